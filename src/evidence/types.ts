@@ -1,0 +1,156 @@
+/** What the reckoning says of the record. */
+import type { Batch, Departure, HoldPoint, Inspection, JointSpec, Lot, Measurement, OpenItem, Piece, PieceTest, Recall, Ref, Rejection, Rework } from "../record/types.ts";
+
+/**
+ * What a finding does to a verdict.
+ * `meets`: a limit was checked and held. `caution`: worth a look, changes no verdict.
+ * `waits`: what is still to come may settle it. `unproven`: the record cannot show it and waiting will not help.
+ * `rejects`: the record shows that a limit was broken.
+ */
+export type Severity = "meets" | "caution" | "waits" | "unproven" | "rejects";
+
+/** Where a rule or a limit comes from, and how its text was known to the authors of this program. */
+export interface Source {
+  readonly text: string;
+  readonly known: "seen" | "memory" | "common practice" | "record";
+}
+
+export interface Rule {
+  readonly id: string;
+  readonly title: string;
+  /** What is asked and what follows, in plain words. */
+  readonly says: string;
+  readonly source: Source;
+}
+
+export interface Finding {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly about: Ref;
+  /** One plain sentence with the numbers. */
+  readonly sentence: string;
+  /** The limit it was held against, in words with numbers, and where that limit comes from. */
+  readonly limit?: { readonly text: string; readonly from: Source };
+  /** What the sentence rests on, to be linked; an edition that withholds any of it withholds the sentence. */
+  readonly restsOn: readonly Ref[];
+}
+
+export type PieceVerdict = "pass" | "fail" | "inconclusive" | "too early" | "not broken";
+
+export interface PieceFile {
+  readonly piece: Piece;
+  readonly test?: PieceTest;
+  readonly verdict: PieceVerdict;
+  /** Why, one sentence a reason. */
+  readonly findings: readonly Finding[];
+  /** Overlap over thickness. */
+  readonly overlapRatio?: number;
+  /** Weakest glue line the piece would still have let pass, as a share of the wood's own shear strength. */
+  readonly revealing?: number;
+  /** Seconds of cure that the record proves between closing and breaking. */
+  readonly curedFor?: number;
+  /** Shear stress on the glue faces at the noted load, Pa. */
+  readonly stress?: number;
+}
+
+export type BatchVerdict = "accepted" | "rejected" | "pending" | "unproven";
+
+export interface BatchFile {
+  readonly batch: Batch;
+  readonly verdict: BatchVerdict;
+  readonly findings: readonly Finding[];
+  readonly pieces: readonly PieceFile[];
+  readonly recalls: readonly Recall[];
+  readonly rejection?: Rejection;
+  /** Hardener over resin as mixed, by the way it was measured. */
+  readonly ratio?: { readonly by: "mass" | "volume"; readonly found: number; readonly nominal: number; readonly error: number; readonly tolerance?: number; readonly doubt: number };
+  /** Equilibrium moisture content of wood in the noted climate, share of dry mass. */
+  readonly moistureEstimate?: number;
+  /** °C */
+  readonly dewPoint?: number;
+  /** Seconds between mixing and closing. */
+  readonly openFor?: number;
+  /** Seconds that the data sheet gives at least for that warmth and mass. */
+  readonly workingLife?: number;
+}
+
+export type JointState = "not glued" | "accepted" | "pending" | "unproven" | "quarantined" | "opened";
+
+export interface JointFile {
+  readonly joint: JointSpec;
+  readonly state: JointState;
+  readonly findings: readonly Finding[];
+  /** Batches in the joint now, oldest first; and those taken out by rework. */
+  readonly batches: readonly string[];
+  readonly superseded: readonly string[];
+  readonly reworks: readonly Rework[];
+  /** Lots in the joint now: adhesive components and timber. */
+  readonly lots: readonly string[];
+}
+
+export interface LotFile {
+  readonly lot: Lot;
+  readonly recalls: readonly Recall[];
+  /** Batches that took adhesive from it or glued parts made from it. */
+  readonly batches: readonly string[];
+  readonly pieces: readonly string[];
+  /** Joints that hold it now, and those it was taken out of. */
+  readonly joints: readonly string[];
+  readonly formerJoints: readonly string[];
+  readonly assemblies: readonly string[];
+  readonly holdPoints: readonly string[];
+}
+
+export interface MeasurementFile {
+  readonly measurement: Measurement;
+  /** Found minus drawing, in the unit of reckoning. */
+  readonly off?: number;
+  readonly verdict: "within" | "out" | "no tolerance";
+}
+
+export type HoldState = "passed" | "ready" | "blocked" | "ahead";
+
+/** One line of what a hold point still needs. `blocks`: something is wrong; otherwise it is only not done yet. */
+export interface Need {
+  readonly about: Ref;
+  readonly sentence: string;
+  readonly needs: string;
+  readonly blocks: boolean;
+  readonly restsOn: readonly Ref[];
+}
+
+export interface HoldPointFile {
+  readonly holdPoint: HoldPoint;
+  readonly state: HoldState;
+  readonly joints: readonly string[];
+  readonly needs: readonly Need[];
+  readonly signed?: Inspection;
+  readonly inspections: readonly Inspection[];
+}
+
+export interface AssemblyFile {
+  readonly id: string;
+  /** This assembly and all within it, parents first. */
+  readonly within: readonly string[];
+  readonly joints: readonly string[];
+  readonly jointCounts: Readonly<{ [state in JointState]: number }>;
+  readonly openItems: readonly OpenItem[];
+  readonly departures: readonly Departure[];
+  readonly measurements: readonly MeasurementFile[];
+  readonly holdPoints: readonly string[];
+  readonly nextHoldPoint?: string;
+  readonly minutes: number;
+}
+
+export interface Evidence {
+  readonly pieces: ReadonlyMap<string, PieceFile>;
+  readonly batches: ReadonlyMap<string, BatchFile>;
+  readonly joints: ReadonlyMap<string, JointFile>;
+  readonly lots: ReadonlyMap<string, LotFile>;
+  readonly holdPoints: ReadonlyMap<string, HoldPointFile>;
+  readonly assemblies: ReadonlyMap<string, AssemblyFile>;
+  readonly departures: ReadonlyMap<string, Departure>;
+  readonly openItems: ReadonlyMap<string, OpenItem>;
+  /** Every finding of every batch, piece and joint, in the order of ids. */
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,30 @@
+import type { Kind, Ref } from "../record/types.ts";
+
+const FOLDERS: Partial<{ readonly [kind in Kind]: string }> = {
+  entry: "entry", assembly: "assembly", joint: "joint", batch: "batch", lot: "lot", trial: "trial",
+};
+
+const LISTS: Partial<{ readonly [kind in Kind]: string }> = {
+  "hold point": "hold-points.html", departure: "departures.html", "open item": "open-items.html",
+  adhesive: "about.html", procedure: "about.html",
+};
+
+/** A name for an anchor: ids hold letters, digits, `-`, `.` and `/`, and the last is no good in a fragment. */
+export function anchor(kind: Kind, id: string): string {
+  return `${kind.replace(" ", "-")}-${id.replaceAll("/", "-")}`;
+}
+
+/** Path from the site's root of the page on a thing, with a fragment where it is a part of a page; undefined for people. */
+export function addressOf(ref: Ref): string | undefined {
+  const folder = FOLDERS[ref.kind];
+  if (folder !== undefined) return `${folder}/${ref.id}.html`;
+  if (ref.kind === "piece") return `batch/${ref.id.slice(0, ref.id.lastIndexOf("/"))}.html#${anchor("piece", ref.id)}`;
+  const list = LISTS[ref.kind];
+  return list === undefined ? undefined : `${list}#${anchor(ref.kind, ref.id)}`;
+}
+
+/** A link from one page to another, relative, so that the site works from a disk and from any folder of a server. */
+export function relative(from: string, to: string): string {
+  const depth = from.split("/").length - 1;
+  return "../".repeat(depth) + to;
+}

@@ -1,0 +1,47 @@
+/** What one edition shows: the only things a page may read. */
+import type { Evidence } from "../evidence/types.ts";
+import type { Audience, FilePath, Record, Ref } from "../record/types.ts";
+
+export type Edition = Audience;
+
+/** What a page needs to know of a picture that has been made ready. Paths are from the site's root. */
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  /** A CSS colour to stand in its place until it has come. */
+  readonly colour: string;
+  /** Of each format from the best to the most common, widths from narrow to wide. */
+  readonly sources: readonly { readonly type: string; readonly files: readonly { readonly path: string; readonly width: number }[] }[];
+}
+
+/**
+ * A record and its evidence as an edition shows them. Made by `editionOf` and nowhere else:
+ * what is withheld is not in it. Verdicts are those of the whole record, so that withholding can never better one.
+ */
+export interface Shown {
+  readonly edition: Edition;
+  readonly record: Record;
+  readonly evidence: Evidence;
+  /** Whether the edition shows a thing of the record; a page links only to what is shown. */
+  readonly shows: (ref: Ref) => boolean;
+  /** Full or public name of a person, or words for someone the edition does not name. */
+  readonly nameOf: (person: string) => string;
+  /** Kinds of fact that this edition leaves out, in words, without counts. */
+  readonly leavesOut: readonly string[];
+}
+
+/** Everything that templates are given. `prose` renders Markdown passages; `root` is added to it by each page. */
+export interface Site {
+  readonly shown: Shown;
+  readonly pictures: ReadonlyMap<FilePath, Picture>;
+  /** Path of an attachment or drawing in the site, from its root. */
+  readonly files: ReadonlyMap<FilePath, string>;
+  /** HTML of Markdown, its links leading from a page at `from` (a path such as `entry/2025-03-08-caps.html`). */
+  readonly prose: (markdown: string, from: string) => string;
+}
+
+/** One file of the site, made when it is asked for. `path` is from the site's root, such as `batch/B-014.html`. */
+export interface PageFile {
+  readonly path: string;
+  readonly make: () => string;
+}
