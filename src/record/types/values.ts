@@ -1,0 +1,85 @@
+/** Values that stand in many places of the record. */
+import type { Place } from "../../problem.ts";
+
+/** Who something is for. Each edition shows its own and all wider ones: public ⊂ inspector ⊂ archive. */
+export type Audience = "public" | "inspector" | "archive";
+
+export type Dimension =
+  | "mass" | "length" | "area" | "volume" | "force" | "stress" | "temperature"
+  | "share" | "duration" | "density" | "spread" | "angle" | "per length" | "thicknesses";
+
+/**
+ * A quantity as typed and in the unit used for reckoning: kg, m, m², m³, N, Pa, °C, 1 (a share of one),
+ * s, kg/m³, kg/m², rad, 1/m, 1 (multiples of the thickness).
+ * `step` is the last digit's worth as typed, in the same unit (`42.0 g` → 0.0001 kg); 0 for fractions.
+ */
+export interface Quantity {
+  readonly typed: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly step: number;
+}
+
+/** A closed range such as `8 % to 12 %`; `at least 15 °C` and `at most 70 %` leave one end open. */
+export interface Range {
+  readonly typed: string;
+  readonly least?: number;
+  readonly most?: number;
+}
+
+/** A tolerance about a nominal value: `±0.5 mm`, or `+0.5 mm −0 mm`. Both are in the unit of reckoning; minus ≤ 0 ≤ plus. */
+export interface Tolerance {
+  readonly typed: string;
+  readonly minus: number;
+  readonly plus: number;
+}
+
+/** `YYYY-MM-DD` */
+export type Day = string;
+
+/** A time of day on a day in the aircraft's time zone. `epoch` is seconds since 1970-01-01T00:00Z. */
+export interface Moment {
+  readonly typed: string;
+  readonly epoch: number;
+}
+
+/** A file beside the record, by its path relative to the record's folder. */
+export type FilePath = string;
+
+/** What has an id, and where that id stands. */
+export interface Placed {
+  readonly id: string;
+  readonly place: Place;
+}
+
+/** A stretch of a Markdown body for one audience. `line` is where it starts in its file. */
+export interface Passage {
+  readonly audience: Audience;
+  readonly markdown: string;
+  readonly line: number;
+}
+
+export interface Photo {
+  readonly place: Place;
+  readonly file: FilePath;
+  readonly alt: string;
+  readonly caption?: string;
+  readonly audience: Audience;
+}
+
+export interface Attachment {
+  readonly place: Place;
+  readonly file: FilePath;
+  readonly title: string;
+  readonly audience: Audience;
+}
+
+export type Kind =
+  | "entry" | "assembly" | "joint" | "hold point" | "batch" | "piece" | "lot"
+  | "adhesive" | "procedure" | "trial" | "departure" | "open item" | "person";
+
+/** A thing in the record, by its kind and id. */
+export interface Ref {
+  readonly kind: Kind;
+  readonly id: string;
+}

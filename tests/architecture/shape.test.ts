@@ -1,0 +1,65 @@
+import { posix } from "node:path";
+import { describe, expect, it } from "vitest";
+import { functionsOf, importsOf, type SourceFile, sourceFiles } from "./source.ts";
+
+/** From the room that all may use to the one that nobody may; a room imports only itself and rooms before it. */
+const ORDER = ["problem", "record", "reckoning", "evidence", "charts", "pages", "layouts", "publish", "build", "preview", "cli"];
+
+/** Rooms off that line, and what each may use. */
+const BESIDE: { readonly [room: string]: readonly string[] } = {
+  archive: ["problem", "record", "reckoning", "evidence", "charts", "pages", "layouts", "publish"],
+  browser: ["reckoning"],
+  demo: [],
+};
+
+const PURE = ["reckoning", "evidence", "charts", "pages", "layouts", "browser"];
+
+const product = sourceFiles("src", "layouts");
+const all = [...product, ...sourceFiles("tests")];
+
+describe("The shape of the source", () => {
+  it("lets imports run one way", () => {
+    expect(product.flatMap((file) => importsOf(file).filter((to) => !isAllowed(file, to)).map((to) => `${file.path} imports ${to}`))).toEqual([]);
+  });
+
+  it("keeps the disk, the network and the process out of the pure rooms", () => {
+    const impure = product.filter((file) => PURE.includes(roomOf(file.path))).flatMap((file) => importsOf(file).filter((to) => to.startsWith("node:")).map((to) => `${file.path} imports ${to}`));
+    expect(impure).toEqual([]);
+  });
+
+  it("keeps the clock, chance and the machine's locale out of the pure rooms", () => {
+    const banned = /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\.toLocale\w*\(|\bprocess\./;
+    const pure = product.filter((file) => PURE.includes(roomOf(file.path)) && roomOf(file.path) !== "browser");
+    expect(pure.filter((file) => banned.test(file.text)).map((file) => file.path)).toEqual([]);
+  });
+
+  it("has no file over 250 lines", () => {
+    expect(all.map((file) => ({ path: file.path, lines: file.text.split("\n").length - 1 })).filter((file) => file.lines > 250)).toEqual([]);
+  });
+
+  it("has no function over 50 lines", () => {
+    const tests = (path: string): boolean => path.endsWith(".test.ts") || path.endsWith(".test.tsx");
+    const scripts = all.filter((file) => !file.path.endsWith(".css"));
+    expect(scripts.flatMap((file) => functionsOf(file).filter((f) => f.lines > 50 && !(tests(file.path) && f.name === "(no name)")).map((f) => `${file.path}:${f.line} ${f.name}, ${f.lines} lines`))).toEqual([]);
+  });
+
+  it("has no room for what has no name", () => {
+    expect(all.filter((file) => /\/(utils?|helpers?|common|misc)(\/|\.)/.test(file.path)).map((file) => file.path)).toEqual([]);
+  });
+});
+
+function roomOf(path: string): string {
+  const [top, next] = path.split("/");
+  return top === "layouts" ? "layouts" : (next ?? "").replace(/\.\w+$/, "");
+}
+
+function isAllowed(file: SourceFile, to: string): boolean {
+  if (!to.startsWith(".")) return true;
+  const from = roomOf(file.path);
+  const target = roomOf(posix.join(posix.dirname(file.path), to));
+  if (from === target) return true;
+  const beside = BESIDE[from];
+  if (beside !== undefined) return beside.includes(target);
+  const mayImportArchive = from === "build" || from === "cli";
+  return target === "archive" ? mayImportArchive : ORDER.includes(from) && ORDER.indexOf(target) < ORDER.indexOf(from) && ORDER.includes(target);
+}

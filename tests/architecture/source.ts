@@ -1,0 +1,63 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, posix } from "node:path";
+import { parseSync } from "oxc-parser";
+
+/** A source file of the project, with its path from the project's root. */
+export interface SourceFile {
+  readonly path: string;
+  readonly text: string;
+}
+
+export interface NamedFunction {
+  readonly name: string;
+  readonly line: number;
+  readonly lines: number;
+}
+
+const ROOT = join(dirname(new URL(import.meta.url).pathname), "../..");
+
+/** All TypeScript and style files below the given folders. */
+export function sourceFiles(...folders: string[]): SourceFile[] {
+  return folders.flatMap((folder) =>
+    readdirSync(join(ROOT, folder), { recursive: true, encoding: "utf8" })
+      .filter((name) => /\.(tsx?|mjs|css)$/.test(name))
+      .sort()
+      .map((name) => ({ path: posix.join(folder, name), text: readFileSync(join(ROOT, folder, name), "utf8") })),
+  );
+}
+
+/** What a file imports, as written, type imports included. */
+export function importsOf(file: SourceFile): string[] {
+  const { module } = parseSync(file.path, file.text);
+  const fromExports = module.staticExports.flatMap((e) => e.entries.flatMap((entry) => (entry.moduleRequest === null ? [] : [entry.moduleRequest.value])));
+  const dynamic = module.dynamicImports.map((i) => file.text.slice(i.moduleRequest.start, i.moduleRequest.end).replaceAll(/["'`]/g, ""));
+  return [...module.staticImports.map((i) => i.moduleRequest.value), ...fromExports, ...dynamic];
+}
+
+/** Every function, method and arrow with a body, and how many lines it covers. */
+export function functionsOf(file: SourceFile): NamedFunction[] {
+  const found: NamedFunction[] = [];
+  const lineOf = (offset: number): number => file.text.slice(0, offset).split("\n").length;
+  walk(parseSync(file.path, file.text).program, (node) => {
+    if (!/^(FunctionDeclaration|FunctionExpression|ArrowFunctionExpression)$/.test(node.type)) return;
+    const line = lineOf(node.start);
+    found.push({ name: node.id?.name ?? "(no name)", line, lines: lineOf(node.end) - line + 1 });
+  });
+  return found;
+}
+
+interface SyntaxNode {
+  readonly type: string;
+  readonly start: number;
+  readonly end: number;
+  readonly id?: { readonly name?: string } | null;
+}
+
+function walk(value: unknown, visit: (node: SyntaxNode) => void): void {
+  if (Array.isArray(value)) {
+    for (const item of value) walk(item, visit);
+  } else if (value !== null && typeof value === "object") {
+    if ("type" in value && typeof value.type === "string") visit(value as SyntaxNode);
+    for (const part of Object.values(value)) walk(part, visit);
+  }
+}

@@ -1,0 +1,40 @@
+import { createReadStream, existsSync, statSync } from "node:fs";
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+import { extname, join, normalize, sep } from "node:path";
+
+const TYPES: { readonly [ending: string]: string } = {
+  ".html": "text/html; charset=utf-8", ".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml",
+  ".jpg": "image/jpeg", ".webp": "image/webp", ".avif": "image/avif", ".json": "application/json", ".csv": "text/csv", ".txt": "text/plain",
+};
+
+export interface Served {
+  readonly url: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Serves a folder below `prefix` (such as `/club/pettichaps/`) as a plain static host would: no rewriting, 404 for what is not there. */
+export async function serve(folder: string, prefix = "/"): Promise<Served> {
+  const server = createServer((request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
+    const file = path.startsWith(prefix) ? fileFor(folder, path.slice(prefix.length)) : undefined;
+    if (file === undefined) {
+      response.writeHead(404).end("not found");
+      return;
+    }
+    response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" });
+    createReadStream(file).pipe(response);
+  });
+  await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
+  const { port } = server.address() as AddressInfo;
+  return {
+    url: `http://127.0.0.1:${port}${prefix}`,
+    close: () => new Promise((done) => server.close(() => done())),
+  };
+}
+
+function fileFor(folder: string, path: string): string | undefined {
+  const file = normalize(join(folder, path === "" || path.endsWith("/") ? `${path}index.html` : path));
+  if (!file.startsWith(folder + sep) || !existsSync(file) || !statSync(file).isFile()) return undefined;
+  return file;
+}

@@ -1,0 +1,12 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  root: new URL("..", import.meta.url).pathname,
+  test: {
+    include: ["tests/**/*.test.{ts,tsx}"],
+    globalSetup: ["tests/browser/chromium-setup.ts"],
+    testTimeout: 60_000,
+    hookTimeout: 300_000,
+    maxWorkers: 2,
+  },
+});
