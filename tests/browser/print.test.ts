@@ -1,0 +1,54 @@
+import { pathToFileURL } from "node:url";
+import type { Browser } from "playwright-core";
+import { extractText, getDocumentProxy } from "unpdf";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { openBrowser } from "./chromium.ts";
+import { buildDemo } from "./demo.ts";
+
+const site = buildDemo("inspector");
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  site.remove();
+});
+
+it("prints the appendix with the aircraft, the edition, the record's date and the page's number on every page", async () => {
+  const pages = await printed("appendix.html");
+  expect(pages.length).toBeGreaterThan(20);
+  const bare = pages.flatMap((text, index) => {
+    const missing = ["Pettichaps", "inspector edition", "2026", String(index + 1)].filter((words) => !text.toLowerCase().includes(words.toLowerCase()));
+    return missing.length === 0 ? [] : [`page ${index + 1} lacks ${missing.join(", ")}`];
+  });
+  expect(bare).toEqual([]);
+});
+
+it("prints the appendix with every batch, its verdict and a place to sign", async () => {
+  const text = (await printed("appendix.html")).join("\n");
+  const batches = site.pages.filter((path) => path.startsWith("batch/")).map((path) => path.slice("batch/".length, -".html".length));
+  expect(batches.length).toBeGreaterThan(39);
+  expect(batches.filter((id) => !text.includes(id))).toEqual([]);
+  expect(text).toMatch(/signature/i);
+});
+
+it("prints an assembly page without the navigation and with its drawing and timeline", async () => {
+  const path = site.pages.find((page) => page.startsWith("assembly/")) ?? "";
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.emulateMedia({ media: "print" });
+  await page.goto(pathToFileURL(`${site.folder}/${path}`).href);
+  expect(await page.locator("body > header nav, header nav").first().isVisible()).toBe(false);
+  expect(await page.locator("main svg").first().isVisible()).toBe(true);
+  await context.close();
+});
+
+async function printed(path: string): Promise<string[]> {
+  const page = await browser.newPage();
+  await page.goto(pathToFileURL(`${site.folder}/${path}`).href);
+  const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true });
+  await page.close();
+  const { text } = await extractText(await getDocumentProxy(new Uint8Array(pdf)), { mergePages: false });
+  return text;
+}
