@@ -1,0 +1,63 @@
+/**
+ * A verdict or state as a word and a shape. Every shape is the section through a joint, two pieces of wood and the line
+ * between them, so that the marks can be told apart in grey, in print and at the size of a letter.
+ */
+import type { JSX } from "preact";
+import type { BatchVerdict, HoldState, JointState, MeasurementFile, PieceVerdict, Severity } from "../src/evidence/types.ts";
+
+export type Marked = BatchVerdict | PieceVerdict | JointState | HoldState | MeasurementFile["verdict"] | Severity;
+
+interface Shape {
+  /** Solid parts. */
+  readonly solid?: string;
+  /** Outlined parts. */
+  readonly line?: string;
+  readonly dashed?: boolean;
+}
+
+const JOINED: Shape = { solid: "M1 1h18v5.4H1zM1 7.6h18V13H1z" };
+const SHEARED: Shape = { solid: "M0 0h13v4.6H0zM7 9.4h13V14H7z", line: "M13 7H7" };
+const BARRED: Shape = { line: "M1.7 1.7h16.6v10.6H1.7z", solid: "M0 12.2 17.2 0H20v1.8L2.8 14H0z" };
+const SETTING: Shape = { line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z", solid: "M2 6.2h2v1.6H2zM6.6 6.2h2v1.6h-2zM11.4 6.2h2v1.6h-2zM16 6.2h2v1.6h-2z" };
+const UNKNOWN: Shape = { line: "M1.7 1.7h16.6v10.6H1.7z", dashed: true };
+const HALF: Shape = { solid: "M1 1h18v6H1z", line: "M1.7 7v5.3h16.6V7" };
+const EARLY: Shape = { line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z", solid: "M1 1h6v12H1z" };
+const WEDGE: Shape = { solid: "M1 6.5 18.4 0 20 4.1 1 6.6zM1 7.4 20 9.9 18.4 14 1 7.5z" };
+const APART: Shape = { line: "M1.7 1.2h16.6v2.6H1.7zM1.7 10.2h16.6v2.6H1.7z" };
+const LINED: Shape = { line: "M1.7 1.7h16.6v10.6H1.7z", solid: "M1 5.6h18v2.8H1z" };
+
+const SHAPES: { readonly [of in Marked]: Shape } = {
+  accepted: JOINED, pass: JOINED, passed: JOINED, meets: JOINED, within: JOINED,
+  rejected: SHEARED, fail: SHEARED, rejects: SHEARED, out: SHEARED,
+  quarantined: BARRED, blocked: BARRED,
+  pending: SETTING, waits: SETTING, "not broken": SETTING,
+  unproven: UNKNOWN, "no tolerance": UNKNOWN,
+  inconclusive: HALF, caution: HALF,
+  "too early": EARLY,
+  opened: WEDGE,
+  "not glued": APART, ahead: APART,
+  ready: LINED,
+};
+
+const ATTENTION: ReadonlySet<Marked> = new Set<Marked>(["rejected", "fail", "rejects", "out", "quarantined", "blocked", "opened"]);
+
+/** `mark--attention` where something is wrong: the one place where marks take the accent. */
+export function markClass(of: Marked): string {
+  return ATTENTION.has(of) ? "mark mark--attention" : "mark";
+}
+
+/** The shape alone, hidden from screen readers: a word stands beside it or names the link around it. */
+export function Shape({ of }: { readonly of: Marked }): JSX.Element {
+  const { solid, line, dashed } = SHAPES[of];
+  return (
+    <svg class="mark__shape" viewBox="0 0 20 14" width="20" height="14" aria-hidden="true" focusable="false">
+      {line === undefined ? null : <path d={line} fill="none" stroke="currentColor" stroke-width="1.4" stroke-dasharray={dashed ? "2.6 2" : undefined} />}
+      {solid === undefined ? null : <path d={solid} fill="currentColor" />}
+    </svg>
+  );
+}
+
+/** Shape and word. */
+export function Mark({ of, word }: { readonly of: Marked; readonly word?: string }): JSX.Element {
+  return <span class={markClass(of)}><Shape of={of} /><span class="mark__word">{word ?? of}</span></span>;
+}
