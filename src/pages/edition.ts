@@ -1,0 +1,55 @@
+import type { Evidence } from "../evidence/types.ts";
+import type { Record, Ref } from "../record/types.ts";
+import type { Edition, Shown } from "./shown.ts";
+import { UNNAMED, veilOf, type Veil } from "./veil.ts";
+import { veiledEvidence } from "./veiled-evidence.ts";
+import { veiledRecord } from "./veiled-record.ts";
+
+export const SOMEONE = "someone this edition does not name";
+
+/**
+ * What an edition shows of a record: the one place where that is decided.
+ *
+ * `evidence` must be that of the whole record; verdicts, states and findings keep what they say there.
+ * The result is built anew and holds nothing else: no page, feed, ledger or search index made from it can tell
+ * what it does not hold. The archive shows everything.
+ */
+export function editionOf(record: Record, evidence: Evidence, edition: Edition): Shown {
+  if (edition === "archive") return shownOf(edition, record, evidence, []);
+  const veil = veilOf(record, edition);
+  const veiled = veiledRecord(record, veil);
+  return shownOf(edition, veiled.record, veiledEvidence(record, evidence, veiled, veil), leftOut(veil));
+}
+
+function shownOf(edition: Edition, record: Record, evidence: Evidence, leavesOut: readonly string[]): Shown {
+  const { people } = record.aircraft;
+  return { edition, record, evidence, leavesOut, shows: showing(record, evidence), nameOf: (id) => people.get(id)?.name ?? SOMEONE };
+}
+
+function showing(record: Record, evidence: Evidence): (ref: Ref) => boolean {
+  const entries = new Set(record.entries.map((entry) => entry.id));
+  const having: { readonly [kind in Ref["kind"]]: { readonly has: (id: string) => boolean } } = {
+    entry: entries, assembly: record.assemblies, joint: evidence.joints, "hold point": evidence.holdPoints,
+    batch: evidence.batches, piece: evidence.pieces, lot: record.lots, adhesive: record.adhesives, procedure: record.procedures,
+    trial: record.trials, departure: evidence.departures, "open item": evidence.openItems, person: record.aircraft.people,
+  };
+  return ({ kind, id }) => id !== UNNAMED && having[kind].has(id);
+}
+
+/** The same words whatever the record holds, so that they do not tell whether there is such a thing in it. */
+function leftOut(veil: Veil): string[] {
+  const marked = "entries, passages, photographs, attachments, people, lots, trials, departures and open items";
+  if (veil.edition === "inspector") return [`${marked} that the builder marked for the archive alone`];
+  const withheld = [
+    ["names", "full names of people, and their authorities; public names stand in their place"],
+    ["suppliers", "who supplied the lots"],
+    ["certificates", "certificates of lots"],
+    ["attachments", "attached files: scans, data sheets, documents"],
+    ["ledgers", "the ledgers as CSV and JSON"],
+  ] as const;
+  return [
+    `${marked} that the builder marked for the inspector or the archive`,
+    ...withheld.filter(([kind]) => !veil.may(kind)).map(([, words]) => words),
+    "what photograph files hold beside the picture: place, time, camera, owner",
+  ];
+}

@@ -1,0 +1,159 @@
+/** Evidence with only what an edition shows in it. Verdicts, states and counts of joints stay those of the whole record. */
+import type { AssemblyFile, BatchFile, Evidence, Finding, HoldPointFile, JointFile, LotFile, Need, PieceFile } from "../evidence/types.ts";
+import type { Batch, Entry, Record, Ref } from "../record/types.ts";
+import { tellsAll, type Veil } from "./veil.ts";
+import type { VeiledRecord } from "./veiled-record.ts";
+
+export const RESTS_ON_HIDDEN = "Rests on something this edition does not show.";
+export const NEEDS_HIDDEN = "Ask for the edition made for the inspector.";
+
+interface Ground {
+  readonly veil: Veil;
+  readonly whole: Evidence;
+  readonly facts: VeiledRecord["facts"];
+  readonly tells: (ref: Ref) => boolean;
+  /** Shown batches by id, as the edition shows them. */
+  readonly batches: ReadonlyMap<string, Batch>;
+  readonly entries: readonly Entry[];
+}
+
+export function veiledEvidence(wholeRecord: Record, whole: Evidence, veiled: VeiledRecord, veil: Veil): Evidence {
+  const { facts, record } = veiled;
+  const batches = new Map(record.entries.flatMap((entry) => entry.batches).map((batch) => [batch.id, batch]));
+  const ground: Ground = { veil, whole, facts, batches, entries: record.entries, tells: (ref) => tellsAll(veil, ref, wholeRecord) };
+  const pieces = kept(whole.pieces, veil.pieces, (file) => pieceFile(file, ground));
+  const lots = kept(whole.lots, veil.lots, (file) => lotFile(file, ground));
+  return {
+    pieces, lots,
+    batches: kept(whole.batches, veil.batches, (file) => batchFile(file, ground, pieces)),
+    joints: kept(whole.joints, undefined, (file) => jointFile(file, ground)),
+    holdPoints: kept(whole.holdPoints, undefined, (file) => holdPointFile(file, ground)),
+    assemblies: kept(whole.assemblies, undefined, (file) => assemblyFile(file, ground)),
+    departures: kept(whole.departures, veil.departures, facts.departure),
+    openItems: kept(whole.openItems, veil.openItems, facts.openItem),
+    findings: findings(whole.findings, ground),
+  };
+}
+
+/** Findings about hidden things are gone; those that rest on hidden things say only that they do, once however many they are. */
+function findings(all: readonly Finding[], ground: Ground): Finding[] {
+  const said = new Set<string>();
+  return all.filter(({ about }) => isShown(about, ground.veil)).map((finding) => veiledFinding(finding, ground)).filter((finding) => {
+    if (finding.sentence !== RESTS_ON_HIDDEN) return true;
+    const key = `${finding.about.kind} ${finding.about.id} ${finding.rule} ${finding.severity}`;
+    if (said.has(key)) return false;
+    said.add(key);
+    return true;
+  });
+}
+
+function veiledFinding(finding: Finding, ground: Ground): Finding {
+  const { rule, severity, about } = finding;
+  const open = ground.tells(about) && finding.restsOn.every(ground.tells);
+  return open ? finding : { rule, severity, about, sentence: RESTS_ON_HIDDEN, restsOn: [] };
+}
+
+function isShown(ref: Ref, veil: Veil): boolean {
+  return ref.kind === "piece" ? veil.pieces.has(ref.id) : ref.kind === "batch" ? veil.batches.has(ref.id) : true;
+}
+
+/** What was reckoned from a hidden test goes with it; the verdict, as of the whole record, stays. */
+function pieceFile(file: PieceFile, ground: Ground): PieceFile {
+  const { test, curedFor, stress, ...rest } = file;
+  const base = { ...rest, piece: ground.facts.piece(file.piece), findings: findings(file.findings, ground) };
+  if (test === undefined || !ground.veil.entries.has(test.entry)) return base;
+  return { ...base, test: ground.facts.test(test), ...(curedFor === undefined ? {} : { curedFor }), ...(stress === undefined ? {} : { stress }) };
+}
+
+function batchFile(file: BatchFile, ground: Ground, pieces: ReadonlyMap<string, PieceFile>): BatchFile {
+  const { rejection, ...rest } = file;
+  return {
+    ...rest,
+    batch: ground.facts.batch(file.batch),
+    findings: findings(file.findings, ground),
+    pieces: file.pieces.flatMap(({ piece }) => pieces.get(piece.id) ?? []),
+    recalls: file.recalls.filter((recall) => ground.veil.entries.has(recall.entry) && ground.veil.lots.has(recall.lot)),
+    ...(rejection !== undefined && ground.veil.entries.has(rejection.entry) ? { rejection } : {}),
+  };
+}
+
+function jointFile(file: JointFile, ground: Ground): JointFile {
+  const batches = file.batches.filter((id) => ground.veil.batches.has(id));
+  const used = new Set(batches.flatMap((id) => lotsIn(ground.batches.get(id))));
+  return {
+    ...file, batches,
+    findings: findings(file.findings, ground),
+    superseded: file.superseded.filter((id) => ground.veil.batches.has(id)),
+    reworks: file.reworks.filter((rework) => ground.veil.entries.has(rework.entry)),
+    lots: file.lots.filter((id) => used.has(id)),
+  };
+}
+
+/** Where a lot was used, through shown batches alone. */
+function lotFile(file: LotFile, ground: Ground): LotFile {
+  const batches = file.batches.filter((id) => ground.veil.batches.has(id));
+  const among = new Set(batches);
+  const through = (ids: readonly string[], by: "batches" | "superseded"): string[] =>
+    ids.filter((id) => ground.whole.joints.get(id)?.[by].some((batch) => among.has(batch)) ?? false);
+  const joints = through(file.joints, "batches");
+  const reached = new Set(joints);
+  return {
+    lot: ground.facts.lot(file.lot), batches, joints,
+    recalls: file.recalls.filter((recall) => ground.veil.entries.has(recall.entry)),
+    pieces: file.pieces.filter((id) => ground.veil.pieces.has(id)),
+    formerJoints: through(file.formerJoints, "superseded"),
+    assemblies: file.assemblies.filter((id) => ground.whole.assemblies.get(id)?.joints.some((joint) => reached.has(joint)) ?? false),
+    holdPoints: file.holdPoints.filter((id) => ground.whole.holdPoints.get(id)?.joints.some((joint) => reached.has(joint)) ?? false),
+  };
+}
+
+function lotsIn(batch: Batch | undefined): string[] {
+  if (batch === undefined) return [];
+  return [batch.resin?.lot, batch.hardener?.lot, ...batch.timber].filter((id) => id !== undefined);
+}
+
+function holdPointFile(file: HoldPointFile, ground: Ground): HoldPointFile {
+  const { signed, ...rest } = file;
+  const open = ground.veil.entries;
+  return {
+    ...rest,
+    needs: needs(file, ground),
+    inspections: file.inspections.filter((each) => open.has(each.entry)).map(ground.facts.inspection),
+    ...(signed !== undefined && open.has(signed.entry) ? { signed: ground.facts.inspection(signed) } : {}),
+  };
+}
+
+/** Hidden needs become at most one line that blocks and one that does not, so that their number is not told. */
+function needs(file: HoldPointFile, ground: Ground): Need[] {
+  const said = new Set<boolean>();
+  return file.needs.flatMap((need) => {
+    if (ground.tells(need.about) && need.restsOn.every(ground.tells)) return [need];
+    if (said.has(need.blocks)) return [];
+    said.add(need.blocks);
+    return [{ about: { kind: "hold point", id: file.holdPoint.id }, sentence: RESTS_ON_HIDDEN, needs: NEEDS_HIDDEN, blocks: need.blocks, restsOn: [] }];
+  });
+}
+
+function assemblyFile(file: AssemblyFile, ground: Ground): AssemblyFile {
+  const { veil, facts } = ground;
+  const within = new Set(file.within);
+  return {
+    ...file,
+    openItems: file.openItems.filter(({ id }) => veil.openItems.has(id)).map(facts.openItem),
+    departures: file.departures.filter(({ id }) => veil.departures.has(id)).map(facts.departure),
+    measurements: file.measurements.filter(({ measurement }) => veil.entries.has(measurement.entry)).map((each) => ({ ...each, measurement: facts.measurement(each.measurement) })),
+    minutes: minutesIn(ground, within),
+  };
+}
+
+function minutesIn(ground: Ground, within: ReadonlySet<string>): number {
+  let sum = 0;
+  for (const entry of ground.entries) for (const line of entry.hours) if (within.has(line.assembly)) sum += line.minutes;
+  return sum;
+}
+
+function kept<T>(map: ReadonlyMap<string, T>, ids: ReadonlySet<string> | undefined, make: (thing: T) => T): ReadonlyMap<string, T> {
+  const out = new Map<string, T>();
+  for (const [id, thing] of map) if (ids === undefined || ids.has(id)) out.set(id, make(thing));
+  return out;
+}

@@ -1,0 +1,136 @@
+/** A record with only what an edition shows in it. */
+import type { Adhesive, Aircraft, Assembly, Batch, Component, Departure, Entry, Inspection, Lot, Measurement, OpenItem, Person, Piece, PieceTest, Procedure, Record, Trial } from "../record/types.ts";
+import { UNNAMED, WITHHELD, type Veil } from "./veil.ts";
+import { resolved, veiledBody } from "./veiled-prose.ts";
+
+export interface VeiledRecord {
+  readonly record: Record;
+  /** The same filters for things that evidence holds outside entries. */
+  readonly facts: Facts;
+}
+
+type Facts = ReturnType<typeof factsOf>;
+
+export function veiledRecord(whole: Record, veil: Veil): VeiledRecord {
+  const facts = factsOf(veil);
+  const hides = hiddenTargets(whole, veil);
+  const bodied = <T extends { readonly body: Entry["body"] }>(thing: T, folder: string): T => ({ ...thing, body: veiledBody(thing.body, veil, (target) => hides(folder, target)) });
+  const entries = whole.entries.filter((entry) => veil.entries.has(entry.id)).map((entry) => bodied(veiledEntry(entry, veil, facts), folderOf(entry.file)));
+  return {
+    facts,
+    record: {
+      aircraft: bodied(veiledAircraft(whole.aircraft, veil), ""),
+      assemblies: each(whole.assemblies, (assembly: Assembly) => bodied(assembly, "assemblies")),
+      adhesives: each(whole.adhesives, (adhesive: Adhesive) => bodied(without(adhesive, veil.may("attachments") ? [] : ["sheetFile"]), "adhesives")),
+      procedures: each(whole.procedures, (procedure: Procedure) => bodied(procedure, "procedures")),
+      lots: each(only(whole.lots, veil.lots), (lot: Lot) => bodied(facts.lot(lot), "lots")),
+      trials: each(only(whole.trials, veil.trials), (trial: Trial) => bodied(trial, "trials")),
+      entries,
+      day: dayOf(whole, entries),
+    },
+  };
+}
+
+function factsOf(veil: Veil) {
+  const person = (id: string): string => veil.people.get(id) ?? UNNAMED;
+  const lotId = (id: string | undefined): { lot?: string } => (id !== undefined && veil.lots.has(id) ? { lot: id } : {});
+  const component = (part: Component): Component => ({ ...without(part, ["lot"]), ...lotId(part.lot) });
+  const piece = (whole: Piece): Piece => ({ ...without(whole, ["lot"]), ...lotId(whole.lot) });
+  return {
+    person, piece,
+    lot: (whole: Lot): Lot => without(whole, [...(veil.may("suppliers") ? [] : ["supplier" as const]), ...(veil.may("certificates") ? [] : ["certificate" as const])]),
+    batch: (whole: Batch): Batch => ({
+      ...whole,
+      ...(whole.resin === undefined ? {} : { resin: component(whole.resin) }),
+      ...(whole.hardener === undefined ? {} : { hardener: component(whole.hardener) }),
+      timber: whole.timber.filter((id) => veil.lots.has(id)),
+      pieces: whole.pieces.filter((each) => veil.pieces.has(each.id)).map(piece),
+    }),
+    test: (whole: PieceTest): PieceTest => ({
+      ...without(whole, whole.photo !== undefined && veil.hiddenFiles.has(whole.photo) ? ["photo"] : []),
+      ...(whole.witness === undefined ? {} : { witness: person(whole.witness) }),
+    }),
+    departure: (whole: Departure): Departure => ({
+      ...whole,
+      ...(whole.acceptedBy === undefined ? {} : { acceptedBy: person(whole.acceptedBy) }),
+      ...(whole.acceptedIn === undefined ? {} : { acceptedIn: veil.entries.has(whole.acceptedIn) ? whole.acceptedIn : WITHHELD }),
+    }),
+    openItem: (whole: OpenItem): OpenItem => ({ ...whole, ...(whole.closedIn === undefined ? {} : { closedIn: veil.entries.has(whole.closedIn) ? whole.closedIn : WITHHELD }) }),
+    measurement: (whole: Measurement): Measurement => ({ ...whole, ...(whole.departure === undefined ? {} : { departure: veil.departures.has(whole.departure) ? whole.departure : WITHHELD }) }),
+    inspection: (whole: Inspection): Inspection => ({ ...without(whole, veil.may("attachments") ? [] : ["scan"]), by: person(whole.by) }),
+  };
+}
+
+function veiledEntry(entry: Entry, veil: Veil, facts: Facts): Entry {
+  return {
+    ...entry,
+    hours: entry.hours.map((line) => ({ ...line, who: facts.person(line.who) })),
+    batches: entry.batches.map(facts.batch),
+    tests: entry.tests.filter((test) => veil.pieces.has(test.piece)).map(facts.test),
+    measurements: entry.measurements.map(facts.measurement),
+    departures: entry.departures.filter((each) => veil.departures.has(each.id)).map(facts.departure),
+    raised: entry.raised.filter((each) => veil.openItems.has(each.id)).map(facts.openItem),
+    closed: entry.closed.filter((id) => veil.openItems.has(id)),
+    photos: entry.photos.filter((photo) => !veil.hiddenFiles.has(photo.file)),
+    attachments: veil.may("attachments") ? entry.attachments.filter((each) => !veil.hiddenFiles.has(each.file)) : [],
+    recalls: entry.recalls.filter((each) => veil.lots.has(each.lot)),
+    rejections: entry.rejections.filter((each) => veil.batches.has(each.batch)),
+    inspections: entry.inspections.map(facts.inspection),
+  };
+}
+
+function veiledAircraft(aircraft: Aircraft, veil: Veil): Aircraft {
+  const people = [...aircraft.people.values()].filter((person) => veil.sees(person.audience)).map((person) => veiledPerson(person, veil));
+  const hidden = aircraft.photo !== undefined && veil.hiddenFiles.has(aircraft.photo.file);
+  return { ...without(aircraft, hidden ? ["photo"] : []), people: new Map(people.map((person) => [person.id, person])) };
+}
+
+/** An authority's number tells who someone is as well as a name does. */
+function veiledPerson(person: Person, veil: Veil): Person {
+  if (veil.may("names")) return person;
+  return { ...without(person, ["authority"]), id: veil.people.get(person.id) ?? UNNAMED, name: person.publicName };
+}
+
+/** The date of a record that is its last entry's would tell of that entry, were it hidden. */
+function dayOf(whole: Record, shown: readonly Entry[]): string {
+  if (whole.entries.at(-1)?.day !== whole.day) return whole.day;
+  return shown.at(-1)?.day ?? whole.aircraft.start;
+}
+
+/** Whether a link's target names something that the edition hides: an entry's file, an id, a photograph or an attachment. */
+function hiddenTargets(whole: Record, veil: Veil): (folder: string, target: string) => boolean {
+  const ids = new Set<string>();
+  const files = new Set<string>(veil.hiddenFiles);
+  const gone = (shown: ReadonlySet<string>, all: Iterable<{ readonly id: string }>): void => {
+    for (const { id } of all) if (!shown.has(id)) ids.add(id);
+  };
+  for (const entry of whole.entries) {
+    if (!veil.entries.has(entry.id)) files.add(entry.file).add(entry.id).add(`${entry.id}.md`);
+    gone(veil.batches, entry.batches);
+    gone(veil.pieces, entry.batches.flatMap((batch) => batch.pieces));
+    gone(veil.departures, entry.departures);
+    gone(veil.openItems, entry.raised);
+  }
+  gone(veil.lots, whole.lots.values());
+  gone(veil.trials, whole.trials.values());
+  return (folder, target) => ids.has(resolved("", target)) || files.has(resolved("", target)) || files.has(resolved(folder, target));
+}
+
+function each<T>(map: ReadonlyMap<string, T>, make: (thing: T) => T): ReadonlyMap<string, T> {
+  return new Map([...map].map(([id, thing]) => [id, make(thing)]));
+}
+
+function only<T>(map: ReadonlyMap<string, T>, ids: ReadonlySet<string>): ReadonlyMap<string, T> {
+  return new Map([...map].filter(([id]) => ids.has(id)));
+}
+
+function folderOf(file: string): string {
+  return file.slice(0, Math.max(0, file.lastIndexOf("/")));
+}
+
+function without<T extends object, K extends keyof T>(thing: T, keys: readonly K[]): T {
+  if (keys.length === 0) return thing;
+  const rest = { ...thing };
+  for (const key of keys) delete rest[key];
+  return rest;
+}
