@@ -1,0 +1,25 @@
+/** Days as text (`YYYY-MM-DD`, Gregorian) and as numbers. A text that is no real day gives undefined. */
+
+const DAY_MS = 86_400_000;
+
+/** Days since 1970-01-01. */
+export function dayNumber(day: string): number | undefined {
+  if (!/^\d{4}-\d{2}-\d{2}$/u.test(day)) return undefined;
+  const ms = Date.parse(`${day}T00:00:00Z`);
+  return Number.isNaN(ms) || dayText(ms / DAY_MS) !== day ? undefined : ms / DAY_MS;
+}
+
+/** The day as text; `n` whole, counted from 1970-01-01. */
+export const dayText = (n: number): string => new Date(n * DAY_MS).toISOString().slice(0, 10);
+
+/** The day that many whole days later. */
+export function addDays(day: string, days: number): string | undefined {
+  const n = dayNumber(day);
+  return n === undefined ? undefined : dayText(n + days);
+}
+
+/** The Monday on or before the day: weeks as in ISO 8601. 1970-01-01 was a Thursday. */
+export function monday(day: string): string | undefined {
+  const n = dayNumber(day);
+  return n === undefined ? undefined : dayText(n - ((((n + 3) % 7) + 7) % 7));
+}

@@ -1,0 +1,10 @@
+/**
+ * How the reckoning treats values it cannot reckon with: a function whose argument lies outside the domain its comment names, or is
+ * not a finite number, returns undefined. It never throws, clamps or guesses, and the type makes every caller say what follows.
+ */
+export const positive = (...values: readonly number[]): boolean => values.every((v) => Number.isFinite(v) && v > 0);
+
+export const notNegative = (...values: readonly number[]): boolean => values.every((v) => Number.isFinite(v) && v >= 0);
+
+/** Kelvin at 0 °C, exact by definition of the degree Celsius (SI brochure, 9th ed., 2.3.1; memory). */
+export const KELVIN = 273.15;
