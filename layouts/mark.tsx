@@ -3,11 +3,11 @@
  * between them, so that the marks can be told apart in grey, in print and at the size of a letter.
  */
 import type { JSX } from "preact";
-import type { BatchVerdict, HoldState, JointState, MeasurementFile, PieceVerdict, Severity } from "../src/evidence/types.ts";
+import type { Marked } from "../src/pages/marked.ts";
 
-export type Marked = BatchVerdict | PieceVerdict | JointState | HoldState | MeasurementFile["verdict"] | Severity;
+export type { Marked };
 
-interface Shape {
+export interface ShapeParts {
   /** Solid parts. */
   readonly solid?: string;
   /** Outlined parts. */
@@ -15,18 +15,25 @@ interface Shape {
   readonly dashed?: boolean;
 }
 
-const JOINED: Shape = { solid: "M1 1h18v5.4H1zM1 7.6h18V13H1z" };
-const SHEARED: Shape = { solid: "M0 0h13v4.6H0zM7 9.4h13V14H7z", line: "M13 7H7" };
-const BARRED: Shape = { line: "M1.7 1.7h16.6v10.6H1.7z", solid: "M0 12.2 17.2 0H20v1.8L2.8 14H0z" };
-const SETTING: Shape = { line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z", solid: "M2 6.2h2v1.6H2zM6.6 6.2h2v1.6h-2zM11.4 6.2h2v1.6h-2zM16 6.2h2v1.6h-2z" };
-const UNKNOWN: Shape = { line: "M1.7 1.7h16.6v10.6H1.7z", dashed: true };
-const HALF: Shape = { solid: "M1 1h18v6H1z", line: "M1.7 7v5.3h16.6V7" };
-const EARLY: Shape = { line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z", solid: "M1 1h6v12H1z" };
-const WEDGE: Shape = { solid: "M1 6.5 18.4 0 20 4.1 1 6.6zM1 7.4 20 9.9 18.4 14 1 7.5z" };
-const APART: Shape = { line: "M1.7 1.2h16.6v2.6H1.7zM1.7 10.2h16.6v2.6H1.7z" };
-const LINED: Shape = { line: "M1.7 1.7h16.6v10.6H1.7z", solid: "M1 5.6h18v2.8H1z" };
+const JOINED: ShapeParts = { solid: "M1 1h18v5.4H1zM1 7.6h18V13H1z" };
+const SHEARED: ShapeParts = { solid: "M0 0h13v4.6H0zM7 9.4h13V14H7z", line: "M13 7H7" };
+const BARRED: ShapeParts = { line: "M1.7 1.7h16.6v10.6H1.7z", solid: "M0 12.2 17.2 0H20v1.8L2.8 14H0z" };
+const SETTING: ShapeParts = { line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z", solid: "M2 6.2h2v1.6H2zM6.6 6.2h2v1.6h-2zM11.4 6.2h2v1.6h-2zM16 6.2h2v1.6h-2z" };
+const UNKNOWN: ShapeParts = { line: "M1.7 1.7h16.6v10.6H1.7z", dashed: true };
+const HALF: ShapeParts = { solid: "M1 1h18v6H1z", line: "M1.7 7v5.3h16.6V7" };
+const EARLY: ShapeParts = { line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z", solid: "M1 1h6v12H1z" };
+const WEDGE: ShapeParts = { solid: "M1 6.5 18.4 0 20 4.1 1 6.6zM1 7.4 20 9.9 18.4 14 1 7.5z" };
+const APART: ShapeParts = { line: "M1.7 1.2h16.6v2.6H1.7zM1.7 10.2h16.6v2.6H1.7z" };
+const LINED: ShapeParts = { line: "M1.7 1.7h16.6v10.6H1.7z", solid: "M1 5.6h18v2.8H1z" };
 
-const SHAPES: { readonly [of in Marked]: Shape } = {
+const STAMP: ShapeParts = { line: "M10 1.2 18.4 7 10 12.8 1.6 7z", solid: "M10 4 14.4 7 10 10 5.6 7z" };
+const BLANK: ShapeParts = { line: "M10 1.2 18.4 7 10 12.8 1.6 7z" };
+const JOG: ShapeParts = { solid: "M1 8.6h7.2V1H19v3.4h-7.6V12H1z" };
+const TAKEN_OUT: ShapeParts = { line: "M1.7 1.2h16.6v2.6H1.7zM1.7 10.2h16.6v2.6H1.7z", solid: "M1 6h5v2H1zM14 6h5v2h-5z" };
+const TAB: ShapeParts = { line: "M1.7 1.7h11l5.6 5.3-5.6 5.3h-11z" };
+const TAB_DONE: ShapeParts = { solid: "M1 1h12l6.2 6-6.2 6H1z" };
+
+const SHAPES: { readonly [of in Marked]: ShapeParts } = {
   accepted: JOINED, pass: JOINED, passed: JOINED, meets: JOINED, within: JOINED,
   rejected: SHEARED, fail: SHEARED, rejects: SHEARED, out: SHEARED,
   quarantined: BARRED, blocked: BARRED,
@@ -37,13 +44,21 @@ const SHAPES: { readonly [of in Marked]: Shape } = {
   opened: WEDGE,
   "not glued": APART, ahead: APART,
   ready: LINED,
+  signed: STAMP, "not signed": BLANK,
+  departure: JOG, rework: TAKEN_OUT, recall: BARRED,
+  raised: TAB, closed: TAB_DONE,
 };
 
-const ATTENTION: ReadonlySet<Marked> = new Set<Marked>(["rejected", "fail", "rejects", "out", "quarantined", "blocked", "opened"]);
+const ATTENTION: ReadonlySet<Marked> = new Set<Marked>(["rejected", "fail", "rejects", "out", "quarantined", "blocked", "opened", "recall", "not signed"]);
 
 /** `mark--attention` where something is wrong: the one place where marks take the accent. */
 export function markClass(of: Marked): string {
   return ATTENTION.has(of) ? "mark mark--attention" : "mark";
+}
+
+/** The parts of a shape in a box of 20 by 14, for drawings that place it themselves. */
+export function shapeOf(of: Marked): ShapeParts {
+  return SHAPES[of];
 }
 
 /** The shape alone, hidden from screen readers: a word stands beside it or names the link around it. */

@@ -6,18 +6,6 @@ const MONTHS = [
   "July", "August", "September", "October", "November", "December",
 ] as const;
 
-const DAY_MS = 86_400_000;
-
-/** Days since 1970-01-01 of a `YYYY-MM-DD`. */
-export function dayNumber(day: Day): number {
-  return Math.round(Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / DAY_MS);
-}
-
-/** The inverse of {@link dayNumber}. */
-export function dayOfNumber(number: number): Day {
-  return new Date(number * DAY_MS).toISOString().slice(0, 10);
-}
-
 function monthName(day: Day): string {
   return MONTHS[Number(day.slice(5, 7)) - 1] ?? "";
 }

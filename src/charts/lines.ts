@@ -1,0 +1,60 @@
+import { area, line } from "d3-shape";
+import { apart, framed, tenth } from "./frame.ts";
+import type { Frame, Room } from "./frame.ts";
+
+/** A named line: days counted from 1970-01-01 against a value. */
+export interface Series {
+  readonly name: string;
+  readonly points: readonly (readonly [day: number, value: number])[];
+}
+
+export interface LinesInput {
+  readonly series: readonly Series[];
+  /** A line to hold the others against, drawn dashed. */
+  readonly against?: Series;
+  readonly from: number;
+  readonly to: number;
+  /** Whether the ground below the first line is filled. */
+  readonly filled?: boolean;
+}
+
+export interface DrawnLine {
+  readonly name: string;
+  readonly path: string;
+  /** Where its name stands, and the end of the line it belongs to. */
+  readonly nameAt: { readonly x: number; readonly y: number };
+  readonly end: { readonly x: number; readonly y: number };
+}
+
+export interface LinesDrawing {
+  readonly frame: Frame;
+  readonly lines: readonly DrawnLine[];
+  readonly against?: DrawnLine;
+  readonly area?: string;
+}
+
+const NAME_HEIGHT = 17;
+
+/** Lines over time, each named at its end. */
+export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
+  const all = input.against === undefined ? input.series : [...input.series, input.against];
+  const most = Math.max(0, ...all.flatMap(({ points }) => points.map(([, value]) => value)));
+  const { x, y, frame } = framed(room, input.from, input.to, most);
+  const path = line<readonly [number, number]>().x(([day]) => x(day)).y(([, value]) => y(value)).digits(1);
+  const ends = all.map(({ points }) => points[points.length - 1] ?? [input.from, 0] as const);
+  const names = apart(ends.map(([, value]) => y(value)), NAME_HEIGHT, frame.bottom);
+  const drawn = all.map(({ name, points }, at): DrawnLine => {
+    const [day, value] = ends[at] ?? [input.from, 0];
+    const end = { x: tenth(x(day)), y: tenth(y(value)) };
+    return { name, path: path(points) ?? "", end, nameAt: { x: frame.right + 10, y: names[at] ?? end.y } };
+  });
+  const ground = area<readonly [number, number]>().x(([day]) => x(day)).y0(y(0)).y1(([, value]) => y(value)).digits(1);
+  const against = input.against === undefined ? undefined : drawn[drawn.length - 1];
+  const first = input.series[0];
+  return {
+    frame,
+    lines: drawn.slice(0, input.series.length),
+    ...(against === undefined ? {} : { against }),
+    ...(input.filled === true && first !== undefined ? { area: ground(first.points) ?? "" } : {}),
+  };
+}

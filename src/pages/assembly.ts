@@ -1,0 +1,94 @@
+import type { TimelineInput } from "../charts/timeline.ts";
+import type { AssemblyFile, HoldPointFile, JointFile } from "../evidence/types.ts";
+import { total } from "../reckoning/hours.ts";
+import type { Assembly, Entry } from "../record/types.ts";
+import type { Chart } from "./chart.ts";
+import { dayAt, inHours, running, weekly, weeksOf } from "./chart.ts";
+import type { Happening } from "./happened.ts";
+import { gathered, happenings, ROWS } from "./happened.ts";
+import type { Shown } from "./shown.ts";
+import { lineageOf, minutesOf, storyOf } from "./story.ts";
+import { dateShort, hoursWords } from "./words.ts";
+
+export interface Told {
+  readonly entry: Entry;
+  readonly minutes: number;
+  readonly happenings: readonly Happening[];
+}
+
+export interface AssemblyView {
+  readonly assembly: Assembly;
+  readonly file: AssemblyFile;
+  /** What it stands in, outermost first. */
+  readonly above: readonly Assembly[];
+  readonly children: readonly Assembly[];
+  readonly minutes: number;
+  readonly planned?: number;
+  readonly joints: readonly JointFile[];
+  readonly holdPoints: readonly HoldPointFile[];
+  readonly next?: HoldPointFile;
+  readonly told: readonly Told[];
+  readonly timeline?: TimelineInput;
+  readonly hours?: Chart;
+}
+
+export function assemblyView(shown: Shown, id: string): AssemblyView | undefined {
+  const { record, evidence } = shown;
+  const assembly = record.assemblies.get(id);
+  const file = evidence.assemblies.get(id);
+  if (assembly === undefined || file === undefined) return undefined;
+  const story = storyOf(shown);
+  const told = (story.entriesOf.get(id) ?? []).map((entry) => ({ entry, minutes: minutesHere(entry, file), happenings: happenings(entry, shown) }));
+  const next = file.nextHoldPoint === undefined ? undefined : evidence.holdPoints.get(file.nextHoldPoint);
+  return {
+    assembly, file, told,
+    above: lineageOf(record, id).slice(1).reverse(),
+    children: story.children.get(id) ?? [],
+    minutes: total(story.workOf.get(id) ?? []),
+    joints: assembly.joints.flatMap((joint) => evidence.joints.get(joint.id) ?? []),
+    holdPoints: assembly.holdPoints.flatMap((point) => evidence.holdPoints.get(point.id) ?? []),
+    ...(assembly.planned === undefined ? {} : { planned: assembly.planned }),
+    ...(next === undefined ? {} : { next }),
+    ...(told.length === 0 ? {} : { timeline: timelineOf(told), hours: hoursOf(shown, assembly) }),
+  };
+}
+
+function minutesHere(entry: Entry, file: AssemblyFile): number {
+  const within = new Set(file.within);
+  return within.has(entry.assembly) && entry.hours.every(({ assembly }) => within.has(assembly))
+    ? minutesOf(entry)
+    : entry.hours.reduce((sum, { assembly, minutes }) => (within.has(assembly) ? sum + minutes : sum), 0);
+}
+
+function timelineOf(told: readonly Told[]): TimelineInput {
+  const days = told.map(({ entry }) => dayAt(entry.day));
+  const from = days[0] ?? 0;
+  const to = days[days.length - 1] ?? from;
+  return {
+    from, to: Math.max(to, from + 27),
+    work: told.map(({ entry, minutes }) => ({ day: dayAt(entry.day), hours: minutes / 60 })),
+    rows: ROWS.map((name) => ({
+      name,
+      events: told.flatMap(({ entry, happenings: all }) => gathered(all).filter(({ row }) => row === name)
+        .map(({ mark, what, word }) => ({ day: dayAt(entry.day), shape: mark, words: `${dateShort(entry.day)}: ${what}, ${word}` }))),
+    })),
+  };
+}
+
+function hoursOf(shown: Shown, assembly: Assembly): Chart {
+  const work = storyOf(shown).workOf.get(assembly.id) ?? [];
+  const days = work.map(({ day }) => day);
+  const first = days[0] ?? shown.record.aircraft.start;
+  const last = days[days.length - 1] ?? first;
+  const weeks = weeksOf(work, first, last);
+  const sum = total(work);
+  const { planned } = assembly;
+  const ends = weeks.mondays.map((day) => Math.min(dayAt(day) + 6, dayAt(shown.record.day)));
+  return {
+    id: "assembly-hours", title: "Hours to date", form: "lines", filled: true,
+    days: [dayAt(first) - 1, ...ends],
+    says: `${hoursWords(sum)} worked so far${planned === undefined ? "; no hours were planned" : `, of ${hoursWords(planned)} planned`}.`,
+    series: [{ name: "Worked", values: [0, ...running(weekly(work, weeks)).map(inHours)] }],
+    ...(planned === undefined ? {} : { against: { name: "Planned", values: [0, ...ends].map(() => inHours(planned)) } }),
+  };
+}
