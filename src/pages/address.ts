@@ -6,7 +6,7 @@ const FOLDERS: Partial<{ readonly [kind in Kind]: string }> = {
 
 const LISTS: Partial<{ readonly [kind in Kind]: string }> = {
   "hold point": "hold-points.html", departure: "departures.html", "open item": "open-items.html",
-  adhesive: "about.html", procedure: "about.html",
+  adhesive: "about.html", procedure: "about.html", "climate log": "climate.html",
 };
 
 /** A name for an anchor: ids hold letters, digits, `-`, `.` and `/`, and the last is no good in a fragment. */

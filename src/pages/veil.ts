@@ -20,6 +20,7 @@ export interface Veil {
   readonly pieces: ReadonlySet<string>;
   readonly lots: ReadonlySet<string>;
   readonly trials: ReadonlySet<string>;
+  readonly logs: ReadonlySet<string>;
   readonly departures: ReadonlySet<string>;
   readonly openItems: ReadonlySet<string>;
   /** Files that stand in the record and that the edition must not name. */
@@ -42,6 +43,7 @@ export function veilOf(record: Record, edition: Edition): Veil {
     entries: shown,
     batches: idsOf(entries.flatMap((entry) => entry.batches)),
     lots: idsOf([...record.lots.values()].filter((lot) => sees(lot.audience))),
+    logs: idsOf(record.climate.filter((log) => sees(log.audience))),
     departures: idsOf(marked(entries, (entry) => entry.departures, sees)),
     openItems: idsOf(marked(entries, (entry) => entry.raised, sees)),
     hiddenFiles: hiddenFilesOf(record, sees, may),
@@ -61,6 +63,7 @@ export function tellsAll(veil: Veil, ref: Ref, record: Record): boolean {
     case "piece": return veil.pieces.has(ref.id) && !veil.blindPieces.has(ref.id);
     case "lot": return veil.lots.has(ref.id);
     case "trial": return veil.trials.has(ref.id);
+    case "climate log": return veil.logs.has(ref.id);
     case "departure": return veil.departures.has(ref.id);
     case "open item": return veil.openItems.has(ref.id);
     case "person": return veil.may("names") && veil.sees(record.aircraft.people.get(ref.id)?.audience ?? "archive");

@@ -26,6 +26,7 @@ export function veiledRecord(whole: Record, veil: Veil): VeiledRecord {
       lots: each(only(whole.lots, veil.lots), (lot: Lot) => bodied(facts.lot(lot), "lots")),
       trials: each(only(whole.trials, veil.trials), (trial: Trial) => bodied(trial, "trials")),
       entries,
+      climate: whole.climate.filter((log) => veil.logs.has(log.id)).map((log) => bodied(log, "climate")),
       day: dayOf(whole, entries),
     },
   };
@@ -113,6 +114,7 @@ function hiddenTargets(whole: Record, veil: Veil): (folder: string, target: stri
   }
   gone(veil.lots, whole.lots.values());
   gone(veil.trials, whole.trials.values());
+  gone(veil.logs, whole.climate);
   return (folder, target) => ids.has(resolved("", target)) || files.has(resolved("", target)) || files.has(resolved(folder, target));
 }
 

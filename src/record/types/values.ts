@@ -76,7 +76,7 @@ export interface Attachment {
 
 export type Kind =
   | "entry" | "assembly" | "joint" | "hold point" | "batch" | "piece" | "lot"
-  | "adhesive" | "procedure" | "trial" | "departure" | "open item" | "person";
+  | "adhesive" | "procedure" | "trial" | "departure" | "open item" | "person" | "climate log";
 
 /** A thing in the record, by its kind and id. */
 export interface Ref {
