@@ -63,7 +63,7 @@ export interface BatchFile {
   readonly recalls: readonly Recall[];
   readonly rejection?: Rejection;
   /** Hardener over resin as mixed, by the way it was measured. */
-  readonly ratio?: { readonly by: "mass" | "volume"; readonly found: number; readonly nominal: number; readonly error: number; readonly tolerance?: number; readonly doubt: number };
+  readonly ratio?: { readonly by: "mass" | "volume"; readonly found: number; readonly nominal: number; readonly error: number; readonly tolerance?: number; readonly doubt?: number };
   /** Equilibrium moisture content of wood in the noted climate, share of dry mass. */
   readonly moistureEstimate?: number;
   /** °C */

@@ -1,0 +1,36 @@
+/** What one batch is judged by. */
+import type { Units } from "../../reckoning/figure.ts";
+import type { Adhesive, Batch, Lot, Ref } from "../../record/types.ts";
+import { must, type Book } from "../book.ts";
+import { finder, type Finder } from "../finding.ts";
+import type { Finding, PieceFile } from "../types.ts";
+import { factsOf, type BatchFacts } from "./facts.ts";
+
+export interface BatchCase {
+  readonly book: Book;
+  readonly batch: Batch;
+  readonly adhesive: Adhesive;
+  readonly facts: BatchFacts;
+  readonly pieces: readonly PieceFile[];
+  readonly units: Units;
+  readonly find: Finder;
+}
+
+export type BatchRule = (c: BatchCase) => readonly Finding[];
+
+export function batchCase(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchCase {
+  const adhesive = must(book.record.adhesives, batch.adhesive, "adhesive");
+  const find = finder({ kind: "batch", id: batch.id }, [{ kind: "entry", id: batch.entry }]);
+  return { book, batch, adhesive, pieces, find, units: book.record.aircraft.units, facts: factsOf(batch, adhesive) };
+}
+
+/** The lots noted for resin and hardener, in that order. */
+export function componentLots({ book, batch }: BatchCase): { readonly material: "resin" | "hardener"; readonly lot?: Lot }[] {
+  return (["resin", "hardener"] as const).map((material) => {
+    const id = batch[material]?.lot;
+    return { material, lot: id === undefined ? undefined : must(book.record.lots, id, "lot") };
+  });
+}
+
+export const lotRef = (id: string): Ref => ({ kind: "lot", id });
+export const entryRef = (id: string): Ref => ({ kind: "entry", id });

@@ -1,0 +1,96 @@
+/** What is reckoned of one batch before anything is held against a limit. A figure is undefined where the record cannot give it. */
+import { dewPoint } from "../../reckoning/dew-point.ts";
+import { equilibriumMoisture } from "../../reckoning/equilibrium-moisture.ts";
+import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../reckoning/mix-ratio.ts";
+import { ratioDoubt } from "../../reckoning/ratio-doubt.ts";
+import { workingLife } from "../../reckoning/working-life.ts";
+import type { Adhesive, Batch, MixRatio, Quantity } from "../../record/types.ts";
+import type { BatchFile } from "../types.ts";
+
+export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoint" | "openFor" | "workingLife"> {
+  readonly measured?: Measured;
+  readonly ratio?: Ratio;
+  /** Of resin and hardener together, kg. */
+  readonly mass?: number;
+}
+
+/** Both components, measured in the same way. */
+export interface Measured {
+  readonly by: "mass" | "volume";
+  readonly resin: Quantity;
+  readonly hardener: Quantity;
+}
+
+/** `doubt` is a share of the nominal ratio, as is `error`; undefined where no reading step is known. */
+export interface Ratio {
+  readonly by: "mass" | "volume";
+  readonly found: number;
+  readonly nominal: number;
+  readonly error: number;
+  readonly tolerance?: Quantity;
+  readonly asTyped: string;
+  readonly converted: boolean;
+  readonly step?: { readonly value: number; readonly noted: boolean };
+  readonly doubt?: number;
+}
+
+export function factsOf(batch: Batch, adhesive: Adhesive): BatchFacts {
+  const measured = measuredOf(batch);
+  const mass = measured && massOf(measured, adhesive);
+  const climate = batch.temperature && batch.humidity ? ([batch.temperature.value, batch.humidity.value] as const) : undefined;
+  const rows = adhesive.workingLife.map((row) => ({ temperature: row.temperature.value, mass: row.mass.value, time: row.time.value }));
+  return {
+    measured,
+    mass,
+    ratio: measured && ratioOf(batch, adhesive, measured),
+    moistureEstimate: climate && equilibriumMoisture(...climate),
+    dewPoint: climate && dewPoint(...climate),
+    openFor: batch.mixed && batch.closed ? batch.closed.epoch - batch.mixed.epoch : undefined,
+    workingLife: batch.temperature && mass !== undefined ? workingLife(rows, batch.temperature.value, mass) : undefined,
+  };
+}
+
+function measuredOf({ resin, hardener }: Batch): Measured | undefined {
+  if (resin?.mass && hardener?.mass) return { by: "mass", resin: resin.mass, hardener: hardener.mass };
+  if (resin?.volume && hardener?.volume) return { by: "volume", resin: resin.volume, hardener: hardener.volume };
+  return undefined;
+}
+
+function massOf({ by, resin, hardener }: Measured, { density }: Adhesive): number | undefined {
+  if (by === "mass") return resin.value + hardener.value;
+  return density && resin.value * density.resin.value + hardener.value * density.hardener.value;
+}
+
+function ratioOf(batch: Batch, adhesive: Adhesive, { by, resin, hardener }: Measured): Ratio | undefined {
+  const sheet = sheetRatio(adhesive, by);
+  const found = mixRatio(resin.value, hardener.value);
+  const error = sheet && found !== undefined ? ratioError(found, sheet.nominal) : undefined;
+  if (!sheet || found === undefined || error === undefined) return undefined;
+  const step = stepOf(batch, resin, hardener);
+  const relative = step && ratioDoubt(resin.value, hardener.value, step.value);
+  const doubt = relative === undefined ? undefined : relative * (1 + error);
+  return { by, found, error, step, doubt, nominal: sheet.nominal, tolerance: sheet.from.tolerance, asTyped: sheet.from.typed, converted: sheet.converted };
+}
+
+interface SheetRatio {
+  readonly nominal: number;
+  readonly from: MixRatio;
+  readonly converted: boolean;
+}
+
+/** The sheet's ratio in the measure that was used; from the other measure by the densities where it gives only that. */
+function sheetRatio({ byMass, byVolume, density }: Adhesive, by: "mass" | "volume"): SheetRatio | undefined {
+  const [own, other] = by === "mass" ? [byMass, byVolume] : [byVolume, byMass];
+  if (own) return { nominal: own.hardenerOverResin, from: own, converted: false };
+  if (!other || !density) return undefined;
+  const convert = by === "mass" ? massRatioOfVolumes : volumeRatioOfMasses;
+  const nominal = convert(other.hardenerOverResin, density.resin.value, density.hardener.value);
+  return nominal === undefined ? undefined : { nominal, from: other, converted: true };
+}
+
+/** The noted reading step, else the coarser of the last digits as typed; a fraction has no last digit. */
+function stepOf(batch: Batch, resin: Quantity, hardener: Quantity): Ratio["step"] {
+  if (batch.scale) return { value: batch.scale.value, noted: true };
+  if (resin.step <= 0 || hardener.step <= 0) return undefined;
+  return { value: Math.max(resin.step, hardener.step), noted: false };
+}

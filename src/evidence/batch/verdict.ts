@@ -1,0 +1,38 @@
+/** The verdict of a batch: the worst that any finding forces. */
+import type { Batch } from "../../record/types.ts";
+import type { Book } from "../book.ts";
+import type { BatchFile, BatchVerdict, Finding, PieceFile } from "../types.ts";
+import { batchCase, type BatchCase, type BatchRule } from "./case.ts";
+import { dewPointRule, shopHumidity, shopTemperature } from "./climate.ts";
+import { lotInDate, lotKnown, lotRecalled, lotsOf } from "./lots.ts";
+import { mixRatioRule } from "./mix-ratio.ts";
+import { woodMoisture } from "./moisture.ts";
+import { testPieces } from "./pieces.ts";
+import { buildersRejection } from "./rejection.ts";
+import { workingLifeRule } from "./working-life.ts";
+
+const RULES: readonly BatchRule[] = [
+  mixRatioRule, lotKnown, lotInDate, lotRecalled, shopTemperature, shopHumidity, woodMoisture, dewPointRule, workingLifeRule, testPieces, buildersRejection,
+];
+
+export function batchFile(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchFile {
+  const c = batchCase(book, batch, pieces);
+  const findings = RULES.flatMap((rule) => rule(c));
+  const { moistureEstimate, dewPoint, openFor, workingLife } = c.facts;
+  const recalls = lotsOf(c).flatMap((lot) => book.recalls.get(lot) ?? []);
+  const rejection = book.rejections.get(batch.id)?.[0];
+  return { batch, verdict: verdictOf(findings), findings, pieces, recalls, rejection, ratio: ratioOf(c), moistureEstimate, dewPoint, openFor, workingLife };
+}
+
+export function verdictOf(findings: readonly Finding[]): BatchVerdict {
+  const has = (severity: Finding["severity"]): boolean => findings.some((finding) => finding.severity === severity);
+  if (has("rejects")) return "rejected";
+  if (has("unproven")) return "unproven";
+  return has("waits") ? "pending" : "accepted";
+}
+
+function ratioOf({ facts: { ratio } }: BatchCase): BatchFile["ratio"] {
+  if (!ratio) return undefined;
+  const { by, found, nominal, error, tolerance, doubt } = ratio;
+  return { by, found, nominal, error, tolerance: tolerance?.value, doubt };
+}

@@ -1,0 +1,86 @@
+/** The record with its indexes, made once, so that everything after it is one pass. */
+import type {
+  Assembly, Batch, Departure, Entry, HoldPoint, Inspection, JointSpec, Measurement, OpenItem, Piece, PieceTest, Recall, Record, Rejection, Rework,
+} from "../record/types.ts";
+
+type Index<T> = ReadonlyMap<string, readonly T[]>;
+
+export interface Book {
+  readonly record: Record;
+  readonly entries: ReadonlyMap<string, Entry>;
+  /** Place of an entry in the order of the record. */
+  readonly order: ReadonlyMap<string, number>;
+  readonly batches: ReadonlyMap<string, Batch>;
+  readonly pieces: ReadonlyMap<string, Piece>;
+  readonly joints: ReadonlyMap<string, JointSpec>;
+  readonly holdPoints: ReadonlyMap<string, HoldPoint>;
+  readonly departures: ReadonlyMap<string, Departure>;
+  readonly openItems: ReadonlyMap<string, OpenItem>;
+  readonly tests: Index<PieceTest>;
+  readonly recalls: Index<Recall>;
+  readonly rejections: Index<Rejection>;
+  readonly reworks: Index<Rework>;
+  readonly batchesOfJoint: Index<Batch>;
+  readonly inspections: Index<Inspection>;
+  readonly departuresOf: Index<Departure>;
+  readonly openItemsOf: Index<OpenItem>;
+  /** By what they come before: a hold point's id or a kind of hold point. */
+  readonly openItemsBefore: Index<OpenItem>;
+  readonly measurementsOf: Index<Measurement>;
+  readonly children: Index<Assembly>;
+}
+
+export function bookOf(record: Record): Book {
+  const { entries } = record;
+  const assemblies = [...record.assemblies.values()];
+  const batches = entries.flatMap((entry) => entry.batches);
+  const departures = entries.flatMap((entry) => entry.departures);
+  const openItems = entries.flatMap((entry) => entry.raised);
+  return {
+    record,
+    entries: byId(entries),
+    order: new Map(entries.map((entry, i) => [entry.id, i])),
+    batches: byId(batches),
+    pieces: byId(batches.flatMap((batch) => batch.pieces)),
+    joints: byId(assemblies.flatMap((assembly) => assembly.joints)),
+    holdPoints: byId(assemblies.flatMap((assembly) => assembly.holdPoints)),
+    departures: byId(departures),
+    openItems: byId(openItems),
+    tests: index(entries.flatMap((entry) => entry.tests), (test) => [test.piece]),
+    recalls: index(entries.flatMap((entry) => entry.recalls), (recall) => [recall.lot]),
+    rejections: index(entries.flatMap((entry) => entry.rejections), (rejection) => [rejection.batch]),
+    reworks: index(entries.flatMap((entry) => entry.reworks), (rework) => rework.joints),
+    batchesOfJoint: index(batches, (batch) => batch.joints),
+    inspections: index(entries.flatMap((entry) => entry.inspections), (inspection) => [inspection.holdPoint]),
+    departuresOf: index(departures, (departure) => [departure.assembly]),
+    openItemsOf: index(openItems, (item) => [item.assembly]),
+    openItemsBefore: index(openItems, (item) => (item.before === undefined ? [] : [item.before])),
+    measurementsOf: index(entries.flatMap((entry) => entry.measurements), (measurement) => [measurement.assembly]),
+    children: index(assemblies, (assembly) => (assembly.parent === undefined ? [] : [assembly.parent])),
+  };
+}
+
+const byId = <T extends { readonly id: string }>(things: readonly T[]): Map<string, T> => new Map(things.map((thing) => [thing.id, thing]));
+
+/** Things by each of their keys, in the order given; a key named twice by one thing counts once. */
+export function index<T>(things: readonly T[], keysOf: (thing: T) => readonly string[]): Map<string, T[]> {
+  const map = new Map<string, T[]>();
+  for (const thing of things) {
+    for (const key of new Set(keysOf(thing))) {
+      const list = map.get(key);
+      if (list === undefined) map.set(key, [thing]);
+      else list.push(thing);
+    }
+  }
+  return map;
+}
+
+/** What a trusted record must hold; it is a mistake of this program if it does not. */
+export function must<T>(map: ReadonlyMap<string, T>, id: string, kind: string): T {
+  const thing = map.get(id);
+  if (thing === undefined) throw new Error(`the record was not checked: it names the ${kind} ${id} and holds none`);
+  return thing;
+}
+
+/** Place of an entry in the order of the record. */
+export const orderOf = (book: Book, entry: string): number => must(book.order, entry, "entry");

@@ -1,0 +1,41 @@
+/** From the record to what it proves: one pass, a line a step. */
+import type { Record } from "../record/types.ts";
+import { assemblyFile } from "./assembly.ts";
+import { batchFile } from "./batch/verdict.ts";
+import { bookOf } from "./book.ts";
+import { holdPointFile } from "./hold-point.ts";
+import { minutesByAssembly } from "./hours.ts";
+import { jointFile } from "./joint.ts";
+import { lotFiles, usesOf } from "./lot.ts";
+import { pieceFile } from "./piece/verdict.ts";
+import type { BatchFile, Evidence, Finding, JointFile, PieceFile } from "./types.ts";
+
+export function reckon(record: Record): Evidence {
+  const book = bookOf(record);
+  const batches = mapped(book.batches, (batch) => batchFile(book, batch, batch.pieces.map((piece) => pieceFile(book, batch, piece))));
+  const pieces = new Map([...batches.values()].flatMap((file) => file.pieces.map((one): [string, PieceFile] => [one.piece.id, one])));
+  const joints = mapped(book.joints, (joint) => jointFile(book, joint, batches));
+  const holdPoints = mapped(book.holdPoints, (holdPoint) => holdPointFile(book, holdPoint, joints));
+  const minutes = minutesByAssembly(record);
+  return {
+    pieces,
+    batches,
+    joints,
+    lots: lotFiles(book, usesOf(book, holdPoints.values()), joints),
+    holdPoints,
+    assemblies: mapped(record.assemblies, (assembly) => assemblyFile(book, assembly, { joints, holdPoints, minutes })),
+    departures: book.departures,
+    openItems: book.openItems,
+    findings: allFindings(batches, joints),
+  };
+}
+
+const mapped = <T, U>(map: ReadonlyMap<string, T>, make: (thing: T) => U): Map<string, U> => new Map([...map].map(([id, thing]) => [id, make(thing)]));
+
+/** Of batches with their pieces, then of joints, each in the order of ids. */
+function allFindings(batches: ReadonlyMap<string, BatchFile>, joints: ReadonlyMap<string, JointFile>): Finding[] {
+  const ofBatches = inOrder(batches).flatMap((file) => [...file.findings, ...file.pieces.flatMap((piece) => piece.findings)]);
+  return [...ofBatches, ...inOrder(joints).flatMap((file) => file.findings)];
+}
+
+const inOrder = <T>(map: ReadonlyMap<string, T>): T[] => [...map].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, thing]) => thing);

@@ -1,0 +1,59 @@
+/** Hours worked, by every cut and over time, as pages chart them. All in minutes; every cut adds up to the same total. */
+import { byMonth, byWeek, cumulative, groupBy, sumBy, total, type Step, type Worked } from "../reckoning/hours.ts";
+import type { Day, HoursLine, Record } from "../record/types.ts";
+import { bookOf } from "./book.ts";
+import { within } from "./within.ts";
+
+export interface WorkedLine extends HoursLine {
+  readonly day: Day;
+  readonly entry: string;
+}
+
+/** `over` has a step for each day that was worked, by date. */
+export interface Cut {
+  readonly minutes: number;
+  readonly over: readonly Step[];
+}
+
+export interface Hours {
+  readonly lines: readonly WorkedLine[];
+  readonly all: Cut;
+  /** Every assembly of the record: its own hours, and with those of all assemblies within it. */
+  readonly byAssembly: ReadonlyMap<string, { readonly own: Cut; readonly within: Cut }>;
+  readonly byPerson: ReadonlyMap<string, Cut>;
+  readonly byTask: ReadonlyMap<string, Cut>;
+  /** `YYYY-MM` to minutes, by date. */
+  readonly byMonth: ReadonlyMap<string, number>;
+  /** From the week of the aircraft's start to the week of the record's date, weeks without work included; `day` is the Monday. */
+  readonly byWeek: readonly Worked[];
+}
+
+export function hoursOf(record: Record): Hours {
+  const lines = linesOf(record);
+  return {
+    lines,
+    all: cut(lines),
+    byAssembly: assembliesOf(record, lines),
+    byPerson: cuts(groupBy(lines, (line) => line.who)),
+    byTask: cuts(groupBy(lines, (line) => line.task)),
+    byMonth: byMonth(lines),
+    byWeek: byWeek(lines, record.aircraft.start, record.day) ?? [],
+  };
+}
+
+export const linesOf = (record: Record): WorkedLine[] =>
+  record.entries.flatMap((entry) => entry.hours.map((line) => ({ ...line, day: entry.day, entry: entry.id })));
+
+/** Minutes of each assembly's own lines. */
+export const minutesByAssembly = (record: Record): Map<string, number> => sumBy(linesOf(record), (line) => line.assembly);
+
+const cut = (lines: readonly Worked[]): Cut => ({ minutes: total(lines), over: cumulative(lines) });
+
+const cuts = (groups: ReadonlyMap<string, readonly Worked[]>): Map<string, Cut> => new Map([...groups].map(([key, lines]) => [key, cut(lines)]));
+
+function assembliesOf(record: Record, lines: readonly WorkedLine[]): Map<string, { own: Cut; within: Cut }> {
+  const book = bookOf(record);
+  const own = groupBy(lines, (line) => line.assembly);
+  const of = (id: string): WorkedLine[] => own.get(id) ?? [];
+  return new Map([...record.assemblies.keys()].map((id) => [id, { own: cut(of(id)), within: cut(within(book, id).flatMap((one) => of(one.id))) }]));
+}

@@ -1,0 +1,80 @@
+/** The state of a joint: what glue is in it now, and what is known of it. */
+import type { Batch, JointSpec, Recall, Rework } from "../record/types.ts";
+import { lotsOf } from "./batch/lots.ts";
+import { must, orderOf, type Book } from "./book.ts";
+import { finder, type Finder } from "./finding.ts";
+import type { BatchFile, BatchVerdict, Finding, JointFile, JointState, Severity } from "./types.ts";
+
+interface JointCase {
+  readonly now: readonly BatchFile[];
+  readonly superseded: readonly Batch[];
+  readonly reworks: readonly Rework[];
+  readonly lots: readonly string[];
+  readonly recalls: readonly Recall[];
+}
+
+export function jointFile(book: Book, joint: JointSpec, files: ReadonlyMap<string, BatchFile>): JointFile {
+  const { batches, superseded, reworks } = glueIn(book, joint);
+  const now = batches.map((batch) => must(files, batch.id, "batch"));
+  const lots = [...new Set(batches.flatMap((batch) => lotsOf({ batch })))];
+  const c: JointCase = { now, superseded, reworks, lots, recalls: lots.flatMap((lot) => book.recalls.get(lot) ?? []) };
+  const find = finder({ kind: "joint", id: joint.id }, []);
+  const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
+  return { joint, state: stateOf(c), findings: findingsOf(c, find), batches: ids(batches), superseded: ids(superseded), reworks, lots };
+}
+
+/** Batches of the entry of the last rework, or of a later one, are in the joint now; a rework comes before the batches of its own entry. */
+function glueIn(book: Book, joint: JointSpec) {
+  const all = book.batchesOfJoint.get(joint.id) ?? [];
+  const reworks = book.reworks.get(joint.id) ?? [];
+  const opened = Math.max(-1, ...reworks.map((rework) => orderOf(book, rework.entry)));
+  const isIn = (batch: Batch): boolean => orderOf(book, batch.entry) >= opened;
+  return { batches: all.filter(isIn), superseded: all.filter((batch) => !isIn(batch)), reworks };
+}
+
+function stateOf({ now, superseded, recalls }: JointCase): JointState {
+  if (now.length === 0) return superseded.length === 0 ? "not glued" : "opened";
+  const verdicts = new Set(now.map((file) => file.verdict));
+  if (verdicts.has("rejected") || recalls.length > 0) return "quarantined";
+  if (verdicts.has("unproven")) return "unproven";
+  return verdicts.has("pending") ? "pending" : "accepted";
+}
+
+const SEVERITY: { readonly [verdict in BatchVerdict]: Severity } = { accepted: "meets", pending: "waits", unproven: "unproven", rejected: "rejects" };
+
+function findingsOf(c: JointCase, find: Finder): Finding[] {
+  return [...reworked(c, find), ...glued(c, find), ...recalled(c, find)];
+}
+
+function reworked({ reworks }: JointCase, find: Finder): Finding[] {
+  return reworks.map((rework) =>
+    find("joint-glued", "caution", { sentence: `Opened for rework on ${rework.day}: ${rework.why}.`, alsoOn: [{ kind: "entry", id: rework.entry }] }),
+  );
+}
+
+function glued({ now, superseded }: JointCase, find: Finder): Finding[] {
+  if (now.length === 0) {
+    const sentence = superseded.length === 0 ? "No batch has gone into it." : "It has not been glued again since it was opened.";
+    return [find("joint-glued", "waits", { sentence })];
+  }
+  return now.map(({ batch, verdict }) => {
+    const rule = verdict === "rejected" ? "joint-quarantine" : "joint-glued";
+    const alsoOn = [{ kind: "batch", id: batch.id }, { kind: "entry", id: batch.entry }] as const;
+    return find(rule, SEVERITY[verdict], { sentence: `Batch ${batch.id}, glued on ${batch.day}, is ${verdict}.`, alsoOn });
+  });
+}
+
+function recalled({ now, recalls }: JointCase, find: Finder): Finding[] {
+  return recalls.map((recall) => {
+    const holding = now.filter(({ batch }) => lotsOf({ batch }).includes(recall.lot)).map(({ batch }) => batch);
+    const batches = holding.map((batch) => batch.id).join(", ");
+    return find("joint-quarantine", "rejects", {
+      sentence: `It holds lot ${recall.lot} by ${batches}, and that lot was recalled on ${recall.day}: ${recall.why}.`,
+      alsoOn: [
+        { kind: "lot", id: recall.lot },
+        { kind: "entry", id: recall.entry },
+        ...holding.flatMap((batch) => [{ kind: "batch", id: batch.id } as const, { kind: "entry", id: batch.entry } as const]),
+      ],
+    });
+  });
+}

@@ -1,0 +1,58 @@
+/** What one test piece is judged by, and what one check says of it. */
+import { cureTime } from "../../reckoning/cure-time.ts";
+import type { Units } from "../../reckoning/figure.ts";
+import { overlapRatio } from "../../reckoning/overlap.ts";
+import { SITKA_SPRUCE } from "../../reckoning/break-even-overlap.ts";
+import { revealingPower } from "../../reckoning/revealing-power.ts";
+import { shearStress } from "../../reckoning/shear-stress.ts";
+import type { Batch, Piece, PieceTest, Procedure, Ref } from "../../record/types.ts";
+import { must, type Book } from "../book.ts";
+import { finder, type Finder } from "../finding.ts";
+import type { Finding, PieceVerdict, Source } from "../types.ts";
+
+export interface PieceCase {
+  readonly book: Book;
+  readonly piece: Piece;
+  readonly batch: Batch;
+  readonly procedure: Procedure;
+  readonly test?: PieceTest;
+  readonly overlapRatio?: number;
+  readonly revealing?: number;
+  readonly curedFor?: number;
+  readonly stress?: number;
+  readonly units: Units;
+  readonly find: Finder;
+}
+
+/** A finding, and the verdict that it forces if nothing graver does. */
+export interface Check {
+  readonly finding: Finding;
+  readonly verdict?: Exclude<PieceVerdict, "pass">;
+}
+
+export function caseOf(book: Book, batch: Batch, piece: Piece, test: PieceTest | undefined): PieceCase {
+  const procedure = must(book.record.procedures, piece.procedure, "procedure");
+  const { thickness, width, overlap } = piece;
+  const ratio = overlap && thickness ? overlapRatio(overlap.value, thickness.value) : undefined;
+  const faces = procedure.form === "three-leg" ? 2 : 1;
+  const stress = test?.load && width && overlap ? shearStress(test.load.value, width.value, overlap.value, faces) : undefined;
+  const curedFor = test ? cureTime(closedAtLatest(book, batch), test.at?.epoch ?? must(book.entries, test.entry, "entry").dayStart) : undefined;
+  const revealing = ratio === undefined ? undefined : revealingOf(procedure, ratio);
+  const about: Ref = { kind: "piece", id: piece.id };
+  const restsOn: Ref[] = [{ kind: "batch", id: batch.id }, { kind: "entry", id: batch.entry }, ...(test ? [{ kind: "entry", id: test.entry } as const] : [])];
+  return { book, piece, batch, procedure, test, overlapRatio: ratio, revealing, curedFor, stress, units: book.record.aircraft.units, find: finder(about, restsOn) };
+}
+
+/** The latest that the joint can have been closed: as noted, else the end of its day. */
+const closedAtLatest = (book: Book, batch: Batch): number => batch.closed?.epoch ?? must(book.entries, batch.entry, "entry").dayEnd;
+
+function revealingOf(procedure: Procedure, ratio: number): number | undefined {
+  if (procedure.form !== "three-leg") return undefined;
+  const { crushing, shear } = woodOf(procedure);
+  return revealingPower(ratio, crushing, shear);
+}
+
+export function woodOf(procedure: Procedure): { readonly crushing: number; readonly shear: number; readonly from: Source } {
+  if (procedure.wood) return { crushing: procedure.wood.crushing.value, shear: procedure.wood.shear.value, from: { text: `procedure: ${procedure.title}`, known: "record" } };
+  return { ...SITKA_SPRUCE, from: { text: "this program's default: clear Sitka spruce at 12 %, Wood Handbook FPL-GTR-190", known: "memory" } };
+}

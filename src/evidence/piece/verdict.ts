@@ -1,0 +1,44 @@
+/** The verdict of a test piece: the gravest that any of its checks forces, else pass. */
+import type { Batch, Piece, PieceTest } from "../../record/types.ts";
+import type { Book } from "../book.ts";
+import type { PieceFile, PieceVerdict } from "../types.ts";
+import { caseOf, type Check, type PieceCase } from "./case.ts";
+import { cureWarmth, fullCure } from "./cure.ts";
+import { failureMode } from "./failure.ts";
+import { pieceLoad } from "./load.ts";
+import { overlap } from "./overlap.ts";
+
+/** From the gravest. A glue line that failed has failed however early; one broken too early proves nothing more. */
+const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too early", "inconclusive", "pass"];
+
+/** A piece can be broken only once; should the record hold several tests of it, the gravest stands. */
+export function pieceFile(book: Book, batch: Batch, piece: Piece): PieceFile {
+  const tests = book.tests.get(piece.id) ?? [undefined];
+  const files = tests.map((test) => judged(caseOf(book, batch, piece, test)));
+  return files.reduce((a, b) => (GRAVEST.indexOf(b.verdict) < GRAVEST.indexOf(a.verdict) ? b : a));
+}
+
+function judged(c: PieceCase): PieceFile {
+  const checks = checksOf(c, c.test);
+  const { piece, test, overlapRatio, revealing, curedFor, stress } = c;
+  const verdict = GRAVEST.find((grave) => checks.some((check) => check.verdict === grave)) ?? "pass";
+  return { piece, test, verdict, findings: checks.map((check) => check.finding), overlapRatio, revealing, curedFor, stress };
+}
+
+function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
+  const checks = test ? [failureMode(c, test), fullCure(c, test), cureWarmth(c), overlap(c), pieceLoad(c, test)] : [notBroken(c), overlap(c)];
+  return [...checks, timber(c)].filter((check) => check !== undefined);
+}
+
+const notBroken = (c: PieceCase): Check => ({
+  finding: c.find("piece-broken", "waits", { sentence: "It has not been broken yet." }),
+  verdict: "not broken",
+});
+
+function timber(c: PieceCase): Check | undefined {
+  const { lot } = c.piece;
+  const recall = lot === undefined ? undefined : c.book.recalls.get(lot)?.[0];
+  if (!recall) return undefined;
+  const alsoOn = [{ kind: "lot", id: recall.lot }, { kind: "entry", id: recall.entry }] as const;
+  return { finding: c.find("piece-timber", "caution", { sentence: `It was made from lot ${recall.lot}, recalled on ${recall.day}: ${recall.why}.`, alsoOn }) };
+}

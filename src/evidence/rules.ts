@@ -1,0 +1,125 @@
+/** Every rule that findings name. The words are those of the about page: what is asked, and what follows. */
+import {
+  AC_43_13_MIXING, AC_43_13_SAMPLE, FROM_PROCEDURE, FROM_RECORD, FROM_SHEET, GUARDED_ACCEPTANCE, HANDBOOK_MOISTURE, PAINT_RULE, STATICS, TRACE,
+} from "./sources.ts";
+import type { Rule, Source } from "./types.ts";
+
+const rule = (title: string, says: string, source: Source): Omit<Rule, "id"> => ({ title, says, source });
+
+const byId = {
+  "mix-ratio": rule(
+    "Mix ratio",
+    "Hardener over resin, as weighed or measured, lies within the data sheet's tolerance of its ratio. Outside it the batch is rejected. " +
+      "An amount, a ratio or a tolerance that is missing leaves it unproven.",
+    AC_43_13_MIXING,
+  ),
+  "mix-doubt": rule(
+    "What the scale can show",
+    "The error of the mix and the doubt that the reading step of the scale alone leaves, together, stay within the tolerance. " +
+      "Where they do not, the scale cannot show that the mix was right: unproven.",
+    GUARDED_ACCEPTANCE,
+  ),
+  "lot-known": rule(
+    "Lots known",
+    "The lots of resin and hardener are noted; each that is missing leaves the batch unproven. A timber lot that is not noted is a caution.",
+    TRACE,
+  ),
+  "lot-in-date": rule(
+    "Lots in date",
+    "Resin and hardener are used no later than the last day of their lot: the expiry date, else the day received and the sheet's shelf life. " +
+      "Later rejects the batch. Where neither is known it is a caution.",
+    FROM_SHEET,
+  ),
+  "lot-recalled": rule(
+    "Lots not recalled",
+    "No lot that went into it has been recalled. A recall does not change what is found of the batch; its joints are quarantined.",
+    TRACE,
+  ),
+  "shop-temperature": rule(
+    "Shop temperature",
+    "The shop is as warm as the data sheet asks. Outside its limits the batch is rejected; not noted, it is unproven.",
+    FROM_SHEET,
+  ),
+  "shop-humidity": rule(
+    "Shop humidity",
+    "The air of the shop is within the data sheet's limits of humidity, where it gives any. Outside them the batch is rejected; not noted, it is " +
+      "unproven. Where the sheet gives none, a humidity that is not noted is a caution.",
+    FROM_SHEET,
+  ),
+  "wood-moisture": rule(
+    "Moisture of the wood",
+    "A meter reading lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading the " +
+      "moisture that wood would settle at in the noted climate is estimated: in range it is a caution, out of range or without a climate the batch is unproven.",
+    HANDBOOK_MOISTURE,
+  ),
+  "dew-point": rule(
+    "Dew point",
+    "The surfaces, or else the shop, are at least 3 K above the dew point of the air. Closer than that is a caution.",
+    PAINT_RULE,
+  ),
+  "working-life": rule(
+    "Working life",
+    "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop. Later rejects the batch. A time, an " +
+      "amount or a row of the sheet that is missing leaves it unproven.",
+    FROM_SHEET,
+  ),
+  "test-pieces": rule(
+    "Test pieces",
+    "As many test pieces as the procedure asks are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
+      "others show. Pieces not broken yet leave it pending; too few that could still pass leave it unproven.",
+    AC_43_13_SAMPLE,
+  ),
+  "trial-pieces": rule(
+    "Trial pieces do not count",
+    "Pieces made for a trial are judged by the trial and never count for their batch.",
+    FROM_RECORD,
+  ),
+  "builders-rejection": rule(
+    "Rejected by the builder",
+    "A batch that the builder rejects is rejected, whatever its pieces show.",
+    FROM_RECORD,
+  ),
+  "piece-broken": rule("Broken", "A test piece shows nothing until it has been broken.", AC_43_13_SAMPLE),
+  "failure-mode": rule(
+    "Where it broke",
+    "The piece breaks in the wood, with at least the procedure's percentage of wood failure. In the glue line, or below that percentage, it " +
+      "fails, whatever its shape and cure. A percentage that is missing, or that has no limit to be held against, leaves it inconclusive.",
+    AC_43_13_SAMPLE,
+  ),
+  "full-cure": rule(
+    "Broken after full cure",
+    "The record shows that the piece cured for at least the procedure's least time before it was broken. Else it is too early and proves nothing.",
+    FROM_PROCEDURE,
+  ),
+  "cure-warmth": rule(
+    "Warmth of the cure",
+    "The shop is at least as warm as the temperature for which the procedure states its least cure. Cooler is a caution: cure takes longer.",
+    FROM_PROCEDURE,
+  ),
+  "overlap": rule(
+    "A shape that can show a weak glue line",
+    "The overlap in thicknesses lies within the procedure's limits. Outside them the wood would give way however good or bad the glue is: inconclusive.",
+    STATICS,
+  ),
+  "piece-load": rule(
+    "Load",
+    "Where a load was read, the stress on the glue faces is at least that of the procedure. Below it the wood gave way early and the glue line was " +
+      "not tried: inconclusive.",
+    FROM_PROCEDURE,
+  ),
+  "piece-timber": rule("Timber of the piece", "The timber that the piece was made from has not been recalled. Else it is a caution.", TRACE),
+  "joint-glued": rule(
+    "Glued, and by which batch",
+    "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does.",
+    FROM_RECORD,
+  ),
+  "joint-quarantine": rule(
+    "Quarantine",
+    "A joint that holds a rejected batch or a recalled lot is quarantined until it has been reworked with a batch of its own.",
+    TRACE,
+  ),
+} satisfies { readonly [id: string]: Omit<Rule, "id"> };
+
+export type RuleId = keyof typeof byId;
+
+export const rules: readonly Rule[] = Object.entries(byId).map(([id, text]) => ({ id, ...text }));
