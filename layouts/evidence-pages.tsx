@@ -1,6 +1,36 @@
+import type { JSX } from "preact";
+import { addressOf } from "../src/pages/address.ts";
 import type { PageFile, Site } from "../src/pages/shown.ts";
+import type { Ref } from "../src/record/types.ts";
+import { Batch } from "./evidence/batch.tsx";
+import { HoldPoints } from "./evidence/hold-points.tsx";
+import { Joint } from "./evidence/joint.tsx";
+import { Departures, Measurements, OpenItems } from "./evidence/lists.tsx";
+import { Lot } from "./evidence/lot.tsx";
+import { Overview } from "./evidence/overview.tsx";
+import { Trial } from "./evidence/trial.tsx";
+import { html } from "./page.tsx";
 
 /** Pages on batches, joints, lots and what rests on them. */
-export function evidencePages(_site: Site): PageFile[] {
-  return [];
+export function evidencePages(site: Site): PageFile[] {
+  const { evidence, record } = site.shown;
+  return [
+    page("evidence.html", () => <Overview site={site} />),
+    page("hold-points.html", () => <HoldPoints site={site} />),
+    page("open-items.html", () => <OpenItems site={site} />),
+    page("departures.html", () => <Departures site={site} />),
+    page("measurements.html", () => <Measurements site={site} />),
+    ...[...evidence.batches].map(([id, file]) => about({ kind: "batch", id }, () => <Batch site={site} file={file} />)),
+    ...[...evidence.joints].map(([id, file]) => about({ kind: "joint", id }, () => <Joint site={site} file={file} />)),
+    ...[...evidence.lots].map(([id, file]) => about({ kind: "lot", id }, () => <Lot site={site} file={file} />)),
+    ...[...record.trials].map(([id, trial]) => about({ kind: "trial", id }, () => <Trial site={site} trial={trial} />)),
+  ];
+}
+
+function page(path: string, make: () => JSX.Element): PageFile {
+  return { path, make: () => html(make()) };
+}
+
+function about(ref: Ref, make: () => JSX.Element): PageFile {
+  return page(addressOf(ref) ?? "", make);
 }

@@ -1,0 +1,96 @@
+import type { JSX } from "preact";
+import { anchor, relative } from "../../src/pages/address.ts";
+import type { HoldPointFile, Need } from "../../src/evidence/types.ts";
+import { holdPoints } from "../../src/pages/evidence-lists.ts";
+import { assemblyPath } from "../../src/pages/trace-index.ts";
+import { HOLD_KIND, HOLD_MEANS } from "../../src/pages/verdict-words.ts";
+import { counted, dateWords } from "../../src/pages/words.ts";
+import type { Inspection } from "../../src/record/types.ts";
+import { To } from "../link.tsx";
+import { Mark } from "../mark.tsx";
+import { Page } from "../page.tsx";
+import { None, Title, type Where } from "./parts.tsx";
+
+export function HoldPoints({ site }: Pick<Where, "site">): JSX.Element {
+  const from = "hold-points.html";
+  const all = holdPoints(site.shown);
+  return (
+    <Page site={site} path={from} kind="hold points" title="Hold points" description="Where work stops until someone has looked, and what each still needs.">
+      <Title place={<a href={relative(from, "evidence.html")}>Evidence</a>} title="Hold points"><p class="title__lead">Work stops here until someone has looked. Each list can be worked down.</p></Title>
+      {all.length === 0 ? <None>The record names no hold points.</None> : all.map((file) => <HoldPoint file={file} site={site} from={from} id={anchor("hold point", file.holdPoint.id)} level="h2" />)}
+    </Page>
+  );
+}
+
+interface HoldPointProps extends Where {
+  readonly file: HoldPointFile;
+  readonly id: string;
+  readonly level: "h2" | "h3";
+}
+
+export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointProps): JSX.Element {
+  const { holdPoint, state, needs, joints } = file;
+  return (
+    <section class="holdpoint" id={id} aria-label={holdPoint.title}>
+      <header class="holdpoint__head">
+        <Heading>{holdPoint.title}</Heading>
+        <p class="quiet"><span class="id">{holdPoint.id}</span>, {HOLD_KIND[holdPoint.kind]}, <To site={site} from={from} to={{ kind: "assembly", id: holdPoint.assembly }}>{assemblyPath(site.shown.record, holdPoint.assembly)}</To>, {counted(joints.length, "joint")}</p>
+        <p class="holdpoint__state"><Mark of={state} /> {HOLD_MEANS[state]}</p>
+      </header>
+      {file.inspections.length === 0 ? null : <ul class="lines bare">{file.inspections.map((inspection) => <li><Looked inspection={inspection} site={site} from={from} /></li>)}</ul>}
+      {state === "passed" && file.signed === undefined ? <None>It was signed in an entry that this edition does not show.</None> : null}
+      <Needs needs={needs} site={site} from={from} />
+      {state === "passed" ? null : <SignOff id={holdPoint.id} />}
+    </section>
+  );
+}
+
+function Looked({ inspection, site, from }: Where & { readonly inspection: Inspection }): JSX.Element {
+  const scan = inspection.scan === undefined ? undefined : site.files.get(inspection.scan);
+  return (
+    <>
+      <To site={site} from={from} to={{ kind: "entry", id: inspection.entry }}>{dateWords(inspection.day)}</To>: <strong>{inspection.result}</strong> by {site.shown.nameOf(inspection.by)}
+      {inspection.reference === undefined ? "" : `, reference ${inspection.reference}`}{inspection.remarks === undefined ? "." : `. ${inspection.remarks}`}
+      {scan === undefined ? null : <> <a href={relative(from, scan)}>Scan of the sign-off for {inspection.holdPoint}</a></>}
+    </>
+  );
+}
+
+function Needs({ needs, site, from }: Where & { readonly needs: readonly Need[] }): JSX.Element | null {
+  if (needs.length === 0) return null;
+  const blocking = needs.filter(({ blocks }) => blocks);
+  const rest = needs.filter(({ blocks }) => !blocks);
+  return (
+    <div class="holdpoint__needs">
+      {blocking.length === 0 ? null : <NeedList title="To be put right" needs={blocking} site={site} from={from} />}
+      {rest.length === 0 ? null : <NeedList title="Still to be done" needs={rest} site={site} from={from} />}
+    </div>
+  );
+}
+
+function NeedList({ title, needs, site, from }: Where & { readonly title: string; readonly needs: readonly Need[] }): JSX.Element {
+  return (
+    <>
+      <p class="label">{title}</p>
+      <ul class="checklist bare">
+        {needs.map((need) => (
+          <li>
+            <span class="checklist__box" aria-hidden="true" />
+            <span>{need.about.kind === "hold point" ? null : <><To site={site} from={from} to={need.about} class="id" />: </>}{need.sentence} <span class="checklist__takes">{need.needs}</span></span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** Lines to be filled in by hand, for paper. */
+export function SignOff({ id }: { readonly id: string }): JSX.Element {
+  return (
+    <div class="signoff" role="group" aria-label={`Sign-off block for ${id}, to be filled in on paper`}>
+      <p class="signoff__line"><span>Looked at</span></p><p class="signoff__line"><span>Signed / not signed</span></p>
+      <p class="signoff__line"><span>Name and authority</span></p><p class="signoff__line"><span>Date</span></p>
+      <p class="signoff__line signoff__line--wide"><span>Remarks</span></p>
+    </div>
+  );
+}

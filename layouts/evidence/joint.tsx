@@ -1,0 +1,110 @@
+import type { JSX } from "preact";
+import { addressOf } from "../../src/pages/address.ts";
+import type { JointFile } from "../../src/evidence/types.ts";
+import { jointPage, type JointBatch, type JointPage } from "../../src/pages/joint-page.ts";
+import { HOLD_MEANS, JOINT_MEANS } from "../../src/pages/verdict-words.ts";
+import { dateWords, listed, quantityWords } from "../../src/pages/words.ts";
+import { Findings } from "../findings.tsx";
+import { To } from "../link.tsx";
+import { Mark } from "../mark.tsx";
+import { Page } from "../page.tsx";
+import { Photo } from "../picture.tsx";
+import { BatchVerdictBox } from "./batch.tsx";
+import { Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { PieceTable } from "./piece.tsx";
+
+export function Joint({ site, file }: { readonly site: Where["site"]; readonly file: JointFile }): JSX.Element {
+  const { joint, state } = file;
+  const from = addressOf({ kind: "joint", id: joint.id }) ?? "";
+  const page = jointPage(site.shown, file);
+  const where = { site, from };
+  return (
+    <Page site={site} path={from} kind="joint" title={`Joint ${joint.id}`} description={`Joint ${joint.id}, ${joint.title}, in ${page.assemblyTitle}: ${state}.`}>
+      <Title place={<To {...where} to={{ kind: "assembly", id: joint.assembly }}>{page.assemblyTitle}</To>} title={`Joint ${joint.id}`}>
+        <p class="title__lead">{joint.title}{joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}{joint.area === undefined ? "" : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}.</p>
+      </Title>
+      <JointVerdict page={page} {...where} />
+      <Section id="made-of" title="Made of">
+        {page.batches.filter(({ now }) => now).map((batch) => <Glued batch={batch} {...where} />)}
+        {page.glueHidden ? <None>The batch it was glued with is not shown in this edition.</None> : null}
+        {state === "not glued" ? <None>Not glued yet.</None> : null}
+        <JointLots page={page} {...where} />
+      </Section>
+      <Reworks page={page} {...where} />
+      <JointHoldPoints page={page} {...where} />
+      {page.photos.length === 0 ? null : (
+        <Section id="photographs" title="Photographs of the sessions">
+          <div class="plates">{page.photos.map((photo) => <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" />)}</div>
+        </Section>
+      )}
+    </Page>
+  );
+}
+
+function JointVerdict({ page, site, from }: Where & { readonly page: JointPage }): JSX.Element {
+  const { file } = page;
+  return (
+    <>
+      <div class={`verdict verdict--${file.state.replace(" ", "-")}`}>
+        <p class="verdict__mark"><Mark of={file.state} /></p>
+        <div class="verdict__body"><p>{JOINT_MEANS[file.state]}</p></div>
+      </div>
+      {file.findings.length === 0 ? null : <Section id="reasons" title="Why"><Findings site={site} from={from} findings={file.findings} about={{ kind: "joint", id: file.joint.id }} /></Section>}
+    </>
+  );
+}
+
+/** One batch in the joint, with its verdict, reasons and pieces. */
+function Glued({ batch: { file, people, entry }, site, from }: Where & { readonly batch: JointBatch }): JSX.Element {
+  const { batch } = file;
+  return (
+    <article class="glued" aria-label={`Batch ${batch.id}`}>
+      <h3>Batch <Id site={site} from={from} kind="batch" id={batch.id} /></h3>
+      <p>
+        Glued on <To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>{dateWords(batch.day)}</To>
+        {batch.mixed === undefined ? "" : `, mixed at ${batch.mixed.typed}`}{batch.closed === undefined ? "" : `, closed at ${batch.closed.typed}`}
+        {people.length === 0 ? "" : `. At work that day: ${listed(people)}`}{entry === undefined ? "" : `. ${site.shown.record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}`}.
+      </p>
+      <BatchVerdictBox file={file} site={site} from={from} />
+      <PieceTable pieces={file.pieces} caption={`Test pieces of batch ${batch.id}`} site={site} from={from} />
+    </article>
+  );
+}
+
+function JointLots({ page, site, from }: Where & { readonly page: JointPage }): JSX.Element | null {
+  if (page.lots.length === 0) return null;
+  return (
+    <ListTable caption="Lots in this joint now" heads={["Lot", "What", "Maker’s number", "Received", "Notice"]}>
+      {page.lots.map((lot) => (
+        <tr>
+          <td><Id site={site} from={from} kind="lot" id={lot.id} /></td><td>{lot.title}</td><td>{lot.number ?? ""}</td><td>{dateWords(lot.received)}</td>
+          <td>{(site.shown.evidence.lots.get(lot.id)?.recalls.length ?? 0) === 0 ? "" : <strong class="attention">recalled</strong>}</td>
+        </tr>
+      ))}
+    </ListTable>
+  );
+}
+
+function Reworks({ page, site, from }: Where & { readonly page: JointPage }): JSX.Element | null {
+  const former = page.batches.filter(({ now }) => !now);
+  if (former.length === 0 && page.file.reworks.length === 0) return null;
+  return (
+    <Section id="reworks" title="Taken out and made again">
+      <ul class="lines bare">
+        {page.file.reworks.map((rework) => <li><To site={site} from={from} to={{ kind: "entry", id: rework.entry }}>{dateWords(rework.day)}</To>: glue taken out. {rework.why}</li>)}
+        {former.map(({ file }) => <li>Batch <Id site={site} from={from} kind="batch" id={file.batch.id} /> of {dateWords(file.batch.day)} is no longer in this joint. It was <Mark of={file.verdict} />.</li>)}
+      </ul>
+    </Section>
+  );
+}
+
+function JointHoldPoints({ page, site, from }: Where & { readonly page: JointPage }): JSX.Element | null {
+  if (page.holdPoints.length === 0) return null;
+  return (
+    <Section id="hold-points" title="Hold points that ask for it">
+      <ul class="lines bare">
+        {page.holdPoints.map(({ holdPoint, state }) => <li><Id site={site} from={from} kind="hold point" id={holdPoint.id} /> {holdPoint.title}: <Mark of={state} />. {HOLD_MEANS[state]}</li>)}
+      </ul>
+    </Section>
+  );
+}

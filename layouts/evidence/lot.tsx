@@ -1,0 +1,78 @@
+import type { JSX } from "preact";
+import { addressOf, relative } from "../../src/pages/address.ts";
+import type { LotFile } from "../../src/evidence/types.ts";
+import { lotPage, type LotPage, type LotUse } from "../../src/pages/lot-page.ts";
+import { counted, dateWords } from "../../src/pages/words.ts";
+import { To } from "../link.tsx";
+import { Mark } from "../mark.tsx";
+import { Page, Prose } from "../page.tsx";
+import { Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { PieceTable } from "./piece.tsx";
+
+export function Lot({ site, file }: { readonly site: Where["site"]; readonly file: LotFile }): JSX.Element {
+  const { lot } = file;
+  const from = addressOf({ kind: "lot", id: lot.id }) ?? "";
+  const page = lotPage(site.shown, file);
+  const where = { site, from };
+  const certificate = lot.certificate === undefined ? undefined : site.files.get(lot.certificate);
+  return (
+    <Page site={site} path={from} kind="lot" title={`Lot ${lot.id}`} description={`Lot ${lot.id}, ${lot.title}: where it was used, down to the hold points.`}>
+      <Title place={<a href={relative(from, "evidence.html#lots")}>Lots</a>} title={`Lot ${lot.id}`}><p class="title__lead">{lot.title}</p></Title>
+      <Recalls file={file} {...where} />
+      <Section id="particulars" title="Particulars">
+        <Facts rows={page.particulars} />
+        {certificate === undefined ? null : <p><a href={relative(from, certificate)}>Certificate of lot {lot.id}</a></p>}
+        {lot.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}
+      </Section>
+      <Section id="where-used" title="Where it was used"><Uses page={page} {...where} /></Section>
+      <LotHoldPoints page={page} {...where} />
+      {page.pieces.length === 0 ? null : <Section id="pieces" title="Test pieces made from it"><PieceTable pieces={page.pieces} caption={`Test pieces made from lot ${lot.id}`} {...where} /></Section>}
+    </Page>
+  );
+}
+
+function Recalls({ file, site, from }: Where & { readonly file: LotFile }): JSX.Element | null {
+  if (file.recalls.length === 0) return null;
+  return (
+    <div class="verdict verdict--recalled">
+      <p class="verdict__mark"><Mark of="quarantined" word="recalled" /></p>
+      <div class="verdict__body">
+        {file.recalls.map((recall) => (
+          <p>On <To site={site} from={from} to={{ kind: "entry", id: recall.entry }}>{dateWords(recall.day)}</To>: {recall.why}{recall.reference === undefined ? "" : ` Reference: ${recall.reference}.`}</p>
+        ))}
+        <p>{file.joints.length === 0 ? "No joint holds it now." : `${counted(file.joints.length, "joint")} ${file.joints.length === 1 ? "holds" : "hold"} it now and ${file.joints.length === 1 ? "is" : "are"} quarantined until reworked.`}
+          {file.formerJoints.length === 0 ? "" : ` It was taken out of ${counted(file.formerJoints.length, "joint")}.`}</p>
+      </div>
+    </div>
+  );
+}
+
+function Uses({ page, site, from }: Where & { readonly page: LotPage }): JSX.Element {
+  if (page.uses.length === 0) return <None>No batch that this edition shows used it.</None>;
+  return (
+    <ListTable list caption="From the lot to batches, joints and hold points" heads={["Batch", "Verdict", "Joint", "What it joins", "State", "Lot", "Hold points"]}>
+      {page.uses.flatMap((use) => useRows(use, { site, from }))}
+    </ListTable>
+  );
+}
+
+function useRows({ batch, joints }: LotUse, where: Where): JSX.Element[] {
+  const cells = <><td><Id {...where} kind="batch" id={batch.batch.id} /></td><td><Mark of={batch.verdict} /></td></>;
+  if (joints.length === 0) return [<tr>{cells}<td colSpan={5} class="quiet">went into no joint</td></tr>];
+  return joints.map(({ file, now, holdPoints }) => (
+    <tr>
+      {cells}
+      <td><Id {...where} kind="joint" id={file.joint.id} /></td><td>{file.joint.title}</td><td><Mark of={file.state} /></td><td>{now ? "in it now" : "taken out"}</td>
+      <td>{holdPoints.map(({ holdPoint }, at) => <>{at > 0 ? ", " : ""}<Id {...where} kind="hold point" id={holdPoint.id} /></>)}</td>
+    </tr>
+  ));
+}
+
+function LotHoldPoints({ page, site, from }: Where & { readonly page: LotPage }): JSX.Element | null {
+  if (page.holdPoints.length === 0) return null;
+  return (
+    <Section id="hold-points" title="Hold points it reaches">
+      <ul class="lines bare">{page.holdPoints.map(({ holdPoint, state }) => <li><Id site={site} from={from} kind="hold point" id={holdPoint.id} /> {holdPoint.title}: <Mark of={state} /></li>)}</ul>
+    </Section>
+  );
+}

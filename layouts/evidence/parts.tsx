@@ -1,0 +1,82 @@
+/** Parts that pages of evidence are made of. */
+import type { ComponentChildren, JSX } from "preact";
+import { NOT_NOTED, type FactRow } from "../../src/pages/batch-page.ts";
+import type { Site } from "../../src/pages/shown.ts";
+import { dateShort, dateWords } from "../../src/pages/words.ts";
+import type { Day } from "../../src/record/types.ts";
+import { To } from "../link.tsx";
+
+/** What every part is told: whose site, and on which page it stands. */
+export interface Where {
+  readonly site: Site;
+  readonly from: string;
+}
+
+export function Section({ id, title, children }: { readonly id: string; readonly title: string; readonly children?: ComponentChildren }): JSX.Element {
+  return <section class="section" aria-labelledby={id}><h2 id={id}>{title}</h2>{children}</section>;
+}
+
+export function Title({ place, title, children }: { readonly place: ComponentChildren; readonly title: string; readonly children?: ComponentChildren }): JSX.Element {
+  return <header class="title"><p class="title__place">{place}</p><h1>{title}</h1>{children}</header>;
+}
+
+/** Facts as noted, each with what it is held against. */
+export function Facts({ rows }: { readonly rows: readonly FactRow[] }): JSX.Element {
+  return (
+    <dl class="facts">
+      {rows.map(({ word, noted, limit }) => (
+        <>
+          <dt>{word}</dt>
+          <dd class={noted === NOT_NOTED ? "quiet" : undefined}>{noted}{limit === undefined ? null : <span class="facts__limit"> limit {limit}</span>}</dd>
+        </>
+      ))}
+    </dl>
+  );
+}
+
+interface ListTableProps {
+  readonly caption: string;
+  readonly heads: readonly (string | Head)[];
+  /** Given to long lists: the script adds a filter and lets columns be sorted. */
+  readonly list?: boolean;
+  readonly children?: ComponentChildren;
+}
+
+export interface Head {
+  readonly word: string;
+  readonly number?: boolean;
+}
+
+/** A table that can be scrolled sideways by keyboard too, where it is wider than the page. */
+export function ListTable({ caption, heads, list = false, children }: ListTableProps): JSX.Element {
+  return (
+    <div class="scroll" tabIndex={0} role="region" aria-label={caption}>
+      <table class="list" data-list={list ? "" : undefined}>
+        <caption>{caption}</caption>
+        <thead><tr>{heads.map((head) => (typeof head === "string" ? <th scope="col">{head}</th> : <th scope="col" class={head.number === true ? "number" : undefined}>{head.word}</th>))}</tr></thead>
+        <tbody>{children}</tbody>
+      </table>
+    </div>
+  );
+}
+
+/** A day that sorts as itself. */
+export function DayCell({ day }: { readonly day: Day }): JSX.Element {
+  return <td class="day" data-sort={day}><time dateTime={day}>{dateShort(day)}</time></td>;
+}
+
+/** A link to the entry of a day, or the words for one that is not shown. */
+export function EntryLink({ site, from, id }: Where & { readonly id: string }): JSX.Element {
+  const entry = { kind: "entry", id } as const;
+  if (!site.shown.shows(entry)) return <span class="quiet">in an entry that this edition does not show</span>;
+  return <To site={site} from={from} to={entry}>{dateWords(id.slice(0, 10))}</To>;
+}
+
+/** An id that is a link, never broken over lines. */
+export function Id({ site, from, kind, id }: Where & { readonly kind: "batch" | "joint" | "lot" | "piece" | "hold point" | "trial" | "departure" | "open item"; readonly id: string }): JSX.Element {
+  return <To site={site} from={from} to={{ kind, id }} class="id" />;
+}
+
+export function None({ children }: { readonly children?: ComponentChildren }): JSX.Element {
+  return <p class="quiet">{children}</p>;
+}

@@ -1,0 +1,57 @@
+import type { JSX } from "preact";
+import type { PieceFile } from "../../src/evidence/types.ts";
+import { anchor } from "../../src/pages/address.ts";
+import { brokeWords, pieceFacts, piecePhoto } from "../../src/pages/piece-facts.ts";
+import { PIECE_MEANS } from "../../src/pages/verdict-words.ts";
+import { Findings } from "../findings.tsx";
+import { To } from "../link.tsx";
+import { Mark } from "../mark.tsx";
+import { Photo } from "../picture.tsx";
+import { Facts, Id, ListTable, None, type Where } from "./parts.tsx";
+
+/** Everything on one test piece: how it broke, its shape, what that shape could show, its verdict and why. */
+export function Piece({ file, site, from }: Where & { readonly file: PieceFile }): JSX.Element {
+  const { piece, verdict, findings } = file;
+  const photo = piecePhoto(site.shown, file);
+  const procedure = site.shown.record.procedures.get(piece.procedure);
+  return (
+    <article class="piece" id={anchor("piece", piece.id)} aria-label={`Test piece ${piece.id}`}>
+      <header class="piece__head">
+        <h3 class="id">{piece.id}</h3><Mark of={verdict} /><p class="piece__because">{whyPiece(file)}</p>
+      </header>
+      <div class="piece__body">
+        <div>
+          <p class="small quiet">
+            <To site={site} from={from} to={{ kind: "procedure", id: piece.procedure }}>{procedure?.title ?? piece.procedure}</To>
+            {piece.lot === undefined ? null : <>, of lot <Id site={site} from={from} kind="lot" id={piece.lot} /></>}
+            {piece.trial === undefined ? null : <>, for the trial <Id site={site} from={from} kind="trial" id={piece.trial} />{piece.preparation === undefined ? "" : `, prepared as ${piece.preparation}`}</>}
+          </p>
+          <Facts rows={pieceFacts(site.shown, file)} />
+        </div>
+        {photo === undefined ? null : <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 18rem, 100vw" class="piece__photo" />}
+      </div>
+      <details class="piece__why"><summary>Every check on this piece</summary><Findings site={site} from={from} findings={findings} about={{ kind: "piece", id: piece.id }} /></details>
+    </article>
+  );
+}
+
+/** Pieces in a table, for pages on joints, lots and trials. */
+export function PieceTable({ pieces, caption, site, from }: Where & { readonly pieces: readonly PieceFile[]; readonly caption: string }): JSX.Element {
+  if (pieces.length === 0) return <None>No test pieces.</None>;
+  return (
+    <ListTable caption={caption} heads={["Piece", "Broke", "Verdict", "Why"]}>
+      {pieces.map((file) => (
+        <tr>
+          <td><Id site={site} from={from} kind="piece" id={file.piece.id} /></td>
+          <td>{brokeWords(file)}</td><td><Mark of={file.verdict} /></td>
+          <td>{whyPiece(file)}</td>
+        </tr>
+      ))}
+    </ListTable>
+  );
+}
+
+/** The one sentence that made the verdict, or what the verdict means. */
+export function whyPiece({ verdict, findings }: PieceFile): string {
+  return findings.find(({ severity }) => severity === "rejects" || severity === "unproven" || severity === "waits")?.sentence ?? PIECE_MEANS[verdict];
+}

@@ -1,0 +1,47 @@
+import type { JSX } from "preact";
+import { addressOf, relative } from "../../src/pages/address.ts";
+import { trialPage, type PreparationRow } from "../../src/pages/trial-page.ts";
+import { PIECE_VERDICTS } from "../../src/pages/verdict-words.ts";
+import { dateWords } from "../../src/pages/words.ts";
+import type { Trial as TrialFact } from "../../src/record/types.ts";
+import { Page, Prose } from "../page.tsx";
+import { ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { PieceTable } from "./piece.tsx";
+
+export function Trial({ site, trial }: { readonly site: Where["site"]; readonly trial: TrialFact }): JSX.Element {
+  const from = addressOf({ kind: "trial", id: trial.id }) ?? "";
+  const page = trialPage(site.shown, trial);
+  const where = { site, from };
+  return (
+    <Page site={site} path={from} kind="trial" title={trial.title} description={trial.question}>
+      <Title place={<a href={relative(from, "evidence.html#trials")}>Trials</a>} title={trial.title}><p class="title__lead">{trial.question}</p></Title>
+      <Section id="expectation" title="What was expected">
+        <p class="measure">{trial.expectation}</p>
+        <p class="small quiet">Stated on {dateWords(trial.stated)}.</p>
+      </Section>
+      <Section id="cautions" title="What this can show">
+        <ul class="measure">{page.cautions.map((caution) => <li>{caution}</li>)}</ul>
+      </Section>
+      <Section id="outcomes" title="What came of it"><Outcomes rows={page.rows} /></Section>
+      {trial.body.length === 0 ? null : <Section id="words" title="In the builder’s words">{trial.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}</Section>}
+      <Section id="pieces" title="Piece by piece">
+        {page.rows.map((row) => <PieceTable pieces={row.pieces} caption={row.id === "" ? row.what : `${row.id}: ${row.what}`} {...where} />)}
+      </Section>
+    </Page>
+  );
+}
+
+function Outcomes({ rows }: { readonly rows: readonly PreparationRow[] }): JSX.Element {
+  if (rows.every(({ pieces }) => pieces.length === 0)) return <None>No piece of this trial has been made.</None>;
+  const number = (word: string): { word: string; number: true } => ({ word, number: true });
+  return (
+    <ListTable caption="Pieces by preparation: where they broke, and their verdicts" heads={["Preparation", number("Pieces"), number("Broke in the wood"), number("Mixed"), number("In the glue line"), ...PIECE_VERDICTS.map((verdict) => number(`Verdict: ${verdict}`))]}>
+      {rows.map(({ id, what, pieces, failures, verdicts }) => (
+        <tr>
+          <th scope="row">{id} <span class="quiet plainly">{what}</span></th>
+          {[pieces.length, failures.wood, failures.mixed, failures["glue line"], ...PIECE_VERDICTS.map((verdict) => verdicts[verdict])].map((count) => <td class="number">{count}</td>)}
+        </tr>
+      ))}
+    </ListTable>
+  );
+}

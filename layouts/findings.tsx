@@ -1,0 +1,58 @@
+/** Findings: what was checked, what came of it, against which limit, and where that limit comes from. */
+import type { JSX } from "preact";
+import { relative } from "../src/pages/address.ts";
+import { rules } from "../src/evidence/rules.ts";
+import type { Finding, Severity, Source } from "../src/evidence/types.ts";
+import type { Site } from "../src/pages/shown.ts";
+import { gravestFirst, KNOWN } from "../src/pages/verdict-words.ts";
+import type { Ref } from "../src/record/types.ts";
+import { ToEach } from "./link.tsx";
+import { Mark } from "./mark.tsx";
+
+const SEVERITY: { readonly [severity in Severity]: string } = {
+  meets: "holds", caution: "look at this", waits: "still to come", unproven: "not shown", rejects: "broken",
+};
+
+const TITLES = new Map(rules.map(({ id, title }) => [id, title]));
+
+/** The document and how it was known to us, which is part of what it is worth. */
+export function SourceWords({ source }: { readonly source: Source }): JSX.Element {
+  return <span class="source">{source.text} <span class="source__known">({KNOWN[source.known]})</span></span>;
+}
+
+interface FindingsProps {
+  readonly site: Site;
+  readonly from: string;
+  readonly findings: readonly Finding[];
+  /** Leave out links to what a finding rests on where the page itself is about it. */
+  readonly about?: Ref;
+}
+
+export function Findings({ site, from, findings, about }: FindingsProps): JSX.Element {
+  if (findings.length === 0) return <p class="quiet">Nothing was checked here.</p>;
+  return (
+    <ol class="findings bare">
+      {gravestFirst(findings).map((finding) => (
+        <li class={`finding finding--${finding.severity}`}>
+          <p class="finding__mark"><Mark of={finding.severity} word={SEVERITY[finding.severity]} /></p>
+          <div class="finding__body">
+            <p class="finding__sentence">{finding.sentence}</p>
+            {finding.limit === undefined ? null : (
+              <p class="finding__limit">Limit: {finding.limit.text}. <SourceWords source={finding.limit.from} /></p>
+            )}
+            <p class="finding__rule">
+              Rule: <a href={relative(from, `about.html#rule-${finding.rule}`)}>{TITLES.get(finding.rule) ?? finding.rule}</a>
+              <Rests site={site} from={from} finding={finding} about={about} />
+            </p>
+          </div>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Rests({ site, from, finding, about }: { readonly site: Site; readonly from: string; readonly finding: Finding; readonly about: Ref | undefined }): JSX.Element | null {
+  const others = finding.restsOn.filter(({ kind, id }) => kind !== "person" && !(kind === about?.kind && id === about.id));
+  if (others.length === 0) return null;
+  return <>. Rests on <ToEach site={site} from={from} to={others} /></>;
+}

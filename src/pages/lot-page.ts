@@ -1,0 +1,54 @@
+/** What the page on one lot says: its particulars and everywhere it went. */
+import type { BatchFile, HoldPointFile, JointFile, LotFile, PieceFile } from "../evidence/types.ts";
+import { type FactRow } from "./batch-page.ts";
+import type { Shown } from "./shown.ts";
+import { traceIndex } from "./trace-index.ts";
+import { dateWords, quantityWords } from "./words.ts";
+
+export interface LotUse {
+  readonly batch: BatchFile;
+  readonly joints: readonly { readonly file: JointFile; readonly now: boolean; readonly holdPoints: readonly HoldPointFile[] }[];
+}
+
+export interface LotPage {
+  readonly file: LotFile;
+  readonly particulars: readonly FactRow[];
+  readonly uses: readonly LotUse[];
+  readonly pieces: readonly PieceFile[];
+  readonly holdPoints: readonly HoldPointFile[];
+}
+
+export function lotPage(shown: Shown, file: LotFile): LotPage {
+  const { evidence } = shown;
+  const now = new Set(file.joints);
+  const ever = new Set([...file.joints, ...file.formerJoints]);
+  const uses = file.batches.flatMap((id) => evidence.batches.get(id) ?? []).map((batch) => ({
+    batch,
+    joints: batch.batch.joints.filter((id) => ever.has(id)).flatMap((id) => evidence.joints.get(id) ?? []).map((joint) => ({
+      file: joint,
+      now: now.has(joint.joint.id) && joint.batches.includes(batch.batch.id),
+      holdPoints: (traceIndex(shown).holdPointsOf.get(joint.joint.id) ?? []).flatMap((id) => evidence.holdPoints.get(id) ?? []),
+    })),
+  }));
+  return {
+    file, uses,
+    particulars: particulars(shown, file),
+    pieces: file.pieces.flatMap((id) => evidence.pieces.get(id) ?? []),
+    holdPoints: file.holdPoints.flatMap((id) => evidence.holdPoints.get(id) ?? []),
+  };
+}
+
+function particulars(shown: Shown, { lot }: LotFile): FactRow[] {
+  const { aircraft, adhesives } = shown.record;
+  const rows: (readonly [string, string | undefined])[] = [
+    ["Material", lot.adhesive === undefined ? lot.material : `${lot.material} of ${adhesives.get(lot.adhesive)?.title ?? lot.adhesive}`],
+    ["Maker’s number", lot.number], ["Supplier", lot.supplier],
+    ["Received", dateWords(lot.received)],
+    ["Good until", lot.expiry === undefined ? undefined : dateWords(lot.expiry)],
+    ["Amount", lot.amount === undefined ? undefined : quantityWords(lot.amount, aircraft.units)],
+    ["Species", lot.species],
+    ["Moisture when received", lot.moisture?.typed], ["Slope of grain", lot.grainSlope], ["Rings", lot.rings?.typed],
+    ["Density", lot.density === undefined ? undefined : quantityWords(lot.density, aircraft.units)],
+  ];
+  return rows.flatMap(([word, noted]) => (noted === undefined ? [] : [{ word, noted }]));
+}
