@@ -1,0 +1,81 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { against, atLeast, atMost } from "../../src/reckoning/compare.ts";
+import { apart, count, figure, list, percent, percentApart, PSI, span, stressText, temperatureText } from "../../src/reckoning/figure.ts";
+
+describe("Comparisons with a limit", () => {
+  it("holds a limit that is met exactly, whatever the units did to the last bits", () => {
+    expect(atMost(0.1 + 0.2, 0.3)).toBe(true);
+    expect(atLeast(0.3, 0.1 + 0.2)).toBe(true);
+    expect(atMost(5e-15, 0)).toBe(true);
+  });
+
+  it("forgives nothing that can be read", () => {
+    expect(atMost(3.000_001, 3)).toBe(false);
+    expect(atLeast(2.999_999, 3)).toBe(false);
+    expect(atMost(0.000_001, 0)).toBe(false);
+    expect(atMost(-2, -2.000_01)).toBe(false);
+    expect(atMost(1e-6, -1e-6)).toBe(false);
+  });
+
+  it("holds nothing against what is no number", () => {
+    expect(atMost(Number.NaN, 1)).toBe(false);
+    expect(atLeast(Number.NaN, 1)).toBe(false);
+    expect(against(Number.NaN, { least: 1 })).toBe("below");
+    expect(against(Number.NaN, { most: 1 })).toBe("above");
+  });
+
+  it("knows below, within and above a range, its ends included, and open ends", () => {
+    expect(["below", "within", "within", "within", "above"]).toEqual([1.9, 2, 2.5, 3, 3.1].map((v) => against(v, { least: 2, most: 3 })));
+    expect(against(-1e9, { most: 3 })).toBe("within");
+    expect(against(1e9, { least: 3 })).toBe("within");
+  });
+});
+
+describe("Figures in sentences", () => {
+  it("has a true minus and no minus zero", () => {
+    expect(figure(-1.25, 1)).toBe("−1.3");
+    expect(figure(-0.04, 1)).toBe("0.0");
+    expect(figure(1234.5, 1)).toBe("1234.5");
+    expect(percent(0.0172)).toBe("1.7 %");
+    expect(percent(0.5, 0)).toBe("50 %");
+  });
+
+  it("never rounds a figure onto or over its limit", () => {
+    expect(apart(5.004, 5, 1)).toBe("5.004");
+    expect(apart(4.96, 5, 1)).toBe("4.96");
+    expect(apart(5, 5, 1)).toBe("5.0");
+    expect(apart(5.2, 5, 1)).toBe("5.2");
+    expect(percentApart(0.050_4, 0.05)).toBe("5.04 %");
+    fc.assert(fc.property(fc.integer({ min: 0, max: 100_000 }), (n) => {
+      const value = n / 10_000;
+      expect(Number(apart(value, 5, 1)) > 5).toBe(value > 5);
+      expect(Number(apart(value, 5, 1)) < 5).toBe(value < 5);
+    }));
+  });
+
+  it("rounds time down", () => {
+    expect(span(0)).toBe("0 min");
+    expect(span(59)).toBe("0 min");
+    expect(span(35 * 60)).toBe("35 min");
+    expect(span(65 * 60)).toBe("1 h 5 min");
+    expect(span(2 * 3600)).toBe("2 h");
+    expect(span(3 * 86_400 - 1)).toBe("2 d 23 h");
+    expect(span(3 * 86_400)).toBe("3 d");
+    expect(span(86_400)).toBe("1 d");
+    expect(span(86_399)).toBe("23 h 59 min");
+  });
+
+  it("counts and lists", () => {
+    expect([0, 1, 2].map((n) => count(n, "piece"))).toEqual(["0 pieces", "1 piece", "2 pieces"]);
+    expect([[], ["a"], ["a", "b"], ["a", "b", "c"]].map(list)).toEqual(["", "a", "a and b", "a, b and c"]);
+  });
+
+  it("shows the units of the aircraft; one psi is 6,894.757 Pa (NIST SP 811, appendix B.8; memory)", () => {
+    expect(PSI).toBeCloseTo(6894.757, 3);
+    expect(temperatureText(20, "metric")).toBe("20.0 °C");
+    expect(temperatureText(20, "imperial")).toBe("68 °F");
+    expect(stressText(6e6, 5e6, "metric")).toBe("6.00 MPa");
+    expect(stressText(900 * PSI, 1000 * PSI, "imperial")).toBe("900 psi");
+  });
+});
