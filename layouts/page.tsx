@@ -18,6 +18,8 @@ interface PageProps {
   readonly kind: PageKind;
   /** Names of files in `assets/` to run after the page has been read. */
   readonly scripts?: readonly string[];
+  /** Styles of this page alone, such as running heads that name the record. */
+  readonly styles?: string;
   readonly children?: ComponentChildren;
 }
 
@@ -33,7 +35,7 @@ const NAVIGATION: readonly (readonly [words: string, path: string, kinds: readon
   ["About", "about.html", ["about"]],
 ];
 
-const EDITION_WORDS: { readonly [edition in Edition]: string } = {
+export const EDITION_WORDS: { readonly [edition in Edition]: string } = {
   public: "Public edition", inspector: "Inspector’s edition", archive: "Archive edition",
 };
 
@@ -81,7 +83,7 @@ function Footer({ site, path }: Pick<PageProps, "site" | "path">): JSX.Element {
   );
 }
 
-function Head({ site, path, title, description, kind, scripts = [] }: PageProps): JSX.Element {
+function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {
   const { record, edition } = site.shown;
   const name = record.aircraft.name;
   const whole = kind === "home" ? title : `${title} · ${name}`;
@@ -97,6 +99,7 @@ function Head({ site, path, title, description, kind, scripts = [] }: PageProps)
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
       <meta name="generator" content="Scarfline" />
       <link rel="stylesheet" href={relative(path, "assets/style.css")} />
+      {styles === undefined ? null : <style dangerouslySetInnerHTML={{ __html: styles }} />}
       {scripts.map((script) => <script defer src={relative(path, `assets/${script}`)} />)}
     </head>
   );
