@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import { addressOf } from "../src/pages/address.ts";
 import type { PageFile, Site } from "../src/pages/shown.ts";
 import type { Ref } from "../src/record/types.ts";
+import { Appendix } from "./evidence/appendix.tsx";
 import { Batch } from "./evidence/batch.tsx";
 import { HoldPoints } from "./evidence/hold-points.tsx";
 import { Joint } from "./evidence/joint.tsx";
@@ -16,6 +17,7 @@ export function evidencePages(site: Site): PageFile[] {
   const { evidence, record } = site.shown;
   return [
     page("evidence.html", () => <Overview site={site} />),
+    page("appendix.html", () => <Appendix site={site} />),
     page("hold-points.html", () => <HoldPoints site={site} />),
     page("open-items.html", () => <OpenItems site={site} />),
     page("departures.html", () => <Departures site={site} />),

@@ -9,7 +9,7 @@ import type { Ref } from "../src/record/types.ts";
 import { ToEach } from "./link.tsx";
 import { Mark } from "./mark.tsx";
 
-const SEVERITY: { readonly [severity in Severity]: string } = {
+export const SEVERITY: { readonly [severity in Severity]: string } = {
   meets: "holds", caution: "look at this", waits: "still to come", unproven: "not shown", rejects: "broken",
 };
 

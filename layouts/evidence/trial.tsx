@@ -31,7 +31,7 @@ export function Trial({ site, trial }: { readonly site: Where["site"]; readonly 
   );
 }
 
-function Outcomes({ rows }: { readonly rows: readonly PreparationRow[] }): JSX.Element {
+export function Outcomes({ rows }: { readonly rows: readonly PreparationRow[] }): JSX.Element {
   if (rows.every(({ pieces }) => pieces.length === 0)) return <None>No piece of this trial has been made.</None>;
   const number = (word: string): { word: string; number: true } => ({ word, number: true });
   return (
