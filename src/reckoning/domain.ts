@@ -6,5 +6,11 @@ export const positive = (...values: readonly number[]): boolean => values.every(
 
 export const notNegative = (...values: readonly number[]): boolean => values.every((v) => Number.isFinite(v) && v >= 0);
 
+/** A whole number from 0 that binary arithmetic holds exactly. */
+export const isCount = (value: number): boolean => Number.isSafeInteger(value) && value >= 0;
+
+/** A level of confidence or of chance: between 0 and 1, neither of them. */
+export const isLevel = (value: number): boolean => value > 0 && value < 1;
+
 /** Kelvin at 0 °C, exact by definition of the degree Celsius (SI brochure, 9th ed., 2.3.1; memory). */
 export const KELVIN = 273.15;
