@@ -1,6 +1,25 @@
 import type { PageFile, Site } from "../src/pages/shown.ts";
+import { AboutPage } from "./about.tsx";
+import { AssembliesPage } from "./assemblies.tsx";
+import { AssemblyPage } from "./assembly.tsx";
+import { EntriesPage } from "./entries.tsx";
+import { EntryPage } from "./entry.tsx";
+import { HomePage } from "./home.tsx";
+import { HoursPage } from "./hours.tsx";
+import { NotFoundPage } from "./not-found.tsx";
+import { html } from "./page.tsx";
 
 /** The pages that tell how the build goes. */
-export function storyPages(_site: Site): PageFile[] {
-  return [];
+export function storyPages(site: Site): PageFile[] {
+  const { entries, assemblies } = site.shown.record;
+  return [
+    { path: "index.html", make: () => html(<HomePage site={site} />) },
+    { path: "entries.html", make: () => html(<EntriesPage site={site} />) },
+    { path: "assemblies.html", make: () => html(<AssembliesPage site={site} />) },
+    { path: "hours.html", make: () => html(<HoursPage site={site} />) },
+    { path: "about.html", make: () => html(<AboutPage site={site} />) },
+    { path: "404.html", make: () => html(<NotFoundPage site={site} />) },
+    ...[...assemblies.keys()].map((id) => ({ path: `assembly/${id}.html`, make: () => html(<AssemblyPage site={site} id={id} />) })),
+    ...entries.map((entry) => ({ path: `entry/${entry.id}.html`, make: () => html(<EntryPage site={site} entry={entry} />) })),
+  ];
 }

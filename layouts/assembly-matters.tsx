@@ -1,0 +1,77 @@
+import type { JSX } from "preact";
+import type { AssemblyView } from "../src/pages/assembly.ts";
+import type { Site } from "../src/pages/shown.ts";
+import { dateShort, inUnits, quantityWords } from "../src/pages/words.ts";
+import { To } from "./link.tsx";
+import { Mark } from "./mark.tsx";
+
+interface PartProps {
+  readonly site: Site;
+  readonly from: string;
+  readonly view: AssemblyView;
+}
+
+/** What is put off, what departs from the drawing, what was measured. */
+export function AssemblyMatters(props: PartProps): JSX.Element {
+  return <div class="matters"><OpenItems {...props} /><Departures {...props} /><Measurements {...props} /></div>;
+}
+
+function OpenItems({ site, from, view: { file } }: PartProps): JSX.Element | null {
+  const open = file.openItems.filter(({ closedIn }) => closedIn === undefined);
+  const closed = file.openItems.length - open.length;
+  if (file.openItems.length === 0) return null;
+  return (
+    <section class="section">
+      <h2>Open items</h2>
+      {open.length === 0 ? <p>All are closed.</p> : null}
+      <ul class="bare matter">
+        {open.map(({ id, what, before, day }) => (
+          <li><To site={site} from={from} to={{ kind: "open item", id }} /> <span>{what} <span class="quiet">Raised {dateShort(day)}{before === undefined ? "" : `, to be done before ${before}`}.</span></span></li>
+        ))}
+      </ul>
+      {closed > 0 && open.length > 0 ? <p class="small quiet">{closed} closed.</p> : null}
+    </section>
+  );
+}
+
+function Departures({ site, from, view: { file } }: PartProps): JSX.Element | null {
+  if (file.departures.length === 0) return null;
+  return (
+    <section class="section">
+      <h2>Departures from the drawing</h2>
+      <ul class="bare matter">
+        {file.departures.map(({ id, what, acceptedBy, day }) => (
+          <li><To site={site} from={from} to={{ kind: "departure", id }} /> <span>{what} <span class="quiet">{dateShort(day)}; {acceptedBy === undefined ? "not accepted yet" : `accepted by ${site.shown.nameOf(acceptedBy)}`}.</span></span></li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Measurements({ site, from, view: { file } }: PartProps): JSX.Element | null {
+  const { units } = site.shown.record.aircraft;
+  if (file.measurements.length === 0) return null;
+  return (
+    <section class="section">
+      <h2>Measured</h2>
+      <div class="scroll" tabIndex={0} role="region" aria-label="Measurements">
+        <table>
+          <thead><tr><th scope="col">What</th><th scope="col" class="number">Drawing</th><th scope="col" class="number">Tolerance</th><th scope="col" class="number">Found</th><th scope="col" class="number">Off</th><th scope="col">Held</th><th scope="col">Written</th></tr></thead>
+          <tbody>
+            {file.measurements.map(({ measurement: m, off, verdict }) => (
+              <tr>
+                <th scope="row">{m.what}</th>
+                <td class="number">{m.drawing === undefined ? "" : quantityWords(m.drawing, units)}</td>
+                <td class="number">{m.tolerance?.typed ?? ""}</td>
+                <td class="number">{quantityWords(m.found, units)}</td>
+                <td class="number">{off === undefined ? "" : inUnits(off, m.found.unit, units)}</td>
+                <td><Mark of={verdict} />{m.departure === undefined ? null : <> <To site={site} from={from} to={{ kind: "departure", id: m.departure }} /></>}</td>
+                <td><To site={site} from={from} to={{ kind: "entry", id: m.entry }}>{dateShort(m.entry.slice(0, 10))}</To></td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,48 @@
+import type { JSX } from "preact";
+import { entryView } from "../src/pages/entry.ts";
+import type { EntryView } from "../src/pages/entry.ts";
+import type { Site } from "../src/pages/shown.ts";
+import { dateShort, dateWords } from "../src/pages/words.ts";
+import type { Entry } from "../src/record/types.ts";
+import { DaySheet } from "./day-sheet.tsx";
+import { To } from "./link.tsx";
+import { Page, Prose } from "./page.tsx";
+import { Photo } from "./picture.tsx";
+
+const COLUMN = "(min-width: 60rem) 44rem, 100vw";
+
+export function EntryPage({ site, entry }: { readonly site: Site; readonly entry: Entry }): JSX.Element {
+  const from = `entry/${entry.id}.html`;
+  const view = entryView(site.shown, entry);
+  return (
+    <Page site={site} path={from} kind="entry" title={entry.title} description={`${dateWords(entry.day)}: ${entry.title}`}>
+      <article class="entry">
+        <header class="title entry__title">
+          <p class="title__place">
+            <time dateTime={entry.day}>{dateWords(entry.day)}</time>{" · "}
+            {view.place.map(({ id, title }, at) => <>{at > 0 ? " / " : ""}<To site={site} from={from} to={{ kind: "assembly", id }}>{title}</To></>)}
+          </p>
+          <h1>{entry.title}</h1>
+        </header>
+        <div class="entry__story">
+          {view.lead === undefined ? null : <Photo site={site} from={from} photo={view.lead} lazy={false} sizes={COLUMN} />}
+          {entry.body.map(({ markdown, audience }) => <Prose html={site.prose(markdown, from)} class={audience === "public" ? "" : `prose--${audience}`} />)}
+          {view.others.length === 0 ? null : <div class="entry__photos">{view.others.map((photo) => <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 22rem, 100vw" />)}</div>}
+        </div>
+        <aside class="entry__side" aria-label="The day’s facts">
+          <DaySheet site={site} from={from} entry={entry} />
+        </aside>
+      </article>
+      <Beside site={site} from={from} view={view} />
+    </Page>
+  );
+}
+
+function Beside({ site, from, view: { earlier, later } }: { readonly site: Site; readonly from: string; readonly view: EntryView }): JSX.Element {
+  return (
+    <nav class="beside" aria-label="Entries before and after">
+      {earlier === undefined ? <span /> : <p><span class="beside__way">Before, {dateShort(earlier.day)}</span><To site={site} from={from} to={{ kind: "entry", id: earlier.id }}>{earlier.title}</To></p>}
+      {later === undefined ? <span /> : <p class="beside__later"><span class="beside__way">After, {dateShort(later.day)}</span><To site={site} from={from} to={{ kind: "entry", id: later.id }}>{later.title}</To></p>}
+    </nav>
+  );
+}

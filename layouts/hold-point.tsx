@@ -1,0 +1,41 @@
+import type { JSX } from "preact";
+import type { HoldPointFile } from "../src/evidence/types.ts";
+import type { Site } from "../src/pages/shown.ts";
+import { counted, dateWords } from "../src/pages/words.ts";
+import { To } from "./link.tsx";
+import { Mark } from "./mark.tsx";
+
+interface HoldPointProps {
+  readonly site: Site;
+  readonly from: string;
+  readonly file: HoldPointFile;
+  /** How many needs are said in full. */
+  readonly most?: number;
+}
+
+const KIND_WORDS = { "close-up": "Before close-up", covering: "Before covering", flight: "Before flight" } as const;
+
+/** What a hold point is, where it stands, and what it still needs. */
+export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): JSX.Element {
+  const { holdPoint, state, needs, signed } = file;
+  const assembly = site.shown.record.assemblies.get(holdPoint.assembly);
+  const left = needs.length - most;
+  return (
+    <div class="hold">
+      <p class="hold__kind">{KIND_WORDS[holdPoint.kind]}, <To site={site} from={from} to={{ kind: "assembly", id: holdPoint.assembly }}>{assembly?.title ?? holdPoint.assembly}</To></p>
+      <p class="hold__title"><To site={site} from={from} to={{ kind: "hold point", id: holdPoint.id }}>{holdPoint.title}</To> <Mark of={state} /></p>
+      {signed === undefined ? null : <p class="small">Signed on {dateWords(signed.day)} by {site.shown.nameOf(signed.by)}.</p>}
+      {state === "ready" ? <p>Nothing is left to do before it may be shown to the inspector.</p> : null}
+      {needs.length === 0 ? null : (
+        <ul class="needs">
+          {needs.slice(0, most).map((need) => (
+            <li class={need.blocks ? "need need--blocks" : "need"}>
+              <To site={site} from={from} to={need.about}>{need.about.id}</To> <span>{need.sentence} <span class="quiet">{need.needs}</span></span>
+            </li>
+          ))}
+          {left > 0 ? <li class="need"><To site={site} from={from} to={{ kind: "hold point", id: holdPoint.id }}>and {counted(left, "more thing")}</To></li> : null}
+        </ul>
+      )}
+    </div>
+  );
+}
