@@ -1,0 +1,139 @@
+/**
+ * Lays a chart to hover and toggle over each drawing that was made at build time. Runs as a classic script after
+ * `chart.umd.js`; where that is missing, or in print, the drawing stands.
+ */
+interface Facts {
+  readonly title: string;
+  readonly says: string;
+  readonly form: "lines" | "bars";
+  readonly days: readonly number[];
+  readonly series: readonly Line[];
+  readonly against?: Line;
+}
+
+interface Line {
+  readonly name: string;
+  readonly values: readonly number[];
+}
+
+interface Point { readonly x: number; readonly y: number }
+interface Live { destroy(): void }
+type MakeChart = new (canvas: HTMLCanvasElement, settings: object) => Live;
+
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+const DASHES = [[], [], [9, 3], [3, 2.5], [12, 3, 2, 3], [1.5, 2.5], [7, 2, 2, 2], [16, 4]];
+const BAR_COLOURS = ["--spruce-2", "--accent", "--paper", "--ink", "--rule-strong", "--series-4", "--series-7"];
+
+const dateOf = (day: number): Date => new Date(day * 86_400_000);
+const dateWords = (day: number): string => `${dateOf(day).getUTCDate()} ${MONTHS[dateOf(day).getUTCMonth()] ?? ""} ${dateOf(day).getUTCFullYear()}`;
+const hourWords = (hours: number): string => `${Math.floor(Math.round(hours * 60) / 60)} h ${Math.round(hours * 60) % 60} min`;
+
+function colour(name: string): string {
+  return getComputedStyle(document.documentElement).getPropertyValue(name).trim();
+}
+
+/** First days of months, thinned to about `most`. */
+function monthStarts(from: number, to: number, most: number): number[] {
+  const first = dateOf(from).getUTCFullYear() * 12 + dateOf(from).getUTCMonth();
+  const last = dateOf(to).getUTCFullYear() * 12 + dateOf(to).getUTCMonth();
+  const step = [1, 2, 3, 6, 12, 24].find((months) => (last - first) / months <= most) ?? 60;
+  const starts: number[] = [];
+  for (let month = Math.ceil(first / step) * step; month <= last; month += step) {
+    const day = Date.UTC(Math.floor(month / 12), month % 12, 1) / 86_400_000;
+    if (day >= from && day <= to) starts.push(day);
+  }
+  return starts;
+}
+
+const monthWords = (day: number): string => (dateOf(day).getUTCMonth() === 0 ? String(dateOf(day).getUTCFullYear()) : MONTHS[dateOf(day).getUTCMonth()] ?? "");
+
+function pointsOf(facts: Facts, values: readonly number[]): Point[] {
+  const middle = facts.form === "bars" ? 3.5 : 0;
+  return facts.days.map((day, at) => ({ x: day + middle, y: values[at] ?? 0 }));
+}
+
+function datasets(facts: Facts): object[] {
+  const bars = facts.form === "bars";
+  const own = facts.series.map(({ name, values }, at) => {
+    const ink = colour(bars ? BAR_COLOURS[at % BAR_COLOURS.length] ?? "--ink" : `--series-${(at % 8) + 1}`);
+    const line = { borderColor: ink, borderWidth: 2, borderDash: DASHES[at % 8], pointRadius: 0, pointHitRadius: 12 };
+    const bar = { borderColor: colour("--ink"), borderWidth: 0.5, barThickness: "flex", categoryPercentage: 1, barPercentage: 0.82, stack: "work" };
+    return { label: name, data: pointsOf(facts, values), type: bars ? "bar" : "line", backgroundColor: ink, ...(bars ? bar : line) };
+  });
+  if (facts.against === undefined) return own;
+  const { name, values } = facts.against;
+  return [...own, { label: name, data: pointsOf(facts, values), type: "line", borderColor: colour("--ink-2"), backgroundColor: "transparent", borderWidth: 1.4, borderDash: [6, 4], pointRadius: 0, stack: "against" }];
+}
+
+function scales(facts: Facts, narrow: boolean): object {
+  const from = facts.days[0] ?? 0;
+  const to = (facts.days[facts.days.length - 1] ?? 1) + (facts.form === "bars" ? 7 : 0);
+  const words = { color: colour("--ink-2"), font: { family: fontOf() } };
+  return {
+    x: {
+      type: "linear", min: from, max: to, offset: false, grid: { color: colour("--rule"), drawOnChartArea: false },
+      afterBuildTicks: (axis: { ticks: { value: number }[] }) => { axis.ticks = monthStarts(from, to, narrow ? 6 : 14).map((value) => ({ value })); },
+      ticks: { ...words, autoSkip: false, maxRotation: 0, callback: monthWords },
+      stacked: facts.form === "bars",
+    },
+    y: { beginAtZero: true, stacked: facts.form === "bars", grid: { color: colour("--rule") }, ticks: words, title: { display: true, text: "hours", color: colour("--ink-2") } },
+  };
+}
+
+function fontOf(): string {
+  return colour("--plain");
+}
+
+interface Item {
+  readonly dataset: { readonly label: string };
+  readonly parsed: { readonly x: number; readonly y: number };
+}
+
+function settings(facts: Facts, narrow: boolean): object {
+  const words = (item: Item): string => `${item.dataset.label}: ${hourWords(item.parsed.y)}`;
+  const when = (items: readonly Item[]): string => {
+    const x = items[0]?.parsed.x ?? 0;
+    return facts.form === "bars" ? `Week from ${dateWords(Math.floor(x - 3))}` : `By ${dateWords(x)}`;
+  };
+  return {
+    data: { datasets: datasets(facts) },
+    options: {
+      animation: false, responsive: true, maintainAspectRatio: false, normalized: true,
+      interaction: { mode: "index", intersect: false },
+      scales: scales(facts, narrow),
+      plugins: {
+        legend: { position: "bottom", align: "start", labels: { color: colour("--ink"), boxWidth: 22, boxHeight: 8, font: { family: fontOf(), size: 13 } } },
+        tooltip: { callbacks: { label: words, title: when }, bodyFont: { family: fontOf() }, titleFont: { family: fontOf() } },
+      },
+    },
+  };
+}
+
+function layOver(figure: HTMLElement, Make: MakeChart): Live | undefined {
+  const data = figure.querySelector("script[type='application/json']");
+  const drawing = figure.querySelector(".chart__drawing");
+  if (data === null || drawing === null) return undefined;
+  const facts = JSON.parse(data.textContent ?? "") as Facts;
+  const frame = document.createElement("div");
+  frame.className = "chart__live";
+  const canvas = document.createElement("canvas");
+  canvas.setAttribute("role", "img");
+  canvas.setAttribute("aria-label", `${facts.title}. ${facts.says}`);
+  frame.append(canvas);
+  drawing.after(frame);
+  figure.classList.add("chart--live");
+  const chart = new Make(canvas, settings(facts, figure.clientWidth < 560));
+  return { destroy: () => { chart.destroy(); frame.remove(); figure.classList.remove("chart--live"); } };
+}
+
+function start(): void {
+  const Make = (window as unknown as { Chart?: MakeChart }).Chart;
+  if (Make === undefined) return;
+  const figures = [...document.querySelectorAll<HTMLElement>("figure[data-chart]")];
+  const draw = (): Live[] => figures.flatMap((figure) => layOver(figure, Make) ?? []);
+  let live = draw();
+  const again = (): void => { live.forEach((chart) => chart.destroy()); live = draw(); };
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", again);
+}
+
+start();
