@@ -1,0 +1,107 @@
+import { mkdir } from "node:fs/promises";
+import { join } from "node:path";
+import { reckon } from "./evidence/evidence.ts";
+import type { Evidence } from "./evidence/types.ts";
+import { editionOf } from "./pages/edition.ts";
+import type { Edition } from "./pages/shown.ts";
+import { inOrder, type Problem } from "./problem.ts";
+import { beginOutput } from "./publish/output/folder.ts";
+import { PictureCache } from "./publish/pictures/cache.ts";
+import { readyFiles, type ReadyFiles } from "./publish/pictures/ready.ts";
+import { wantedFiles } from "./publish/pictures/wanted.ts";
+import { publish, type Published } from "./publish/publish.ts";
+import { readRecord } from "./record/read.ts";
+import type { Day, Record } from "./record/types.ts";
+
+export interface BuildRequest {
+  /** The record's folder. */
+  readonly content: string;
+  readonly out: string;
+  readonly editions: readonly Edition[];
+  /** Each edition in a folder of its own name, so that one can be put on a host without the others. */
+  readonly apart: boolean;
+  /** No entry may be later than this. */
+  readonly today: Day;
+  /** The date of the record, if not that of its last entry. */
+  readonly day?: Day;
+  /** Folder for what need not be made twice. */
+  readonly cache: string;
+  /** Folder the program is installed in. */
+  readonly program: string;
+}
+
+/** What a build tells while it runs. */
+export interface Teller {
+  /** A step is done. */
+  readonly line: (text: string) => void;
+  readonly progress: (done: number, of: number) => void;
+}
+
+export interface EditionBuilt extends Published {
+  readonly edition: Edition;
+  /** Where it stands now. */
+  readonly folder: string;
+}
+
+export type Built =
+  | { readonly problems: readonly Problem[] }
+  | { readonly record: Record; readonly evidence: Evidence; readonly editions: readonly EditionBuilt[] };
+
+/**
+ * Reads a record, reckons what it proves and writes a site. With any problem in the record nothing is written.
+ * @throws OutputRefused where the output folder cannot be used
+ */
+export async function build(request: BuildRequest, tell: Teller): Promise<Built> {
+  const { content, out, cache } = request;
+  const making = await beginOutput(out, content);
+  try {
+    const read = await readRecord(content, dates(request));
+    if ("problems" in read) return read;
+    tell.line(readWords(read.record));
+    const ready = await readyPictures(content, read.record, cache, tell);
+    if (ready.problems.length > 0) return { problems: inOrder(ready.problems) };
+    const evidence = reckon(read.record);
+    const editions = await publishAll(read.record, evidence, ready, request, making.folder);
+    await making.moveIntoPlace();
+    return { record: read.record, evidence, editions };
+  } finally {
+    await making.giveUp();
+  }
+}
+
+/** All problems of a record, its pictures included; nothing is written but the cache. */
+export async function check(request: Pick<BuildRequest, "content" | "cache" | "today" | "day">, tell: Teller): Promise<readonly Problem[]> {
+  const read = await readRecord(request.content, dates(request));
+  if ("problems" in read) return read.problems;
+  tell.line(readWords(read.record));
+  return inOrder((await readyPictures(request.content, read.record, request.cache, tell)).problems);
+}
+
+async function publishAll(record: Record, evidence: Evidence, ready: ReadyFiles, request: BuildRequest, folder: string): Promise<EditionBuilt[]> {
+  const built: EditionBuilt[] = [];
+  for (const edition of request.editions) {
+    const place = request.apart ? edition : "";
+    await mkdir(join(folder, place), { recursive: true });
+    const published = await publish(editionOf(record, evidence, edition), ready, request.program, join(folder, place));
+    built.push({ ...published, edition, folder: join(request.out, place) });
+  }
+  return built;
+}
+
+async function readyPictures(content: string, record: Record, folder: string, tell: Teller): Promise<ReadyFiles> {
+  const wanted = wantedFiles(record);
+  const cache = await PictureCache.open(join(folder, "pictures"));
+  const ready = await readyFiles(content, wanted, cache, tell.progress);
+  await cache.close();
+  if (wanted.length > 0) tell.line(`Pictures and documents: ${wanted.length}, of which ${ready.decoded} made ready now.`);
+  return ready;
+}
+
+function dates({ today, day }: Pick<BuildRequest, "today" | "day">): { today: Day; day?: Day } {
+  return { today, ...(day === undefined ? {} : { day }) };
+}
+
+function readWords({ aircraft, entries, assemblies, day }: Record): string {
+  const batches = entries.reduce((sum, entry) => sum + entry.batches.length, 0);
+  return `Read the record of ${aircraft.name} up to ${day}: ${entries.length} entries, ${assemblies.size} assemblies, ${batches} batches.`;
+}

@@ -1,0 +1,19 @@
+#!/usr/bin/env node
+import { run } from "./cli/run.ts";
+import type { Surroundings } from "./cli/surroundings.ts";
+
+const surroundings: Surroundings = {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  isTerminal: process.stdout.isTTY === true,
+  columns: process.stdout.columns ?? 80,
+  hasColours: process.stdout.isTTY === true && (process.env["NO_COLOR"] ?? "") === "" && process.env["TERM"] !== "dumb",
+  now: () => new Date(),
+  program: new URL("..", import.meta.url),
+  untilStopped: () =>
+    new Promise((stopped) => {
+      for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => stopped());
+    }),
+};
+
+process.exitCode = await run(process.argv.slice(2), surroundings);

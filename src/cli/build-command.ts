@@ -1,0 +1,35 @@
+import { build, type Built } from "../build.ts";
+import type { Evidence } from "../evidence/types.ts";
+import type { Edition } from "../pages/shown.ts";
+import { type RecordOptions, recordRequest } from "./record-folder.ts";
+import { EXIT, type Surroundings } from "./surroundings.ts";
+import { problemWords, tellerFor } from "./teller.ts";
+
+interface BuildOptions extends RecordOptions {
+  readonly out: string;
+  readonly edition: Edition | "all";
+}
+
+export async function buildCommand({ out, edition, ...options }: BuildOptions, surroundings: Surroundings): Promise<number> {
+  const began = surroundings.now().getTime();
+  const tell = tellerFor(surroundings);
+  const editions: readonly Edition[] = edition === "all" ? ["public", "inspector", "archive"] : [edition];
+  const built = await build({ ...recordRequest(options, surroundings), out, editions, apart: edition === "all" }, tell);
+  if ("problems" in built) {
+    surroundings.err(`${problemWords(built.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
+    return EXIT.problems;
+  }
+  for (const line of resultLines(built)) tell.line(line);
+  tell.line(`Done in ${((surroundings.now().getTime() - began) / 1000).toFixed(1)} s.`);
+  return EXIT.fine;
+}
+
+function resultLines({ evidence, editions }: Exclude<Built, { readonly problems: unknown }>): string[] {
+  return [`Reckoned: ${verdictWords(evidence)}.`, ...editions.map(({ edition, pages, files, folder }) => `Wrote the ${edition} edition to ${folder}: ${pages} pages, ${files} pictures and documents.`)];
+}
+
+function verdictWords({ batches, joints }: Evidence): string {
+  const of = (verdict: string): number => [...batches.values()].filter((file) => file.verdict === verdict).length;
+  const verdicts = ["accepted", "pending", "unproven", "rejected"].map((verdict) => `${of(verdict)} ${verdict}`);
+  return `${batches.size} batches (${verdicts.join(", ")}) and ${joints.size} joints`;
+}

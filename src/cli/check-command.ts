@@ -1,0 +1,17 @@
+import { check } from "../build.ts";
+import { type RecordOptions, recordRequest } from "./record-folder.ts";
+import { EXIT, type Surroundings } from "./surroundings.ts";
+import { problemWords, tellerFor } from "./teller.ts";
+
+interface CheckOptions extends RecordOptions {
+  readonly json?: boolean;
+}
+
+export async function checkCommand({ json = false, ...options }: CheckOptions, surroundings: Surroundings): Promise<number> {
+  const silent = { line: () => undefined, progress: () => undefined };
+  const problems = await check(recordRequest(options, surroundings), json ? silent : tellerFor(surroundings));
+  if (json) surroundings.out(`${JSON.stringify(problems, undefined, 2)}\n`);
+  else if (problems.length === 0) surroundings.out("No problems in the record.\n");
+  else surroundings.err(`${problemWords(problems, surroundings.hasColours)}\n`);
+  return problems.length === 0 ? EXIT.fine : EXIT.problems;
+}

@@ -1,0 +1,108 @@
+import { Command, InvalidArgumentError, Option } from "commander";
+import { buildCommand } from "./build-command.ts";
+import { checkCommand } from "./check-command.ts";
+import { previewCommand } from "./preview-command.ts";
+import { schemasCommand } from "./schemas-command.ts";
+import type { Surroundings } from "./surroundings.ts";
+import { VERSION } from "./version.ts";
+
+const EXIT_CODES = `
+Exit codes:
+  0   all is well
+  1   there are problems in the record
+  2   the command was used in a way it cannot be
+  70  a mistake in the program itself
+  74  the disk or the system refused
+`;
+
+const content = (): Option => new Option("--content <dir>", "the record's folder").default("content");
+const date = (): Option => new Option("--date <YYYY-MM-DD>", "the date of the record; without it that of its last entry").argParser(day);
+
+/** The commands, with their help. `exit` is given the exit code of a command that ran to its end. */
+export function programFor(surroundings: Surroundings, exit: (code: number) => void): Command {
+  const program = new Command("scarfline");
+  program
+    .description("Reads a home builder's record of an aircraft, reckons what it proves of every glued joint, and writes a site.")
+    .version(VERSION)
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({ writeOut: surroundings.out, writeErr: surroundings.err })
+    .showHelpAfterError("For help: scarfline --help")
+    .addHelpText("after", `\nExamples:\n  scarfline check\n  scarfline build\n  scarfline preview\n${EXIT_CODES}`);
+  addBuild(program, surroundings, exit);
+  addCheck(program, surroundings, exit);
+  addPreview(program, surroundings, exit);
+  addSchemas(program, surroundings, exit);
+  return program;
+}
+
+function addBuild(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("build")
+    .summary("write the site")
+    .description("Writes the site. With any problem in the record nothing is written, and an earlier site stays as it was.")
+    .addOption(content())
+    .option("--out <dir>", "where to write; what an earlier build wrote there is replaced, anything else is left alone", "site")
+    .addOption(new Option("--edition <edition>", "whom it is for; `all` writes each into a folder of its own within --out").choices(["public", "inspector", "archive", "all"]).default("public"))
+    .addOption(date())
+    .addHelpText("after", `
+Editions:
+  public     for everyone: what is marked for the inspector or the archive is not in it
+  inspector  adds what is marked for the inspector, full names, certificates, attachments and ledgers
+  archive    everything
+  all        DIR/public, DIR/inspector and DIR/archive; put only DIR/public on a public host
+
+Examples:
+  scarfline build
+  scarfline build --edition inspector --out ../for-the-inspector
+  scarfline build --content ~/build-record --edition all --out ~/sites
+  scarfline build --date 2025-06-30
+${EXIT_CODES}`)
+    .action(async (options) => exit(await buildCommand(options, surroundings)));
+}
+
+function addCheck(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("check")
+    .summary("look for problems in the record")
+    .description("Tells every problem in the record with its file, line and column, and how to mend it. Writes nothing.")
+    .addOption(content())
+    .option("--json", "print the problems as JSON, for editors and scripts")
+    .addOption(date())
+    .addHelpText("after", `\nExamples:\n  scarfline check\n  scarfline check --content ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`)
+    .action(async (options) => exit(await checkCommand(options, surroundings)));
+}
+
+function addPreview(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("preview")
+    .summary("see the site while you write")
+    .description("Serves the site to a browser on this machine and renews it whenever the record changes. Problems are shown in the page and here; the last good site stays in view. Stop it with Ctrl+C.")
+    .addOption(content())
+    .option("--port <number>", "the port to serve at; the next free one is taken if it is in use", port, 8080)
+    .addOption(new Option("--edition <edition>", "whom it is for").choices(["public", "inspector", "archive"]).default("public"))
+    .addHelpText("after", `\nExamples:\n  scarfline preview\n  scarfline preview --edition inspector --port 4000\n${EXIT_CODES}`)
+    .action(async (options) => exit(await previewCommand(options, surroundings)));
+}
+
+function addSchemas(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("schemas")
+    .summary("write JSON Schemas for an editor")
+    .description("Writes a JSON Schema for each kind of file, so that an editor can complete keys and mark mistakes.")
+    .option("--out <dir>", "where to write", "content/schemas")
+    .addHelpText("after", `\nExamples:\n  scarfline schemas\n  scarfline schemas --out ~/build-record/schemas\n${EXIT_CODES}`)
+    .action(async (options) => exit(await schemasCommand(options, surroundings)));
+}
+
+function day(text: string): string {
+  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.startsWith(text) === true;
+  if (!isDay) throw new InvalidArgumentError("A date is written as 2025-06-30.");
+  return text;
+}
+
+function port(text: string): number {
+  const number = /^\d+$/.test(text) ? Number(text) : Number.NaN;
+  if (!(number <= 65535)) throw new InvalidArgumentError("A port is a number up to 65535; 0 takes any that is free.");
+  return number;
+}

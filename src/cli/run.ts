@@ -1,0 +1,45 @@
+import { CommanderError } from "commander";
+import { OutputRefused } from "../publish/output/folder.ts";
+import { programFor } from "./program.ts";
+import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
+
+/** Runs one command and returns its exit code. Mistakes in use, refusals of the disk and bugs of the program are told apart. */
+export async function run(words: readonly string[], surroundings: Surroundings): Promise<number> {
+  let code: number = EXIT.fine;
+  const program = programFor(surroundings, (found) => (code = found));
+  try {
+    await program.parseAsync(words, { from: "user" });
+    return code;
+  } catch (error) {
+    return told(error, surroundings);
+  }
+}
+
+function told(error: unknown, { err }: Surroundings): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.wrongUse;
+  if (error instanceof WrongUse || error instanceof OutputRefused) {
+    err(`${error.message}\n`);
+    return EXIT.wrongUse;
+  }
+  if (isFromDisk(error)) {
+    err(`The system refused: ${error.message}\nThe record and the site that was there before are as they were.\n`);
+    return EXIT.disk;
+  }
+  err(`${bugWords(error)}\n`);
+  return EXIT.bug;
+}
+
+function isFromDisk(error: unknown): error is NodeJS.ErrnoException {
+  return error instanceof Error && "syscall" in error && ["EACCES", "EPERM", "EROFS", "ENOSPC", "EDQUOT", "EMFILE", "EIO", "EADDRINUSE"].includes((error as NodeJS.ErrnoException).code ?? "");
+}
+
+function bugWords(error: unknown): string {
+  const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  const cause = error instanceof Error && error.cause instanceof Error ? `\ncaused by ${error.cause.stack ?? error.cause.message}` : "";
+  return [
+    "This is a mistake in Scarfline, not in your record. The record and the site that was there before are as they were.",
+    "Please report it with the lines below and, if you can, with the entry that brings it about.",
+    "",
+    trace + cause,
+  ].join("\n");
+}

@@ -1,0 +1,51 @@
+import type { Teller } from "../build.ts";
+import { inOrder, type Problem, problemText } from "../problem.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+const CLEAR_LINE = "\r\u001B[K";
+/** Shorter work is over before a rate means anything. */
+const QUIET_MS = 700;
+const TERMINAL_EVERY_MS = 100;
+const LINE_EVERY_MS = 10_000;
+
+/** Tells of pictures as they are made ready: one line that changes on a terminal, a line now and then elsewhere. */
+export function tellerFor({ out, isTerminal, columns, now }: Surroundings): Teller {
+  let began: number | undefined;
+  let told = 0;
+  let isOpen = false;
+  const close = (): void => {
+    if (isOpen) out(CLEAR_LINE);
+    isOpen = false;
+  };
+  return {
+    line: (text) => {
+      close();
+      out(`${text}\n`);
+    },
+    progress: (done, of) => {
+      const time = now().getTime();
+      began ??= time;
+      const spent = time - began;
+      if (spent < QUIET_MS || time - told < (isTerminal ? TERMINAL_EVERY_MS : LINE_EVERY_MS)) return;
+      told = time;
+      const text = progressWords(done, of, spent / 1000);
+      isOpen = isTerminal;
+      out(isTerminal ? CLEAR_LINE + text.slice(0, columns - 1) : `${text}\n`);
+    },
+  };
+}
+
+/** `seconds` since the work began. */
+export function progressWords(done: number, of: number, seconds: number): string {
+  const rate = done / seconds;
+  const left = Math.ceil((of - done) / rate);
+  const time = left < 90 ? `${left} s` : `${Math.round(left / 60)} min`;
+  return `Making pictures ready: ${done} of ${of}, ${rate.toFixed(rate < 10 ? 1 : 0)} a second, ${time} left`;
+}
+
+/** All problems, and then how many there are. */
+export function problemWords(problems: readonly Problem[], hasColours: boolean): string {
+  const bold = (text: string): string => (hasColours ? text.replace(/^.*/, "\u001B[1m$&\u001B[22m") : text);
+  const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;
+  return `${inOrder(problems).map((problem) => bold(problemText(problem))).join("\n\n")}\n\n${count} in the record.`;
+}

@@ -1,0 +1,20 @@
+/** How derivatives are made. The cache is keyed by all of this, so a change here makes them anew. */
+export const RECIPE = {
+  /** Pixels across; no picture is ever enlarged. */
+  widths: [480, 960, 1600],
+  webp: { quality: 76, effort: 4 },
+  jpeg: { quality: 80, progressive: true },
+  /** Scans and other pictures offered as documents keep their size up to this many pixels on the longer side. */
+  document: { longest: 4000, quality: 88 },
+  /** Pixels in all; a picture beyond this is refused before it is decoded. */
+  mostPixels: 200_000_000,
+} as const;
+
+/** A width this near to the widest is not worth a file of its own. */
+const WORTH_IT = 0.85;
+
+/** Widths of the derivatives of a picture so many pixels wide, narrowest first. */
+export function widthsFor(width: number): number[] {
+  const widest = Math.min(width, RECIPE.widths[RECIPE.widths.length - 1] ?? width);
+  return [...RECIPE.widths.filter((each) => each < widest * WORTH_IT), widest];
+}

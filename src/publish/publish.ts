@@ -1,0 +1,55 @@
+import { copyFile, mkdir } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { pagesOf } from "../../layouts/site.tsx";
+import { ledgersOf } from "../pages/ledgers.ts";
+import type { PageFile, Shown, Site } from "../pages/shown.ts";
+import type { FilePath } from "../record/types.ts";
+import { writeAssets } from "./assets.ts";
+import { writePages } from "./eleventy.ts";
+import { proseOf } from "./markdown.ts";
+import { linkOrCopy } from "./output/link.ts";
+import type { Ready, ReadyFiles } from "./pictures/ready.ts";
+import { wantedFiles } from "./pictures/wanted.ts";
+
+export interface Published {
+  /** How many pages, ledgers included. */
+  readonly pages: number;
+  /** How many photographs, drawings and documents of the record. */
+  readonly files: number;
+}
+
+/** Writes one edition into an empty folder. `program` is where the program is installed; of `ready` only what the edition shows is used. */
+export async function publish(shown: Shown, ready: Pick<ReadyFiles, "pictures" | "documents">, program: string, folder: string): Promise<Published> {
+  const used = usedBy(shown, ready);
+  const pages = [...pagesOf(siteOf(shown, used)), ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text }))];
+  await writePages(pages, folder);
+  await writeAssets(program, folder);
+  await place(used, folder);
+  return { pages: pages.length, files: used.size };
+}
+
+/** Files that an edition shows, by the key of their use and path in the record. */
+function usedBy(shown: Shown, { pictures, documents }: Pick<ReadyFiles, "pictures" | "documents">): ReadonlyMap<string, { file: FilePath; ready: Ready }> {
+  const used = new Map<string, { file: FilePath; ready: Ready }>();
+  for (const { file, use } of wantedFiles(shown.record)) {
+    const ready = (use === "picture" ? pictures : documents).get(file);
+    if (ready !== undefined) used.set(`${use} ${file}`, { file, ready });
+  }
+  return used;
+}
+
+function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready: Ready }>): Site {
+  const all = [...used.values()];
+  const pictures = new Map(all.flatMap(({ file, ready: { picture } }) => (picture === undefined ? [] : [[file, picture] as const])));
+  const files = new Map(all.flatMap(({ file, ready: { path } }) => (path === undefined ? [] : [[file, path] as const])));
+  const site: Site = { shown, pictures, files, prose: (markdown, from) => prose(markdown, from) };
+  const prose = proseOf(site);
+  return site;
+}
+
+async function place(used: ReadonlyMap<string, { ready: Ready }>, folder: string): Promise<void> {
+  const placings = new Map([...used.values()].flatMap(({ ready }) => ready.placings).map((placing) => [placing.to, placing]));
+  const folders = new Set([...placings.keys()].map((to) => dirname(join(folder, to))));
+  for (const each of folders) await mkdir(each, { recursive: true });
+  for (const { from, to, original } of placings.values()) await (original ? copyFile(from, join(folder, to)) : linkOrCopy(from, join(folder, to)));
+}
