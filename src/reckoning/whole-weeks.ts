@@ -1,0 +1,16 @@
+/**
+ * Minutes of each whole week, Monday to Sunday, that lies between two days (both included), weeks without work as 0. Weeks cut short by either
+ * day are left out, since they would look idle.
+ *
+ * Domain: two real days; lines with real days; else undefined.
+ */
+import { addDays, dayNumber, monday } from "./calendar.ts";
+import { byWeek, type Worked } from "./hours.ts";
+
+export function wholeWeeks(lines: readonly Worked[], first: string, last: string): Worked[] | undefined {
+  const weeks = byWeek(lines, first, last);
+  const from = monday(first);
+  if (weeks === undefined || from === undefined || dayNumber(last) === undefined) return undefined;
+  const start = from === first ? from : addDays(from, 7);
+  return weeks.filter(({ day }) => start !== undefined && day >= start && (addDays(day, 6) ?? "") <= last);
+}
