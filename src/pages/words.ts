@@ -93,7 +93,7 @@ type Conversion = readonly [factor: number, unit: string, decimals: number, offs
 /** From the unit of reckoning to the one shown: value × factor + offset. */
 const SHOWN_IN: { readonly [units in Units]: { readonly [unit: string]: Conversion } } = {
   metric: {
-    kg: [1000, "g", 1], m: [1000, "mm", 1], "m²": [1e4, "cm²", 0], "m³": [1e6, "ml", 1], N: [1, "N", 0],
+    kg: [1000, "g", 1], m: [1000, "mm", 2], "m²": [1e4, "cm²", 0], "m³": [1e6, "ml", 1], N: [1, "N", 0],
     Pa: [1e-6, "MPa", 1], "°C": [1, "°C", 1], "kg/m³": [1, "kg/m³", 0], "kg/m²": [1000, "g/m²", 0], "1/m": [0.01, "/cm", 1],
   },
   imperial: {
