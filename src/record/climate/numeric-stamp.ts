@@ -1,0 +1,44 @@
+/** Stamps that are figures, as loggers write them: `2025-03-08T14:20:00+01:00`, `08.03.2025 14:20`, `03/08/2025 02:20 PM`. */
+import { hourOf, type StampReader, wallOf } from "./stamp.ts";
+import { offsetOf } from "./wall-clock.ts";
+
+export type Order = "YMD" | "DMY" | "MDY";
+export type OrderFound = { readonly order: Order; readonly mark: string } | "unclear" | "both" | "two-digit years" | "no stamp";
+
+const PARTS =
+  /^(\d{1,4})([-./])(\d{1,2})\2(\d{4}|\d{1,2})(?:T|[ ,]\s*)(\d{1,2}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?(?:\s*([ap])\.?m\.?)?(?:\s*(Z|UTC|GMT|(?:UTC|GMT)?[+-]\d{2}(?::?\d{2})?))?$/iu;
+
+export function numericReader(order: Order, mark: string): StampReader {
+  return (typed) => {
+    const [, first, found, second, third, hour, minute, seconds = "0", half, zone] = PARTS.exec(typed) ?? [];
+    if (found !== mark || (order === "YMD" ? first : third)?.length !== 4) return undefined;
+    const [year, month, day] = order === "YMD" ? [first, second, third] : order === "DMY" ? [third, second, first] : [third, first, second];
+    const wall = wallOf(Number(year), Number(month), Number(day), hourOf(Number(hour), half), Number(minute), Number(seconds.replace(",", ".")));
+    if (wall === undefined || zone === undefined) return wall === undefined ? undefined : { wall };
+    const offset = offsetOf(zone);
+    return offset === undefined ? undefined : { wall, offset };
+  };
+}
+
+/**
+ * The order of day, month and year in a column of stamps, where it is certain: the year comes first; or points stand between, which is
+ * day, month, year wherever it is written; or one stamp has a figure over 12 that can only be a day, and none speaks against it.
+ */
+export function orderOf(stamps: Iterable<string>): OrderFound {
+  let mark: string | undefined;
+  let dayFirst = false;
+  let monthFirst = false;
+  for (const typed of stamps) {
+    const [, first = "", found, second = "", third = ""] = PARTS.exec(typed) ?? [];
+    if (found === undefined) continue;
+    if (first.length === 4) return { order: "YMD", mark: found };
+    if (third.length !== 4) return "two-digit years";
+    mark ??= found;
+    dayFirst ||= Number(first) > 12;
+    monthFirst ||= Number(second) > 12;
+    if (found === ".") return { order: "DMY", mark: found };
+  }
+  if (mark === undefined) return "no stamp";
+  if (dayFirst === monthFirst) return dayFirst ? "both" : "unclear";
+  return { order: dayFirst ? "DMY" : "MDY", mark };
+}
