@@ -1,6 +1,6 @@
 /** Evidence with only what an edition shows in it. Verdicts, states and counts of joints stay those of the whole record. */
 import type { AssemblyFile, BatchFile, Evidence, Finding, HoldPointFile, JointFile, LotFile, Need, PieceFile } from "../evidence/types.ts";
-import type { Batch, Entry, Record, Ref } from "../record/types.ts";
+import type { Batch, Lot, Record, Ref } from "../record/types.ts";
 import { tellsAll, type Veil } from "./veil.ts";
 import type { VeiledRecord } from "./veiled-record.ts";
 
@@ -12,17 +12,17 @@ interface Ground {
   readonly whole: Evidence;
   readonly facts: VeiledRecord["facts"];
   readonly tells: (ref: Ref) => boolean;
-  /** Shown batches by id, as the edition shows them. */
+  /** The record as the edition shows it, and its batches by id. */
+  readonly record: Record;
   readonly batches: ReadonlyMap<string, Batch>;
-  readonly entries: readonly Entry[];
 }
 
 export function veiledEvidence(wholeRecord: Record, whole: Evidence, veiled: VeiledRecord, veil: Veil): Evidence {
   const { facts, record } = veiled;
   const batches = new Map(record.entries.flatMap((entry) => entry.batches).map((batch) => [batch.id, batch]));
-  const ground: Ground = { veil, whole, facts, batches, entries: record.entries, tells: (ref) => tellsAll(veil, ref, wholeRecord) };
+  const ground: Ground = { veil, whole, facts, batches, record, tells: (ref) => tellsAll(veil, ref, wholeRecord) };
   const pieces = kept(whole.pieces, veil.pieces, (file) => pieceFile(file, ground));
-  const lots = kept(whole.lots, veil.lots, (file) => lotFile(file, ground));
+  const lots = new Map([...record.lots.values()].flatMap((lot) => { const file = whole.lots.get(lot.id); return file === undefined ? [] : [[lot.id, lotFile(file, lot, ground)] as const]; }));
   return {
     pieces, lots,
     batches: kept(whole.batches, veil.batches, (file) => batchFile(file, ground, pieces)),
@@ -90,7 +90,7 @@ function jointFile(file: JointFile, ground: Ground): JointFile {
 }
 
 /** Where a lot was used, through shown batches alone. */
-function lotFile(file: LotFile, ground: Ground): LotFile {
+function lotFile(file: LotFile, lot: Lot, ground: Ground): LotFile {
   const batches = file.batches.filter((id) => ground.veil.batches.has(id));
   const among = new Set(batches);
   const through = (ids: readonly string[], by: "batches" | "superseded"): string[] =>
@@ -98,7 +98,7 @@ function lotFile(file: LotFile, ground: Ground): LotFile {
   const joints = through(file.joints, "batches");
   const reached = new Set(joints);
   return {
-    lot: ground.facts.lot(file.lot), batches, joints,
+    lot, batches, joints,
     recalls: file.recalls.filter((recall) => ground.veil.entries.has(recall.entry)),
     pieces: file.pieces.filter((id) => ground.veil.pieces.has(id)),
     formerJoints: through(file.formerJoints, "superseded"),
@@ -148,7 +148,7 @@ function assemblyFile(file: AssemblyFile, ground: Ground): AssemblyFile {
 
 function minutesIn(ground: Ground, within: ReadonlySet<string>): number {
   let sum = 0;
-  for (const entry of ground.entries) for (const line of entry.hours) if (within.has(line.assembly)) sum += line.minutes;
+  for (const entry of ground.record.entries) for (const line of entry.hours) if (within.has(line.assembly)) sum += line.minutes;
   return sum;
 }
 

@@ -1,0 +1,151 @@
+/** A record of random shape in which every text that a builder can type is a word of its own, and what is known of who may see each word. */
+import type { Audience, Batch, Departure, Entry, Lot, OpenItem, Passage, Person, Piece, PieceTest, Quantity, Record, Trial, Withheld } from "../../src/record/types.ts";
+import { assembly, batch, departure, entry, holdPoint, inspection, joint, lot, measurement, openItem, piece, record, test } from "../evidence/make.ts";
+import { g, mm, newton } from "../evidence/quantities.ts";
+
+export type Pick = <T>(...from: readonly T[]) => T;
+
+/** A word, the narrowest audience it is marked for, and the kind of fact that public withholds, if it is one. */
+export interface Word { readonly text: string; readonly audience: Audience; readonly kind?: Withheld }
+
+export interface Planted { readonly record: Record; readonly words: readonly Word[] }
+
+const RANK: readonly Audience[] = ["public", "inspector", "archive"];
+export const narrowest = (...all: readonly Audience[]): Audience => RANK[Math.max(...all.map((one) => RANK.indexOf(one)))] ?? "archive";
+
+interface Ground {
+  readonly pick: Pick;
+  readonly anyone: () => Audience;
+  readonly say: (audience: Audience, kind?: Withheld) => string;
+  readonly lots: readonly Lot[];
+  readonly people: readonly Person[];
+  readonly trials: readonly Trial[];
+}
+
+const place = { file: "planted.md", line: 1, column: 1 };
+const day = (at: number): string => `2025-03-${String(at + 10).padStart(2, "0")}`;
+
+export function planted(pick: Pick): Planted {
+  const words: Word[] = [];
+  const say = (audience: Audience, kind?: Withheld): string => {
+    const text = `zq${words.length}qz`;
+    words.push(kind === undefined ? { text, audience } : { text, audience, kind });
+    return text;
+  };
+  const anyone = (): Audience => pick<Audience>("public", "public", "inspector", "archive");
+  const base = { pick, anyone, say };
+  const ground: Ground = { ...base, lots: lotsOf(base), people: peopleOf(base), trials: trialsOf(base) };
+  const sessions = [0, 1, 2, 3].map((at) => session(ground, at));
+  const later = breaking(ground, sessions.flatMap(({ batches }) => batches), sessions);
+  const made = record({ lots: ground.lots, entries: [...sessions.map((one) => one.entry), later], assemblies: [wing(say, ground.anyone)] });
+  return {
+    words,
+    record: {
+      ...made,
+      trials: new Map(ground.trials.map((trial) => [trial.id, trial])),
+      aircraft: {
+        ...made.aircraft, people: new Map(ground.people.map((person) => [person.id, person])), body: prose(say, ground.anyone, "public", []),
+        publicShows: (["names", "suppliers", "certificates", "attachments", "ledgers"] as const).filter(() => pick(true, false, false)),
+      },
+    },
+  };
+}
+
+const wing = (say: Ground["say"], anyone: Ground["anyone"]) => assembly("wing", {
+  joints: [joint("W-1"), joint("W-2"), joint("W-3")], holdPoints: [holdPoint("H-1", { title: say("public") })], body: prose(say, anyone, "public", []),
+});
+
+function lotsOf({ anyone, say }: Pick4): Lot[] {
+  return (["resin", "hardener", "timber"] as const).flatMap((material) => [0, 1].map(() => {
+    const audience = anyone();
+    return lot(say(audience), {
+      material, audience, title: say(audience), number: say(audience), supplier: say(audience, "suppliers"), certificate: say(audience, "certificates"), species: say(audience),
+      ...(material === "timber" ? { adhesive: undefined } : {}), body: prose(say, anyone, audience, []),
+    });
+  }));
+}
+
+function peopleOf({ anyone, say }: Pick4): Person[] {
+  return [0, 1, 2].map(() => {
+    const audience = anyone();
+    return { id: say(audience, "names"), place, audience, name: say(audience, "names"), publicName: say(audience), role: "helper" as const, authority: say(audience, "names") };
+  });
+}
+
+function trialsOf({ anyone, say }: Pick4): Trial[] {
+  return [0, 1].map(() => {
+    const audience = anyone();
+    const id = say(audience);
+    return { id, place, audience, title: say(audience), question: say(audience), stated: "2025-01-01", expectation: say(audience), preparations: [{ id: say(audience), what: say(audience) }], body: prose(say, anyone, audience, [id]) };
+  });
+}
+
+type Pick4 = globalThis.Pick<Ground, "pick" | "anyone" | "say">;
+
+/** A passage of every audience; all of them link to `linked`, which only the words around may outlive. */
+function prose(say: Ground["say"], anyone: Ground["anyone"], owner: Audience, linked: readonly string[]): Passage[] {
+  return ["public" as const, anyone(), "archive" as const].map((audience, at) => ({
+    audience, line: at + 1, markdown: [say(narrowest(owner, audience)), ...linked.map((id) => `[${say(narrowest(owner, audience))}](${id}) and ![](../${id})`)].join(" "),
+  }));
+}
+
+interface Session { readonly entry: Entry; readonly audience: Audience; readonly batches: readonly Batch[]; readonly raised: readonly OpenItem[]; readonly departures: readonly Departure[] }
+
+function session(ground: Ground, at: number): Session {
+  const { anyone, say, pick, people } = ground;
+  const audience = anyone();
+  const id = `${day(at)}-${say(audience)}`;
+  const of = { entry: id, day: day(at) };
+  const batches = [0, 1].map(() => glue(ground, audience, of));
+  const raised = [0, 1].map(() => { const own = anyone(); return openItem(say(narrowest(own, audience)), { ...of, what: say(narrowest(own, audience)), audience: own, before: pick("H-1", "close-up") }); });
+  const departures = [0, 1].map(() => { const own = anyone(); return departure(say(narrowest(own, audience)), { ...of, what: say(narrowest(own, audience)), why: say(narrowest(own, audience)), audience: own, ...pick({}, { acceptedBy: pick(...people).id, acceptedIn: id }) }); });
+  const photo = anyone();
+  const file = `photos/${say(narrowest(photo, audience))}`;
+  const made = entry(id, {
+    audience, title: say(audience), batches, raised, departures,
+    hours: [{ place, who: pick(...people).id, task: say(audience), minutes: 30, typed: say(audience), assembly: "wing" }],
+    measurements: [measurement({ ...of, what: say(audience), drawing: worded(mm("60.0"), say(audience)), found: worded(mm("62.0"), say(audience)), tolerance: { typed: say(audience), minus: -0.0001, plus: 0.0001 }, departure: pick(undefined, departures[0]?.id) })],
+    photos: [{ place, file, alt: say(narrowest(photo, audience)), caption: say(narrowest(photo, audience)), audience: photo }],
+    attachments: [0].map(() => { const own = anyone(); return { place, file: say(narrowest(own, audience), "attachments"), title: say(narrowest(own, audience), "attachments"), audience: own }; }),
+    body: prose(say, anyone, audience, [file, ...batches.map((one) => one.id)]),
+  });
+  return { entry: made, audience, batches, raised, departures };
+}
+
+function glue({ anyone, say, pick, lots, trials }: Ground, audience: Audience, of: { entry: string; day: string }): Batch {
+  const id = say(audience);
+  const lotOf = (material: Lot["material"]): string => pick(...lots.filter((one) => one.material === material)).id;
+  const pieces = [1, 2].map((n): Piece => {
+    const trial = pick(undefined, undefined, ...trials);
+    const own = narrowest(audience, trial?.audience ?? "public");
+    return piece(id, n, { id: `${id}/${say(own)}`, lot: lotOf("timber"), thickness: worded(mm("6.0"), say(own)), ...(trial === undefined ? {} : { trial: trial.id, preparation: trial.preparations[0]?.id }) });
+  });
+  return batch(id, {
+    ...of, joints: [pick("W-1", "W-2", "W-3")], timber: [lotOf("timber")], pieces,
+    resin: { lot: lotOf("resin"), mass: worded(g(pick("40.0", "49.0")), say(audience)) }, hardener: { lot: lotOf("hardener"), mass: worded(g("20.0"), say(audience)) },
+  });
+}
+
+const worded = (quantity: Quantity, typed: string): Quantity => ({ ...quantity, typed });
+
+/** A last entry in which pieces are broken, and what the others raised is closed, accepted, recalled, rejected, taken out, looked at. */
+function breaking({ anyone, say, pick, lots, trials, people }: Ground, batches: readonly Batch[], sessions: readonly Session[]): Entry {
+  const audience = anyone();
+  const id = `${day(15)}-${say(audience)}`;
+  const of = { entry: id, day: day(15) };
+  const audienceOf = (one: Batch): Audience => sessions.find((each) => each.batches.includes(one))?.audience ?? "archive";
+  const tests = batches.flatMap((one) => one.pieces.map((each): PieceTest => {
+    const own = narrowest(audience, audienceOf(one), trials.find((trial) => trial.id === each.trial)?.audience ?? "public");
+    return test(each.id, { ...of, failure: pick("wood", "glue line"), load: worded(newton("300"), say(own)), note: say(own), witness: pick(...people).id, photo: say(own) });
+  }));
+  const recalled = pick(...lots);
+  const rejected = pick(...batches);
+  return entry(id, {
+    audience, title: say(audience), tests,
+    recalls: [{ place, ...of, lot: recalled.id, why: say(narrowest(audience, recalled.audience)), reference: say(narrowest(audience, recalled.audience)) }],
+    rejections: [{ place, ...of, batch: rejected.id, why: say(narrowest(audience, audienceOf(rejected))) }],
+    reworks: [{ place, ...of, joints: ["W-3"], why: say(audience) }],
+    inspections: [inspection("H-1", { ...of, by: pick(...people).id, result: pick("signed", "not signed"), reference: say(audience), scan: say(audience, "attachments"), remarks: say(audience) })],
+    closed: [], body: prose(say, anyone, audience, [rejected.id]),
+  });
+}
