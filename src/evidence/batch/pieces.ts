@@ -32,7 +32,7 @@ function askedOf(c: BatchCase, counting: readonly PieceFile[]): { asked: number;
   const procedures = counting.map((file) => must(c.book.record.procedures, file.piece.procedure, "procedure"));
   const most = procedures.filter((p) => p.pieces !== undefined).sort((a, b) => (b.pieces ?? 0) - (a.pieces ?? 0))[0];
   const asked = Math.max(1, most?.pieces ?? 1);
-  const text = `${count(asked, "test piece")} from each batch, all that count passing or none failing`;
+  const text = `${count(asked, "test piece")} from each batch, broken and passed, and none failed`;
   return { asked, limit: { text, from: most ? procedureOf(most) : AC_43_13_SAMPLE } };
 }
 
