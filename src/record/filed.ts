@@ -1,0 +1,93 @@
+/** The files of the record, read and held against their schemas, but not yet against each other. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { inOrder, type Place, type Problem } from "../problem.ts";
+import { FOLDERS, type FileKind, SCHEMAS, type Spec } from "./kinds.ts";
+import type { Folder } from "./folder.ts";
+import { parse, type StandIns } from "./schema/parse.ts";
+import { readText } from "./text/bytes.ts";
+import { readFrontMatter } from "./text/front-matter.ts";
+import { readPassages } from "./text/passages.ts";
+import { Source } from "./text/source.ts";
+import type { Data, Path } from "./text/yaml.ts";
+import type { Passage } from "./types.ts";
+
+/** One file. `spec` is what is sound in it; `whole` says that this is all of it. */
+export interface Filed<S> {
+  readonly file: string;
+  /** The file's name without `.md`. */
+  readonly id: string;
+  readonly source: Source;
+  readonly data: Data;
+  readonly spec: S | undefined;
+  readonly whole: boolean;
+  readonly body: readonly Passage[];
+  /** Where the value at a path of `spec` stands. */
+  readonly at: (path: Path) => Place;
+  /** Where the value at a path of `data` stands. */
+  readonly rawAt: (path: Path) => Place;
+  readonly typedAt: (path: Path) => string;
+}
+
+export type Files = { readonly [K in FileKind]: readonly Filed<Spec<K>>[] };
+
+export interface Draft {
+  readonly files: Files;
+  /** Texts of files that could not be read as they were meant. */
+  readonly unread: readonly string[];
+  readonly problems: readonly Problem[];
+}
+
+export function readFiles(folder: Folder): Draft {
+  const files: { [K in FileKind]: Filed<Spec<K>>[] } = { aircraft: [], assembly: [], adhesive: [], procedure: [], lot: [], trial: [], entry: [] };
+  const problems: Problem[] = [];
+  const unread: string[] = [];
+  const assembly = folder.files.find((file) => file.startsWith("assemblies/") && file.endsWith(".md"));
+  for (const file of folder.files) {
+    const kind = kindOf(file);
+    if (kind === undefined) continue;
+    const read = readFile(folder.root, file, kind, kind === "entry" && assembly !== undefined ? { assembly: nameOf(assembly), date: nameOf(file).slice(0, 10), title: "-" } : {});
+    problems.push(...read.problems);
+    if (read.filed === undefined || !read.filed.whole) unread.push(read.text);
+    if (read.filed) (files[kind] as Filed<unknown>[]).push(read.filed);
+  }
+  return { files, unread, problems: inOrder(problems) };
+}
+
+/** The kind of file that a path promises, for Markdown files where the record expects them. */
+export function kindOf(file: string): FileKind | undefined {
+  if (file === "aircraft.md") return "aircraft";
+  const parts = file.split("/");
+  return parts.length === 2 && file.endsWith(".md") ? FOLDERS[parts[0] ?? ""] : undefined;
+}
+
+export function nameOf(file: string): string {
+  return file.slice(file.lastIndexOf("/") + 1).replace(/\.md$/, "");
+}
+
+interface ReadOne<K extends FileKind> {
+  readonly filed?: Filed<Spec<K>>;
+  readonly text: string;
+  readonly problems: readonly Problem[];
+}
+
+function readFile<K extends FileKind>(root: string, file: string, kind: K, standIns: StandIns): ReadOne<K> {
+  let bytes: Buffer;
+  try {
+    bytes = readFileSync(join(root, file));
+  } catch {
+    return { text: "", problems: [{ file, line: 1, column: 1, code: "file", message: "this file cannot be read", mend: "look at its permissions" }] };
+  }
+  const source = readText(file, bytes);
+  if (!(source instanceof Source)) return { text: bytes.toString("latin1"), problems: [source.problem] };
+  const front = readFrontMatter(source);
+  if ("problem" in front) return { text: source.text, problems: [front.problem] };
+  const passages = readPassages(source, front.body, front.bodyLine);
+  const parsed = front.syntax ? { spec: undefined, problems: [], placeOf: front.front.placeOf, typedAt: front.front.typedAt } : parse(SCHEMAS[kind], front.front, standIns);
+  const problems = [...front.problems, ...parsed.problems, ...passages.problems];
+  const filed = {
+    file, id: nameOf(file), source, data: front.front.data, spec: parsed.spec as Spec<K> | undefined, whole: problems.length === 0,
+    body: passages.body, at: parsed.placeOf, rawAt: front.front.placeOf, typedAt: parsed.typedAt,
+  };
+  return { filed, text: source.text, problems };
+}

@@ -1,0 +1,77 @@
+/** What lies in the record's folder. */
+import { readdirSync, realpathSync, statSync } from "node:fs";
+import { join, sep } from "node:path";
+import type { Problem } from "../problem.ts";
+import type { Fault } from "./reading.ts";
+
+export interface Folder {
+  /** The folder itself, without symbolic links in its path. */
+  readonly root: string;
+  /** Paths relative to the folder, with `/`, sorted. */
+  readonly files: readonly string[];
+  readonly problems: readonly Problem[];
+}
+
+/** Folders that hold nothing the record is made of. */
+const NOT_READ = new Set(["schemas"]);
+const DEEPEST = 12;
+
+export function listFolder(content: string): Folder | { readonly problem: Problem } {
+  try {
+    if (!statSync(content).isDirectory()) return { problem: noFolder("the record's folder is a file", content) };
+  } catch {
+    return { problem: noFolder("the record's folder does not exist", content) };
+  }
+  const root = realpathSync(content);
+  const files: string[] = [];
+  const problems: Problem[] = [];
+  walk(root, "", files, problems, 0);
+  files.sort();
+  return { root, files, problems: [...problems, ...sameButForCase(files)] };
+}
+
+function noFolder(message: string, content: string): Problem {
+  return { file: ".", line: 1, column: 1, code: "folder", message, expected: "a folder with aircraft.md in it", found: content, mend: "give the folder after --content, or make it" };
+}
+
+function problem(file: string, fault: Fault): Problem {
+  return { file, line: 1, column: 1, ...fault };
+}
+
+function walk(root: string, folder: string, files: string[], problems: Problem[], depth: number): void {
+  for (const item of readdirSync(join(root, folder), { withFileTypes: true })) {
+    if (item.name.startsWith(".") || (folder === "" && NOT_READ.has(item.name))) continue;
+    const path = folder === "" ? item.name : `${folder}/${item.name}`;
+    if (item.isDirectory() && depth < DEEPEST) walk(root, path, files, problems, depth + 1);
+    else if (item.isFile()) files.push(path);
+    else {
+      const fault = item.isSymbolicLink() ? linkFault(root, path) : { code: "file", message: "this is neither a file nor a folder that can be read", mend: "take it out of the record" };
+      if (fault) problems.push(problem(path, fault));
+      else files.push(path);
+    }
+  }
+}
+
+/** A symbolic link may lead to a file of the same record and nowhere else. */
+function linkFault(root: string, path: string): Fault | undefined {
+  const mend = "put the file itself in its place";
+  let target: string;
+  try {
+    target = realpathSync(join(root, path));
+  } catch {
+    return { code: "symbolic-link", message: "this symbolic link leads nowhere", mend };
+  }
+  if (!target.startsWith(root + sep)) return { code: "symbolic-link", message: "this symbolic link leads out of the record", found: target, mend };
+  return statSync(target).isFile() ? undefined : { code: "symbolic-link", message: "this symbolic link leads to a folder", mend: "put the folder itself in its place" };
+}
+
+function sameButForCase(files: readonly string[]): Problem[] {
+  const seen = new Map<string, string>();
+  return files.flatMap((file) => {
+    const folded = file.normalize("NFC").toLowerCase();
+    const other = seen.get(folded);
+    seen.set(folded, other ?? file);
+    if (other === undefined) return [];
+    return [problem(file, { code: "duplicate-file", message: `two files differ only in capital letters`, found: `${other} and ${file}`, mend: "rename one: on many disks they are the same file" })];
+  });
+}

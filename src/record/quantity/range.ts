@@ -1,0 +1,106 @@
+/** Ranges, tolerances and ratios. */
+import { isFault, type Reading, shown } from "../reading.ts";
+import type { Dimension, MixRatio, Range, Tolerance } from "../types.ts";
+import { numberAtHead, plain } from "./number.ts";
+import { type Measured, readQuantity, tidied, type Wanted } from "./quantity.ts";
+
+/** `15 °C to 30 °C`, `8 to 12 %`, `at least 15 °C`, `at most 70 %`. */
+export function readRange(typed: string, wanted: Wanted): Reading<Range> {
+  const text = tidied(typed);
+  const open = /^at (least|most)\s+(.+)$/i.exec(text);
+  if (open) {
+    const end = readQuantity(open[2] ?? "", wanted);
+    if (isFault(end)) return end;
+    return { value: open[1]?.toLowerCase() === "least" ? { typed, least: end.value.value } : { typed, most: end.value.value } };
+  }
+  const ends = /^(.+?)\s+to\s+(.+)$/i.exec(text);
+  if (ends) return closed(typed, ends[1] ?? "", ends[2] ?? "", wanted);
+  return noRange(typed, text, wanted);
+}
+
+function closed(typed: string, from: string, to: string, wanted: Wanted): Reading<Range> {
+  const most = readQuantity(to, wanted);
+  if (isFault(most)) return most;
+  const bare = numberAtHead(from);
+  const unit = to.slice(to.length - restOf(to).length);
+  const least = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${from} ${unit}` : from, wanted);
+  if (isFault(least)) return least;
+  if (least.value.value > most.value.value) {
+    return { fault: { code: "range", message: "this range runs downwards", expected: rangeExample(wanted), found: shown(typed), mend: `write the lesser end first: ${to} to ${from}` } };
+  }
+  return { value: { typed, least: least.value.value, most: most.value.value } };
+}
+
+function restOf(text: string): string {
+  const number = numberAtHead(text.replace(/^[+-]\s*/, ""));
+  return typeof number === "string" ? "" : number.rest;
+}
+
+function rangeExample(wanted: Wanted): string {
+  return `a range, such as ${wanted.example ?? "8 % to 12 %"}`;
+}
+
+function noRange(typed: string, text: string, wanted: Wanted): Reading<Range> {
+  const dash = /^([\d./ ]+?)\s*([^\d\s-]\S*)?\s*[-–]\s*(\d[\d./]*)\s*(\D.*)$/.exec(text);
+  const limit = /^([<>≤≥])=?\s*(.+)$/.exec(text);
+  const mend = dash
+    ? `write ${dash[1]} ${dash[4]} to ${dash[3]} ${dash[4]}`
+    : limit
+      ? `write "${limit[1] === "<" || limit[1] === "≤" ? "at most" : "at least"} ${limit[2]}"`
+      : `write both ends, or "at least" or "at most" before one`;
+  return { fault: { code: "range", message: "this is not a range", expected: rangeExample(wanted), found: shown(typed), mend } };
+}
+
+/** `±5 %`, as a quantity that is the same to both sides. */
+export function readPlusMinus(typed: string, dimension: Dimension | undefined, example: string): Reading<Measured> {
+  const match = /^(?:±|\+\/-)\s*(.+)$/.exec(tidied(typed));
+  if (!match) {
+    return { fault: { code: "tolerance", message: "this is not a tolerance", expected: `a tolerance, such as ${example}`, found: shown(typed), mend: `write ± before it, such as ${example}` } };
+  }
+  const size = readQuantity(match[1] ?? "", { ...(dimension && { dimension }), sign: "not negative", example });
+  return isFault(size) ? size : { value: { ...size.value, typed } };
+}
+
+export interface MeasuredTolerance extends Tolerance {
+  readonly dimension: Dimension;
+}
+
+/** `±0.5 mm`, or `+0.5 mm -0 mm`, or `+0.5 -0 mm`. */
+export function readTolerance(typed: string, example = "±0.5 mm"): Reading<MeasuredTolerance> {
+  const text = tidied(typed);
+  const two = /^\+\s*(?!\/)(.+?)\s+-\s*(.+)$/.exec(text);
+  if (!two) {
+    const same = readPlusMinus(typed, undefined, example);
+    if (isFault(same)) return same;
+    return { value: { typed, minus: same.value.value === 0 ? 0 : -same.value.value, plus: same.value.value, dimension: same.value.dimension } };
+  }
+  const minus = readQuantity(two[2] ?? "", { sign: "not negative", example });
+  if (isFault(minus)) return minus;
+  const bare = numberAtHead(two[1] ?? "");
+  const plus = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${two[1]} ${restOf(two[2] ?? "")}` : (two[1] ?? ""), { dimension: minus.value.dimension, sign: "not negative", example });
+  if (isFault(plus)) return plus;
+  return { value: { typed, minus: minus.value.value === 0 ? 0 : -minus.value.value, plus: plus.value.value, dimension: minus.value.dimension } };
+}
+
+/** `100 : 83`, parts of resin to parts of hardener. */
+export function readRatio(typed: string): Reading<MixRatio> {
+  const parts = partsOf(typed, /\s*:\s*/);
+  if (parts) return { value: { typed, hardenerOverResin: parts[1] / parts[0] } };
+  const comma = /\d,\d/.test(typed) ? `write ${typed.replace(/(\d),(\d)/g, "$1.$2")}` : 'write it as "100 : 83", resin first, in quotation marks';
+  return { fault: { code: "ratio", message: "this is not a ratio", expected: 'resin to hardener, such as "100 : 83"', found: shown(typed), mend: comma } };
+}
+
+/** `1 : 18` or `1 in 18`. */
+export function readSlope(typed: string): Reading<string> {
+  const parts = partsOf(typed, /\s*:\s*|\s+in\s+/);
+  if (parts && parts[0] <= parts[1]) return { value: typed };
+  const turned = parts ? `write it the other way round: "${plain(parts[1])} : ${plain(parts[0])}"` : 'write it as "1 : 18", in quotation marks';
+  return { fault: { code: "ratio", message: "this is not a slope of grain", expected: 'rise to length, such as "1 : 18"', found: shown(typed), mend: turned } };
+}
+
+function partsOf(typed: string, between: RegExp): readonly [number, number] | undefined {
+  const parts = tidied(typed).split(between).map((part) => (/^\d+(?:\.\d+)?$/.test(part) ? Number(part) : 0));
+  const [first = 0, second = 0] = parts;
+  return parts.length === 2 && first > 0 && second > 0 ? [first, second] : undefined;
+}
+

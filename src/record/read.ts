@@ -1,0 +1,24 @@
+/** The one reader of the record's folder. */
+import { inOrder, type Problem } from "../problem.ts";
+import { checkRecord } from "./checks/record.ts";
+import { readFiles } from "./filed.ts";
+import { listFolder } from "./folder.ts";
+import { Shelf } from "./shelf.ts";
+import type { Day, Record } from "./types.ts";
+import { recordOf } from "./typed/record.ts";
+
+export interface ReadOptions {
+  /** The day after which nothing can have happened yet, `YYYY-MM-DD`; without it no day is too late. */
+  readonly today?: Day;
+}
+
+/** A record that may be trusted, or all that is wrong with it. Only files within `content` are read; none is changed. */
+export async function readRecord(content: string, options: ReadOptions = {}): Promise<{ record: Record } | { problems: Problem[] }> {
+  const folder = listFolder(content);
+  if ("problem" in folder) return { problems: [folder.problem] };
+  const draft = readFiles(folder);
+  const shelf = new Shelf(folder.root, folder.files);
+  const problems = [...folder.problems, ...draft.problems, ...checkRecord(draft, folder, shelf, options.today)];
+  if (problems.length > 0) return { problems: inOrder(problems) };
+  return { record: recordOf(draft.files, shelf, options.today) };
+}

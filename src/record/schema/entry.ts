@@ -1,0 +1,128 @@
+/** Front matter of an entry: what happened on a day. */
+import type * as z from "zod";
+import { audience, block, choice, clock, day, either, file, id, list, measured, pieceId, quantity, share, tolerance, words, worked } from "./field.ts";
+
+const DAY_MINUTES = 24 * 60;
+
+const hours = block({
+  who: id("Who worked.", "builder"),
+  task: words("At what: one of the aircraft's tasks.", "gluing"),
+  time: worked("How long.", "2:45", DAY_MINUTES),
+  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+});
+
+const component = (name: string) => block({
+  lot: id(`The lot of the ${name}.`, "R-3").optional(),
+  mass: quantity({ dimension: "mass" }, "How much, weighed.").optional(),
+  volume: quantity({ dimension: "volume" }, "How much, by the measure.").optional(),
+});
+
+const piece = block({
+  id: pieceId("The batch's id, a slash and a number."),
+  procedure: id("The procedure it was made by.", "three-leg"),
+  lot: id("The timber lot it was made from.", "S-2").optional(),
+  thickness: quantity({ dimension: "length" }, "Thickness of the leg that is pressed or pulled.").optional(),
+  width: quantity({ dimension: "length" }, "Width across the piece.").optional(),
+  overlap: quantity({ dimension: "length", example: "5/8 in" }, "Length of the glued overlap.").optional(),
+  trial: id("The trial it was made for; it does not count for its batch then.", "cured-surfaces").optional(),
+  preparation: id("Which of the trial's preparations it had.", "abraded").optional(),
+});
+
+const batch = block({
+  id: id("The batch's id.", "B-014"),
+  adhesive: id("Which adhesive was mixed.", "epoxy-a"),
+  mixed: clock("When mixing began.").optional(),
+  closed: clock("When the last joint was closed; 24:20 is twenty past midnight.", 36).optional(),
+  scale: either(["mass", "volume"], "Reading step of the scale or the measure.", ["0.1 g", "1 ml"]).optional(),
+  resin: component("resin").optional(),
+  hardener: component("hardener").optional(),
+  shop: block({
+    temperature: quantity({ dimension: "temperature", sign: "any" }, "Of the air.").optional(),
+    humidity: share("Relative humidity of the air.", "52 %").optional(),
+    surface: quantity({ dimension: "temperature", sign: "any", example: "18 °C" }, "Of the surfaces that were glued.").optional(),
+  }).optional(),
+  moisture: share("Moisture of the wood, by a meter.", "10.5 %").optional(),
+  timber: list(id("A timber or plywood lot.", "S-2"), "The lots that the glued parts were made from.").optional(),
+  joints: list(id("A joint.", "TP-J03"), "The joints it went into.").optional(),
+  pieces: list(piece, "The test pieces made from it.").optional(),
+});
+
+const test = block({
+  piece: pieceId("Which piece was broken."),
+  at: clock("When.").optional(),
+  failure: choice(["wood", "glue line", "mixed"], "Where it broke."),
+  wood_failure: share("Percentage of the glued area that broke in the wood.", "100 %").optional(),
+  load: quantity({ dimension: "force" }, "The load at which it broke.").optional(),
+  photo: file("A picture of it.", "../photos/b014-1.jpg").optional(),
+  witness: id("Who watched.", "helper").optional(),
+  note: words("What else was seen.", "Broke along the grain").optional(),
+});
+
+const measurement = block({
+  what: words("What was measured.", "Rib 3, height at the front spar"),
+  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+  drawing: measured("What the drawing asks.", "62.0 mm").optional(),
+  tolerance: tolerance().optional(),
+  found: measured("What was found.", "62.3 mm"),
+  departure: id("The departure that stands for it, if it is out of tolerance.", "D-05").optional(),
+});
+
+const departure = block({
+  id: id("The departure's id.", "D-05"),
+  what: words("What differs from the drawing.", "Spruce packer added behind the sternpost"),
+  why: words("Why.", "Wider glue face"),
+  accepted_by: id("Who accepted it that day.", "inspector-1").optional(),
+  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+  for: audience().optional(),
+});
+
+const openItem = block({
+  id: id("The open item's id.", "O-11"),
+  what: words("What is left for later.", "Curved corner block not fitted yet"),
+  before: id("What may not happen before it is done: a hold point's id, or close-up, covering or flight.", "close-up").optional(),
+  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+  for: audience().optional(),
+});
+
+const inspection = block({
+  hold_point: id("Which hold point.", "TP-H1"),
+  by: id("Who looked.", "inspector-1"),
+  result: choice(["signed", "not signed"], "Whether it was signed."),
+  reference: words("Number of the paper it was signed on.", "form 12").optional(),
+  scan: file("A scan of it.", "form-12.pdf").optional(),
+  remarks: words("What was said.", "Clean the drain hole before closing").optional(),
+});
+
+export const entrySchema = block({
+  date: day("The day, as in the file's name."),
+  title: words("What was done, in a few words.", "Rear spar caps laminated"),
+  assembly: id("The assembly that was worked on.", "tailplane"),
+  for: audience().optional(),
+  hours: list(hours, "Who worked how long at what.").optional(),
+  batches: list(batch, "The batches of adhesive mixed that day.").optional(),
+  tests: list(test, "The test pieces broken that day.").optional(),
+  measurements: list(measurement, "What was measured.").optional(),
+  departures: list(departure, "Work that differs from the drawing.").optional(),
+  accepts: list(block({ departure: id("Which departure.", "D-05"), by: id("Who accepts it.", "inspector-1") }), "Departures of earlier days accepted now.").optional(),
+  open_items: block({
+    raise: list(openItem, "Work put off.").optional(),
+    close: list(id("An open item.", "O-08"), "Open items that are done now.").optional(),
+  }).optional(),
+  recalls: list(block({
+    lot: id("Which lot.", "H-2"),
+    why: words("What the notice says.", "Maker's notice: hardener off specification"),
+    reference: words("Number or date of the notice.", "notice 7 of 2 May").optional(),
+  }), "Notices that a lot must not be trusted.").optional(),
+  reworks: list(block({ joints: list(id("A joint.", "TP-J03"), "Which joints were opened."), why: words("Why.", "Batch B-014 rejected") }), "Joints that were opened and cleaned of glue.").optional(),
+  rejects: list(block({ batch: id("Which batch.", "B-014"), why: words("Why.", "It never set hard") }), "Batches you do not trust, whatever their pieces show.").optional(),
+  inspections: list(inspection, "Hold points that someone looked at.").optional(),
+  photos: list(block({
+    file: file("The picture, relative to this file.", "../photos/jig.jpg"),
+    alt: words("What is to be seen, for those who cannot see it.", "Both caps in the jig under light clamps"),
+    caption: words("A line below the picture.", "Dry run first").optional(),
+    for: audience().optional(),
+  }), "Pictures of the day.").optional(),
+  attachments: list(block({ file: file("The file, relative to this one.", "../papers/invoice.pdf"), title: words("What it is.", "Invoice for the plywood"), for: audience().optional() }), "Papers that belong to the day.").optional(),
+});
+
+export type EntrySpec = z.output<typeof entrySchema>;

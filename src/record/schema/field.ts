@@ -1,0 +1,119 @@
+/** The forms that values take in front matter: each is text, read by one function, with a description and examples for editors. */
+import * as z from "zod";
+import { type Measured, readQuantity, type Wanted } from "../quantity/quantity.ts";
+import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "../quantity/range.ts";
+import { DIMENSIONS } from "../quantity/units.ts";
+import { type Fault, isFault, type Reading, shown } from "../reading.ts";
+import { readClock } from "../time/clock.ts";
+import { readDay } from "../time/day.ts";
+import { readHours } from "../time/hours.ts";
+import { readZone } from "../time/zone.ts";
+import type { Dimension } from "../types.ts";
+
+/** A text that `read` turns into a value; its fault becomes an issue of the schema. */
+export function field<T>(read: (typed: string) => Reading<T>, description: string, examples: readonly string[], pattern?: string) {
+  const text = pattern === undefined ? z.string() : z.string().meta({ pattern });
+  return text
+    .transform((typed, context): T => {
+      const reading = read(typed);
+      if (!isFault(reading)) return reading.value;
+      context.addIssue({ code: "custom", message: reading.fault.message, params: { fault: reading.fault } });
+      return z.NEVER;
+    })
+    .meta({ description, examples: [...examples] });
+}
+
+/** The fault that {@link field} put into an issue. */
+export function faultOf(params: unknown): Fault | undefined {
+  return typeof params === "object" && params !== null && "fault" in params ? (params.fault as Fault) : undefined;
+}
+
+export function words(description: string, example: string) {
+  return field((typed) => ({ value: typed }), description, [example]);
+}
+
+const ID = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
+const PIECE = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?\/[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
+
+export function idFault(typed: string, example: string): Fault | undefined {
+  if (ID.test(typed)) return undefined;
+  const better = typed.normalize("NFKD").replace(/\p{M}/gu, "").replace(/[\s_/]+/g, "-").replace(/[^A-Za-z0-9.-]/g, "").replace(/^[.-]+|[.-]+$/g, "");
+  return { code: "id", message: "an id has only the letters A to Z, digits, - and . in it", expected: `an id, such as ${example}`, found: shown(typed), mend: better === "" ? "give it another id" : `write ${better}` };
+}
+
+export function id(description: string, example: string) {
+  return field((typed): Reading<string> => {
+    const fault = idFault(typed, example);
+    return fault ? { fault } : { value: typed };
+  }, description, [example], ID.source);
+}
+
+export function pieceId(description: string) {
+  return field((typed): Reading<string> => {
+    if (PIECE.test(typed)) return { value: typed };
+    return { fault: { code: "id", message: "a test piece has its batch's id, a slash and a number", expected: "the id of a piece, such as B-014/1", found: shown(typed), mend: "write it as batch/number" } };
+  }, description, ["B-014/1"], PIECE.source);
+}
+
+export function quantity(wanted: Wanted & { readonly dimension: Dimension }, description: string) {
+  return field((typed) => readQuantity(typed, wanted), description, [wanted.example ?? DIMENSIONS[wanted.dimension].example]);
+}
+
+export function measured(description: string, example: string) {
+  return field((typed) => readQuantity(typed, { sign: "any", example }), description, [example]);
+}
+
+/** A quantity of one of several dimensions. */
+export function either(dimensions: readonly [Dimension, ...Dimension[]], description: string, examples: readonly string[]) {
+  return field((typed): Reading<Measured> => {
+    const reading = readQuantity(typed, { example: examples[0] ?? "" });
+    if (isFault(reading) || dimensions.includes(reading.value.dimension)) return reading;
+    return readQuantity(typed, { dimension: dimensions[0] });
+  }, description, examples);
+}
+
+/** A percentage from 0 to 100 %. */
+export function share(description: string, example: string) {
+  return quantity({ dimension: "share", sign: "not negative", most: 1, example }, description);
+}
+
+export function range(dimension: Dimension, description: string, example: string, sign: Wanted["sign"] = "positive") {
+  const most = dimension === "share" ? { most: 1 } : {};
+  return field((typed) => readRange(typed, { dimension, sign, example, ...most }), description, [example]);
+}
+
+export function plusMinusShare(description: string) {
+  return field((typed) => readPlusMinus(typed, "share", "±5 %"), description, ["±5 %"]);
+}
+
+export const tolerance = () => field((typed) => readTolerance(typed), "How far the measure may lie from the drawing's.", ["±0.5 mm", "+0.5 mm -0 mm"]);
+export const ratio = (description: string, example: string) => field(readRatio, description, [example]);
+export const slope = () => field(readSlope, "Slope of the grain: rise to length.", ["1 : 18"]);
+export const day = (description: string, example = "2025-03-08") => field(readDay, description, [example], "^\\d{4}-\\d{2}-\\d{2}$");
+export const clock = (description: string, latest = 24) => field((typed) => readClock(typed, latest), description, ["14:20"]);
+export const worked = (description: string, example: string, most?: number) => field((typed) => readHours(typed, most), description, [example]);
+export const zone = () => field(readZone, "The time zone of the workshop.", ["Europe/Lisbon", "America/Chicago"]);
+
+export function count(description: string, example: string) {
+  return field((typed): Reading<number> => {
+    if (/^[1-9]\d{0,3}$/.test(typed)) return { value: Number(typed) };
+    return { fault: { code: "count", message: "this is not a number of pieces", expected: `a whole number, such as ${example}`, found: shown(typed), mend: "write digits only, 1 or more" } };
+  }, description, [example]);
+}
+
+/** The path of a file, looked for only once the whole record has been read. */
+export const file = (description: string, example: string) => field((typed) => ({ value: typed }), description, [example]);
+
+export function choice<const T extends readonly [string, ...string[]]>(values: T, description: string) {
+  return z.enum(values).meta({ description });
+}
+
+export const audience = () => choice(["public", "inspector", "archive"], "The narrowest edition that shows this; without it all do.");
+
+export function list<T extends z.ZodType>(item: T, description: string) {
+  return z.array(item).meta({ description });
+}
+
+export function block<T extends z.ZodRawShape>(shape: T) {
+  return z.strictObject(shape);
+}

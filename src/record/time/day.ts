@@ -1,0 +1,45 @@
+/** Days of the calendar. */
+import { type Reading, shown } from "../reading.ts";
+import type { Day } from "../types.ts";
+
+const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
+
+export function readDay(typed: string): Reading<Day> {
+  const match = DAY.exec(typed);
+  if (match && isReal(Number(match[1]), Number(match[2]), Number(match[3]))) return { value: typed };
+  if (match) {
+    return wrong(typed, "there is no such day", "write a day that the calendar has");
+  }
+  return wrong(typed, "this is not a date", mendFor(typed.trim()));
+}
+
+export function isReal(year: number, month: number, day: number): boolean {
+  const date = new Date(Date.UTC(year, month - 1, day));
+  return year >= 1900 && date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+}
+
+/** The day after. */
+export function nextDay(day: Day): Day {
+  return new Date(Date.parse(`${day}T00:00:00Z`) + 86_400_000).toISOString().slice(0, 10);
+}
+
+function iso(year: number, month: number, day: number): string | undefined {
+  return isReal(year, month, day) ? `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}` : undefined;
+}
+
+function mendFor(typed: string): string {
+  const yearFirst = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(typed);
+  const yearLast = /^(\d{1,2})[-/. ]+(\d{1,2})[-/. ]+(\d{4})$/.exec(typed);
+  const meant = yearFirst
+    ? [iso(Number(yearFirst[1]), Number(yearFirst[2]), Number(yearFirst[3]))]
+    : yearLast
+      ? [iso(Number(yearLast[3]), Number(yearLast[2]), Number(yearLast[1])), iso(Number(yearLast[3]), Number(yearLast[1]), Number(yearLast[2]))]
+      : [];
+  const ways = [...new Set(meant.filter((way) => way !== undefined))];
+  if (ways.length === 0) return "write year, month and day with hyphens";
+  return ways.length === 1 ? `write ${ways[0]}` : `write ${ways.join(" or ")}, as it was meant`;
+}
+
+function wrong(typed: string, message: string, mend: string): Reading<Day> {
+  return { fault: { code: "date", message, expected: "a date, such as 2025-03-08", found: shown(typed), mend } };
+}

@@ -1,0 +1,58 @@
+/** Hours of work: `2:45`, `2.75`, `2h45`, `2 h 45 min`, `165 min`. */
+import { type Reading, shown } from "../reading.ts";
+
+export interface Worked {
+  readonly minutes: number;
+  readonly typed: string;
+}
+
+const FORMS: readonly (readonly [RegExp, (parts: readonly string[]) => number | "minutes"])[] = [
+  [/^(\d+):(\d{2})(?:\s*h)?$/, ([h, m]) => (Number(m) > 59 ? "minutes" : Number(h) * 60 + Number(m))],
+  [/^(\d+)\s*h\s*(\d{1,2})(?:\s*min)?$/i, ([h, m]) => (Number(m) > 59 ? "minutes" : Number(h) * 60 + Number(m))],
+  [/^(\d+(?:\.\d+)?|\.\d+)(?:\s*h(?:ours?)?)?$/i, ([h]) => hundredfold(Number(h) * 60)],
+  [/^(\d+)\s*min(?:utes)?$/i, ([m]) => Number(m)],
+];
+
+/** Rids a product of the noise of binary fractions. */
+function hundredfold(minutes: number): number {
+  return Math.round(minutes * 1e6) / 1e6;
+}
+
+export function readHours(typed: string, most?: number): Reading<Worked> {
+  const text = typed.normalize("NFC").trim();
+  for (const [form, reckon] of FORMS) {
+    const match = form.exec(text);
+    if (match) return checked(typed, reckon(match.slice(1)), most);
+  }
+  return wrong(typed, "this is not a length of time", mendFor(text));
+}
+
+function checked(typed: string, minutes: number | "minutes", most: number | undefined): Reading<Worked> {
+  if (minutes === "minutes") return wrong(typed, "an hour has only 60 minutes", "write hours and minutes, minutes up to 59");
+  if (minutes <= 0) return wrong(typed, "no time has passed", "write how long it took, or leave the line out");
+  if (!Number.isInteger(minutes)) {
+    return wrong(typed, `this is ${Math.round(minutes * 10) / 10} minutes, and hours are kept in whole minutes`, `write ${asHours(Math.round(minutes))}, or what it was to the minute`);
+  }
+  if (most !== undefined && minutes > most) return wrong(typed, "this is more than a day", tooLong(typed));
+  return { value: { minutes, typed } };
+}
+
+function tooLong(typed: string): string {
+  return /^\d+$/.test(typed.trim()) ? `if minutes were meant, write ${typed.trim()} min` : "write the hours of this one day";
+}
+
+/** `80` → `1:20` */
+export function asHours(minutes: number): string {
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+}
+
+function mendFor(text: string): string {
+  if (/^\d+,\d+(?:\s*h)?$/.test(text)) return `write ${text.replace(",", ".")}`;
+  const single = /^(\d+):(\d)$/.exec(text);
+  if (single) return `write ${single[1]}:0${single[2]} or ${single[1]}:${single[2]}0, as it was meant`;
+  return "write hours as 2:45, 2.75, 2h45 or 165 min";
+}
+
+function wrong(typed: string, message: string, mend: string): Reading<Worked> {
+  return { fault: { code: "hours", message, expected: "hours, such as 2:45, 2.75, 2h45 or 165 min", found: shown(typed), mend } };
+}

@@ -1,0 +1,57 @@
+/** Days and times of day of the aircraft's time zone as seconds since 1970-01-01T00:00Z. */
+import { Temporal } from "temporal-polyfill";
+import { type Reading, shown } from "../reading.ts";
+import type { Day, Moment } from "../types.ts";
+import type { Clock } from "./clock.ts";
+import { nextDay } from "./day.ts";
+
+const DAY_SECONDS = 86_400;
+
+export function readZone(typed: string): Reading<string> {
+  try {
+    if (!/^[A-Za-z]+(?:[/_+-][A-Za-z0-9_+-]+)*$/.test(typed)) throw new RangeError(typed);
+    Temporal.PlainDate.from("2000-01-01").toZonedDateTime(typed);
+    return { value: typed };
+  } catch {
+    return { fault: { code: "time-zone", message: "there is no such time zone", expected: "a time zone by its place, such as Europe/Lisbon", found: shown(typed), mend: "write continent and city of the time zone database, such as America/Chicago" } };
+  }
+}
+
+/** Clocks of one time zone, with the days it has already reckoned. */
+export class Zone {
+  readonly #name: string;
+  readonly #starts = new Map<Day, number>();
+
+  constructor(name: string) {
+    this.#name = name;
+  }
+
+  /** The first second of a day. */
+  start(day: Day): number {
+    let start = this.#starts.get(day);
+    if (start === undefined) {
+      start = Temporal.PlainDate.from(day).toZonedDateTime(this.#name).epochMilliseconds / 1000;
+      this.#starts.set(day, start);
+    }
+    return start;
+  }
+
+  /** The last second of a day. */
+  end(day: Day): number {
+    return this.start(nextDay(day)) - 1;
+  }
+
+  /**
+   * The moment of a clock time counted from the start of a day. Where clocks were put back and a time came twice, `twice` says which is meant;
+   * undefined where clocks were put forward over it.
+   */
+  moment(day: Day, clock: Clock, twice: "earlier" | "later"): Moment | undefined {
+    const past = clock.minutes >= 1440;
+    const date = past ? nextDay(day) : day;
+    const minutes = past ? clock.minutes - 1440 : clock.minutes;
+    if (this.start(nextDay(date)) - this.start(date) === DAY_SECONDS) return { typed: clock.typed, epoch: this.start(date) + minutes * 60 };
+    const local = Temporal.PlainDate.from(date).toPlainDateTime({ hour: Math.floor(minutes / 60), minute: minutes % 60 });
+    const zoned = local.toZonedDateTime(this.#name, { disambiguation: twice });
+    return zoned.toPlainDateTime().equals(local) ? { typed: clock.typed, epoch: zoned.epochMilliseconds / 1000 } : undefined;
+  }
+}

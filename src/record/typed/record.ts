@@ -1,0 +1,55 @@
+/** All files, found without problems, as one record. */
+import type { Filed, Files } from "../filed.ts";
+import type { Shelf } from "../shelf.ts";
+import { Zone } from "../time/zone.ts";
+import type { Day, Entry, Record } from "../types.ts";
+import { EntryTyper, type Later } from "./entry.ts";
+import { adhesiveOf, aircraftOf, assemblyOf, lotOf, procedureOf, type Sound, trialOf } from "./settings.ts";
+
+export function recordOf(files: Files, shelf: Shelf, today: Day | undefined): Record {
+  const [aircraftFile] = sound(files.aircraft);
+  if (!aircraftFile) throw new Error("a record without an aircraft is never put together");
+  const aircraft = aircraftOf(aircraftFile, shelf);
+  const entries = entriesOf(files, shelf, aircraft.timeZone);
+  return {
+    aircraft,
+    assemblies: byId(sound(files.assembly).map((filed) => assemblyOf(filed, shelf))),
+    adhesives: byId(sound(files.adhesive).map((filed) => adhesiveOf(filed, shelf))),
+    procedures: byId(sound(files.procedure).map(procedureOf)),
+    lots: byId(sound(files.lot).map((filed) => lotOf(filed, shelf))),
+    trials: byId(sound(files.trial).map(trialOf)),
+    entries,
+    climate: [],
+    day: today ?? entries.at(-1)?.day ?? aircraft.start,
+  };
+}
+
+function sound<S>(files: readonly Filed<S>[]): Sound<S>[] {
+  return files.map((filed) => {
+    if (filed.spec === undefined) throw new Error(`${filed.file} has problems and cannot be trusted`);
+    return { ...filed, spec: filed.spec };
+  });
+}
+
+function byId<T extends { readonly id: string }>(things: readonly T[]): Map<string, T> {
+  return new Map(things.map((thing) => [thing.id, thing]));
+}
+
+function entriesOf(files: Files, shelf: Shelf, timeZone: string): Entry[] {
+  const zone = new Zone(timeZone);
+  const specs = sound(files.entry);
+  const later = laterOf(specs);
+  return specs
+    .map((filed) => new EntryTyper(filed, shelf, zone, later).entry())
+    .sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+}
+
+function laterOf(entries: readonly Sound<NonNullable<Files["entry"][number]["spec"]>>[]): Later {
+  const accepted = new Map<string, { by: string; entry: string }>();
+  const closedIn = new Map<string, string>();
+  for (const { spec, id } of entries) {
+    for (const { departure, by } of spec.accepts ?? []) accepted.set(departure, { by, entry: id });
+    for (const item of spec.open_items?.close ?? []) closedIn.set(item, id);
+  }
+  return { accepted, closedIn };
+}
