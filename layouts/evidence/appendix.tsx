@@ -46,7 +46,7 @@ export function Appendix({ site }: { readonly site: Site }): JSX.Element {
           {leavesOut.length === 0 ? null : <><p class="label">This edition leaves out</p><ul>{leavesOut.map((kind) => <li>{kind}</li>)}</ul></>}
           <nav aria-label="Contents">
             <h2>Contents</h2>
-            <ol class="contents">{PARTS.map(([id, title]) => <li><a href={`#${id}`}>{title}</a></li>)}</ol>
+            <ol class="appendix__contents">{PARTS.map(([id, title]) => <li><a href={`#${id}`}>{title}</a></li>)}</ol>
           </nav>
           <p class="screen-only small quiet">Print this page, or save it as PDF, for numbered pages with running heads.</p>
         </header>

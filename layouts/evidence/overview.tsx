@@ -16,7 +16,7 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
   return (
     <Page site={site} path={from} kind="evidence" title="Evidence" scripts={LIST_SCRIPTS} description="What the record proves of each joint and batch, and what it does not.">
       <Title place={`As of ${dateWords(site.shown.record.day)}`} title="Evidence"><p class="title__lead">What the record shows of the glue lines, what it does not, and what stands in the way of each hold point.</p></Title>
-      <div class="standing">
+      <div class="overview">
         <Tally title="Joints" counts={facts.joints} means={JOINT_MEANS} />
         <Tally title="Batches" counts={facts.batchVerdicts} means={BATCH_MEANS} />
         <InTheWay facts={facts} {...where} />
