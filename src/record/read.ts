@@ -10,6 +10,8 @@ import { recordOf } from "./typed/record.ts";
 export interface ReadOptions {
   /** The day after which nothing can have happened yet, `YYYY-MM-DD`; without it no day is too late. */
   readonly today?: Day;
+  /** The date of the record; without it that of its last entry. */
+  readonly day?: Day;
 }
 
 /** A record that may be trusted, or all that is wrong with it. Only files within `content` are read; none is changed. */
@@ -20,5 +22,5 @@ export async function readRecord(content: string, options: ReadOptions = {}): Pr
   const shelf = new Shelf(folder.root, folder.files);
   const problems = [...folder.problems, ...draft.problems, ...checkRecord(draft, folder, shelf, options.today)];
   if (problems.length > 0) return { problems: inOrder(problems) };
-  return { record: recordOf(draft.files, shelf, options.today) };
+  return { record: recordOf(draft.files, shelf, options.day) };
 }

@@ -6,7 +6,7 @@ import type { Day, Entry, Record } from "../types.ts";
 import { EntryTyper, type Later } from "./entry.ts";
 import { adhesiveOf, aircraftOf, assemblyOf, lotOf, procedureOf, type Sound, trialOf } from "./settings.ts";
 
-export function recordOf(files: Files, shelf: Shelf, today: Day | undefined): Record {
+export function recordOf(files: Files, shelf: Shelf, day: Day | undefined): Record {
   const [aircraftFile] = sound(files.aircraft);
   if (!aircraftFile) throw new Error("a record without an aircraft is never put together");
   const aircraft = aircraftOf(aircraftFile, shelf);
@@ -20,7 +20,7 @@ export function recordOf(files: Files, shelf: Shelf, today: Day | undefined): Re
     trials: byId(sound(files.trial).map(trialOf)),
     entries,
     climate: [],
-    day: today ?? entries.at(-1)?.day ?? aircraft.start,
+    day: day ?? entries.at(-1)?.day ?? aircraft.start,
   };
 }
 
