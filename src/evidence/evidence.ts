@@ -8,6 +8,7 @@ import { minutesByAssembly } from "./hours.ts";
 import { jointFile } from "./joint.ts";
 import { lotFiles, usesOf } from "./lot.ts";
 import { pieceFile } from "./piece/verdict.ts";
+import { reckonTrials } from "./trials.ts";
 import type { BatchFile, Evidence, Finding, JointFile, PieceFile } from "./types.ts";
 
 export function reckon(record: Record): Evidence {
@@ -26,6 +27,7 @@ export function reckon(record: Record): Evidence {
     assemblies: mapped(record.assemblies, (assembly) => assemblyFile(book, assembly, { joints, holdPoints, minutes })),
     departures: book.departures,
     openItems: book.openItems,
+    trials: reckonTrials(record, pieces),
     findings: allFindings(batches, joints),
   };
 }

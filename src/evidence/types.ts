@@ -1,5 +1,6 @@
 /** What the reckoning says of the record. */
 import type { Batch, Departure, HoldPoint, Inspection, JointSpec, Lot, Measurement, OpenItem, Piece, PieceTest, Recall, Ref, Rejection, Rework } from "../record/types.ts";
+import type { TrialFile } from "./types/trial.ts";
 
 /**
  * What a finding does to a verdict.
@@ -151,6 +152,7 @@ export interface Evidence {
   readonly assemblies: ReadonlyMap<string, AssemblyFile>;
   readonly departures: ReadonlyMap<string, Departure>;
   readonly openItems: ReadonlyMap<string, OpenItem>;
+  readonly trials: ReadonlyMap<string, TrialFile>;
   /** Every finding of every batch, piece and joint, in the order of ids. */
   readonly findings: readonly Finding[];
 }

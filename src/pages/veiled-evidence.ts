@@ -1,6 +1,7 @@
 /** Evidence with only what an edition shows in it. Verdicts, states and counts of joints stay those of the whole record. */
 import type { AssemblyFile, BatchFile, Evidence, Finding, HoldPointFile, JointFile, LotFile, Need, PieceFile } from "../evidence/types.ts";
 import type { Batch, Lot, Record, Ref } from "../record/types.ts";
+import type { TrialFile } from "../evidence/types/trial.ts";
 import { tellsAll, type Veil } from "./veil.ts";
 import type { VeiledRecord } from "./veiled-record.ts";
 
@@ -31,6 +32,7 @@ export function veiledEvidence(wholeRecord: Record, whole: Evidence, veiled: Vei
     assemblies: kept(whole.assemblies, undefined, (file) => assemblyFile(file, ground)),
     departures: kept(whole.departures, veil.departures, facts.departure),
     openItems: kept(whole.openItems, veil.openItems, facts.openItem),
+    trials: kept(whole.trials, veil.trials, (file) => trialFile(file, ground)),
     findings: findings(whole.findings, ground),
   };
 }
@@ -51,6 +53,12 @@ function veiledFinding(finding: Finding, ground: Ground): Finding {
   const { rule, severity, about } = finding;
   const open = ground.tells(about) && finding.restsOn.every(ground.tells);
   return open ? finding : { rule, severity, about, sentence: RESTS_ON_HIDDEN, restsOn: [] };
+}
+
+/** What a trial shows is told whole or not at all: with some pieces withheld it would be another trial. */
+function trialFile(file: TrialFile, ground: Ground): TrialFile {
+  if (file.restsOn.every(ground.tells)) return file;
+  return { trial: file.trial, outcomes: [], cautions: [], conclusion: [RESTS_ON_HIDDEN], restsOn: [] };
 }
 
 function isShown(ref: Ref, veil: Veil): boolean {
