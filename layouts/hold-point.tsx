@@ -1,8 +1,9 @@
 import type { JSX } from "preact";
 import type { HoldPointFile } from "../src/evidence/types.ts";
 import type { Site } from "../src/pages/shown.ts";
+import { needsTogether } from "../src/pages/needs.ts";
 import { counted, dateWords } from "../src/pages/words.ts";
-import { To } from "./link.tsx";
+import { To, ToEach } from "./link.tsx";
 import { Mark } from "./mark.tsx";
 
 interface HoldPointProps {
@@ -19,7 +20,8 @@ const KIND_WORDS = { "close-up": "Before close-up", covering: "Before covering",
 export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): JSX.Element {
   const { holdPoint, state, needs, signed } = file;
   const assembly = site.shown.record.assemblies.get(holdPoint.assembly);
-  const left = needs.length - most;
+  const together = needsTogether(needs);
+  const left = together.slice(most).reduce((sum, { about }) => sum + about.length, 0);
   return (
     <div class="hold">
       <p class="hold__kind">{KIND_WORDS[holdPoint.kind]}, <To site={site} from={from} to={{ kind: "assembly", id: holdPoint.assembly }}>{assembly?.title ?? holdPoint.assembly}</To></p>
@@ -28,12 +30,14 @@ export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): J
       {state === "ready" ? <p>Nothing is left to do before it may be shown to the inspector.</p> : null}
       {needs.length === 0 ? null : (
         <ul class="needs">
-          {needs.slice(0, most).map((need) => (
-            <li class={need.blocks ? "need need--blocks" : "need"}>
-              <To site={site} from={from} to={need.about}>{need.about.id}</To> <span>{need.sentence} <span class="quiet">{need.needs}</span></span>
+          {together.slice(0, most).map(({ about, sentence, needs: todo, blocks }) => (
+            <li class={blocks ? "need need--blocks" : "need"}>
+              <p class="need__about"><ToEach site={site} from={from} to={about} /></p>
+              <p>{sentence}</p>
+              <p class="need__todo">{todo}.</p>
             </li>
           ))}
-          {left > 0 ? <li class="need"><To site={site} from={from} to={{ kind: "hold point", id: holdPoint.id }}>and {counted(left, "more thing")}</To></li> : null}
+          {left > 0 ? <li><To site={site} from={from} to={{ kind: "hold point", id: holdPoint.id }}>{most === 0 ? counted(left, "thing") : `${counted(left, "more thing")}`} to settle</To></li> : null}
         </ul>
       )}
     </div>

@@ -67,7 +67,7 @@ function Standing({ site, view: { total, pace, passed, later, next } }: PartProp
     <section class="standing" aria-label="Where the build stands">
       <dl>
         <div><dt>Worked so far</dt><dd><b>{hoursRounded(total)}</b> <span>since {dateWords(aircraft.start)}</span></dd></div>
-        <div><dt>Lately, a week</dt><dd><b>{hoursRounded(pace.recent)}</b> <span>{pace.target === undefined ? `over ${pace.weeks} weeks` : `over ${pace.weeks} weeks; meant: ${hoursRounded(pace.target)}`}</span></dd></div>
+        <div><dt>A week, lately</dt><dd><b>{hoursRounded(pace.recent)}</b> <span>over the last {pace.weeks} weeks{pace.target === undefined ? "" : `; ${hoursRounded(pace.target)} meant`}</span></dd></div>
         <div><dt>Written down</dt><dd><b>{counted(entries.length, "entry", "entries")}</b> <span>the last on {dateWords(day)}</span></dd></div>
         {points === 0 ? null : <div><dt>Hold points passed</dt><dd><b>{passed.length} of {points}</b> <span><a href={relative(PATH, "hold-points.html")}>the whole list</a></span></dd></div>}
       </dl>
@@ -124,5 +124,5 @@ function Next({ site, view: { next, later } }: PartProps): JSX.Element | null {
 
 function Visit({ site }: { readonly site: Site }): JSX.Element | null {
   const { visit } = site.shown.record.aircraft;
-  return visit === undefined ? null : <section class="section visit"><h2>Come and see it</h2><p>{visit}</p></section>;
+  return visit === undefined ? null : <section class="section visit"><h2>Come and see it</h2>{visit.split(/\n\s*\n/).map((words) => <p>{words}</p>)}</section>;
 }

@@ -41,7 +41,7 @@ function ByAssembly({ site, view }: { readonly site: Site; readonly view: HoursV
   return (
     <section class="section">
       <ChartFigure chart={view.byAssemblyChart} heading="h2" />
-      <table class="glances">
+      <table class="cut">
         <caption>Hours on each assembly, those within it included</caption>
         <thead><tr><th scope="col">Assembly</th><th scope="col">Worked, of planned</th><th scope="col" class="number">Share of all</th></tr></thead>
         <tbody>
@@ -73,7 +73,7 @@ function ByCut({ title, word, view, cuts, chart }: ByCutProps): JSX.Element {
   return (
     <section class="section">
       <ChartFigure chart={chart} heading="h2" />
-      <table>
+      <table class="narrow">
         <caption>{title}</caption>
         <thead><tr><th scope="col">{word}</th><th scope="col" class="number">Hours</th><th scope="col" class="number">Share</th></tr></thead>
         <tbody>

@@ -45,11 +45,11 @@ export function html(page: VNode): string {
 }
 
 function Header({ site, path, kind }: Pick<PageProps, "site" | "path" | "kind">): JSX.Element {
-  const { name, type } = site.shown.record.aircraft;
+  const { name } = site.shown.record.aircraft;
   return (
     <header class="head">
       <div class="head__inner">
-        <p class="head__name"><a href={relative(path, "index.html")}>{name}</a> <span class="head__type">{type}</span></p>
+        <p class="head__name"><a href={relative(path, "index.html")}>{name}</a></p>
         <nav class="head__nav" aria-label="Main">
           <ul>
             {NAVIGATION.map(([words, to, kinds]) => (

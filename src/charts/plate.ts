@@ -19,18 +19,15 @@ export interface PlacedMark {
 
 interface Point { readonly x: number; readonly y: number }
 
-const RINGS = 6;
-const DIRECTIONS = 12;
+/** How many half marks away a place is looked for, to each side. */
+const REACH = 12;
 
-function candidates(step: number): Point[] {
-  const points: Point[] = [{ x: 0, y: 0 }];
-  for (let ring = 1; ring <= RINGS; ring++) {
-    for (let turn = 0; turn < DIRECTIONS; turn++) {
-      const angle = ((turn * 360) / DIRECTIONS - 90) * (Math.PI / 180);
-      points.push({ x: Math.cos(angle) * step * ring, y: Math.sin(angle) * step * ring });
-    }
-  }
-  return points;
+/** Places about a joint, the nearest first; above before below, left before right. */
+function offsetsFor(mark: { readonly width: number; readonly height: number }): Point[] {
+  const steps = Array.from({ length: 2 * REACH + 1 }, (_, step) => step - REACH);
+  const points = steps.flatMap((down) => steps.map((across) => ({ x: (across * mark.width) / 2, y: (down * mark.height) / 2 })));
+  const far = ({ x, y }: Point): number => x * x + y * y;
+  return points.sort((a, b) => far(a) - far(b) || a.y - b.y || a.x - b.x);
 }
 
 /**
@@ -39,7 +36,7 @@ function candidates(step: number): Point[] {
  */
 export function placedMarks(spots: readonly Spot[], width: number, height: number, mark: { readonly width: number; readonly height: number }): PlacedMark[] {
   const taken: Point[] = [];
-  const offsets = candidates(mark.height * 0.9);
+  const offsets = offsetsFor(mark);
   const free = ({ x, y }: Point): boolean =>
     x >= mark.width / 2 && x <= width - mark.width / 2 && y >= mark.height / 2 && y <= height - mark.height / 2
     && taken.every((other) => Math.abs(other.x - x) >= mark.width || Math.abs(other.y - y) >= mark.height);

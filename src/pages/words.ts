@@ -53,7 +53,7 @@ export function hoursWords(minutes: number): string {
 
 /** Minutes → hours with one decimal, such as `2.8 h`, for sums where the minute does not matter. */
 export function hoursRounded(minutes: number): string {
-  return `${grouped(minutes / 60, minutes >= 6000 ? 0 : 1)} h`;
+  return `${grouped(minutes / 60, minutes >= 6000 || minutes % 60 === 0 ? 0 : 1)} h`;
 }
 
 /** Seconds → `35 min`, `3 h 20 min`, `4 d 6 h`. */
@@ -113,10 +113,11 @@ export function quantityWords(quantity: Quantity, units: Units): string {
   return `${quantity.typed} (${inUnits(quantity.value, quantity.unit, units)})`;
 }
 
-/** A value in a unit of reckoning, shown in the aircraft's units. */
+/** A value in a unit of reckoning, shown in the aircraft's units; a bare number is a share. */
 export function inUnits(value: number, unit: string, units: Units): string {
   const conversion = SHOWN_IN[units][unit];
-  if (conversion === undefined) return `${value} ${unit}`;
+  if (unit === "1") return percent(value, 1);
+  if (conversion === undefined) return `${grouped(value, 3)} ${unit}`;
   const [factor, shownUnit, decimals, offset = 0] = conversion;
   return `${grouped(value * factor + offset, decimals)} ${shownUnit}`;
 }

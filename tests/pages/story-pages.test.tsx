@@ -49,7 +49,7 @@ describe("Every story page", () => {
 describe("The home page", () => {
   it("says how much was worked, what is newest and what the next hold point needs", () => {
     const html = main(page("index.html"));
-    expect(html).toContain("4.0 h");
+    expect(html).toContain("<b>4 h</b>");
     expect(html.indexOf("The inspector looked")).toBeLessThan(html.indexOf("At the press"));
     expect(html).toContain('href="hold-points.html#hold-point-W-H1"');
     expect(html).toContain("blocked");
@@ -72,7 +72,7 @@ describe("An assembly's page", () => {
   });
 
   it("counts hours of the assemblies within", () => {
-    expect(html).toContain("4.0 h of 100 h");
+    expect(html).toContain("4 h of 100 h");
   });
 
   it("draws one line of time and lists every entry on it", () => {
