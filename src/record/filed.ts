@@ -39,7 +39,7 @@ export interface Draft {
 }
 
 export function readFiles(folder: Folder): Draft {
-  const files: { [K in FileKind]: Filed<Spec<K>>[] } = { aircraft: [], assembly: [], adhesive: [], procedure: [], lot: [], trial: [], entry: [] };
+  const files: { [K in FileKind]: Filed<Spec<K>>[] } = { aircraft: [], assembly: [], adhesive: [], procedure: [], lot: [], trial: [], entry: [], climate: [] };
   const problems: Problem[] = [];
   const unread: string[] = [];
   const assembly = folder.files.find((file) => file.startsWith("assemblies/") && file.endsWith(".md"));

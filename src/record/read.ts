@@ -1,5 +1,6 @@
 /** The one reader of the record's folder. */
 import { inOrder, type Problem } from "../problem.ts";
+import { readClimate, workshopOf } from "./climate/read.ts";
 import { checkRecord } from "./checks/record.ts";
 import { readFiles } from "./filed.ts";
 import { listFolder } from "./folder.ts";
@@ -20,7 +21,8 @@ export async function readRecord(content: string, options: ReadOptions = {}): Pr
   if ("problem" in folder) return { problems: [folder.problem] };
   const draft = readFiles(folder);
   const shelf = new Shelf(folder.root, folder.files);
-  const problems = [...folder.problems, ...draft.problems, ...checkRecord(draft, folder, shelf, options.today)];
+  const climate = readClimate(folder.root, folder.files, draft.files.climate, workshopOf(draft.files.aircraft[0]?.spec?.time_zone, options.today));
+  const problems = [...folder.problems, ...draft.problems, ...climate.problems, ...checkRecord(draft, folder, shelf, options.today)];
   if (problems.length > 0) return { problems: inOrder(problems) };
-  return { record: recordOf(draft.files, shelf, options.day) };
+  return { record: recordOf(draft.files, climate.logs, shelf, options.day) };
 }

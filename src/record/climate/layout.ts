@@ -26,7 +26,8 @@ export function layoutOf(text: string, stated: Stated): Layout | LayoutFault {
   const head = text.split("\n", PREAMBLE).join("\n");
   const tried = (stated.delimiter === undefined ? DELIMITERS : [stated.delimiter]).flatMap((delimiter) => {
     const rows = rowsOf(head, delimiter);
-    return "line" in rows ? [] : found(rows, delimiter, stated);
+    const sound = "line" in rows ? rowsOf(head.split("\n", rows.line - 1).join("\n"), delimiter) : rows;
+    return "line" in sound ? [] : found(sound, delimiter, stated);
   });
   const [only] = tried;
   if (only === undefined) return { delimiter: ",", headerLine: 1, bodyLine: 1, cell: 0, fault: noHeader(text, stated) };

@@ -2,11 +2,11 @@
 import type { Filed, Files } from "../filed.ts";
 import type { Shelf } from "../shelf.ts";
 import { Zone } from "../time/zone.ts";
-import type { Day, Entry, Record } from "../types.ts";
+import type { ClimateLog, Day, Entry, Record } from "../types.ts";
 import { EntryTyper, type Later } from "./entry.ts";
 import { adhesiveOf, aircraftOf, assemblyOf, lotOf, procedureOf, type Sound, trialOf } from "./settings.ts";
 
-export function recordOf(files: Files, shelf: Shelf, day: Day | undefined): Record {
+export function recordOf(files: Files, climate: readonly ClimateLog[], shelf: Shelf, day: Day | undefined): Record {
   const [aircraftFile] = sound(files.aircraft);
   if (!aircraftFile) throw new Error("a record without an aircraft is never put together");
   const aircraft = aircraftOf(aircraftFile, shelf);
@@ -19,7 +19,7 @@ export function recordOf(files: Files, shelf: Shelf, day: Day | undefined): Reco
     lots: byId(sound(files.lot).map((filed) => lotOf(filed, shelf))),
     trials: byId(sound(files.trial).map(trialOf)),
     entries,
-    climate: [],
+    climate,
     day: day ?? entries.at(-1)?.day ?? aircraft.start,
   };
 }
