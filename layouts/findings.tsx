@@ -10,7 +10,7 @@ import { ToEach } from "./link.tsx";
 import { Mark } from "./mark.tsx";
 
 export const SEVERITY: { readonly [severity in Severity]: string } = {
-  meets: "holds", caution: "look at this", waits: "still to come", unproven: "not shown", rejects: "broken",
+  meets: "met", caution: "look here", waits: "to come", unproven: "not shown", rejects: "not met",
 };
 
 const TITLES = new Map(rules.map(({ id, title }) => [id, title]));
@@ -24,11 +24,11 @@ interface FindingsProps {
   readonly site: Site;
   readonly from: string;
   readonly findings: readonly Finding[];
-  /** Leave out links to what a finding rests on where the page itself is about it. */
-  readonly about?: Ref;
+  /** What the page itself is about, and rests on altogether: not named again at each finding. */
+  readonly about?: readonly Ref[];
 }
 
-export function Findings({ site, from, findings, about }: FindingsProps): JSX.Element {
+export function Findings({ site, from, findings, about = [] }: FindingsProps): JSX.Element {
   if (findings.length === 0) return <p class="quiet">Nothing was checked here.</p>;
   return (
     <ol class="findings bare">
@@ -51,8 +51,8 @@ export function Findings({ site, from, findings, about }: FindingsProps): JSX.El
   );
 }
 
-function Rests({ site, from, finding, about }: { readonly site: Site; readonly from: string; readonly finding: Finding; readonly about: Ref | undefined }): JSX.Element | null {
-  const others = finding.restsOn.filter(({ kind, id }) => kind !== "person" && !(kind === about?.kind && id === about.id));
+function Rests({ site, from, finding, about }: { readonly site: Site; readonly from: string; readonly finding: Finding; readonly about: readonly Ref[] }): JSX.Element | null {
+  const others = finding.restsOn.filter(({ kind, id }) => kind !== "person" && !about.some((known) => kind === known.kind && id === known.id));
   if (others.length === 0) return null;
   return <>. Rests on <ToEach site={site} from={from} to={others} /></>;
 }

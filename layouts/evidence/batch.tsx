@@ -17,7 +17,7 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
   const from = addressOf({ kind: "batch", id: batch.id }) ?? "";
   const page = batchPage(site.shown, file);
   const where = { site, from };
-  const about = { kind: "batch", id: batch.id } as const;
+  const about = [{ kind: "batch", id: batch.id }, { kind: "entry", id: batch.entry }] as const;
   return (
     <Page site={site} path={from} kind="batch" title={`Batch ${batch.id}`} description={`Batch ${batch.id} of ${page.adhesive?.title ?? batch.adhesive}, ${dateWords(batch.day)}: ${file.verdict}.`}>
       <Title place={<><To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>{dateWords(batch.day)}, {page.entry?.title}</To></>} title={`Batch ${batch.id}`}>
@@ -59,7 +59,7 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
 
 export function ComponentTable({ page, site, from }: Where & { readonly page: BatchPage }): JSX.Element {
   return (
-    <ListTable caption="Components" heads={["Part", { word: "Amount", number: true }, "Lot", "Keeps"]}>
+    <ListTable caption={`Components of batch ${page.file.batch.id}`} heads={["Part", { word: "Amount", number: true }, "Lot", "Keeps"]}>
       {page.components.map(({ part, amount, lot, keeps }) => (
         <tr>
           <th scope="row">{part}</th><td class="number">{amount}</td>

@@ -9,7 +9,7 @@ import type { Inspection } from "../../src/record/types.ts";
 import { To } from "../link.tsx";
 import { Mark } from "../mark.tsx";
 import { Page } from "../page.tsx";
-import { None, Title, type Where } from "./parts.tsx";
+import { None, Telling, Title, type Where } from "./parts.tsx";
 
 export function HoldPoints({ site }: Pick<Where, "site">): JSX.Element {
   const from = "hold-points.html";
@@ -76,7 +76,7 @@ function NeedList({ title, needs, site, from }: Where & { readonly title: string
         {needs.map((need) => (
           <li>
             <span class="checklist__box" aria-hidden="true" />
-            <span>{need.about.kind === "hold point" ? null : <><To site={site} from={from} to={need.about} class="id" />: </>}{need.sentence} <span class="checklist__takes">{need.needs}</span></span>
+            <span><Telling site={site} from={from} about={need.about} sentence={need.sentence} /> <span class="checklist__takes">{need.needs}</span></span>
           </li>
         ))}
       </ul>

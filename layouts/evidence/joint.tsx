@@ -49,7 +49,7 @@ function JointVerdict({ page, site, from }: Where & { readonly page: JointPage }
         <p class="verdict__mark"><Mark of={file.state} /></p>
         <div class="verdict__body"><p>{JOINT_MEANS[file.state]}</p></div>
       </div>
-      {file.findings.length === 0 ? null : <Section id="reasons" title="Why"><Findings site={site} from={from} findings={file.findings} about={{ kind: "joint", id: file.joint.id }} /></Section>}
+      {file.findings.length === 0 ? null : <Section id="reasons" title="Why"><Findings site={site} from={from} findings={file.findings} about={[{ kind: "joint", id: file.joint.id }]} /></Section>}
     </>
   );
 }

@@ -7,7 +7,7 @@ import { Mark, Shape, markClass, type Marked } from "../mark.tsx";
 import { Page } from "../page.tsx";
 import { LIST_SCRIPTS } from "./lists.tsx";
 import { To } from "../link.tsx";
-import { DayCell, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { DayCell, Id, ListTable, None, Section, Telling, Title, type Where } from "./parts.tsx";
 
 export function Overview({ site }: Pick<Where, "site">): JSX.Element {
   const from = "evidence.html";
@@ -43,7 +43,7 @@ interface TallyProps<T extends Marked> {
 
 function Tally<T extends Marked>({ title, counts, means }: TallyProps<T>): JSX.Element {
   return (
-    <section class="tally" aria-label={title}>
+    <section class="tally" aria-label={`${title} by verdict`}>
       <h2 class="tally__title">{title}</h2>
       <dl>
         {counts.map(([of, count]) => (
@@ -59,7 +59,7 @@ function Tally<T extends Marked>({ title, counts, means }: TallyProps<T>): JSX.E
 
 function InTheWay({ facts, site, from }: Where & { readonly facts: OverviewFacts }): JSX.Element {
   return (
-    <section class="way" aria-label="Hold points">
+    <section class="way" aria-label="What stands in the way of hold points">
       <h2 class="tally__title">Hold points</h2>
       {facts.holdPoints.length === 0 ? <None>The record names no hold points.</None> : null}
       <ul class="bare">
@@ -68,7 +68,7 @@ function InTheWay({ facts, site, from }: Where & { readonly facts: OverviewFacts
             <p><a href={relative(from, `hold-points.html#${anchor("hold point", file.holdPoint.id)}`)}>{file.holdPoint.title}</a> <Mark of={file.state} /></p>
             {blocking.length === 0 ? null : (
               <ul class="way__needs">
-                {blocking.slice(0, 3).map((need) => <li>{need.about.kind === "hold point" ? null : <><To site={site} from={from} to={need.about} class="id" />: </>}{need.sentence}</li>)}
+                {blocking.slice(0, 3).map((need) => <li><Telling site={site} from={from} about={need.about} sentence={need.sentence} /></li>)}
                 {blocking.length > 3 ? <li>and {counted(blocking.length - 3, "more thing")} to be put right</li> : null}
               </ul>
             )}

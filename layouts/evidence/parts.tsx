@@ -3,7 +3,7 @@ import type { ComponentChildren, JSX } from "preact";
 import { NOT_NOTED, type FactRow } from "../../src/pages/batch-page.ts";
 import type { Site } from "../../src/pages/shown.ts";
 import { dateShort, dateWords } from "../../src/pages/words.ts";
-import type { Day } from "../../src/record/types.ts";
+import type { Day, Ref } from "../../src/record/types.ts";
 import { To } from "../link.tsx";
 
 /** What every part is told: whose site, and on which page it stands. */
@@ -23,7 +23,7 @@ export function Title({ place, title, children }: { readonly place: ComponentChi
 /** Facts as noted, each with what it is held against. */
 export function Facts({ rows }: { readonly rows: readonly FactRow[] }): JSX.Element {
   return (
-    <dl class="facts">
+    <dl class="facts facts--noted">
       {rows.map(({ word, noted, limit }) => (
         <>
           <dt>{word}</dt>
@@ -75,6 +75,15 @@ export function EntryLink({ site, from, id }: Where & { readonly id: string }): 
 /** An id that is a link, never broken over lines. */
 export function Id({ site, from, kind, id }: Where & { readonly kind: "batch" | "joint" | "lot" | "piece" | "hold point" | "trial" | "departure" | "open item"; readonly id: string }): JSX.Element {
   return <To site={site} from={from} to={{ kind, id }} class="id" />;
+}
+
+/** A sentence on a thing, in which its id, or else a link before it, leads to it. */
+export function Telling({ site, from, about, sentence }: Where & { readonly about: Ref; readonly sentence: string }): JSX.Element {
+  const at = sentence.indexOf(about.id);
+  if (about.kind === "hold point") return <>{sentence}</>;
+  if (about.kind === "entry" && at < 0) return <>{sentence} <EntryLink site={site} from={from} id={about.id} /></>;
+  const link = <To site={site} from={from} to={about} class="id" />;
+  return at < 0 ? <>{link}: {sentence}</> : <>{sentence.slice(0, at)}{link}{sentence.slice(at + about.id.length)}</>;
 }
 
 export function None({ children }: { readonly children?: ComponentChildren }): JSX.Element {

@@ -3,6 +3,7 @@ import type { PieceFile } from "../../src/evidence/types.ts";
 import { anchor } from "../../src/pages/address.ts";
 import { brokeWords, pieceFacts, piecePhoto } from "../../src/pages/piece-facts.ts";
 import { PIECE_MEANS } from "../../src/pages/verdict-words.ts";
+import type { Ref } from "../../src/record/types.ts";
 import { Findings } from "../findings.tsx";
 import { To } from "../link.tsx";
 import { Mark } from "../mark.tsx";
@@ -13,9 +14,11 @@ import { Facts, Id, ListTable, None, type Where } from "./parts.tsx";
 export function Piece({ file, site, from }: Where & { readonly file: PieceFile }): JSX.Element {
   const { piece, verdict, findings } = file;
   const photo = piecePhoto(site.shown, file);
+  const batch = site.shown.evidence.batches.get(piece.batch)?.batch;
+  const about: Ref[] = [{ kind: "piece", id: piece.id }, { kind: "batch", id: piece.batch }, ...[batch?.entry, file.test?.entry].flatMap((id): Ref[] => (id === undefined ? [] : [{ kind: "entry", id }]))];
   const procedure = site.shown.record.procedures.get(piece.procedure);
   return (
-    <article class="piece" id={anchor("piece", piece.id)} aria-label={`Test piece ${piece.id}`}>
+    <article class={photo === undefined ? "piece piece--bare" : "piece"} id={anchor("piece", piece.id)} aria-label={`Test piece ${piece.id}`}>
       <header class="piece__head">
         <h3 class="id">{piece.id}</h3><Mark of={verdict} /><p class="piece__because">{whyPiece(file)}</p>
       </header>
@@ -30,7 +33,7 @@ export function Piece({ file, site, from }: Where & { readonly file: PieceFile }
         </div>
         {photo === undefined ? null : <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 18rem, 100vw" class="piece__photo" />}
       </div>
-      <details class="piece__why"><summary>Every check on this piece</summary><Findings site={site} from={from} findings={findings} about={{ kind: "piece", id: piece.id }} /></details>
+      <details class="piece__why"><summary>Every check on this piece</summary><Findings site={site} from={from} findings={findings} about={about} /></details>
     </article>
   );
 }

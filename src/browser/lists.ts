@@ -2,7 +2,7 @@
 
 for (const table of document.querySelectorAll<HTMLTableElement>("table[data-list]")) {
   const body = table.tBodies[0];
-  if (body !== undefined && body.rows.length > 1) {
+  if (body !== undefined && body.rows.length > 7) {
     addFilter(table, body);
     [...(table.tHead?.rows[0]?.cells ?? [])].forEach((head, column) => addSort(table, body, head, column));
   }
