@@ -24,11 +24,11 @@ function OpenItems({ site, from, view: { file } }: PartProps): JSX.Element | nul
     <section class="section">
       <h2>Open items</h2>
       {open.length === 0 ? <p>All are closed.</p> : null}
-      <ul class="bare matter">
+      {open.length === 0 ? null : <ul class="bare matter">
         {open.map(({ id, what, before, day }) => (
           <li><To site={site} from={from} to={{ kind: "open item", id }} /> <span>{what} <span class="quiet">Raised {dateShort(day)}{before === undefined ? "" : `, to be done before ${before}`}.</span></span></li>
         ))}
-      </ul>
+      </ul>}
       {closed > 0 && open.length > 0 ? <p class="small quiet">{closed} closed.</p> : null}
     </section>
   );

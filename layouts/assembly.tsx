@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import { assemblyView } from "../src/pages/assembly.ts";
 import type { AssemblyView } from "../src/pages/assembly.ts";
 import { relative } from "../src/pages/address.ts";
+import { pictured, spreadOver } from "../src/pages/pictured.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { counted, dateWords, hoursWords } from "../src/pages/words.ts";
 import { AssemblyMatters } from "./assembly-matters.tsx";
@@ -13,6 +14,7 @@ import { JointTable } from "./joint-table.tsx";
 import { To } from "./link.tsx";
 import { Log } from "./log.tsx";
 import { Page, Prose } from "./page.tsx";
+import { Strip } from "./strip.tsx";
 import { Timeline } from "./timeline.tsx";
 
 interface PartProps {
@@ -34,8 +36,9 @@ export function AssemblyPage({ site, id }: { readonly site: Site; readonly id: s
       <Joints {...part} />
       <Holds {...part} />
       <Children {...part} />
-      <AssemblyMatters {...part} />
       <Course {...part} />
+      <AssemblyMatters {...part} />
+      <Days {...part} />
     </Page>
   );
 }
@@ -100,19 +103,25 @@ function Children({ site, from, view: { children } }: PartProps): JSX.Element | 
   );
 }
 
-/** The line of time, the hours, and the list that leads to every day. */
+/** How it grew: photographs, the line of time, the hours. */
 function Course({ site, from, view }: PartProps): JSX.Element | null {
   const { timeline, hours, told, assembly } = view;
   if (timeline === undefined || hours === undefined) return <section class="section"><h2>How it went</h2><p>Nothing has been written of it yet.</p></section>;
+  const grew = spreadOver(pictured(told.map(({ entry }) => entry)), 6);
   const last = told[told.length - 1]?.entry.day ?? "";
-  const says = `${counted(told.length, "entry", "entries")} from ${dateWords(told[0]?.entry.day ?? last)} to ${dateWords(last)}, ${hoursWords(view.minutes)} in all. Posts on the line are the hours of each day; marks above it are batches glued, pieces broken, departures, open items and inspections. The list below has them all.`;
+  const says = `${counted(told.length, "entry", "entries")} from ${dateWords(told[0]?.entry.day ?? last)} to ${dateWords(last)}, ${hoursWords(view.minutes)} in all. Posts on the line are the hours of each day; marks above it are batches glued, pieces broken, departures, open items and inspections. The days below have them all.`;
   return (
     <section class="section">
       <h2>How it went</h2>
       <p class="quiet">{says}</p>
+      {grew.length < 2 ? null : <Strip site={site} from={from} pictures={grew} />}
       <Timeline input={timeline} title={`${assembly.title} on one line of time`} says={says} />
       <ChartFigure chart={hours} />
-      <Log site={site} from={from} told={told} photos />
     </section>
   );
+}
+
+function Days({ site, from, view: { told } }: PartProps): JSX.Element | null {
+  if (told.length === 0) return null;
+  return <section class="section" id="days"><h2>Day by day</h2><Log site={site} from={from} told={told} photos /></section>;
 }

@@ -138,7 +138,7 @@ function forNarrow(chart: Chart): Chart {
 
 /** A chart drawn at build time; the script in `assets/charts.js` lays a livelier one over it where it can. */
 export function ChartFigure({ chart, heading: Heading = "h3" }: { readonly chart: Chart; readonly heading?: "h2" | "h3" }): JSX.Element {
-  const { id, title, says, form, days, series, against } = chart;
+  const { id, title, says, form, days, series, against, filled } = chart;
   const Drawing = form === "lines" ? Lines : Bars;
   const narrow = forNarrow(chart);
   return (
@@ -150,7 +150,7 @@ export function ChartFigure({ chart, heading: Heading = "h3" }: { readonly chart
       </div>
       <Key chart={chart} />
       <ChartTable chart={chart} />
-      <script type="application/json" dangerouslySetInnerHTML={{ __html: inScript({ title, says, form, days, series, against }) }} />
+      <script type="application/json" dangerouslySetInnerHTML={{ __html: inScript({ title, says, form, days, series, against, filled }) }} />
     </figure>
   );
 }

@@ -13,6 +13,7 @@ import { To } from "./link.tsx";
 import { Happenings, LogLine } from "./log.tsx";
 import { Page, Prose } from "./page.tsx";
 import { Photo } from "./picture.tsx";
+import { Strip } from "./strip.tsx";
 
 const PATH = "index.html";
 
@@ -32,6 +33,7 @@ export function HomePage({ site }: { readonly site: Site }): JSX.Element {
         <Newest site={site} view={view} />
         <Next site={site} view={view} />
       </div>
+      {view.pictures.length < 2 ? null : <section class="section"><h2>The newest pictures</h2><Strip site={site} from={PATH} pictures={view.pictures} /></section>}
       <section class="section">
         <h2>Assemblies</h2>
         <Glances site={site} from={PATH} glances={view.glance} />

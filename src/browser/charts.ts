@@ -9,6 +9,7 @@ interface Facts {
   readonly days: readonly number[];
   readonly series: readonly Line[];
   readonly against?: Line;
+  readonly filled?: boolean;
 }
 
 interface Line {
@@ -56,13 +57,13 @@ function datasets(facts: Facts): object[] {
   const bars = facts.form === "bars";
   const own = facts.series.map(({ name, values }, at) => {
     const ink = colour(bars ? BAR_COLOURS[at % BAR_COLOURS.length] ?? "--ink" : `--series-${(at % 8) + 1}`);
-    const line = { borderColor: ink, borderWidth: 2, borderDash: DASHES[at % 8], pointRadius: 0, pointHitRadius: 12 };
+    const line = { fill: facts.filled === true && at === 0, pointStyle: "line", borderColor: ink, borderWidth: 2, borderDash: DASHES[at % 8], pointRadius: 0, pointHitRadius: 12 };
     const bar = { borderColor: colour("--ink"), borderWidth: 0.5, barThickness: "flex", categoryPercentage: 1, barPercentage: 0.82, stack: "work" };
-    return { label: name, data: pointsOf(facts, values), type: bars ? "bar" : "line", backgroundColor: ink, ...(bars ? bar : line) };
+    return { label: name, data: pointsOf(facts, values), type: bars ? "bar" : "line", backgroundColor: facts.filled === true && !bars ? `${colour("--spruce")}52` : ink, ...(bars ? bar : line) };
   });
   if (facts.against === undefined) return own;
   const { name, values } = facts.against;
-  return [...own, { label: name, data: pointsOf(facts, values), type: "line", borderColor: colour("--ink-2"), backgroundColor: "transparent", borderWidth: 1.4, borderDash: [6, 4], pointRadius: 0, stack: "against" }];
+  return [...own, { label: name, data: pointsOf(facts, values), type: "line", borderColor: colour("--ink-2"), backgroundColor: "transparent", borderWidth: 1.4, borderDash: [6, 4], pointRadius: 0, pointStyle: "line", stack: "against" }];
 }
 
 function scales(facts: Facts, narrow: boolean): object {
@@ -71,7 +72,7 @@ function scales(facts: Facts, narrow: boolean): object {
   const words = { color: colour("--ink-2"), font: { family: fontOf() } };
   return {
     x: {
-      type: "linear", min: from, max: to, offset: false, grid: { color: colour("--rule"), drawOnChartArea: false },
+      type: "linear", min: from, max: to, offset: false, grid: { color: colour("--rule"), drawOnChartArea: false, offset: false },
       afterBuildTicks: (axis: { ticks: { value: number }[] }) => { axis.ticks = monthStarts(from, to, narrow ? 6 : 14).map((value) => ({ value })); },
       ticks: { ...words, autoSkip: false, maxRotation: 0, callback: monthWords },
       stacked: facts.form === "bars",
@@ -102,7 +103,7 @@ function settings(facts: Facts, narrow: boolean): object {
       interaction: { mode: "index", intersect: false },
       scales: scales(facts, narrow),
       plugins: {
-        legend: { position: "bottom", align: "start", labels: { color: colour("--ink"), boxWidth: 22, boxHeight: 8, font: { family: fontOf(), size: 13 } } },
+        legend: { position: "bottom", align: "start", labels: { color: colour("--ink"), usePointStyle: facts.form === "lines", pointStyleWidth: 30, boxWidth: 20, boxHeight: 9, padding: 14, font: { family: fontOf(), size: 13 } } },
         tooltip: { callbacks: { label: words, title: when }, bodyFont: { family: fontOf() }, titleFont: { family: fontOf() } },
       },
     },

@@ -4,6 +4,8 @@ import type { Assembly, Entry, Photo } from "../record/types.ts";
 import type { AssemblyFile } from "../evidence/types.ts";
 import { paceOf } from "./hours.ts";
 import type { Pace } from "./hours.ts";
+import { pictured } from "./pictured.ts";
+import type { Pictured } from "./pictured.ts";
 import type { Shown } from "./shown.ts";
 import { storyOf } from "./story.ts";
 
@@ -18,6 +20,8 @@ export interface Glance {
 export interface HomeView {
   readonly lead?: { readonly photo: Photo; readonly entry?: Entry };
   readonly newest: readonly Entry[];
+  /** Of entries before the newest, so that none is shown twice. */
+  readonly pictures: readonly Pictured[];
   readonly total: number;
   readonly pace: Pace;
   readonly next?: HoldPointFile;
@@ -28,6 +32,7 @@ export interface HomeView {
 }
 
 const NEWEST = 6;
+const PICTURES = 3;
 const ORDER: { readonly [state in HoldState]: number } = { ready: 0, blocked: 1, ahead: 2, passed: 3 };
 
 /** Hold points not passed: those that are ready, then those with the least left to do. */
@@ -44,6 +49,7 @@ export function homeView(shown: Shown): HomeView {
   const lead = leadOf(shown);
   return {
     newest, later,
+    pictures: pictured([...record.entries].slice(0, -NEWEST).reverse()).slice(0, PICTURES),
     total: total(story.work),
     pace: paceOf(shown),
     passed: [...evidence.holdPoints.values()].filter(({ state }) => state === "passed"),

@@ -119,5 +119,7 @@ export function inUnits(value: number, unit: string, units: Units): string {
   if (unit === "1") return percent(value, 1);
   if (conversion === undefined) return `${grouped(value, 3)} ${unit}`;
   const [factor, shownUnit, decimals, offset = 0] = conversion;
-  return `${grouped(value * factor + offset, decimals)} ${shownUnit}`;
+  const shown = value * factor + offset;
+  if (unit === "kg" && units === "metric" && Math.abs(shown) >= 1000) return `${grouped(value, 2)} kg`;
+  return `${grouped(shown, Math.abs(shown) >= 100 ? 0 : decimals)} ${shownUnit}`;
 }
