@@ -1,0 +1,60 @@
+/**
+ * All logger files of a workshop as tracks of temperature (°C), relative humidity (share) and the moisture that wood would settle at
+ * (share of dry mass; see equilibrium-moisture.ts). A reading that stands in two files counts once. A reading whose climate lies outside
+ * the moisture equation makes gaps in the moisture alone.
+ */
+import { equilibriumMoisture } from "./equilibrium-moisture.ts";
+import { trackOf, type Track } from "./track.ts";
+
+/** The readings of one file. The arrays are of one length, times rise, and NaN stands for a reading that is missing. */
+export interface LoggedReadings {
+  readonly times: Float64Array;
+  readonly temperatures: Float64Array;
+  readonly humidities: Float64Array;
+  /** The longest time between two readings that is no gap, s. */
+  readonly gap: number;
+}
+
+export interface ClimateTracks {
+  readonly temperature: Track;
+  readonly humidity: Track;
+  readonly moisture: Track;
+}
+
+export function climateTracks(logs: readonly LoggedReadings[]): ClimateTracks {
+  const all = joined(logs);
+  const of = (values: Float64Array, keep: (i: number) => boolean): Track => {
+    const kept = (array: Float64Array): Float64Array => array.filter((_, i) => keep(i));
+    return trackOf(kept(all.times), kept(values), kept(all.limits));
+  };
+  const warm = (i: number): boolean => !Number.isNaN(all.temperatures[i]);
+  const damp = (i: number): boolean => !Number.isNaN(all.humidities[i]);
+  const moistures = all.temperatures.map((temperature, i) => equilibriumMoisture(temperature, all.humidities[i] ?? Number.NaN) ?? Number.NaN);
+  return { temperature: of(all.temperatures, warm), humidity: of(all.humidities, damp), moisture: of(moistures, (i) => warm(i) && damp(i)) };
+}
+
+type Joined = { readonly [part in "times" | "temperatures" | "humidities" | "limits"]: Float64Array };
+
+/** Files by their first reading follow one another or overlap; those in order are only put end to end. */
+function joined(logs: readonly LoggedReadings[]): Joined {
+  const length = logs.reduce((sum, log) => sum + log.times.length, 0);
+  const end = { times: new Float64Array(length), temperatures: new Float64Array(length), humidities: new Float64Array(length), limits: new Float64Array(length) };
+  let offset = 0;
+  for (const log of logs) {
+    end.times.set(log.times, offset);
+    end.temperatures.set(log.temperatures, offset);
+    end.humidities.set(log.humidities, offset);
+    end.limits.fill(log.gap, offset, offset + log.times.length);
+    offset += log.times.length;
+  }
+  return isRising(end.times) ? end : sorted(end);
+}
+
+const isRising = (times: Float64Array): boolean => times.every((time, i) => i === 0 || time > (times[i - 1] ?? 0));
+
+function sorted(all: Joined): Joined {
+  const order = Int32Array.from(all.times, (_, i) => i).sort((a, b) => (all.times[a] ?? 0) - (all.times[b] ?? 0) || a - b);
+  const once = order.filter((place, i) => i === 0 || all.times[place] !== all.times[order[i - 1] ?? 0]);
+  const pick = (array: Float64Array): Float64Array => Float64Array.from(once, (place) => array[place] ?? Number.NaN);
+  return { times: pick(all.times), temperatures: pick(all.temperatures), humidities: pick(all.humidities), limits: pick(all.limits) };
+}

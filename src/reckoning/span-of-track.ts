@@ -1,0 +1,55 @@
+/**
+ * What a track of readings tells of the time between two instants.
+ *
+ * `whole`: there are readings on both sides of it and no gap within. Where it is not whole, the figures are of what is known within it and
+ * claim nothing of the rest. Mean: time-weighted, each step with the mean of its two readings. Least and greatest: of all readings within
+ * and of those next to it on either side, so long as no gap lies between. From the definitions; no source.
+ */
+import { chosenOf, integral, lastAtMost, type Track } from "./track.ts";
+
+export interface TrackSpan {
+  readonly whole: boolean;
+  /** s with readings on both sides no further apart than their limit */
+  readonly known: number;
+  readonly mean: number;
+  readonly least: number;
+  readonly greatest: number;
+}
+
+/** undefined where nothing of the time is known, or where it is no stretch of time. */
+export function spanOf(track: Track, from: number, to: number): TrackSpan | undefined {
+  if (!(from < to)) return undefined;
+  const { times, joined, tree } = track;
+  const known = integral(times, track.known, from, to);
+  if (!(known > 0)) return undefined;
+  const before = lastAtMost(times, from);
+  const first = before >= 0 && joined[before] === 1 ? before : before + 1;
+  const within = lastAtMost(times, to);
+  const last = times[within] === to || joined[within] !== 1 ? within : within + 1;
+  return {
+    whole: isWhole(track, from, to),
+    known,
+    mean: integral(times, track.area, from, to) / known,
+    least: chosenOf(tree.least, Math.min, Number.POSITIVE_INFINITY, first, last),
+    greatest: chosenOf(tree.greatest, Math.max, Number.NEGATIVE_INFINITY, first, last),
+  };
+}
+
+/** Whether readings stand on both sides of the time and no gap lies within it. */
+export function isWhole({ times, gaps }: Track, from: number, to: number): boolean {
+  const first = lastAtMost(times, from);
+  if (first < 0 || to > (times[times.length - 1] ?? Number.NEGATIVE_INFINITY)) return false;
+  const gap = gaps[firstGap(gaps, first)];
+  return gap === undefined || (times[gap] ?? 0) >= to;
+}
+
+/** Place among the gaps of the first that begins at a reading or later. */
+export function firstGap(gaps: Int32Array, reading: number): number {
+  let [low, high] = [0, gaps.length];
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((gaps[middle] ?? 0) < reading) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}

@@ -1,0 +1,90 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { climateTracks } from "../../src/reckoning/climate-tracks.ts";
+import { equilibriumMoisture } from "../../src/reckoning/equilibrium-moisture.ts";
+import { isWhole, spanOf } from "../../src/reckoning/span-of-track.ts";
+import { trackOf } from "../../src/reckoning/track.ts";
+import { instant, LIMIT, readings, secondBySecond, track } from "./any-track.ts";
+
+const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
+
+describe("A track of readings between two instants", () => {
+  it("says the same as going through it second by second", () => {
+    fc.assert(fc.property(readings, instant, instant, (of, from, to) => {
+      const found = spanOf(track(of), from, to);
+      const seconds = secondBySecond(of, from, to);
+      if (seconds.length === 0) {
+        expect(found).toBeUndefined();
+        return;
+      }
+      const values = seconds.flat().map(({ value }) => value);
+      expect(found?.known).toBeCloseTo(seconds.length, 6);
+      expect(found?.mean).toBeCloseTo(mean(values), 6);
+      expect(found?.whole).toBe(seconds.length === to - from);
+      expect(found?.least).toBeLessThanOrEqual(Math.min(...values));
+      expect(found?.greatest).toBeGreaterThanOrEqual(Math.max(...values));
+      // Beyond the seconds' own readings only those that stand alone between two gaps of the time can add to the extremes.
+      const within = of.filter(({ time }) => time >= from && time <= to).map(({ value }) => value);
+      expect(found?.least).toBe(Math.min(...values, ...within));
+      expect(found?.greatest).toBe(Math.max(...values, ...within));
+    }), { numRuns: 500 });
+  });
+
+  it("weighs by time and not by readings", () => {
+    const uneven = track([{ time: 0, value: 10 }, { time: 10, value: 10 }, { time: 20, value: 10 }, { time: 30, value: 20 }, { time: 80, value: 20 }]);
+    expect(spanOf(uneven, 0, 80)).toEqual({ whole: true, known: 80, mean: (20 * 10 + 10 * 15 + 50 * 20) / 80, least: 10, greatest: 20 });
+    expect(spanOf(uneven, 25, 30)).toEqual({ whole: true, known: 5, mean: 15, least: 10, greatest: 20 });
+    expect(spanOf(uneven, 30, 70)).toEqual({ whole: true, known: 40, mean: 20, least: 20, greatest: 20 });
+  });
+
+  it("is whole up to a step of just the limit, and broken by one beyond it or by an end", () => {
+    const steps = (step: number) => track([{ time: 0, value: 1 }, { time: 10, value: 1 }, { time: 10 + step, value: 1 }, { time: 20 + step, value: 1 }]);
+    expect(isWhole(steps(LIMIT), 0, LIMIT + 20)).toBe(true);
+    expect(isWhole(steps(LIMIT + 1), 0, LIMIT + 21)).toBe(false);
+    expect(isWhole(steps(LIMIT + 1), 0, 10)).toBe(true);
+    expect(isWhole(steps(LIMIT + 1), 0, 11)).toBe(false);
+    expect(isWhole(steps(LIMIT + 1), 10 + LIMIT + 1, LIMIT + 21)).toBe(true);
+    expect(isWhole(steps(LIMIT), -1, 20)).toBe(false);
+    expect(isWhole(steps(LIMIT), 0, LIMIT + 21)).toBe(false);
+    expect(spanOf(steps(LIMIT), 20, 20)).toBeUndefined();
+    expect(spanOf(trackOf(new Float64Array(), new Float64Array(), new Float64Array()), 0, 10)).toBeUndefined();
+  });
+
+  it("takes the shorter limit where two files meet, and a gap on both sides of a value that is none", () => {
+    const of = (values: number[], limits: number[]) => trackOf(Float64Array.of(0, 10, 20), Float64Array.from(values), Float64Array.from(limits));
+    expect(isWhole(of([1, 1, 1], [10, 10, 5]), 0, 10)).toBe(true);
+    expect(isWhole(of([1, 1, 1], [10, 10, 5]), 0, 20)).toBe(false);
+    expect(spanOf(of([1, Number.NaN, 1], [10, 10, 10]), 0, 20)).toBeUndefined();
+    expect(spanOf(of([1, 2, Number.NaN], [10, 10, 10]), 0, 20)).toEqual({ whole: false, known: 10, mean: 1.5, least: 1, greatest: 2 });
+  });
+});
+
+describe("The climate of a workshop", () => {
+  const log = (times: number[], temperatures: number[], humidities: number[], gap = 10) =>
+    ({ times: Float64Array.from(times), temperatures: Float64Array.from(temperatures), humidities: Float64Array.from(humidities), gap });
+
+  it("leaves out what is missing, each quantity by itself", () => {
+    const { temperature, humidity, moisture } = climateTracks([log([0, 5, 10], [20, Number.NaN, 22], [0.5, 0.6, Number.NaN])]);
+    expect([temperature.times, humidity.times, moisture.times].map((times) => [...times])).toEqual([[0, 10], [0, 5], [0]]);
+    expect(spanOf(temperature, 0, 10)).toEqual({ whole: true, known: 10, mean: 21, least: 20, greatest: 22 });
+  });
+
+  it("joins files, whichever comes first, and counts once what stands in both", () => {
+    const [early, late] = [log([0, 5, 10], [20, 21, 22], [0.5, 0.5, 0.5]), log([5, 10, 15], [21, 22, 23], [0.5, 0.5, 0.5])];
+    for (const logs of [[early, late], [late, early]]) {
+      const { temperature } = climateTracks(logs);
+      expect([...temperature.times]).toEqual([0, 5, 10, 15]);
+      expect([...temperature.values]).toEqual([20, 21, 22, 23]);
+    }
+    expect([...climateTracks([log([0], [1], [0.5]), log([5], [2], [0.5])]).temperature.times]).toEqual([0, 5]);
+    expect(climateTracks([]).temperature.times).toHaveLength(0);
+  });
+
+  it("means the moisture of each reading, and breaks off where the equation ends", () => {
+    const { moisture } = climateTracks([log([0, 10, 20, 30], [20, 20, 20, 20], [0.3, 0.8, 0.97, 0.5])]);
+    const [dry = 0, damp = 0] = [0.3, 0.8].map((humidity) => equilibriumMoisture(20, humidity));
+    expect(spanOf(moisture, 0, 10)?.mean).toBeCloseTo((dry + damp) / 2, 12);
+    expect(isWhole(moisture, 0, 10)).toBe(true);
+    expect(isWhole(moisture, 0, 11)).toBe(false);
+  });
+});
