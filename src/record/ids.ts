@@ -2,7 +2,7 @@
 import type { Place, Problem } from "../problem.ts";
 import type { Files } from "./filed.ts";
 import { aKind } from "./kinds.ts";
-import { nearest, someOf } from "./nearest.ts";
+import { likest, nearest } from "./nearest.ts";
 import { type Fault, shown } from "./reading.ts";
 import { valueAt } from "./schema/issues.ts";
 import type { Data, Path } from "./text/yaml.ts";
@@ -56,7 +56,7 @@ export class Ids {
     const other = this.#byId.get(id);
     const meant = nearest(id, known);
     const message = other ? `${id} is ${aKind(other.kind)}; ${names} belongs here` : `no ${kinds.join(" or ")} "${shown(id)}" is in the record`;
-    const expected = known.length === 0 ? `the id of ${names}; there is none yet` : `the id of ${names}: ${someOf(known)}`;
+    const expected = known.length === 0 ? `the id of ${names}; there is none yet` : `the id of ${names}: ${likest(id, known)}`;
     const mend = meant === undefined ? `write one that the record has, or add ${whereTo(kinds[0])}` : `did you mean ${meant}?`;
     return { code: "unknown-id", message, expected, found: shown(id), mend };
   }

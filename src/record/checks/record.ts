@@ -5,8 +5,23 @@ import type { Folder } from "../folder.ts";
 import { collectIds } from "../ids.ts";
 import type { Shelf } from "../shelf.ts";
 import type { Day } from "../types.ts";
+import { checkAssemblies } from "./assemblies.ts";
+import { checkBatches } from "./batches.ts";
+import { checkDays } from "./days.ts";
+import type { Desk } from "./desk.ts";
+import { checkDepartures, checkOpenItems } from "./later.ts";
+import { checkEntries } from "./entries.ts";
+import { checkFiles } from "./files.ts";
+import { checkJoints } from "./joints.ts";
+import { checkProse } from "./prose.ts";
+import { checkSettings } from "./settings.ts";
+import { checkTests } from "./tests.ts";
+
+const CHECKS = [checkFiles, checkSettings, checkAssemblies, checkDays, checkEntries, checkBatches, checkTests, checkJoints, checkOpenItems, checkDepartures, checkProse];
 
 export function checkRecord(draft: Draft, folder: Folder, shelf: Shelf, today: Day | undefined): Problem[] {
   const ids = collectIds(draft.files);
-  return [...ids.problems];
+  const desk: Desk = { draft, folder, ids, shelf, today, problems: [...ids.problems] };
+  for (const check of CHECKS) check(desk);
+  return desk.problems;
 }

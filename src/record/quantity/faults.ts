@@ -28,7 +28,8 @@ export function noNumber(typed: string, why: NumberFault, wanted: Wanted): Faile
 export function decimalComma(typed: string, body: string, wanted: Wanted): Failed {
   const thousands = /^\d{1,3}(?:,\d{3})+(?!\d)/.test(body);
   const point = body.replace(",", ".");
-  const mend = thousands ? `write ${body.replaceAll(",", "")} or ${point}, as it was meant` : `write ${point}`;
+  const whole = body.replaceAll(",", "");
+  const mend = !thousands ? `write ${point}` : /,.*[,.]/.test(body) ? `write ${whole}` : `write ${whole} or ${point}, as it was meant`;
   return failed("decimal-comma", "a comma in a number can mean two things", typed, wanted, mend);
 }
 

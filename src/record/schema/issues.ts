@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Problem } from "../../problem.ts";
 import { nearest, someOf } from "../nearest.ts";
 import { type Fault, shown } from "../reading.ts";
-import type { Data, FrontMatter, Path } from "../text/yaml.ts";
+import { type Data, type FrontMatter, type Path, SPOILED } from "../text/yaml.ts";
 import { faultOf } from "./field.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -14,6 +14,7 @@ export function problemsOf(issue: Issue, schema: z.ZodType, front: FrontMatter):
     return issue.keys.map((key) => ({ ...front.placeOfKey([...path, key]), ...unknownKey(key, Object.keys(shapeAt(schema, path))) }));
   }
   const value = valueAt(front.data, path);
+  if (value === SPOILED) return [];
   if (value === undefined) return [{ ...front.placeOf(path), ...missing(path, schema) }];
   if (value === "") return [{ ...front.placeOfKey(path), ...empty(path, schema) }];
   return [{ ...front.placeOf(path), ...faultIn(issue, path, schema, value, front) }];

@@ -25,7 +25,14 @@ const ELSE: Said = { message: "this cannot be read as YAML", expected: "`key: va
 export function syntaxFault(error: YAMLError, text: string): Fault {
   const said = SAID[error.code] ?? bySentence(error.message) ?? ELSE;
   const found = foundAt(error, text);
-  return { code: error.code === "DUPLICATE_KEY" ? "duplicate-key" : "yaml", ...said, ...(found !== "" && { found }) };
+  const mend = said.mend === QUOTE ? (quoted(found) ?? QUOTE) : said.mend;
+  return { code: error.code === "DUPLICATE_KEY" ? "duplicate-key" : "yaml", ...said, ...(found !== "" && { found }), mend };
+}
+
+/** The line with its value in quotation marks. */
+function quoted(line: string): string | undefined {
+  const [, key, value] = /^((?:- )?[a-z_]+): ([^"'{}[\]]+)$/.exec(line) ?? [];
+  return key === undefined || value === undefined ? undefined : `put the text in quotation marks: ${key}: "${value}"`;
 }
 
 function bySentence(message: string): Said | undefined {

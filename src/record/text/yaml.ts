@@ -9,6 +9,9 @@ import { syntaxFault } from "./yaml-faults.ts";
 export type Data = string | readonly Data[] | { readonly [key: string]: Data };
 export type Path = readonly PropertyKey[];
 
+/** Stands where a problem has been reported already; no text can hold it. */
+export const SPOILED = "\u0000";
+
 export interface FrontMatter {
   readonly data: Data;
   /** Where the value at a path stands; where there is none, the block that lacks it. */
@@ -62,7 +65,7 @@ class Reader {
     if (isSeq(node)) return (node as YAMLSeq<Node | null>).items.map((item) => this.data(item));
     if (isMap(node)) return this.#block(node as YAMLMap<Node, Node | null>);
     this.#report(node.range?.[0], { code: "yaml", message: "a reference such as *name is never followed", expected: "the value itself", mend: "write out what it stands for, or put it in quotation marks" });
-    return "";
+    return SPOILED;
   }
 
   #scalar(value: unknown, range: readonly [number, number, number] | null | undefined): Data {
@@ -80,7 +83,7 @@ class Reader {
     for (const pair of map.items) {
       const key = isScalar(pair.key) ? String(pair.key.value ?? "") : "";
       if (isScalar(pair.key)) this.#guard(pair.key, pair.key.anchor, pair.key.tag);
-      if (before !== undefined && this.#isSplitByComma(pair, key, block[before])) delete block[before];
+      if (before !== undefined && this.#isSplitByComma(pair, key, block[before])) block[before] = SPOILED;
       else {
         block[key] = this.data(pair.value);
         before = key;
@@ -93,7 +96,10 @@ class Reader {
   #isSplitByComma(pair: Pair<Node, Node | null>, key: string, before: Data | undefined): boolean {
     const range = isScalar(pair.key) ? pair.key.range : undefined;
     if (pair.value !== null || !range || typeof before !== "string" || !/\d$/.test(before) || !/^\d/.test(key) || this.#text[range[0] - 1] !== ",") return false;
-    this.#report(range[0] - 1, { code: "decimal-comma", message: "a comma ends the value in a line such as { a: 1, b: 2 }", expected: "a decimal point, such as 42.0 g", found: shown(`${before},${key}`), mend: `write ${before}.${key}` });
+    const point = `${before}.${key}`;
+    const thousands = /^\d{3}(?!\d)/.test(key) && /(?:^|\D)[1-9]\d{0,2}$/.test(before);
+    const mend = !thousands ? `write ${point}` : key.includes(".") ? `write ${before}${key}` : `write ${before}${key} or ${point}, as it was meant`;
+    this.#report(range[0] - 1, { code: "decimal-comma", message: "a comma ends the value in a line such as { a: 1, b: 2 }", expected: "a decimal point, such as 42.0 g", found: shown(`${before},${key}`), mend });
     return true;
   }
 

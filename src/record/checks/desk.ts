@@ -1,0 +1,68 @@
+/** What the checks work on and where they put what they find. */
+import type { Problem } from "../../problem.ts";
+import type { Draft, Filed, Files } from "../filed.ts";
+import type { Folder } from "../folder.ts";
+import type { Ids } from "../ids.ts";
+import type { Spec } from "../kinds.ts";
+import { type Fault, isFault } from "../reading.ts";
+import type { Shelf } from "../shelf.ts";
+import type { Path } from "../text/yaml.ts";
+import type { Sound } from "../typed/settings.ts";
+import type { Day, Kind } from "../types.ts";
+
+export interface Desk {
+  readonly draft: Draft;
+  readonly folder: Folder;
+  readonly ids: Ids;
+  readonly shelf: Shelf;
+  readonly today: Day | undefined;
+  readonly problems: Problem[];
+}
+
+export type EntryFile = Sound<Spec<"entry">>;
+export type BatchSpec = NonNullable<Spec<"entry">["batches"]>[number];
+export type PieceSpec = NonNullable<BatchSpec["pieces"]>[number];
+
+/** The files of a kind of which at least a part is sound, in the order of their names. */
+export function soundOf<K extends keyof Files>(desk: Desk, kind: K): Sound<Spec<K>>[] {
+  const files = desk.draft.files[kind] as readonly Filed<Spec<K>>[];
+  return files.flatMap((filed) => (filed.spec === undefined ? [] : [filed as Sound<Spec<K>>]));
+}
+
+export function report(desk: Desk, filed: Filed<unknown>, path: Path, fault: Fault): void {
+  desk.problems.push({ ...filed.at(path), ...fault });
+}
+
+/** Reports an id that names nothing of these kinds; true where it does. */
+export function expectId(desk: Desk, filed: Filed<unknown>, path: Path, kinds: readonly Kind[], id: string | undefined): id is string {
+  if (id === undefined) return false;
+  const fault = desk.ids.fault(kinds, id);
+  if (fault) report(desk, filed, path, fault);
+  return fault === undefined;
+}
+
+/** Whether a thing stands in a file that could not be wholly read, so that nothing may be said of what is missing. */
+export function doubtful(desk: Desk, id: string): boolean {
+  return desk.draft.unread.some((text) => text.includes(id));
+}
+
+export function expectPicture(desk: Desk, filed: Filed<unknown>, path: Path, typed: string | undefined): void {
+  expectFile(desk, filed, path, typed, (file) => desk.shelf.pictureFault(file));
+}
+
+export function expectAttachment(desk: Desk, filed: Filed<unknown>, path: Path, typed: string | undefined): void {
+  expectFile(desk, filed, path, typed, (file) => desk.shelf.attachmentFault(file));
+}
+
+function expectFile(desk: Desk, filed: Filed<unknown>, path: Path, typed: string | undefined, faultOf: (file: string) => Fault | undefined): void {
+  if (typed === undefined) return;
+  const found = desk.shelf.find(filed.file, typed);
+  const fault = isFault(found) ? found.fault : faultOf(found.value);
+  if (fault) report(desk, filed, path, fault);
+}
+
+/** `entries/2025-03-08-caps.md:12`, to name another place in a message. */
+export function whereIs(filed: Filed<unknown>, path: Path): string {
+  const { file, line } = filed.at(path);
+  return `${file}:${line}`;
+}

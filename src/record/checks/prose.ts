@@ -1,0 +1,107 @@
+/** Links, pictures and comments in prose. */
+import { posix } from "node:path";
+import type { Filed, Files } from "../filed.ts";
+import { resolveTarget, type LinkIndex } from "../links.ts";
+import { nearest } from "../nearest.ts";
+import { type Fault, isFault, shown } from "../reading.ts";
+import { pathBetween } from "../shelf.ts";
+import { type Mention, mentionsIn } from "../text/prose.ts";
+import type { FilePath } from "../types.ts";
+import { type Desk, doubtful, soundOf } from "./desk.ts";
+
+const KINDS = ["aircraft", "assembly", "adhesive", "procedure", "lot", "trial", "entry", "climate"] as const satisfies readonly (keyof Files)[];
+
+interface Declared {
+  readonly index: LinkIndex;
+  readonly pictures: ReadonlySet<FilePath>;
+  readonly files: ReadonlySet<FilePath>;
+}
+
+export function checkProse(desk: Desk): void {
+  let declared: Declared | undefined;
+  for (const kind of KINDS) {
+    for (const filed of desk.draft.files[kind] as readonly Filed<unknown>[]) {
+      for (const { markdown, line } of filed.body) {
+        const mentions = mentionsIn(markdown);
+        if (mentions.length > 0) declared ??= declaredIn(desk);
+        if (declared) for (const mention of mentions) checkMention(desk, filed, filed.source.lineStart(line), mention, declared);
+      }
+    }
+  }
+}
+
+function declaredIn(desk: Desk): Declared {
+  const pictures = new Set<FilePath>();
+  const files = new Set<FilePath>();
+  const declare = (filed: Filed<unknown>, typed: string | undefined, picture: boolean): void => {
+    if (typed === undefined) return;
+    const found = desk.shelf.find(filed.file, typed);
+    if (isFault(found)) return;
+    files.add(found.value);
+    if (picture) pictures.add(found.value);
+  };
+  for (const filed of soundOf(desk, "aircraft")) declare(filed, filed.spec.photo?.file, true);
+  for (const filed of soundOf(desk, "assembly")) declare(filed, filed.spec.drawing?.file, false);
+  for (const filed of soundOf(desk, "adhesive")) declare(filed, filed.spec.sheet_file, false);
+  for (const filed of soundOf(desk, "lot")) declare(filed, filed.spec.certificate, false);
+  for (const filed of soundOf(desk, "entry")) {
+    for (const { file } of filed.spec.photos ?? []) declare(filed, file, true);
+    for (const { file } of filed.spec.attachments ?? []) declare(filed, file, false);
+    for (const { photo } of filed.spec.tests ?? []) declare(filed, photo, false);
+    for (const { scan } of filed.spec.inspections ?? []) declare(filed, scan, false);
+  }
+  return { pictures, files, index: { refOf: (id) => desk.ids.get(id), isDeclared: (file) => files.has(file) } };
+}
+
+function checkMention(desk: Desk, filed: Filed<unknown>, start: number, mention: Mention, declared: Declared): void {
+  const fault = mention.kind === "comment" ? COMMENT : mention.kind === "image" ? imageFault(desk, filed, mention.target, declared) : linkFault(desk, filed, mention.target, declared);
+  if (fault) desk.problems.push(filed.source.problem(start + mention.offset, fault));
+}
+
+const COMMENT: Fault = {
+  code: "comment", message: "readers would see this comment: HTML in prose is shown as typed", expected: "`::: archive` for what only the archive may hold", found: "<!--",
+  mend: "take the comment out, or put it into a passage for the archive",
+};
+
+const LINK_EXPECTED = "an id such as B-014, an entry's file name, a declared file, or a web address";
+
+function linkFault(desk: Desk, filed: Filed<unknown>, href: string, { index, files }: Declared): Fault | undefined {
+  if (resolveTarget(index, filed.file, href)) return undefined;
+  const said = (message: string, mend: string): Fault => ({ code: "link", message, expected: LINK_EXPECTED, found: shown(href), mend });
+  if (href === "") return said("this link leads nowhere", "write where it leads, or take the brackets away");
+  if (/^[a-z][a-z0-9+.-]*:/i.test(href)) return said("links of this kind are not shown", "write an address that begins with https://, http:// or mailto:");
+  if (href.startsWith("//") || /^www\./i.test(href)) return said("this web address has no beginning", `write https://${href.replace(/^\/+/, "")}`);
+  if (href.includes("#")) return said("a link leads to a whole page, not to a place in it", href.startsWith("#") ? "take the link away" : `write ${href.slice(0, href.indexOf("#"))}`);
+  if (desk.ids.get(href)?.kind === "person") return said("people have no pages", "write the name without a link");
+  if (doubtful(desk, posix.basename(href))) return undefined;
+  const onDisk = desk.shelf.find(filed.file, href);
+  if (!isFault(onDisk)) return said("this file is declared nowhere in the record", "add it to `photos` or `attachments` of an entry, so that it is known for whom it is");
+  if (/\.\w{2,4}$/.test(href) && !href.endsWith(".md")) return { ...onDisk.fault, code: "link" };
+  return said("this link leads to nothing in the record", mendFor(desk, filed, href, files));
+}
+
+function mendFor(desk: Desk, filed: Filed<unknown>, href: string, files: ReadonlySet<FilePath>): string {
+  const ids = [...desk.ids.all()].filter(({ kind }) => kind !== "person");
+  const name = posix.basename(href, ".md");
+  const meant = nearest(href.endsWith(".md") ? name : href, ids.filter(({ kind }) => !href.endsWith(".md") || kind === "entry" || !name.includes("-20")).map(({ id }) => id));
+  if (meant !== undefined) return `did you mean ${href.endsWith(".md") ? `${meant}.md` : meant}?`;
+  const file = nearest(href, [...files].map((path) => pathBetween(filed.file, path)));
+  return file === undefined ? "write an id or a file that the record has" : `did you mean ${file}?`;
+}
+
+function imageFault(desk: Desk, filed: Filed<unknown>, src: string, { pictures }: Declared): Fault | undefined {
+  const said = (message: string, mend: string): Fault => ({ code: "link", message, expected: "a picture that stands under `photos`, by its path", found: shown(src), mend });
+  if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(src)) return said("pictures are not fetched from elsewhere", "put the picture into the record's folder and declare it under `photos`");
+  const found = desk.shelf.find(filed.file, decodeURIComponentSafely(src));
+  if (isFault(found)) return { ...found.fault, code: "link" };
+  if (pictures.has(found.value) || doubtful(desk, posix.basename(found.value))) return undefined;
+  return said("this picture is not declared", `add { file: ${pathBetween(filed.file, found.value)}, alt: … } to \`photos\`${filed.file.startsWith("entries/") ? "" : " of an entry"}`);
+}
+
+function decodeURIComponentSafely(src: string): string {
+  try {
+    return decodeURIComponent(src);
+  } catch {
+    return src;
+  }
+}

@@ -1,0 +1,28 @@
+/** The schemas as JSON Schema, for editors that complete and explain front matter while it is typed. */
+import * as z from "zod";
+import { SCHEMAS } from "./kinds.ts";
+
+type Json = { [key: string]: unknown };
+
+const TITLES: { readonly [kind in keyof typeof SCHEMAS]: string } = {
+  aircraft: "The aircraft", assembly: "An assembly", adhesive: "An adhesive", procedure: "A test procedure", lot: "A lot", trial: "A trial", entry: "An entry", climate: "Beside a logger's file",
+};
+
+/** `entry.schema.json` and the like to their content. They describe what is typed; the reader checks more than they can say. */
+export function jsonSchemas(): Map<string, object> {
+  return new Map(Object.entries(SCHEMAS).map(([kind, schema]) => [`${kind}.schema.json`, jsonSchema(schema, TITLES[kind as keyof typeof SCHEMAS])]));
+}
+
+function jsonSchema(schema: z.ZodType, title: string): object {
+  const made = z.toJSONSchema(schema, {
+    io: "input",
+    target: "draft-7",
+    override: ({ zodSchema, jsonSchema: json }) => {
+      const examples = z.globalRegistry.get(zodSchema)?.examples;
+      if (Array.isArray(examples)) (json as Json)["examples"] = examples;
+      // Editors read `1.5` as a number and `true` as neither; here both are text as typed.
+      if (json.type === "string" && json.enum === undefined) (json as Json)["type"] = ["string", "number", "boolean"];
+    },
+  });
+  return { ...made, title };
+}

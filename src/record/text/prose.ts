@@ -1,0 +1,45 @@
+/** Links, pictures and hidden comments in Markdown, each with its place. */
+import MarkdownIt, { type Token } from "markdown-it";
+
+export interface Mention {
+  readonly kind: "link" | "image" | "comment";
+  /** The target as typed. */
+  readonly target: string;
+  /** Characters from the start of the passage. */
+  readonly offset: number;
+}
+
+/** As pages render it, but with every target let through and left as typed, so that what a page would drop is seen. */
+const PARSER = new MarkdownIt({ html: false, linkify: false });
+PARSER.validateLink = () => true;
+PARSER.normalizeLink = (target) => target;
+
+/** Whether a passage can hold any at all; most do not, and parsing is slow. */
+const MAY_HOLD = /\]\(|\]:|\]\[|<[a-zA-Z!]/;
+
+export function mentionsIn(markdown: string): Mention[] {
+  if (!MAY_HOLD.test(markdown)) return [];
+  const starts = [0];
+  for (let end = markdown.indexOf("\n"); end >= 0; end = markdown.indexOf("\n", end + 1)) starts.push(end + 1);
+  return PARSER.parse(markdown, {}).flatMap((token) => (token.type === "inline" ? inlineMentions(token, markdown, starts[token.map?.[0] ?? 0] ?? 0) : []));
+}
+
+function inlineMentions(block: Token, markdown: string, blockStart: number): Mention[] {
+  const mentions: Mention[] = [];
+  let from = blockStart;
+  const add = (kind: Mention["kind"], target: string): void => {
+    const found = markdown.indexOf(target, from);
+    mentions.push({ kind, target, offset: found < 0 ? blockStart : found });
+    if (found >= 0) from = found + target.length;
+  };
+  const visit = (tokens: readonly Token[]): void => {
+    for (const token of tokens) {
+      if (token.type === "link_open") add("link", String(token.attrGet("href") ?? ""));
+      else if (token.type === "image") add("image", String(token.attrGet("src") ?? ""));
+      else if (token.type === "text" && token.content.includes("<!--")) add("comment", "<!--");
+      if (token.children && token.type !== "image") visit(token.children);
+    }
+  };
+  visit(block.children ?? []);
+  return mentions;
+}
