@@ -5,7 +5,7 @@ import { dateWords } from "../../src/pages/words.ts";
 import { SourceWords } from "../findings.tsx";
 import { ListTable, None, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
-import { Outcomes } from "./trial.tsx";
+import { Cautions, Conclusion, Outcomes } from "./trial.tsx";
 
 export function AppendixTrials({ site, from, number }: Where & { readonly number: number }): JSX.Element {
   const trials = [...site.shown.record.trials.values()];
@@ -19,8 +19,9 @@ export function AppendixTrials({ site, from, number }: Where & { readonly number
             <h3>{number}.{at + 1} {trial.title}</h3>
             <p>{trial.question}</p>
             <p>Expected, as stated on {dateWords(trial.stated)}: {trial.expectation}</p>
-            <ul>{page.cautions.map((caution) => <li>{caution}</li>)}</ul>
+            <Cautions page={page} />
             <Outcomes rows={page.rows} />
+            <Conclusion page={page} />
             <PieceTable pieces={page.pieces} caption={`Pieces of the trial: ${trial.title}`} site={site} from={from} />
           </section>
         );

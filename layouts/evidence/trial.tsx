@@ -1,9 +1,10 @@
 import type { JSX } from "preact";
 import { addressOf, relative } from "../../src/pages/address.ts";
-import { trialPage, type PreparationRow } from "../../src/pages/trial-page.ts";
+import { boundWords, intervalWords, trialPage, type PreparationRow, type TrialPage } from "../../src/pages/trial-page.ts";
 import { PIECE_VERDICTS } from "../../src/pages/verdict-words.ts";
 import { dateWords } from "../../src/pages/words.ts";
 import type { Trial as TrialFact } from "../../src/record/types.ts";
+import { SourceWords } from "../findings.tsx";
 import { Page, Prose } from "../page.tsx";
 import { ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
@@ -20,14 +21,47 @@ export function Trial({ site, trial }: { readonly site: Where["site"]; readonly 
         <p class="small quiet">Stated on {dateWords(trial.stated)}.</p>
       </Section>
       <Section id="cautions" title="What this can show">
-        <ul class="measure">{page.cautions.map((caution) => <li>{caution}</li>)}</ul>
+        <Cautions page={page} />
       </Section>
       <Section id="outcomes" title="What came of it"><Outcomes rows={page.rows} /></Section>
+      <Section id="conclusion" title="What that shows"><Conclusion page={page} /></Section>
       {trial.body.length === 0 ? null : <Section id="words" title="In the builder’s words">{trial.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}</Section>}
       <Section id="pieces" title="Piece by piece">
         {page.rows.map((row) => <PieceTable pieces={row.pieces} caption={row.id === "" ? row.what : `${row.id}: ${row.what}`} {...where} />)}
       </Section>
     </Page>
+  );
+}
+
+export function Cautions({ page }: { readonly page: TrialPage }): JSX.Element {
+  const { cautions, standing } = page;
+  return (
+    <ul class="measure">
+      {cautions.map((caution) => <li>{caution}</li>)}
+      <li>{standing.says} <SourceWords source={standing.source} /></li>
+    </ul>
+  );
+}
+
+/** What is concluded, and the bounds that it rests on. */
+export function Conclusion({ page }: { readonly page: TrialPage }): JSX.Element {
+  const bounded = page.outcomes.filter(({ interval }) => interval !== undefined);
+  return (
+    <>
+      {page.conclusion.map((sentence) => <p class="measure">{sentence}</p>)}
+      {bounded.length === 0 ? null : (
+        <ListTable caption="Bonds that held, of the pieces that show something, with exact bounds at 95 % confidence" heads={["Preparation", { word: "Held", number: true }, { word: "Interval", number: true }, { word: "At least", number: true }]}>
+          {bounded.map(({ preparation, held, failed, interval, atLeast }) => (
+            <tr>
+              <th scope="row">{preparation.id}</th>
+              <td class="number">{held} of {held + failed}</td>
+              <td class="number">{interval === undefined ? "" : intervalWords(interval)}</td>
+              <td class="number">{atLeast === undefined ? "" : boundWords(atLeast)}</td>
+            </tr>
+          ))}
+        </ListTable>
+      )}
+    </>
   );
 }
 

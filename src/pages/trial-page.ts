@@ -1,10 +1,13 @@
-/** What the page on one trial says. What so few pieces can prove is not reckoned here, and the page does not pretend to. */
+/** What the page on one trial says: its pieces as this edition shows them, and what was concluded from all of them. */
+import { SANDING } from "../evidence/trial/conclusion.ts";
 import type { PieceFile, PieceVerdict } from "../evidence/types.ts";
+import type { PreparationOutcome, StandingRule } from "../evidence/types/trial.ts";
+import type { Interval } from "../reckoning/exact-interval.ts";
 import type { FailureMode, Trial } from "../record/types.ts";
 import type { Shown } from "./shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { PIECE_VERDICTS } from "./verdict-words.ts";
-import { counted, dateWords, percent } from "./words.ts";
+import { percent } from "./words.ts";
 
 export interface PreparationRow {
   readonly id: string;
@@ -18,8 +21,12 @@ export interface TrialPage {
   readonly trial: Trial;
   readonly rows: readonly PreparationRow[];
   readonly pieces: readonly PieceFile[];
-  /** What the pieces' geometry lets be seen, and what was stated when, one sentence each. */
+  /** What must be said first, a sentence each. */
   readonly cautions: readonly string[];
+  /** Outcomes with their exact bounds; none where this edition does not show all of the pieces. */
+  readonly outcomes: readonly PreparationOutcome[];
+  readonly conclusion: readonly string[];
+  readonly standing: StandingRule;
 }
 
 export function trialPage(shown: Shown, trial: Trial): TrialPage {
@@ -27,7 +34,8 @@ export function trialPage(shown: Shown, trial: Trial): TrialPage {
   const rows = trial.preparations.map(({ id, what }) => row(id, what, pieces.filter(({ piece }) => piece.preparation === id)));
   const rest = pieces.filter(({ piece }) => !trial.preparations.some(({ id }) => id === piece.preparation));
   if (rest.length > 0) rows.push(row("", "no preparation named", rest));
-  return { trial, rows, pieces, cautions: cautionsOf(trial, pieces, rows) };
+  const { cautions = [], outcomes = [], conclusion = [] } = shown.evidence.trials.get(trial.id) ?? {};
+  return { trial, rows, pieces, cautions, outcomes, conclusion, standing: SANDING };
 }
 
 function row(id: string, what: string, pieces: readonly PieceFile[]): PreparationRow {
@@ -43,29 +51,12 @@ function row(id: string, what: string, pieces: readonly PieceFile[]): Preparatio
   };
 }
 
-function cautionsOf(trial: Trial, pieces: readonly PieceFile[], rows: readonly PreparationRow[]): string[] {
-  const broken = pieces.filter(({ test }) => test !== undefined);
-  const first = broken.map(({ test }) => test?.day ?? "").sort()[0];
-  return [
-    ...(first !== undefined && trial.stated >= first ? [`The expectation is dated ${dateWords(trial.stated)}; the first piece was broken on ${dateWords(first)}. It may not have been stated beforehand.`] : []),
-    ...geometryWords(broken),
-    ...(rows.filter((each) => each.pieces.length > 0).length < 2 ? ["Only one preparation has pieces, so there is nothing to compare it with."] : []),
-    ...(broken.length < pieces.length ? [`${counted(pieces.length - broken.length, "piece")} of ${pieces.length} not broken yet.`] : []),
-    "The table counts what was seen. With so few pieces, like outcomes do not show that preparations are alike, and unlike ones may be chance.",
-  ];
+/** `62.5 % to 100 %`, each end rounded outwards. */
+export function intervalWords({ lower, upper }: Interval): string {
+  return `${boundWords(lower)} to ${percent(Math.ceil(upper * 1000 - 1e-9) / 1000, 1)}`;
 }
 
-function geometryWords(broken: readonly PieceFile[]): string[] {
-  if (broken.length === 0) return [];
-  const shares = broken.flatMap(({ revealing }) => (revealing === undefined ? [] : [revealing]));
-  const unknown = broken.length - shares.length;
-  const worst = Math.min(...shares);
-  return [
-    ...(shares.length === 0 ? [] : [
-      worst >= 1
-        ? "By their geometry the pieces would have shown any glue line weaker than the wood."
-        : `By its geometry the least telling piece would have let pass a glue line with ${percent(worst)} of the wood’s own shear strength: a difference between stronger glue lines than that need not show in it.`,
-    ]),
-    ...(unknown === 0 ? [] : [`For ${counted(unknown, "piece")} it cannot be reckoned what a weak glue line would have done.`]),
-  ];
+/** A lower bound, rounded down, since more is not shown. */
+export function boundWords(share: number): string {
+  return percent(Math.floor(share * 1000 + 1e-9) / 1000, 1);
 }
