@@ -38,7 +38,7 @@ export function Findings({ site, from, findings, about = [] }: FindingsProps): J
           <div class="finding__body">
             <p class="finding__sentence">{finding.sentence}</p>
             {finding.limit === undefined ? null : (
-              <p class="finding__limit">Limit: {finding.limit.text}. <SourceWords source={finding.limit.from} /></p>
+              <p class="finding__limit">Limit: {finding.limit.text}. Source: <SourceWords source={finding.limit.from} /></p>
             )}
             <p class="finding__rule">
               Rule: <a href={relative(from, `about.html#rule-${finding.rule}`)}>{TITLES.get(finding.rule) ?? finding.rule}</a>

@@ -1,6 +1,7 @@
 /** What the overview of the evidence says: where things stand, and what stands in the way of each hold point. */
 import type { BatchFile, BatchVerdict, Finding, HoldPointFile, JointState, LotFile, Need } from "../evidence/types.ts";
 import type { Trial } from "../record/types.ts";
+import { holdPoints } from "./evidence-lists.ts";
 import type { Shown } from "./shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { BATCH_VERDICTS, deciding, JOINT_STATES } from "./verdict-words.ts";
@@ -29,7 +30,7 @@ export function overview(shown: Shown): Overview {
   return {
     joints: JOINT_STATES.map((state) => [state, joints.filter((file) => file.state === state).length] as const),
     batchVerdicts: BATCH_VERDICTS.map((verdict) => [verdict, batches.filter(({ file }) => file.verdict === verdict).length] as const),
-    holdPoints: [...evidence.holdPoints.values()].map((file) => ({ file, blocking: file.needs.filter(({ blocks }) => blocks), toDo: file.needs.filter(({ blocks }) => !blocks).length })),
+    holdPoints: holdPoints(shown).map((file) => ({ file, blocking: file.needs.filter(({ blocks }) => blocks), toDo: file.needs.filter(({ blocks }) => !blocks).length })),
     batches: [...batches].reverse(),
     lots: [...evidence.lots.values()],
     trials: [...record.trials.values()],
