@@ -1,10 +1,11 @@
 import type { JSX } from "preact";
 import { barsDrawing } from "../src/charts/bars.ts";
-import type { Frame, Room } from "../src/charts/frame.ts";
+import type { Room } from "../src/charts/frame.ts";
 import { NARROW, WIDE } from "../src/charts/frame.ts";
 import { linesDrawing } from "../src/charts/lines.ts";
 import type { LinesInput } from "../src/charts/lines.ts";
 import type { Chart } from "../src/pages/chart.ts";
+import { Axes } from "./axes.tsx";
 import { ChartTable } from "./chart-table.tsx";
 
 /** Files in `assets/` that a page with charts asks for. */
@@ -26,27 +27,6 @@ function Svg({ chart, room, part, children }: SvgProps): JSX.Element {
       <desc id={`${name}-desc`}>{chart.says}</desc>
       {children}
     </svg>
-  );
-}
-
-/** Grid and words of both axes. */
-function Axes({ frame }: { readonly frame: Frame }): JSX.Element {
-  const { left, right, top, bottom, xTicks, yTicks } = frame;
-  return (
-    <g class="axes">
-      {yTicks.map(({ at, label, strong }) => (
-        <>
-          <path class={strong ? "axis" : "grid"} d={`M${left} ${at}H${right}`} />
-          <text x={left - 7} y={at + 4} text-anchor="end">{label}</text>
-        </>
-      ))}
-      {xTicks.map(({ at, label, strong }) => (
-        <>
-          <path class={strong ? "grid grid--year" : "tick"} d={strong ? `M${at} ${top}V${bottom}` : `M${at} ${bottom}v5`} />
-          <text class={strong ? "year" : undefined} x={at} y={bottom + 18} text-anchor="middle">{label}</text>
-        </>
-      ))}
-    </g>
   );
 }
 

@@ -4,6 +4,7 @@ import type { PageFile, Site } from "../src/pages/shown.ts";
 import type { Ref } from "../src/record/types.ts";
 import { Appendix } from "./evidence/appendix.tsx";
 import { Batch } from "./evidence/batch.tsx";
+import { Charts } from "./evidence/charts.tsx";
 import { HoldPoints } from "./evidence/hold-points.tsx";
 import { Joint } from "./evidence/joint.tsx";
 import { Departures, Measurements, OpenItems } from "./evidence/lists.tsx";
@@ -17,6 +18,7 @@ export function evidencePages(site: Site): PageFile[] {
   const { evidence, record } = site.shown;
   return [
     page("evidence.html", () => <Overview site={site} />),
+    page("charts.html", () => <Charts site={site} />),
     page("appendix.html", () => <Appendix site={site} />),
     page("hold-points.html", () => <HoldPoints site={site} />),
     page("open-items.html", () => <OpenItems site={site} />),

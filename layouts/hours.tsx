@@ -1,4 +1,5 @@
 import type { JSX } from "preact";
+import { relative } from "../src/pages/address.ts";
 import { hoursView } from "../src/pages/hours.ts";
 import type { Cut, HoursView } from "../src/pages/hours.ts";
 import type { Site } from "../src/pages/shown.ts";
@@ -23,6 +24,7 @@ export function HoursPage({ site }: { readonly site: Site }): JSX.Element {
           {hoursWords(view.total)} worked since {dateWords(view.since)}. Over the last {pace.weeks} weeks {hoursRounded(pace.recent)} a week
           {pace.target === undefined ? "" : `, where ${hoursRounded(pace.target)} were meant`}.
         </p>
+        <p><a href={relative(PATH, "forecast.html")}>When it may be done</a></p>
       </div>
       <ChartFigure chart={view.cumulative} heading="h2" />
       <ChartFigure chart={view.weekly} heading="h2" />

@@ -4,6 +4,7 @@ import { AssembliesPage } from "./assemblies.tsx";
 import { AssemblyPage } from "./assembly.tsx";
 import { EntriesPage } from "./entries.tsx";
 import { EntryPage } from "./entry.tsx";
+import { ForecastPage } from "./forecast.tsx";
 import { HomePage } from "./home.tsx";
 import { HoursPage } from "./hours.tsx";
 import { NotFoundPage } from "./not-found.tsx";
@@ -17,6 +18,7 @@ export function storyPages(site: Site): PageFile[] {
     { path: "entries.html", make: () => html(<EntriesPage site={site} />) },
     { path: "assemblies.html", make: () => html(<AssembliesPage site={site} />) },
     { path: "hours.html", make: () => html(<HoursPage site={site} />) },
+    { path: "forecast.html", make: () => html(<ForecastPage site={site} />) },
     { path: "about.html", make: () => html(<AboutPage site={site} />) },
     { path: "404.html", make: () => html(<NotFoundPage site={site} />) },
     ...[...assemblies.keys()].map((id) => ({ path: `assembly/${id}.html`, make: () => html(<AssemblyPage site={site} id={id} />) })),
