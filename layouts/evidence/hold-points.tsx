@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
 import type { HoldPointFile, Need } from "../../src/evidence/types.ts";
 import { holdPoints } from "../../src/pages/evidence-lists.ts";
+import { needsTogether, type NeedTogether } from "../../src/pages/needs.ts";
 import { assemblyPath } from "../../src/pages/trace-index.ts";
 import { HOLD_KIND, HOLD_MEANS } from "../../src/pages/verdict-words.ts";
 import { counted, dateWords } from "../../src/pages/words.ts";
@@ -69,18 +70,37 @@ function Needs({ needs, site, from }: Where & { readonly needs: readonly Need[] 
 }
 
 function NeedList({ title, needs, site, from }: Where & { readonly title: string; readonly needs: readonly Need[] }): JSX.Element {
+  const alike = needsTogether(needs).filter(({ about }) => about.length > 1);
+  const grouped = new Set(alike.flatMap(({ about }) => about));
+  const single = needs.filter(({ about }) => !grouped.has(about));
   return (
     <>
       <p class="label">{title}</p>
-      <ul class="checklist bare">
-        {needs.map((need) => (
-          <li>
-            <span class="checklist__box" aria-hidden="true" />
-            <span><Telling site={site} from={from} about={need.about} sentence={need.sentence} /> <span class="checklist__takes">{need.needs}</span></span>
-          </li>
-        ))}
-      </ul>
+      {single.length === 0 ? null : (
+        <ul class="checklist bare">
+          {single.map((need) => (
+            <li>
+              <span class="checklist__box" aria-hidden="true" />
+              <span><Telling site={site} from={from} about={need.about} sentence={need.sentence} /> <span class="checklist__takes">{need.needs}</span></span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {alike.map((group) => <Alike group={group} site={site} from={from} />)}
     </>
+  );
+}
+
+/** Things that want the same, said once, each with a box of its own. */
+function Alike({ group, site, from }: Where & { readonly group: NeedTogether }): JSX.Element {
+  const titleOf = (id: string): string => site.shown.evidence.joints.get(id)?.joint.title ?? "";
+  return (
+    <div class="alike">
+      <p>{group.sentence} <span class="checklist__takes">{group.needs}</span></p>
+      <ul class="checklist checklist--alike bare">
+        {group.about.map((about) => <li><span class="checklist__box" aria-hidden="true" /><span><To site={site} from={from} to={about} class="id" /> {about.kind === "joint" ? titleOf(about.id) : ""}</span></li>)}
+      </ul>
+    </div>
   );
 }
 
