@@ -30,7 +30,7 @@ function told(error: unknown, { err }: Surroundings): number {
 }
 
 function isFromDisk(error: unknown): error is NodeJS.ErrnoException {
-  return error instanceof Error && "syscall" in error && ["EACCES", "EPERM", "EROFS", "ENOSPC", "EDQUOT", "EMFILE", "EIO", "EADDRINUSE"].includes((error as NodeJS.ErrnoException).code ?? "");
+  return error instanceof Error && "syscall" in error && ["EACCES", "EPERM", "EROFS", "ENOSPC", "EDQUOT", "EMFILE", "EIO", "ENOTDIR", "EADDRINUSE"].includes((error as NodeJS.ErrnoException).code ?? "");
 }
 
 function bugWords(error: unknown): string {

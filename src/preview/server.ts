@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
-import { join, normalize, sep } from "node:path";
+import { join } from "node:path";
 import DevServer from "@11ty/eleventy-dev-server";
 import { onlyTrouble, type Trouble, withTrouble } from "./overlay.ts";
 
@@ -27,7 +27,7 @@ export async function servePreview(folder: string, port: number, tellError: (tex
     domDiff: false,
     messageOnStart: () => false,
     logger: { info: silent, log: silent, error: tellError },
-    middleware: [(request, response, next) => (trouble === undefined || !answer(folder, trouble, request, response) ? next() : undefined)],
+    middleware: [(request, response, next) => (answer(folder, trouble, request, response) ? undefined : next())],
   });
   server.serve(port);
   await server.ready();
@@ -42,12 +42,28 @@ export async function servePreview(folder: string, port: number, tellError: (tex
   };
 }
 
-/** Answers for a page, with what is wrong laid over it; false for anything that is no page. */
-function answer(folder: string, trouble: Trouble, { url = "/" }: IncomingMessage, response: ServerResponse): boolean {
-  const path = decodeURIComponent(new URL(url, "http://localhost").pathname);
-  const file = normalize(join(folder, path.endsWith("/") ? `${path}index.html` : path));
-  if (!file.endsWith(".html") || !file.startsWith(folder + sep)) return false;
+/** Answers for a page with what is wrong laid over it, and refuses stray paths, at which the dev server would fall over; false for the rest. */
+function answer(folder: string, trouble: Trouble | undefined, { url = "/" }: IncomingMessage, response: ServerResponse): boolean {
+  const path = pathWithin(url);
+  if (path === undefined) {
+    response.statusCode = 404;
+    response.end("There is no such page.");
+    return true;
+  }
+  if (trouble === undefined || !path.endsWith(".html")) return false;
+  const file = join(folder, path);
   response.setHeader("Content-Type", "text/html; charset=utf-8");
   response.end(existsSync(file) ? withTrouble(readFileSync(file, "utf8"), trouble) : onlyTrouble(trouble));
   return true;
+}
+
+/** The path within the site that is asked for; undefined where it leads out of it or is none. */
+function pathWithin(url: string): string | undefined {
+  try {
+    const path = decodeURIComponent(new URL(url, "http://localhost").pathname);
+    const isStray = path.includes("\0") || path.split(/[\\/]/).includes("..");
+    return isStray ? undefined : path.endsWith("/") ? `${path}index.html` : path;
+  } catch {
+    return undefined;
+  }
 }

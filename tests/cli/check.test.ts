@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import { contentOf, scratchFolders, writeAll } from "../publish/scratch.ts";
+import { smallRecord } from "../publish/small-record.ts";
+import { command } from "./command.ts";
+
+const scratch = scratchFolders();
+
+describe("scarfline check", () => {
+  it("finds nothing wrong with a good record", async () => {
+    const content = scratch();
+    writeAll(content, await smallRecord());
+    const { code, out, err } = await command(["check", "--content", content]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toMatch(/\nNo problems in the record\.\n$/);
+    expect(await command(["check", "--content", content, "--json"])).toEqual({ code: 0, out: "[]\n", err: "" });
+  });
+
+  it("gives the problems as JSON with file, line and column", async () => {
+    const content = scratch();
+    writeAll(content, { ...(await smallRecord()), "entries/2021-03-10-wrong.md": "---\ndate: 2021-03-10\ntitle: Wrong\nassembly: find\n---\n" });
+    const { code, out } = await command(["check", "--content", content, "--json"]);
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toEqual([expect.objectContaining({ file: "entries/2021-03-10-wrong.md", line: 4, column: 11, mend: expect.stringContaining("fin") })]);
+  });
+
+  it("changes nothing in the record", async () => {
+    const content = scratch();
+    writeAll(content, { ...(await smallRecord()), "entries/2021-03-10-wrong.md": "no front matter\n" });
+    const before = contentOf(content);
+    await command(["check", "--content", content]);
+    expect(contentOf(content)).toEqual(before);
+  });
+});
+
+describe("Help", () => {
+  it.each([[[]], [["build"]], [["check"]], [["preview"]], [["schemas"]]])("of %j has examples and exit codes", async (words) => {
+    const { code, out } = await command([...words, "--help"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/Examples:\n {2}scarfline/);
+    expect(out).toMatch(/Exit codes:\n {2}0 /);
+  });
+});
