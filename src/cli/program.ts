@@ -2,7 +2,7 @@ import { Command, InvalidArgumentError, Option } from "commander";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { previewCommand } from "./preview-command.ts";
-//S import { schemasCommand } from "./schemas-command.ts";
+import { schemasCommand } from "./schemas-command.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { VERSION } from "./version.ts";
 
@@ -32,7 +32,7 @@ export function programFor(surroundings: Surroundings, exit: (code: number) => v
   addBuild(program, surroundings, exit);
   addCheck(program, surroundings, exit);
   addPreview(program, surroundings, exit);
-  //S addSchemas(program, surroundings, exit);
+  addSchemas(program, surroundings, exit);
   return program;
 }
 
@@ -92,7 +92,7 @@ function addSchemas(program: Command, surroundings: Surroundings, exit: (code: n
     .description("Writes a JSON Schema for each kind of file, so that an editor can complete keys and mark mistakes.")
     .option("--out <dir>", "where to write", "content/schemas")
     .addHelpText("after", `\nExamples:\n  scarfline schemas\n  scarfline schemas --out ~/build-record/schemas\n${EXIT_CODES}`)
-    .action(async () => exit(0));
+    .action(async (options) => exit(await schemasCommand(options, surroundings)));
 }
 
 function day(text: string): string {

@@ -6,7 +6,7 @@ import { EXIT, type Surroundings } from "./surroundings.ts";
 export async function schemasCommand({ out }: { readonly out: string }, surroundings: Surroundings): Promise<number> {
   mkdirSync(out, { recursive: true });
   for (const [name, schema] of jsonSchemas()) {
-    const file = join(out, `${name}.schema.json`);
+    const file = join(out, name);
     writeFileSync(file, `${JSON.stringify(schema, undefined, 2)}\n`);
     surroundings.out(`Wrote ${file}.\n`);
   }
