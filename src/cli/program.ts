@@ -1,10 +1,10 @@
+import { readFileSync } from "node:fs";
 import { Command, InvalidArgumentError, Option } from "commander";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { previewCommand } from "./preview-command.ts";
 import { schemasCommand } from "./schemas-command.ts";
 import type { Surroundings } from "./surroundings.ts";
-import { VERSION } from "./version.ts";
 
 const EXIT_CODES = `
 Exit codes:
@@ -23,7 +23,7 @@ export function programFor(surroundings: Surroundings, exit: (code: number) => v
   const program = new Command("scarfline");
   program
     .description("Reads a home builder's record of an aircraft, reckons what it proves of every glued joint, and writes a site.")
-    .version(VERSION)
+    .version(versionOf(surroundings))
     .helpCommand(false)
     .exitOverride()
     .configureOutput({ writeOut: surroundings.out, writeErr: surroundings.err })
@@ -93,6 +93,10 @@ function addSchemas(program: Command, surroundings: Surroundings, exit: (code: n
     .option("--out <dir>", "where to write", "content/schemas")
     .addHelpText("after", `\nExamples:\n  scarfline schemas\n  scarfline schemas --out ~/build-record/schemas\n${EXIT_CODES}`)
     .action(async (options) => exit(await schemasCommand(options, surroundings)));
+}
+
+function versionOf({ program }: Surroundings): string {
+  return (JSON.parse(readFileSync(new URL("package.json", program), "utf8")) as { version: string }).version;
 }
 
 function day(text: string): string {
