@@ -2,7 +2,7 @@
 import type { ComponentChildren, JSX } from "preact";
 import { NOT_NOTED, type FactRow } from "../../src/pages/batch-page.ts";
 import type { Site } from "../../src/pages/shown.ts";
-import { dateShort, dateWords } from "../../src/pages/words.ts";
+import { dateShort } from "../../src/pages/words.ts";
 import type { Day, Ref } from "../../src/record/types.ts";
 import { To } from "../link.tsx";
 
@@ -69,7 +69,7 @@ export function DayCell({ day }: { readonly day: Day }): JSX.Element {
 export function EntryLink({ site, from, id }: Where & { readonly id: string }): JSX.Element {
   const entry = { kind: "entry", id } as const;
   if (!site.shown.shows(entry)) return <span class="quiet">in an entry that this edition does not show</span>;
-  return <To site={site} from={from} to={entry}>{dateWords(id.slice(0, 10))}</To>;
+  return <To site={site} from={from} to={entry} class="id">{dateShort(id.slice(0, 10))}</To>;
 }
 
 /** An id that is a link, never broken over lines. */

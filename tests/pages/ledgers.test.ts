@@ -1,0 +1,75 @@
+import { parse } from "csv-parse/sync";
+import { describe, expect, test } from "vitest";
+import { reckon } from "../../src/evidence/evidence.ts";
+import { editionOf } from "../../src/pages/edition.ts";
+import { ledgersOf } from "../../src/pages/ledgers.ts";
+import { exampleRecord, exampleSite } from "./example.ts";
+
+interface Json { readonly aircraft: string; readonly edition: string; readonly day: string; readonly rows: readonly { readonly [column: string]: unknown }[] }
+
+const NAMES = ["hours", "batches", "pieces", "joints", "findings"];
+const { shown } = exampleSite("inspector");
+const texts = new Map(ledgersOf(shown).map(({ path, text }) => [path, text]));
+const json = (name: string): Json => JSON.parse(texts.get(`data/${name}.json`) ?? "") as Json;
+const csv = (name: string): { [column: string]: string }[] => parse(texts.get(`data/${name}.csv`) ?? "", { columns: true });
+
+/** What a value of the JSON stands as in the CSV. */
+function inCsv(value: unknown): string {
+  if (value === null) return "";
+  if (Array.isArray(value)) return value.join(" ");
+  const text = String(value);
+  return typeof value === "string" && /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+}
+
+describe("ledgers", () => {
+  test.each(NAMES)("%s has the same rows and columns as CSV and as JSON", (name) => {
+    const { rows } = json(name);
+    expect(rows.length).toBeGreaterThan(0);
+    expect(csv(name)).toEqual(rows.map((row) => Object.fromEntries(Object.entries(row).map(([column, value]) => [column, inCsv(value)]))));
+  });
+
+  test("every row of a ledger has the same columns", () => {
+    for (const name of NAMES) expect(new Set(json(name).rows.map((row) => Object.keys(row).join())).size).toBe(1);
+  });
+
+  test("hours agree with the minutes of the assemblies", () => {
+    const sum = json("hours").rows.reduce((minutes, row) => minutes + Number(row["minutes"]), 0);
+    expect(sum).toBe(300);
+    expect(sum).toBe(shown.evidence.assemblies.get("fin")?.minutes);
+  });
+
+  test("a batch stands in units of reckoning beside what was typed, with its verdict", () => {
+    const row = json("batches").rows.find(({ batch }) => batch === "B-002");
+    expect(row).toMatchObject({ verdict: "rejected", resin_typed: "40.0 g", hardener_typed: "22.6 g", hardener_lot: "H-1", shop_temperature_degc: 20, working_life_s: 1800, open_for_s: 1200 });
+    expect(row?.["hardener_kg"]).toBeCloseTo(0.0226, 12);
+    expect(row?.["ratio_error_share"]).toBeCloseTo(0.13, 12);
+  });
+
+  test("findings name their rule, and a limit its source and how that is known", () => {
+    const row = json("findings").rows.find(({ about, rule }) => about === "B-002" && rule === "mix-ratio");
+    expect(row).toMatchObject({ severity: "rejects", about_kind: "batch", limit_source_known: "record" });
+    expect(row?.["rests_on"]).toContain("entry:2025-03-12-glue");
+  });
+
+  test("text that a spreadsheet would run has an apostrophe before it in CSV, and is itself in JSON", () => {
+    const record = exampleRecord();
+    const entries = record.entries.map((entry) => ({ ...entry, tests: entry.tests.map((one) => ({ ...one, note: "=HYPERLINK(1)" })) }));
+    const made = { ...record, entries };
+    const [, , , , pieces, piecesCsv] = ledgersOf(editionOf(made, reckon(made), "inspector"));
+    expect(pieces?.text).toContain('"note":"=HYPERLINK(1)"');
+    expect(piecesCsv?.text).toContain(",'=HYPERLINK(1)");
+  });
+
+  test("the public edition has none unless the aircraft file says so", () => {
+    expect(ledgersOf(exampleSite("public").shown)).toEqual([]);
+    const record = exampleRecord();
+    const made = { ...record, aircraft: { ...record.aircraft, publicShows: ["ledgers" as const] } };
+    const open = ledgersOf(editionOf(made, reckon(made), "public"));
+    expect(open.map(({ path }) => path)).toEqual(NAMES.flatMap((name) => [`data/${name}.json`, `data/${name}.csv`]));
+    expect(open.some(({ text }) => text.includes("Vollmer") || text.includes("B-004"))).toBe(false);
+  });
+
+  test("the same record gives the same bytes", () => {
+    expect(ledgersOf(exampleSite("inspector").shown)).toEqual(ledgersOf(shown));
+  });
+});
