@@ -51,7 +51,7 @@ function inputOf(site: Site, { plan, work, ahead, finish }: Forecast): FanInput 
     past: [[dayAt(site.shown.record.aircraft.start), 0], ...sums, [dayAt(site.shown.record.day), done]],
     ahead: ahead.map(({ day, wide, narrow, middle }) => ({ day: dayAt(day), bands: [wide, narrow].map(([low, high]) => [inHours(low), inHours(high)] as const), middle: inHours(middle) })),
     goal: done + inHours(plan.left),
-    marks: finish.flatMap(({ share, day }) => (day === undefined ? [] : [{ day: dayAt(day), words: percent(share) }])),
+    marks: finish.flatMap(({ day }) => (day === undefined ? [] : [dayAt(day)])),
   };
 }
 
@@ -72,7 +72,7 @@ function Fan({ site, forecast }: { readonly site: Site; readonly forecast: Forec
         <FanSvg input={input} room={WIDE} part="wide" says={says} />
         <FanSvg input={input} room={NARROW} part="narrow" says={says} />
       </div>
-      <p class="small quiet">The line is what was worked; the dark band holds 80 % of the futures, the light one 95 %, the broken line runs through their middle. Level: all that is planned, as corrected.</p>
+      <p class="small quiet">The line is what was worked; the dark band holds 80 % of the futures, the light one 95 %, the broken line runs through their middle. The level is all that is planned, as corrected; its ticks are the days by which so many futures are done.</p>
       <FanTable forecast={forecast} />
     </figure>
   );
@@ -97,12 +97,7 @@ function FanSvg({ input, room, part, says }: SvgProps): JSX.Element {
       <path class="fan__now" d={`M${now} ${frame.top}V${frame.bottom}`} />
       <path class="fan__past" d={past} />
       <path class="fan__middle" d={middle} />
-      {marks.map(({ x, words }, at) => (
-        <g class="fan__mark">
-          <path d={`M${x} ${goal - 5}v10`} />
-          <text x={x} y={goal + 18 + (at % 2) * 14} text-anchor="end">{words}</text>
-        </g>
-      ))}
+      {marks.map((x) => <path class="fan__mark" d={`M${x} ${goal - 6}v12`} />)}
     </svg>
   );
 }

@@ -5,17 +5,20 @@ import type { SeriesView } from "../../src/pages/evidence-charts.ts";
 import { Axes } from "../axes.tsx";
 import { DayCell, Id, type Where } from "./parts.tsx";
 
+/** Fewer points make no picture; the table has them. */
+const LEAST_DRAWN = 3;
+
 /** Values above, the ranges between one and the next below them, and a table of both. */
 export function IndividualsFigure({ series, site, from }: Where & { readonly series: SeriesView }): JSX.Element {
   const { id, title, says, values, ranges } = series;
   return (
     <figure class="chart individuals" id={id}>
       <figcaption><h3>{title}</h3><p>{says}</p></figcaption>
-      <div class="chart__drawing">
+      {values.points.length < LEAST_DRAWN ? null : <div class="chart__drawing">
         <Svg id={`${id}-wide`} input={values} room={{ ...WIDE, height: 300 }} part="wide" title={title} says={says} />
         <Svg id={`${id}-narrow`} input={values} room={NARROW} part="narrow" title={title} says={says} />
-      </div>
-      {ranges.points.length < 2 ? null : (
+      </div>}
+      {values.points.length < LEAST_DRAWN ? null : (
         <div class="chart__drawing">
           <Svg id={`${id}-range-wide`} input={ranges} room={{ ...WIDE, height: 170 }} part="wide" title={`${title}: ranges`} says="How far each batch lies from the one before." />
           <Svg id={`${id}-range-narrow`} input={ranges} room={{ ...NARROW, height: 170 }} part="narrow" title={`${title}: ranges`} says="How far each batch lies from the one before." />
@@ -52,7 +55,7 @@ function Svg({ id, input, room, part, title, says }: SvgProps): JSX.Element {
       ))}
       <path class="individuals__line" d={path} />
       {points.map(({ x, y, label, marked }) => (marked
-        ? <g class="individuals__out"><path d={`M${x} ${y - 7}l7 7l-7 7l-7 -7z`} /><text x={x} y={y - 12} text-anchor="middle">{label}</text></g>
+        ? <g class="individuals__out"><path d={`M${x} ${y - 7}l7 7l-7 7l-7 -7z`} />{label === undefined ? null : <text x={x} y={y - 12} text-anchor="middle">{label}</text>}</g>
         : <circle class="individuals__point" cx={x} cy={y} r="3.2" />))}
     </svg>
   );

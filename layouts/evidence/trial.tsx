@@ -48,7 +48,7 @@ export function Conclusion({ page }: { readonly page: TrialPage }): JSX.Element 
   const bounded = page.outcomes.filter(({ interval }) => interval !== undefined);
   return (
     <>
-      {page.conclusion.map((sentence) => <p class="measure">{sentence}</p>)}
+      <div class="prose">{page.conclusion.map((sentence) => <p>{sentence}</p>)}</div>
       {bounded.length === 0 ? null : (
         <ListTable caption="Bonds that held, of the pieces that show something, with exact bounds at 95 % confidence" heads={["Preparation", { word: "Held", number: true }, { word: "Interval", number: true }, { word: "At least", number: true }]}>
           {bounded.map(({ preparation, held, failed, interval, atLeast }) => (

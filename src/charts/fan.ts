@@ -17,7 +17,7 @@ export interface FanInput {
   /** The sum at which the work is done. */
   readonly goal: number;
   /** Days by which it is done in so many futures. */
-  readonly marks: readonly { readonly day: number; readonly words: string }[];
+  readonly marks: readonly number[];
 }
 
 export interface FanDrawing {
@@ -28,14 +28,14 @@ export interface FanDrawing {
   readonly goal: number;
   /** Where the past ends. */
   readonly now: number;
-  readonly marks: readonly { readonly x: number; readonly words: string }[];
+  readonly marks: readonly number[];
 }
 
 /** The past as a line and the futures as bands that widen from its end up to the goal. */
 export function fanDrawing({ past, ahead, goal, marks }: FanInput, room: Room): FanDrawing {
   const from = past[0]?.[0] ?? 0;
   const now = past[past.length - 1] ?? [from, 0];
-  const to = Math.max(now[0], ...ahead.map(({ day }) => day), ...marks.map(({ day }) => day));
+  const to = Math.max(now[0], ...ahead.map(({ day }) => day), ...marks);
   const { x, y, frame } = framed(room, from, to, Math.max(goal, now[1]));
   const path = line<At>().x(([day]) => x(day)).y(([, value]) => y(value)).digits(1);
   const bands = (ahead[0]?.bands ?? []).map((_, at) => {
@@ -48,6 +48,6 @@ export function fanDrawing({ past, ahead, goal, marks }: FanInput, room: Room): 
     middle: path([now, ...ahead.map(({ day, middle }): At => [day, middle])]) ?? "",
     goal: tenth(y(goal)),
     now: tenth(x(now[0])),
-    marks: marks.map(({ day, words }) => ({ x: tenth(x(day)), words })),
+    marks: marks.map((day) => tenth(x(day))),
   };
 }

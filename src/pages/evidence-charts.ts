@@ -2,9 +2,11 @@
 import type { IndividualsInput, Level } from "../charts/individuals.ts";
 import { reckonStatistics } from "../evidence/statistics.ts";
 import type { BatchSeries, SharePassed } from "../evidence/types/statistics.ts";
+import { PSI } from "../reckoning/figure.ts";
+import { LEAST_POINTS } from "../reckoning/individuals-chart.ts";
 import type { Day } from "../record/types.ts";
 import type { Shown } from "./shown.ts";
-import { counted, inUnits, listed, signedPercent } from "./words.ts";
+import { counted, grouped, listed, percent, signedPercent } from "./words.ts";
 
 export interface ChartRow {
   readonly batch: string;
@@ -51,37 +53,58 @@ export function chartsView(shown: Shown): ChartsView {
   };
 }
 
-type Words = (value: number) => string;
+/** How values of a series are shown: times the factor, in the unit. */
+interface Scale {
+  readonly factor: number;
+  readonly unit: string;
+  readonly words: (value: number) => string;
+  readonly rangeWords: (value: number) => string;
+}
 
-function wordsOf(shown: Shown, { quantity }: BatchSeries): { readonly value: Words; readonly range: Words } {
-  if (quantity === "stress") {
-    const stress: Words = (value) => inUnits(value, "Pa", shown.record.aircraft.units);
-    return { value: stress, range: stress };
-  }
-  return { value: (value) => signedPercent(value), range: (value) => signedPercent(value).replace("+", "") };
+function scaleOf(shown: Shown, { quantity }: BatchSeries): Scale {
+  if (quantity === "ratio error") return { factor: 100, unit: "%", words: (value) => signedPercent(value), rangeWords: (value) => percent(value, 1) };
+  const [factor, unit, decimals] = shown.record.aircraft.units === "metric" ? [1e-6, "MPa", 2] as const : [1 / PSI, "psi", 0] as const;
+  const words = (value: number): string => `${grouped(value * factor, decimals)} ${unit}`;
+  return { factor, unit, words, rangeWords: words };
 }
 
 function seriesView(shown: Shown, series: BatchSeries, at: number): SeriesView {
-  const { points, chart: { centre, ranges, limits } } = series;
-  const words = wordsOf(shown, series);
-  const rows = points.map(({ batch, day, value, pieces }, i): ChartRow => ({
-    batch, day, value: words.value(value), range: i === 0 ? "" : words.range(ranges[i - 1] ?? 0),
-    outside: limits?.outside.includes(i) ?? false, rangeOutside: limits?.rangeOutside.includes(i) ?? false,
-    ...(pieces === undefined ? {} : { pieces }),
-  }));
-  const meanLevel: Level = { name: `Mean ${words.value(centre)}`, value: centre, form: "centre" };
-  const tolerance = toleranceWords(series, words.value);
+  const scale = scaleOf(shown, series);
+  const rows = rowsOf(series, scale);
+  const tolerance = toleranceWords(series, scale);
   return {
-    id: `${series.quantity.replace(" ", "-")}-${at + 1}`, title: titleOf(shown, series), says: saysOf(series, words.value), rows,
-    values: { words: words.value, points: rows.map(({ batch, outside }, i) => ({ label: batch, value: points[i]?.value ?? 0, marked: outside })), levels: [meanLevel, ...limitLevels(series, words.value)] },
-    ranges: {
-      words: words.range,
-      points: rows.slice(1).map(({ batch, rangeOutside }, i) => ({ label: batch, value: ranges[i] ?? 0, marked: rangeOutside })),
-      levels: limits === undefined ? [] : [{ name: `Mean ${words.range(limits.meanRange)}`, value: limits.meanRange, form: "centre" }, { name: `Limit ${words.range(limits.rangeUpper)}`, value: limits.rangeUpper, form: "limit" }],
-    },
+    id: `${series.quantity.replace(" ", "-")}-${at + 1}`, title: titleOf(shown, series), says: saysOf(shown, series, scale), rows,
+    values: valuesInput(series, rows, scale),
+    ranges: rangesInput(series, rows, scale),
     outside: rows.filter(({ outside }) => outside).map(({ batch }) => batch),
     jumps: rows.filter(({ rangeOutside }) => rangeOutside).map(({ batch }) => batch),
     ...(tolerance === undefined ? {} : { tolerance }),
+  };
+}
+
+function rowsOf({ points, chart: { ranges, limits } }: BatchSeries, { words, rangeWords }: Scale): ChartRow[] {
+  return points.map(({ batch, day, value, pieces }, i) => ({
+    batch, day, value: words(value), range: i === 0 ? "" : rangeWords(ranges[i - 1] ?? 0),
+    outside: limits?.outside.includes(i) ?? false, rangeOutside: limits?.rangeOutside.includes(i) ?? false,
+    ...(pieces === undefined ? {} : { pieces }),
+  }));
+}
+
+function valuesInput({ points, chart: { centre, limits } }: BatchSeries, rows: readonly ChartRow[], { factor, unit, words }: Scale): IndividualsInput {
+  const level = (name: string, value: number, form: Level["form"]): Level => ({ name: `${name} ${words(value)}`, value: value * factor, form });
+  return {
+    unit,
+    points: points.map(({ batch, value }, i) => ({ label: batch, value: value * factor, marked: rows[i]?.outside ?? false })),
+    levels: [level("Mean", centre, "centre"), ...(limits === undefined ? [] : [level("Upper limit", limits.upper, "limit"), level("Lower limit", limits.lower, "limit")])],
+  };
+}
+
+function rangesInput({ chart: { ranges, limits } }: BatchSeries, rows: readonly ChartRow[], { factor, unit, rangeWords }: Scale): IndividualsInput {
+  const level = (name: string, value: number, form: Level["form"]): Level => ({ name: `${name} ${rangeWords(value)}`, value: value * factor, form });
+  return {
+    unit,
+    points: rows.slice(1).map(({ batch, rangeOutside }, i) => ({ label: batch, value: (ranges[i] ?? 0) * factor, marked: rangeOutside })),
+    levels: limits === undefined ? [] : [level("Mean", limits.meanRange, "centre"), level("Limit", limits.rangeUpper, "limit")],
   };
 }
 
@@ -91,21 +114,25 @@ function titleOf(shown: Shown, { quantity, adhesive, by, procedure }: BatchSerie
   return `${glue}, ${shown.record.procedures.get(procedure ?? "")?.title ?? procedure ?? ""}`;
 }
 
-function limitLevels({ chart: { limits } }: BatchSeries, words: Words): Level[] {
-  if (limits === undefined) return [];
-  return [{ name: `Upper limit ${words(limits.upper)}`, value: limits.upper, form: "limit" }, { name: `Lower limit ${words(limits.lower)}`, value: limits.lower, form: "limit" }];
-}
-
-function saysOf({ points, quantity, chart: { centre, limits } }: BatchSeries, words: Words): string {
+function saysOf(shown: Shown, series: BatchSeries, { words }: Scale): string {
+  const { points, quantity, chart: { centre, limits } } = series;
   const what = quantity === "stress" ? "Mean stress on the glue faces at breaking" : "Error of the ratio of hardener to resin";
   const held = `${what}, ${counted(points.length, "batch", "batches")} in the order of mixing; mean ${words(centre)}`;
-  if (limits === undefined) return `${held}. Below 8 batches there are no limits: so few would set them by chance.`;
+  const sheet = sheetWords(shown, series);
+  if (limits === undefined) return `${held}.${sheet} Below ${LEAST_POINTS} batches there are no limits: so few would set them by chance.`;
   const out = limits.outside.map((at) => points[at]?.batch ?? "");
-  return `${held}, limits ${words(limits.lower)} and ${words(limits.upper)}. ${out.length === 0 ? "No batch lies outside them." : `Outside them: ${listed(out)}.`}`;
+  return `${held}, limits ${words(limits.lower)} and ${words(limits.upper)}. ${out.length === 0 ? "No batch lies outside them." : `Outside them: ${listed(out)}.`}${sheet}`;
 }
 
-function toleranceWords({ tolerance, points }: BatchSeries, words: Words): string | undefined {
+/** What the data sheet allows, where it is one and the same for all of them. */
+function sheetWords({ evidence }: Shown, { quantity, points }: BatchSeries): string {
+  const tolerances = new Set(points.map(({ batch }) => evidence.batches.get(batch)?.ratio?.tolerance));
+  const [tolerance] = tolerances;
+  return quantity === "stress" || tolerances.size > 1 || tolerance === undefined ? "" : ` The data sheet allows ±${percent(tolerance, 1)}.`;
+}
+
+function toleranceWords({ tolerance, points }: BatchSeries, { words }: Scale): string | undefined {
   if (tolerance === undefined) return undefined;
-  const { bound, factor, deviation, mean } = tolerance;
-  return `With 95 % confidence at least 90 % of such batches break at a mean stress above ${words(bound)}: mean ${words(mean)} less ${factor.toFixed(3)} times the deviation of ${words(deviation)}, over ${points.length} batches. That holds if the means of batches are normally distributed, which so few cannot show.`;
+  const { bound, factor, deviation, mean, coverage, confidence } = tolerance;
+  return `With ${percent(confidence)} confidence at least ${percent(coverage)} of such batches break at a mean stress above ${words(bound)}: mean ${words(mean)} less ${grouped(factor, 3)} times the deviation of ${words(deviation)}, over ${points.length} batches. That holds if the means of batches are normally distributed, which so few cannot show.`;
 }

@@ -152,7 +152,7 @@ describe("What is said of a trial before anything else", () => {
 
   it("is how strong a bond was at least of which it is said that it held", () => {
     expect(trialOf({ a: held(2), b: held(2) }, { shape: { overlap: mm("18.0") } }).cautions).toEqual([
-      "That a bond held says no more than that it had 81 % of the wood's own shear strength: by its shape the least telling of the pieces that held would have let a glue line pass that had.",
+      "That a bond held says no more than that its glue line had at least 81 % of the wood's own shear strength: by its shape the least telling of the pieces that held shows nothing above that.",
     ]);
     expect(trialOf({ a: held(2), b: held(2) }, { shape: { overlap: mm("14.0") } }).cautions).toEqual([]);
   });

@@ -27,7 +27,7 @@ function blind({ pieces }: Seen): string | undefined {
   if (found.length === 0) return undefined;
   const least = Math.min(...found.map(({ revealing }) => revealing ?? 1));
   const could = found.length === pieces.length ? "None of the pieces could" : `${found.length} of ${count(pieces.length, "piece")} could not`;
-  return `${could} by ${found.length === 1 ? "its" : "their"} shape reveal a weak glue line: by statics a glue line with only ${percent(least, 0)} of the wood's own shear strength would have passed.`;
+  return `${could} by ${found.length === 1 ? "its" : "their"} shape reveal a weak glue line: by statics a glue line with only ${percent(Math.ceil(least * 100 - 1e-9) / 100, 0)} of the wood's own shear strength would have passed.`;
 }
 
 function shapeless({ pieces }: Seen): string | undefined {
@@ -41,7 +41,8 @@ function held({ pieces }: Seen): string | undefined {
   const shares = pieces.filter(({ verdict }) => verdict === "pass").flatMap(({ revealing }) => (revealing === undefined ? [] : [revealing]));
   const least = Math.min(...shares);
   if (shares.length === 0 || least >= 1) return undefined;
-  return `That a bond held says no more than that it had ${percent(least, 0)} of the wood's own shear strength: by its shape the least telling of the pieces that held would have let a glue line pass that had.`;
+  const share = percent(Math.floor(least * 100 + 1e-9) / 100, 0);
+  return `That a bond held says no more than that its glue line had at least ${share} of the wood's own shear strength: by its shape the least telling of the pieces that held shows nothing above that.`;
 }
 
 const batchesOf = (pieces: readonly PieceFile[]): string[] => [...new Set(pieces.map(({ piece }) => piece.batch))].sort();
