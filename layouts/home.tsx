@@ -117,7 +117,7 @@ function Next({ site, view: { next, later } }: PartProps): JSX.Element | null {
       {later.length === 0 ? null : (
         <>
           <h3>After that</h3>
-          <ul class="bare next__later">{later.map((file) => <li><HoldPointCard site={site} from={PATH} file={file} most={0} /></li>)}</ul>
+          <ul class="bare next__later">{later.map((file) => <li><HoldPointCard site={site} from={PATH} file={file} most={2} /></li>)}</ul>
         </>
       )}
     </section>

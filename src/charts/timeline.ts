@@ -34,9 +34,16 @@ export interface TimelineDrawing {
   readonly base: number;
   readonly ticks: readonly Tick[];
   readonly posts: readonly { readonly x: number; readonly height: number }[];
-  readonly rows: readonly { readonly name: string; readonly y: number; readonly events: readonly PlacedEvent[] }[];
+  readonly rows: readonly { readonly name: string; readonly y: number; readonly nameY: number; readonly events: readonly PlacedEvent[] }[];
 }
 
+/** `names`: room at the left for the names of rows; 0 puts them above their rows. */
+export interface TimelineRoom {
+  readonly width: number;
+  readonly names: number;
+}
+
+const NAME_HEIGHT = 16;
 const SHAPE_WIDTH = 15;
 const SHAPE_HEIGHT = 12;
 const ROW_GAP = 12;
@@ -54,8 +61,9 @@ function levels(xs: readonly number[]): number[] {
 }
 
 /** One line of time with the hours of each day upon it, and rows of events above. */
-export function timelineDrawing(input: TimelineInput, width: number, nameWidth: number): TimelineDrawing {
-  const left = nameWidth;
+export function timelineDrawing(input: TimelineInput, { width, names }: TimelineRoom): TimelineDrawing {
+  const above = names === 0 ? NAME_HEIGHT : 0;
+  const left = names === 0 ? 4 : names;
   const right = width - 12;
   const x = scaleLinear([input.from, Math.max(input.to, input.from + 1)], [left + 8, right - 8]);
   let top = 4;
@@ -64,12 +72,14 @@ export function timelineDrawing(input: TimelineInput, width: number, nameWidth: 
     const xs = sorted.map(({ day }) => x(day));
     const at = levels(xs);
     const deep = Math.max(0, ...at) + 1;
+    const nameY = names === 0 ? top + NAME_HEIGHT - 5 : top + deep * SHAPE_HEIGHT - 2;
+    top += above;
     const y = top + deep * SHAPE_HEIGHT - SHAPE_HEIGHT / 2;
     const placed = sorted.map(({ shape, words }, event) => ({
       x: tenth(xs[event] ?? 0), y: tenth(y - (at[event] ?? 0) * SHAPE_HEIGHT), shape, words,
     }));
     top += deep * SHAPE_HEIGHT + ROW_GAP;
-    return { name, y: tenth(y), events: placed };
+    return { name, y: tenth(y), nameY: tenth(nameY), events: placed };
   });
   const most = Math.max(1, ...input.work.map(({ hours }) => hours));
   const base = top + POST_MOST + 2;

@@ -38,7 +38,8 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
   const file = evidence.assemblies.get(id);
   if (assembly === undefined || file === undefined) return undefined;
   const story = storyOf(shown);
-  const told = (story.entriesOf.get(id) ?? []).map((entry) => ({ entry, minutes: minutesHere(entry, file), happenings: happenings(entry, shown) }));
+  const within = new Set(file.within);
+  const told = (story.entriesOf.get(id) ?? []).map((entry) => ({ entry, minutes: minutesHere(entry, within), happenings: happenings(entry, shown) }));
   const next = file.nextHoldPoint === undefined ? undefined : evidence.holdPoints.get(file.nextHoldPoint);
   return {
     assembly, file, told,
@@ -53,8 +54,7 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
   };
 }
 
-function minutesHere(entry: Entry, file: AssemblyFile): number {
-  const within = new Set(file.within);
+function minutesHere(entry: Entry, within: ReadonlySet<string>): number {
   return within.has(entry.assembly) && entry.hours.every(({ assembly }) => within.has(assembly))
     ? minutesOf(entry)
     : entry.hours.reduce((sum, { assembly, minutes }) => (within.has(assembly) ? sum + minutes : sum), 0);
