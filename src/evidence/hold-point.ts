@@ -1,5 +1,5 @@
 /** Whether work may go on past a hold point, and what it still needs, as a list that can be worked down. */
-import { list } from "../reckoning/figure.ts";
+import { ended } from "../reckoning/figure.ts";
 import type { Assembly, Departure, HoldPoint, Inspection, Measurement, OpenItem, Ref } from "../record/types.ts";
 import type { Book } from "./book.ts";
 import { distinct } from "./finding.ts";
@@ -55,7 +55,7 @@ function openItemsBefore(book: Book, holdPoint: HoldPoint, inside: readonly Asse
 
 function openItemNeed(item: OpenItem): Need {
   const about: Ref = { kind: "open item", id: item.id };
-  return { about, sentence: `${item.id} is open since ${item.day}: ${item.what}.`, needs: "do it and close it in an entry", blocks: true, restsOn: [about, entry(item.entry)] };
+  return { about, sentence: `${item.id} is open since ${item.day}: ${ended(item.what)}`, needs: "do it and close it in an entry", blocks: true, restsOn: [about, entry(item.entry)] };
 }
 
 /** Departures of these assemblies, and those that their measurements name, which nobody has accepted. */
@@ -67,20 +67,20 @@ function departuresIn(book: Book, inside: readonly Assembly[]): Departure[] {
 
 function departureNeed(departure: Departure): Need {
   const about: Ref = { kind: "departure", id: departure.id };
-  const sentence = `Departure ${departure.id} of ${departure.day} is not accepted: ${departure.what}.`;
+  const sentence = `Departure ${departure.id} of ${departure.day} is not accepted: ${ended(departure.what)}`;
   return { about, sentence, needs: "have it accepted, and note by whom", blocks: true, restsOn: [about, entry(departure.entry)] };
 }
 
 function measurementNeed(measurement: Measurement): Need[] {
   if (measurement.departure !== undefined || measurementFile(measurement).verdict !== "out") return [];
   const { what, found, drawing, tolerance } = measurement;
-  const sentence = `${what} measures ${found.typed}, outside ${list([drawing?.typed ?? "", tolerance?.typed ?? ""].filter((text) => text !== "")).replace(" and ", " ")}.`;
+  const asked = [drawing?.typed, tolerance?.typed].filter((text) => text !== undefined).join(" ");
+  const sentence = `${what} measures ${found.typed}, outside ${asked}.`;
   return [{ about: entry(measurement.entry), sentence, needs: "mend it and measure again, or note it as a departure", blocks: true, restsOn: [entry(measurement.entry)] }];
 }
 
 function inspectionNeed(last: Inspection | undefined): Need[] {
   if (last?.result !== "not signed") return [];
-  const remarks = last.remarks === undefined ? "" : `: ${last.remarks}`;
-  const sentence = `It was looked at on ${last.day} and not signed${remarks}.`;
+  const sentence = ended(`It was looked at on ${last.day} and not signed${last.remarks === undefined ? "" : `: ${last.remarks}`}`);
   return [{ about: { kind: "hold point", id: last.holdPoint }, sentence, needs: "answer what was found and have it looked at again", blocks: true, restsOn: [{ kind: "hold point", id: last.holdPoint }, entry(last.entry)] }];
 }

@@ -1,4 +1,5 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
+import { ended } from "../reckoning/figure.ts";
 import type { Batch, JointSpec, Recall, Rework } from "../record/types.ts";
 import { lotsOf } from "./batch/lots.ts";
 import { must, orderOf, type Book } from "./book.ts";
@@ -48,7 +49,7 @@ function findingsOf(c: JointCase, find: Finder): Finding[] {
 
 function reworked({ reworks }: JointCase, find: Finder): Finding[] {
   return reworks.map((rework) =>
-    find("joint-glued", "caution", { sentence: `Opened for rework on ${rework.day}: ${rework.why}.`, alsoOn: [{ kind: "entry", id: rework.entry }] }),
+    find("joint-glued", "caution", { sentence: `Opened for rework on ${rework.day}: ${ended(rework.why)}`, alsoOn: [{ kind: "entry", id: rework.entry }] }),
   );
 }
 
@@ -69,7 +70,7 @@ function recalled({ now, recalls }: JointCase, find: Finder): Finding[] {
     const holding = now.filter(({ batch }) => lotsOf({ batch }).includes(recall.lot)).map(({ batch }) => batch);
     const batches = holding.map((batch) => batch.id).join(", ");
     return find("joint-quarantine", "rejects", {
-      sentence: `It holds lot ${recall.lot} by ${batches}, and that lot was recalled on ${recall.day}: ${recall.why}.`,
+      sentence: `It holds lot ${recall.lot} by ${batches}, and that lot was recalled on ${recall.day}: ${ended(recall.why)}`,
       alsoOn: [
         { kind: "lot", id: recall.lot },
         { kind: "entry", id: recall.entry },

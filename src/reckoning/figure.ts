@@ -53,6 +53,9 @@ export function list(words: readonly string[]): string {
   return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} and ${last}`;
 }
 
+/** Words of the builder at the end of a sentence: a full stop unless they bring their own. */
+export const ended = (words: string): string => (/[.!?…]$/u.test(words.trimEnd()) ? words.trimEnd() : `${words.trimEnd()}.`);
+
 export type Units = "metric" | "imperial";
 
 /** A temperature in °C, or in °F where the aircraft is built in imperial units. */

@@ -13,7 +13,10 @@ export interface LifeRow {
   readonly time: number;
 }
 
-export function workingLife(rows: readonly LifeRow[], temperature: number, mass: number): number | undefined {
-  const times = rows.filter((row) => atLeast(row.temperature, temperature) && atLeast(row.mass, mass)).map((row) => row.time);
-  return times.length === 0 ? undefined : Math.max(...times);
+/** The row that gives it; the first of several with the same time. */
+export function lifeRow<R extends LifeRow>(rows: readonly R[], temperature: number, mass: number): R | undefined {
+  const held = rows.filter((row) => atLeast(row.temperature, temperature) && atLeast(row.mass, mass));
+  return held.reduce<R | undefined>((longest, row) => (longest === undefined || row.time > longest.time ? row : longest), undefined);
 }
+
+export const workingLife = (rows: readonly LifeRow[], temperature: number, mass: number): number | undefined => lifeRow(rows, temperature, mass)?.time;

@@ -200,6 +200,8 @@ describe("Working life", () => {
     expect(after("working-life", closed("14:30"))).toEqual(["accepted", "meets"]);
     expect(after("working-life", closed("14:31"))).toEqual(["rejected", "rejects"]);
     expect(sentence(fileOf(closed("14:31")), "working-life")).toBe("Mixed at 14:00 and closed at 14:31: 31 min, more than 30 min.");
+    expect(sentence(fileOf(closed("14:30")), "working-life")).toBe("Mixed at 14:00 and closed at 14:30: 30 min of 30 min.");
+    expect(fileOf().findings.find((one) => one.rule === "working-life")?.limit).toEqual({ text: "closed within 30 min, as for 100 g at 25 °C", from: { text: "Resorcin data sheet, revision 4", known: "record" } });
   });
 
   it("is that of the row at least so warm and so much, the mass being that of both components", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { against, atLeast, atMost } from "../../src/reckoning/compare.ts";
-import { apart, count, figure, list, percent, percentApart, PSI, span, stressText, temperatureText } from "../../src/reckoning/figure.ts";
+import { apart, count, ended, figure, list, percent, percentApart, PSI, span, stressText, temperatureText } from "../../src/reckoning/figure.ts";
 
 describe("Comparisons with a limit", () => {
   it("holds a limit that is met exactly, whatever the units did to the last bits", () => {
@@ -69,6 +69,10 @@ describe("Figures in sentences", () => {
   it("counts and lists", () => {
     expect([0, 1, 2].map((n) => count(n, "piece"))).toEqual(["0 pieces", "1 piece", "2 pieces"]);
     expect([[], ["a"], ["a", "b"], ["a", "b", "c"]].map(list)).toEqual(["", "a", "a and b", "a, b and c"]);
+  });
+
+  it("ends what the builder wrote, once", () => {
+    expect(["gap at rib 4", "gap at rib 4.", "why? ", "no!", "so …"].map(ended)).toEqual(["gap at rib 4.", "gap at rib 4.", "why?", "no!", "so …"]);
   });
 
   it("shows the units of the aircraft; one psi is 6,894.757 Pa (NIST SP 811, appendix B.8; memory)", () => {

@@ -5,12 +5,15 @@ import { must, type Book } from "../book.ts";
 import { finder, type Finder } from "../finding.ts";
 import type { Finding, PieceFile } from "../types.ts";
 import { factsOf, type BatchFacts } from "./facts.ts";
+import { loggedMoisture } from "./logged-moisture.ts";
 
 export interface BatchCase {
   readonly book: Book;
   readonly batch: Batch;
   readonly adhesive: Adhesive;
   readonly facts: BatchFacts;
+  /** Mean of what wood would have settled at over the two weeks before, share of dry mass, where the logger has them whole. */
+  readonly loggedMoisture?: number;
   readonly pieces: readonly PieceFile[];
   readonly units: Units;
   readonly find: Finder;
@@ -21,7 +24,7 @@ export type BatchRule = (c: BatchCase) => readonly Finding[];
 export function batchCase(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchCase {
   const adhesive = must(book.record.adhesives, batch.adhesive, "adhesive");
   const find = finder({ kind: "batch", id: batch.id }, [{ kind: "entry", id: batch.entry }]);
-  return { book, batch, adhesive, pieces, find, units: book.record.aircraft.units, facts: factsOf(batch, adhesive) };
+  return { book, batch, adhesive, pieces, find, units: book.record.aircraft.units, facts: factsOf(batch, adhesive), loggedMoisture: loggedMoisture(book, batch) };
 }
 
 /** The lots noted for resin and hardener, in that order. */

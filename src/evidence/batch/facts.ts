@@ -3,11 +3,12 @@ import { dewPoint } from "../../reckoning/dew-point.ts";
 import { equilibriumMoisture } from "../../reckoning/equilibrium-moisture.ts";
 import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../reckoning/mix-ratio.ts";
 import { ratioDoubt } from "../../reckoning/ratio-doubt.ts";
-import { workingLife } from "../../reckoning/working-life.ts";
+import { lifeRow } from "../../reckoning/working-life.ts";
 import type { Adhesive, Batch, MixRatio, Quantity } from "../../record/types.ts";
 import type { BatchFile } from "../types.ts";
 
-export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoint" | "openFor" | "workingLife"> {
+export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoint" | "openFor"> {
+  readonly life?: Life;
   readonly measured?: Measured;
   readonly ratio?: Ratio;
   /** Of resin and hardener together, kg. */
@@ -19,6 +20,12 @@ export interface Measured {
   readonly by: "mass" | "volume";
   readonly resin: Quantity;
   readonly hardener: Quantity;
+}
+
+/** The row of the data sheet that gives the working life. */
+export interface Life {
+  readonly time: number;
+  readonly row: Adhesive["workingLife"][number];
 }
 
 /** `doubt` is a share of the nominal ratio, as is `error`; undefined where no reading step is known. */
@@ -38,7 +45,7 @@ export function factsOf(batch: Batch, adhesive: Adhesive): BatchFacts {
   const measured = measuredOf(batch);
   const mass = measured && massOf(measured, adhesive);
   const climate = batch.temperature && batch.humidity ? ([batch.temperature.value, batch.humidity.value] as const) : undefined;
-  const rows = adhesive.workingLife.map((row) => ({ temperature: row.temperature.value, mass: row.mass.value, time: row.time.value }));
+  const rows = adhesive.workingLife.map((row) => ({ temperature: row.temperature.value, mass: row.mass.value, time: row.time.value, row }));
   return {
     measured,
     mass,
@@ -46,7 +53,7 @@ export function factsOf(batch: Batch, adhesive: Adhesive): BatchFacts {
     moistureEstimate: climate && equilibriumMoisture(...climate),
     dewPoint: climate && dewPoint(...climate),
     openFor: batch.mixed && batch.closed ? batch.closed.epoch - batch.mixed.epoch : undefined,
-    workingLife: batch.temperature && mass !== undefined ? workingLife(rows, batch.temperature.value, mass) : undefined,
+    life: batch.temperature && mass !== undefined ? lifeRow(rows, batch.temperature.value, mass) : undefined,
   };
 }
 

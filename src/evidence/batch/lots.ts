@@ -1,6 +1,6 @@
 /** Whether the lots are known, in date and not recalled. */
 import { addDays } from "../../reckoning/calendar.ts";
-import { count, list } from "../../reckoning/figure.ts";
+import { count, ended, list } from "../../reckoning/figure.ts";
 import type { Lot } from "../../record/types.ts";
 import { FROM_RECORD, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
@@ -52,7 +52,7 @@ export function lotRecalled(c: BatchCase): Finding[] {
     return known.length === 0 ? [] : [c.find("lot-recalled", "meets", { sentence, alsoOn: known.map(lotRef) })];
   }
   return recalls.map((recall) => {
-    const sentence = `Lot ${recall.lot} was recalled on ${recall.day}: ${recall.why}.`;
+    const sentence = `Lot ${recall.lot} was recalled on ${recall.day}: ${ended(recall.why)}`;
     return c.find("lot-recalled", "caution", { sentence, alsoOn: [lotRef(recall.lot), entryRef(recall.entry)] });
   });
 }

@@ -6,6 +6,7 @@ import type { Limit } from "../finding.ts";
 import { HANDBOOK_MOISTURE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
+import { gluedFrom, SETTLING } from "./logged-moisture.ts";
 
 /** For want of a range in the data sheet. */
 const HANDBOOK_RANGE: Range = { typed: "8 % to 12 %", least: 0.08, most: 0.12 };
@@ -22,6 +23,7 @@ export function woodMoisture(c: BatchCase): Finding[] {
 }
 
 function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
+  if (c.loggedMoisture !== undefined) return byLogger(c, c.loggedMoisture, range, limit);
   const { batch, facts: { moistureEstimate } } = c;
   if (!batch.temperature || !batch.humidity) {
     return c.find("wood-moisture", "unproven", { sentence: "No meter reading of the wood is noted, and no temperature and humidity to estimate one from.", limit });
@@ -31,7 +33,17 @@ function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
     return c.find("wood-moisture", "unproven", { sentence: `No meter reading of the wood is noted, and ${climate} none can be estimated.`, limit });
   }
   const where = against(moistureEstimate, range);
-  const sentence = `No meter reading of the wood is noted; ${climate} wood settles at about ${percent(moistureEstimate)} (an estimate, for wood that has had time)`;
+  const short = c.book.shop.isLogged ? ", the logger not having the two weeks before whole," : "";
+  const sentence = `No meter reading of the wood is noted; ${climate}${short} wood settles at about ${percent(moistureEstimate)} (an estimate, for wood that has had time)`;
   if (where === "within") return c.find("wood-moisture", "caution", { sentence: `${sentence}.`, limit });
   return c.find("wood-moisture", "unproven", { sentence: `${sentence}, ${where} ${range.typed}.`, limit });
+}
+
+function byLogger(c: BatchCase, estimate: number, range: Range, limit: Limit): Finding {
+  const before = gluedFrom(c.book, c.batch);
+  const alsoOn = c.book.shop.logs(before - SETTLING, before);
+  const where = against(estimate, range);
+  const sentence = `No meter reading of the wood is noted; by the logger's two weeks before, wood in the shop settled at about ${percent(estimate)} (an estimate, for wood that has had time)`;
+  if (where === "within") return c.find("wood-moisture", "caution", { sentence: `${sentence}.`, limit, alsoOn });
+  return c.find("wood-moisture", "unproven", { sentence: `${sentence}, ${where} ${range.typed}.`, limit, alsoOn });
 }

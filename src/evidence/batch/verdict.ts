@@ -3,6 +3,7 @@ import type { Batch } from "../../record/types.ts";
 import type { Book } from "../book.ts";
 import type { BatchFile, BatchVerdict, Finding, PieceFile } from "../types.ts";
 import { batchCase, type BatchCase, type BatchRule } from "./case.ts";
+import { cureTemperature } from "./cure-temperature.ts";
 import { dewPointRule, shopHumidity, shopTemperature } from "./climate.ts";
 import { lotInDate, lotKnown, lotRecalled, lotsOf } from "./lots.ts";
 import { mixRatioRule } from "./mix-ratio.ts";
@@ -12,16 +13,16 @@ import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
 
 const RULES: readonly BatchRule[] = [
-  mixRatioRule, lotKnown, lotInDate, lotRecalled, shopTemperature, shopHumidity, woodMoisture, dewPointRule, workingLifeRule, testPieces, buildersRejection,
+  mixRatioRule, lotKnown, lotInDate, lotRecalled, shopTemperature, shopHumidity, woodMoisture, dewPointRule, workingLifeRule, cureTemperature, testPieces, buildersRejection,
 ];
 
 export function batchFile(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchFile {
   const c = batchCase(book, batch, pieces);
   const findings = RULES.flatMap((rule) => rule(c));
-  const { moistureEstimate, dewPoint, openFor, workingLife } = c.facts;
+  const { dewPoint, openFor, life } = c.facts;
   const recalls = lotsOf(c).flatMap((lot) => book.recalls.get(lot) ?? []);
   const rejection = book.rejections.get(batch.id)?.[0];
-  return { batch, verdict: verdictOf(findings), findings, pieces, recalls, rejection, ratio: ratioOf(c), moistureEstimate, dewPoint, openFor, workingLife };
+  return { batch, verdict: verdictOf(findings), findings, pieces, recalls, rejection, ratio: ratioOf(c), moistureEstimate: c.loggedMoisture ?? c.facts.moistureEstimate, dewPoint, openFor, workingLife: life?.time };
 }
 
 export function verdictOf(findings: readonly Finding[]): BatchVerdict {
