@@ -3,7 +3,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
 const DAY_MS = 86_400_000;
-const FIRST_DAY = Date.UTC(2024, 7, 19);
+const FIRST_DAY = Date.UTC(2000, 0, 3);
 /** Every third entry glues, and a later one breaks the pieces. */
 const GLUES_EVERY = 3;
 const BREAKS_AFTER = 9;
@@ -85,7 +85,7 @@ humidity: at most 70 %
 cure:
   - { temperature: 15 °C, time: 7 d }
   - { temperature: 20 °C, time: 4 d }
-shelf_life: 5400 d
+shelf_life: 9000 d
 wood_moisture: 8 % to 12 %
 spread: 300 g/m²
 ---
