@@ -81,7 +81,7 @@ function NeedList({ title, needs, site, from }: Where & { readonly title: string
           {single.map((need) => (
             <li>
               <span class="checklist__box" aria-hidden="true" />
-              <span><Telling site={site} from={from} about={need.about} sentence={need.sentence} /> <span class="checklist__takes">{need.needs}</span></span>
+              <span><Telling site={site} from={from} about={need.about} sentence={need.sentence} /> <span class="checklist__takes">Takes: {need.needs}</span></span>
             </li>
           ))}
         </ul>
@@ -96,7 +96,7 @@ function Alike({ group, site, from }: Where & { readonly group: NeedTogether }):
   const titleOf = (id: string): string => site.shown.evidence.joints.get(id)?.joint.title ?? "";
   return (
     <div class="alike">
-      <p>{group.sentence} <span class="checklist__takes">{group.needs.slice(0, 1).toLowerCase() + group.needs.slice(1)}</span></p>
+      <p>{group.sentence} <span class="checklist__takes">Takes: {group.needs.slice(0, 1).toLowerCase() + group.needs.slice(1)}</span></p>
       <ul class="checklist checklist--alike bare">
         {group.about.map((about) => <li><span class="checklist__box" aria-hidden="true" /><span><To site={site} from={from} to={about} class="id" /> {about.kind === "joint" ? titleOf(about.id) : ""}</span></li>)}
       </ul>

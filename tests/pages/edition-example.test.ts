@@ -1,0 +1,70 @@
+import { describe, expect, test } from "vitest";
+import { reckon } from "../../src/evidence/evidence.ts";
+import { editionOf, SOMEONE } from "../../src/pages/edition.ts";
+import { WITHHELD } from "../../src/pages/veil.ts";
+import { veiledBody } from "../../src/pages/veiled-prose.ts";
+import { exampleRecord, exampleSite } from "./example.ts";
+
+const open = exampleSite("public").shown;
+const inspector = exampleSite("inspector").shown;
+
+describe("what the public edition shows of the example", () => {
+  test("has public names, and words for a person marked for the inspector", () => {
+    const whos = open.record.entries[0]?.hours.map(({ who }) => open.nameOf(who));
+    expect(whos).toEqual(["Ada", SOMEONE]);
+    expect(inspector.record.entries[0]?.hours.map(({ who }) => inspector.nameOf(who))).toEqual(["Ada Vollmer", "Jo Ferrand"]);
+  });
+
+  test("leaves out an entry marked for the inspector with its hours, and sums what is left", () => {
+    expect(open.record.entries.some(({ id }) => id === "2025-03-28-glue")).toBe(false);
+    expect(open.evidence.assemblies.get("fin")?.minutes).toBe(210);
+    expect(inspector.evidence.assemblies.get("fin")?.minutes).toBe(300);
+  });
+
+  test("keeps the state of a joint whose only batch is hidden, without the batch", () => {
+    expect(open.evidence.joints.get("F-J3")).toMatchObject({ state: "unproven", batches: [], lots: [] });
+    expect(open.evidence.joints.get("F-J3")?.findings.map(({ sentence }) => sentence)).toEqual(["Rests on something this edition does not show."]);
+  });
+
+  test("leaves a hidden timber lot out of batches, pieces and joints", () => {
+    expect(open.evidence.batches.get("B-001")?.batch.timber).toEqual([]);
+    expect(open.evidence.pieces.get("B-001/2")?.piece.lot).toBeUndefined();
+    expect(open.evidence.joints.get("F-J1")?.lots).toEqual(["R-1", "H-1"]);
+    expect(open.shows({ kind: "lot", id: "S-1" })).toBe(false);
+  });
+
+  test("tells that a measurement has a departure without telling which", () => {
+    expect(open.record.entries.flatMap(({ measurements }) => measurements)[0]?.departure).toBe(WITHHELD);
+    expect(open.shows({ kind: "departure", id: WITHHELD })).toBe(false);
+  });
+
+  test("has no supplier, certificate, scan or photograph for the inspector, where the inspector has them", () => {
+    const told = (shown: typeof open): (string | undefined)[] => [shown.record.lots.get("R-1")?.supplier, shown.record.lots.get("R-1")?.certificate, shown.evidence.holdPoints.get("F-H1")?.inspections[0]?.scan, shown.record.entries[0]?.photos[1]?.file];
+    expect(told(open)).toEqual([undefined, undefined, undefined, undefined]);
+    expect(told(inspector)).toEqual(["Kettle Lane Stores", "certificates/r-1.pdf", "scans/visit.pdf", "photos/jo.jpg"]);
+  });
+
+  test("is dated by its own last entry, unless a date was given", () => {
+    const record = exampleRecord();
+    const last = record.entries.at(-1);
+    if (last === undefined) throw new Error("no entries");
+    const hidden = { ...record, entries: [...record.entries.slice(0, -1), { ...last, audience: "archive" as const }] };
+    const dated = (day: string): string => editionOf({ ...hidden, day }, reckon(hidden), "inspector").record.day;
+    expect(dated(last.day)).toBe("2025-03-28");
+    expect(dated("2025-12-31")).toBe("2025-12-31");
+  });
+});
+
+describe("prose in an edition", () => {
+  const veil = { sees: (audience: string) => audience === "public" } as Parameters<typeof veiledBody>[1];
+  const seen = (markdown: string): string | undefined => veiledBody([{ audience: "public", line: 1, markdown }], veil, (target) => target.includes("hidden"))[0]?.markdown;
+
+  test.each([
+    ["a link to a hidden thing becomes its words", "see [that day](2025-01-01-hidden.md) here", "see that day here"],
+    ["a hidden image goes with its words", "so ![a face](../photos/hidden.jpg \"title\") it was", "so  it was"],
+    ["a hidden image in a link goes too", "[![a face](hidden.jpg)](https://example.org)", "[](https://example.org)"],
+    ["brackets in the words of a link are kept", "[a [b] c](hidden)", "a [b] c"],
+    ["the place of a hidden reference goes", "[x]: hidden.jpg \"t\"\nnext", "\nnext"],
+    ["what is shown stays as it was typed", "[B-1](B-1) and ![x](../photos/y.jpg)", "[B-1](B-1) and ![x](../photos/y.jpg)"],
+  ])("%s", (_, typed, shown) => { expect(seen(typed)).toBe(shown); });
+});
