@@ -2,6 +2,8 @@
 import type {
   Assembly, Batch, Departure, Entry, HoldPoint, Inspection, JointSpec, Measurement, OpenItem, Piece, PieceTest, Recall, Record, Rejection, Rework,
 } from "../record/types.ts";
+import { LocalTime } from "../reckoning/local-time.ts";
+import { Shop } from "./cure/shop.ts";
 
 type Index<T> = ReadonlyMap<string, readonly T[]>;
 
@@ -28,6 +30,8 @@ export interface Book {
   readonly openItemsBefore: Index<OpenItem>;
   readonly measurementsOf: Index<Measurement>;
   readonly children: Index<Assembly>;
+  readonly shop: Shop;
+  readonly clock: LocalTime;
 }
 
 export function bookOf(record: Record): Book {
@@ -57,6 +61,8 @@ export function bookOf(record: Record): Book {
     openItemsBefore: index(openItems, (item) => (item.before === undefined ? [] : [item.before])),
     measurementsOf: index(entries.flatMap((entry) => entry.measurements), (measurement) => [measurement.assembly]),
     children: index(assemblies, (assembly) => (assembly.parent === undefined ? [] : [assembly.parent])),
+    shop: new Shop(record.climate),
+    clock: new LocalTime(record.aircraft.timeZone),
   };
 }
 

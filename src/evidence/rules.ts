@@ -1,5 +1,6 @@
 /** Every rule that findings name. The words are those of the about page: what is asked, and what follows. */
 import {
+  EQUIVALENT_AGE,
   AC_43_13_MIXING, AC_43_13_SAMPLE, FROM_PROCEDURE, FROM_RECORD, FROM_SHEET, GUARDED_ACCEPTANCE, HANDBOOK_MOISTURE, PAINT_RULE, STATICS, TRACE,
 } from "./sources.ts";
 import type { Rule, Source } from "./types.ts";
@@ -49,7 +50,8 @@ const byId = {
   "wood-moisture": rule(
     "Moisture of the wood",
     "A meter reading lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading the " +
-      "moisture that wood would settle at in the noted climate is estimated: in range it is a caution, out of range or without a climate the batch is unproven.",
+      "moisture that wood would settle at is estimated, from the logger's two weeks before or else from the climate noted: in range it is a caution, out of " +
+      "range or without a climate the batch is unproven.",
     HANDBOOK_MOISTURE,
   ),
   "dew-point": rule(
@@ -68,6 +70,12 @@ const byId = {
     "As many test pieces as the procedure asks are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
       "others show. Pieces not broken yet leave it pending; too few that could still pass leave it unproven.",
     AC_43_13_SAMPLE,
+  ),
+  "cure-temperature": rule(
+    "Temperature while it cured",
+    "From mixing until the least cure of its pieces has passed, the shop's logger shows no reading below the data sheet's temperatures. One below " +
+      "rejects the batch. A time that the logger does not wholly show is a caution. Where the record has no logger nothing is asked.",
+    FROM_SHEET,
   ),
   "trial-pieces": rule(
     "Trial pieces do not count",
@@ -88,13 +96,18 @@ const byId = {
   ),
   "full-cure": rule(
     "Broken after full cure",
-    "The record shows that the piece cured for at least the procedure's least time before it was broken. Else it is too early and proves nothing.",
+    "The record shows that the piece cured for at least the procedure's least time before it was broken: in the time that passed and, where a " +
+      "temperature is known, in what that time is worth at the temperature that the least cure is for. Too little of either is too early and " +
+      "proves nothing: cool makes time count for less, and warmth never makes up for time.",
     FROM_PROCEDURE,
   ),
   "cure-warmth": rule(
     "Warmth of the cure",
-    "The shop is at least as warm as the temperature for which the procedure states its least cure. Cooler is a caution: cure takes longer.",
-    FROM_PROCEDURE,
+    "What a time of cure is worth is summed up over its temperatures: the logger's where it has readings, of two readings the lower; else the " +
+      "shop's as noted when it was glued, in a gap no more than the readings at its ends; else the least that the procedure asks. How the rate depends on " +
+      "temperature comes from the data sheet's times at several temperatures, else it doubles for every 10 K. Where no temperature is known only " +
+      "the days count, which is a caution.",
+    EQUIVALENT_AGE,
   ),
   "overlap": rule(
     "A shape that can show a weak glue line",

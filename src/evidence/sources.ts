@@ -15,6 +15,12 @@ export const HANDBOOK_MOISTURE: Source = { text: "FAA-H-8083-31, chapter 6: wood
 export const GUARDED_ACCEPTANCE: Source = { text: "guarded acceptance as in JCGM 106:2012; doubt of readings as in JCGM 100:2008", known: "memory" };
 export const PAINT_RULE: Source = { text: "a painters' rule, borrowed: surfaces at least 3 K above the dew point", known: "common practice" };
 export const USUAL_CURE_SOURCE: Source = { text: "this program's default, for want of a time in the procedure: three full days", known: "common practice" };
+export const USUAL_ROOM: Source = { text: "this program's default, for want of a temperature in the procedure and the data sheet: 20 °C", known: "common practice" };
+export const EQUIVALENT_AGE: Source = {
+  text: "Arrhenius maturity in the form of EN 1992-1-1, eq. B.10, which is for concrete; used here for adhesive by analogy",
+  known: "seen",
+};
+export const DOUBLING: Source = { text: "a rule of thumb, for want of cure times at several temperatures in the data sheet: the rate of cure doubles every 10 K", known: "common practice" };
 export const USUAL_OVERLAP_SOURCE: Source = {
   text: "this program's default, for want of a limit in the procedure: 2 to 3 thicknesses for a three-leg piece",
   known: "common practice",

@@ -1,5 +1,6 @@
 /** What the reckoning says of the record. */
 import type { Batch, Departure, HoldPoint, Inspection, JointSpec, Lot, Measurement, OpenItem, Piece, PieceTest, Recall, Ref, Rejection, Rework } from "../record/types.ts";
+import type { Cure } from "./types/cure.ts";
 import type { TrialFile } from "./types/trial.ts";
 
 /**
@@ -50,6 +51,7 @@ export interface PieceFile {
   readonly revealing?: number;
   /** Seconds of cure that the record proves between closing and breaking. */
   readonly curedFor?: number;
+  readonly cure: Cure;
   /** Shear stress on the glue faces at the noted load, Pa. */
   readonly stress?: number;
 }

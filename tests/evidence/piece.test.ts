@@ -106,11 +106,28 @@ describe("The cure of a piece", () => {
     expect(finding({ procedure: { leastCure: { time: d("7"), temperature: celsius("20") } } }, "full-cure")?.limit).toEqual({ text: "at least 7 d of cure at 20 °C", from: { text: "procedure: Three legs", known: "record" } });
   });
 
-  it("in a shop cooler than the least cure is stated for is a caution", () => {
-    const leastCure = { time: d("3"), temperature: celsius("21") };
-    expect(finding({ procedure: { leastCure } }, "cure-warmth")).toMatchObject({ severity: "caution", sentence: "The shop was at 20 °C and the least cure is stated for 21 °C: in the cool it takes longer than the days counted." });
-    expect(finding({ procedure: { leastCure: { ...leastCure, temperature: celsius("20") } } }, "cure-warmth")).toBeUndefined();
-    expect(finding({ procedure: { leastCure }, batch: { temperature: undefined } }, "cure-warmth")).toBeUndefined();
+  it("in a shop cooler than the least cure is for takes longer", () => {
+    const leastCure = { time: d("3"), temperature: celsius("30") };
+    const cool = (time: string) => ({ procedure: { leastCure }, test: broken("2025-03-16", time) });
+    expect(verdict(cool("14:20"))).toBe("pass");
+    expect(verdict(cool("14:19"))).toBe("too early");
+    expect(finding(cool("14:19"), "full-cure")?.sentence).toBe("The record shows 5 d 23 h of cure, worth 2 d 23 h at 30.0 °C by the 20 °C noted when it was glued, and 3 d are asked: broken too early, it proves nothing.");
+    expect(finding(cool("14:20"), "cure-warmth")).toMatchObject({ severity: "meets", sentence: "What its days of cure are worth at 30.0 °C is reckoned with the rate doubling for every 10 K, from the 20 °C noted when it was glued.", limit: { from: { known: "common practice" } } });
+  });
+
+  it("in a shop warmer than the least cure is for takes no less", () => {
+    const leastCure = { time: d("3"), temperature: celsius("10") };
+    expect(verdict({ procedure: { leastCure }, test: broken("2025-03-13", "14:20") })).toBe("pass");
+    expect(verdict({ procedure: { leastCure }, test: broken("2025-03-13", "14:19") })).toBe("too early");
+    expect(finding({ procedure: { leastCure }, test: broken("2025-03-13", "14:19") }, "full-cure")?.sentence).toContain("worth 5 d 23 h at 10.0 °C");
+  });
+
+  it("of no known temperature counts by days, with a caution", () => {
+    const unknown = { procedure: { leastCure: { time: d("3"), temperature: celsius("30") } }, batch: { temperature: undefined } };
+    expect(verdict({ ...unknown, test: broken("2025-03-13", "14:20") })).toBe("pass");
+    expect(finding({ ...unknown, test: broken("2025-03-13", "14:20") }, "cure-warmth")).toMatchObject({ severity: "caution", sentence: "No temperature of the cure is known, so only the days count; the least cure is for 30.0 °C." });
+    expect(verdict({ ...unknown, procedure: { ...unknown.procedure, leastTemperature: celsius("20") }, test: broken("2025-03-13", "14:20") })).toBe("too early");
+    expect(finding({ test: broken("2025-03-13", "14:20") }, "cure-warmth")).toBeUndefined();
   });
 });
 

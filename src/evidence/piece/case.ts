@@ -7,7 +7,9 @@ import { revealingPower } from "../../reckoning/revealing-power.ts";
 import { shearStress } from "../../reckoning/shear-stress.ts";
 import type { Batch, Piece, PieceTest, Procedure, Ref } from "../../record/types.ts";
 import { must, type Book } from "../book.ts";
+import { cureOf } from "../cure/cure.ts";
 import { finder, type Finder } from "../finding.ts";
+import type { Cure } from "../types/cure.ts";
 import type { Finding, PieceVerdict, Source } from "../types.ts";
 
 export interface PieceCase {
@@ -19,6 +21,7 @@ export interface PieceCase {
   readonly overlapRatio?: number;
   readonly revealing?: number;
   readonly curedFor?: number;
+  readonly cure: Cure;
   readonly stress?: number;
   readonly units: Units;
   readonly find: Finder;
@@ -36,15 +39,14 @@ export function caseOf(book: Book, batch: Batch, piece: Piece, test: PieceTest |
   const ratio = overlap && thickness ? overlapRatio(overlap.value, thickness.value) : undefined;
   const faces = procedure.form === "three-leg" ? 2 : 1;
   const stress = test?.load && width && overlap ? shearStress(test.load.value, width.value, overlap.value, faces) : undefined;
-  const curedFor = test ? cureTime(closedAtLatest(book, batch), test.at?.epoch ?? must(book.entries, test.entry, "entry").dayStart) : undefined;
+  const brokenAt = test && (test.at?.epoch ?? must(book.entries, test.entry, "entry").dayStart);
+  const cure = cureOf(book, batch, procedure, brokenAt);
+  const curedFor = brokenAt === undefined ? undefined : cureTime(cure.from, brokenAt);
   const revealing = ratio === undefined ? undefined : revealingOf(procedure, ratio);
   const about: Ref = { kind: "piece", id: piece.id };
   const restsOn: Ref[] = [{ kind: "batch", id: batch.id }, { kind: "entry", id: batch.entry }, ...(test ? [{ kind: "entry", id: test.entry } as const] : [])];
-  return { book, piece, batch, procedure, test, overlapRatio: ratio, revealing, curedFor, stress, units: book.record.aircraft.units, find: finder(about, restsOn) };
+  return { book, piece, batch, procedure, test, overlapRatio: ratio, revealing, curedFor, cure, stress, units: book.record.aircraft.units, find: finder(about, restsOn) };
 }
-
-/** The latest that the joint can have been closed: as noted, else the end of its day. */
-const closedAtLatest = (book: Book, batch: Batch): number => batch.closed?.epoch ?? must(book.entries, batch.entry, "entry").dayEnd;
 
 function revealingOf(procedure: Procedure, ratio: number): number | undefined {
   if (procedure.form !== "three-leg") return undefined;

@@ -1,41 +1,74 @@
-/** Whether the piece had cured for long enough, and in a shop warm enough, when it was broken. */
+/** Whether the piece had cured for long enough, by days and by warmth, when it was broken; and when it may be. */
 import { atLeast } from "../../reckoning/compare.ts";
-import { USUAL_CURE } from "../../reckoning/cure-time.ts";
-import { span } from "../../reckoning/figure.ts";
+import { span, temperatureText } from "../../reckoning/figure.ts";
 import type { PieceTest } from "../../record/types.ts";
+import { must } from "../book.ts";
+import { lawSource } from "../cure/reference.ts";
 import type { Limit } from "../finding.ts";
 import { procedureOf, USUAL_CURE_SOURCE } from "../sources.ts";
 import type { Check, PieceCase } from "./case.ts";
 
+/** Both the days that passed and the equivalent age must reach the least cure: warmth never makes up for days. */
 export function fullCure(c: PieceCase, test: PieceTest): Check {
-  const least = c.procedure.leastCure?.time.value ?? USUAL_CURE;
+  const { least, age, logs } = c.cure;
   const cured = c.curedFor ?? 0;
-  const shown = `The record shows ${span(cured)} of cure${assumed(c, test)}`;
   const limit = limitOf(c);
-  if (atLeast(cured, least)) return { finding: c.find("full-cure", "meets", { sentence: `${shown}.`, limit }) };
+  const enough = atLeast(cured, least) && (age === undefined || atLeast(age, least));
+  const shown = `The record shows ${span(cured)} of cure${counted(c, test)}${worth(c)}`;
+  if (enough) return { finding: c.find("full-cure", "meets", { sentence: `${shown}.`, limit, alsoOn: logs }) };
   const sentence = `${shown}, and ${span(least)} are asked: broken too early, it proves nothing.`;
-  return { finding: c.find("full-cure", "unproven", { sentence, limit }), verdict: "too early" };
+  return { finding: c.find("full-cure", "unproven", { sentence, limit, alsoOn: logs }), verdict: "too early" };
 }
 
-function assumed(c: PieceCase, test: PieceTest): string {
+function counted(c: PieceCase, test: PieceTest): string {
   if (c.batch.closed && test.at) return "";
   if (c.batch.closed) return ", counted to the start of the day on which it was broken since no time is noted";
   if (test.at) return ", counted from the end of the day on which it was glued since no time is noted";
   return ", counted from the end of the day on which it was glued to the start of the day on which it was broken since no times are noted";
 }
 
-function limitOf({ procedure }: PieceCase): Limit {
-  const { leastCure } = procedure;
-  if (!leastCure) return { text: "at least 3 d of cure", from: USUAL_CURE_SOURCE };
-  const at = leastCure.temperature ? ` at ${leastCure.temperature.typed}` : "";
-  return { text: `at least ${leastCure.time.typed} of cure${at}`, from: procedureOf(procedure) };
+/** What the days are worth at the temperature that the least cure is counted at, where that tells more than the days themselves. */
+function worth({ cure, curedFor = 0, units }: PieceCase): string {
+  const { age, reference, warmth } = cure;
+  if (age === undefined || (warmth === "assumed" && span(age) === span(curedFor))) return "";
+  return `, worth ${span(age)} at ${temperatureText(reference, units)} by ${warmthWords(cure)}`;
 }
 
-/** A caution where the shop was cooler than the least cure is stated for; days are counted as they passed. */
+function warmthWords({ warmth, assumed }: PieceCase["cure"]): string {
+  if (warmth === "logged") return "the shop's logger";
+  if (warmth === "logged in part") return `the shop's logger and, where it has a gap, ${assumed ? `at most ${assumed.words}` : "nothing"}`;
+  return assumed?.words ?? "nothing";
+}
+
+function limitOf(c: PieceCase): Limit {
+  const { leastCure } = c.procedure;
+  const { reference, referenceFrom, age, warmth } = c.cure;
+  const own = leastCure ? procedureOf(c.procedure) : USUAL_CURE_SOURCE;
+  if (leastCure?.temperature) return { text: `at least ${leastCure.time.typed} of cure at ${leastCure.temperature.typed}`, from: own };
+  const text = `at least ${leastCure ? leastCure.time.typed : "3 d"} of cure`;
+  if (age === undefined || warmth === "unknown") return { text, from: own };
+  return { text: `${text}, counted at ${temperatureText(reference, c.units)} (${referenceFrom.text})`, from: own };
+}
+
+/** How the warmth of the cure was counted, so that nobody takes the figure for more than it is. */
 export function cureWarmth(c: PieceCase): Check | undefined {
-  const stated = c.procedure.leastCure?.temperature;
-  const shop = c.batch.temperature;
-  if (!stated || !shop || atLeast(shop.value, stated.value)) return undefined;
-  const sentence = `The shop was at ${shop.typed} and the least cure is stated for ${stated.typed}: in the cool it takes longer than the days counted.`;
-  return { finding: c.find("cure-warmth", "caution", { sentence, limit: { text: `least cure stated for ${stated.typed}`, from: procedureOf(c.procedure) } }) };
+  const { age, law, reference, logs } = c.cure;
+  const at = temperatureText(reference, c.units);
+  if (age === undefined) {
+    const sentence = `No temperature of the cure is known, so only the days count; the least cure is for ${at}.`;
+    return { finding: c.find("cure-warmth", "caution", { sentence }) };
+  }
+  if (worth(c) === "") return undefined;
+  const { words, from } = lawSource(law, must(c.book.record.adhesives, c.batch.adhesive, "adhesive"));
+  const sentence = `What its days of cure are worth at ${at} is reckoned with ${words}, from ${warmthWords(c.cure)}.`;
+  return { finding: c.find("cure-warmth", "meets", { sentence, limit: { text: words, from }, alsoOn: logs }) };
+}
+
+/** A piece that waits says from when on it may be broken. */
+export function notBroken(c: PieceCase): Check {
+  const { readyAt, readyBy, from, least, assumed, logs } = c.cure;
+  const until = readyAt ?? from + least;
+  const why = readyBy === "logged" ? "by the shop's logger" : readyBy === "unknown" ? "by days alone, since no temperature is known" : readyBy === "assumed" ? `if the shop is at ${assumed?.words ?? ""}` : `by the shop's logger and, where it has no readings, at ${assumed?.words ?? ""}`;
+  const sentence = `It has not been broken yet. Its least cure is reached by ${c.book.clock.hourBy(until)}, ${why}.`;
+  return { finding: c.find("piece-broken", "waits", { sentence, limit: limitOf(c), alsoOn: logs }), verdict: "not broken" };
 }

@@ -1,9 +1,10 @@
 /** The verdict of a test piece: the gravest that any of its checks forces, else pass. */
+import { ended } from "../../reckoning/figure.ts";
 import type { Batch, Piece, PieceTest } from "../../record/types.ts";
 import type { Book } from "../book.ts";
 import type { PieceFile, PieceVerdict } from "../types.ts";
 import { caseOf, type Check, type PieceCase } from "./case.ts";
-import { cureWarmth, fullCure } from "./cure.ts";
+import { cureWarmth, fullCure, notBroken } from "./cure.ts";
 import { failureMode } from "./failure.ts";
 import { pieceLoad } from "./load.ts";
 import { overlap } from "./overlap.ts";
@@ -20,9 +21,9 @@ export function pieceFile(book: Book, batch: Batch, piece: Piece): PieceFile {
 
 function judged(c: PieceCase): PieceFile {
   const checks = checksOf(c, c.test);
-  const { piece, test, overlapRatio, revealing, curedFor, stress } = c;
+  const { piece, test, overlapRatio, revealing, curedFor, cure, stress } = c;
   const verdict = GRAVEST.find((grave) => checks.some((check) => check.verdict === grave)) ?? "pass";
-  return { piece, test, verdict, findings: checks.map((check) => check.finding), overlapRatio, revealing, curedFor, stress };
+  return { piece, test, verdict, findings: checks.map((check) => check.finding), overlapRatio, revealing, curedFor, cure, stress };
 }
 
 function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
@@ -30,15 +31,10 @@ function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
   return [...checks, timber(c)].filter((check) => check !== undefined);
 }
 
-const notBroken = (c: PieceCase): Check => ({
-  finding: c.find("piece-broken", "waits", { sentence: "It has not been broken yet." }),
-  verdict: "not broken",
-});
-
 function timber(c: PieceCase): Check | undefined {
   const { lot } = c.piece;
   const recall = lot === undefined ? undefined : c.book.recalls.get(lot)?.[0];
   if (!recall) return undefined;
   const alsoOn = [{ kind: "lot", id: recall.lot }, { kind: "entry", id: recall.entry }] as const;
-  return { finding: c.find("piece-timber", "caution", { sentence: `It was made from lot ${recall.lot}, recalled on ${recall.day}: ${recall.why}.`, alsoOn }) };
+  return { finding: c.find("piece-timber", "caution", { sentence: `It was made from lot ${recall.lot}, recalled on ${recall.day}: ${ended(recall.why)}`, alsoOn }) };
 }

@@ -1,0 +1,58 @@
+/** How far a piece's cure has got by what the record shows, and when it will have got far enough. */
+import { USUAL_CURE } from "../../reckoning/cure-time.ts";
+import { temperatureText } from "../../reckoning/figure.ts";
+import { provenAge, reachedAt } from "../../reckoning/proven-age.ts";
+import { spanOf } from "../../reckoning/span-of-track.ts";
+import type { Batch, Procedure } from "../../record/types.ts";
+import { must, type Book } from "../book.ts";
+import type { Cure, Warmth } from "../types/cure.ts";
+import { lawOf, referenceOf } from "./reference.ts";
+
+/** The latest that the joint can have been closed: as noted, else the end of its day. */
+export const closedAtLatest = (book: Book, batch: Batch): number => batch.closed?.epoch ?? must(book.entries, batch.entry, "entry").dayEnd;
+
+/** `brokenAt` is the earliest that the piece can have been broken; undefined where it has not been. */
+export function cureOf(book: Book, batch: Batch, procedure: Procedure, brokenAt: number | undefined): Cure {
+  const adhesive = must(book.record.adhesives, batch.adhesive, "adhesive");
+  const from = closedAtLatest(book, batch);
+  const least = procedure.leastCure?.time.value ?? USUAL_CURE;
+  const { temperature: reference, from: referenceFrom } = referenceOf(procedure, adhesive);
+  const law = lawOf(adhesive);
+  const stated = statedWarmth(batch, procedure);
+  const assumed = stated ?? lastLogged(book, from);
+  const clock = book.shop.clock(law, reference);
+  const reached = reachedAt(clock, from, least, assumed?.temperature);
+  const readyAt = reached === undefined ? undefined : Math.max(from + least, reached);
+  const end = brokenAt ?? readyAt ?? from + least;
+  return {
+    from, least, reference, referenceFrom, law, assumed, readyAt,
+    readyBy: warmthOf(book, from, readyAt ?? from + least, assumed !== undefined),
+    logs: book.shop.logs(from, end),
+    ...(brokenAt === undefined ? {} : shown(warmthOf(book, from, brokenAt, stated !== undefined), provenAge(clock, from, brokenAt, stated?.temperature))),
+  };
+}
+
+const shown = (warmth: Warmth, age: number): Pick<Cure, "age" | "warmth"> => (warmth === "unknown" ? { warmth } : { warmth, age });
+
+function warmthOf(book: Book, from: number, to: number, assumed: boolean): Warmth {
+  const span = spanOf(book.shop.tracks.temperature, from, to);
+  if (span === undefined) return assumed ? "assumed" : "unknown";
+  return span.whole ? "logged" : "logged in part";
+}
+
+/** A day, s: what the shop was like last is taken from so long. */
+const LATELY = 86_400;
+
+/** As noted when it was glued; else the least that the procedure asks. */
+function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): Cure["assumed"] {
+  if (temperature) return { temperature: temperature.value, words: `the ${temperature.typed} noted when it was glued` };
+  return leastTemperature && { temperature: leastTemperature.value, words: `the ${leastTemperature.typed} that the procedure asks at least` };
+}
+
+/** The coolest of the last day that was logged: good enough to say when a piece may be broken, and not to say that it had cured. */
+function lastLogged(book: Book, from: number): Cure["assumed"] {
+  const track = book.shop.tracks.temperature;
+  const end = track.times.at(-1);
+  const lately = end === undefined ? undefined : spanOf(track, Math.max(from, end - LATELY), end);
+  return lately && { temperature: lately.least, words: `the ${temperatureText(lately.least, book.record.aircraft.units)} that the shop fell to when it was last logged` };
+}

@@ -1,0 +1,39 @@
+/** The temperature at which a least cure is counted, and how the rate of cure depends on temperature. */
+import { cureLaw, type CureLaw } from "../../reckoning/cure-rate.ts";
+import type { Adhesive, Procedure } from "../../record/types.ts";
+import { DOUBLING, procedureOf, sheetOf, USUAL_ROOM } from "../sources.ts";
+import type { Source } from "../types.ts";
+
+export interface Reference {
+  readonly temperature: number;
+  readonly from: Source;
+}
+
+/** Room temperature for want of any other, °C, and how far a sheet's cure may lie from it and still be one at room temperature. */
+const ROOM = 20;
+const ROOMS = { least: 15, most: 30 };
+
+/**
+ * That of the procedure; else that of the data sheet's cure nearest to room temperature, of two as near the warmer; else room
+ * temperature. A sheet that gives only a cure by heating says nothing of days in a shop.
+ */
+export function referenceOf(procedure: Procedure, adhesive: Adhesive): Reference {
+  const stated = procedure.leastCure?.temperature;
+  if (stated) return { temperature: stated.value, from: procedureOf(procedure) };
+  const rows = adhesive.cure.map(({ temperature }) => temperature.value).filter((t) => t >= ROOMS.least && t <= ROOMS.most);
+  const [nearest] = rows.sort((a, b) => Math.abs(a - ROOM) - Math.abs(b - ROOM) || b - a);
+  return nearest === undefined ? { temperature: ROOM, from: USUAL_ROOM } : { temperature: nearest, from: sheetOf(adhesive) };
+}
+
+export function lawOf(adhesive: Adhesive): CureLaw {
+  const cure = adhesive.cure.map(({ temperature, time }) => ({ temperature: temperature.value, time: time.value }));
+  const life = adhesive.workingLife.map(({ temperature, mass, time }) => ({ temperature: temperature.value, mass: mass.value, time: time.value }));
+  return cureLaw(cure, life);
+}
+
+/** Where the law comes from, and its source. */
+export function lawSource(law: CureLaw, adhesive: Adhesive): { readonly words: string; readonly from: Source } {
+  if (law.from === "doubling") return { words: "the rate doubling for every 10 K", from: DOUBLING };
+  const times = law.from === "cure times" ? "cure times" : "working life";
+  return { words: `the rate by the sheet's ${times} at several temperatures`, from: sheetOf(adhesive) };
+}

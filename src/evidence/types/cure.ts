@@ -1,0 +1,32 @@
+/** What the record shows of a piece's cure, and when its least cure is reached. */
+import type { CureLaw } from "../../reckoning/cure-rate.ts";
+import type { Ref } from "../../record/types.ts";
+import type { Source } from "../types.ts";
+
+/** Where the temperature of a time comes from: a logger all along, in part, or not at all. */
+export type Warmth = "logged" | "logged in part" | "assumed" | "unknown";
+
+export interface Cure {
+  /** The latest that the joint can have been closed, s since 1970-01-01T00:00Z. */
+  readonly from: number;
+  /** The least cure asked, s, and the temperature it is counted at, °C. */
+  readonly least: number;
+  readonly reference: number;
+  readonly referenceFrom: Source;
+  /** How the rate of cure is taken to depend on temperature. */
+  readonly law: CureLaw;
+  /** The temperature taken where no logger has readings, °C, and in words where it comes from. */
+  readonly assumed?: { readonly temperature: number; readonly words: string };
+  /** Until it was broken: the equivalent age at the reference that is shown, s, and by what. Undefined before it is broken. */
+  readonly age?: number;
+  readonly warmth?: Warmth;
+  /**
+   * When days and equivalent age both reach the least cure; beyond what is logged the assumed temperature is taken to go on.
+   * Undefined where no temperature at all is known; then only the days count.
+   */
+  readonly readyAt?: number;
+  /** By what the temperature until then is known. */
+  readonly readyBy: Warmth;
+  /** The logs it rests on. */
+  readonly logs: readonly Ref[];
+}
