@@ -57,13 +57,14 @@ function inputOf(site: Site, { plan, work, ahead, finish }: Forecast): FanInput 
 
 function Fan({ site, forecast }: { readonly site: Site; readonly forecast: Forecast }): JSX.Element {
   const { finish, plan } = forecast;
-  const says = `${hoursRounded(plan.left)} are left by the plan, as corrected. Of the futures drawn, so many have done them by: ${listed(finish.map(finishWords))}.`;
+  const left = `${hoursRounded(plan.left)} are left by the plan, as corrected.`;
+  const says = `${left} Of the futures drawn, so many have done them by: ${listed(finish.map(finishWords))}.`;
   const input = inputOf(site, forecast);
   return (
     <figure class="chart fan" id="fan">
       <figcaption>
         <h2>Hours on what is planned, and what may come</h2>
-        <p>{says}</p>
+        <p>{left}</p>
       </figcaption>
       <dl class="fan__dates">
         {finish.map(({ share, day }) => <div><dt>{percent(share)} of futures done by</dt><dd>{day === undefined ? "more than twenty years ahead" : <time dateTime={day}>{dateWords(day)}</time>}</dd></div>)}

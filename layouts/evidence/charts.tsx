@@ -40,7 +40,7 @@ function Shares({ shares, site, from }: Where & { readonly shares: readonly Shar
       <ListTable caption="Pieces that passed, of those that show something" heads={["Pieces", number("Batches"), number("Passed"), number("At least"), number("Interval"), number("Show nothing"), number("Not broken")]}>
         {shares.map((share) => (
           <tr>
-            <th scope="row">{share.adhesiveTitle}, {share.procedureTitle}{share.trial === undefined ? null : <span class="quiet plainly">trial <To site={site} from={from} to={{ kind: "trial", id: share.trial }} />{share.preparation === undefined ? "" : `, ${share.preparation}`}</span>}</th>
+            <th scope="row" class="alike">{share.adhesiveTitle}, {share.procedureTitle}{share.trial === undefined ? null : <span class="quiet plainly">, trial <To site={site} from={from} to={{ kind: "trial", id: share.trial }} />{share.preparation === undefined ? "" : `, ${share.preparation}`}</span>}</th>
             <td class="number">{share.batches}</td>
             <td class="number">{share.passed} of {share.passed + share.failed}</td>
             <td class="number">{share.atLeast === undefined ? "" : boundWords(share.atLeast)}</td>

@@ -55,10 +55,16 @@ function Svg({ id, input, room, part, title, says }: SvgProps): JSX.Element {
       ))}
       <path class="individuals__line" d={path} />
       {points.map(({ x, y, label, marked }) => (marked
-        ? <g class="individuals__out"><path d={`M${x} ${y - 7}l7 7l-7 7l-7 -7z`} />{label === undefined ? null : <text x={x} y={y - 12} text-anchor="middle">{label}</text>}</g>
+        ? <g class="individuals__out"><path d={`M${x} ${y - 7}l7 7l-7 7l-7 -7z`} />{label === undefined ? null : <Beside x={x} y={y} right={frame.right}>{label}</Beside>}</g>
         : <circle class="individuals__point" cx={x} cy={y} r="3.2" />))}
     </svg>
   );
+}
+
+/** Words beside a point, on the side where there is room. */
+function Beside({ x, y, right, children }: { readonly x: number; readonly y: number; readonly right: number; readonly children: string }): JSX.Element {
+  const room = right - x > 60;
+  return <text x={room ? x + 12 : x - 12} y={y + 4} text-anchor={room ? "start" : "end"}>{children}</text>;
 }
 
 function Table({ series, site, from }: Where & { readonly series: SeriesView }): JSX.Element {

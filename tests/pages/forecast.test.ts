@@ -1,0 +1,122 @@
+import { describe, expect, it } from "vitest";
+import { reckon } from "../../src/evidence/evidence.ts";
+import { editionOf } from "../../src/pages/edition.ts";
+import { forecastView } from "../../src/pages/forecast.ts";
+import type { Edition } from "../../src/pages/shown.ts";
+import { dayNumber, dayText } from "../../src/reckoning/calendar.ts";
+import type { Assembly, Audience, Entry, Record } from "../../src/record/types.ts";
+import { assembly, entry, record } from "../evidence/make.ts";
+
+const place = { file: "made.md", line: 1, column: 1 };
+const START = dayNumber("2025-01-01") ?? 0;
+const WING = assembly("wing", { planned: 6000 });
+
+const worked = (day: string, minutes: number, on = "wing", audience: Audience = "public"): Entry =>
+  entry(`${day}-work-${audience}-${on}`, { audience, assembly: on, hours: [{ place, who: "builder", task: "gluing", minutes, typed: "", assembly: on }] });
+
+/** Work every Saturday; 2025-01-01 was a Wednesday, so that the first is the fourth of January. */
+const saturdays = (count: number, minutes: (at: number) => number = () => 120): Entry[] =>
+  Array.from({ length: count }, (_, at) => worked(dayText(START + 3 + 7 * at), minutes(at)));
+
+function view(entries: readonly Entry[], assemblies: readonly Assembly[] = [WING], edition: Edition = "archive") {
+  const made: Record = { ...record({ assemblies, entries }), day: entries.at(-1)?.day ?? "2025-01-01" };
+  const day = dayText((dayNumber(made.day) ?? 0) + 1);
+  return forecastView(editionOf({ ...made, day }, reckon({ ...made, day }), edition));
+}
+
+describe("The forecast", () => {
+  it("is silent below eight whole weeks, and says why", () => {
+    const { silent, forecast } = view(saturdays(8));
+    expect(forecast).toBeUndefined();
+    expect(silent).toBe("The record spans 7 whole weeks. Below 8 there is no forecast: so few say too little of how weeks differ.");
+    expect(view(saturdays(9)).forecast).toBeDefined();
+  });
+
+  it("is silent without a plan, with nothing left of it, and with no work on it", () => {
+    expect(view(saturdays(20), [assembly("wing")]).silent).toContain("No assembly has planned hours");
+    expect(view(saturdays(20), [assembly("wing", { planned: 60, finished: "2025-02-01" })]).silent).toBe("By the plan no work is left.");
+    expect(view(saturdays(20), [assembly("wing"), assembly("fin", { planned: 600 })]).silent).toBe("In no whole week has work been noted on a part that has planned hours.");
+  });
+
+  it("is certain where every week was alike: 6,000 minutes planned, 20 of 120 done, 30 weeks of 120 to go", () => {
+    const { forecast } = view(saturdays(20));
+    expect(forecast?.plan.left).toBe(3600);
+    const last = dayText(START + 3 + 7 * 19 + 1);
+    const done = dayText((dayNumber(last) ?? 0) + 7 * 30);
+    expect(forecast?.finish).toEqual([{ share: 0.5, day: done }, { share: 0.8, day: done }, { share: 0.95, day: done }]);
+    expect(forecast?.ahead).toHaveLength(30);
+    expect(forecast?.ahead[0]).toEqual({ day: dayText((dayNumber(last) ?? 0) + 7), wide: [2520, 2520], narrow: [2520, 2520], middle: 2520 });
+    expect(forecast?.ahead.at(-1)?.middle).toBe(6000);
+  });
+
+  it("never lets a band rise above all that is planned, nor a later date come before a surer one", () => {
+    const { forecast } = view(saturdays(30, (at) => (at % 3) * 100));
+    expect(forecast?.ahead.every(({ wide, narrow, middle }) => wide[0] <= narrow[0] && narrow[0] <= middle && middle <= narrow[1] && narrow[1] <= wide[1] && wide[1] <= 6000)).toBe(true);
+    const days = forecast?.finish.map(({ day }) => day ?? "");
+    expect(days).toEqual([...(days ?? [])].sort());
+    expect(new Set(days).size).toBeGreaterThan(1);
+  });
+
+  it("takes a part as finished only from its day on", () => {
+    const parts = [WING, assembly("fin", { planned: 600, finished: "2099-01-01" })];
+    expect(view(saturdays(20), parts).forecast?.plan.parts.map(({ finished }) => finished)).toEqual([false, false]);
+  });
+
+  it("counts neither as progress nor as pace what was worked on parts without a plan, and says so", () => {
+    const seen = view([...saturdays(20), worked("2025-05-18", 300, "jig")], [WING, assembly("jig")]);
+    expect(seen.forecast?.assumptions.join(" ")).toContain("5 h were worked on parts without planned hours.");
+    expect(seen.forecast?.plan.left).toBe(3600);
+  });
+
+  it("says what finished parts took, what has outrun its plan, how many weeks were idle, and how the futures were drawn", () => {
+    const parts = [WING, assembly("fin", { planned: 600, finished: "2025-02-01" }), assembly("rudder", { planned: 60, title: "Rudder" })];
+    const entries = [...saturdays(20, (at) => (at % 2) * 240), worked("2025-02-02", 900, "fin"), worked("2025-02-03", 120, "rudder")].sort((a, b) => (a.day < b.day ? -1 : 1));
+    const words = view(entries, parts).forecast?.assumptions ?? [];
+    expect(words).toEqual([
+      "The work is what is planned for 3 parts, of which 2 are not finished, and nothing else: what is not planned, such as covering, fitting out or a part without planned hours, is not in it.",
+      "Finished parts took 15 h where 10 h were planned, 150 % of it; the other parts are taken to go the same way.",
+      "Rudder has taken all that the corrected plan gives and is not finished: nothing more is foreseen there, which is likely too little.",
+      expect.stringContaining("like one of the 19 whole weeks from the start to the date of the record, 8 of them without work"),
+      expect.stringContaining("2,000 futures are drawn by a generator whose seed"),
+    ]);
+  });
+
+  it("says that a plan with nothing finished is taken as it stands", () => {
+    expect(view(saturdays(20)).forecast?.assumptions).toContain("No part with planned hours is finished, so that the plan is taken as it stands. Plans are seldom too long.");
+  });
+
+  it("is the same whenever it is made", () => {
+    const entries = saturdays(40, (at) => (at * 37) % 300);
+    expect(view(entries)).toEqual(view(entries));
+  });
+
+  it("in an edition is that of a record which never held what the edition does not show", () => {
+    const open = saturdays(40, (at) => (at * 37) % 300);
+    const hidden = [3, 9, 15, 22].map((at) => worked(dayText(START + 4 + 7 * at), 777, "wing", "inspector"));
+    const all = [...open, ...hidden].sort((a, b) => (a.day < b.day ? -1 : 1));
+    const great = [assembly("wing", { planned: 60_000 })];
+    const without = view(open, great, "public");
+    expect(view(all, great, "public")).toEqual(without);
+    expect(view(all, great, "archive").forecast?.plan.left).toBe((without.forecast?.plan.left ?? 0) - 4 * 777);
+    expect(without.forecast?.assumptions.at(-1)).toBe("Hours are those that this edition shows.");
+  });
+});
+
+describe("The look back", () => {
+  it("tries the last Sunday of each month that has eight weeks before it and the weeks foretold after it", () => {
+    const { lookBacks } = view(saturdays(26));
+    expect(lookBacks.map(({ ahead, tried }) => [ahead, tried.map(({ day }) => day)])).toEqual([
+      [4, ["2025-03-30", "2025-04-27", "2025-05-25"]],
+      [13, ["2025-03-30"]],
+    ]);
+    expect(lookBacks.every(({ held, tried }) => held === tried.length)).toBe(true);
+    expect(lookBacks[0]?.tried[0]).toEqual({ day: "2025-03-30", low: 480, high: 480, worked: 480, held: true });
+  });
+
+  it("counts the bands that did not hold", () => {
+    const { lookBacks } = view(saturdays(26, (at) => (at < 15 ? 120 : 600)));
+    const [four] = lookBacks;
+    expect(four?.held).toBe(0);
+    expect(four?.tried[0]).toMatchObject({ low: 480, high: 480, worked: 120 * 2 + 600 * 2 });
+  });
+});
