@@ -57,13 +57,13 @@ function datasets(facts: Facts): object[] {
   const bars = facts.form === "bars";
   const own = facts.series.map(({ name, values }, at) => {
     const ink = colour(bars ? BAR_COLOURS[at % BAR_COLOURS.length] ?? "--ink" : `--series-${(at % 8) + 1}`);
-    const line = { fill: facts.filled === true && at === 0, pointStyle: "line", borderColor: ink, borderWidth: 2, borderDash: DASHES[at % 8], pointRadius: 0, pointHitRadius: 12 };
+    const line = { fill: facts.filled === true && at === 0, borderColor: ink, borderWidth: 2, borderDash: DASHES[at % 8], pointRadius: 0, pointHitRadius: 12 };
     const bar = { borderColor: colour("--ink"), borderWidth: 0.5, barThickness: "flex", categoryPercentage: 1, barPercentage: 0.82, stack: "work" };
     return { label: name, data: pointsOf(facts, values), type: bars ? "bar" : "line", backgroundColor: facts.filled === true && !bars ? `${colour("--spruce")}52` : ink, ...(bars ? bar : line) };
   });
   if (facts.against === undefined) return own;
   const { name, values } = facts.against;
-  return [...own, { label: name, data: pointsOf(facts, values), type: "line", borderColor: colour("--ink-2"), backgroundColor: "transparent", borderWidth: 1.4, borderDash: [6, 4], pointRadius: 0, pointStyle: "line", stack: "against" }];
+  return [...own, { label: name, data: pointsOf(facts, values), type: "line", borderColor: colour("--ink-2"), backgroundColor: "transparent", borderWidth: 1.4, borderDash: [6, 4], pointRadius: 0, stack: "against" }];
 }
 
 function scales(facts: Facts, narrow: boolean): object {
@@ -77,7 +77,7 @@ function scales(facts: Facts, narrow: boolean): object {
       ticks: { ...words, autoSkip: false, maxRotation: 0, callback: monthWords },
       stacked: facts.form === "bars",
     },
-    y: { beginAtZero: true, stacked: facts.form === "bars", grid: { color: colour("--rule") }, ticks: words, title: { display: true, text: "hours", color: colour("--ink-2") } },
+    y: { beginAtZero: true, stacked: facts.form === "bars", grid: { color: colour("--rule") }, ticks: { ...words, maxTicksLimit: 7 }, title: { display: true, text: "hours", color: colour("--ink-2") } },
   };
 }
 
@@ -103,7 +103,7 @@ function settings(facts: Facts, narrow: boolean): object {
       interaction: { mode: "index", intersect: false },
       scales: scales(facts, narrow),
       plugins: {
-        legend: { position: "bottom", align: "start", labels: { color: colour("--ink"), usePointStyle: facts.form === "lines", pointStyleWidth: 30, boxWidth: 20, boxHeight: 9, padding: 14, font: { family: fontOf(), size: 13 } } },
+        legend: { position: "bottom", align: "start", labels: { color: colour("--ink"), ...(facts.form === "lines" ? { boxWidth: 30, boxHeight: 0 } : { boxWidth: 20, boxHeight: 9 }), padding: 14, font: { family: fontOf(), size: 13 } } },
         tooltip: { callbacks: { label: words, title: when }, bodyFont: { family: fontOf() }, titleFont: { family: fontOf() } },
       },
     },

@@ -1,0 +1,42 @@
+/** Whole drawings as the pages hold them. `npx vitest run -u tests/charts` renews them: look at what changed before committing it. */
+import { renderToString } from "preact-render-to-string";
+import { describe, expect, it } from "vitest";
+import { ChartFigure } from "../../layouts/chart.tsx";
+import { Mark } from "../../layouts/mark.tsx";
+import { Timeline } from "../../layouts/timeline.tsx";
+import type { Chart } from "../../src/pages/chart.ts";
+import type { Marked } from "../../src/pages/marked.ts";
+
+const lined = (html: string): string => `${html.replaceAll("><", ">\n<")}\n`;
+
+const LINES: Chart = {
+  id: "sum", title: "Hours to date", says: "Two & a half weeks.", form: "lines", filled: true, days: [20090, 20097, 20104],
+  series: [{ name: "Ada", values: [0, 6.5, 9] }, { name: "<Bo>", values: [0, 2, 8.5] }], against: { name: "As meant", values: [0, 8, 16] },
+};
+const BARS: Chart = { ...LINES, id: "weeks", title: "Hours in each week", form: "bars", filled: false, against: { name: "Meant", values: [8, 8, 8] } };
+const MARKS: readonly Marked[] = ["accepted", "rejected", "pending", "unproven", "inconclusive", "too early", "quarantined", "opened", "not glued", "ready", "signed", "not signed", "departure", "rework", "raised", "closed"];
+
+describe("Drawings", () => {
+  it("of lines are as they were", async () => {
+    await expect(lined(renderToString(<ChartFigure chart={LINES} />))).toMatchFileSnapshot("goldens/lines.html");
+  });
+
+  it("of bars are as they were", async () => {
+    await expect(lined(renderToString(<ChartFigure chart={BARS} />))).toMatchFileSnapshot("goldens/bars.html");
+  });
+
+  it("of a line of time are as they were", async () => {
+    const input = {
+      from: 20090, to: 20180, work: [{ day: 20090, hours: 4 }, { day: 20120, hours: 2 }],
+      rows: [{ name: "Batches", events: [{ day: 20090, shape: "accepted", words: "Batch B-1, accepted" }, { day: 20091, shape: "quarantined", words: "Batch <B-2>" }] }],
+    };
+    await expect(lined(renderToString(<Timeline input={input} title="Wing" says="Two days." />))).toMatchFileSnapshot("goldens/timeline.html");
+  });
+
+  it("of marks are as they were, and no two that mean different things look alike", async () => {
+    const shapes = MARKS.map((of) => renderToString(<Mark of={of} />));
+    await expect(lined(shapes.join("\n"))).toMatchFileSnapshot("goldens/marks.html");
+    const paths = shapes.map((html) => html.replace(/<span class="mark__word">.*/, "").replace(" mark--attention", ""));
+    expect(new Set(paths).size).toBe(MARKS.length);
+  });
+});
