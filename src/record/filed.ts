@@ -33,7 +33,9 @@ export type Files = { readonly [K in FileKind]: readonly Filed<Spec<K>>[] };
 
 export interface Draft {
   readonly files: Files;
-  /** Texts of files that could not be read as they were meant. */
+  /** Texts of files with problems, of which a part may be missing in `files`. */
+  readonly unsound: readonly string[];
+  /** Texts of those of which nothing is known, not even the ids within. */
   readonly unread: readonly string[];
   readonly problems: readonly Problem[];
 }
@@ -41,6 +43,7 @@ export interface Draft {
 export function readFiles(folder: Folder): Draft {
   const files: { [K in FileKind]: Filed<Spec<K>>[] } = { aircraft: [], assembly: [], adhesive: [], procedure: [], lot: [], trial: [], entry: [], climate: [] };
   const problems: Problem[] = [];
+  const unsound: string[] = [];
   const unread: string[] = [];
   const assembly = folder.files.find((file) => file.startsWith("assemblies/") && file.endsWith(".md"));
   for (const file of folder.files) {
@@ -48,10 +51,11 @@ export function readFiles(folder: Folder): Draft {
     if (kind === undefined) continue;
     const read = readFile(folder.root, file, kind, kind === "entry" && assembly !== undefined ? { assembly: nameOf(assembly), date: nameOf(file).slice(0, 10), title: "-" } : {});
     problems.push(...read.problems);
-    if (read.filed === undefined || !read.filed.whole) unread.push(read.text);
+    if (read.filed === undefined || !read.filed.whole) unsound.push(read.text);
+    if (read.filed === undefined || read.filed.spec === undefined) unread.push(read.text);
     if (read.filed) (files[kind] as Filed<unknown>[]).push(read.filed);
   }
-  return { files, unread, problems: inOrder(problems) };
+  return { files, unsound, unread, problems: inOrder(problems) };
 }
 
 /** The kind of file that a path promises, for Markdown files where the record expects them. */

@@ -64,9 +64,9 @@ export class Ids {
 
 function twice(named: Named, other: Named): Fault {
   const { file, line, column } = other.place;
-  const same = other.id === named.id ? "" : ", which differs only in capital letters";
+  const message = other.id === named.id ? `the id ${named.id} is already that of ${aKind(other.kind)}` : `the ids ${named.id} and ${other.id} differ only in capital letters`;
   return {
-    code: "duplicate-id", message: `the id ${named.id} is already that of ${aKind(other.kind)}${same}`, expected: "an id for each thing in the record",
+    code: "duplicate-id", message, expected: "an id for each thing in the record",
     found: `${named.id} here, ${other.id} at ${file}:${line}:${column}`, mend: "give one of them another id",
   };
 }

@@ -39,7 +39,7 @@ export class Shelf {
       return { fault: { code: "no-file", message: "capital letters differ from the file's name", expected: EXPECTED, found: shown(typed), mend: `write ${pathBetween(from, same)}` } };
     }
     const meant = this.#meant(path);
-    const mend = meant === undefined ? `put the file at ${path}, or mend the path` : `did you mean ${pathBetween(from, meant)}?`;
+    const mend = meant === undefined ? `put the file at ${path}, or correct the path` : `did you mean ${pathBetween(from, meant)}?`;
     return { fault: { code: "no-file", message: "there is no such file in the record", expected: EXPECTED, found: shown(typed), mend } };
   }
 

@@ -14,7 +14,7 @@ export function checkAssemblies(desk: Desk): void {
     const circle = circleFrom(filed.id, parents);
     if (circle && !told.has(filed.id)) {
       circle.forEach((id) => told.add(id));
-      report(desk, filed, ["parent"], { code: "circle", message: "these assemblies are parts of each other, round in a circle", expected: "assemblies that end at one without a parent", found: [...circle, filed.id].join(" in "), mend: "take `parent:` from the one that is not a part of another" });
+      report(desk, filed, ["parent"], { code: "circle", message: circle.length === 1 ? "this assembly is a part of itself" : "these assemblies are parts of each other, round in a circle", expected: "assemblies that end at one without a parent", found: [...circle, filed.id].join(" in "), mend: "take `parent:` from the one that is not a part of another" });
     }
     (filed.spec.hold_points ?? []).forEach((point, at) => (point.joints ?? []).forEach((joint, index) => {
       const path = ["hold_points", at, "joints", index];

@@ -55,8 +55,8 @@ function checkComponentLot(desk: Desk, filed: EntryFile, path: Path, batch: Batc
   const lot = lots.get(id);
   if (!lot) return;
   if (lot.spec.material !== slot) {
-    report(desk, filed, at, { code: "wrong-lot", message: `${id} is a lot of ${lot.spec.material}`, expected: `a lot of ${slot}`, found: id, mend: `write the lot of ${slot}, or mend \`material\` in ${lot.file}` });
-  } else if (lot.spec.adhesive !== undefined && lot.spec.adhesive !== batch.adhesive) {
+    report(desk, filed, at, { code: "wrong-lot", message: `${id} is a lot of ${lot.spec.material}`, expected: `a lot of ${slot}`, found: id, mend: `write the lot of ${slot}, or correct \`material\` in ${lot.file}` });
+  } else if (lot.spec.adhesive !== undefined && lot.spec.adhesive !== batch.adhesive && desk.ids.has("adhesive", lot.spec.adhesive)) {
     report(desk, filed, at, { code: "wrong-lot", message: `${id} is ${slot} of ${lot.spec.adhesive}, not of ${batch.adhesive}`, expected: `a lot of ${slot} of ${batch.adhesive}`, found: id, mend: "write the lot that went into this batch, or the adhesive it belongs to" });
   }
   checkReceived(desk, filed, at, id, lots);
@@ -76,7 +76,7 @@ function checkWoodLot(desk: Desk, filed: EntryFile, path: Path, id: string | und
 function checkReceived(desk: Desk, filed: EntryFile, path: Path, id: string, lots: Lots): void {
   const lot = lots.get(id);
   if (!lot || lot.spec.received <= filed.spec.date) return;
-  report(desk, filed, path, { code: "date", message: `${id} had not come yet`, expected: `a lot received by ${filed.spec.date}`, found: `${id}, received ${lot.spec.received} (${whereIs(lot, ["received"])})`, mend: "write the lot that was used, or mend the day it came" });
+  report(desk, filed, path, { code: "date", message: `${id} had not come yet`, expected: `a lot received by ${filed.spec.date}`, found: `${id}, received ${lot.spec.received} (${whereIs(lot, ["received"])})`, mend: "write the lot that was used, or correct the day it came" });
 }
 
 function checkClocks(desk: Desk, filed: EntryFile, path: Path, { mixed, closed }: BatchSpec, zone: Zone | undefined): void {
@@ -84,7 +84,7 @@ function checkClocks(desk: Desk, filed: EntryFile, path: Path, { mixed, closed }
   if (!mixed || !closed || closed.minutes >= mixed.minutes) return;
   const after = closed.minutes + 1440;
   const past = after < 36 * 60 ? `${Math.floor(after / 60)}:${String(after % 60).padStart(2, "0")}` : undefined;
-  const mend = past === undefined ? "mend one of the two times" : `if midnight had passed, write "${past}"`;
+  const mend = past === undefined ? "correct one of the two times" : `if midnight had passed, write "${past}"`;
   report(desk, filed, [...path, "closed"], { code: "time", message: "closed before it was mixed", expected: `a time after ${mixed.typed}`, found: closed.typed, mend });
 }
 

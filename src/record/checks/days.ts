@@ -1,6 +1,6 @@
 /** Days against the start of the build and today. */
-import type { Fault } from "../reading.ts";
-import { shown } from "../reading.ts";
+import { type Fault, isFault, shown } from "../reading.ts";
+import { readDay } from "../time/day.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Day } from "../types.ts";
 import type { Filed } from "../filed.ts";
@@ -18,7 +18,7 @@ export function checkDays(desk: Desk): void {
   }
   for (const filed of soundOf(desk, "entry")) {
     const named = filed.id.slice(0, 10);
-    if (/^\d{4}-\d{2}-\d{2}$/.test(named) && named !== filed.spec.date) report(desk, filed, ["date"], otherDay(named, filed.spec.date));
+    if (!isFault(readDay(named)) && named !== filed.spec.date) report(desk, filed, ["date"], otherDay(named, filed.spec.date));
     notBeforeStart(desk, filed, ["date"], filed.spec.date, start);
     notAfterToday(desk, filed, ["date"], filed.spec.date);
   }
@@ -30,7 +30,7 @@ function otherDay(named: string, typed: string): Fault {
 
 function notBeforeStart(desk: Desk, filed: Filed<unknown>, path: Path, day: Day, start: Day | undefined): void {
   if (start === undefined || day >= start) return;
-  report(desk, filed, path, { code: "date", message: "this is before the build began", expected: `a day from ${start} on, the start in aircraft.md`, found: day, mend: "mend this date, or the start in aircraft.md" });
+  report(desk, filed, path, { code: "date", message: "this is before the build began", expected: `a day from ${start} on, the start in aircraft.md`, found: day, mend: "correct this date, or the start in aircraft.md" });
 }
 
 function notAfterToday(desk: Desk, filed: Filed<unknown>, path: Path, day: Day): void {

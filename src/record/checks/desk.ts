@@ -33,17 +33,22 @@ export function report(desk: Desk, filed: Filed<unknown>, path: Path, fault: Fau
   desk.problems.push({ ...filed.at(path), ...fault });
 }
 
-/** Reports an id that names nothing of these kinds; true where it does. */
+/** Reports an id that names nothing of these kinds, unless it may stand in a file that could not be read; true where it names one. */
 export function expectId(desk: Desk, filed: Filed<unknown>, path: Path, kinds: readonly Kind[], id: string | undefined): id is string {
   if (id === undefined) return false;
   const fault = desk.ids.fault(kinds, id);
-  if (fault) report(desk, filed, path, fault);
+  if (fault && !isExcused(desk, kinds, id)) report(desk, filed, path, fault);
   return fault === undefined;
 }
 
-/** Whether a thing stands in a file that could not be wholly read, so that nothing may be said of what is missing. */
+function isExcused(desk: Desk, kinds: readonly Kind[], id: string): boolean {
+  if (desk.ids.get(id) !== undefined) return false;
+  return (kinds.includes("person") && desk.draft.files.aircraft.length === 0) || desk.draft.unread.some((text) => text.includes(id));
+}
+
+/** Whether a thing stands in a file with problems, so that nothing may be said of what seems to be missing. */
 export function doubtful(desk: Desk, id: string): boolean {
-  return desk.draft.unread.some((text) => text.includes(id));
+  return desk.draft.unsound.some((text) => text.includes(id));
 }
 
 export function expectPicture(desk: Desk, filed: Filed<unknown>, path: Path, typed: string | undefined): void {

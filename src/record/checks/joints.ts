@@ -45,6 +45,6 @@ function checkRejected(desk: Desk, filed: EntryFile, path: Path, batch: string, 
   if (!expectId(desk, filed, path, ["batch"], batch)) return;
   const mixedIn = days.get(batch);
   if (mixedIn && mixedIn.spec.date > filed.spec.date) {
-    report(desk, filed, path, { code: "order", message: `${batch} was rejected before it was mixed`, expected: `a batch mixed by ${filed.spec.date}`, found: `${batch}, mixed ${mixedIn.spec.date}`, mend: `mend this entry or ${mixedIn.file}` });
+    report(desk, filed, path, { code: "order", message: `${batch} was rejected before it was mixed`, expected: `a batch mixed by ${filed.spec.date}`, found: `${batch}, mixed ${mixedIn.spec.date}`, mend: `correct this entry or ${mixedIn.file}` });
   }
 }

@@ -1,4 +1,5 @@
 /** What is raised in one entry and settled in another: open items and departures. */
+import { nearest } from "../nearest.ts";
 import type { Path } from "../text/yaml.ts";
 import { type Desk, type EntryFile, expectId, report, soundOf, whereIs } from "./desk.ts";
 
@@ -31,7 +32,12 @@ export function checkOpenItems(desk: Desk): void {
 
 function checkBefore(desk: Desk, filed: EntryFile, path: Path, before: string): void {
   const fault = desk.ids.fault(["hold point"], before);
-  if (fault) report(desk, filed, path, { ...fault, message: `"${before}" is neither a hold point nor one of ${HOLD_KINDS.join(", ")}`, expected: `${HOLD_KINDS.join(", ")}, or ${fault.expected ?? "the id of a hold point"}` });
+  if (!fault) return;
+  const kind = nearest(before, HOLD_KINDS);
+  report(desk, filed, path, {
+    ...fault, message: `"${before}" is neither a hold point nor a kind of one`, expected: `${HOLD_KINDS.join(", ")}, or ${fault.expected ?? "the id of a hold point"}`,
+    ...(kind !== undefined && { mend: `did you mean ${kind}?` }),
+  });
 }
 
 export function checkDepartures(desk: Desk): void {
@@ -64,6 +70,6 @@ function settled(desk: Desk, filed: EntryFile, path: Path, id: string, raisedIn:
   }
   before.set(id, { filed, path });
   if (raisedIn && raisedIn.id > filed.id) {
-    report(desk, filed, path, { code: "order", message: `${id} is ${said.done} before it was ${said.made}`, found: `${id}, ${said.made} in ${raisedIn.file}`, mend: "mend the date of one of the two entries" });
+    report(desk, filed, path, { code: "order", message: `${id} is ${said.done} before it was ${said.made}`, found: `${id}, ${said.made} in ${raisedIn.file}`, mend: "correct the date of one of the two entries" });
   }
 }

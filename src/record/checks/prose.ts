@@ -67,7 +67,7 @@ const LINK_EXPECTED = "an id such as B-014, an entry's file name, a declared fil
 
 function linkFault(desk: Desk, filed: Filed<unknown>, href: string, { index, files }: Declared): Fault | undefined {
   if (resolveTarget(index, filed.file, href)) return undefined;
-  const said = (message: string, mend: string): Fault => ({ code: "link", message, expected: LINK_EXPECTED, found: shown(href), mend });
+  const said = (message: string, mend: string): Fault => ({ code: "link", message, expected: LINK_EXPECTED, ...(href !== "" && { found: shown(href) }), mend });
   if (href === "") return said("this link leads nowhere", "write where it leads, or take the brackets away");
   if (/^[a-z][a-z0-9+.-]*:/i.test(href)) return said("links of this kind are not shown", "write an address that begins with https://, http:// or mailto:");
   if (href.startsWith("//") || /^www\./i.test(href)) return said("this web address has no beginning", `write https://${href.replace(/^\/+/, "")}`);

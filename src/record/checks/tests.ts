@@ -30,7 +30,7 @@ export function checkTests(desk: Desk): void {
       if (glued) checkOrder(desk, filed, index, test, glued);
       const trial = glued?.piece.trial === undefined ? undefined : trials.get(glued.piece.trial);
       if (trial && trial.spec.stated > filed.spec.date) {
-        report(desk, filed, [...path, "piece"], { code: "date", message: `this piece was broken before trial ${trial.id} said what was expected`, expected: `a day from ${trial.spec.stated} on`, found: `${test.piece}, broken ${filed.spec.date}`, mend: `mend \`stated\` in ${trial.file}, or take the piece out of the trial` });
+        report(desk, filed, [...path, "piece"], { code: "date", message: `this piece was broken before trial ${trial.id} said what was expected`, expected: `a day from ${trial.spec.stated} on`, found: `${test.piece}, broken ${filed.spec.date}`, mend: `correct \`stated\` in ${trial.file}, or take the piece out of the trial` });
       }
     });
   }
@@ -45,7 +45,7 @@ function checkWoodFailure(desk: Desk, filed: EntryFile, index: number, test: Tes
   const share = test.wood_failure;
   const against = (test.failure === "wood" && share?.value === 0) || (test.failure === "glue line" && share?.value === 1);
   if (!against || !share) return;
-  report(desk, filed, ["tests", index, "wood_failure"], { code: "contradiction", message: `a failure in the ${test.failure} with ${share.typed} wood failure contradicts itself`, expected: "a percentage that goes with where it broke", found: share.typed, mend: "mend `failure` or `wood_failure`" });
+  report(desk, filed, ["tests", index, "wood_failure"], { code: "contradiction", message: `a failure in the ${test.failure} with ${share.typed} wood failure contradicts itself`, expected: "a percentage that goes with where it broke", found: share.typed, mend: "correct `failure` or `wood_failure`" });
 }
 
 function checkOnce(desk: Desk, filed: EntryFile, index: number, test: TestSpec, broken: Map<string, string>): void {
@@ -63,5 +63,5 @@ function checkOrder(desk: Desk, filed: EntryFile, index: number, test: TestSpec,
   if (!earlierDay && !earlierTime) return;
   const when = glued === undefined ? gluedIn.spec.date : `${gluedIn.spec.date} ${glued.typed}`;
   const path = ["tests", index, test.at !== undefined && sameDay ? "at" : "piece"];
-  report(desk, filed, path, { code: "order", message: `${test.piece} was broken before it was glued`, expected: `a time after ${when}, when batch ${batch.id} was glued`, found: test.at !== undefined ? `${filed.spec.date} ${test.at.typed}` : filed.spec.date, mend: `mend this entry or ${whereIs(gluedIn, ["date"])}` });
+  report(desk, filed, path, { code: "order", message: `${test.piece} was broken before it was glued`, expected: `a time after ${when}, when batch ${batch.id} was glued`, found: test.at !== undefined ? `${filed.spec.date} ${test.at.typed}` : filed.spec.date, mend: `correct this entry or ${whereIs(gluedIn, ["date"])}` });
 }

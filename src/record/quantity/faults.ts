@@ -4,25 +4,34 @@ import { type Fault, shown } from "../reading.ts";
 import type { Dimension } from "../types.ts";
 import type { NumberFault } from "./number.ts";
 import type { Wanted } from "./quantity.ts";
-import { DIMENSIONS, wordsFor } from "./units.ts";
+import { DIMENSIONS, unitsFor, wordsFor } from "./units.ts";
 
 type Failed = { readonly fault: Fault };
-
-/** `a mass with its unit, such as 42.0 g` */
-export function expectation(wanted: Wanted): string {
-  if (wanted.dimension === undefined) return `a number with its unit, such as ${wanted.example ?? "62.3 mm"}`;
-  const { name, example } = DIMENSIONS[wanted.dimension];
-  return `${name} with its unit, such as ${wanted.example ?? example}`;
-}
 
 function failed(code: string, message: string, typed: string, wanted: Wanted, mend: string): Failed {
   return { fault: { code, message, expected: expectation(wanted), found: shown(typed), mend } };
 }
 
+/** `a mass with its unit, such as 42.0 g` */
+function expectation(wanted: Wanted): string {
+  const example = wanted.example ?? (wanted.dimensions?.[0] && DIMENSIONS[wanted.dimensions[0]].example) ?? "62.3 mm";
+  return `${namesOf(wanted.dimensions)} with its unit, such as ${example}`;
+}
+
+/** `a mass`, `a mass or a volume`, `a number` */
+function namesOf(dimensions: readonly Dimension[] | undefined): string {
+  const names = dimensions?.map((dimension) => DIMENSIONS[dimension].name) ?? ["a number"];
+  return names.length === 1 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;
+}
+
+function unitsOf(dimensions: readonly Dimension[] | undefined): string {
+  return (dimensions ?? (["length", "mass", "force", "angle"] as const)).flatMap(unitsFor).slice(0, 10).join(", ");
+}
+
 export function noNumber(typed: string, why: NumberFault, wanted: Wanted): Failed {
   if (why === "zero below") return failed("quantity", "nothing can be divided by zero", typed, wanted, "write the fraction as it was meant");
   if (why === "exponent") return failed("quantity", "powers of ten are not read", typed, wanted, "write the number out");
-  return failed("quantity", "this does not begin with a number", typed, wanted, "write a number and its unit, and put words into `note` or the prose");
+  return failed("quantity", "this does not begin with a number", typed, wanted, "write a number and its unit; words belong in the prose");
 }
 
 export function decimalComma(typed: string, body: string, wanted: Wanted): Failed {
@@ -34,8 +43,11 @@ export function decimalComma(typed: string, body: string, wanted: Wanted): Faile
 }
 
 export function noUnit(typed: string, number: string, wanted: Wanted): Failed {
-  const unit = wanted.dimension === undefined ? "mm" : (wordsFor(wanted.dimension)[0] ?? "");
-  return failed("no-unit", `${number} has no unit`, typed, wanted, `write the unit after the number, such as ${joined(number, unit)}`);
+  const [dimension = "length"] = wanted.dimensions ?? [];
+  const fraction = dimension === "share" && /^0?\.\d+$/.test(number);
+  const unit = dimension === "length" && /[/¼½¾⅓⅔⅛⅜⅝⅞]/.test(number) ? "in" : (unitsFor(dimension)[0] ?? "");
+  const mend = fraction ? `write ${Number((Number(number) * 100).toPrecision(12))} % or ${number} %, as it was meant` : `write the unit after the number, such as ${joined(number, unit)}`;
+  return failed("no-unit", `${number} has no unit`, typed, wanted, mend);
 }
 
 function joined(number: string, unit: string): string {
@@ -43,34 +55,39 @@ function joined(number: string, unit: string): string {
 }
 
 export function unknownUnit(typed: string, number: string, rest: string, wanted: Wanted): Failed {
-  const words = wanted.dimension === undefined ? Object.keys(DIMENSIONS).flatMap((d) => wordsFor(d as Dimension)) : wordsFor(wanted.dimension);
-  const degree = /^[CF]$/.test(rest) && (wanted.dimension ?? "temperature") === "temperature" ? `°${rest}` : undefined;
-  const meant = degree ?? nearUnit(rest, words);
-  const few = words.filter((word) => word.length > 1 || /[a-zA-Z%°]/.test(word)).slice(0, 8).join(", ");
-  const mend = meant === undefined ? `use one of the units ${few}` : `did you mean ${joined(number, meant)}?`;
+  const words = (wanted.dimensions ?? (Object.keys(DIMENSIONS) as Dimension[])).flatMap(wordsFor);
+  const meant = nearUnit(rest, words);
+  const mend = meant === undefined ? `use one of the units ${unitsOf(wanted.dimensions)}` : `did you mean ${joined(number, meant)}?`;
   return failed("unknown-unit", `"${shown(rest)}" is not a unit that is known here`, typed, wanted, mend);
 }
 
+const OFTEN_MEANT: { readonly [typed: string]: string } = { C: "°C", F: "°F", "fl oz": "US fl oz", inch: "in" };
+
 /** Short units are never a slip apart from each other, only in the size of letters or a plural. */
 function nearUnit(typed: string, words: readonly string[]): string | undefined {
+  const often = OFTEN_MEANT[typed];
+  if (often !== undefined && words.includes(often)) return often;
   const lower = typed.toLowerCase().replace(/\.$/, "");
-  const same = words.filter((word) => word.toLowerCase() === lower || `${word.toLowerCase()}s` === lower);
-  return same.length > 0 ? same[0] : typed.length > 3 ? nearest(typed, words) : undefined;
+  const same = words.find((word) => word.toLowerCase() === lower || `${word.toLowerCase()}s` === lower);
+  return same ?? (typed.length > 3 ? nearest(typed, words) : undefined);
 }
 
-export function wrongDimension(typed: string, number: string, unit: string, is: Dimension, wants: Dimension, wanted: Wanted): Failed {
-  const message = `this is ${DIMENSIONS[is].name}; ${DIMENSIONS[wants].name} belongs here`;
-  const forced = wants === "force" && is === "mass" ? { lb: "lbf", lbs: "lbf", kg: "kgf" }[unit] : undefined;
-  const mend = forced === undefined ? `write ${DIMENSIONS[wants].name}, in ${wordsFor(wants).slice(0, 3).join(", ")} or the like` : `if a load of ${number} ${unit} was read, write ${number} ${forced}`;
-  return failed("wrong-dimension", message, typed, wanted, mend);
+export function wrongDimension(typed: string, number: string, unit: string, is: Dimension, wanted: Wanted): Failed {
+  const names = namesOf(wanted.dimensions);
+  const forced = wanted.dimensions?.includes("force") && is === "mass" ? { lb: "lbf", lbs: "lbf", kg: "kgf" }[unit] : undefined;
+  const mend = forced !== undefined
+    ? `if a load of ${number} ${unit} was read, write ${number} ${forced}`
+    : wanted.dimensions?.includes("thicknesses")
+      ? `divide it by the thickness of the piece, and write ${wanted.example ?? DIMENSIONS.thicknesses.example}`
+      : `write ${names}, in ${unitsOf(wanted.dimensions)}`;
+  return failed("wrong-dimension", `this is ${DIMENSIONS[is].name}; ${names} belongs here`, typed, wanted, mend);
 }
 
 export function notPositive(typed: string, sign: "positive" | "not negative", wanted: Wanted): Failed {
-  const message = sign === "positive" ? "this must be more than nothing" : "this cannot be less than nothing";
-  return failed("out-of-bounds", message, typed, wanted, "write what was measured, or leave the line out if it is not known");
+  const message = sign === "positive" ? "this must be more than zero" : "this cannot be less than zero";
+  return failed("out-of-bounds", message, typed, wanted, "write what was measured, or leave it out if it is not known");
 }
 
 export function tooMuch(typed: string, wanted: Wanted): Failed {
-  return failed("out-of-bounds", "a percentage cannot pass 100 % here", typed, wanted, "write what was read, at most 100 %");
+  return failed("out-of-bounds", "this cannot be more than 100 %", typed, wanted, "write what was read");
 }
-

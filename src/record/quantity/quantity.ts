@@ -5,9 +5,9 @@ import { decimalComma, noNumber, noUnit, notPositive, tooMuch, unknownUnit, wron
 import { numberAtHead, type TypedNumber } from "./number.ts";
 import { inBase, spanInBase, type Unit, unitOf } from "./units.ts";
 
-/** What may stand in a field. Without a dimension any will do. */
+/** What may stand in a field. Without dimensions any will do. */
 export interface Wanted {
-  readonly dimension?: Dimension;
+  readonly dimensions?: readonly Dimension[];
   /** `any` lets zero and negative values through, `not negative` lets zero through. */
   readonly sign?: "positive" | "not negative" | "any";
   /** Greatest value in the unit of reckoning, 1 for a percentage that cannot pass 100 %. */
@@ -40,9 +40,8 @@ export function readQuantity(typed: string, wanted: Wanted): Reading<Measured> {
   }
   const size = sizeOf(number, typed, wanted);
   if (isFault(size)) return size;
-  if (wanted.dimension !== undefined && size.value.unit.dimension !== wanted.dimension) {
-    return wrongDimension(typed, number.text, number.rest, size.value.unit.dimension, wanted.dimension, wanted);
-  }
+  const { dimension } = size.value.unit;
+  if (wanted.dimensions && !wanted.dimensions.includes(dimension)) return wrongDimension(typed, number.text, number.rest, dimension, wanted);
   return bounded(typed, negative, size.value, wanted);
 }
 

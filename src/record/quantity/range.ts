@@ -1,11 +1,16 @@
 /** Ranges, tolerances and ratios. */
-import { isFault, type Reading, shown } from "../reading.ts";
+import { type Fault, isFault, type Reading, shown } from "../reading.ts";
 import type { Dimension, MixRatio, Range, Tolerance } from "../types.ts";
 import { numberAtHead, plain } from "./number.ts";
 import { type Measured, readQuantity, tidied, type Wanted } from "./quantity.ts";
 
 /** `15 °C to 30 °C`, `8 to 12 %`, `at least 15 °C`, `at most 70 %`. */
 export function readRange(typed: string, wanted: Wanted): Reading<Range> {
+  const range = rangeIn(typed, wanted);
+  return isFault(range) ? { fault: { ...range.fault, expected: rangeExample(wanted), found: shown(typed) } } : range;
+}
+
+function rangeIn(typed: string, wanted: Wanted): Reading<Range> {
   const text = tidied(typed);
   const open = /^at (least|most)\s+(.+)$/i.exec(text);
   if (open) {
@@ -15,7 +20,7 @@ export function readRange(typed: string, wanted: Wanted): Reading<Range> {
   }
   const ends = /^(.+?)\s+to\s+(.+)$/i.exec(text);
   if (ends) return closed(typed, ends[1] ?? "", ends[2] ?? "", wanted);
-  return noRange(typed, text, wanted);
+  return noRange(text);
 }
 
 function closed(typed: string, from: string, to: string, wanted: Wanted): Reading<Range> {
@@ -26,7 +31,7 @@ function closed(typed: string, from: string, to: string, wanted: Wanted): Readin
   const least = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${from} ${unit}` : from, wanted);
   if (isFault(least)) return least;
   if (least.value.value > most.value.value) {
-    return { fault: { code: "range", message: "this range runs downwards", expected: rangeExample(wanted), found: shown(typed), mend: `write the lesser end first: ${to} to ${from}` } };
+    return { fault: { code: "range", message: "this range runs downwards", mend: `write the lesser end first: ${to} to ${from}` } };
   }
   return { value: { typed, least: least.value.value, most: most.value.value } };
 }
@@ -40,7 +45,7 @@ function rangeExample(wanted: Wanted): string {
   return `a range, such as ${wanted.example ?? "8 % to 12 %"}`;
 }
 
-function noRange(typed: string, text: string, wanted: Wanted): Reading<Range> {
+function noRange(text: string): Reading<Range> {
   const dash = /^([\d./ ]+?)\s*([^\d\s-]\S*)?\s*[-–]\s*(\d[\d./]*)\s*(\D.*)$/.exec(text);
   const limit = /^([<>≤≥])=?\s*(.+)$/.exec(text);
   const mend = dash
@@ -48,17 +53,21 @@ function noRange(typed: string, text: string, wanted: Wanted): Reading<Range> {
     : limit
       ? `write "${limit[1] === "<" || limit[1] === "≤" ? "at most" : "at least"} ${limit[2]}"`
       : `write both ends, or "at least" or "at most" before one`;
-  return { fault: { code: "range", message: "this is not a range", expected: rangeExample(wanted), found: shown(typed), mend } };
+  return { fault: { code: "range", message: "this is not a range", mend } };
 }
 
 /** `±5 %`, as a quantity that is the same to both sides. */
-export function readPlusMinus(typed: string, dimension: Dimension | undefined, example: string): Reading<Measured> {
+export function readPlusMinus(typed: string, dimensions: readonly Dimension[] | undefined, example: string): Reading<Measured> {
   const match = /^(?:±|\+\/-)\s*(.+)$/.exec(tidied(typed));
   if (!match) {
     return { fault: { code: "tolerance", message: "this is not a tolerance", expected: `a tolerance, such as ${example}`, found: shown(typed), mend: `write ± before it, such as ${example}` } };
   }
-  const size = readQuantity(match[1] ?? "", { ...(dimension && { dimension }), sign: "not negative", example });
-  return isFault(size) ? size : { value: { ...size.value, typed } };
+  const size = readQuantity(match[1] ?? "", { ...(dimensions && { dimensions }), sign: "not negative", example });
+  return isFault(size) ? ofTolerance(size.fault, typed, example) : { value: { ...size.value, typed } };
+}
+
+function ofTolerance(fault: Fault, typed: string, example: string): { readonly fault: Fault } {
+  return { fault: { ...fault, expected: `a tolerance, such as ${example}`, found: shown(typed), mend: fault.mend.replace(/(such as|write|mean) (?=\d)/, "$1 ±") } };
 }
 
 export interface MeasuredTolerance extends Tolerance {
@@ -75,10 +84,10 @@ export function readTolerance(typed: string, example = "±0.5 mm"): Reading<Meas
     return { value: { typed, minus: same.value.value === 0 ? 0 : -same.value.value, plus: same.value.value, dimension: same.value.dimension } };
   }
   const minus = readQuantity(two[2] ?? "", { sign: "not negative", example });
-  if (isFault(minus)) return minus;
+  if (isFault(minus)) return ofTolerance(minus.fault, typed, example);
   const bare = numberAtHead(two[1] ?? "");
-  const plus = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${two[1]} ${restOf(two[2] ?? "")}` : (two[1] ?? ""), { dimension: minus.value.dimension, sign: "not negative", example });
-  if (isFault(plus)) return plus;
+  const plus = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${two[1]} ${restOf(two[2] ?? "")}` : (two[1] ?? ""), { dimensions: [minus.value.dimension], sign: "not negative", example });
+  if (isFault(plus)) return ofTolerance(plus.fault, typed, example);
   return { value: { typed, minus: minus.value.value === 0 ? 0 : -minus.value.value, plus: plus.value.value, dimension: minus.value.dimension } };
 }
 

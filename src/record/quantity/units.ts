@@ -74,6 +74,11 @@ export function wordsFor(dimension: Dimension): string[] {
   return TABLE[dimension].flatMap(([words]) => words.split("|"));
 }
 
+/** The first word for each unit of a dimension. */
+export function unitsFor(dimension: Dimension): string[] {
+  return dimension === "temperature" ? wordsFor(dimension) : TABLE[dimension].map(([words]) => words.split("|")[0] ?? "");
+}
+
 /** One spelling of `cm2`, `cm^2` and `cm²`, of µ and of blanks. */
 export function spelled(word: string): string {
   return word.trim().replace(/\s+/g, " ").replace(/\s*\/\s*(?=\D)/g, "/").replace(/\^?2(?!\d)$/, "²").replace(/\^?3(?!\d)$/, "³");

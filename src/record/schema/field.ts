@@ -10,12 +10,14 @@ import { readHours } from "../time/hours.ts";
 import { readZone } from "../time/zone.ts";
 import type { Dimension } from "../types.ts";
 
+const BLANK: Fault = { code: "empty", message: "there is nothing within the quotation marks", mend: "write what it is, or take the line away" };
+
 /** A text that `read` turns into a value; its fault becomes an issue of the schema. */
 export function field<T>(read: (typed: string) => Reading<T>, description: string, examples: readonly string[], pattern?: string) {
   const text = pattern === undefined ? z.string() : z.string().meta({ pattern });
   return text
     .transform((typed, context): T => {
-      const reading = read(typed);
+      const reading = typed.trim() === "" ? { fault: BLANK } : read(typed);
       if (!isFault(reading)) return reading.value;
       context.addIssue({ code: "custom", message: reading.fault.message, params: { fault: reading.fault } });
       return z.NEVER;
@@ -37,7 +39,7 @@ const PIECE = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?\/[A-Za-z0-9](?:[A-Za-z
 
 export function idFault(typed: string, example: string): Fault | undefined {
   if (ID.test(typed)) return undefined;
-  const better = typed.normalize("NFKD").replace(/\p{M}/gu, "").replace(/[\s_/]+/g, "-").replace(/[^A-Za-z0-9.-]/g, "").replace(/^[.-]+|[.-]+$/g, "");
+  const better = typed.replaceAll("ß", "ss").replaceAll("ø", "o").replaceAll("æ", "ae").normalize("NFKD").replace(/\p{M}/gu, "").replace(/[\s_/]+/g, "-").replace(/[^A-Za-z0-9.-]/g, "").replace(/^[.-]+|[.-]+$/g, "");
   return { code: "id", message: "an id has only the letters A to Z, digits, - and . in it", expected: `an id, such as ${example}`, found: shown(typed), mend: better === "" ? "give it another id" : `write ${better}` };
 }
 
@@ -55,8 +57,8 @@ export function pieceId(description: string) {
   }, description, ["B-014/1"], PIECE.source);
 }
 
-export function quantity(wanted: Wanted & { readonly dimension: Dimension }, description: string) {
-  return field((typed) => readQuantity(typed, wanted), description, [wanted.example ?? DIMENSIONS[wanted.dimension].example]);
+export function quantity({ dimension, ...wanted }: Omit<Wanted, "dimensions"> & { readonly dimension: Dimension }, description: string) {
+  return field((typed) => readQuantity(typed, { dimensions: [dimension], ...wanted }), description, [wanted.example ?? DIMENSIONS[dimension].example]);
 }
 
 export function measured(description: string, example: string) {
@@ -65,11 +67,7 @@ export function measured(description: string, example: string) {
 
 /** A quantity of one of several dimensions. */
 export function either(dimensions: readonly [Dimension, ...Dimension[]], description: string, examples: readonly string[]) {
-  return field((typed): Reading<Measured> => {
-    const reading = readQuantity(typed, { example: examples[0] ?? "" });
-    if (isFault(reading) || dimensions.includes(reading.value.dimension)) return reading;
-    return readQuantity(typed, { dimension: dimensions[0] });
-  }, description, examples);
+  return field((typed): Reading<Measured> => readQuantity(typed, { dimensions, example: examples.join(" or ") }), description, examples);
 }
 
 /** A percentage from 0 to 100 %. */
@@ -79,11 +77,11 @@ export function share(description: string, example: string) {
 
 export function range(dimension: Dimension, description: string, example: string, sign: Wanted["sign"] = "positive") {
   const most = dimension === "share" ? { most: 1 } : {};
-  return field((typed) => readRange(typed, { dimension, sign, example, ...most }), description, [example]);
+  return field((typed) => readRange(typed, { dimensions: [dimension], sign, example, ...most }), description, [example]);
 }
 
 export function plusMinusShare(description: string) {
-  return field((typed) => readPlusMinus(typed, "share", "±5 %"), description, ["±5 %"]);
+  return field((typed) => readPlusMinus(typed, ["share"], "±5 %"), description, ["±5 %"]);
 }
 
 export const tolerance = () => field((typed) => readTolerance(typed), "How far the measure may lie from the drawing's.", ["±0.5 mm", "+0.5 mm -0 mm"]);

@@ -15,9 +15,17 @@ export function problemsOf(issue: Issue, schema: z.ZodType, front: FrontMatter):
   }
   const value = valueAt(front.data, path);
   if (value === SPOILED) return [];
-  if (value === undefined) return [{ ...front.placeOf(path), ...missing(path, schema) }];
+  if (value === undefined) return isMistyped(front, path, schema) ? [] : [{ ...front.placeOf(path), ...missing(path, schema) }];
   if (value === "") return [{ ...front.placeOfKey(path), ...empty(path, schema) }];
   return [{ ...front.placeOf(path), ...faultIn(issue, path, schema, value, front) }];
+}
+
+/** Whether the key stands there with a slip in it or without a blank after its colon, which is a problem of its own. */
+function isMistyped(front: FrontMatter, path: Path, schema: z.ZodType): boolean {
+  const block = valueAt(front.data, path.slice(0, -1));
+  const known = Object.keys(shapeAt(schema, path.slice(0, -1)));
+  const name = String(path.at(-1));
+  return typeof block === "object" && Object.keys(block).some((key) => !known.includes(key) && (key.startsWith(`${name}:`) || nearest(key, known) === name));
 }
 
 function faultIn(issue: Issue, path: Path, schema: z.ZodType, value: Data, front: FrontMatter): Fault {
@@ -32,7 +40,7 @@ function faultIn(issue: Issue, path: Path, schema: z.ZodType, value: Data, front
 
 function unknownKey(key: string, known: readonly string[]): Fault {
   const meant = nearest(key, known);
-  const glued = /^([a-z_]+):(\S+)$/.exec(key);
+  const glued = /^([a-z_]+):(.+)$/.exec(key);
   const mend = meant !== undefined
     ? `did you mean \`${meant}\`?`
     : glued && known.includes(glued[1] ?? "")
@@ -87,9 +95,7 @@ function wrongForm(expected: string, path: Path, value: Data, schema: z.ZodType,
   const example = exampleOf(schemaAt(schema, path));
   const mend = path.length === 0
     ? `write keys with a colon, such as \`${firstKey(schema)}: …\`, one on each line`
-    : expected === "array"
-      ? `write ${lineFor(path, example)}${typeof value === "string" && !/[:{]/.test(value) ? `, here \`[${shown(value)}]\`` : ""}`
-      : `write ${lineFor(path, example)}`;
+    : `write ${lineFor(path, expected === "array" && typeof value === "string" && !/[:{]/.test(example) ? `[${shown(value)}]` : example)}`;
   return { code: "wrong-form", message: `${path.length === 0 ? "the front matter" : nameOf(path)} is ${is}; ${wants} belongs here`, expected: path.length === 0 ? "keys and values" : about(path, schema), found: shown(typed), mend };
 }
 

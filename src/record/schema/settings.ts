@@ -113,7 +113,7 @@ export const lotSchema = block({
   received: day("The day it came.", "2024-11-02"),
   expiry: day("The last day it may be used.", "2026-11-01").optional(),
   certificate: file("Its certificate, relative to this file.", "s-2.pdf").optional(),
-  amount: either(["mass", "volume", "length", "area"], "How much came.", ["2 kg", "1 l", "24 m", "1.5 m²"]).optional(),
+  amount: either(["mass", "volume", "length", "area"], "How much came.", ["2 kg", "1 l", "24 m"]).optional(),
   for: audience().optional(),
   species: words("The species of wood.", "Sitka spruce").optional(),
   moisture: share("Moisture when it came.", "11.2 %").optional(),

@@ -63,7 +63,7 @@ function openingFault(text: string, first: string): Fault {
     return { ...at, message: `front matter is never read as ${language[1]}`, found: first, mend: "write --- alone and the facts in YAML; nothing in a record is executed" };
   }
   if (/^\s*---[ \t]*$/m.test(text.slice(0, 400))) {
-    return { ...at, message: "the front matter must begin on the first line", found: first.slice(0, 80), mend: "take away what stands before ---" };
+    return { ...at, message: "the front matter must begin on the first line", ...(first.trim() !== "" && { found: first.slice(0, 80) }), mend: "take away what stands before it" };
   }
   return { ...at, message: "the file has no front matter", found: first.slice(0, 80), mend: "begin the file with --- and the facts" };
 }

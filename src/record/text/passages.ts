@@ -36,6 +36,8 @@ class BodyReader {
   readonly #body: Passage[] = [];
   readonly #problems: Problem[] = [];
   #open: Open | undefined;
+  /** Passages within passages, which have been told and whose ends are no problem of their own. */
+  #within = 0;
   #lines: string[] = [];
   #start: number;
   #code = "";
@@ -69,13 +71,17 @@ class BodyReader {
   }
 
   #close(number: number): void {
-    if (!this.#open) this.#report(number, { code: "passage", message: "there is no passage to close here", expected: EXPECTED, found: ":::", mend: "take it away, or open the passage with ::: and the word for its readers" });
+    if (!this.#open && this.#within > 0) this.#within -= 1;
+    else if (!this.#open) this.#report(number, { code: "passage", message: "there is no passage to close here", expected: EXPECTED, found: ":::", mend: "take it away, or open the passage with ::: and the word for its readers" });
     this.#end(number + 1);
     this.#open = undefined;
   }
 
   #begin(word: string, line: string, number: number): void {
-    if (this.#open) this.#report(number, { code: "passage", message: `a passage begins within the one of line ${this.#open.line}`, expected: EXPECTED, found: shown(line), mend: "close that one first with ::: alone on a line" });
+    if (this.#open) {
+      this.#within += 1;
+      this.#report(number, { code: "passage", message: `a passage begins within the one of line ${this.#open.line}`, expected: EXPECTED, found: shown(line), mend: "close that one first with ::: alone on a line" });
+    }
     const audience = AUDIENCES.find((known) => known === word);
     if (audience === undefined) {
       const meant = nearest(word, AUDIENCES);

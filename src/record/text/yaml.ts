@@ -3,7 +3,7 @@ import { isMap, isScalar, isSeq, parseDocument, type Node, type Pair, type YAMLM
 import type { Place, Problem } from "../../problem.ts";
 import { type Fault, shown } from "../reading.ts";
 import type { Source } from "./source.ts";
-import { syntaxFault } from "./yaml-faults.ts";
+import { syntaxFault, tellingError } from "./yaml-faults.ts";
 
 /** Text as typed, a list or a block. */
 export type Data = string | readonly Data[] | { readonly [key: string]: Data };
@@ -23,7 +23,7 @@ export interface FrontMatter {
 }
 
 const OPTIONS = {
-  schema: "failsafe", version: "1.2", strict: true, uniqueKeys: true, stringKeys: true, prettyErrors: false, keepSourceTokens: false, logLevel: "silent",
+  schema: "failsafe", version: "1.2", strict: true, uniqueKeys: true, stringKeys: true, prettyErrors: false, keepSourceTokens: false, logLevel: "error",
 } as const;
 
 export interface ParsedYaml {
@@ -39,7 +39,7 @@ export function parseYaml(source: Source, text: string, base: number): ParsedYam
   const reader = new Reader(source, text, base);
   const data = reader.data(document.contents as Node | null);
   const errors = document.errors.filter((error) => error.code === "DUPLICATE_KEY");
-  const other = document.errors.find((error) => error.code !== "DUPLICATE_KEY");
+  const other = tellingError(document.errors.filter((error) => error.code !== "DUPLICATE_KEY"));
   if (other) errors.push(other);
   const problems = errors.map((error) => source.problem(base + Math.min(error.pos[0], text.length), syntaxFault(error, text)));
   return { front: frontMatter(source, base, document.contents as Node | null, data), problems: other ? problems : [...problems, ...reader.problems], syntax: other !== undefined };
@@ -105,7 +105,7 @@ class Reader {
 
   #guard(node: Node, anchor: string | undefined, tag: string | undefined): void {
     if (anchor !== undefined) this.#report(node.range?.[0], { code: "yaml", message: "names such as &name are not used here", expected: "the value itself", found: `&${anchor}`, mend: "take the name away, or put the text in quotation marks" });
-    if (tag !== undefined) this.#report(node.range?.[0], { code: "yaml", message: "tags such as !name are not used here", expected: "the value itself", found: shown(tag), mend: "take the tag away, or put the text in quotation marks" });
+    if (tag !== undefined) this.#report(node.range?.[0], { code: "yaml", message: "tags such as !name are not used here", expected: "the value itself", found: shown(tag.replace("tag:yaml.org,2002:", "!!")), mend: "take the tag away, or put the text in quotation marks" });
   }
 
   #report(offset: number | undefined, fault: Fault): void {

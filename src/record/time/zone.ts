@@ -1,5 +1,6 @@
 /** Days and times of day of the aircraft's time zone as seconds since 1970-01-01T00:00Z. */
 import { Temporal } from "temporal-polyfill";
+import { nearest } from "../nearest.ts";
 import { type Reading, shown } from "../reading.ts";
 import type { Day, Moment } from "../types.ts";
 import type { Clock } from "./clock.ts";
@@ -13,8 +14,18 @@ export function readZone(typed: string): Reading<string> {
     Temporal.PlainDate.from("2000-01-01").toZonedDateTime(typed);
     return { value: typed };
   } catch {
-    return { fault: { code: "time-zone", message: "there is no such time zone", expected: "a time zone by its place, such as Europe/Lisbon", found: shown(typed), mend: "write continent and city of the time zone database, such as America/Chicago" } };
+    const meant = meantZone(typed);
+    const mend = meant === undefined ? "write continent and city of the time zone database, such as America/Chicago" : `did you mean ${meant}?`;
+    return { fault: { code: "time-zone", message: "there is no such time zone", expected: "a time zone by its place, such as Europe/Lisbon", found: shown(typed), mend } };
   }
+}
+
+/** A zone of nearly the typed name, or of a city of nearly that name. */
+function meantZone(typed: string): string | undefined {
+  const zones = Intl.supportedValuesOf("timeZone");
+  const cities = new Map(zones.map((zone) => [zone.slice(zone.lastIndexOf("/") + 1), zone]));
+  const city = nearest(typed.slice(typed.lastIndexOf("/") + 1), cities.keys());
+  return nearest(typed, zones) ?? (city === undefined ? undefined : cities.get(city));
 }
 
 /** Clocks of one time zone, with the days it has already reckoned. */

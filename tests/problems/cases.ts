@@ -1,0 +1,98 @@
+/**
+ * Cases of records with problems, as text files that people read:
+ *
+ *   == What is wrong, as a plain sentence
+ *   @ entries/2025-03-08-caps.md        a file of tests/record/small, in which
+ *   - mass: 42.0 g                      this text, found there once,
+ *   + mass: 42                          becomes this one
+ *   @ new lots/R-2.md                   or a file of its own, or `@ delete FILE`
+ *   + …
+ *   | entries/2025-03-08-caps.md:15:32  …   all that the builder sees, exactly
+ */
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { problemText } from "../../src/problem.ts";
+import { readRecord } from "../../src/record/read.ts";
+
+const SMALL = new URL("../record/small", import.meta.url).pathname;
+export const TODAY = "2025-12-31";
+
+export interface Case {
+  readonly title: string;
+  /** The lines that make the case, as they stand in its file. */
+  readonly changes: readonly string[];
+  readonly expected: string;
+}
+
+export function casesIn(path: string): Case[] {
+  return readFileSync(path, "utf8").split(/^== /m).slice(1).map((text) => {
+    const [title = "", ...lines] = text.trimEnd().split("\n");
+    const said = lines.filter((line) => line.startsWith("|")).map((line) => line.slice(2));
+    return { title, changes: lines.filter((line) => line !== "" && !line.startsWith("|")), expected: said.join("\n") };
+  });
+}
+
+export function caseText({ title, changes }: Case, said: string): string {
+  return [`== ${title}`, ...changes, ...(said === "" ? [] : said.split("\n").map((line) => `| ${line}`)), "", ""].join("\n");
+}
+
+/** A copy of the small record in a folder of its own, for as long as `use` needs it. */
+export async function withSmall<T>(use: (folder: string) => T | Promise<T>): Promise<T> {
+  const folder = mkdtempSync(join(tmpdir(), "scarfline-record-"));
+  try {
+    cpSync(SMALL, folder, { recursive: true });
+    return await use(folder);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** All that the builder sees of a record in a folder. */
+export async function saidOf(folder: string): Promise<string> {
+  const read = await readRecord(folder, { today: TODAY });
+  return "problems" in read ? read.problems.map(problemText).join("\n") : "";
+}
+
+export async function saidOfCase({ changes }: Case): Promise<string> {
+  return withSmall((folder) => {
+    for (const change of filesOf(changes)) apply(folder, change);
+    return saidOf(folder);
+  });
+}
+
+function filesOf(lines: readonly string[]): (readonly string[])[] {
+  const files: string[][] = [];
+  for (const line of lines) {
+    if (line.startsWith("@ ")) files.push([line.slice(2)]);
+    else files.at(-1)?.push(line);
+  }
+  return files;
+}
+
+function apply(folder: string, [head = "", ...lines]: readonly string[]): void {
+  const [, verb, file = ""] = /^(new |delete )?(.+)$/.exec(head) ?? [];
+  const path = join(folder, file);
+  if (verb === "delete ") rmSync(path);
+  else if (verb === "new ") {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, lines.map((line) => `${line.slice(2)}\n`).join(""));
+  } else writeFileSync(path, replacements(lines).reduce((text, [before, after]) => replacedOnce(text, before, after, file), readFileSync(path, "utf8")));
+}
+
+function replacements(lines: readonly string[]): (readonly [string, string])[] {
+  const pairs: [string[], string[]][] = [];
+  for (const line of lines) {
+    const added = line.startsWith("+");
+    const last = pairs.at(-1);
+    if (!last || (!added && last[1].length > 0)) pairs.push(added ? [[], [line.slice(2)]] : [[line.slice(2)], []]);
+    else last[added ? 1 : 0].push(line.slice(2));
+  }
+  return pairs.map(([before, after]) => [before.join("\n"), after.join("\n")]);
+}
+
+function replacedOnce(text: string, before: string, after: string, file: string): string {
+  const parts = text.split(before);
+  if (parts.length !== 2) throw new Error(`${file} holds ${parts.length - 1} times: ${before}`);
+  return parts.join(after);
+}
