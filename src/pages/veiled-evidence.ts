@@ -3,6 +3,7 @@ import type { AssemblyFile, BatchFile, Evidence, Finding, HoldPointFile, JointFi
 import type { Batch, Lot, Record, Ref } from "../record/types.ts";
 import type { TrialFile } from "../evidence/types/trial.ts";
 import { tellsAll, type Veil } from "./veil.ts";
+import { veiledCure } from "./veiled-cure.ts";
 import type { VeiledRecord } from "./veiled-record.ts";
 
 export const RESTS_ON_HIDDEN = "Rests on something this edition does not show.";
@@ -68,17 +69,21 @@ function isShown(ref: Ref, veil: Veil): boolean {
 /** What was reckoned from a hidden test goes with it; the verdict, as of the whole record, stays. */
 function pieceFile(file: PieceFile, ground: Ground): PieceFile {
   const { test, curedFor, stress, ...rest } = file;
-  const base = { ...rest, piece: ground.facts.piece(file.piece), findings: findings(file.findings, ground) };
+  const cure = veiledCure(file.cure, test === undefined || ground.tells({ kind: "entry", id: test.entry }), ground.tells);
+  const base = { ...rest, cure, piece: ground.facts.piece(file.piece), findings: findings(file.findings, ground) };
   if (test === undefined || !ground.veil.entries.has(test.entry)) return base;
   return { ...base, test: ground.facts.test(test), ...(curedFor === undefined ? {} : { curedFor }), ...(stress === undefined ? {} : { stress }) };
 }
 
 function batchFile(file: BatchFile, ground: Ground, pieces: ReadonlyMap<string, PieceFile>): BatchFile {
-  const { rejection, ...rest } = file;
+  const { rejection, moistureEstimate, ...rest } = file;
+  const said = findings(file.findings, ground);
+  const estimateTells = said.every(({ rule, sentence }) => rule !== "wood-moisture" || sentence !== RESTS_ON_HIDDEN);
   return {
     ...rest,
+    ...(moistureEstimate !== undefined && estimateTells ? { moistureEstimate } : {}),
     batch: ground.facts.batch(file.batch),
-    findings: findings(file.findings, ground),
+    findings: said,
     pieces: file.pieces.flatMap(({ piece }) => pieces.get(piece.id) ?? []),
     recalls: file.recalls.filter((recall) => ground.veil.entries.has(recall.entry) && ground.veil.lots.has(recall.lot)),
     ...(rejection !== undefined && ground.veil.entries.has(rejection.entry) ? { rejection } : {}),

@@ -1,5 +1,5 @@
 /** A record of random shape in which every text that a builder can type is a word of its own, and what is known of who may see each word. */
-import type { Audience, Batch, Departure, Entry, Lot, OpenItem, Passage, Person, Piece, PieceTest, Quantity, Record, Trial, Withheld } from "../../src/record/types.ts";
+import type { Audience, Batch, ClimateLog, Departure, Entry, Lot, OpenItem, Passage, Person, Piece, PieceTest, Quantity, Record, Trial, Withheld } from "../../src/record/types.ts";
 import { assembly, batch, departure, entry, holdPoint, inspection, joint, lot, measurement, openItem, piece, record, test } from "../evidence/make.ts";
 import { g, mm, newton } from "../evidence/quantities.ts";
 
@@ -34,6 +34,7 @@ export function planted(pick: Pick): Planted {
   };
   const anyone = (): Audience => pick<Audience>("public", "public", "inspector", "archive");
   const base = { pick, anyone, say };
+  const climate = climateOf(base);
   const ground: Ground = { ...base, lots: lotsOf(base), people: peopleOf(base), trials: trialsOf(base) };
   const sessions = [0, 1, 2, 3].map((at) => session(ground, at));
   const later = breaking(ground, sessions.flatMap(({ batches }) => batches), sessions);
@@ -41,7 +42,7 @@ export function planted(pick: Pick): Planted {
   return {
     words,
     record: {
-      ...made,
+      ...made, climate,
       trials: new Map(ground.trials.map((trial) => [trial.id, trial])),
       aircraft: {
         ...made.aircraft, people: new Map(ground.people.map((person) => [person.id, person])), body: prose(say, ground.anyone, "public", []),
@@ -63,6 +64,16 @@ function lotsOf({ anyone, say }: Pick4): Lot[] {
       ...(material === "timber" ? { adhesive: undefined } : {}), body: prose(say, anyone, audience, []),
     });
   }));
+}
+
+/** The shop was as warm as the batches ask all along, by a logger of each audience that comes up, one after the other. */
+function climateOf({ anyone, say }: Pick4): ClimateLog[] {
+  return [0, 1, 2].map((at) => {
+    const audience = anyone();
+    const id = say(audience);
+    const times = Float64Array.from({ length: 40 }, (_, i) => Date.UTC(2025, 1, 10 + 20 * at) / 1000 + 43_200 * i);
+    return { id, place, file: `climate/${id}.csv`, audience, title: say(audience), times, temperatures: times.map(() => 21 + at), humidities: times.map(() => 0.5), gap: 43_200, gapIsDefault: false, body: prose(say, anyone, audience, [id]) };
+  });
 }
 
 function peopleOf({ anyone, say }: Pick4): Person[] {
