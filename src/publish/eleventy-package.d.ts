@@ -6,7 +6,7 @@ declare module "@11ty/eleventy" {
 
   export interface UserConfig {
     setUseGitIgnore: (use: boolean) => void;
-    addTemplate: <Item>(url: string, render: (data: TemplateData<Item>) => string, data: {
+    addTemplate: <Item>(url: string, render: (data: TemplateData<Item>) => string | Buffer, data: {
       readonly files: readonly Item[];
       readonly pagination: { readonly data: "files"; readonly size: 1; readonly alias: "file" };
       readonly permalink: (data: TemplateData<Item>) => string;

@@ -14,9 +14,10 @@ export async function writePages(pages: readonly PageFile[], folder: string): Pr
   const { default: Eleventy } = await import("@11ty/eleventy");
   const input = await mkdtemp(join(tmpdir(), "scarfline-"));
   let failure: unknown;
-  const made = (page: PageFile): string => {
+  const made = (page: PageFile): Buffer => {
     try {
-      return page.make();
+      // Text put together from thousands of small strings takes four times the room of one string, and Eleventy keeps all pages until it writes the first.
+      return Buffer.from(page.make());
     } catch (error) {
       throw (failure ??= new Error(`The page ${page.path} could not be made: ${error instanceof Error ? error.message : String(error)}`, { cause: error }));
     }
