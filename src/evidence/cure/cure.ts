@@ -5,7 +5,7 @@ import { provenAge, reachedAt } from "../../reckoning/proven-age.ts";
 import { spanOf } from "../../reckoning/span-of-track.ts";
 import type { Batch, Procedure } from "../../record/types.ts";
 import { must, type Book } from "../book.ts";
-import type { Cure, Warmth } from "../types/cure.ts";
+import type { Cure, StatedWarmth, Warmth } from "../types/cure.ts";
 import { lawOf, referenceOf } from "./reference.ts";
 
 /** The latest that the joint can have been closed: as noted, else the end of its day. */
@@ -25,7 +25,7 @@ export function cureOf(book: Book, batch: Batch, procedure: Procedure, brokenAt:
   const readyAt = reached === undefined ? undefined : Math.max(from + least, reached);
   const end = brokenAt ?? readyAt ?? from + least;
   return {
-    from, least, reference, referenceFrom, law, assumed, readyAt,
+    from, least, reference, referenceFrom, law, stated, assumed, readyAt,
     readyBy: warmthOf(book, from, readyAt ?? from + least, assumed !== undefined),
     logs: book.shop.logs(from, end),
     ...(brokenAt === undefined ? {} : shown(warmthOf(book, from, brokenAt, stated !== undefined), provenAge(clock, from, brokenAt, stated?.temperature))),
@@ -44,13 +44,13 @@ function warmthOf(book: Book, from: number, to: number, assumed: boolean): Warmt
 const LATELY = 86_400;
 
 /** As noted when it was glued; else the least that the procedure asks. */
-function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): Cure["assumed"] {
+function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): StatedWarmth | undefined {
   if (temperature) return { temperature: temperature.value, words: `the ${temperature.typed} noted when it was glued` };
   return leastTemperature && { temperature: leastTemperature.value, words: `the ${leastTemperature.typed} that the procedure asks at least` };
 }
 
 /** The coolest of the last day that was logged: good enough to say when a piece may be broken, and not to say that it had cured. */
-function lastLogged(book: Book, from: number): Cure["assumed"] {
+function lastLogged(book: Book, from: number): StatedWarmth | undefined {
   const track = book.shop.tracks.temperature;
   const end = track.times.at(-1);
   const lately = end === undefined ? undefined : spanOf(track, Math.max(from, end - LATELY), end);

@@ -34,10 +34,10 @@ function worth({ cure, curedFor = 0, units }: PieceCase): string {
   return `, worth ${span(age)} at ${temperatureText(reference, units)} by ${warmthWords(cure)}`;
 }
 
-function warmthWords({ warmth, assumed }: PieceCase["cure"]): string {
+function warmthWords({ warmth, stated }: PieceCase["cure"]): string {
   if (warmth === "logged") return "the shop's logger";
-  if (warmth === "logged in part") return `the shop's logger and, where it has a gap, ${assumed ? `at most ${assumed.words}` : "nothing"}`;
-  return assumed?.words ?? "nothing";
+  if (warmth === "logged in part") return `the shop's logger and, where it has a gap, ${stated ? `at most ${stated.words}` : "nothing"}`;
+  return stated?.words ?? "nothing";
 }
 
 function limitOf(c: PieceCase): Limit {

@@ -6,6 +6,12 @@ import type { Source } from "../types.ts";
 /** Where the temperature of a time comes from: a logger all along, in part, or not at all. */
 export type Warmth = "logged" | "logged in part" | "assumed" | "unknown";
 
+/** °C, and in words where it comes from. */
+export interface StatedWarmth {
+  readonly temperature: number;
+  readonly words: string;
+}
+
 export interface Cure {
   /** The latest that the joint can have been closed, s since 1970-01-01T00:00Z. */
   readonly from: number;
@@ -15,8 +21,9 @@ export interface Cure {
   readonly referenceFrom: Source;
   /** How the rate of cure is taken to depend on temperature. */
   readonly law: CureLaw;
-  /** The temperature taken where no logger has readings, °C, and in words where it comes from. */
-  readonly assumed?: { readonly temperature: number; readonly words: string };
+  /** The temperature that the record states for where no logger has readings, and the one taken for what is still ahead. */
+  readonly stated?: StatedWarmth;
+  readonly assumed?: StatedWarmth;
   /** Until it was broken: the equivalent age at the reference that is shown, s, and by what. Undefined before it is broken. */
   readonly age?: number;
   readonly warmth?: Warmth;

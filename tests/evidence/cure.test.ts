@@ -1,0 +1,186 @@
+import { describe, expect, it } from "vitest";
+import { reckon } from "../../src/evidence/evidence.ts";
+import type { Evidence, Finding } from "../../src/evidence/types.ts";
+import type { Adhesive, Batch, ClimateLog, PieceTest, Procedure } from "../../src/record/types.ts";
+import { equilibriumMoisture } from "../../src/reckoning/equilibrium-moisture.ts";
+import { log } from "./logs.ts";
+import { adhesive, batch, glued, procedure, test } from "./make.ts";
+import { celsius, d, min, moment, g } from "./quantities.ts";
+
+interface Case {
+  readonly climate: readonly ClimateLog[];
+  readonly batch?: Partial<Batch>;
+  readonly test?: Partial<PieceTest> | "none";
+  readonly procedure?: Partial<Procedure>;
+  readonly adhesive?: Partial<Adhesive>;
+}
+
+/** Mixed at 14:00 on 10 March and closed at 14:20, at 20 °C as noted; least cure 3 d at 20 °C unless another is given. */
+function reckoned(c: Case): Evidence {
+  const tests = c.test === "none" ? [] : [test("B-1/1", c.test, c.test?.day)];
+  const leastCure = { time: d("3"), temperature: celsius("20") };
+  const made = glued([batch("B-1", c.batch)], tests, { procedures: [procedure({ leastCure, ...c.procedure })], adhesives: [adhesive(c.adhesive)] });
+  return reckon({ ...made, climate: c.climate });
+}
+
+const pieceOf = (c: Case) => reckoned(c).pieces.get("B-1/1");
+const found = (findings: readonly Finding[] | undefined, rule: string) => findings?.filter((one) => one.rule === rule).map(({ severity, sentence }) => `${severity}: ${sentence}`).join(" | ");
+const ofPiece = (c: Case, rule: string) => found(pieceOf(c)?.findings, rule);
+const ofBatch = (c: Case, rule: string) => found(reckoned(c).batches.get("B-1")?.findings, rule);
+const broken = (day: string, time: string) => ({ day, at: moment(day, time) });
+
+const steady = (temperature: number) => [log("shop", "2025-03-01", 24 * 30, () => ({ temperature }))];
+
+describe("Cure counted by the shop's logger", () => {
+  it("goes by the logger and not by the temperature noted", () => {
+    expect(pieceOf({ climate: steady(20), batch: { temperature: celsius("25") }, test: broken("2025-03-13", "14:20") })?.verdict).toBe("pass");
+    expect(pieceOf({ climate: steady(19.9), batch: { temperature: celsius("25") }, test: broken("2025-03-13", "14:20") })?.verdict).toBe("too early");
+    expect(pieceOf({ climate: steady(16), batch: { temperature: undefined }, test: broken("2025-03-13", "14:20") })?.verdict).toBe("too early");
+  });
+
+  it("halves with 10 K where the sheet gives no better law, and never makes up for days", () => {
+    expect(pieceOf({ climate: steady(10), test: broken("2025-03-16", "14:20") })?.verdict).toBe("pass");
+    expect(pieceOf({ climate: steady(10), test: broken("2025-03-16", "14:19") })?.verdict).toBe("too early");
+    expect(pieceOf({ climate: steady(30), test: broken("2025-03-13", "14:19") })?.verdict).toBe("too early");
+    expect(pieceOf({ climate: steady(30), test: broken("2025-03-13", "14:19") })?.cure.age).toBeCloseTo(2 * (3 * 86_400 - 60), 3);
+  });
+
+  it("goes by the sheet's cure times, else by its working life at one mass", () => {
+    const cure = [{ temperature: celsius("10"), time: d("9") }, { temperature: celsius("20"), time: d("3") }];
+    expect(pieceOf({ climate: steady(10), adhesive: { cure }, test: broken("2025-03-19", "14:20") })?.cure.age).toBeCloseTo(3 * 86_400, 3);
+    expect(pieceOf({ climate: steady(10), adhesive: { cure }, test: broken("2025-03-19", "14:19") })?.verdict).toBe("too early");
+    const workingLife = [{ temperature: celsius("10"), mass: g("300"), time: min("90") }, { temperature: celsius("25"), mass: g("300"), time: min("30") }];
+    expect(ofPiece({ climate: steady(18), adhesive: { workingLife } }, "cure-warmth")).toContain("with the rate by the sheet's working life at several temperatures, from the shop's logger.");
+  });
+
+  it("takes of two readings the lower", () => {
+    const swings = [log("shop", "2025-03-01", 24 * 30, (hour) => ({ temperature: hour % 2 === 0 ? 10 : 30 }))];
+    expect(pieceOf({ climate: swings, test: broken("2025-03-16", "14:20") })?.cure.age).toBeCloseTo(3 * 86_400, 3);
+  });
+
+  it("says what the days are worth and by what", () => {
+    expect(ofPiece({ climate: steady(17), test: broken("2025-03-13", "14:20") }, "full-cure")).toBe("unproven: The record shows 3 d of cure, worth 2 d 10 h at 20.0 °C by the shop's logger, and 3 d are asked: broken too early, it proves nothing.");
+    expect(pieceOf({ climate: steady(17) })?.findings.find((one) => one.rule === "full-cure")?.restsOn).toContainEqual({ kind: "climate log", id: "shop" });
+  });
+});
+
+describe("Gaps of the logger within a cure", () => {
+  /** Two days without readings from the start of 12 March on; 10 °C at its first end. */
+  const gap = (edge: number) => [log("shop", "2025-03-01", 24 * 30, (hour) => (hour > 264 && hour < 312 ? undefined : { temperature: hour === 264 ? edge : 20 }))];
+
+  it("are filled by the temperature noted, and it is said", () => {
+    const c = { climate: gap(20), test: broken("2025-03-13", "14:20") };
+    expect(pieceOf(c)?.cure.warmth).toBe("logged in part");
+    expect(pieceOf(c)?.verdict).toBe("pass");
+    expect(ofPiece(c, "full-cure")).toContain("by the shop's logger and, where it has a gap, at most the 20 °C noted when it was glued.");
+  });
+
+  it("are worth no more than the readings at their ends", () => {
+    expect(pieceOf({ climate: gap(10), test: broken("2025-03-14", "14:20") })?.verdict).toBe("too early");
+    expect(pieceOf({ climate: gap(20), batch: { temperature: celsius("15") }, test: broken("2025-03-13", "14:20") })?.verdict).toBe("too early");
+  });
+
+  it("are filled by the procedure's least temperature where none is noted, and count for nothing where there is none either", () => {
+    const none = { climate: gap(20), batch: { temperature: undefined } };
+    expect(pieceOf({ ...none, procedure: { leastTemperature: celsius("20") }, test: broken("2025-03-13", "14:20") })?.verdict).toBe("pass");
+    expect(pieceOf({ ...none, test: broken("2025-03-14", "14:20") })?.verdict).toBe("too early");
+    expect(ofPiece({ ...none, test: broken("2025-03-14", "14:20") }, "full-cure")).toContain("where it has a gap, nothing");
+    expect(pieceOf({ ...none, test: broken("2025-03-15", "14:20") })?.verdict).toBe("pass");
+  });
+
+  it("before and after all readings are the noted temperature's", () => {
+    const early = [log("shop", "2025-03-01", 24 * 5, () => ({ temperature: 20 }))];
+    expect(pieceOf({ climate: early, test: broken("2025-03-13", "14:20") })?.cure.warmth).toBe("assumed");
+    expect(pieceOf({ climate: early, test: broken("2025-03-13", "14:20") })?.verdict).toBe("pass");
+  });
+});
+
+describe("When a piece may be broken", () => {
+  const wait = (c: Omit<Case, "test">) => ofPiece({ ...c, test: "none" }, "piece-broken");
+
+  it("is when days and warmth have both got there, by the next full hour", () => {
+    expect(wait({ climate: steady(20) })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by the shop's logger.");
+    expect(wait({ climate: steady(30) })).toContain("reached by 2025-03-13 15:00");
+    expect(wait({ climate: steady(10) })).toContain("reached by 2025-03-16 15:00");
+  });
+
+  it("is ahead at the temperature noted, or the procedure's least, or that of the last day logged", () => {
+    expect(wait({ climate: [] })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, if the shop is at the 20 °C noted when it was glued.");
+    expect(wait({ climate: [], batch: { temperature: undefined }, procedure: { leastTemperature: celsius("10") } })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-16 15:00, if the shop is at the 10 °C that the procedure asks at least.");
+    const twoDays = [log("shop", "2025-03-09", 24 * 2, (hour) => ({ temperature: hour === 30 ? 10 : 20 }))];
+    expect(wait({ climate: twoDays, batch: { temperature: undefined } })).toContain("by the shop's logger and, where it has no readings, at the 20.0 °C that the shop fell to when it was last logged.");
+    expect(wait({ climate: [], batch: { temperature: undefined } })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by days alone, since no temperature is known.");
+  });
+
+  it("is reckoned for broken pieces too, so that the verdict and the day agree", () => {
+    for (const temperature of [12, 17.3, 20, 26]) {
+      const { readyAt = 0 } = pieceOf({ climate: steady(temperature), test: "none" })?.cure ?? {};
+      const at = (epoch: number) => ({ day: new Date(epoch * 1000).toISOString().slice(0, 10), at: { typed: "", epoch } });
+      expect(pieceOf({ climate: steady(temperature), test: at(Math.ceil(readyAt)) })?.verdict).toBe("pass");
+      expect(pieceOf({ climate: steady(temperature), test: at(Math.floor(readyAt) - 2) })?.verdict).toBe("too early");
+    }
+  });
+});
+
+describe("The temperature that a least cure is counted at", () => {
+  const reference = (cure: Adhesive["cure"], leastCure: Procedure["leastCure"]) => pieceOf({ climate: [], adhesive: { cure }, procedure: { leastCure } })?.cure;
+  const at = (...temperatures: string[]) => temperatures.map((temperature) => ({ temperature: celsius(temperature), time: d("5") }));
+
+  it("is the procedure's, else the sheet's nearest to 20 °C, else 20 °C", () => {
+    expect(reference(at("25"), { time: d("3"), temperature: celsius("18") })).toMatchObject({ reference: 18, referenceFrom: { known: "record" } });
+    expect(reference(at("15", "23", "30"), { time: d("3") })).toMatchObject({ reference: 23, referenceFrom: { text: "Resorcin data sheet, revision 4" } });
+    expect(reference(at("18", "22"), { time: d("3") })).toMatchObject({ reference: 22 });
+    expect(reference(at("60", "14.9", "30.1"), { time: d("3") })).toMatchObject({ reference: 20, referenceFrom: { known: "common practice" } });
+    expect(reference(at("15"), undefined)).toMatchObject({ reference: 15, least: 3 * 86_400 });
+  });
+});
+
+describe("The temperature of the shop while it cured", () => {
+  const cold = (at: number, temperature: number) => [log("shop", "2025-03-01", 24 * 30, (hour) => ({ temperature: hour === at ? temperature : 20 }))];
+  /** Hours from 1 March: mixed at 230 (10 March, 14:00), closed 20 min after, least cure until 302. */
+  it("rejects for any reading below the sheet's range until the least cure has passed, and for none outside of it", () => {
+    expect(ofBatch({ climate: cold(260, 15) }, "cure-temperature")).toBe("meets: The shop's logger shows 15.0 °C to 20.0 °C over the 3 d of its least cure.");
+    expect(ofBatch({ climate: cold(260, 14.96) }, "cure-temperature")).toBe("rejects: The shop's logger shows 14.96 °C to 20.0 °C over the 3 d of its least cure, below the sheet's 15 °C to 30 °C.");
+    expect([229, 230, 231, 302, 303, 304].map((hour) => ofBatch({ climate: cold(hour, 10) }, "cure-temperature")?.split(":")[0])).toEqual(["meets", "rejects", "rejects", "rejects", "rejects", "meets"]);
+    expect(reckoned({ climate: cold(260, 14.9) }).batches.get("B-1")?.verdict).toBe("rejected");
+  });
+
+  it("lasts as long as the longest least cure of its pieces", () => {
+    expect(ofBatch({ climate: cold(320, 10), procedure: { leastCure: { time: d("4") } } }, "cure-temperature")).toContain("rejects");
+  });
+
+  it("is a caution where it is not logged, or logged in part, or where the sheet gives no limit; and unasked where there is no logger", () => {
+    expect(ofBatch({ climate: [log("shop", "2025-02-01", 24, () => ({ temperature: 20 }))] }, "cure-temperature")).toBe("caution: The shop's logger has no readings of the 3 d of its least cure.");
+    const part = [log("shop", "2025-03-01", 254, () => ({ temperature: 20 }))];
+    expect(ofBatch({ climate: part }, "cure-temperature")).toBe("caution: The shop's logger shows 20.0 °C to 20.0 °C over 1 d of the 3 d of its least cure, and nothing of the rest.");
+    expect(ofBatch({ climate: steady(5), adhesive: { temperature: undefined } }, "cure-temperature")).toContain("caution: The shop's logger shows 5.0 °C to 5.0 °C");
+    expect(ofBatch({ climate: [] }, "cure-temperature")).toBe("");
+  });
+});
+
+describe("The moisture of the wood, with no meter reading", () => {
+  const damp = (humidity: number, from = "2025-02-20") => [log("shop", from, 24 * 20, (hour) => ({ temperature: 20, humidity: hour % 2 === 0 ? humidity : humidity + 0.1 }))];
+  const noMeter = { moisture: undefined, humidity: { typed: "95 %", value: 0.95, unit: "1", step: 0.01 } };
+
+  it("is the logger's mean over the two weeks before, and not that of the climate noted", () => {
+    const mean = ((equilibriumMoisture(20, 0.5) ?? 0) + (equilibriumMoisture(20, 0.6) ?? 0)) / 2;
+    const c = { climate: damp(0.5), batch: noMeter };
+    expect(reckoned(c).batches.get("B-1")?.moistureEstimate).toBeCloseTo(mean, 4);
+    expect(ofBatch(c, "wood-moisture")).toBe("caution: No meter reading of the wood is noted; by the logger's two weeks before, wood in the shop settled at about 10.1 % (an estimate, for wood that has had time).");
+  });
+
+  it("out of range leaves the batch unproven", () => {
+    expect(ofBatch({ climate: damp(0.8), batch: noMeter }, "wood-moisture")).toContain("unproven: ");
+    expect(ofBatch({ climate: damp(0.8), batch: noMeter }, "wood-moisture")).toContain(", above 8 % to 12 %.");
+  });
+
+  it("falls back on the climate noted where the two weeks are not whole, and says so", () => {
+    const c = { climate: damp(0.5, "2025-02-25"), batch: { moisture: undefined } };
+    expect(ofBatch(c, "wood-moisture")).toBe("caution: No meter reading of the wood is noted; at 20 °C and 50 %, the logger not having the two weeks before whole, wood settles at about 9.3 % (an estimate, for wood that has had time).");
+    expect(ofBatch({ climate: damp(0.5, "2025-02-24"), batch: { moisture: undefined } }, "wood-moisture")).toContain("by the logger's two weeks before");
+  });
+
+  it("is the meter's where there is one", () => {
+    expect(ofBatch({ climate: damp(0.8) }, "wood-moisture")).toBe("meets: The wood was at 10 % by meter.");
+  });
+});
