@@ -11,7 +11,7 @@
  * `clearest`: p of the clearest outcome, in which every bond of one fails and every other holds; the greatest over the preparations.
  * `effect` is undefined where even the clearest outcome has p > alpha: then no effect at all could have been shown.
  * The definition is this program's own; the beta form of the binomial sum as in the exact interval.
- * Domain: two or more whole numbers from 1 of pieces that show something, and a table that fisherTable takes; 0 < alpha, power < 1; else undefined.
+ * Domain: two or more whole numbers from 1 of pieces that show something, together at most 120; 0 < alpha, power < 1; else undefined.
  */
 import betaQuantile from "@stdlib/stats-base-dists-beta-quantile";
 import { isCount, isLevel } from "./domain.ts";
@@ -22,8 +22,12 @@ export interface LeastShown {
   readonly effect?: number;
 }
 
+// Beyond it the tables take seconds to go through.
+const MOST_PIECES = 120;
+
 export function leastShownEffect(pieces: readonly number[], alpha = 0.05, power = 0.8): LeastShown | undefined {
-  if (!(pieces.length >= 2 && pieces.every((n) => isCount(n) && n >= 1) && isLevel(alpha) && isLevel(power))) return undefined;
+  const all = pieces.reduce((sum, n) => sum + n, 0);
+  if (!(pieces.length >= 2 && all <= MOST_PIECES && pieces.every((n) => isCount(n) && n >= 1) && isLevel(alpha) && isLevel(power))) return undefined;
   const shown = pieces.map((_, weak) => ofOne(pieces, weak, alpha, power));
   if (!shown.every((one) => one !== undefined)) return undefined;
   const clearest = Math.max(...shown.map((one) => one.clearest));

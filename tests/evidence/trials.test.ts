@@ -129,6 +129,12 @@ describe("The conclusion of a trial", () => {
     expect(trialOf({ a: held(4), b: ["silent"], c: ["waits"] }).conclusion[1]).toBe("Of b and c no piece shows anything, so that they are not compared.");
   });
 
+  it("does not compare more pieces than this program goes through, and says so", () => {
+    const { comparison, conclusion } = trialOf({ a: held(61), b: held(60) });
+    expect(comparison).toBeUndefined();
+    expect(conclusion[1]).toBe("So many pieces are not compared by this program.");
+  });
+
   it("says nothing is shown where nothing has been broken, or nothing that was broken shows anything", () => {
     expect(trialOf({ a: ["waits"], b: ["waits"] }).conclusion).toEqual(["No piece has been broken, so that nothing is shown yet."]);
     expect(trialOf({ a: ["silent"], b: ["waits"] }).conclusion).toEqual(["No piece that was broken shows anything, so that there is nothing to conclude."]);

@@ -82,6 +82,7 @@ describe("The least effect that so few pieces could have shown", () => {
     for (const pieces of [[], [4], [4, 0], [4, 1.5], [4, -3]]) expect(leastShownEffect(pieces)).toBeUndefined();
     expect(leastShownEffect([4, 4], 0)).toBeUndefined();
     expect(leastShownEffect([4, 4], 0.05, 1)).toBeUndefined();
-    expect(leastShownEffect([1500, 1500])).toBeUndefined();
+    expect(leastShownEffect([60, 61])).toBeUndefined();
+    expect(leastShownEffect([60, 60])?.effect).toBeCloseTo(0.1286, 4);
   });
 });
