@@ -5,6 +5,7 @@ import type { Ref } from "../src/record/types.ts";
 import { Appendix } from "./evidence/appendix.tsx";
 import { Batch } from "./evidence/batch.tsx";
 import { Charts } from "./evidence/charts.tsx";
+import { Climate } from "./evidence/climate.tsx";
 import { HoldPoints } from "./evidence/hold-points.tsx";
 import { Joint } from "./evidence/joint.tsx";
 import { Departures, Measurements, OpenItems } from "./evidence/lists.tsx";
@@ -19,6 +20,7 @@ export function evidencePages(site: Site): PageFile[] {
   return [
     page("evidence.html", () => <Overview site={site} />),
     page("charts.html", () => <Charts site={site} />),
+    page("climate.html", () => <Climate site={site} />),
     page("appendix.html", () => <Appendix site={site} />),
     page("hold-points.html", () => <HoldPoints site={site} />),
     page("open-items.html", () => <OpenItems site={site} />),

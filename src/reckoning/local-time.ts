@@ -25,7 +25,21 @@ export class LocalTime {
 
   /** `2025-03-12`: the day that it is at an instant. */
   day(instant: number): string {
-    return new Date((instant + this.#offset(instant)) * 1000).toISOString().slice(0, 10);
+    return this.#shown(instant).slice(0, 10);
+  }
+
+  /** `2025-03-12 14:20`: what the clock shows at an instant, cut to the minute. */
+  minute(instant: number): string {
+    return this.#shown(instant).slice(0, 16).replace("T", " ");
+  }
+
+  /** Days since 1970-01-01 of the day that it is at an instant. */
+  dayNumber(instant: number): number {
+    return Math.floor((instant + this.#offset(instant)) / 86_400);
+  }
+
+  #shown(instant: number): string {
+    return new Date((instant + this.#offset(instant)) * 1000).toISOString();
   }
 
   #offset(instant: number): number {

@@ -3,6 +3,7 @@ import { isUtf8 } from "node:buffer";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { inOrder, type Problem } from "../../problem.ts";
+import { idFault } from "../schema/field.ts";
 import { readText } from "../text/bytes.ts";
 import { Source } from "../text/source.ts";
 import { Zone } from "../time/zone.ts";
@@ -38,7 +39,9 @@ export function readClimate(root: string, files: readonly string[], sidecars: re
 }
 
 function readOne(root: string, file: string, sidecar: Sidecar | undefined, workshop: Workshop): { readonly log: FiledLog } | { readonly problems: readonly Problem[] } {
+  const fault = idFault(idOf(file), "shop-2025");
   const text = logText(root, file);
+  if (fault !== undefined) return { problems: [{ file, line: 1, column: 1, ...fault, message: "the name of this file is the logger file's id, and an id has only the letters A to Z, digits, - and . in it", mend: fault.mend.replace("write", "rename it to") }] };
   if (typeof text !== "string") return { problems: [text.problem] };
   const log = readLog(file, text, statedIn(sidecar?.spec), workshop);
   return "times" in log ? { log: { ...log, file } } : { problems: log };
@@ -59,9 +62,11 @@ function logText(root: string, file: string): string | { readonly problem: Probl
   return source instanceof Source ? source.text : source;
 }
 
+const idOf = (file: string): string => file.slice("climate/".length).replace(/\.csv$/iu, "");
+
 function typedLog(log: FiledLog, sidecar: Sidecar | undefined): ClimateLog {
   const { file, times, temperatures, humidities, gap } = log;
-  const id = file.slice("climate/".length).replace(/\.csv$/iu, "");
+  const id = idOf(file);
   return {
     id, file, times, temperatures, humidities, gap, gapIsDefault: sidecar?.spec?.gap === undefined && gap === USUAL_GAP,
     place: { file, line: 1, column: 1 }, audience: sidecar?.spec?.for ?? "public", title: sidecar?.spec?.title ?? id, body: sidecar?.body ?? [],

@@ -42,7 +42,7 @@ export function sidecarsOf(files: readonly string[], sidecars: readonly Sidecar[
 /** `*` stands for any part of a name. */
 function matches(file: string, pattern: string): boolean {
   const name = file.slice(file.lastIndexOf("/") + 1);
-  const parts = pattern.split("*").map((part) => part.replaceAll(/[.+?^${}()|[\]\\/-]/gu, "\\$&"));
+  const parts = pattern.split("*").map((part) => part.replaceAll(/[.+?^${}()|[\]\\/]/gu, "\\$&"));
   return new RegExp(`^${parts.join(".*")}$`, "u").test(name);
 }
 
