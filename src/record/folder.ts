@@ -42,8 +42,10 @@ function walk(root: string, folder: string, files: string[], problems: Problem[]
   for (const item of readdirSync(join(root, folder), { withFileTypes: true })) {
     if (item.name.startsWith(".") || (folder === "" && NOT_READ.has(item.name))) continue;
     const path = folder === "" ? item.name : `${folder}/${item.name}`;
-    if (item.isDirectory() && depth < DEEPEST) walk(root, path, files, problems, depth + 1);
-    else if (item.isFile()) files.push(path);
+    if (item.isDirectory() && depth < DEEPEST) {
+      if (item.name.endsWith(".md")) problems.push(problem(path, { code: "file", message: "a folder has the name of a record file", expected: "a file", mend: "rename the folder, or put a file in its place" }));
+      walk(root, path, files, problems, depth + 1);
+    } else if (item.isFile()) files.push(path);
     else {
       const fault = item.isSymbolicLink() ? linkFault(root, path) : { code: "file", message: "this is neither a file nor a folder that can be read", mend: "take it out of the record" };
       if (fault) problems.push(problem(path, fault));

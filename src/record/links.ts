@@ -24,8 +24,10 @@ export function resolveTarget(index: LinkIndex, from: FilePath, href: string): T
   const ref = index.refOf(plain);
   if (ref && ref.kind !== "person") return { ref };
   const path = posix.join(posix.dirname(from), plain);
-  const page = fileRef(path) ?? (plain.includes("/") ? undefined : fileRef(`entries/${plain}`));
-  if (page) return index.refOf(page.id)?.kind === page.kind ? { ref: page } : undefined;
+  for (const candidate of plain.includes("/") ? [path] : [path, `entries/${plain}`]) {
+    const page = fileRef(candidate);
+    if (page && index.refOf(page.id)?.kind === page.kind) return { ref: page };
+  }
   return index.isDeclared(path) ? { file: path } : undefined;
 }
 

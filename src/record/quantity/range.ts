@@ -26,7 +26,7 @@ function rangeIn(typed: string, wanted: Wanted): Reading<Range> {
 function closed(typed: string, from: string, to: string, wanted: Wanted): Reading<Range> {
   const most = readQuantity(to, wanted);
   if (isFault(most)) return most;
-  const bare = numberAtHead(from);
+  const bare = numberAtHead(from.replace(/^[+-]\s*/, ""));
   const unit = to.slice(to.length - restOf(to).length);
   const least = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${from} ${unit}` : from, wanted);
   if (isFault(least)) return least;

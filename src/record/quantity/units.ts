@@ -6,9 +6,10 @@ export interface Unit {
   readonly dimension: Dimension;
   /** The unit of reckoning. */
   readonly base: string;
-  /** Value in the unit of reckoning = value × factor + offset, or value ÷ divisor where that is the exact way. */
+  /** Value in the unit of reckoning = value × factor + offset. */
   readonly factor: number;
-  readonly divisor?: number;
+  /** The factor as a power of ten, where it is one: then the decimals are moved and 11.2 % is 0.112 exactly. */
+  readonly shift?: number;
   readonly offset: number;
 }
 
@@ -52,8 +53,8 @@ const TABLE: { readonly [dimension in Dimension]: readonly (readonly [words: str
   thicknesses: [["thicknesses|thickness", ""]],
 };
 
-const TEMPERATURES: readonly (readonly [words: string, divisor: number, offset: number])[] = [
-  ["°C|ºC|℃|deg C|degC", 1, 0], ["°F|ºF|℉|deg F|degF", 1.8, -32 / 1.8], ["K", 1, -273.15],
+const TEMPERATURES: readonly (readonly [words: string, factor: number, offset: number])[] = [
+  ["°C|ºC|℃|deg C|degC", 1, 0], ["°F|ºF|℉|deg F|degF", 1 / 1.8, -32 / 1.8], ["K", 1, -273.15],
 ];
 
 const WORDS = new Map<string, { readonly dimension: Dimension; readonly expression: string; readonly times: number }>();
@@ -64,8 +65,8 @@ for (const [dimension, rows] of Object.entries(TABLE) as [Dimension, (typeof TAB
     for (const word of words.split("|")) WORDS.set(word, { dimension, expression, times });
   }
 }
-for (const [words, divisor, offset] of TEMPERATURES) {
-  for (const word of words.split("|")) UNITS.set(word, { dimension: "temperature", base: "°C", factor: 1 / divisor, divisor, offset });
+for (const [words, factor, offset] of TEMPERATURES) {
+  for (const word of words.split("|")) UNITS.set(word, { dimension: "temperature", base: "°C", factor, offset });
 }
 
 /** All words for units of a dimension, the usual ones first. */
@@ -98,17 +99,18 @@ export function unitOf(typed: string): Unit | undefined {
 
 function reckoned(dimension: Dimension, expression: string, times: number): Unit {
   const factor = (expression === "" ? 1 : Qty(1, expression).toBase().scalar) * times;
-  const inverse = Math.round(1 / factor);
-  const divides = inverse > 1 && Math.abs(inverse * factor - 1) < 1e-12;
-  return { dimension, base: DIMENSIONS[dimension].base, factor, ...(divides && { divisor: inverse }), offset: 0 };
+  const shift = Math.round(Math.log10(factor));
+  const isPower = Math.abs(factor / 10 ** shift - 1) < 1e-12;
+  return { dimension, base: DIMENSIONS[dimension].base, factor, ...(isPower && { shift }), offset: 0 };
 }
 
 /** A value in a unit, turned into the unit of reckoning. */
 export function inBase(value: number, unit: Unit): number {
-  return (unit.divisor === undefined ? value * unit.factor : value / unit.divisor) + unit.offset;
+  return unit.offset === 0 ? spanInBase(value, unit) : Number((value * unit.factor + unit.offset).toPrecision(14));
 }
 
 /** The size of a difference in a unit, turned into the unit of reckoning. */
 export function spanInBase(value: number, unit: Unit): number {
-  return unit.divisor === undefined ? value * unit.factor : value / unit.divisor;
+  const decimals = unit.shift === undefined ? "e" : String(value);
+  return decimals.includes("e") ? value * unit.factor : Number(`${decimals}e${unit.shift}`);
 }

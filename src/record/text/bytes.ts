@@ -15,12 +15,12 @@ export function readText(file: string, bytes: Buffer): Source | { readonly probl
 }
 
 function markFault(bytes: Buffer): Fault | undefined {
-  const head = bytes.subarray(0, 3).toString("hex");
+  const starts = (...head: readonly number[]): boolean => head.every((byte, index) => bytes[index] === byte);
   const expected = "plain UTF-8, without a mark before the first line";
-  if (head === "efbbbf") {
+  if (starts(0xef, 0xbb, 0xbf)) {
     return { code: "encoding", message: "the file begins with a byte order mark", expected, mend: "save it as UTF-8 without BOM" };
   }
-  if (head.startsWith("fffe") || head.startsWith("feff")) {
+  if (starts(0xff, 0xfe) || starts(0xfe, 0xff)) {
     return { code: "encoding", message: "the file is UTF-16", expected, mend: "save it as UTF-8 without BOM" };
   }
   return undefined;

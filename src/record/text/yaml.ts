@@ -33,16 +33,29 @@ export interface ParsedYaml {
   readonly syntax: boolean;
 }
 
+/** Where a value stands: offsets in the YAML of its own start and end, and of its key. The parsed document is let go; this is all that is kept of it. */
+interface Spot {
+  readonly start: number;
+  readonly end: number;
+  readonly key?: number;
+  readonly parts?: { readonly [key: string]: Spot } | readonly Spot[];
+}
+
 /** `base` is where the YAML begins in the file. */
 export function parseYaml(source: Source, text: string, base: number): ParsedYaml {
   const document = parseDocument(text, OPTIONS);
   const reader = new Reader(source, text, base);
-  const data = reader.data(document.contents as Node | null);
+  const { data, spot } = reader.read(document.contents as Node | null);
   const errors = document.errors.filter((error) => error.code === "DUPLICATE_KEY");
   const other = tellingError(document.errors.filter((error) => error.code !== "DUPLICATE_KEY"));
   if (other) errors.push(other);
   const problems = errors.map((error) => source.problem(base + Math.min(error.pos[0], text.length), syntaxFault(error, text)));
-  return { front: frontMatter(source, base, document.contents as Node | null, data), problems: other ? problems : [...problems, ...reader.problems], syntax: other !== undefined };
+  return { front: frontMatter(source, base, data, spot), problems: other ? problems : [...problems, ...reader.problems], syntax: other !== undefined };
+}
+
+interface ReadValue {
+  readonly data: Data;
+  readonly spot: Spot;
 }
 
 class Reader {
@@ -57,39 +70,51 @@ class Reader {
     this.#base = base;
   }
 
-  data(node: Node | null): Data {
-    if (node === null) return "";
-    if (isScalar(node)) this.#guard(node, node.anchor, node.tag);
-    if (isScalar(node)) return this.#scalar(node.value, node.range);
-    if (isSeq(node) || isMap(node)) this.#guard(node, node.anchor, node.tag);
-    if (isSeq(node)) return (node as YAMLSeq<Node | null>).items.map((item) => this.data(item));
-    if (isMap(node)) return this.#block(node as YAMLMap<Node, Node | null>);
+  /** `key` is where the key of a value stands, which is its place if nothing follows the key. */
+  read(node: Node | null, key?: number): ReadValue {
+    if (node === null) return { data: "", spot: spotOf(null, key) };
+    if (isScalar(node)) {
+      this.#guard(node, node.anchor, node.tag);
+      return { data: this.#scalar(node.value, node.range), spot: spotOf(node, key) };
+    }
+    if (isSeq(node)) return this.#list(node as YAMLSeq<Node | null>, key);
+    if (isMap(node)) return this.#block(node as YAMLMap<Node, Node | null>, key);
     this.#report(node.range?.[0], { code: "yaml", message: "a reference such as *name is never followed", expected: "the value itself", mend: "write out what it stands for, or put it in quotation marks" });
-    return SPOILED;
+    return { data: SPOILED, spot: spotOf(node, key) };
   }
 
   #scalar(value: unknown, range: readonly [number, number, number] | null | undefined): Data {
-    const after = range ? this.#text.slice(range[1], range[2]) : "";
-    const lost = /^[ \t]+(#[^\s#].*)/.exec(after);
+    const after = range && range[2] > range[1] ? this.#text.slice(range[1], range[2]) : "";
+    const lost = after === "" ? null : /^[ \t]+(#[^\s#].*)/.exec(after);
     if (lost && range) {
       this.#report(range[1] + after.indexOf("#"), { code: "comment", message: "what follows # after a blank would not be read", found: shown(lost[1] ?? ""), mend: "put the whole text in quotation marks; if it is a comment, write a blank after #" });
     }
     return typeof value === "string" ? value : "";
   }
 
-  #block(map: YAMLMap<Node, Node | null>): Data {
-    const block: { [key: string]: Data } = Object.create(null) as { [key: string]: Data };
+  #list(list: YAMLSeq<Node | null>, key: number | undefined): ReadValue {
+    this.#guard(list, list.anchor, list.tag);
+    const items = list.items.map((item) => (item === null ? this.read(item, list.range?.[0]) : this.read(item)));
+    return { data: items.map(({ data }) => data), spot: { ...spotOf(list, key), parts: items.map(({ spot }) => spot) } };
+  }
+
+  #block(map: YAMLMap<Node, Node | null>, at: number | undefined): ReadValue {
+    this.#guard(map, map.anchor, map.tag);
+    const data = Object.create(null) as { [key: string]: Data };
+    const parts = Object.create(null) as { [key: string]: Spot };
     let before: string | undefined;
     for (const pair of map.items) {
       const key = isScalar(pair.key) ? String(pair.key.value ?? "") : "";
       if (isScalar(pair.key)) this.#guard(pair.key, pair.key.anchor, pair.key.tag);
-      if (before !== undefined && this.#isSplitByComma(pair, key, block[before])) block[before] = SPOILED;
+      if (before !== undefined && this.#isSplitByComma(pair, key, data[before])) data[before] = SPOILED;
       else {
-        block[key] = this.data(pair.value);
+        const value = this.read(pair.value, pair.key.range?.[0]);
+        data[key] = value.data;
+        parts[key] = value.spot;
         before = key;
       }
     }
-    return block;
+    return { data, spot: { ...spotOf(map, at), parts } };
   }
 
   /** In `{ mass: 42,0 g }` YAML sees a mass of 42 and a key `0 g`. */
@@ -113,42 +138,34 @@ class Reader {
   }
 }
 
-function frontMatter(source: Source, base: number, root: Node | null, data: Data): FrontMatter {
-  const startOf = (node: Node | null | undefined): number => base + (node?.range?.[0] ?? 0);
+function spotOf(node: Node | null, key: number | undefined): Spot {
+  const start = node?.range?.[0] ?? key ?? 0;
+  return key === undefined ? { start, end: node?.range?.[1] ?? start } : { start, end: node?.range?.[1] ?? start, key };
+}
+
+function frontMatter(source: Source, base: number, data: Data, root: Spot): FrontMatter {
   return {
     data,
-    placeOf: (path) => source.at(startOf(nodeAt(root, path).value)),
+    placeOf: (path) => source.at(base + spotAt(root, path).spot.start),
     placeOfKey: (path) => {
-      const { value, key } = nodeAt(root, path);
-      return source.at(startOf(key ?? value));
+      const { spot, whole } = spotAt(root, path);
+      return source.at(base + (whole ? (spot.key ?? spot.start) : spot.start));
     },
     typedAt: (path) => {
-      const { value, whole } = nodeAt(root, path);
-      return whole && value?.range ? source.text.slice(base + value.range[0], base + value.range[1]) : "";
+      const { spot, whole } = spotAt(root, path);
+      return whole ? source.text.slice(base + spot.start, base + spot.end) : "";
     },
   };
 }
 
-interface Found {
-  readonly value: Node | null;
-  readonly key?: Node;
-  /** Whether the whole path was found. */
-  readonly whole: boolean;
-}
-
-function nodeAt(root: Node | null, path: Path): Found {
-  let found: Found = { value: root, whole: true };
+/** The spot at the end of a path, or the last one on the way to it. */
+function spotAt(root: Spot, path: Path): { readonly spot: Spot; readonly whole: boolean } {
+  let spot = root;
   for (const step of path) {
-    const node = found.value;
-    if (isMap(node)) {
-      const pair = (node as YAMLMap<Node, Node | null>).items.find(({ key }) => isScalar(key) && String(key.value ?? "") === String(step));
-      if (!pair) return { ...found, whole: false };
-      found = { value: pair.value ?? pair.key, key: pair.key, whole: true };
-    } else if (isSeq(node)) {
-      const item = (node as YAMLSeq<Node | null>).items[Number(step)];
-      if (item === undefined || item === null) return { ...found, whole: false };
-      found = { value: item, whole: true };
-    } else return { ...found, whole: false };
+    const parts = spot.parts as { readonly [step: PropertyKey]: Spot | undefined } | undefined;
+    const next = parts && Object.hasOwn(parts, step) ? parts[step] : undefined;
+    if (next === undefined) return { spot, whole: false };
+    spot = next;
   }
-  return found;
+  return { spot, whole: true };
 }

@@ -1,4 +1,6 @@
-/** An object without the keys that hold nothing. */
+/** A copy of an object without the keys that hold nothing. */
 export function given<T extends object>(fields: T): T {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as T;
+  const held: { [key: string]: unknown } = {};
+  for (const [key, value] of Object.entries(fields)) if (value !== undefined) held[key] = value;
+  return held as T;
 }
