@@ -20,7 +20,7 @@ export function AppendixTrials({ site, from, number }: Where & { readonly number
             <p>{trial.question}</p>
             <p>Expected, as stated on {dateWords(trial.stated)}: {trial.expectation}</p>
             <Cautions page={page} />
-            <Outcomes rows={page.rows} />
+            <Outcomes rows={page.rows} of={trial.title} />
             <Conclusion page={page} />
             <PieceTable pieces={page.pieces} caption={`Pieces of the trial: ${trial.title}`} site={site} from={from} />
           </section>

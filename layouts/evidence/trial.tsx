@@ -23,7 +23,7 @@ export function Trial({ site, trial }: { readonly site: Where["site"]; readonly 
       <Section id="cautions" title="What this can show">
         <Cautions page={page} />
       </Section>
-      <Section id="outcomes" title="What came of it"><Outcomes rows={page.rows} /></Section>
+      <Section id="outcomes" title="What came of it"><Outcomes rows={page.rows} of={trial.title} /></Section>
       <Section id="conclusion" title="What that shows"><Conclusion page={page} /></Section>
       {trial.body.length === 0 ? null : <Section id="words" title="In the builder’s words">{trial.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}</Section>}
       <Section id="pieces" title="Piece by piece">
@@ -65,11 +65,11 @@ export function Conclusion({ page }: { readonly page: TrialPage }): JSX.Element 
   );
 }
 
-export function Outcomes({ rows }: { readonly rows: readonly PreparationRow[] }): JSX.Element {
+export function Outcomes({ rows, of }: { readonly rows: readonly PreparationRow[]; readonly of: string }): JSX.Element {
   if (rows.every(({ pieces }) => pieces.length === 0)) return <None>No piece of this trial has been made.</None>;
   const number = (word: string): { word: string; number: true } => ({ word, number: true });
   return (
-    <ListTable caption="Pieces by preparation: where they broke, and their verdicts" heads={["Preparation", number("Pieces"), number("Broke in the wood"), number("Mixed"), number("In the glue line"), ...PIECE_VERDICTS.map((verdict) => number(`Verdict: ${verdict}`))]}>
+    <ListTable caption={`${of}: where the pieces broke, and their verdicts`} heads={["Preparation", number("Pieces"), number("Broke in the wood"), number("Mixed"), number("In the glue line"), ...PIECE_VERDICTS.map((verdict) => number(`Verdict: ${verdict}`))]}>
       {rows.map(({ id, what, pieces, failures, verdicts }) => (
         <tr>
           <th scope="row">{id} <span class="quiet plainly">{what}</span></th>

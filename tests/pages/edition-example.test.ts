@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf, SOMEONE } from "../../src/pages/edition.ts";
-import { WITHHELD } from "../../src/pages/veil.ts";
+import { veilOf, WITHHELD } from "../../src/pages/veil.ts";
 import { veiledBody } from "../../src/pages/veiled-prose.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
 
@@ -56,7 +56,8 @@ describe("what the public edition shows of the example", () => {
 });
 
 describe("prose in an edition", () => {
-  const veil = { sees: (audience: string) => audience === "public" } as Parameters<typeof veiledBody>[1];
+  const made = exampleRecord();
+  const veil = veilOf(made, "public");
   const seen = (markdown: string): string | undefined => veiledBody([{ audience: "public", line: 1, markdown }], veil, (target) => target.includes("hidden"))[0]?.markdown;
 
   test.each([

@@ -18,15 +18,15 @@ function mayBeSeen({ audience, kind }: Word, edition: Edition, { record }: Plant
 
 /** Holds for records of many shapes, each with a secret in every place where a builder can type one. */
 function holds(claim: (made: Planted) => void): void {
-  fc.assert(fc.property(fc.gen(), (gen) => claim(planted((...from) => from[gen(fc.nat, { max: from.length - 1 })] as (typeof from)[number]))), { numRuns: 300 });
+  fc.assert(fc.property(fc.gen(), (gen) => claim(planted((...from) => from[gen(fc.nat, { max: from.length - 1 })] as (typeof from)[number]))), { numRuns: 100 });
 }
 
 describe("an edition", () => {
   test.each(EDITIONS)("%s holds no word that it withholds, and every word that it does not", (edition) => {
     holds((made) => {
-      const text = allText(editionOf(made.record, reckon(made.record), edition));
-      expect(made.words.filter((word) => !mayBeSeen(word, edition, made) && text.includes(word.text))).toEqual([]);
-      expect(made.words.filter((word) => mayBeSeen(word, edition, made) && !text.includes(word.text))).toEqual([]);
+      const held = new Set(allText(editionOf(made.record, reckon(made.record), edition)).match(/zq\d+qz/g));
+      expect(made.words.filter((word) => !mayBeSeen(word, edition, made) && held.has(word.text))).toEqual([]);
+      expect(made.words.filter((word) => mayBeSeen(word, edition, made) && !held.has(word.text))).toEqual([]);
     });
   });
 
