@@ -1,4 +1,4 @@
-/** Bundles the command and the browser scripts into .build/, so that commands start fast. */
+/** Bundles the command with what it imports, and the browser scripts, into .build/: one file is read faster than some hundred. */
 import { build } from "esbuild";
 import { existsSync, readdirSync } from "node:fs";
 
@@ -13,7 +13,9 @@ await build({
   platform: "node",
   format: "esm",
   target: "node20.19",
-  packages: "external",
+  external: ["sharp", "@11ty/*"],
+  // Packages of the older kind ask for Node's own modules by `require`, which a module of the newer kind has not.
+  banner: { js: `import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);` },
   jsx: "automatic",
   jsxImportSource: "preact",
   sourcemap: "linked",
