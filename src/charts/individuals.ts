@@ -61,12 +61,11 @@ export function individualsDrawing({ points, levels, unit }: IndividualsInput, r
   };
 }
 
-/** Marked points keep their labels where the last one named is far enough away. */
+/** Marked points keep their labels, which stand to their right, where no other marked point stands. */
 function named(points: readonly (PlacedPoint & { readonly label: string })[]): PlacedPoint[] {
-  let free = -Infinity;
+  const marked = points.filter((point) => point.marked).map(({ x }) => x);
   return points.map(({ label, ...point }) => {
-    if (!point.marked || point.x < free) return point;
-    free = point.x + LABEL_WIDTH;
-    return { ...point, label };
+    const free = !marked.some((x) => x > point.x && x < point.x + LABEL_WIDTH);
+    return point.marked && free ? { ...point, label } : point;
   });
 }

@@ -28,7 +28,7 @@ describe("The drawing of an individuals chart", () => {
 
   it("names marked points alone, and not so close together that their names would lie on each other", () => {
     const { points } = individualsDrawing(input(new Array<number>(60).fill(1), [3, 4, 40]), ROOM);
-    expect(points.flatMap(({ label }) => label ?? [])).toEqual(["B-4", "B-41"]);
+    expect(points.flatMap(({ label }) => label ?? [])).toEqual(["B-5", "B-41"]);
     expect(points.filter(({ marked }) => marked)).toHaveLength(3);
   });
 
