@@ -1,4 +1,5 @@
 import type { JSX } from "preact";
+import { span } from "../../src/reckoning/figure.ts";
 import { anchor } from "../../src/pages/address.ts";
 import type { BatchFile, Finding, PieceFile } from "../../src/evidence/types.ts";
 import { batchPage } from "../../src/pages/batch-page.ts";
@@ -6,7 +7,7 @@ import { brokeWords } from "../../src/pages/piece-facts.ts";
 import type { Shown } from "../../src/pages/shown.ts";
 import { traceIndex } from "../../src/pages/trace-index.ts";
 import { gravestFirst } from "../../src/pages/verdict-words.ts";
-import { dateShort, dateWords, durationWords, grouped, inUnits, listed, percent, quantityWords } from "../../src/pages/words.ts";
+import { dateShort, dateWords, grouped, inUnits, listed, percent, quantityWords } from "../../src/pages/words.ts";
 import { SEVERITY, SourceWords } from "../findings.tsx";
 import { Mark } from "../mark.tsx";
 import { Inside } from "./appendix-joints.tsx";
@@ -48,7 +49,7 @@ function PieceRows({ shown, pieces, batch }: { readonly shown: Shown; readonly p
           <tr id={anchor("piece", piece.id)}>
             <th scope="row" class="id">{piece.id}{piece.trial === undefined ? "" : " (trial)"}</th>
             <td>{overlapRatio === undefined ? "not known" : grouped(overlapRatio, 2)}</td><td>{revealing === undefined ? "not known" : percent(revealing)}</td>
-            <td>{test === undefined ? "" : dateShort(test.day)}</td><td>{curedFor === undefined ? "" : durationWords(curedFor)}</td><td>{brokeWords(file)}</td>
+            <td>{test === undefined ? "" : dateShort(test.day)}</td><td>{curedFor === undefined ? "" : span(curedFor)}</td><td>{brokeWords(file)}</td>
             <td>{[test?.load === undefined ? "" : quantityWords(test.load, units), stress === undefined ? "" : inUnits(stress, "Pa", units)].filter((text) => text !== "").join("; ")}</td>
             <td><Mark of={file.verdict} /></td><td>{whyPiece(file)}</td>
           </tr>

@@ -24,8 +24,8 @@ export function Climate({ site }: Pick<Where, "site">): JSX.Element {
 function Logged({ page, site, from }: Where & { readonly page: ClimatePage }): JSX.Element {
   return (
     <>
-      {page.temperature === undefined ? null : <Figure id="temperature" title="Temperature" input={page.temperature} page={page} />}
-      {page.humidity === undefined ? null : <Figure id="humidity" title="Relative humidity" input={page.humidity} page={page} />}
+      {page.temperature === undefined ? null : <Figure id="temperature" title="Temperature" input={page.temperature} />}
+      {page.humidity === undefined ? null : <Figure id="humidity" title="Relative humidity" input={page.humidity} />}
       <Section id="months" title="Month by month"><Months page={page} /></Section>
       <Section id="gaps" title="Times without readings"><Gaps page={page} /></Section>
       <Section id="logs" title="The files of the logger"><Logs page={page} site={site} from={from} /></Section>
@@ -36,9 +36,10 @@ function Logged({ page, site, from }: Where & { readonly page: ClimatePage }): J
 /** Room on a wide page where nothing is named beside the plot. */
 const BROAD: Room = { ...WIDE, height: 300 };
 
-function Figure({ id, title, input, page }: { readonly id: string; readonly title: string; readonly input: ClimateInput; readonly page: ClimatePage }): JSX.Element {
-  const without = page.gaps.length === 0 ? "" : ` ${counted(page.gaps.length, "time")} without readings ${page.gaps.length === 1 ? "is" : "are"} hatched.`;
-  const says = `The band runs from the least to the greatest reading of each day. ${counted(page.batches, "batch", "batches")} glued in that time: a lozenge stands at what was noted then, an open one on the axis where nothing was.${without}`;
+function Figure({ id, title, input }: { readonly id: string; readonly title: string; readonly input: ClimateInput }): JSX.Element {
+  const { gaps, marks } = input;
+  const without = gaps.length === 0 ? "" : ` ${counted(gaps.length, "time")} without readings ${gaps.length === 1 ? "is" : "are"} hatched.`;
+  const says = `The band runs from the least to the greatest reading of each day. ${counted(marks.length, "batch was", "batches were")} glued in that time: a lozenge stands at what was noted then, an open one on the axis where nothing was.${without}`;
   return (
     <figure class="chart climate" id={id}>
       <figcaption><h2>{title}</h2><p>{says}</p></figcaption>
@@ -116,7 +117,9 @@ function Logs({ page, site, from }: Where & { readonly page: ClimatePage }): JSX
           <tr id={anchor("climate log", log.id)}><th scope="row" class="id">{log.id}</th><td>{log.title === log.id ? "" : log.title}</td><td class="day">{first}</td><td class="day">{to}</td><td class="number">{readings}</td><td>{gap}</td></tr>
         ))}
       </ListTable>
-      {page.logs.flatMap(({ log }) => log.body).map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}
+      {page.logs.filter(({ log }) => log.body.length > 0).map(({ log }) => (
+        <div class="climate__log"><h3>{log.id}</h3>{log.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}</div>
+      ))}
     </>
   );
 }

@@ -16,7 +16,6 @@ export interface ClimatePage {
   /** undefined where there are no readings of it. */
   readonly temperature?: ClimateInput;
   readonly humidity?: ClimateInput;
-  readonly batches: number;
 }
 
 export interface LogRow {
@@ -53,17 +52,15 @@ export function climatePage(shown: Shown): ClimatePage {
   const tracks = climateTracks(climate);
   const batches = entries.flatMap((entry) => entry.batches);
   const gaps = gapsOf(tracks.temperature.times.length > 0 ? tracks.temperature : tracks.humidity);
-  const inside = batchesWithin(batches, tracks.temperature, tracks.humidity, clock);
   const metric = aircraft.units === "metric";
-  const temperature = inputOf(shown, tracks.temperature, clock, gaps, inside, { unit: metric ? "°C" : "°F", of: (celsius) => (metric ? celsius : celsius * 1.8 + 32), noted: (batch) => batch.temperature?.value });
-  const humidity = inputOf(shown, tracks.humidity, clock, gaps, inside, { unit: "%", of: (share) => share * 100, noted: (batch) => batch.humidity?.value });
+  const temperature = inputOf(tracks.temperature, clock, batches, { unit: metric ? "°C" : "°F", of: (celsius) => (metric ? celsius : celsius * 1.8 + 32), noted: (batch) => batch.temperature?.value });
+  const humidity = inputOf(tracks.humidity, clock, batches, { unit: "%", of: (share) => share * 100, noted: (batch) => batch.humidity?.value });
   return {
     logs: climate.map((log) => logRow(log, clock)),
     months: monthRows(shown, tracks.temperature, tracks.humidity, clock, batches),
     gaps: gaps.map(({ from, to }) => ({ from: clock.minute(from), to: clock.minute(to), lasted: durationWords(to - from) })),
     ...(temperature === undefined ? {} : { temperature }),
     ...(humidity === undefined ? {} : { humidity }),
-    batches: inside.length,
   };
 }
 
@@ -84,28 +81,22 @@ function gapsOf({ times, gaps }: Track): Span[] {
   return Array.from(gaps, (i) => ({ from: times[i] ?? 0, to: times[i + 1] ?? 0 }));
 }
 
-function batchesWithin(batches: readonly Batch[], temperature: Track, humidity: Track, clock: LocalTime): Batch[] {
-  const ends = [temperature, humidity].filter(({ times }) => times.length > 0);
-  const first = clock.day(Math.min(...ends.map(({ times }) => times[0] ?? 0)));
-  const last = clock.day(Math.max(...ends.map(({ times }) => times.at(-1) ?? 0)));
-  return ends.length === 0 ? [] : batches.filter(({ day }) => day >= first && day <= last);
-}
-
 interface Scale {
   readonly unit: string;
   readonly of: (value: number) => number;
   readonly noted: (batch: Batch) => number | undefined;
 }
 
-function inputOf(shown: Shown, track: Track, clock: LocalTime, gaps: readonly Span[], batches: readonly Batch[], { unit, of, noted }: Scale): ClimateInput | undefined {
+function inputOf(track: Track, clock: LocalTime, batches: readonly Batch[], { unit, of, noted }: Scale): ClimateInput | undefined {
   const days = daysOf(track, clock).map(({ day, least, greatest }) => ({ day, least: of(least), greatest: of(greatest) }));
   const [first, last] = [days[0], days.at(-1)];
   if (first === undefined || last === undefined) return undefined;
-  const marks = batches.map((batch) => {
+  const within = batches.map((batch) => ({ batch, at: dayAt(batch.day) })).filter(({ at }) => at >= first.day && at <= last.day);
+  const marks = within.map(({ batch, at }) => {
     const value = noted(batch);
-    return { day: dayAt(batch.day) + 0.5, words: `${batch.id}, ${dateShort(batch.day)}`, ...(value === undefined ? {} : { value: of(value) }) };
+    return { day: at + 0.5, words: `${batch.id}, ${dateShort(batch.day)}`, ...(value === undefined ? {} : { value: of(value) }) };
   });
-  return { days, marks, unit, from: first.day, to: last.day + 1, gaps: gaps.map(({ from, to }) => ({ from: from / DAY, to: to / DAY })) };
+  return { days, marks, unit, from: first.day, to: last.day + 1, gaps: gapsOf(track).map(({ from, to }) => ({ from: from / DAY, to: to / DAY })) };
 }
 
 /** The least and the greatest reading of each day of the workshop's calendar. */
@@ -141,18 +132,23 @@ function three(span: ReturnType<typeof spanOf>, words: (value: number) => string
   return span === undefined ? ["", "", ""] : [words(span.least), words(span.mean), words(span.greatest)];
 }
 
-/** The months with readings, each from its start or the first reading to its end or the last. */
+/** The months from the first reading to the last, the first and the last of them cut there. */
 function monthStarts(tracks: readonly Track[], clock: LocalTime): { readonly month: string; readonly from: number; readonly to: number }[] {
-  const starts = new Map<string, number>();
-  let last = Number.NEGATIVE_INFINITY;
-  for (const { times } of tracks) {
-    last = Math.max(last, times.at(-1) ?? last);
-    for (const time of times) {
-      const month = clock.day(time).slice(0, 7);
-      const before = starts.get(month);
-      if (before === undefined || time < before) starts.set(month, time);
-    }
+  const some = tracks.filter(({ times }) => times.length > 0);
+  if (some.length === 0) return [];
+  const first = Math.min(...some.map(({ times }) => times[0] ?? 0));
+  const last = Math.max(...some.map(({ times }) => times.at(-1) ?? 0));
+  const months = [];
+  for (let from = first, month = clock.day(first).slice(0, 7); from < last; ) {
+    const next = nextMonth(month);
+    const to = Math.min(last, clock.midnight(dayAt(`${next}-01`)));
+    months.push({ month, from, to });
+    [from, month] = [to, next];
   }
-  const sorted = [...starts].sort(([a], [b]) => (a < b ? -1 : 1));
-  return sorted.map(([month, from], at) => ({ month, from, to: sorted[at + 1]?.[1] ?? last }));
+  return months;
+}
+
+function nextMonth(month: string): string {
+  const [year, of] = [Number(month.slice(0, 4)), Number(month.slice(5, 7))];
+  return of === 12 ? `${year + 1}-01` : `${year}-${String(of + 1).padStart(2, "0")}`;
 }

@@ -1,11 +1,13 @@
 /** What is said of one test piece. */
 import type { PieceFile } from "../evidence/types.ts";
+import type { Cure, Warmth } from "../evidence/types/cure.ts";
+import { span } from "../reckoning/figure.ts";
 import type { Photo } from "../record/types.ts";
 import { NOT_NOTED, type FactRow } from "./batch-page.ts";
 import type { Shown } from "./shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { FAILURE_WORDS } from "./verdict-words.ts";
-import { dateWords, durationWords, grouped, inUnits, percent, quantityWords } from "./words.ts";
+import { dateWords, grouped, inUnits, percent, quantityWords } from "./words.ts";
 
 export function pieceFacts(shown: Shown, file: PieceFile): FactRow[] {
   return [...geometry(shown, file), ...breaking(shown, file)];
@@ -40,16 +42,17 @@ function geometry(shown: Shown, { piece, overlapRatio, revealing }: PieceFile): 
   return rows;
 }
 
-function breaking(shown: Shown, { piece, test, curedFor, stress, verdict }: PieceFile): FactRow[] {
+function breaking(shown: Shown, { piece, test, curedFor, cure, stress, verdict }: PieceFile): FactRow[] {
   const { units } = shown.record.aircraft;
   const procedure = shown.record.procedures.get(piece.procedure);
   if (test === undefined) return verdict === "not broken" ? [] : [{ word: "Broken", noted: "noted where this edition does not show it" }];
   const rows: FactRow[] = [
     { word: "Broken", noted: dateWords(test.day) + (test.at === undefined ? "" : ` at ${test.at.typed}`) },
     {
-      word: "Cured for", noted: curedFor === undefined ? "not known" : `${durationWords(curedFor)}, as the record proves`,
+      word: "Cured for", noted: curedFor === undefined ? "not known" : `${span(curedFor)}, as the record proves`,
       ...(procedure?.leastCure === undefined ? {} : { limit: `at least ${procedure.leastCure.time.typed}` }),
     },
+    ...worth(shown, cure),
     { word: "Failed", noted: FAILURE_WORDS[test.failure] },
     {
       word: "Wood failure", noted: test.woodFailure?.typed ?? NOT_NOTED,
@@ -61,4 +64,15 @@ function breaking(shown: Shown, { piece, test, curedFor, stress, verdict }: Piec
   if (test.witness !== undefined) rows.push({ word: "Seen by", noted: shown.nameOf(test.witness) });
   if (test.note !== undefined) rows.push({ word: "Note", noted: test.note });
   return rows;
+}
+
+const BY: { readonly [warmth in Warmth]: string } = {
+  logged: "by the shop’s logger", "logged in part": "by the shop’s logger and, in its gaps, by no more than was noted", assumed: "by the temperature noted", unknown: "",
+};
+
+/** What its days of cure are worth at the temperature that the least cure is counted at; never rounded up. */
+function worth(shown: Shown, { age, reference, least, warmth }: Cure): FactRow[] {
+  if (age === undefined || warmth === undefined) return [];
+  const at = inUnits(reference, "°C", shown.record.aircraft.units);
+  return [{ word: `Worth at ${at}`, noted: `${span(age)}, ${BY[warmth]}`, limit: `at least ${span(least)}` }];
 }

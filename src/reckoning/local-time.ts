@@ -33,6 +33,11 @@ export class LocalTime {
     return this.#shown(instant).slice(0, 16).replace("T", " ");
   }
 
+  /** The instant at which a day begins, given by its days since 1970-01-01; an hour off where clocks change at midnight. */
+  midnight(dayNumber: number): number {
+    return dayNumber * 86_400 - this.#offset(dayNumber * 86_400 - this.#offset(dayNumber * 86_400));
+  }
+
   /** Days since 1970-01-01 of the day that it is at an instant. */
   dayNumber(instant: number): number {
     return Math.floor((instant + this.#offset(instant)) / 86_400);
