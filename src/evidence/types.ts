@@ -131,16 +131,19 @@ export interface HoldPointFile {
   readonly inspections: readonly Inspection[];
 }
 
+/** What is gathered here is of the assembly and of all within it. */
 export interface AssemblyFile {
   readonly id: string;
   /** This assembly and all within it, parents first. */
   readonly within: readonly string[];
   readonly joints: readonly string[];
   readonly jointCounts: Readonly<{ [state in JointState]: number }>;
+  /** Open and closed ones. */
   readonly openItems: readonly OpenItem[];
   readonly departures: readonly Departure[];
   readonly measurements: readonly MeasurementFile[];
   readonly holdPoints: readonly string[];
+  /** The first that is not passed, its own before those within. */
   readonly nextHoldPoint?: string;
   readonly minutes: number;
 }

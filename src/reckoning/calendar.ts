@@ -4,7 +4,6 @@ const DAY_MS = 86_400_000;
 
 /** Days since 1970-01-01. */
 export function dayNumber(day: string): number | undefined {
-  if (!/^\d{4}-\d{2}-\d{2}$/u.test(day)) return undefined;
   const ms = Date.parse(`${day}T00:00:00Z`);
   return Number.isNaN(ms) || dayText(ms / DAY_MS) !== day ? undefined : ms / DAY_MS;
 }
