@@ -11,6 +11,7 @@ import { Joint } from "./evidence/joint.tsx";
 import { Departures, Measurements, OpenItems } from "./evidence/lists.tsx";
 import { Lot } from "./evidence/lot.tsx";
 import { Overview } from "./evidence/overview.tsx";
+import { Stock } from "./evidence/stock.tsx";
 import { Trial } from "./evidence/trial.tsx";
 import { html } from "./page.tsx";
 
@@ -21,6 +22,7 @@ export function evidencePages(site: Site): PageFile[] {
     page("evidence.html", () => <Overview site={site} />),
     page("charts.html", () => <Charts site={site} />),
     page("climate.html", () => <Climate site={site} />),
+    page("stock.html", () => <Stock site={site} />),
     page("appendix.html", () => <Appendix site={site} />),
     page("hold-points.html", () => <HoldPoints site={site} />),
     page("open-items.html", () => <OpenItems site={site} />),

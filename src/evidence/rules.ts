@@ -121,6 +121,11 @@ const byId = {
     FROM_PROCEDURE,
   ),
   "piece-timber": rule("Timber of the piece", "The timber that the piece was made from has not been recalled. Else it is a caution.", TRACE),
+  "stock": rule(
+    "No more used than came",
+    "What the batches took of a lot is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",
+    TRACE,
+  ),
   "joint-glued": rule(
     "Glued, and by which batch",
     "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does.",

@@ -1,8 +1,7 @@
 /** Whether the lots are known, in date and not recalled. */
-import { addDays } from "../../reckoning/calendar.ts";
 import { count, ended, list } from "../../reckoning/figure.ts";
 import type { Lot } from "../../record/types.ts";
-import { FROM_RECORD, sheetOf } from "../sources.ts";
+import { lastDay } from "../lot-life.ts";
 import type { Finding } from "../types.ts";
 import { componentLots, entryRef, lotRef, type BatchCase } from "./case.ts";
 
@@ -28,20 +27,13 @@ export function lotInDate(c: BatchCase): Finding[] {
 }
 
 function inDate(c: BatchCase, lot: Lot): Finding {
-  const last = lastDay(c, lot);
+  const last = lastDay(lot, c.adhesive);
   const alsoOn = [lotRef(lot.id)];
   if (!last) return c.find("lot-in-date", "caution", { sentence: `Lot ${lot.id} has no expiry date and the data sheet gives no shelf life.`, alsoOn });
   const limit = { text: last.text, from: last.from };
   const used = `Lot ${lot.id} was used on ${c.batch.day}`;
   if (c.batch.day <= last.day) return c.find("lot-in-date", "meets", { sentence: `${used} and is good until ${last.day}.`, limit, alsoOn });
   return c.find("lot-in-date", "rejects", { sentence: `${used} but was good only until ${last.day}.`, limit, alsoOn });
-}
-
-function lastDay({ adhesive }: BatchCase, lot: Lot) {
-  if (lot.expiry !== undefined) return { day: lot.expiry, text: `used by ${lot.expiry}`, from: FROM_RECORD };
-  const { shelfLife } = adhesive;
-  const day = shelfLife && addDays(lot.received, Math.floor(shelfLife.value / 86_400 + 1e-9));
-  return day === undefined || !shelfLife ? undefined : { day, text: `shelf life ${shelfLife.typed} from ${lot.received}`, from: sheetOf(adhesive) };
 }
 
 export function lotRecalled(c: BatchCase): Finding[] {

@@ -1,0 +1,56 @@
+import type { JSX } from "preact";
+import { relative } from "../../src/pages/address.ts";
+import { LOSS_WORDS, stockPage, type StockPage, type StockRow } from "../../src/pages/stock.ts";
+import { Findings } from "../findings.tsx";
+import { Page } from "../page.tsx";
+import { Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
+
+export function Stock({ site }: Pick<Where, "site">): JSX.Element {
+  const from = "stock.html";
+  const page = stockPage(site.shown);
+  const where = { site, from };
+  return (
+    <Page site={site} path={from} kind="evidence" title="Stock" description="What there should still be of adhesive and timber, what expires, and what is still to be glued.">
+      <Title place={<a href={relative(from, "evidence.html")}>Evidence</a>} title="Stock">
+        <p class="title__lead">What should still be on the shelf: what came, less what the batches took. What was spilt or thrown away is not in the record, so there may be less.</p>
+      </Title>
+      {site.shown.edition === "archive" ? null : <p class="small quiet">Reckoned over what this edition shows.</p>}
+      {page.findings.length === 0 ? null : <Section id="more-than-came" title="More used than came"><Findings {...where} findings={page.findings} about={[]} /></Section>}
+      {page.adhesives.map(({ title, lots }, at) => <Section id={`adhesive-${at + 1}`} title={title}><Lots rows={lots} caption={`Lots of ${title}`} {...where} /></Section>)}
+      <Section id="timber" title="Timber, plywood and the rest">
+        {page.others.length === 0 ? <None>No other lots.</None> : <Lots rows={page.others} caption="Lots of timber, plywood and other things" {...where} />}
+      </Section>
+      <Section id="ahead" title="What is still to be glued"><Ahead page={page} /></Section>
+    </Page>
+  );
+}
+
+function Lots({ rows, caption, site, from }: Where & { readonly rows: readonly StockRow[]; readonly caption: string }): JSX.Element {
+  return (
+    <ListTable caption={caption} heads={["Lot", "What it is", { word: "Came", number: true }, { word: "Used", number: true }, { word: "Left at most", number: true }, "Keeps"]}>
+      {rows.map(({ lot, received, used, left, keeps, urgent }) => (
+        <tr>
+          <th scope="row"><Id site={site} from={from} kind="lot" id={lot.id} /></th><td>{lot.title}</td>
+          <td class="number">{received}</td><td class="number">{used}</td><td class="number">{left}</td>
+          <td>{urgent ? <strong>{keeps}</strong> : keeps}</td>
+        </tr>
+      ))}
+    </ListTable>
+  );
+}
+
+function Ahead({ page }: { readonly page: StockPage }): JSX.Element {
+  return (
+    <>
+      <p class="measure">{page.ahead}</p>
+      {page.needs.length === 0 ? null : (
+        <>
+          <p class="measure">{LOSS_WORDS}</p>
+          <ListTable caption="If all of it were glued with one adhesive" heads={["Adhesive", { word: "Mixed", number: true }, "Of which"]}>
+            {page.needs.map(({ title, mixed, parts }) => <tr><th scope="row">{title}</th><td class="number">{mixed}</td><td>{parts}</td></tr>)}
+          </ListTable>
+        </>
+      )}
+    </>
+  );
+}

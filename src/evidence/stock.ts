@@ -1,0 +1,94 @@
+/** What there should still be of what was bought, and what is still to be glued with it. */
+import { atMost } from "../reckoning/compare.ts";
+import { addDays } from "../reckoning/calendar.ts";
+import { figure } from "../reckoning/figure.ts";
+import { massRatioOfVolumes } from "../reckoning/mix-ratio.ts";
+import { sessionAmount } from "../reckoning/session-amount.ts";
+import type { Adhesive, Batch, Component, Lot, Record } from "../record/types.ts";
+import { index } from "./book.ts";
+import { finder } from "./finding.ts";
+import { lastDay } from "./lot-life.ts";
+import type { AdhesiveNeed, LotStock, Part, Stock } from "./types/stock.ts";
+import type { Evidence, Finding, Source } from "./types.ts";
+
+/** What stays in the cup and is squeezed out, as a share of what is spread; and how long before its last day a lot is said to end soon, days. */
+export const LOSS = 0.25;
+export const LOSS_SOURCE: Source = { text: "this program's default: a quarter more than is spread stays in the cup and is squeezed out", known: "common practice" };
+export const SOON = 60;
+
+export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">): Stock {
+  const batches = record.entries.flatMap((entry) => entry.batches);
+  const uses = index(batches, (batch) => [batch.resin?.lot, batch.hardener?.lot, ...batch.timber].filter((id) => id !== undefined));
+  const recalled = new Set(record.entries.flatMap((entry) => entry.recalls).map(({ lot }) => lot));
+  const lots = [...record.lots.values()].map((lot) => lotStock(record, lot, uses.get(lot.id) ?? [], recalled.has(lot.id)));
+  const waiting = [...evidence.joints.values()].filter(({ state }) => state === "not glued" || state === "opened").map(({ joint }) => joint);
+  const area = waiting.reduce((sum, joint) => sum + (joint.area?.value ?? 0), 0);
+  return {
+    lots, area,
+    planned: waiting.filter((joint) => joint.area !== undefined).map(({ id }) => id),
+    withoutArea: waiting.filter((joint) => joint.area === undefined).map(({ id }) => id),
+    needs: area > 0 ? [...record.adhesives.values()].flatMap((adhesive) => needOf(adhesive, area, lots)) : [],
+    findings: lots.flatMap((stock) => overdrawn(stock)),
+  };
+}
+
+function lotStock(record: Record, lot: Lot, batches: readonly Batch[], recalled: boolean): LotStock {
+  const adhesive = lot.adhesive === undefined ? undefined : record.adhesives.get(lot.adhesive);
+  const unit = lot.amount?.unit ?? "kg";
+  const last = lastDay(lot, adhesive);
+  const component = lot.material === "resin" || lot.material === "hardener" ? lot.material : undefined;
+  const takes = component === undefined ? [] : batches.map((batch) => ({ batch, amount: taken(batch[component], unit, adhesive?.density?.[component].value) }));
+  const used = component === undefined ? undefined : takes.reduce((sum, { amount }) => sum + (amount ?? 0), 0);
+  const unknown = takes.filter(({ amount }) => amount === undefined).map(({ batch }) => batch.id);
+  const received = lot.amount?.value;
+  const left = received === undefined || used === undefined || unknown.length > 0 ? undefined : Math.max(0, received - used);
+  return {
+    lot, unit, received, used, unknown, left, recalled, batches: batches.map(({ id }) => id), lastDay: last?.day, life: lifeOf(record.day, last?.day),
+  };
+}
+
+/** What a batch took of a lot, in the lot's unit; undefined where it is not noted or no density turns the one measure into the other. */
+function taken(component: Component | undefined, unit: string, density: number | undefined): number | undefined {
+  const [mass, volume] = [component?.mass?.value, component?.volume?.value];
+  if (unit === "kg") return mass ?? (volume !== undefined && density !== undefined ? volume * density : undefined);
+  return volume ?? (mass !== undefined && density !== undefined ? mass / density : undefined);
+}
+
+function lifeOf(today: string, last: string | undefined): LotStock["life"] {
+  if (last === undefined) return "no date";
+  if (last < today) return "past";
+  return last <= (addDays(today, SOON) ?? last) ? "soon" : "good";
+}
+
+/** More used than came: some amount or some lot is noted wrong, and nothing that rests on the lot is as the record has it. */
+function overdrawn({ lot, unit, received, used, batches }: LotStock): Finding[] {
+  if (received === undefined || used === undefined || atMost(used, received)) return [];
+  const find = finder({ kind: "lot", id: lot.id }, batches.map((id) => ({ kind: "batch", id })));
+  const sentence = `By the batches noted ${amountWords(used, unit)} of lot ${lot.id} were used, and ${lot.amount?.typed ?? ""} came: an amount or a lot is noted wrong.`;
+  return [find("stock", "caution", { sentence })];
+}
+
+const amountWords = (amount: number, unit: string): string => (unit === "kg" ? `${figure(amount * 1000, 1)} g` : `${figure(amount * 1e6, 1)} ml`);
+
+function needOf(adhesive: Adhesive, area: number, lots: readonly LotStock[]): AdhesiveNeed[] {
+  const mixed = adhesive.spread && sessionAmount(area, adhesive.spread.value, LOSS);
+  if (mixed === undefined) return [];
+  const ratio = massRatio(adhesive);
+  if (ratio === undefined) return [{ adhesive: adhesive.id, mixed }];
+  const part = (material: "resin" | "hardener", needed: number): Part => ({ needed, usable: usableOf(adhesive, material, lots) });
+  return [{ adhesive: adhesive.id, mixed, parts: { resin: part("resin", mixed / (1 + ratio)), hardener: part("hardener", (mixed * ratio) / (1 + ratio)) } }];
+}
+
+/** Hardener over resin by mass. */
+function massRatio({ byMass, byVolume, density }: Adhesive): number | undefined {
+  if (byMass) return byMass.hardenerOverResin;
+  return byVolume && density && massRatioOfVolumes(byVolume.hardenerOverResin, density.resin.value, density.hardener.value);
+}
+
+/** What is in date and not recalled, kg; undefined where it cannot be told of one of these lots. */
+function usableOf(adhesive: Adhesive, material: "resin" | "hardener", lots: readonly LotStock[]): number | undefined {
+  const density = adhesive.density?.[material].value;
+  const ours = lots.filter(({ lot, life, recalled }) => lot.adhesive === adhesive.id && lot.material === material && life !== "past" && !recalled);
+  const masses = ours.map(({ left, unit }) => (left === undefined ? undefined : unit === "kg" ? left : density && left * density));
+  return masses.reduce<number | undefined>((sum, mass) => (sum === undefined || mass === undefined ? undefined : sum + mass), 0);
+}
