@@ -7,7 +7,7 @@
 const slack = (a: number, b: number): number => 1e-12 + 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 
 /** a ≤ b; false where either is not a number. */
-export const atMost = (a: number, b: number): boolean => a === b || a <= b + slack(a, b);
+export const atMost = (a: number, b: number): boolean => a <= b + slack(a, b);
 
 /** a ≥ b; false where either is not a number. */
 export const atLeast = (a: number, b: number): boolean => atMost(b, a);

@@ -77,6 +77,10 @@ describe("Mix ratio", () => {
     expect(after("mix-doubt", { resin: { lot: "R-1", mass: { ...g("40"), step: 0 } }, scale: undefined })).toEqual(["unproven", "unproven"]);
   });
 
+  it("takes no step of a measure for one of the scale", () => {
+    expect(after("mix-doubt", { scale: ml("0.1") })).toEqual(["unproven", "unproven"]);
+  });
+
   it("is unproven where an amount, the sheet's ratio or its tolerance is missing", () => {
     expect(after("mix-ratio", { resin: { lot: "R-1" } })).toEqual(["unproven", "unproven"]);
     expect(after("mix-ratio", { hardener: undefined, pieces: [piece("B-1")] })).toEqual(["unproven", "unproven"]);

@@ -95,9 +95,9 @@ function sheetRatio({ byMass, byVolume, density }: Adhesive, by: "mass" | "volum
   return nominal === undefined ? undefined : { nominal, from: other, converted: true };
 }
 
-/** The noted reading step, else the coarser of the last digits as typed; a fraction has no last digit. */
+/** The noted reading step of what was measured with, else the coarser of the last digits as typed; a fraction has no last digit. */
 function stepOf(batch: Batch, resin: Quantity, hardener: Quantity): Ratio["step"] {
-  if (batch.scale) return { value: batch.scale.value, noted: true };
+  if (batch.scale) return batch.scale.unit === resin.unit ? { value: batch.scale.value, noted: true } : undefined;
   if (resin.step <= 0 || hardener.step <= 0) return undefined;
   return { value: Math.max(resin.step, hardener.step), noted: false };
 }
