@@ -32,7 +32,7 @@ function Lots({ rows, caption, site, from }: Where & { readonly rows: readonly S
         <tr>
           <th scope="row"><Id site={site} from={from} kind="lot" id={lot.id} /></th><td>{lot.title}</td>
           <td class="number">{received}</td><td class="number">{used}</td><td class="number">{left}</td>
-          <td>{urgent ? <strong>{keeps}</strong> : keeps}</td>
+          <td class="stock__words">{urgent ? <strong>{keeps}</strong> : keeps}</td>
         </tr>
       ))}
     </ListTable>
@@ -47,7 +47,7 @@ function Ahead({ page }: { readonly page: StockPage }): JSX.Element {
         <>
           <p class="measure">{LOSS_WORDS}</p>
           <ListTable caption="If all of it were glued with one adhesive" heads={["Adhesive", { word: "Mixed", number: true }, "Of which"]}>
-            {page.needs.map(({ title, mixed, parts }) => <tr><th scope="row">{title}</th><td class="number">{mixed}</td><td>{parts}</td></tr>)}
+            {page.needs.map(({ title, mixed, parts }) => <tr><th scope="row" class="alike">{title}</th><td class="number">{mixed}</td><td class="stock__words">{parts}</td></tr>)}
           </ListTable>
         </>
       )}
