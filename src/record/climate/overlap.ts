@@ -22,10 +22,9 @@ export function overlapProblems(logs: readonly FiledLog[]): Problem[] {
 
 function disagreement(one: FiledLog, other: FiledLog): Problem[] {
   const end = Math.min(one.times.at(-1) ?? 0, other.times.at(-1) ?? 0);
-  let i = firstAtLeast(one.times, other.times[0] ?? 0);
-  let j = 0;
-  for (; i < one.times.length && j < other.times.length && (one.times[i] ?? 0) <= end && (other.times[j] ?? 0) <= end; i += 1, j += 1) {
-    if (!alike(one, i, other, j)) return problemsAt(one, other, j);
+  const within = (log: FiledLog, at: number): boolean => (log.times[at] ?? Number.POSITIVE_INFINITY) <= end;
+  for (let i = firstAtLeast(one.times, other.times[0] ?? 0), j = 0; within(one, i) || within(other, j); i += 1, j += 1) {
+    if (!alike(one, i, other, j)) return problemsAt(one, other, Math.min(j, other.times.length - 1));
   }
   return [];
 }
