@@ -4,6 +4,7 @@ import { reckon } from "./evidence/evidence.ts";
 import type { Evidence } from "./evidence/types.ts";
 import { editionOf } from "./pages/edition.ts";
 import type { Edition } from "./pages/shown.ts";
+import { counted } from "./pages/words.ts";
 import { inOrder, type Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
 import { PictureCache } from "./publish/pictures/cache.ts";
@@ -103,5 +104,5 @@ function dates({ today, day }: Pick<BuildRequest, "today" | "day">): { today: Da
 
 function readWords({ aircraft, entries, assemblies, day }: Record): string {
   const batches = entries.reduce((sum, entry) => sum + entry.batches.length, 0);
-  return `Read the record of ${aircraft.name} up to ${day}: ${entries.length} entries, ${assemblies.size} assemblies, ${batches} batches.`;
+  return `Read the record of ${aircraft.name} up to ${day}: ${counted(entries.length, "entry", "entries")}, ${counted(assemblies.size, "assembly", "assemblies")}, ${counted(batches, "batch", "batches")}.`;
 }

@@ -1,6 +1,7 @@
 import { build, type Built } from "../build.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Edition } from "../pages/shown.ts";
+import { counted } from "../pages/words.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
 import { problemWords, tellerFor } from "./teller.ts";
@@ -25,11 +26,11 @@ export async function buildCommand({ out, edition, ...options }: BuildOptions, s
 }
 
 function resultLines({ evidence, editions }: Exclude<Built, { readonly problems: unknown }>): string[] {
-  return [`Reckoned: ${verdictWords(evidence)}.`, ...editions.map(({ edition, pages, files, folder }) => `Wrote the ${edition} edition to ${folder}: ${pages} pages, ${files} pictures and documents.`)];
+  return [`Reckoned: ${verdictWords(evidence)}.`, ...editions.map(({ edition, pages, files, folder }) => `Wrote the ${edition} edition to ${folder}: ${counted(pages, "page")}, ${files} pictures and documents.`)];
 }
 
 function verdictWords({ batches, joints }: Evidence): string {
   const of = (verdict: string): number => [...batches.values()].filter((file) => file.verdict === verdict).length;
   const verdicts = ["accepted", "pending", "unproven", "rejected"].map((verdict) => `${of(verdict)} ${verdict}`);
-  return `${batches.size} batches (${verdicts.join(", ")}) and ${joints.size} joints`;
+  return `${counted(batches.size, "batch", "batches")} (${verdicts.join(", ")}) and ${counted(joints.size, "joint")}`;
 }

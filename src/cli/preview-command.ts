@@ -11,8 +11,9 @@ interface PreviewOptions extends RecordOptions {
 
 export async function previewCommand({ port, edition, ...options }: PreviewOptions, surroundings: Surroundings): Promise<number> {
   const { startPreview } = await import("../preview/preview.ts");
+  const stopped = surroundings.untilStopped();
   const preview = await startPreview({ ...recordRequest(options, surroundings), port, editions: [edition] }, previewTeller(surroundings));
-  await surroundings.untilStopped();
+  await stopped;
   await preview.close();
   return EXIT.fine;
 }
