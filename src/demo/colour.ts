@@ -1,7 +1,7 @@
 /** Washes. A colour is `#rrggbb`. */
 export const WASH = {
-  spruce: "#efd49b", birch: "#f2e2b8", ash: "#dcc7a0", bench: "#b9996f", steel: "#aeb9be", iron: "#74797c", card: "#fbf6e6",
-  amber: "#cf8f35", red: "#b4492f", blue: "#557d98", wall: "#d8cfbb", floor: "#b3a58d", night: "#5b6274", leaf: "#8a9468", sail: "#e6dfcb",
+  spruce: "#f3d592", birch: "#f2e2b8", ash: "#dcc7a0", bench: "#c9b08a", steel: "#aeb9be", iron: "#74797c", card: "#fbf6e6",
+  amber: "#d98f2b", red: "#b4492f", blue: "#557d98", wall: "#e6decb", floor: "#b3a58d", night: "#5b6274", leaf: "#8a9468", sail: "#e6dfcb",
   brass: "#c9a24f", lead: "#8d9096", glass: "#dfe8e6", dark: "#5c5348", grey: "#c9c5ba",
 } as const;
 

@@ -14,5 +14,5 @@ export async function paint(name: string, draw: Scene): Promise<Buffer> {
   draw(sketch);
   const drawn = await sharp(Buffer.from(sketch.svg())).png().toBuffer();
   return sharp(drawn).composite([{ input: await paper, blend: "multiply" }]).flatten({ background: "#fdf9ee" })
-    .jpeg({ quality: 72, mozjpeg: true }).toBuffer();
+    .jpeg({ quality: 68, mozjpeg: true }).toBuffer();
 }

@@ -125,6 +125,6 @@ export function capClamps(sketch: Sketch): void {
   bench(on, [-1.2, -0.5], 14, 2);
   on.boxShadow([-0.6, 0.1, 0], [9, 0.3, 0.3], 0, 0.35);
   for (let k = 0; k < 4; k += 1) on.box([-0.6, 0.12, 0.04 + k * 0.085], [9, 0.3, 0.08], spruce([1, 0, 0]));
-  for (let i = 15; i >= 0; i -= 1) { const x = -0.1 + i * 0.55; on.box([x + 0.2, -0.08, 0], [0.16, 0.16, 0.16], plain("#c2a574")); clamp(on, [x, 0.58, -0.1], 0.78, [0, -0.42, 0], 0.22); }
+  for (let i = 15; i >= 0; i -= 1) { const x = -0.1 + i * 0.55; on.box([x + 0.2, -0.08, 0], [0.16, 0.16, 0.16], plain("#c2a574")); clamp(on, [x, 0.03, 0.02], 0.66, [0, 0.42, 0], 0.16); }
   for (let i = 0; i < 24; i += 1) { const p = on.to([[sketch.between(-0.5, 4), 0.115, 0.12 + 0.085 * Math.floor(sketch.between(0, 3))]])[0]; if (p !== undefined) sketch.tint(arc(p, 7, 5, 0, 360, 10), lit(WASH.amber, 0.7), 0.9); }
 }

@@ -5,23 +5,28 @@ import { add, arc, times, type P2, type V3 } from "./space.ts";
 /** A bench top of planks from one corner, its surface at height 0. */
 export function bench(on: Solids, at: P2, long: number, deep: number, planks = 4): void {
   for (let i = planks - 1; i >= 0; i -= 1) {
-    on.box([at[0], at[1] + (deep * i) / planks, -0.12], [long, (deep / planks) * 0.985, 0.12], { colour: WASH.bench, grain: [1, 0, 0] });
+    on.box([at[0], at[1] + (deep * i) / planks, -0.12], [long, (deep / planks) * 0.985, 0.12], { colour: WASH.bench, grain: [1, 0, 0], line: 1.8 });
   }
 }
 
-/** A screw clamp standing on edge: bar up from `at`, jaws toward `reach`. */
-export function clamp(on: Solids, at: V3, high: number, reach: V3, gap: number): void {
+/** A screw clamp: its bar stands at `at`, its upper jaw reaches over the work, its lower one (unless hidden) under it. */
+export function clamp(on: Solids, at: V3, high: number, reach: V3, gap: number, lower = false): void {
   const s = high * 0.07;
-  const top = add(at, [0, 0, high]);
   const across: V3 = Math.abs(reach[0]) > Math.abs(reach[1]) ? [0, s, 0] : [s, 0, 0];
-  const jaw = (from: V3, look: string): void => on.prism(from, reach, [0, 0, s * 1.5], across, [[0, 0], [1, 0.2], [1, 1], [0, 1]], plain(look));
-  jaw(add(at, [0, 0, s]), WASH.iron);
-  on.prism(at, times(reach, 0.12), [0, 0, high], across, [[0, 0], [1, 0], [1, 1], [0, 1]], plain(WASH.steel));
-  jaw(add(top, [0, 0, -s * 2]), WASH.iron);
-  const screw = add(add(top, times(reach, 0.85)), times(across, 0.5));
-  on.round(add(screw, [0, 0, -gap]), [0, 0, gap + s], s * 0.28, s * 0.28, plain(WASH.steel));
-  on.round(add(screw, [0, 0, -gap - s * 0.4]), [0, 0, s * 0.4], s * 0.7, s * 0.7, plain(WASH.iron));
-  on.round(add(screw, [0, 0, s]), [0, 0, high * 0.42], s * 0.8, s * 0.95, { colour: "#a9743f" });
+  const jaw = (from: V3): void => on.prism(from, reach, [0, 0, s * 1.6], across, [[-0.1, 0], [1, 0.15], [1, 0.85], [-0.1, 1]], plain(WASH.iron));
+  const tip = add(add(add(at, [0, 0, high - s * 2]), times(reach, 0.85)), times(across, 0.5));
+  const bar = (): void => on.prism(at, times(reach, 0.12), [0, 0, high], across, [[0, 0], [1, 0], [1, 1], [0, 1]], plain(WASH.steel));
+  const screw = (): void => {
+    on.round(add(tip, [0, 0, -gap]), [0, 0, gap], s * 0.28, s * 0.28, plain(WASH.steel));
+    on.round(add(tip, [0, 0, -gap - s * 0.4]), [0, 0, s * 0.4], s * 0.7, s * 0.7, plain(WASH.iron));
+  };
+  if (lower) jaw(at);
+  if (reach[1] > 0 || reach[0] < 0) screw();
+  jaw(add(at, [0, 0, high - s * 2]));
+  bar();
+  if (!(reach[1] > 0 || reach[0] < 0)) screw();
+  on.round(add(tip, [0, 0, s * 1.6]), [0, 0, s * 0.9], s * 0.3, s * 0.3, plain(WASH.steel));
+  on.round(add(tip, [0, 0, s * 2.4]), [0, 0, high * 0.36], s * 0.75, s * 0.9, plain("#a9743f"));
 }
 
 /** A paper cup with something in it up to a share of its height, and a number. */
@@ -50,7 +55,7 @@ export function stick(on: Solids, at: V3, size: V3, level = 0): void {
 /** A wall of boards behind a scene, at `y`. */
 export function wall(on: Solids, y: number, from: number, to: number, high: number, colour: string = WASH.wall, boards = 12): void {
   const wide = (to - from) / boards;
-  for (let i = 0; i < boards; i += 1) on.prism([from + i * wide, y, -0.6], [wide * 0.98, 0, 0], [0, 0, high + 0.6], [0, 0.02, 0], [[0, 0], [1, 0], [1, 1], [0, 1]], { colour, grain: [0, 0, 1], line: 1.4 });
+  for (let i = 0; i < boards; i += 1) on.prism([from + i * wide, y, -0.6], [wide * 0.98, 0, 0], [0, 0, high + 0.6], [0, 0.02, 0], [[0, 0], [1, 0], [1, 1], [0, 1]], { colour, line: 1.2 });
 }
 
 /** A three-leg test piece standing on its outer legs; shares of a thickness. `open` leaves the middle leg pulled up. */
