@@ -1,0 +1,105 @@
+import { describe, expect, it } from "vitest";
+import { reckon } from "../../src/evidence/evidence.ts";
+import { reckonStock } from "../../src/evidence/stock.ts";
+import type { LotStock, Stock } from "../../src/evidence/types/stock.ts";
+import type { Adhesive, Batch, Lot, Quantity } from "../../src/record/types.ts";
+import { adhesive, assembly, batch, DAY, entry, glued, joint, lot, LOTS } from "./make.ts";
+import { g, gcc, ml, pc } from "./quantities.ts";
+
+interface Case {
+  readonly batches?: readonly Batch[];
+  readonly lots?: readonly Lot[];
+  readonly adhesive?: Partial<Adhesive>;
+  readonly areas?: readonly (number | undefined)[];
+  readonly day?: string;
+  readonly recalled?: string;
+}
+
+const cm2 = (value: number): Quantity => ({ typed: `${value} cm²`, value: value / 1e4, unit: "m²", step: 1e-4 });
+const spread: Quantity = { typed: "300 g/m²", value: 0.3, unit: "kg/m²", step: 0.001 };
+
+function stockOf(c: Case): Stock {
+  const joints = (c.areas ?? []).map((area, at) => ({ ...joint(`W-${at + 10}`), ...(area === undefined ? {} : { area: cm2(area) }) }));
+  const recall = c.recalled === undefined ? [] : [entry(`${DAY}-recall`, { recalls: [{ place: { file: "", line: 1, column: 1 }, entry: `${DAY}-recall`, day: DAY, lot: c.recalled, why: "" }] })];
+  const made = glued(c.batches ?? [], [], {
+    adhesives: [adhesive({ spread, ...c.adhesive })], lots: c.lots ?? LOTS, assemblies: [assembly("wing", { joints: [joint("W-1"), ...joints] })], entries: recall,
+  });
+  const record = { ...made, day: c.day ?? DAY };
+  return reckonStock(record, reckon(record));
+}
+
+const lotIn = (c: Case, id = "R-1"): LotStock => stockOf(c).lots.find((each) => each.lot.id === id) as LotStock;
+const resin = (change: Partial<Lot> = {}): Lot[] => [lot("R-1", { amount: g("1000"), ...change }), ...LOTS.slice(1)];
+
+describe("What is left of a lot", () => {
+  const two = [batch("B-1"), batch("B-2", { resin: { lot: "R-1", mass: g("60.5") } })];
+
+  it("is what came less what the batches took", () => {
+    expect(lotIn({ lots: resin(), batches: two })).toMatchObject({ unit: "kg", received: 1, used: 0.1005, left: 0.8995, batches: ["B-1", "B-2"], unknown: [] });
+    expect(lotIn({ lots: resin(), batches: [] })).toMatchObject({ used: 0, left: 1 });
+  });
+
+  it("goes by density where one is by volume and the other by mass", () => {
+    const poured = [batch("B-1", { resin: { lot: "R-1", volume: ml("100") }, hardener: { lot: "H-1", volume: ml("50") } })];
+    expect(lotIn({ lots: resin(), batches: poured }).left).toBeCloseTo(1 - 0.12, 12);
+    expect(lotIn({ lots: [lot("R-1"), LOTS[1] as Lot, lot("H-1", { material: "hardener", amount: g("1000") })], batches: poured }, "H-1").left).toBeCloseTo(1 - 0.05, 12);
+    expect(lotIn({ lots: resin({ amount: ml("1000") }), batches: two }).left).toBeCloseTo((1000 - 100.5 / 1.2) / 1e6, 12);
+    expect(lotIn({ lots: resin({ amount: ml("1000") }), batches: poured }).left).toBeCloseTo(0.0009, 12);
+  });
+
+  it("is not known where an amount is not noted, or no density turns it, or nothing says what came", () => {
+    expect(lotIn({ lots: resin(), batches: [...two, batch("B-3", { resin: { lot: "R-1" } })] })).toMatchObject({ used: 0.1005, left: undefined, unknown: ["B-3"] });
+    expect(lotIn({ lots: resin(), batches: [batch("B-1", { resin: { lot: "R-1", volume: ml("100") } })], adhesive: { density: undefined } })).toMatchObject({ left: undefined, unknown: ["B-1"] });
+    expect(lotIn({ lots: resin({ amount: ml("1000") }), batches: two, adhesive: { density: undefined } }).left).toBeUndefined();
+    expect(lotIn({ batches: two })).toMatchObject({ received: undefined, used: 0.1005, left: undefined });
+    expect(lotIn({ batches: two }, "S-1")).toMatchObject({ used: undefined, left: undefined, batches: ["B-1", "B-2"] });
+  });
+
+  it("is never below nought: more used than came is told", () => {
+    const over = { lots: resin({ amount: g("100") }), batches: two };
+    expect(lotIn(over).left).toBe(0);
+    expect(stockOf(over).findings).toMatchObject([{ rule: "stock", severity: "caution", about: { kind: "lot", id: "R-1" }, sentence: "By the batches noted 100.5 g of lot R-1 were used, and 100 g came: an amount or a lot is noted wrong.", restsOn: [{ kind: "lot", id: "R-1" }, { kind: "batch", id: "B-1" }, { kind: "batch", id: "B-2" }] }]);
+    expect(stockOf({ lots: resin({ amount: g("100.5") }), batches: two }).findings).toEqual([]);
+    expect(stockOf({ lots: resin({ amount: ml("80") }), batches: two }).findings[0]?.sentence).toContain("83.8 ml of lot R-1");
+  });
+});
+
+describe("How long a lot keeps", () => {
+  it("is held against the date of the record, the last day being good still and sixty days being soon", () => {
+    const life = (day: string) => lotIn({ lots: resin({ expiry: "2026-01-10" }), day }).life;
+    expect(["2026-01-11", "2026-01-10", "2025-11-11", "2025-11-10"].map(life)).toEqual(["past", "soon", "soon", "good"]);
+  });
+
+  it("comes from the sheet's shelf life where there is no date, and is not known without one", () => {
+    expect(lotIn({ lots: resin({ expiry: undefined, received: "2025-01-10" }), day: "2026-01-10" })).toMatchObject({ lastDay: "2026-01-10", life: "soon" });
+    expect(lotIn({ lots: resin({ expiry: undefined }), adhesive: { shelfLife: undefined } })).toMatchObject({ lastDay: undefined, life: "no date" });
+  });
+});
+
+describe("What is still to be glued", () => {
+  it("is the area of the joints that wait, those without an area told apart", () => {
+    const stock = stockOf({ batches: [batch("B-1")], areas: [200, undefined, 300] });
+    expect(stock).toMatchObject({ planned: ["W-10", "W-12"], withoutArea: ["W-11"] });
+    expect(stock.area).toBeCloseTo(0.05, 12);
+    expect(stockOf({ batches: [batch("B-1")] }).needs).toEqual([]);
+    expect(stockOf({ areas: [200], adhesive: { spread: undefined } }).needs).toEqual([]);
+  });
+
+  it("asks area times spread and a quarter more, parted by the ratio, of lots in date and not recalled", () => {
+    const lots = [lot("R-1", { amount: g("1000") }), lot("R-2", { amount: g("400"), expiry: "2025-03-09" }), lot("H-1", { material: "hardener", amount: g("300") }), lot("H-2", { material: "hardener", amount: g("250") })];
+    const [need] = stockOf({ lots, areas: [8000], recalled: "H-2" }).needs;
+    expect(need?.mixed).toBeCloseTo(0.8 * 0.3 * 1.25, 12);
+    expect(need?.parts?.resin.needed).toBeCloseTo(0.2, 12);
+    expect(need?.parts?.hardener.needed).toBeCloseTo(0.1, 12);
+    expect([need?.parts?.resin.usable, need?.parts?.hardener.usable]).toEqual([1, 0.3]);
+  });
+
+  it("turns volumes by density, and does not tell what there is where it cannot", () => {
+    const lots = [lot("R-1", { amount: ml("1000") }), lot("H-1", { material: "hardener" })];
+    expect(stockOf({ lots, areas: [8000] }).needs[0]?.parts).toMatchObject({ resin: { usable: 1.2 }, hardener: { usable: undefined } });
+    const byVolume = { byMass: undefined, byVolume: { typed: "2 : 1", hardenerOverResin: 0.5, tolerance: pc("5") }, density: { resin: gcc("1.2"), hardener: gcc("1.0") } };
+    const parts = stockOf({ lots, areas: [8000], adhesive: byVolume }).needs[0]?.parts;
+    expect((parts?.hardener.needed ?? 0) / (parts?.resin.needed ?? 1)).toBeCloseTo(0.5 / 1.2, 12);
+    expect(stockOf({ lots, areas: [8000], adhesive: { ...byVolume, density: undefined } }).needs[0]).toEqual({ adhesive: "resorcin", mixed: expect.closeTo(0.3, 9) });
+  });
+});
