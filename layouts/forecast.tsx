@@ -3,7 +3,7 @@ import { fanDrawing, type FanInput } from "../src/charts/fan.ts";
 import { NARROW, WIDE, type Room } from "../src/charts/frame.ts";
 import { relative } from "../src/pages/address.ts";
 import { dayAt, inHours } from "../src/pages/chart.ts";
-import { forecastView, type Finish, type Forecast } from "../src/pages/forecast.ts";
+import { forecastView, forecastWords, type Finish, type Forecast } from "../src/pages/forecast.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { dateShort, dateWords, grouped, hoursRounded, listed, percent } from "../src/pages/words.ts";
 import { cumulative } from "../src/reckoning/hours.ts";
@@ -15,13 +15,14 @@ import { Page } from "./page.tsx";
 const PATH = "forecast.html";
 
 export function ForecastPage({ site }: { readonly site: Site }): JSX.Element {
-  const { silent, forecast, lookBacks } = forecastView(site.shown);
+  const view = forecastView(site.shown);
+  const { forecast, lookBacks } = view;
   return (
     <Page site={site} path={PATH} kind="hours" title="Forecast" description="When the planned work may be done, by the pace so far, with what that takes for granted.">
       <div class="title">
         <p class="title__place"><a href={relative(PATH, "hours.html")}>Hours</a></p>
         <h1>Forecast</h1>
-        <p class="title__lead">{silent === undefined ? "When the planned work may be done, should the weeks ahead be like those so far. No promise, and no aim to hurry for." : `There is no forecast. ${silent}`}</p>
+        <p class="title__lead">{view.forecast === undefined ? forecastWords(view) : "When the planned work may be done, should the weeks ahead be like those so far. No promise, and no aim to hurry for."}</p>
       </div>
       {forecast === undefined ? null : <Told site={site} forecast={forecast} />}
       <LookBacks looks={lookBacks} />

@@ -1,5 +1,6 @@
 import type { JSX } from "preact";
 import { relative } from "../src/pages/address.ts";
+import { forecastView, forecastWords } from "../src/pages/forecast.ts";
 import { hoursView } from "../src/pages/hours.ts";
 import type { Cut, HoursView } from "../src/pages/hours.ts";
 import type { Site } from "../src/pages/shown.ts";
@@ -16,6 +17,7 @@ const PATH = "hours.html";
 export function HoursPage({ site }: { readonly site: Site }): JSX.Element {
   const view = hoursView(site.shown);
   const { pace } = view;
+  const ahead = forecastView(site.shown);
   return (
     <Page site={site} path={PATH} kind="hours" title="Hours" description={`${hoursRounded(view.total)} since ${dateWords(view.since)}: by assembly, person and task, week by week.`} scripts={CHART_SCRIPTS}>
       <div class="title">
@@ -24,7 +26,7 @@ export function HoursPage({ site }: { readonly site: Site }): JSX.Element {
           {hoursWords(view.total)} worked since {dateWords(view.since)}. Over the last {pace.weeks} weeks {hoursRounded(pace.recent)} a week
           {pace.target === undefined ? "" : `, where ${hoursRounded(pace.target)} were meant`}.
         </p>
-        <p><a href={relative(PATH, "forecast.html")}>When it may be done</a></p>
+        <p class="measure">{forecastWords(ahead)} <a href={relative(PATH, "forecast.html")}>The forecast, and what it takes for granted</a></p>
       </div>
       <ChartFigure chart={view.cumulative} heading="h2" />
       <ChartFigure chart={view.weekly} heading="h2" />

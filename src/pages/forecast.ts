@@ -9,7 +9,7 @@ import { fanAhead, lookBacks, type FanWeek, type LookBackView } from "./forecast
 import { FUTURES, groundOf, type Ground } from "./forecast-ground.ts";
 import { assumptions } from "./forecast-words.ts";
 import type { Shown } from "./shown.ts";
-import { counted } from "./words.ts";
+import { counted, dateWords } from "./words.ts";
 
 export interface Finish {
   /** Share of the futures in which the work is done by then. */
@@ -69,4 +69,12 @@ function forecastOf(ground: Ground): Forecast {
   });
   const last = until.findLast((week) => week !== undefined);
   return { plan, finish, work, ahead: fanAhead(ground, last), assumptions: assumptions(ground) };
+}
+
+/** The forecast in a sentence, or why there is none. */
+export function forecastWords({ silent, forecast }: ForecastView): string {
+  if (forecast === undefined) return `There is no forecast. ${silent ?? ""}`;
+  const [half, , most] = forecast.finish;
+  const words = (finish: Finish | undefined): string => (finish?.day === undefined ? "only more than twenty years ahead" : `by ${dateWords(finish.day)}`);
+  return `Should the weeks ahead be like those so far, the planned work is done ${words(half)} as likely as not, and ${words(most)} in 95 of 100 futures.`;
 }

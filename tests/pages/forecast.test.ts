@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf } from "../../src/pages/edition.ts";
-import { forecastView } from "../../src/pages/forecast.ts";
+import { forecastView, forecastWords } from "../../src/pages/forecast.ts";
 import type { Edition } from "../../src/pages/shown.ts";
 import { dayNumber, dayText } from "../../src/reckoning/calendar.ts";
 import type { Assembly, Audience, Entry, Record } from "../../src/record/types.ts";
@@ -55,6 +55,13 @@ describe("The forecast", () => {
     const days = forecast?.finish.map(({ day }) => day ?? "");
     expect(days).toEqual([...(days ?? [])].sort());
     expect(new Set(days).size).toBeGreaterThan(1);
+  });
+
+  it("is put into a sentence, or the reason is why there is none", () => {
+    expect(forecastWords(view(saturdays(20)))).toBe("Should the weeks ahead be like those so far, the planned work is done by 14 December 2025 as likely as not, and by 14 December 2025 in 95 of 100 futures.");
+    expect(forecastWords(view(saturdays(3)))).toContain("There is no forecast. The record spans 2 whole weeks.");
+    const far = [assembly("wing", { planned: 6_000_000 })];
+    expect(forecastWords(view(saturdays(20), far))).toContain("is done only more than twenty years ahead as likely as not");
   });
 
   it("takes a part as finished only from its day on", () => {
