@@ -29,7 +29,7 @@ export const lot = (id: string, change: Partial<Lot> = {}): Lot => ({
 
 export const joint = (id: string, assembly = "wing"): JointSpec => ({ id, place, title: id, assembly });
 export const holdPoint = (id: string, change: Partial<HoldPoint> = {}): HoldPoint => ({ id, place, title: id, kind: "close-up", assembly: "wing", ...change });
-export const assembly = (id: string, change: Partial<Assembly> = {}): Assembly => ({ id, place, title: id, joints: [], holdPoints: [], body: [], ...change });
+export const assembly = (id: string, change: Partial<Assembly> = {}): Assembly => ({ id, place, title: id, joints: [], holdPoints: [], tasks: [], body: [], ...change });
 
 export const DAY = "2025-03-10";
 
@@ -55,7 +55,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
   const day = id.slice(0, 10);
   return {
     id, place, file: `entries/${id}.md`, day, dayStart: epochOf(day), dayEnd: epochOf(day) + 86_399, title: id, assembly: "wing", hours: [], batches: [], tests: [],
-    measurements: [], departures: [], raised: [], closed: [], photos: [], attachments: [], recalls: [], reworks: [], rejections: [], inspections: [], body: [], ...FOR, ...change,
+    measurements: [], weighed: [], departures: [], raised: [], closed: [], photos: [], attachments: [], recalls: [], reworks: [], rejections: [], inspections: [], body: [], ...FOR, ...change,
   };
 };
 

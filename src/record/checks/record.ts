@@ -7,17 +7,20 @@ import type { Shelf } from "../shelf.ts";
 import type { Day } from "../types.ts";
 import { checkAssemblies } from "./assemblies.ts";
 import { checkBatches } from "./batches.ts";
+import { checkCredit } from "./credit.ts";
 import { checkDays } from "./days.ts";
 import type { Desk } from "./desk.ts";
 import { checkDepartures, checkOpenItems } from "./later.ts";
 import { checkEntries } from "./entries.ts";
 import { checkFiles } from "./files.ts";
 import { checkJoints } from "./joints.ts";
+import { checkMeasurements } from "./measurements.ts";
 import { checkProse } from "./prose.ts";
 import { checkSettings } from "./settings.ts";
 import { checkTests } from "./tests.ts";
+import { checkWeights } from "./weights.ts";
 
-const CHECKS = [checkFiles, checkSettings, checkAssemblies, checkDays, checkEntries, checkBatches, checkTests, checkJoints, checkOpenItems, checkDepartures, checkProse];
+const CHECKS = [checkFiles, checkSettings, checkAssemblies, checkDays, checkEntries, checkBatches, checkTests, checkJoints, checkOpenItems, checkDepartures, checkMeasurements, checkWeights, checkCredit, checkProse];
 
 export function checkRecord(draft: Draft, folder: Folder, shelf: Shelf, today: Day | undefined): Problem[] {
   const ids = collectIds(draft.files);

@@ -19,11 +19,11 @@ export interface Measured extends Quantity {
   readonly dimension: Dimension;
 }
 
-/** Units that may follow a greater one: `5' 3 1/2"`, `1 h 30 min`. */
+/** Units that may follow a greater one: `5' 3 1/2"`, `1 h 30 min`, `2° 30'`. */
 const FOLLOWS: { readonly [greater: string]: RegExp } = {
-  ft: /^(?:in|inch|inches|"|″|”)$/, h: /^min$/, d: /^(?:h|hours?)$/, lb: /^(?:oz|ounces?)$/, min: /^s$/,
+  ft: /^(?:in|inch|inches|"|″|”)$/, h: /^min$/, d: /^(?:h|hours?)$/, lb: /^(?:oz|ounces?)$/, min: /^s$/, "°": /^(?:'|′|’|arcmin)$/,
 };
-const GREATER = /^(?:(ft|feet|foot|'|′|’)|(h|hours?)|(d|days?)|(lbs?)|(min))\s*(?=[\d.])/;
+const GREATER = /^(?:(ft|feet|foot|'|′|’)|(h|hours?)|(d|days?)|(lbs?)|(min)|(°|deg|degrees?))\s*(?=[\d.])/;
 
 /** One spelling for minus signs and accents. */
 export function tidied(typed: string): string {
@@ -60,11 +60,11 @@ function sizeOf(number: TypedNumber, typed: string, wanted: Wanted): Reading<Siz
 
 function composite(number: TypedNumber): { readonly value: Size } | undefined {
   const head = GREATER.exec(number.rest);
-  const kind = head && (["ft", "h", "d", "lb", "min"] as const)[head.slice(1).findIndex((group) => group !== undefined)];
+  const kind = head && (["ft", "h", "d", "lb", "min", "°"] as const)[head.slice(1).findIndex((group) => group !== undefined)];
   const greater = kind && unitOf(kind);
   if (!greater || number.step === 0 || !Number.isInteger(number.value)) return undefined;
   const next = numberAtHead(number.rest.slice(head[0].length));
-  const lesser = typeof next === "string" || !FOLLOWS[kind]?.test(next.rest) ? undefined : unitOf(next.rest);
+  const lesser = typeof next === "string" || !FOLLOWS[kind]?.test(next.rest) ? undefined : unitOf(kind === "°" ? "arcmin" : next.rest);
   if (typeof next === "string" || !lesser) return undefined;
   const ratio = greater.factor / lesser.factor;
   return { value: { amount: number.value * Math.round(ratio) + next.value, step: next.step, unit: lesser } };

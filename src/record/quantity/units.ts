@@ -48,7 +48,7 @@ const TABLE: { readonly [dimension in Dimension]: readonly (readonly [words: str
   duration: [["s|sec|second|seconds", "s"], ["min|minute|minutes", "min"], ["h|hour|hours", "h"], ["d|day|days", "day"], ["week|weeks", "week"]],
   density: [["g/cm³|g/ml|g/mL|kg/l|kg/L|kg/dm³", "g/cm^3"], ["kg/m³", "kg/m^3"], ["lb/ft³", "lb/ft^3"], ["lb/in³", "lb/in^3"]],
   spread: [["g/m²", "g/m^2"], ["kg/m²", "kg/m^2"], ["oz/ft²", "lb/ft^2", 1 / 16], ["lb/ft²", "lb/ft^2"], ["lb/1000 ft²", "lb/ft^2", 1 / 1000]],
-  angle: [["°|deg|degree|degrees", "deg"], ["rad", "rad"]],
+  angle: [["°|deg|degree|degrees", "deg"], ["arcmin", "deg", 1 / 60], ["rad", "rad"]],
   "per length": [["/in|per in|per inch", "1/in"], ["/cm|per cm", "1/cm"], ["/mm|per mm", "1/mm"], ["/m|per m", "1/m"]],
   thicknesses: [["thicknesses|thickness", ""]],
 };

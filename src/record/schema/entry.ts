@@ -1,6 +1,6 @@
 /** Front matter of an entry: what happened on a day. */
 import type * as z from "zod";
-import { audience, block, choice, clock, day, either, file, id, list, measured, pieceId, quantity, share, tolerance, words, worked } from "./field.ts";
+import { audience, block, choice, clock, day, difference, drawn, either, file, id, list, measured, pieceId, quantity, share, tolerance, words, worked } from "./field.ts";
 
 const DAY_MINUTES = 24 * 60;
 
@@ -59,12 +59,35 @@ const test = block({
 });
 
 const measurement = block({
-  what: words("What was measured.", "Rib 3, height at the front spar"),
+  what: words("What was measured; in the same words where it is measured again.", "Rib 3, height at the front spar"),
   assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
-  drawing: measured("What the drawing asks.", "62.0 mm").optional(),
+  drawing: drawn("What the drawing asks: a measure or its limits.", ["62.0 mm", "2° 30'", "at least 12 mm", "at most 3 mm", "8 mm to 10 mm"]).optional(),
   tolerance: tolerance().optional(),
   found: measured("What was found.", "62.3 mm"),
-  departure: id("The departure that stands for it, if it is out of tolerance.", "D-05").optional(),
+  pair: id("A word of your own that both sides share: left and right, or the two faces, are then held against each other too.", "rib-3-height").optional(),
+  side: choice(["left", "right", "front", "back", "upper", "lower"], "Which side of the pair this is; measured again, the last counts.").optional(),
+  pair_tolerance: difference("How far the two sides may differ from each other.", "±0.5 mm").optional(),
+  departure: id("The departure that stands for it, if it or its pair is out of tolerance.", "D-05").optional(),
+});
+
+const arm = (what: string, example: string) => quantity({ dimension: "length", sign: "any", example }, `${what} the datum that aircraft.md names: behind it positive, ahead of it negative.`);
+
+const weighing = block({
+  part: words("What was weighed; in the same words where it is weighed again, and then the last counts.", "Left wing panel, skinned"),
+  mass: quantity({ dimension: "mass", example: "18.4 kg" }, "What it weighs."),
+  arm: arm("Where its own centre of gravity will lie, from", "1240 mm").optional(),
+  assembly: id("Of which assembly, if not the entry's.", "wing").optional(),
+  instead_of: list(words("A part weighed before.", "Left wing panel, bare"), "Parts weighed before that are in this one, and no longer count by themselves.").optional(),
+});
+
+const scales = block({
+  what: words("What stood on the scales, and how.", "Whole aircraft, empty, level on its wheels").optional(),
+  left: quantity({ dimension: "mass", example: "151.2 kg" }, "What the scale under the left main wheel read, less its tare."),
+  right: quantity({ dimension: "mass", example: "150.8 kg" }, "What the scale under the right main wheel read, less its tare."),
+  nose: quantity({ dimension: "mass", sign: "not negative", example: "61.0 kg" }, "What the scale under the nose wheel read, less its tare.").optional(),
+  tail: quantity({ dimension: "mass", sign: "not negative", example: "24.6 kg" }, "Or what the scale under the tail wheel read, less its tare.").optional(),
+  mains: arm("Where the main wheels stand, from", "1120 mm"),
+  wheelbase: quantity({ dimension: "length", example: "4180 mm" }, "From the main wheels to the nose or tail wheel, level."),
 });
 
 const departure = block({
@@ -102,6 +125,8 @@ export const entrySchema = block({
   batches: list(batch, "The batches of adhesive mixed that day.").optional(),
   tests: list(test, "The test pieces broken that day.").optional(),
   measurements: list(measurement, "What was measured.").optional(),
+  weighed: list(weighing, "Parts weighed on the way.").optional(),
+  scales: scales.optional(),
   departures: list(departure, "Work that differs from the drawing.").optional(),
   accepts: list(block({ departure: id("Which departure.", "D-05"), by: id("Who accepts it.", "inspector-1") }), "Departures of earlier days accepted now.").optional(),
   open_items: block({

@@ -1,7 +1,9 @@
 /** The forms that values take in front matter: each is text, read by one function, with a description and examples for editors. */
 import * as z from "zod";
+import { readDrawn } from "../quantity/drawn.ts";
 import { type Measured, readQuantity, type Wanted } from "../quantity/quantity.ts";
 import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "../quantity/range.ts";
+import { readTenths } from "../quantity/tenths.ts";
 import { DIMENSIONS } from "../quantity/units.ts";
 import { type Fault, isFault, type Reading, shown } from "../reading.ts";
 import { readClock } from "../time/clock.ts";
@@ -64,6 +66,18 @@ export function quantity({ dimension, ...wanted }: Omit<Wanted, "dimensions"> & 
 export function measured(description: string, example: string) {
   return field((typed) => readQuantity(typed, { sign: "any", example }), description, [example]);
 }
+
+/** What a drawing asks: a nominal value or limits, of any dimension. */
+export function drawn(description: string, examples: readonly string[]) {
+  return field((typed) => readDrawn(typed, examples[0]), description, examples);
+}
+
+/** How far two measures may differ, the same to both sides. */
+export function difference(description: string, example: string) {
+  return field((typed) => readPlusMinus(typed, undefined, example), description, [example]);
+}
+
+export const tenths = (description: string, example: string) => field(readTenths, description, [example]);
 
 /** A quantity of one of several dimensions. */
 export function either(dimensions: readonly [Dimension, ...Dimension[]], description: string, examples: readonly string[]) {

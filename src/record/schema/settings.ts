@@ -1,5 +1,5 @@
 /** Front matter of what stands for the whole build. */
-import { audience, block, choice, count, day, either, file, id, list, plusMinusShare, quantity, range, ratio, share, slope, words, worked, zone } from "./field.ts";
+import { audience, block, choice, count, day, either, file, id, list, plusMinusShare, quantity, range, ratio, share, slope, tenths, words, worked, zone } from "./field.ts";
 
 const picture = block({
   file: file("The picture, relative to this file.", "photos/outside.jpg"),
@@ -24,8 +24,24 @@ export const aircraftSchema = block({
   }), "Everyone who stands in the record."),
   tasks: list(words("A word for a kind of work.", "gluing"), "The words allowed for `task:`."),
   public_shows: list(choice(["names", "suppliers", "certificates", "attachments", "ledgers"], "A kind of fact that the public edition withholds by default."), "What the public edition may show although it is withheld by default.").optional(),
+  datum: words("From where arms are measured for weighing.", "Front face of the firewall, level").optional(),
+  design_weight: quantity({ dimension: "mass", example: "290 kg" }, "The empty weight that the plans reckon with.").optional(),
   visit: words("How to visit the workshop.", "On the first Saturday of each month; write first.").optional(),
   photo: picture.optional(),
+});
+
+const part = (who: string) => tenths(`The part of it done ${who}, in tenths; without it none.`, "0.3").optional();
+
+const buildTask = block({
+  id: id("The task's id, or its number in the authority's list.", "W-3"),
+  title: words("What the task is.", "Fabricate the wing ribs"),
+  applicable: choice(["yes", "no"], "Whether this aircraft has such a thing at all; without it yes.").optional(),
+  credit: block({
+    maker: part("by the maker of the kit"),
+    paid: part("by paid help"),
+    assembly: part("by amateurs, putting together"),
+    fabrication: part("by amateurs, making parts"),
+  }).optional(),
 });
 
 export const assemblySchema = block({
@@ -53,6 +69,7 @@ export const assemblySchema = block({
     kind: choice(["close-up", "covering", "flight"], "What may not happen before someone has looked."),
     joints: list(id("A joint.", "TP-J01"), "The joints that must be shown; without it all joints of the assembly and of those within it.").optional(),
   }), "Where work stops until someone has looked.").optional(),
+  tasks: list(buildTask, "Tasks of building it, each one point, with who did how many tenths; the four add up to 1.").optional(),
 });
 
 const mix = (words: string, example: string) => block({

@@ -2,7 +2,7 @@
 import type { Spec } from "../kinds.ts";
 import type { Shelf } from "../shelf.ts";
 import type { Zone } from "../time/zone.ts";
-import type { Batch, Component, Departure, Entry, Inspection, Measurement, OpenItem, Photo, Piece, PieceTest, Quantity } from "../types.ts";
+import type { Batch, Component, Departure, Entry, Inspection, Measurement, OnScales, OpenItem, Photo, Piece, PieceTest, Quantity, Weighing } from "../types.ts";
 import { given } from "./given.ts";
 import { pathOf, quantityOf, type Sound } from "./settings.ts";
 
@@ -31,6 +31,7 @@ export class EntryTyper {
 
   entry(): Entry {
     const { spec, file, id, at, body } = this.#filed;
+    const scales = spec.scales && this.#scales(spec.scales);
     const day = spec.date;
     const noted = <T extends object>(key: "recalls" | "reworks" | "rejects", list: readonly T[] | undefined) => (list ?? []).map((item, index) => given({ place: at([key, index]), entry: id, day, ...item }));
     return {
@@ -39,6 +40,7 @@ export class EntryTyper {
       batches: (spec.batches ?? []).map((batch, index) => this.#batch(batch, index)),
       tests: (spec.tests ?? []).map((test, index) => this.#test(test, index)),
       measurements: (spec.measurements ?? []).map((line, index) => this.#measurement(line, index)),
+      weighed: (spec.weighed ?? []).map((line, index) => this.#weighing(line, index)), ...(scales && { scales }),
       departures: (spec.departures ?? []).map((item, index) => this.#departure(item, index)),
       raised: (spec.open_items?.raise ?? []).map((item, index): OpenItem => given({
         id: item.id, place: at(["open_items", "raise", index]), entry: id, day, assembly: item.assembly ?? spec.assembly, what: item.what, before: item.before,
@@ -83,7 +85,23 @@ export class EntryTyper {
   #measurement(spec: Items<"measurements">, index: number): Measurement {
     return given({
       place: this.#filed.at(["measurements", index]), entry: this.#filed.id, what: spec.what, assembly: spec.assembly ?? this.#filed.spec.assembly, dimension: spec.found.dimension,
-      drawing: maybe(spec.drawing), tolerance: spec.tolerance && { typed: spec.tolerance.typed, minus: spec.tolerance.minus, plus: spec.tolerance.plus }, found: quantityOf(spec.found), departure: spec.departure,
+      drawing: maybe(spec.drawing?.nominal), limits: spec.drawing?.limits, tolerance: spec.tolerance && { typed: spec.tolerance.typed, minus: spec.tolerance.minus, plus: spec.tolerance.plus },
+      found: quantityOf(spec.found), pair: spec.pair, side: spec.side, pairTolerance: maybe(spec.pair_tolerance), departure: spec.departure,
+    });
+  }
+
+  #weighing(spec: Items<"weighed">, index: number): Weighing {
+    return given({
+      place: this.#filed.at(["weighed", index]), entry: this.#filed.id, day: this.#filed.spec.date, assembly: spec.assembly ?? this.#filed.spec.assembly,
+      part: spec.part, mass: quantityOf(spec.mass), arm: maybe(spec.arm), insteadOf: spec.instead_of ?? [],
+    });
+  }
+
+  #scales(spec: NonNullable<EntrySpec["scales"]>): OnScales | undefined {
+    const third = spec.nose ?? spec.tail;
+    return third && given({
+      place: this.#filed.at(["scales"]), entry: this.#filed.id, day: this.#filed.spec.date, what: spec.what, left: quantityOf(spec.left), right: quantityOf(spec.right),
+      third: quantityOf(third), at: spec.nose === undefined ? "tail" as const : "nose" as const, mains: quantityOf(spec.mains), wheelbase: quantityOf(spec.wheelbase),
     });
   }
 

@@ -3,7 +3,7 @@ import type { Filed } from "../filed.ts";
 import type { Spec } from "../kinds.ts";
 import { isFault } from "../reading.ts";
 import type { Shelf } from "../shelf.ts";
-import type { Adhesive, Aircraft, Assembly, Lot, MixRatio, Person, Procedure, Quantity, Trial } from "../types.ts";
+import type { Adhesive, Aircraft, Assembly, BuildTask, Lot, MixRatio, Person, Procedure, Quantity, Trial } from "../types.ts";
 import { given } from "./given.ts";
 
 /** A file in which no problem was found. */
@@ -33,8 +33,15 @@ export function aircraftOf(filed: Sound<Spec<"aircraft">>, shelf: Shelf): Aircra
   const photo = spec.photo && given({ place: at(["photo"]), file: pathOf(shelf, file, spec.photo.file), alt: spec.photo.alt, caption: spec.photo.caption, audience: "public" as const });
   return given({
     place: { file, line: 1, column: 1 }, name: spec.name, type: spec.type, units: spec.units, timeZone: spec.time_zone, start: spec.start, targetPerWeek: spec.target?.minutes,
-    people: new Map(people), tasks: spec.tasks, publicShows: spec.public_shows ?? [], visit: spec.visit, photo, body: filed.body,
+    people: new Map(people), tasks: spec.tasks, publicShows: spec.public_shows ?? [], datum: spec.datum, designWeight: maybe(spec.design_weight), visit: spec.visit, photo, body: filed.body,
   });
+}
+
+type Credit = NonNullable<NonNullable<Spec<"assembly">["tasks"]>[number]["credit"]>;
+
+function creditOf(credit: Credit | undefined): BuildTask["credit"] {
+  const tenths = (part: Credit["maker"]): number => part?.tenths ?? 0;
+  return credit && { maker: tenths(credit.maker), paid: tenths(credit.paid), assembly: tenths(credit.assembly), fabrication: tenths(credit.fabrication) };
 }
 
 export function assemblyOf(filed: Sound<Spec<"assembly">>, shelf: Shelf): Assembly {
@@ -47,6 +54,9 @@ export function assemblyOf(filed: Sound<Spec<"assembly">>, shelf: Shelf): Assemb
     })),
     holdPoints: (spec.hold_points ?? []).map((point, index) => given({
       id: point.id, place: at(["hold_points", index]), title: point.title, kind: point.kind, assembly: id, joints: point.joints,
+    })),
+    tasks: (spec.tasks ?? []).map((task, index): BuildTask => given({
+      id: task.id, place: at(["tasks", index]), title: task.title, assembly: id, credit: task.applicable === "no" ? undefined : creditOf(task.credit),
     })),
     body: filed.body,
   });

@@ -1,6 +1,6 @@
 /** What happened on a day. */
 import type { Place } from "../../problem.ts";
-import type { Attachment, Audience, Day, Dimension, FilePath, Moment, Passage, Photo, Placed, Quantity, Tolerance } from "./values.ts";
+import type { Attachment, Audience, Day, Dimension, FilePath, Moment, Passage, Photo, Placed, Quantity, Range, Tolerance } from "./values.ts";
 
 export interface HoursLine {
   readonly place: Place;
@@ -76,9 +76,47 @@ export interface Measurement {
   readonly assembly: string;
   readonly dimension: Dimension;
   readonly drawing?: Quantity;
+  /** What the drawing asks where it gives limits in place of a measure. */
+  readonly limits?: Range;
   readonly tolerance?: Tolerance;
   readonly found: Quantity;
+  /** A word that two opposite sides share, and which of them this is. Both or neither. */
+  readonly pair?: string;
+  readonly side?: Side;
+  /** How far the sides may differ, to either side; the same wherever it is given for a pair. */
+  readonly pairTolerance?: Quantity;
   readonly departure?: string;
+}
+
+export type Side = "left" | "right" | "front" | "back" | "upper" | "lower";
+
+/** A part weighed on the way. One of the same words weighed later takes its place. */
+export interface Weighing {
+  readonly place: Place;
+  readonly entry: string;
+  readonly day: Day;
+  readonly assembly: string;
+  readonly part: string;
+  readonly mass: Quantity;
+  /** From the aircraft's datum, behind it positive. */
+  readonly arm?: Quantity;
+  /** Parts weighed before that are in this one. */
+  readonly insteadOf: readonly string[];
+}
+
+/** The aircraft, or what there is of it, on three scales; readings less tare. */
+export interface OnScales {
+  readonly place: Place;
+  readonly entry: string;
+  readonly day: Day;
+  readonly what?: string;
+  readonly left: Quantity;
+  readonly right: Quantity;
+  readonly third: Quantity;
+  readonly at: "nose" | "tail";
+  /** Arm of the main wheels from the aircraft's datum, behind it positive. */
+  readonly mains: Quantity;
+  readonly wheelbase: Quantity;
 }
 
 export interface Departure extends Placed {
@@ -157,6 +195,8 @@ export interface Entry extends Placed {
   readonly batches: readonly Batch[];
   readonly tests: readonly PieceTest[];
   readonly measurements: readonly Measurement[];
+  readonly weighed: readonly Weighing[];
+  readonly scales?: OnScales;
   readonly departures: readonly Departure[];
   readonly raised: readonly OpenItem[];
   readonly closed: readonly string[];

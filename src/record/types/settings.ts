@@ -27,6 +27,9 @@ export interface Aircraft {
   readonly tasks: readonly string[];
   /** Kinds of fact which the builder lets the public edition show although it is withheld by default. */
   readonly publicShows: readonly Withheld[];
+  /** From where arms are measured, in words. */
+  readonly datum?: string;
+  readonly designWeight?: Quantity;
   /** How to visit the workshop, if the builder says so. */
   readonly visit?: string;
   readonly photo?: Photo;
@@ -52,6 +55,14 @@ export interface HoldPoint extends Placed {
   readonly joints?: readonly string[];
 }
 
+/** A task of building, one point. A task without credit does not apply to this aircraft. */
+export interface BuildTask extends Placed {
+  readonly title: string;
+  readonly assembly: string;
+  /** Who did how many tenths; they add up to ten. */
+  readonly credit?: { readonly maker: number; readonly paid: number; readonly assembly: number; readonly fabrication: number };
+}
+
 export interface Assembly extends Placed {
   readonly title: string;
   readonly parent?: string;
@@ -60,6 +71,7 @@ export interface Assembly extends Placed {
   readonly drawing?: { readonly file: FilePath; readonly alt: string };
   readonly joints: readonly JointSpec[];
   readonly holdPoints: readonly HoldPoint[];
+  readonly tasks: readonly BuildTask[];
   readonly body: readonly Passage[];
 }
 

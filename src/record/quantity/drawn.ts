@@ -1,0 +1,32 @@
+/** What a drawing asks of a measure: a nominal value, or limits. */
+import { isFault, type Reading, shown } from "../reading.ts";
+import type { Dimension, Range } from "../types.ts";
+import { type Measured, readQuantity, tidied } from "./quantity.ts";
+import { readRange } from "./range.ts";
+
+export interface Drawn {
+  readonly typed: string;
+  readonly dimension: Dimension;
+  readonly nominal?: Measured;
+  readonly limits?: Range;
+}
+
+/** `62.0 mm`, or the limits `at least 12 mm`, `at most 3 mm`, `8 mm to 10 mm`. */
+export function readDrawn(typed: string, example = "62.0 mm"): Reading<Drawn> {
+  const text = tidied(typed);
+  if (/^[<>≤≥]/.test(text)) return limits(typed, "1 mm");
+  const end = /^at (?:least|most)\s+(.+)$/i.exec(text)?.[1] ?? /^.+\s+to\s+(.+)$/i.exec(text)?.[1];
+  if (end !== undefined) return limits(typed, end);
+  const nominal = readQuantity(typed, { sign: "any", example });
+  return isFault(nominal) ? nominal : { value: { typed, dimension: nominal.value.dimension, nominal: nominal.value } };
+}
+
+/** Both ends are of the dimension of the last. */
+function limits(typed: string, end: string): Reading<Drawn> {
+  const wanted = { sign: "any", example: "at least 12 mm" } as const;
+  const last = readQuantity(end, wanted);
+  if (isFault(last)) return { fault: { ...last.fault, found: shown(typed) } };
+  const { dimension } = last.value;
+  const range = readRange(typed, { ...wanted, dimensions: [dimension] });
+  return isFault(range) ? range : { value: { typed, dimension, limits: range.value } };
+}
