@@ -1,5 +1,8 @@
 /** What must be known of a logger's file before its rows can be read, and what a builder may say of it beside the file. */
 
+/** Stands in problem texts for the file beside a logger file, until it is known which that is. */
+export const BESIDE = "climate/NAME.md";
+
 export type TemperatureUnit = "°C" | "°F" | "K";
 export type Mark = "." | ",";
 export type Delimiter = "," | ";" | "\t";

@@ -66,8 +66,9 @@ function stampReader(rows: Rows, { columns }: Layout, stated: Stated): { readonl
     unclear: "nothing tells whether the day or the month comes first", both: "the day comes first in some stamps and the month in others",
     "two-digit years": "a year of two digits leaves open which figure is the year", "no stamp": "no stamp of a form known here was found",
   }[order];
+  const year = order === "two-digit years" ? "YY" : "YYYY";
   const expected = "a form such as 2025-03-08 14:20, or one that is stated";
-  return { fault: { code: "climate-form", message, expected, found: shown(stamps.find((typed) => typed !== "") ?? "no line after the header"), mend: "say the form in a file beside it, climate/NAME.md: `time: DD/MM/YYYY HH:mm` or `time: MM/DD/YYYY HH:mm`" } };
+  return { fault: { code: "climate-form", message, expected, found: shown(stamps.find((typed) => typed !== "") ?? "no line after the header"), mend: `say the form in a file beside it, climate/NAME.md: \`time: DD/MM/${year} HH:mm\` or \`time: MM/DD/${year} HH:mm\`` } };
 }
 
 function checkSeries({ times, rows }: Series, layout: Layout, stated: Stated, { latest }: Workshop, report: Report): void {
@@ -76,7 +77,7 @@ function checkSeries({ times, rows }: Series, layout: Layout, stated: Stated, { 
   if ((times[last] ?? 0) > latest) report.say(rows[last] ?? 0, layout.columns.time[0] ?? 0, { code: "climate-time", message: "the reading lies after today", mend: "set the logger's clock, or say the form of its stamps in climate/NAME.md" });
   const usual = usualStep(times);
   if (stated.gap === undefined && usual > USUAL_GAP) {
-    report.say(HEADER, 0, { code: "climate-gap", message: `the readings are mostly ${Math.round(usual / 60)} min apart, and what is more than 2 h counts as a gap unless you say otherwise`, mend: "say in a file beside it, climate/NAME.md, how long may lie between two readings, such as `gap: 6 h`" });
+    report.say(HEADER, 0, { code: "climate-gap", message: `the readings are mostly ${Number((usual / 3600).toFixed(1))} h apart, and what is more than 2 h counts as a gap unless you say otherwise`, mend: "say in a file beside it, climate/NAME.md, how long may lie between two readings, such as `gap: 6 h`" });
   }
 }
 

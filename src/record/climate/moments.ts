@@ -41,7 +41,7 @@ function clockOf(readings: Readings, { columns }: Layout, stated: Stated, worksh
   const typed = stated.zone ?? columns.zone;
   if (open < 0) return typed === undefined || stated.zone === undefined ? undefined : say(HEADER, "the stamps name their zone themselves, and the file beside it names one too", stated.zone, "take `zone` out of climate/NAME.md");
   if (typed === undefined) return say(readings.rows[open] ?? 0, "nothing says in which time zone the logger's clock ran", undefined, `say it ${BESIDE} \`zone: local\` where it ran by the workshop's clock, summer time and all, else \`zone: UTC\` or \`zone: +01:00\``);
-  if (stated.zone !== undefined && columns.zone !== undefined && offsetOf(stated.zone) !== offsetOf(columns.zone)) return say(HEADER, `the header says ${columns.zone} and the file beside it ${stated.zone}`, undefined, "take `zone` out of climate/NAME.md, or export the file again");
+  if (stated.zone !== undefined && columns.zone !== undefined && offsetOf(stated.zone) !== offsetOf(columns.zone)) return say(HEADER, `the header says ${offsetOf(columns.zone) === undefined ? columns.zone : columns.zone.toUpperCase()} and the file beside it ${stated.zone}`, undefined, "take `zone` out of climate/NAME.md, or export the file again");
   const offset = offsetOf(typed);
   if (offset !== undefined) return fixedClock(offset);
   const zone = /^local$/iu.test(typed) ? workshop : typed;

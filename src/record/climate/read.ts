@@ -8,6 +8,7 @@ import { readText } from "../text/bytes.ts";
 import { Source } from "../text/source.ts";
 import { Zone } from "../time/zone.ts";
 import type { ClimateLog, Day } from "../types.ts";
+import { BESIDE } from "./form.ts";
 import { readLog, USUAL_GAP, type Workshop } from "./log.ts";
 import { type FiledLog, overlapProblems } from "./overlap.ts";
 import { type Sidecar, sidecarsOf, statedIn } from "./sidecar.ts";
@@ -44,8 +45,11 @@ function readOne(root: string, file: string, sidecar: Sidecar | undefined, works
   if (fault !== undefined) return { problems: [{ file, line: 1, column: 1, ...fault, message: "the name of this file is the logger file's id, and an id has only the letters A to Z, digits, - and . in it", mend: fault.mend.replace("write", "rename it to") }] };
   if (typeof text !== "string") return { problems: [text.problem] };
   const log = readLog(file, text, statedIn(sidecar?.spec), workshop);
-  return "times" in log ? { log: { ...log, file } } : { problems: log };
+  return "times" in log ? { log: { ...log, file } } : { problems: log.map((problem) => named(problem, sidecar?.file ?? file.replace(/\.csv$/iu, ".md"))) };
 }
+
+/** What a file is told to be mended in is the file that is there, or the one to be written. */
+const named = ({ message, mend, ...problem }: Problem, beside: string): Problem => ({ ...problem, message: message.replaceAll(BESIDE, beside), mend: mend.replaceAll(BESIDE, beside) });
 
 /** Loggers write byte order marks, which say plainly what follows; a file of the record that a builder types must have none. */
 function logText(root: string, file: string): string | { readonly problem: Problem } {

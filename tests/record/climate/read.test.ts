@@ -63,7 +63,7 @@ describe("The climate folder", () => {
   it("says in the record's list what is wrong, in file, line and column, with the mend", async () => {
     const { texts } = await read({ "climate/shop.csv": "Time,Temp (°C)\n2025-03-08 14:00,20\n" });
     expect(texts).toEqual([
-      "climate/shop.csv:2:1  nothing says in which time zone the logger's clock ran\n    mend      say it in a file beside it, climate/NAME.md: `zone: local` where it ran by the workshop's clock, summer time and all, else `zone: UTC` or `zone: +01:00`",
+      "climate/shop.csv:2:1  nothing says in which time zone the logger's clock ran\n    mend      say it in a file beside it, climate/shop.md: `zone: local` where it ran by the workshop's clock, summer time and all, else `zone: UTC` or `zone: +01:00`",
     ]);
   });
 
