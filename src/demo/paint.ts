@@ -12,7 +12,7 @@ const paper = sharp(Buffer.from(`<svg xmlns="http://www.w3.org/2000/svg" width="
 export async function paint(name: string, draw: Scene): Promise<Buffer> {
   const sketch = new Sketch(name);
   draw(sketch);
-  const drawn = await sharp(Buffer.from(sketch.svg())).png().toBuffer();
-  return sharp(drawn).composite([{ input: await paper, blend: "multiply" }]).flatten({ background: "#fdf9ee" })
+  const { data, info } = await sharp(Buffer.from(sketch.svg())).raw().toBuffer({ resolveWithObject: true });
+  return sharp(data, { raw: { width: info.width, height: info.height, channels: info.channels } }).composite([{ input: await paper, blend: "multiply" }]).flatten({ background: "#fdf9ee" })
     .jpeg({ quality: 68, mozjpeg: true }).toBuffer();
 }

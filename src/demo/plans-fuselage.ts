@@ -9,12 +9,12 @@ export function fuselage(): string {
   plan.outline([[180, 210], [330, 196], [560, 196], [930, 268], [930, 310], [560, 370], [330, 380], [180, 352]], PLY);
   plan.line([[180, 226], [560, 212], [930, 276]], 3).line([[180, 338], [330, 364], [560, 356], [930, 303]], 3);
   for (const [x, top, low, name] of [[184, 210, 352, "B1"], [330, 198, 378, "B2"], [410, 196, 376, "B3"], [490, 196, 373, "B4"], [660, 216, 352, "B5"], [922, 268, 310, "B6"]] as const) {
-    plan.box(x - 5, top, 10, low - top, WOOD, 1.6).letter(name, x - 9, low + 22, 11);
+    plan.box(x - 5, top, 10, low - top, WOOD, 1.6).letter(name, x - 9, top - (name === "B3" || name === "B4" || name === "B2" ? -16 : 22), 11);
   }
   plan.outline([...arc([460, 200], 110, 92, 180, 360, 24), ...arc([460, 200], 98, 80, 360, 180, 24)], WOOD).outline([[330, 198], [352, 150], [366, 140], [346, 198]], "#e8eef0");
   plan.box(378, 378, 74, 20, "#e2cf9b").hatch(378, 378, 74, 20, 6).circle(414, 440, 34).line([[414, 398], [414, 440]], 3);
   plan.box(70, 244, 112, 14, "#e2cf9b").box(70, 306, 112, 14, "#e2cf9b").line([[560, 196], [930, 268]], 1, "8 5");
-  plan.letter("TURTLE DECK", 680, 186, 10).letter("FLOOR", 470, 404, 10).dimension(184, 922, 492, "4,880 mm");
+  plan.letter("TURTLE DECK", 680, 186, 10).letter("FLOOR", 520, 394, 10).dimension(184, 922, 492, "4,880 mm");
   return plan.svg("Fuselage, side view", "Sheet 24");
 }
 
