@@ -48,9 +48,10 @@ function pieceRow(shown: Shown, { piece, verdict, overlapRatio, revealing }: Pie
   };
 }
 
-function testRow({ nameOf }: Shown, { test, curedFor, stress }: PieceFile): Row {
+function testRow({ nameOf }: Shown, { test, curedFor, cure, stress }: PieceFile): Row {
   return {
     broken_entry: test?.entry ?? null, broken_day: test?.day ?? null, ...moment("broken", test?.at), cured_for_s: curedFor ?? null,
+    cure_worth_s: cure.age ?? null, cure_worth_at_degc: cure.reference, cure_warmth: cure.warmth ?? null, least_cure_s: cure.least,
     failure: test?.failure ?? null, ...quantity("wood_failure", "share", test?.woodFailure), ...quantity("load", "n", test?.load), stress_pa: stress ?? null,
     witness: test?.witness === undefined ? null : nameOf(test.witness), note: test?.note ?? null,
   };

@@ -106,7 +106,7 @@ class CellReader {
     if (figure === undefined) return say("climate-value", `this is no ${name}`, "if the logger had no reading leave the cell empty");
     if (figure.mark !== undefined && figure.mark !== (this.#mark ??= figure.mark)) return say("climate-decimal", `the decimal mark was "${this.#mark}" before and is "${figure.mark}" here`, "export the file again with one decimal mark");
     const unit = column.unit ?? figure.unit;
-    if (unit === undefined) return say("climate-unit", `no unit is given for the ${name}`, `say it in a file beside it, climate/NAME.md: \`${column.quantity}: { unit: ${column.quantity === "humidity" ? "%" : "°C"} }\``);
+    if (unit === undefined) return say("climate-unit", `no unit is given for the ${name}`, `say it in a file beside it, climate/NAME.md: \`${column.quantity}: { unit: ${column.quantity === "humidity" ? '"%"' : "°C"} }\``);
     if ((figure.unit !== undefined && figure.unit !== unit) || (unit === "%") !== (column.quantity === "humidity")) return say("climate-unit", `the unit here is not the column's, ${unit}`, "export the file again with one unit");
     const value = inReckoning(figure.value, unit);
     return value >= least && value <= most ? value : say("climate-value", `no workshop has such a ${name}; from ${words} is taken`, "look whether the unit is right; if the sensor failed leave the cell empty");

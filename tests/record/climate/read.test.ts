@@ -1,4 +1,4 @@
-import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
@@ -105,6 +105,15 @@ describe("The climate folder", () => {
     rmSync(join(root, "climate"), { recursive: true });
     expect((await read({ "climate/shop.csv": FIRST }, "2025-03-08")).logs).toHaveLength(1);
     expect((await read({ "climate/shop.csv": FIRST }, "2025-03-07")).problems).toEqual(["climate/shop.csv:4:1 climate-time"]);
+  });
+
+  it("takes what the README shows of a file beside a logger's", async () => {
+    const readme = readFileSync(new URL("../../../README.md", import.meta.url), "utf8");
+    const [, shown = ""] = /```yaml\n(---\nfile: shop[\s\S]*?)```/.exec(readme) ?? [];
+    const { logs } = await read({ "climate/shop.md": shown, "climate/shop-2026.csv": "Time,Ch 1,Ch 2\n03/04/2026 14:00,68,50\n" });
+    expect(logs?.[0]).toMatchObject({ title: "Over the bench", gap: 10_800 });
+    expect(logs?.[0]?.times[0]).toBe(Date.UTC(2026, 3, 3, 13) / 1000);
+    expect(logs?.[0]?.temperatures[0]).toBeCloseTo(20, 12);
   });
 
   it("reads 200,000 rows", async () => {
