@@ -9,7 +9,7 @@ import { readText } from "./text/bytes.ts";
 import { readFrontMatter } from "./text/front-matter.ts";
 import { readPassages } from "./text/passages.ts";
 import { Source } from "./text/source.ts";
-import type { Data, Path } from "./text/yaml.ts";
+import type { Data, FrontMatter, Path } from "./text/yaml.ts";
 import type { Passage } from "./types.ts";
 
 /** One file. `spec` is what is sound in it; `whole` says that this is all of it. */
@@ -18,6 +18,7 @@ export interface Filed<S> {
   /** The file's name without `.md`. */
   readonly id: string;
   readonly source: Source;
+  readonly front: FrontMatter;
   readonly data: Data;
   readonly spec: S | undefined;
   readonly whole: boolean;
@@ -90,7 +91,7 @@ function readFile<K extends FileKind>(root: string, file: string, kind: K, stand
   const parsed = front.syntax ? { spec: undefined, problems: [], placeOf: front.front.placeOf, typedAt: front.front.typedAt } : parse(SCHEMAS[kind], front.front, standIns);
   const problems = [...front.problems, ...parsed.problems, ...passages.problems];
   const filed = {
-    file, id: nameOf(file), source, data: front.front.data, spec: parsed.spec as Spec<K> | undefined, whole: problems.length === 0,
+    file, id: nameOf(file), source, front: front.front, data: front.front.data, spec: parsed.spec as Spec<K> | undefined, whole: problems.length === 0,
     body: passages.body, at: parsed.placeOf, rawAt: front.front.placeOf, typedAt: parsed.typedAt,
   };
   return { filed, text: source.text, problems };

@@ -1,5 +1,6 @@
 /** The one reader of the record's folder. */
 import { inOrder, type Problem } from "../problem.ts";
+import { amend } from "./amend/amend.ts";
 import { readClimate, workshopOf } from "./climate/read.ts";
 import { checkRecord } from "./checks/record.ts";
 import { readFiles } from "./filed.ts";
@@ -19,10 +20,11 @@ export interface ReadOptions {
 export async function readRecord(content: string, options: ReadOptions = {}): Promise<{ record: Record } | { problems: Problem[] }> {
   const folder = listFolder(content);
   if ("problem" in folder) return { problems: [folder.problem] };
-  const draft = readFiles(folder);
+  const asWritten = readFiles(folder);
+  const { draft, amendments, problems: misamended } = amend(asWritten);
   const shelf = new Shelf(folder.root, folder.files);
   const climate = readClimate(folder.root, folder.files, draft.files.climate, workshopOf(draft.files.aircraft[0]?.spec?.time_zone, options.today));
-  const problems = [...folder.problems, ...draft.problems, ...climate.problems, ...checkRecord(draft, folder, shelf, options.today)];
+  const problems = [...folder.problems, ...draft.problems, ...misamended, ...climate.problems, ...checkRecord(draft, folder, shelf, options.today)];
   if (problems.length > 0) return { problems: inOrder(problems) };
-  return { record: recordOf(draft.files, climate.logs, shelf, options.day) };
+  return { record: recordOf(draft.files, climate.logs, amendments, shelf, options.day) };
 }

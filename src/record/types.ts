@@ -7,6 +7,7 @@ import type { Entry } from "./types/day.ts";
 import type { Adhesive, Aircraft, Assembly, Lot, Procedure, Trial } from "./types/settings.ts";
 import type { Day } from "./types/values.ts";
 
+export type * from "./types/amendment.ts";
 export type * from "./types/climate.ts";
 export type * from "./types/day.ts";
 export type * from "./types/settings.ts";

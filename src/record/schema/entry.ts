@@ -1,5 +1,6 @@
 /** Front matter of an entry: what happened on a day. */
 import type * as z from "zod";
+import { amendmentSchema } from "./amends.ts";
 import { audience, block, choice, clock, day, difference, drawn, either, file, id, list, measured, pieceId, quantity, share, tolerance, words, worked } from "./field.ts";
 
 const DAY_MINUTES = 24 * 60;
@@ -116,6 +117,18 @@ const inspection = block({
   remarks: words("What was said.", "Clean the drain hole before closing").optional(),
 });
 
+const acceptance = block({ departure: id("Which departure.", "D-05"), by: id("Who accepts it.", "inspector-1") });
+
+const recall = block({
+  lot: id("Which lot.", "H-2"),
+  why: words("What the notice says.", "Maker's notice: hardener off specification"),
+  reference: words("Number or date of the notice.", "notice 7 of 2 May").optional(),
+});
+
+const rework = block({ joints: list(id("A joint.", "TP-J03"), "Which joints were opened."), why: words("Why.", "Batch B-014 rejected") });
+const rejection = block({ batch: id("Which batch.", "B-014"), why: words("Why.", "It never set hard") });
+const amendment = amendmentSchema({ hours, batch, piece, test, measurement, weighing, scales, departure, acceptance, openItem, recall, rework, rejection, inspection });
+
 export const entrySchema = block({
   date: day("The day, as in the file's name."),
   title: words("What was done, in a few words.", "Rear spar caps laminated"),
@@ -128,18 +141,14 @@ export const entrySchema = block({
   weighed: list(weighing, "Parts weighed on the way.").optional(),
   scales: scales.optional(),
   departures: list(departure, "Work that differs from the drawing.").optional(),
-  accepts: list(block({ departure: id("Which departure.", "D-05"), by: id("Who accepts it.", "inspector-1") }), "Departures of earlier days accepted now.").optional(),
+  accepts: list(acceptance, "Departures of earlier days accepted now.").optional(),
   open_items: block({
     raise: list(openItem, "Work put off.").optional(),
     close: list(id("An open item.", "O-08"), "Open items that are done now.").optional(),
   }).optional(),
-  recalls: list(block({
-    lot: id("Which lot.", "H-2"),
-    why: words("What the notice says.", "Maker's notice: hardener off specification"),
-    reference: words("Number or date of the notice.", "notice 7 of 2 May").optional(),
-  }), "Notices that a lot must not be trusted.").optional(),
-  reworks: list(block({ joints: list(id("A joint.", "TP-J03"), "Which joints were opened."), why: words("Why.", "Batch B-014 rejected") }), "Joints that were opened and cleaned of glue.").optional(),
-  rejects: list(block({ batch: id("Which batch.", "B-014"), why: words("Why.", "It never set hard") }), "Batches you do not trust, whatever their pieces show.").optional(),
+  recalls: list(recall, "Notices that a lot must not be trusted.").optional(),
+  reworks: list(rework, "Joints that were opened and cleaned of glue.").optional(),
+  rejects: list(rejection, "Batches you do not trust, whatever their pieces show.").optional(),
   inspections: list(inspection, "Hold points that someone looked at.").optional(),
   photos: list(block({
     file: file("The picture, relative to this file.", "../photos/jig.jpg"),
@@ -148,6 +157,7 @@ export const entrySchema = block({
     for: audience().optional(),
   }), "Pictures of the day.").optional(),
   attachments: list(block({ file: file("The file, relative to this one.", "../papers/invoice.pdf"), title: words("What it is.", "Invoice for the plywood"), for: audience().optional() }), "Papers that belong to the day.").optional(),
+  amends: list(amendment, "Earlier entries that were written down wrong: what is right, and why.").optional(),
 });
 
 export type EntrySpec = z.output<typeof entrySchema>;

@@ -138,7 +138,8 @@ function schemaAt(schema: z.ZodType, path: Path): z.ZodType | undefined {
   return bare(at);
 }
 
-function isOptional(schema: z.ZodType, path: Path): boolean {
+/** Whether the value at a path may be left out. */
+export function isOptional(schema: z.ZodType, path: Path): boolean {
   const last = path.at(-1);
   return typeof last === "string" && shapeAt(schema, path.slice(0, -1))[last]?.def.type === "optional";
 }

@@ -2,7 +2,7 @@
 import type { Spec } from "../kinds.ts";
 import type { Shelf } from "../shelf.ts";
 import type { Zone } from "../time/zone.ts";
-import type { Batch, Component, Departure, Entry, Inspection, Measurement, OnScales, OpenItem, Photo, Piece, PieceTest, Quantity, Weighing } from "../types.ts";
+import type { Amendment, Batch, Component, Departure, Entry, Inspection, Measurement, OnScales, OpenItem, Photo, Piece, PieceTest, Quantity, Weighing } from "../types.ts";
 import { given } from "./given.ts";
 import { pathOf, quantityOf, type Sound } from "./settings.ts";
 
@@ -14,6 +14,8 @@ type BatchSpec = Items<"batches">;
 export interface Later {
   readonly accepted: ReadonlyMap<string, { readonly by: string; readonly entry: string }>;
   readonly closedIn: ReadonlyMap<string, string>;
+  /** By the entries that make them. */
+  readonly amendments: ReadonlyMap<string, readonly Amendment[]>;
 }
 
 export class EntryTyper {
@@ -50,7 +52,7 @@ export class EntryTyper {
       photos: (spec.photos ?? []).map((photo, index): Photo => given({ place: at(["photos", index]), file: this.#path(photo.file), alt: photo.alt, caption: photo.caption, audience: photo.for ?? "public" })),
       attachments: (spec.attachments ?? []).map((item, index) => ({ place: at(["attachments", index]), file: this.#path(item.file), title: item.title, audience: item.for ?? "public" })),
       recalls: noted("recalls", spec.recalls), reworks: noted("reworks", spec.reworks), rejections: noted("rejects", spec.rejects),
-      inspections: (spec.inspections ?? []).map((item, index) => this.#inspection(item, index)), body,
+      inspections: (spec.inspections ?? []).map((item, index) => this.#inspection(item, index)), amendments: this.#later.amendments.get(id) ?? [], body,
     };
   }
 

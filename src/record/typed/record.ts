@@ -2,15 +2,15 @@
 import type { Filed, Files } from "../filed.ts";
 import type { Shelf } from "../shelf.ts";
 import { Zone } from "../time/zone.ts";
-import type { ClimateLog, Day, Entry, Record } from "../types.ts";
+import type { Amendment, ClimateLog, Day, Entry, Record } from "../types.ts";
 import { EntryTyper, type Later } from "./entry.ts";
 import { adhesiveOf, aircraftOf, assemblyOf, lotOf, procedureOf, type Sound, trialOf } from "./settings.ts";
 
-export function recordOf(files: Files, climate: readonly ClimateLog[], shelf: Shelf, day: Day | undefined): Record {
+export function recordOf(files: Files, climate: readonly ClimateLog[], amendments: ReadonlyMap<string, readonly Amendment[]>, shelf: Shelf, day: Day | undefined): Record {
   const [aircraftFile] = sound(files.aircraft);
   if (!aircraftFile) throw new Error("a record without an aircraft is never put together");
   const aircraft = aircraftOf(aircraftFile, shelf);
-  const entries = entriesOf(files, shelf, aircraft.timeZone);
+  const entries = entriesOf(files, amendments, shelf, aircraft.timeZone);
   return {
     aircraft,
     assemblies: byId(sound(files.assembly).map((filed) => assemblyOf(filed, shelf))),
@@ -35,16 +35,16 @@ function byId<T extends { readonly id: string }>(things: readonly T[]): Map<stri
   return new Map(things.map((thing) => [thing.id, thing]));
 }
 
-function entriesOf(files: Files, shelf: Shelf, timeZone: string): Entry[] {
+function entriesOf(files: Files, amendments: ReadonlyMap<string, readonly Amendment[]>, shelf: Shelf, timeZone: string): Entry[] {
   const zone = new Zone(timeZone);
   const specs = sound(files.entry);
-  const later = laterOf(specs);
+  const later = { ...laterOf(specs), amendments };
   return specs
     .map((filed) => new EntryTyper(filed, shelf, zone, later).entry())
     .sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
 }
 
-function laterOf(entries: readonly Sound<NonNullable<Files["entry"][number]["spec"]>>[]): Later {
+function laterOf(entries: readonly Sound<NonNullable<Files["entry"][number]["spec"]>>[]): Omit<Later, "amendments"> {
   const accepted = new Map<string, { by: string; entry: string }>();
   const closedIn = new Map<string, string>();
   for (const { spec, id } of entries) {

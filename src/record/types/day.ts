@@ -1,5 +1,6 @@
 /** What happened on a day. */
 import type { Place } from "../../problem.ts";
+import type { Amendment } from "./amendment.ts";
 import type { Attachment, Audience, Day, Dimension, FilePath, Moment, Passage, Photo, Placed, Quantity, Range, Tolerance } from "./values.ts";
 
 export interface HoursLine {
@@ -206,6 +207,8 @@ export interface Entry extends Placed {
   readonly reworks: readonly Rework[];
   readonly rejections: readonly Rejection[];
   readonly inspections: readonly Inspection[];
+  /** What it amends in earlier entries. */
+  readonly amendments: readonly Amendment[];
   readonly body: readonly Passage[];
 }
 

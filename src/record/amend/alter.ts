@@ -1,0 +1,138 @@
+/** Finds the facts of an entry that an amendment means, and alters them. */
+import { isOptional } from "../schema/issues.ts";
+import { entrySchema } from "../schema/entry.ts";
+import type { Fault } from "../reading.ts";
+import type { Path } from "../text/yaml.ts";
+import * as faults from "./faults.ts";
+import { ANEW, KEYED, type Keyed, PIECES, SCALES } from "./lists.ts";
+import { ALL, type Altered, isSame, mergeInto, STRUCK, strikeFrom } from "./merge.ts";
+import { dataOf, textIn, type Tree, treeAt } from "./tree.ts";
+
+/** A fact that is altered: its list, the id or words it is found by, how it stood, how it stands, and each value that changed. */
+export interface AlteredFact {
+  readonly list?: Keyed;
+  readonly word: string;
+  readonly key?: string;
+  readonly before: Tree;
+  readonly after?: Tree;
+  readonly altered: readonly Altered[];
+}
+
+/** Alters `entry` in place by what `stated` says of it; `report` is told what cannot be. */
+export class Alteration {
+  readonly facts: AlteredFact[] = [];
+  readonly #id: string;
+  readonly #report: (at: Tree, fault: Fault) => void;
+  readonly #whereIs: (at: Tree) => string;
+
+  constructor(id: string, report: (at: Tree, fault: Fault) => void, whereIs: (at: Tree) => string) {
+    this.#id = id;
+    this.#report = report;
+    this.#whereIs = whereIs;
+  }
+
+  alter(entry: Tree, stated: Tree): void {
+    for (const list of KEYED) {
+      const items = treeAt(stated, list.path)?.items;
+      if (items) this.#list(treeAt(entry, list.path)?.items ?? [], items, list, list.path);
+    }
+    for (const { path, word } of ANEW) this.#anew(entry, treeAt(stated, path), path, word);
+    const scales = treeAt(stated, SCALES);
+    const before = treeAt(entry, SCALES);
+    if (scales && before) this.#fact(before, scales, { word: "On the scales", path: SCALES, keys: [] });
+    else if (scales) this.#report(scales, faults.noSuchFact(this.#id, { path: SCALES, keys: ["what"], named: false, word: "On the scales" }, "scales", []));
+  }
+
+  #list(facts: Tree[], items: readonly Tree[], list: Keyed, path: Path): void {
+    const done = new Map<Tree, Tree>();
+    for (const stated of items) {
+      const fact = this.#find(facts, stated, list);
+      if (fact === undefined) continue;
+      const first = done.get(fact);
+      if (first) this.#report(stated, faults.factTwice(textIn(stated, list.keys[0]) ?? "", this.#whereIs(first)));
+      else done.set(fact, stated);
+      if (!first) this.#keyed(facts, fact, stated, list, path);
+    }
+  }
+
+  /** The one fact that a stated one means; a piece that was left out is put in. */
+  #find(facts: Tree[], stated: Tree, list: Keyed): Tree | undefined {
+    const key = textIn(stated, list.keys[0]);
+    if (key === undefined) return undefined;
+    const fits = facts.filter((fact) => list.keys.every((each) => textIn(stated, each) === undefined || textIn(fact, each) === textIn(stated, each)));
+    const [fact, ...others] = fits.length > 0 ? fits : facts.filter((one) => textIn(one, list.keys[0]) === key);
+    const at = stated.fields?.get(list.keys[0]) ?? stated;
+    if (others.length > 0) this.#report(at, faults.severalFacts(list, key));
+    else if (fact) return fact;
+    else if (list === PIECES && textIn(stated, "procedure") !== undefined) this.#addPiece(facts, stated, key);
+    else this.#report(at, faults.noSuchFact(this.#id, list, key, facts.flatMap((one) => textIn(one, list.keys[0]) ?? [])));
+    return undefined;
+  }
+
+  #addPiece(facts: Tree[], stated: Tree, key: string): void {
+    facts.push(stated);
+    this.facts.push({ list: PIECES, word: PIECES.word, key, before: stated, after: stated, altered: [{ path: [], is: dataOf(stated), at: stated }] });
+  }
+
+  #keyed(facts: Tree[], fact: Tree, stated: Tree, list: Keyed, path: Path): void {
+    const key = textIn(fact, list.keys[0]) ?? "";
+    if (struckIn(stated).some(({ text }) => text === ALL)) this.#strike(facts, fact, stated, list, key);
+    else {
+      const fits = list.keys.filter((each) => each === list.keys[0] || textIn(fact, each) === textIn(stated, each));
+      this.#fact(fact, stated, { list, word: list.word, key, path: [...path, 0], keys: fits });
+    }
+    const pieces = stated.fields?.get("pieces")?.items;
+    if (pieces) this.#list(piecesOf(fact), pieces, PIECES, [...path, 0, "pieces"]);
+  }
+
+  #fact(fact: Tree, stated: Tree, found: { readonly list?: Keyed; readonly word: string; readonly key?: string; readonly path: Path; readonly keys: readonly string[] }): void {
+    const { path, keys, ...named } = found;
+    const before = copy(fact);
+    const struck = struckIn(stated).filter((at) => {
+      const stays = !isOptional(entrySchema, [...path, ...(at.text ?? "").split(".")]) && treeAt(fact, (at.text ?? "").split(".")) !== undefined;
+      if (stays) this.#report(at, faults.mustStay(at.text ?? ""));
+      return !stays;
+    });
+    const { altered, missing } = strikeFrom(fact, struck);
+    for (const at of missing) this.#report(at, faults.notThere(at.text ?? ""));
+    const all = [...mergeInto(fact, stated, keys), ...altered];
+    if (all.length > 0) this.facts.push({ ...named, before, after: fact, altered: all });
+  }
+
+  #strike(facts: Tree[], fact: Tree, stated: Tree, list: Keyed, key: string): void {
+    if (list.named) return this.#report(stated, faults.staysNamed(list, key));
+    if ([...(stated.fields?.keys() ?? [])].some((each) => each !== STRUCK && !list.keys.includes(each))) return this.#report(stated, faults.strikesAndStates(key));
+    facts.splice(facts.indexOf(fact), 1);
+    this.facts.push({ list, word: list.word, key, before: fact, altered: [{ path: [], was: dataOf(fact), at: stated }] });
+  }
+
+  #anew(entry: Tree, stated: Tree | undefined, path: Path, word: string): void {
+    const before = treeAt(entry, path);
+    if (stated === undefined || (before && isSame(before, stated))) return;
+    const last = String(path.at(-1));
+    let block: Tree | undefined = entry;
+    for (const step of path.slice(0, -1)) {
+      if (block?.fields?.has(String(step)) === false) block.fields.set(String(step), { origin: stated.origin, fields: new Map() });
+      block = block?.fields?.get(String(step));
+    }
+    block?.fields?.set(last, stated);
+    this.facts.push({ word, before: before ?? stated, after: stated, altered: [{ path: [last], is: dataOf(stated), at: stated, ...(before && { was: dataOf(before) }) }] });
+  }
+}
+
+function struckIn(stated: Tree): readonly Tree[] {
+  return stated.fields?.get(STRUCK)?.items ?? [];
+}
+
+function piecesOf(batch: Tree): Tree[] {
+  const pieces = batch.fields?.get("pieces")?.items;
+  if (pieces) return pieces;
+  const items: Tree[] = [];
+  batch.fields?.set("pieces", { origin: batch.origin, items });
+  return items;
+}
+
+function copy(tree: Tree): Tree {
+  if (tree.items) return { ...tree, items: tree.items.map(copy) };
+  return tree.fields ? { ...tree, fields: new Map([...tree.fields].map(([key, part]) => [key, copy(part)])) } : tree;
+}

@@ -1,0 +1,40 @@
+/** What a later entry says of one that was written down wrong. The record holds facts as amended; what was written first stands here. */
+import type { Place } from "../../problem.ts";
+import type { Audience, Day, Ref } from "./values.ts";
+
+/** Words as typed, with the things of the record that they name. */
+export type Said = readonly (string | Ref)[];
+
+/** One value, or one whole fact, that an amendment changes. */
+export interface Change {
+  /** Where the amending entry says so. */
+  readonly place: Place;
+  /** The batch, piece, departure or open item that it is about; else the amended entry. */
+  readonly about: Ref;
+  /** The fact in words, such as `Test of B-014/1`, and which of its values, such as `wood failure`; without one it is the whole fact. */
+  readonly fact: string;
+  readonly value?: string;
+  /** What was written; absent where nothing was. */
+  readonly was?: Said;
+  /** What stands now; absent where it was struck out and nothing put in its place. */
+  readonly is?: Said;
+  /** Things of which an edition must show every one to show the change at all. */
+  readonly needs: readonly Ref[];
+  /** The narrower of what the fact was marked for and is. */
+  readonly audience: Audience;
+}
+
+/** Everything that one entry amends in an earlier one. It is for all who may read the earlier one. */
+export interface Amendment {
+  readonly place: Place;
+  /** The entry that is amended, and the one that amends it, on `day`. */
+  readonly entry: string;
+  readonly by: string;
+  readonly day: Day;
+  readonly why: string;
+  /** Whether the prose of the amended entry is struck out; it stays readable. */
+  readonly prose: boolean;
+  readonly changes: readonly Change[];
+  /** Whether an edition leaves some of the changes out. */
+  readonly withheld: boolean;
+}
