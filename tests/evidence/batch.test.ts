@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { BatchFile } from "../../src/evidence/types.ts";
 import type { Adhesive, Batch, Lot } from "../../src/record/types.ts";
-import { adhesive, batch, DAY, entry, glued, lot, LOTS, type Made, piece, test } from "./make.ts";
+import { adhesive, batch, DAY, entry, glued, lot, LOTS, type Made, test } from "./make.ts";
 import { celsius, d, fahrenheit, g, ml, moment, pc, range } from "./quantities.ts";
 
 function fileOf(change: Partial<Batch> = {}, sheet: Partial<Adhesive> = {}, made: Made = {}): BatchFile {
@@ -83,7 +83,10 @@ describe("Mix ratio", () => {
 
   it("is unproven where an amount, the sheet's ratio or its tolerance is missing", () => {
     expect(after("mix-ratio", { resin: { lot: "R-1" } })).toEqual(["unproven", "unproven"]);
-    expect(after("mix-ratio", { hardener: undefined, pieces: [piece("B-1")] })).toEqual(["unproven", "unproven"]);
+    expect(after("mix-ratio", { hardener: undefined })).toEqual(["unproven", "unproven"]);
+    expect(after("mix-ratio", { resin: undefined })).toEqual(["unproven", "unproven"]);
+    expect(after("mix-ratio", { resin: undefined, hardener: undefined })).toEqual(["unproven", "unproven"]);
+    expect(after("mix-ratio", { resin: { lot: "R-1", volume: ml("40.0") }, hardener: undefined })).toEqual(["unproven", "unproven"]);
     expect(after("mix-ratio", { resin: { lot: "R-1", volume: ml("40") } })).toEqual(["unproven", "unproven"]);
     expect(after("mix-ratio", {}, { byMass: undefined })).toEqual(["unproven", "unproven"]);
     expect(after("mix-ratio", {}, { byMass: { typed: "100 : 50", hardenerOverResin: 0.5 } })).toEqual(["unproven", "unproven"]);
@@ -148,7 +151,7 @@ describe("The climate of the shop", () => {
     expect(after("shop-temperature", { temperature: undefined })).toEqual(["unproven", "unproven"]);
     expect(after("shop-temperature", {}, { temperature: undefined })).toEqual(["accepted", "caution"]);
     expect(after("shop-temperature", { temperature: undefined }, { temperature: undefined })).toEqual(["unproven", "unproven"]);
-    expect(sentence(fileOf({ temperature: celsius("14.9") }), "shop-temperature")).toBe("The shop was at 14.9 °C, below the sheet's 15 °C to 30 °C.");
+    expect(sentence(fileOf({ temperature: celsius("14.9") }), "shop-temperature")).toBe("The shop was at 14.9 °C; the sheet asks 15 °C to 30 °C.");
   });
 
   it("must be as dry as the sheet asks, where it asks", () => {

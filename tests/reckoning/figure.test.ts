@@ -72,7 +72,7 @@ describe("Figures in sentences", () => {
   });
 
   it("ends what the builder wrote, once", () => {
-    expect(["gap at rib 4", "gap at rib 4.", "why? ", "no!", "so …"].map(ended)).toEqual(["gap at rib 4.", "gap at rib 4.", "why?", "no!", "so …"]);
+    expect(["gap at rib 4", "gap at rib 4.", "gap. At rib 4 ", "why? ", "no!", "so …"].map(ended)).toEqual(["gap at rib 4.", "gap at rib 4.", "gap. At rib 4.", "why?", "no!", "so …"]);
   });
 
   it("shows the units of the aircraft; one psi is 6,894.757 Pa (NIST SP 811, appendix B.8; memory)", () => {
@@ -80,6 +80,8 @@ describe("Figures in sentences", () => {
     expect(temperatureText(20, "metric")).toBe("20.0 °C");
     expect(temperatureText(20, "imperial")).toBe("68 °F");
     expect(stressText(6e6, 5e6, "metric")).toBe("6.00 MPa");
+    expect(stressText(5.9999e6, 6e6, "metric")).toBe("5.9999 MPa");
+    expect(stressText(999.96 * PSI, 1000 * PSI, "imperial")).toBe("999.96 psi");
     expect(stressText(900 * PSI, 1000 * PSI, "imperial")).toBe("900 psi");
   });
 });

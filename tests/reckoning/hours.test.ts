@@ -45,6 +45,15 @@ describe("Sums of hours", () => {
     expect([...byMonth([line("2025-04-01", 60), ...lines])]).toEqual([["2025-03", 270], ["2025-04", 120]]);
   });
 
+  it("puts months in order whatever the order of the lines", () => {
+    const months = ["2025-02", "2025-05", "2025-01", "2025-04", "2025-03"];
+    for (let turn = 0; turn < months.length; turn += 1) {
+      const turned = [...months.slice(turn), ...months.slice(0, turn)];
+      expect([...byMonth(turned.map((month) => line(`${month}-01`, 1))).keys()]).toEqual([...months].sort());
+      expect(cumulative(turned.map((month) => line(`${month}-01`, 1))).map((step) => step.day.slice(0, 7))).toEqual([...months].sort());
+    }
+  });
+
   it("shows weeks without work", () => {
     expect(byWeek(lines, "2025-02-26", "2025-04-02")).toEqual([
       line("2025-02-24", 90), line("2025-03-03", 180), line("2025-03-10", 0), line("2025-03-17", 0), line("2025-03-24", 0), line("2025-03-31", 60),

@@ -66,6 +66,7 @@ describe("At the bench", () => {
   it("keeps an end of the band that falls on a step", () => {
     const found = hardenerFor(100, 1, 0.1, 0.1);
     expect([found?.band?.least, found?.band?.most].map((v) => v?.toFixed(6))).toEqual(["90.000000", "110.000000"]);
+    expect(hardenerFor(1, 0.5, 0.6, 1)?.reading).toBe(1);
     expect(hardenerFor(10, 0.5, 0, 1)?.band).toEqual({ least: 5, most: 5 });
   });
 

@@ -8,7 +8,7 @@ import { strengthAtMoisture } from "../../src/reckoning/moisture-strength.ts";
 import { overlapRatio, USUAL_OVERLAP } from "../../src/reckoning/overlap.ts";
 import { revealingPower } from "../../src/reckoning/revealing-power.ts";
 import { shearStress } from "../../src/reckoning/shear-stress.ts";
-import { workingLife } from "../../src/reckoning/working-life.ts";
+import { lifeRow, workingLife } from "../../src/reckoning/working-life.ts";
 
 const INCH = 0.0254;
 const NOT_POSITIVE = [0, -1, Number.NaN, Number.POSITIVE_INFINITY];
@@ -98,6 +98,13 @@ describe("Working life", () => {
     expect(workingLife(rows, 20.1, 0.1)).toBe(1200);
     expect(workingLife(rows, 20, 0.101)).toBe(1500);
     expect(workingLife(rows, 25, 0.3)).toBe(600);
+  });
+
+  it("is the longest whatever the order of the rows, and of rows alike the first", () => {
+    expect(workingLife([...rows].reverse(), 19.5, 0.077)).toBe(2700);
+    expect(workingLife([...rows].reverse(), 25, 0.05)).toBe(1200);
+    const alike = [{ temperature: 25, mass: 1, time: 60 }, { temperature: 30, mass: 1, time: 60 }];
+    expect(lifeRow(alike, 20, 0.5)).toBe(alike[0]);
   });
 
   it("is none where the sheet gives none for so warm or so much", () => {

@@ -28,7 +28,7 @@ function held(c: BatchCase, rule: "shop-temperature" | "shop-humidity", found: Q
   const what = rule === "shop-temperature" ? "The shop was at" : "Humidity was";
   const where = against(found.value, limits);
   if (where === "within") return c.find(rule, "meets", { sentence: `${what} ${found.typed}.`, limit });
-  return c.find(rule, "rejects", { sentence: `${what} ${found.typed}, ${where} the sheet's ${limits.typed}.`, limit });
+  return c.find(rule, "rejects", { sentence: `${what} ${found.typed}; the sheet asks ${limits.typed}.`, limit });
 }
 
 const limitOf = (c: BatchCase, word: string, limits: Range | undefined) => limits && { text: `${word} ${limits.typed}`, from: sheetOf(c.adhesive) };
