@@ -121,6 +121,16 @@ describe("Lots", () => {
     expect(after("lot-known", { timber: [], joints: [] })).toEqual(["accepted", "meets", "meets"]);
   });
 
+  it("are named one by one", () => {
+    const two: Made = { lots: [...LOTS, lot("P-1", { material: "plywood" })] };
+    const saying = (file: BatchFile, rule: string) => file.findings.filter((one) => one.rule === rule).map((one) => one.sentence).at(-1);
+    expect(saying(fileOf({ timber: ["S-1", "P-1"] }, {}, two), "lot-known")).toBe("The parts are of lots S-1 and P-1.");
+    expect(saying(fileOf({ timber: ["S-1", "P-1"] }, {}, two), "lot-recalled")).toBe("None of the 4 lots noted is recalled.");
+    const alone = { resin: { mass: g("40.0") }, hardener: { lot: "H-1", mass: g("20.0") }, timber: [] };
+    expect(saying(fileOf(alone), "lot-recalled")).toBe("The lot noted is not recalled.");
+    expect(saying(fileOf({ ...alone, hardener: { mass: g("20.0") } }), "lot-recalled")).toBeUndefined();
+  });
+
   it("are good on the day they expire and not on the next", () => {
     expect(after("lot-in-date", {}, {}, dated({ expiry: DAY }))).toEqual(["accepted", "meets", "meets"]);
     expect(after("lot-in-date", {}, {}, dated({ expiry: "2025-03-09" }))).toEqual(["rejected", "rejects", "meets"]);
