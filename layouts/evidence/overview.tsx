@@ -8,6 +8,7 @@ import { Page } from "../page.tsx";
 import { LIST_SCRIPTS } from "./lists.tsx";
 import { To } from "../link.tsx";
 import { DayCell, Id, ListTable, None, Section, Telling, Title, type Where } from "./parts.tsx";
+import { Waiting } from "./waiting.tsx";
 
 export function Overview({ site }: Pick<Where, "site">): JSX.Element {
   const from = "evidence.html";
@@ -27,6 +28,7 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
         </ul>
       </nav>
       <Section id="batches" title="Batches">{facts.batches.length === 0 ? <None>No batches.</None> : <BatchTable rows={facts.batches} {...where} />}</Section>
+      <Waiting {...where} />
       <Section id="lots" title="Lots"><LotTable facts={facts} {...where} /></Section>
       <Section id="trials" title="Trials">
         {facts.trials.length === 0 ? <None>No trials.</None> : <ul class="lines bare">{facts.trials.map((trial) => <li><To {...where} to={{ kind: "trial", id: trial.id }}>{trial.title}</To>: {trial.question}</li>)}</ul>}
