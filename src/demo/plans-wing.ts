@@ -59,7 +59,7 @@ export function wingRibs(): string {
   for (const x of [150, 360]) {
     plan.outline([...arc([x, 450], 92, 54, 90, 270, 20), [x + 46, 396], [x + 46, 504]], PLY).outline([...arc([x, 450], 82, 45, 90, 270, 20), [x + 38, 405], [x + 38, 495]], "none", 1).circle(x - 14, 450, 24, "#fbf7ec");
   }
-  plan.letter("NOSE, LEFT", 212, 446, 9).letter("NOSE, RIGHT", 422, 446, 9);
+  plan.letter("NOSE, LEFT", 106, 374, 9).letter("NOSE, RIGHT", 310, 374, 9);
   plan.box(540, 400, 160, 100, PLY).line([[540, 400], [700, 500]], 0.8).line([[540, 500], [700, 400]], 0.8).letter("DOUBLER, RIB 1", 716, 446, 9);
   return plan.svg("Wing rib", "Sheets 7 and 8");
 }

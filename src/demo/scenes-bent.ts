@@ -10,7 +10,12 @@ type On = ReturnType<typeof stage>;
 
 /** Strips bent round a centre in the plane of u and v, inside first. */
 function bow(on: On, at: V3, u: V3, v: V3, w: V3, radius: number, strips: number, from: number, to: number, thick = 0.045): void {
-  for (let k = 0; k < strips; k += 1) on.prism(at, u, v, w, band([0, 0], radius + k * thick, radius + (k + 0.92) * thick, from, to), { colour: k % 2 === 0 ? WASH.spruce : "#e9c98a", line: 1.8 });
+  for (let k = 0; k < strips; k += 1) {
+    on.prism(at, u, v, w, band([0, 0], radius + k * thick, radius + (k + 0.92) * thick, from, to), { colour: k % 2 === 0 ? WASH.spruce : "#e9c98a", line: 0.5 });
+    for (const r of [radius + k * thick, radius + (k + 0.92) * thick]) {
+      on.sketch.line(on.to(arc([0, 0], r, r, from, to, 40).map(([x, y]): V3 => [at[0] + u[0] * x + v[0] * y + w[0], at[1] + u[1] * x + v[1] * y + w[1], at[2] + u[2] * x + v[2] * y + w[2]])), { width: 1.9 });
+    }
+  }
 }
 
 export function hoopFormer(sketch: Sketch): void {
@@ -18,7 +23,7 @@ export function hoopFormer(sketch: Sketch): void {
   const former: readonly P2[] = [[-0.95, -0.75], [0.95, -0.75], ...arc([0, 0], 0.95, 0.95, 0, 180, 30)];
   on.shadow(former.map(([x, y]): V3 => [x, y, 0.16]), 0, 0.35);
   on.prism([0, 0, 0], [1, 0, 0], [0, 1, 0], [0, 0, 0.16], former, plain("#d9c29a"), [...[-45, 0, 45].map((a): P2[] => arc([0.62 * Math.sin(a / 57.3), 0.62 * Math.cos(a / 57.3)], 0.11, 0.11, 0, 360, 16)), arc([0, -0.3], 0.25, 0.2, 0, 360, 20)]);
-  for (let k = 0; k < 7; k += 1) on.prism([0, 0, 0.02], [1, 0, 0], [0, 1, 0], [0, 0, 0.18], [[0.95 + k * 0.03, -0.9], [0.98 + k * 0.03, -0.9], ...arc([0, 0], 0.978 + k * 0.03, 0.978 + k * 0.03, 0, 180, 30), [-0.98 - k * 0.03, -0.9], [-0.95 - k * 0.03, -0.9], ...arc([0, 0], 0.95 + k * 0.03, 0.95 + k * 0.03, 180, 0, 30)], { colour: k % 2 === 0 ? WASH.spruce : "#e6c88c", line: 1.6 });
+  for (let k = 0; k < 7; k += 1) on.prism([0, 0, 0.02], [1, 0, 0], [0, 1, 0], [0, 0, 0.18], [[0.95 + k * 0.03, -0.9], [0.98 + k * 0.03, -0.9], ...arc([0, 0], 0.978 + k * 0.03, 0.978 + k * 0.03, 0, 180, 30), [-0.98 - k * 0.03, -0.9], [-0.95 - k * 0.03, -0.9], ...arc([0, 0], 0.95 + k * 0.03, 0.95 + k * 0.03, 180, 0, 30)], { colour: k % 2 === 0 ? WASH.spruce : "#e6c88c", line: 0.8 });
   for (const a of [165, 140, 115, 90, 65, 40, 15]) radialClamp(on, a, 0.55, 1.32);
 }
 
@@ -34,7 +39,7 @@ function radialClamp(on: On, degrees: number, inner: number, outer: number): voi
 
 export function hoopTwo(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.6, -3.6, 1.4], target: [0.1, 0.2, 1.05], zoom: 1180, wall: 1.6, bench: [-1, 1.4] });
-  const hoop = (at: V3, scale: number, strips: number): void => { for (let k = 0; k < strips; k += 1) { const r = (0.82 + k * 0.035) * scale; const R = r + 0.033 * scale; on.prism(at, [1, 0, 0], [0, 0, 1], [0, 0.24 * scale, 0], [[R, -1.05 * scale], ...arc([0, 0], R, R, 0, 180, 28), [-R, -1.05 * scale], [-r, -1.05 * scale], ...arc([0, 0], r, r, 180, 0, 28), [r, -1.05 * scale]], { colour: k % 2 === 0 ? WASH.spruce : "#e6c88c", line: 1.6 }); } };
+  const hoop = (at: V3, scale: number, strips: number): void => { for (let k = 0; k < strips; k += 1) { const r = (0.82 + k * 0.035) * scale; const R = r + 0.033 * scale; on.prism(at, [1, 0, 0], [0, 0, 1], [0, 0.24 * scale, 0], [[R, -1.05 * scale], ...arc([0, 0], R, R, 0, 180, 28), [-R, -1.05 * scale], [-r, -1.05 * scale], ...arc([0, 0], r, r, 180, 0, 28), [r, -1.05 * scale]], { colour: k % 2 === 0 ? WASH.spruce : "#e6c88c", line: 0.8 }); } };
   hoop([1.75, 1.4, 1.75], 0.62, 4);
   sketch.line(on.to([[1.75, 1.35, 2.55], [1.6, 1.35, 2.3], [1.72, 1.35, 2.2]]), { width: 5, colour: "#b4492f" });
   on.boxShadow([-1, 0, 0], [2, 0.3, 0.3], 0, 0.3);
@@ -53,7 +58,7 @@ export function beamClamps(sketch: Sketch): void {
 }
 
 export function syringes(sketch: Sketch): void {
-  const on = stage(sketch, { eye: [0.2, -2, 1.8], target: [0.05, 0, 0.1], zoom: 1280, bench: [-1.4, 1.7] });
+  const on = stage(sketch, { eye: [-0.1, -2.2, 2], target: [-0.15, -0.02, 0.1], zoom: 1180, bench: [-1.4, 1.7] });
   on.boxShadow([0.35, 0.15, 0], [0.95, 0.65, 0.14], 0);
   on.box([0.35, 0.15, 0], [0.95, 0.65, 0.14], plain("#8f999e"));
   sketch.face([on.to([[0.42, 0.35, 0.145], [1.22, 0.35, 0.145], [1.22, 0.74, 0.145], [0.42, 0.74, 0.145]])], "#cfd6d8");
@@ -126,8 +131,8 @@ export function springBack(sketch: Sketch): void {
   on.shadow(arc([-1.05, -0.8], 1.9, 1.9, 0, 90, 30).map(([x, y]): V3 => [x, y, 0.05]), 0, 0.02);
   bow(on, [-1.13, -0.86, 0.01], [1.02, -0.03, 0], [-0.03, 1.02, 0], [0, 0, 0.1], 1.62, 6, 2, 88, 0.05);
   bow(on, [-1.1, -0.84, 0.12], [1.045, -0.06, 0], [-0.06, 1.045, 0], [0, 0, 0.1], 1.62, 6, 3, 87, 0.05);
-  on.letter("3 MM", [0.72, -0.78, 0.012], [0.12, 0, 0], [0, -0.15, 0], 3.4);
-  on.letter("2 MM", [-1.38, 1, 0.012], [0.12, 0, 0], [0, -0.15, 0], 3.4);
+  on.letter("3 MM", [0.95, -0.72, 0.012], [0.12, 0, 0], [0, -0.15, 0], 3.4);
+  on.letter("2 MM", [-1.42, 0.62, 0.012], [0.12, 0, 0], [0, -0.15, 0], 3.4);
 }
 
 export function skinTape(sketch: Sketch): void {
@@ -178,7 +183,7 @@ export function beamFitted(sketch: Sketch): void {
 }
 
 export function squeeze(sketch: Sketch): void {
-  const on = stage(sketch, { eye: [-0.2, -2.3, 1.7], target: [0.15, 0.1, 0.2], zoom: 1200, wall: 1.9, bench: [-1.3, 1.6] });
+  const on = stage(sketch, { eye: [-0.2, -2.5, 1.9], target: [0.1, 0.1, 0.2], zoom: 1080, wall: 1.9, bench: [-1.3, 1.6] });
   for (let i = 0; i < 8; i += 1) {
     const x = -1.55 + i * 0.44;
     on.boxShadow([x, -0.2, 0], [0.26, 0.75, 0.2], 0, 0.25);

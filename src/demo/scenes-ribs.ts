@@ -49,13 +49,13 @@ export function ribJig(sketch: Sketch): void {
 }
 
 export function ribRow(sketch: Sketch): void {
-  const on = stage(sketch, { eye: [-1.4, -3.6, 1.1], target: [0.35, 0.8, 1.3], zoom: 1150 });
+  const on = stage(sketch, { eye: [-1.5, -3.4, 0.7], target: [0.2, 0.8, 1.42], zoom: 1900 });
   wall(on, 4.6, -5, 8, 6, "#e6decb", 22);
   hangRibs(on, 7, () => false);
 }
 
 export function redStrings(sketch: Sketch): void {
-  const on = stage(sketch, { eye: [-2.9, -2.5, 1.9], target: [0.15, 0.9, 1.35], zoom: 1150 });
+  const on = stage(sketch, { eye: [-2.5, -3, 2], target: [0.1, 0.8, 1.25], zoom: 1720 });
   wall(on, 5.2, -6, 9, 6, "#dfe2df", 22);
   hangRibs(on, 7, (i) => i < 5);
 }
