@@ -39,9 +39,9 @@ const SHAPES: { readonly [of in Marked]: ShapeParts } = {
   quarantined: BARRED, blocked: BARRED,
   pending: SETTING, waits: SETTING, "not broken": SETTING,
   unproven: UNKNOWN, "no tolerance": UNKNOWN,
-  inconclusive: HALF, caution: HALF,
+  inconclusive: HALF, caution: HALF, "one side": HALF,
   "too early": EARLY,
-  opened: WEDGE,
+  opened: WEDGE, reopened: WEDGE,
   "not glued": APART, ahead: APART,
   ready: LINED,
   signed: STAMP, "not signed": BLANK,
@@ -49,7 +49,7 @@ const SHAPES: { readonly [of in Marked]: ShapeParts } = {
   raised: TAB, closed: TAB_DONE,
 };
 
-const ATTENTION: ReadonlySet<Marked> = new Set<Marked>(["rejected", "fail", "rejects", "out", "quarantined", "blocked", "opened", "recall", "not signed"]);
+const ATTENTION: ReadonlySet<Marked> = new Set<Marked>(["rejected", "fail", "rejects", "out", "quarantined", "blocked", "opened", "reopened", "recall", "not signed"]);
 
 /** `mark--attention` where something is wrong: the one place where marks take the accent. */
 export function markClass(of: Marked): string {

@@ -23,7 +23,7 @@ export function assemblyFile(book: Book, assembly: Assembly, { joints: files, ho
     jointCounts: countStates(joints, files),
     openItems: of(book.openItemsOf),
     departures: of(book.departuresOf),
-    measurements: of(book.measurementsOf).map(measurementFile),
+    measurements: of(book.measurementsOf).map((one) => measurementFile(book, one)),
     holdPoints,
     nextHoldPoint: holdPoints.find((id) => holds.get(id)?.state !== "passed"),
     minutes: inside.reduce((sum, { id }) => sum + (minutes.get(id) ?? 0), 0),

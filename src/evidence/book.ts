@@ -29,6 +29,8 @@ export interface Book {
   /** By what they come before: a hold point's id or a kind of hold point. */
   readonly openItemsBefore: Index<OpenItem>;
   readonly measurementsOf: Index<Measurement>;
+  /** Measurements of a pair of sides, by the word that they share. */
+  readonly pairs: Index<Measurement>;
   readonly children: Index<Assembly>;
   readonly shop: Shop;
   readonly clock: LocalTime;
@@ -60,6 +62,7 @@ export function bookOf(record: Record): Book {
     openItemsOf: index(openItems, (item) => [item.assembly]),
     openItemsBefore: index(openItems, (item) => (item.before === undefined ? [] : [item.before])),
     measurementsOf: index(entries.flatMap((entry) => entry.measurements), (measurement) => [measurement.assembly]),
+    pairs: index(entries.flatMap((entry) => entry.measurements), ({ pair }) => (pair === undefined ? [] : [pair])),
     children: index(assemblies, (assembly) => (assembly.parent === undefined ? [] : [assembly.parent])),
     shop: new Shop(record.climate),
     clock: new LocalTime(record.aircraft.timeZone),

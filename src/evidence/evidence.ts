@@ -7,6 +7,7 @@ import { holdPointFile } from "./hold-point.ts";
 import { minutesByAssembly } from "./hours.ts";
 import { jointFile } from "./joint.ts";
 import { lotFiles, usesOf } from "./lot.ts";
+import { pairFiles } from "./pair.ts";
 import { pieceFile } from "./piece/verdict.ts";
 import { reckonTrials } from "./trials.ts";
 import type { BatchFile, Evidence, Finding, JointFile, PieceFile } from "./types.ts";
@@ -16,7 +17,8 @@ export function reckon(record: Record): Evidence {
   const batches = mapped(book.batches, (batch) => batchFile(book, batch, batch.pieces.map((piece) => pieceFile(book, batch, piece))));
   const pieces = new Map([...batches.values()].flatMap((file) => file.pieces.map((one): [string, PieceFile] => [one.piece.id, one])));
   const joints = mapped(book.joints, (joint) => jointFile(book, joint, batches));
-  const holdPoints = mapped(book.holdPoints, (holdPoint) => holdPointFile(book, holdPoint, joints));
+  const pairs = pairFiles(book);
+  const holdPoints = mapped(book.holdPoints, (holdPoint) => holdPointFile(book, holdPoint, { joints, batches, pairs }));
   const minutes = minutesByAssembly(record);
   return {
     pieces,
@@ -25,6 +27,7 @@ export function reckon(record: Record): Evidence {
     lots: lotFiles(book, usesOf(book, holdPoints.values()), joints),
     holdPoints,
     assemblies: mapped(record.assemblies, (assembly) => assemblyFile(book, assembly, { joints, holdPoints, minutes })),
+    pairs,
     departures: book.departures,
     openItems: book.openItems,
     trials: reckonTrials(record, pieces),

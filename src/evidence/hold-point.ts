@@ -3,29 +3,53 @@ import { ended } from "../reckoning/figure.ts";
 import type { Assembly, Departure, HoldPoint, Inspection, Measurement, OpenItem, Ref } from "../record/types.ts";
 import type { Book } from "./book.ts";
 import { distinct } from "./finding.ts";
-import { measurementFile } from "./measurement.ts";
-import type { HoldPointFile, HoldState, JointFile, Need } from "./types.ts";
+import { askedOf, measurementFile } from "./measurement.ts";
+import { changesSince, entriesOf, pairSentence, type Scope } from "./sign-off.ts";
+import type { BatchFile, Change, HoldPointFile, HoldState, JointFile, Need, PairFile } from "./types.ts";
 import { within } from "./within.ts";
 
-export function holdPointFile(book: Book, holdPoint: HoldPoint, files: ReadonlyMap<string, JointFile>): HoldPointFile {
+export interface Known {
+  readonly joints: ReadonlyMap<string, JointFile>;
+  readonly batches: ReadonlyMap<string, BatchFile>;
+  readonly pairs: ReadonlyMap<string, PairFile>;
+}
+
+export function holdPointFile(book: Book, holdPoint: HoldPoint, known: Known): HoldPointFile {
   const inside = within(book, holdPoint.assembly);
   const joints = holdPoint.joints ?? inside.flatMap((assembly) => assembly.joints.map((joint) => joint.id));
   const inspections = book.inspections.get(holdPoint.id) ?? [];
   const last = inspections.at(-1);
+  const signed = last?.result === "signed" ? last : undefined;
+  const scope = scopeOf(book, holdPoint, inside, { ...known, asked: joints });
+  const changes = signed ? changesSince(book, signed, scope) : [];
   const needs = [
-    ...joints.flatMap((id) => jointNeed(files.get(id))),
-    ...openItemsBefore(book, holdPoint, inside).map(openItemNeed),
-    ...departuresIn(book, inside).map(departureNeed),
-    ...inside.flatMap((assembly) => (book.measurementsOf.get(assembly.id) ?? []).flatMap(measurementNeed)),
+    ...scope.joints.flatMap(jointNeed),
+    ...scope.openItems.filter((item) => item.closedIn === undefined).map(openItemNeed),
+    ...scope.departures.filter((departure) => departure.acceptedBy === undefined).map(departureNeed),
+    ...scope.measurements.flatMap((one) => measurementNeed(book, one)),
+    ...scope.pairs.flatMap(pairNeed),
+    ...(signed && changes.length > 0 ? [reopenedNeed(signed)] : []),
     ...inspectionNeed(last),
   ];
-  return { holdPoint, state: stateOf(last, needs), joints, needs, signed: last?.result === "signed" ? last : undefined, inspections };
+  return { holdPoint, state: stateOf(last, needs, changes), joints, needs, changes, signed, inspections };
 }
 
-function stateOf(last: Inspection | undefined, needs: readonly Need[]): HoldState {
-  if (last?.result === "signed") return "passed";
+function stateOf(last: Inspection | undefined, needs: readonly Need[], changes: readonly Change[]): HoldState {
+  if (last?.result === "signed") return changes.length > 0 ? "reopened" : "passed";
   if (needs.some((need) => need.blocks)) return "blocked";
   return needs.length > 0 ? "ahead" : "ready";
+}
+
+function scopeOf(book: Book, holdPoint: HoldPoint, inside: readonly Assembly[], known: Known & { readonly asked: readonly string[] }): Scope {
+  const measurements = inside.flatMap((assembly) => book.measurementsOf.get(assembly.id) ?? []);
+  const pairs = [...new Set(measurements.flatMap(({ pair }) => pair ?? []))].flatMap((id) => known.pairs.get(id) ?? []);
+  return {
+    measurements, pairs,
+    joints: known.asked.flatMap((id) => known.joints.get(id) ?? []),
+    batches: known.batches,
+    openItems: openItemsBefore(book, holdPoint, inside),
+    departures: departuresIn(book, inside, measurements),
+  };
 }
 
 const entry = (id: string): Ref => ({ kind: "entry", id });
@@ -38,19 +62,19 @@ const JOINT_NEEDS = {
   opened: { needs: "glue it again", blocks: true },
 } as const;
 
-function jointNeed(file: JointFile | undefined): Need[] {
-  if (!file || file.state === "accepted") return [];
+function jointNeed(file: JointFile): Need[] {
+  if (file.state === "accepted") return [];
   const about: Ref = { kind: "joint", id: file.joint.id };
   const told = file.findings.filter((finding) => finding.severity !== "meets" && finding.severity !== "caution");
   const sentence = [`Joint ${file.joint.id} is ${file.state}.`, ...told.map((finding) => finding.sentence)].join(" ");
   return [{ about, sentence, ...JOINT_NEEDS[file.state], restsOn: distinct([about, ...told.flatMap((finding) => finding.restsOn)]) }];
 }
 
-/** Open items that name this hold point, or its kind from this assembly or from within it, and are not closed. */
+/** Open items that name this hold point, or its kind from this assembly or from within it, closed or not. */
 function openItemsBefore(book: Book, holdPoint: HoldPoint, inside: readonly Assembly[]): OpenItem[] {
   const named = book.openItemsBefore.get(holdPoint.id) ?? [];
   const ofKind = inside.flatMap((assembly) => (book.openItemsOf.get(assembly.id) ?? []).filter((item) => item.before === holdPoint.kind));
-  return [...new Set([...named, ...ofKind])].filter((item) => item.closedIn === undefined);
+  return [...new Set([...named, ...ofKind])];
 }
 
 function openItemNeed(item: OpenItem): Need {
@@ -58,11 +82,11 @@ function openItemNeed(item: OpenItem): Need {
   return { about, sentence: `${item.id} is open since ${item.day}: ${ended(item.what)}`, needs: "do it and close it in an entry", blocks: true, restsOn: [about, entry(item.entry)] };
 }
 
-/** Departures of these assemblies, and those that their measurements name, which nobody has accepted. */
-function departuresIn(book: Book, inside: readonly Assembly[]): Departure[] {
+/** Departures of these assemblies, and those that their measurements name, accepted or not. */
+function departuresIn(book: Book, inside: readonly Assembly[], measurements: readonly Measurement[]): Departure[] {
   const own = inside.flatMap((assembly) => book.departuresOf.get(assembly.id) ?? []);
-  const named = inside.flatMap((assembly) => (book.measurementsOf.get(assembly.id) ?? []).map((m) => (m.departure === undefined ? undefined : book.departures.get(m.departure))));
-  return [...new Set([...own, ...named])].filter((departure) => departure !== undefined).filter((departure) => departure.acceptedBy === undefined);
+  const named = measurements.flatMap(({ departure }) => (departure === undefined ? [] : (book.departures.get(departure) ?? [])));
+  return [...new Set([...own, ...named])];
 }
 
 function departureNeed(departure: Departure): Need {
@@ -71,12 +95,27 @@ function departureNeed(departure: Departure): Need {
   return { about, sentence, needs: "have it accepted, and note by whom", blocks: true, restsOn: [about, entry(departure.entry)] };
 }
 
-function measurementNeed(measurement: Measurement): Need[] {
-  if (measurement.departure !== undefined || measurementFile(measurement).verdict !== "out") return [];
-  const { what, found, drawing, tolerance } = measurement;
-  const asked = [drawing?.typed, tolerance?.typed].filter((text) => text !== undefined).join(" ");
-  const sentence = `${what} measures ${found.typed}, outside ${asked}.`;
+function measurementNeed(book: Book, measurement: Measurement): Need[] {
+  const { verdict, again } = measurementFile(book, measurement);
+  if (measurement.departure !== undefined || verdict !== "out" || again) return [];
+  const sentence = `${measurement.what} measures ${measurement.found.typed}, outside ${askedOf(measurement)}.`;
   return [{ about: entry(measurement.entry), sentence, needs: "mend it and measure again, or note it as a departure", blocks: true, restsOn: [entry(measurement.entry)] }];
+}
+
+/** A pair is answered for by a departure that either side names. */
+function pairNeed(pair: PairFile): Need[] {
+  const [first] = pair.now;
+  const last = pair.now.map((one) => one.entry).sort().at(-1);
+  if (!first || last === undefined || pair.now.some(({ departure }) => departure !== undefined)) return [];
+  const restsOn = distinct(entriesOf(pair));
+  if (pair.verdict === "out") return [{ about: entry(last), sentence: pairSentence(pair), needs: "mend it and measure again, or note it as a departure", blocks: true, restsOn }];
+  if (pair.verdict !== "one side") return [];
+  return [{ about: entry(last), sentence: `Of ${pair.id} only the ${first.side} side is measured.`, needs: "measure the other side", blocks: false, restsOn }];
+}
+
+function reopenedNeed(signed: Inspection): Need {
+  const about: Ref = { kind: "hold point", id: signed.holdPoint };
+  return { about, sentence: `It was signed on ${signed.day}, and what was looked at has changed since.`, needs: "have it looked at again, with what has changed", blocks: true, restsOn: [about, entry(signed.entry)] };
 }
 
 function inspectionNeed(last: Inspection | undefined): Need[] {

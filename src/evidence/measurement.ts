@@ -1,13 +1,38 @@
-/** A measurement against its drawing: found minus drawing, within the tolerance or out of it. Equal to a limit is within. */
+/** A measurement against its drawing: within its limits or out of them. Equal to a limit is within. */
 import { against } from "../reckoning/compare.ts";
-import type { Measurement } from "../record/types.ts";
+import type { Measurement, Range } from "../record/types.ts";
+import { orderOf, type Book } from "./book.ts";
 import type { MeasurementFile } from "./types.ts";
 
-export function measurementFile(measurement: Measurement): MeasurementFile {
-  const { drawing, tolerance, found } = measurement;
-  if (!drawing) return { measurement, verdict: "no tolerance" };
-  const off = found.value - drawing.value;
-  if (!tolerance) return { measurement, off, verdict: "no tolerance" };
-  const where = against(found.value, { least: drawing.value + tolerance.minus, most: drawing.value + tolerance.plus });
-  return { measurement, off, verdict: where === "within" ? "within" : "out" };
+export function measurementFile(book: Book, measurement: Measurement): MeasurementFile {
+  const { drawing, found } = measurement;
+  const verdict = verdictOf(measurement);
+  const again = verdict === "out" ? measuredAgain(book, measurement) : undefined;
+  return { measurement, ...(drawing && { off: found.value - drawing.value }), verdict, ...(again && { again }) };
+}
+
+/** The limits that the drawing gives, or its measure with the tolerance about it. */
+function limitsOf({ drawing, limits, tolerance }: Measurement): Pick<Range, "least" | "most"> | undefined {
+  if (limits) return limits;
+  return drawing && tolerance && { least: drawing.value + tolerance.minus, most: drawing.value + tolerance.plus };
+}
+
+function verdictOf(measurement: Measurement): MeasurementFile["verdict"] {
+  const limits = limitsOf(measurement);
+  if (!limits) return "no tolerance";
+  return against(measurement.found.value, limits) === "within" ? "within" : "out";
+}
+
+/** A later measurement of the same in the same words, on the same assembly and against the same limits, that is within them. */
+function measuredAgain(book: Book, out: Measurement): Measurement | undefined {
+  const limits = limitsOf(out);
+  return (book.measurementsOf.get(out.assembly) ?? []).find((one) => {
+    const same = limitsOf(one);
+    return one.what === out.what && orderOf(book, one.entry) > orderOf(book, out.entry) && same?.least === limits?.least && same?.most === limits?.most && verdictOf(one) === "within";
+  });
+}
+
+/** `62.0 mm ±0.5 mm`, `at least 12 mm`: what was asked, as typed. */
+export function askedOf({ drawing, limits, tolerance }: Measurement): string {
+  return [drawing?.typed ?? limits?.typed, tolerance?.typed].filter((text) => text !== undefined).join(" ");
 }

@@ -1,5 +1,5 @@
 /** What the reckoning says of the record. */
-import type { Batch, Departure, HoldPoint, Inspection, JointSpec, Lot, Measurement, OpenItem, Piece, PieceTest, Recall, Ref, Rejection, Rework } from "../record/types.ts";
+import type { Batch, Departure, HoldPoint, Inspection, JointSpec, Lot, Measurement, OpenItem, Piece, PieceTest, Quantity, Recall, Ref, Rejection, Rework } from "../record/types.ts";
 import type { Cure } from "./types/cure.ts";
 import type { TrialFile } from "./types/trial.ts";
 
@@ -109,9 +109,33 @@ export interface MeasurementFile {
   /** Found minus drawing, in the unit of reckoning. */
   readonly off?: number;
   readonly verdict: "within" | "out" | "no tolerance";
+  /** Of one that was out: a later measurement of the same against the same limits that is within them. */
+  readonly again?: Measurement;
 }
 
-export type HoldState = "passed" | "ready" | "blocked" | "ahead";
+/** Two sides held against each other. */
+export interface PairFile {
+  readonly id: string;
+  /** "one side" while the other has not been measured. */
+  readonly verdict: "within" | "out" | "no tolerance" | "one side";
+  /** The last measurement of each side, left, front or upper first; and earlier ones, which count no more. */
+  readonly now: readonly Measurement[];
+  readonly before: readonly Measurement[];
+  /** How far they may differ, and the entry that says so first. */
+  readonly tolerance?: Quantity & { readonly entry: string };
+  /** Left, front or upper minus the other, in the unit of reckoning. */
+  readonly difference?: number;
+}
+
+/** `reopened`: it was signed, and what it rests on has changed since. */
+export type HoldState = "passed" | "ready" | "blocked" | "ahead" | "reopened";
+
+/** Something that changed after a hold point was signed. */
+export interface Change {
+  readonly about: Ref;
+  readonly sentence: string;
+  readonly restsOn: readonly Ref[];
+}
 
 /** One line of what a hold point still needs. `blocks`: something is wrong; otherwise it is only not done yet. */
 export interface Need {
@@ -127,6 +151,8 @@ export interface HoldPointFile {
   readonly state: HoldState;
   readonly joints: readonly string[];
   readonly needs: readonly Need[];
+  /** Why a signed one is reopened, in the order of the record. */
+  readonly changes: readonly Change[];
   readonly signed?: Inspection;
   readonly inspections: readonly Inspection[];
 }
@@ -155,6 +181,7 @@ export interface Evidence {
   readonly lots: ReadonlyMap<string, LotFile>;
   readonly holdPoints: ReadonlyMap<string, HoldPointFile>;
   readonly assemblies: ReadonlyMap<string, AssemblyFile>;
+  readonly pairs: ReadonlyMap<string, PairFile>;
   readonly departures: ReadonlyMap<string, Departure>;
   readonly openItems: ReadonlyMap<string, OpenItem>;
   readonly trials: ReadonlyMap<string, TrialFile>;

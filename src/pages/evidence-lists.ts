@@ -40,7 +40,7 @@ export function offWords(shown: Shown, { measurement, off }: MeasurementFile): s
   return off > 0 && !words.startsWith("0 ") ? `+${words}` : words;
 }
 
-const ORDER: { readonly [state in HoldPointFile["state"]]: number } = { blocked: 0, ready: 1, ahead: 2, passed: 3 };
+const ORDER: { readonly [state in HoldPointFile["state"]]: number } = { reopened: 0, blocked: 1, ready: 2, ahead: 3, passed: 4 };
 
 export function holdPoints(shown: Shown): HoldPointFile[] {
   return [...shown.evidence.holdPoints.values()].sort((a, b) => ORDER[a.state] - ORDER[b.state]);

@@ -33,9 +33,9 @@ export interface HomeView {
 
 const NEWEST = 6;
 const PICTURES = 3;
-const ORDER: { readonly [state in HoldState]: number } = { ready: 0, blocked: 1, ahead: 2, passed: 3 };
+const ORDER: { readonly [state in HoldState]: number } = { reopened: 0, ready: 1, blocked: 2, ahead: 3, passed: 4 };
 
-/** Hold points not passed: those that are ready, then those with the least left to do. */
+/** Hold points not passed: those that are reopened or ready, then those with the least left to do. */
 export function holdPointsAhead(shown: Shown): HoldPointFile[] {
   const ahead = [...shown.evidence.holdPoints.values()].filter(({ state }) => state !== "passed");
   return ahead.sort((a, b) => ORDER[a.state] - ORDER[b.state] || a.needs.length - b.needs.length || (a.holdPoint.id < b.holdPoint.id ? -1 : 1));

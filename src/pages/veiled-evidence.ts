@@ -1,9 +1,10 @@
 /** Evidence with only what an edition shows in it. Verdicts, states and counts of joints stay those of the whole record. */
-import type { AssemblyFile, BatchFile, Evidence, Finding, HoldPointFile, JointFile, LotFile, Need, PieceFile } from "../evidence/types.ts";
+import type { AssemblyFile, BatchFile, Change, Evidence, Finding, HoldPointFile, JointFile, LotFile, Need, PieceFile } from "../evidence/types.ts";
 import type { Batch, Lot, Record, Ref } from "../record/types.ts";
 import type { TrialFile } from "../evidence/types/trial.ts";
 import { tellsAll, type Veil } from "./veil.ts";
 import { veiledCure } from "./veiled-cure.ts";
+import { veiledMeasurement, veiledPairs } from "./veiled-measures.ts";
 import type { VeiledRecord } from "./veiled-record.ts";
 
 export const RESTS_ON_HIDDEN = "Rests on something this edition does not show.";
@@ -31,6 +32,7 @@ export function veiledEvidence(wholeRecord: Record, whole: Evidence, veiled: Vei
     joints: kept(whole.joints, undefined, (file) => jointFile(file, ground)),
     holdPoints: kept(whole.holdPoints, undefined, (file) => holdPointFile(file, ground)),
     assemblies: kept(whole.assemblies, undefined, (file) => assemblyFile(file, ground)),
+    pairs: veiledPairs(whole.pairs, veil, facts),
     departures: kept(whole.departures, veil.departures, facts.departure),
     openItems: kept(whole.openItems, veil.openItems, facts.openItem),
     trials: kept(whole.trials, veil.trials, (file) => trialFile(file, ground)),
@@ -131,6 +133,7 @@ function holdPointFile(file: HoldPointFile, ground: Ground): HoldPointFile {
   return {
     ...rest,
     needs: needs(file, ground),
+    changes: changes(file, ground),
     inspections: file.inspections.filter((each) => open.has(each.entry)).map(ground.facts.inspection),
     ...(signed !== undefined && open.has(signed.entry) ? { signed: ground.facts.inspection(signed) } : {}),
   };
@@ -147,6 +150,13 @@ function needs(file: HoldPointFile, ground: Ground): Need[] {
   });
 }
 
+/** Hidden changes become one line, however many they are. */
+function changes(file: HoldPointFile, ground: Ground): Change[] {
+  const open = file.changes.filter((change) => ground.tells(change.about) && change.restsOn.every(ground.tells));
+  if (open.length === file.changes.length) return open;
+  return [...open, { about: { kind: "hold point", id: file.holdPoint.id }, sentence: RESTS_ON_HIDDEN, restsOn: [] }];
+}
+
 function assemblyFile(file: AssemblyFile, ground: Ground): AssemblyFile {
   const { veil, facts } = ground;
   const within = new Set(file.within);
@@ -154,7 +164,7 @@ function assemblyFile(file: AssemblyFile, ground: Ground): AssemblyFile {
     ...file,
     openItems: file.openItems.filter(({ id }) => veil.openItems.has(id)).map(facts.openItem),
     departures: file.departures.filter(({ id }) => veil.departures.has(id)).map(facts.departure),
-    measurements: file.measurements.filter(({ measurement }) => veil.entries.has(measurement.entry)).map((each) => ({ ...each, measurement: facts.measurement(each.measurement) })),
+    measurements: file.measurements.filter(({ measurement }) => veil.entries.has(measurement.entry)).map((each) => veiledMeasurement(each, veil, facts)),
     minutes: minutesIn(ground, within),
   };
 }

@@ -24,6 +24,7 @@ export const JOINT_MEANS: { readonly [state in JointState]: string } = {
 
 export const HOLD_MEANS: { readonly [state in HoldState]: string } = {
   passed: "Looked at and signed.",
+  reopened: "Signed, but what was looked at has changed since. It is to be looked at again.",
   ready: "Nothing is missing in the record; ready to be looked at.",
   blocked: "Something is wrong that must be put right first.",
   ahead: "Nothing is known to be wrong; work is still to be done.",

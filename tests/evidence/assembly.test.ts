@@ -2,12 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { hoursOf } from "../../src/evidence/hours.ts";
-import { measurementFile } from "../../src/evidence/measurement.ts";
 import { rules } from "../../src/evidence/rules.ts";
 import type { HoursLine, Record } from "../../src/record/types.ts";
 import { dayText } from "../../src/reckoning/calendar.ts";
 import { assembly, batch, DAY, departure, entry, holdPoint, inspection, joint, measurement, openItem, record, test } from "./make.ts";
-import { mm } from "./quantities.ts";
 
 const place = { file: "", line: 1, column: 1 };
 const hours = (assembly: string, minutes: number, who = "ann", task = "gluing"): HoursLine => ({ place, who, task, minutes, typed: `${minutes} min`, assembly });
@@ -15,7 +13,7 @@ const hours = (assembly: string, minutes: number, who = "ann", task = "gluing"):
 const TREE = [
   assembly("aircraft", { holdPoints: [holdPoint("FLY", { assembly: "aircraft", kind: "flight" })] }),
   assembly("rib", { parent: "wing", joints: [joint("R-1", "rib")], holdPoints: [holdPoint("RIBS", { assembly: "rib" })] }),
-  assembly("wing", { parent: "aircraft", joints: [joint("W-1"), joint("W-2")], holdPoints: [holdPoint("CLOSE"), holdPoint("COVER", { kind: "covering" })] }),
+  assembly("wing", { parent: "aircraft", joints: [joint("W-1"), joint("W-2")], holdPoints: [holdPoint("CLOSE", { joints: ["W-1"] }), holdPoint("COVER", { kind: "covering" })] }),
   assembly("fin", { parent: "aircraft" }),
 ];
 
@@ -39,23 +37,6 @@ describe("An assembly", () => {
     expect(assemblies.get("aircraft")).toMatchObject({ within: ["aircraft", "wing", "rib", "fin"], minutes: 125, openItems: [{ id: "O-1" }, { id: "O-2" }] });
     expect(assemblies.get("fin")).toMatchObject({ within: ["fin"], joints: [], minutes: 5, holdPoints: [] });
     expect(assemblies.get("fin")?.nextHoldPoint).toBeUndefined();
-  });
-});
-
-describe("A measurement", () => {
-  const tolerance = { typed: "+0.5 mm −0.2 mm", minus: -0.0002, plus: 0.0005 };
-  const of = (found: string) => measurementFile(measurement({ drawing: mm("62.0"), tolerance, found: mm(found) }));
-
-  it("is within its tolerance up to both limits and out beyond them", () => {
-    expect(["61.7", "61.8", "62.0", "62.5", "62.6"].map((found) => of(found).verdict)).toEqual(["out", "within", "within", "within", "out"]);
-    expect(of("62.3").off).toBeCloseTo(0.0003, 12);
-    expect(of("61.7").off).toBeCloseTo(-0.0003, 12);
-  });
-
-  it("has no verdict without a drawing or a tolerance", () => {
-    expect(measurementFile(measurement({}))).toMatchObject({ verdict: "no tolerance" });
-    expect(measurementFile(measurement({})).off).toBeUndefined();
-    expect(measurementFile(measurement({ drawing: mm("61.0") }))).toMatchObject({ verdict: "no tolerance", off: expect.closeTo(0.001, 12) });
   });
 });
 

@@ -94,7 +94,8 @@ describe("A hold point", () => {
   it("is passed once the last look at it was signed, and still lists what it would need", () => {
     expect(brief(fileOf([GLUED, TESTS, ...looked("signed")]))).toEqual(["passed"]);
     expect(fileOf([GLUED, TESTS, ...looked("not signed", "signed")])).toMatchObject({ state: "passed", signed: { result: "signed", day: "2025-05-02" }, inspections: [{}, {}] });
-    expect(brief(fileOf([GLUED, ...looked("signed")]))).toEqual(["passed", "W-1", "W-2", "R-1"]);
+    const open = other({ raised: [openItem("O-1", { before: "CLOSE" })] });
+    expect(brief(fileOf([GLUED, TESTS, open, ...looked("signed")]))).toEqual(["passed", "O-1 blocks"]);
   });
 
   it("is blocked where the last look at it was not signed", () => {
