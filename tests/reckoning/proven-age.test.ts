@@ -67,6 +67,12 @@ describe("The age that a record proves", () => {
     }), { numRuns: 300 });
   });
 
+  it("is that of the temperature assumed all along where nothing was logged, and nothing without one", () => {
+    expect(provenAge(clockOf([], { from: "doubling" }), 100, 300, 30)).toBe(400);
+    expect(provenAge(clockOf([], { from: "doubling" }), 100, 300, undefined)).toBe(0);
+    expect(provenAge(clockOf([{ time: 200, value: 30 }], { from: "doubling" }), 100, 300, 10)).toBe(100);
+  });
+
   it("is reached at once where none is asked", () => {
     expect(reachedAt(clockOf([], { from: "doubling" }), 100, 0, 20)).toBe(100);
     expect(reachedAt(clockOf([], { from: "doubling" }), 100, 50, 10)).toBe(200);
