@@ -4,9 +4,10 @@ import type { EntryView } from "../src/pages/entry.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { dateShort, dateWords } from "../src/pages/words.ts";
 import type { Entry } from "../src/record/types.ts";
+import { AmendedNote, AmendsNote, Story } from "./amended.tsx";
 import { DaySheet } from "./day-sheet.tsx";
 import { To } from "./link.tsx";
-import { Page, Prose } from "./page.tsx";
+import { Page } from "./page.tsx";
 import { Photo } from "./picture.tsx";
 
 const COLUMN = "(min-width: 60rem) 44rem, 100vw";
@@ -25,8 +26,10 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
           <h1>{entry.title}</h1>
         </header>
         <div class="entry__story">
+          <AmendedNote site={site} from={from} entry={entry} />
           {view.lead === undefined ? null : <Photo site={site} from={from} photo={view.lead} lazy={false} sizes={COLUMN} />}
-          {entry.body.map(({ markdown, audience }) => <Prose html={site.prose(markdown, from)} class={audience === "public" ? "" : `prose--${audience}`} />)}
+          <Story site={site} from={from} entry={entry} />
+          <AmendsNote site={site} from={from} entry={entry} />
           {view.others.length === 0 ? null : <div class="entry__photos">{view.others.map((photo) => <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 22rem, 100vw" />)}</div>}
         </div>
         <aside class="entry__side" aria-label="The day’s facts">

@@ -1,4 +1,5 @@
 import type { JSX } from "preact";
+import { amendmentsTo } from "../src/pages/amended.ts";
 import { homeView } from "../src/pages/home.ts";
 import type { HomeView } from "../src/pages/home.ts";
 import { happenings } from "../src/pages/happened.ts";
@@ -96,7 +97,8 @@ function Newest({ site, view: { newest } }: PartProps): JSX.Element {
 
 function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Entry }): JSX.Element {
   const [photo] = entry.photos;
-  const first = entry.body[0]?.markdown.split(/\n\s*\n/).find((block) => /^[^#!:\s|>-]/.test(block));
+  const isStruck = amendmentsTo(site.shown, entry.id).some(({ prose }) => prose);
+  const first = isStruck ? undefined : entry.body[0]?.markdown.split(/\n\s*\n/).find((block) => /^[^#!:\s|>-]/.test(block));
   return (
     <article class="latest">
       {photo === undefined ? null : <Photo site={site} from={PATH} photo={photo} sizes="(min-width: 60rem) 42rem, 100vw" caption={false} />}

@@ -5,6 +5,7 @@ import { batchPage, type BatchPage } from "../../src/pages/batch-page.ts";
 import { addressOf } from "../../src/pages/address.ts";
 import { BATCH_MEANS, deciding } from "../../src/pages/verdict-words.ts";
 import { dateWords, listed, percent, signedPercent } from "../../src/pages/words.ts";
+import { ChangesOf } from "../amended.tsx";
 import { Findings } from "../findings.tsx";
 import { To } from "../link.tsx";
 import { Mark } from "../mark.tsx";
@@ -24,6 +25,7 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
         <p class="title__lead">{page.adhesive?.title ?? batch.adhesive}{page.people.length === 0 ? "" : `. At work that day: ${listed(page.people)}`}.</p>
       </Title>
       <BatchVerdictBox file={file} {...where} />
+      <ChangesOf about={[about[0], ...file.pieces.map(({ piece }) => ({ kind: "piece", id: piece.id }) as const)]} {...where} />
       <Section id="mix" title="The mix">
         <div class="pair"><ComponentTable page={page} {...where} /><RatioFigure file={file} page={page} /></div>
         <Facts rows={page.mix} />

@@ -87,6 +87,12 @@ const byId = {
     "A batch that the builder rejects is rejected, whatever its pieces show.",
     FROM_RECORD,
   ),
+  "amended": rule(
+    "Amended",
+    "What was written down wrong is put right in a later entry, which says why. Everything is reckoned from what stands now, on the day it was first " +
+      "written down for; what was written first stays readable. It is a caution and decides nothing by itself.",
+    FROM_RECORD,
+  ),
   "piece-broken": rule("Broken", "A test piece shows nothing until it has been broken.", AC_43_13_SAMPLE),
   "failure-mode": rule(
     "Where it broke",

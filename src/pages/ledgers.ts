@@ -1,5 +1,6 @@
 import { stringify } from "csv-stringify/sync";
 import { batchRows, findingRows, hoursRows, jointRows, pieceRows, type Cell, type Row } from "./ledger-rows.ts";
+import { amendmentRows } from "./amendment-rows.ts";
 import type { Shown } from "./shown.ts";
 
 export interface Ledger {
@@ -9,7 +10,7 @@ export interface Ledger {
 }
 
 const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])[] = [
-  ["hours", hoursRows], ["batches", batchRows], ["pieces", pieceRows], ["joints", jointRows], ["findings", findingRows],
+  ["hours", hoursRows], ["batches", batchRows], ["pieces", pieceRows], ["joints", jointRows], ["findings", findingRows], ["amendments", amendmentRows],
 ];
 
 /** Whether an edition has ledgers: public only where the aircraft file says so. */
@@ -32,6 +33,7 @@ export function ledgersOf(shown: Shown): Ledger[] {
   if (!hasLedgers(shown)) return [];
   return LEDGERS.flatMap(([name, make]) => {
     const rows = make(shown);
+    if (rows.length === 0 && name === "amendments") return [];
     return [{ path: `data/${name}.json`, text: jsonOf(shown, rows) }, { path: `data/${name}.csv`, text: csvOf(rows) }];
   });
 }

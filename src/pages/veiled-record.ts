@@ -1,6 +1,7 @@
 /** A record with only what an edition shows in it. */
 import type { Adhesive, Aircraft, Assembly, Batch, Component, Departure, Entry, Inspection, Lot, Measurement, OpenItem, Person, Piece, PieceTest, Procedure, Record, Trial } from "../record/types.ts";
 import { UNNAMED, WITHHELD, type Veil } from "./veil.ts";
+import { veiledAmendments } from "./veiled-amends.ts";
 import { resolved, veiledBody } from "./veiled-prose.ts";
 
 export interface VeiledRecord {
@@ -77,6 +78,7 @@ function veiledEntry(entry: Entry, veil: Veil, facts: Facts): Entry {
     recalls: entry.recalls.filter((each) => veil.lots.has(each.lot)),
     rejections: entry.rejections.filter((each) => veil.batches.has(each.batch)),
     inspections: entry.inspections.map(facts.inspection),
+    amendments: veiledAmendments(entry.amendments, veil, facts.person),
   };
 }
 

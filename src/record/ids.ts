@@ -62,12 +62,16 @@ export class Ids {
   }
 }
 
+/** What a builder may state again in order to correct it. */
+const CORRECTED: readonly Kind[] = ["batch", "piece", "departure", "open item"];
+
 function twice(named: Named, other: Named): Fault {
   const { file, line, column } = other.place;
   const message = other.id === named.id ? `the id ${named.id} is already that of ${aKind(other.kind)}` : `the ids ${named.id} and ${other.id} differ only in capital letters`;
+  const corrects = other.id === named.id && other.kind === named.kind && CORRECTED.includes(named.kind) && file !== named.place.file;
   return {
-    code: "duplicate-id", message, expected: "an id for each thing in the record",
-    found: `${named.id} here, ${other.id} at ${file}:${line}:${column}`, mend: "give one of them another id",
+    code: "duplicate-id", message, expected: "an id for each thing in the record", found: `${named.id} here, ${other.id} at ${file}:${line}:${column}`,
+    mend: corrects ? "give one of them another id; if this corrects the earlier entry, state it under `amends`" : "give one of them another id",
   };
 }
 

@@ -2,6 +2,7 @@
 import type { Batch } from "../../record/types.ts";
 import type { Book } from "../book.ts";
 import type { BatchFile, BatchVerdict, Finding, PieceFile } from "../types.ts";
+import { amendedFindings } from "../amended.ts";
 import { batchCase, type BatchCase, type BatchRule } from "./case.ts";
 import { cureTemperature } from "./cure-temperature.ts";
 import { dewPointRule, shopHumidity, shopTemperature } from "./climate.ts";
@@ -12,8 +13,10 @@ import { testPieces } from "./pieces.ts";
 import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
 
+const amendedRule: BatchRule = ({ book, batch, find }) => amendedFindings(book.record, { kind: "batch", id: batch.id }, find);
+
 const RULES: readonly BatchRule[] = [
-  mixRatioRule, lotKnown, lotInDate, lotRecalled, shopTemperature, shopHumidity, woodMoisture, dewPointRule, workingLifeRule, cureTemperature, testPieces, buildersRejection,
+  mixRatioRule, lotKnown, lotInDate, lotRecalled, shopTemperature, shopHumidity, woodMoisture, dewPointRule, workingLifeRule, cureTemperature, testPieces, buildersRejection, amendedRule,
 ];
 
 export function batchFile(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchFile {

@@ -1,6 +1,7 @@
 /** The verdict of a test piece: the gravest that any of its checks forces, else pass. */
 import { ended } from "../../reckoning/figure.ts";
 import type { Batch, Piece, PieceTest } from "../../record/types.ts";
+import { amendedFindings } from "../amended.ts";
 import type { Book } from "../book.ts";
 import type { PieceFile, PieceVerdict } from "../types.ts";
 import { caseOf, type Check, type PieceCase } from "./case.ts";
@@ -22,8 +23,9 @@ export function pieceFile(book: Book, batch: Batch, piece: Piece): PieceFile {
 function judged(c: PieceCase): PieceFile {
   const checks = checksOf(c, c.test);
   const { piece, test, overlapRatio, revealing, curedFor, cure, stress } = c;
+  const amended = amendedFindings(c.book.record, { kind: "piece", id: piece.id }, c.find);
   const verdict = GRAVEST.find((grave) => checks.some((check) => check.verdict === grave)) ?? "pass";
-  return { piece, test, verdict, findings: checks.map((check) => check.finding), overlapRatio, revealing, curedFor, cure, stress };
+  return { piece, test, verdict, findings: [...checks.map((check) => check.finding), ...amended], overlapRatio, revealing, curedFor, cure, stress };
 }
 
 function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {

@@ -40,7 +40,7 @@ export class Alteration {
     const scales = treeAt(stated, SCALES);
     const before = treeAt(entry, SCALES);
     if (scales && before) this.#fact(before, scales, { word: "On the scales", path: SCALES, keys: [] });
-    else if (scales) this.#report(scales, faults.noSuchFact(this.#id, { path: SCALES, keys: ["what"], named: false, word: "On the scales" }, "scales", []));
+    else if (scales) this.#report(scales, faults.nothingOnScales(this.#id));
   }
 
   #list(facts: Tree[], items: readonly Tree[], list: Keyed, path: Path): void {

@@ -35,6 +35,10 @@ export function noSuchFact(entry: string, list: Keyed, key: string, known: reado
   return said(`${entry} has no ${word} "${shown(key)}" that could be amended`, known.length === 0 ? "something that stands in that entry; it has none of these" : `one that stands there: ${likest(key, known)}`, key, mend);
 }
 
+export function nothingOnScales(entry: string): Fault {
+  return said(`${entry} weighed nothing on scales`, "`scales` in an entry that has them", "scales", `what was left out goes into an entry of its own, dated ${entry.slice(0, 10)}`);
+}
+
 export function severalFacts(list: Keyed, key: string): Fault {
   const [, ...others] = list.keys;
   return said(`several there are called "${shown(key)}"`, `${others.map((other) => `\`${other}\``).join(" or ")} beside it, as it was written down`, key, "say which is meant");

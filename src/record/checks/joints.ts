@@ -8,7 +8,7 @@ type Last = Map<string, { readonly filed: EntryFile; readonly path: Path; readon
 export function checkJoints(desk: Desk): void {
   const last: Last = new Map();
   const batchDays = new Map<string, EntryFile>();
-  for (const filed of soundOf(desk, "entry")) for (const batch of filed.spec.batches ?? []) batchDays.set(batch.id, filed);
+  for (const filed of soundOf(desk, "entry")) for (const batch of filed.spec.batches ?? []) if (!batchDays.has(batch.id)) batchDays.set(batch.id, filed);
   for (const filed of soundOf(desk, "entry")) {
     (filed.spec.reworks ?? []).forEach(({ joints }, at) => joints.forEach((joint, index) => opened(desk, filed, ["reworks", at, "joints", index], joint, last)));
     (filed.spec.batches ?? []).forEach(({ id, joints }, at) => {

@@ -51,7 +51,7 @@ function checkWoodFailure(desk: Desk, filed: EntryFile, index: number, test: Tes
 function checkOnce(desk: Desk, filed: EntryFile, index: number, test: TestSpec, broken: Map<string, string>): void {
   const before = broken.get(test.piece);
   if (before === undefined) broken.set(test.piece, whereIs(filed, ["tests", index]));
-  else report(desk, filed, ["tests", index, "piece"], { code: "twice", message: `${test.piece} is already broken`, expected: "each piece once", found: `${test.piece}, broken at ${before}`, mend: "write the piece that was broken, or take one of the two away" });
+  else report(desk, filed, ["tests", index, "piece"], { code: "twice", message: `${test.piece} is already broken`, expected: "each piece once", found: `${test.piece}, broken at ${before}`, mend: "write the piece that was broken, or take one of the two away; to correct an earlier entry, state it under `amends`" });
 }
 
 function checkOrder(desk: Desk, filed: EntryFile, index: number, test: TestSpec, { filed: gluedIn, batch }: Glued): void {

@@ -30,7 +30,7 @@ export function amendmentSchema(parts: Amendable) {
   const batch = partly(parts.batch, ["id"]).safeExtend({ pieces: some("Pieces", parts.piece, "id") });
   return z.strictObject({
     entry: id("The earlier entry that is amended.", "2025-03-08-caps"),
-    why: words("Why. All who may read the amended entry read this beside its first text.", "The cup's tare had not been taken off"),
+    why: words("Why, for all who may read the amended entry: they see it beside the first text.", "The cup's tare had not been taken off"),
     prose: choice(["struck"], "Strikes out the prose of the amended entry; it stays readable. Without any other key below, this is meant.").optional(),
     hours: list(parts.hours, "All of that day's lines of hours, as they should read.").optional(),
     batches: list(batch, "Batches that were written down wrong: which, and what is right.").optional(),

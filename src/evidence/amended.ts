@@ -1,0 +1,48 @@
+/** What later entries changed of a thing, as cautions: they decide nothing, since everything is reckoned from the values as amended. */
+import { ended } from "../reckoning/figure.ts";
+import type { Amendment, Change, Record, Ref, Said } from "../record/types.ts";
+import type { Finder } from "./finding.ts";
+import type { Finding } from "./types.ts";
+
+interface Changed {
+  readonly amendment: Amendment;
+  readonly change: Change;
+}
+
+const made = new WeakMap<Record, ReadonlyMap<string, readonly Changed[]>>();
+
+export function amendedFindings(record: Record, about: Ref, find: Finder): Finding[] {
+  const changes = changesIn(record).get(keyOf(about)) ?? [];
+  return changes.filter(({ change }) => namesNobody(change)).map(({ amendment, change }) =>
+    find("amended", "caution", {
+      sentence: `Amended on ${amendment.day}: ${changeSentence(change)}, because: ${ended(amendment.why)}`,
+      alsoOn: [{ kind: "entry", id: amendment.entry }, { kind: "entry", id: amendment.by }, ...change.needs, ...refsIn(change.was), ...refsIn(change.is)],
+    }),
+  );
+}
+
+/** `hardener mass was 35.1 g, is 17.6 g` */
+function changeSentence({ fact, value, was, is }: Change): string {
+  const what = value === undefined ? fact : `${fact}, ${value}`;
+  return `${what}: was ${was === undefined ? "not written down" : textOf(was)}, is ${is === undefined ? "struck out" : textOf(is)}`;
+}
+
+/** Who witnessed a test changes nothing that is reckoned; the entry's page tells it by the name that its edition shows. */
+function namesNobody({ was, is }: Change): boolean {
+  return [...refsIn(was), ...refsIn(is)].every(({ kind }) => kind !== "person");
+}
+
+function changesIn(record: Record): ReadonlyMap<string, readonly Changed[]> {
+  const known = made.get(record);
+  if (known) return known;
+  const index = new Map<string, Changed[]>();
+  for (const amendment of record.entries.flatMap((entry) => entry.amendments)) {
+    for (const change of amendment.changes) index.set(keyOf(change.about), [...(index.get(keyOf(change.about)) ?? []), { amendment, change }]);
+  }
+  made.set(record, index);
+  return index;
+}
+
+const keyOf = ({ kind, id }: Ref): string => `${kind} ${id}`;
+const textOf = (said: Said): string => said.map((part) => (typeof part === "string" ? part : part.id)).join("");
+const refsIn = (said: Said = []): Ref[] => said.flatMap((part) => (typeof part === "string" ? [] : [part]));

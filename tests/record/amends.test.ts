@@ -1,0 +1,110 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { reckon } from "../../src/evidence/evidence.ts";
+import { readRecord } from "../../src/record/read.ts";
+import type { Change, Entry, Record } from "../../src/record/types.ts";
+import { TODAY, withSmall } from "../problems/cases.ts";
+
+/** The small record with entries added, whole texts by their names. */
+async function withEntries(entries: { readonly [id: string]: string }): Promise<Record> {
+  return withSmall(async (folder) => {
+    for (const [id, text] of Object.entries(entries)) writeFileSync(join(folder, `entries/${id}.md`), `---\ndate: ${id.slice(0, 10)}\ntitle: Put right\nassembly: spar\n${text}\n---\n`);
+    const read = await readRecord(folder, { today: TODAY });
+    if ("problems" in read) throw new Error(JSON.stringify(read.problems, undefined, 1));
+    return read.record;
+  });
+}
+
+const CAPS = "2025-03-08-caps";
+const named = (record: Record, id: string): Entry => {
+  const entry = record.entries.find((one) => one.id === id);
+  if (entry === undefined) throw new Error(`no ${id}`);
+  return entry;
+};
+const words = ({ fact, value, was, is }: Change): string => {
+  const text = (said: Change["was"]): string => said?.map((part) => (typeof part === "string" ? part : `<${part.kind} ${part.id}>`)).join("") ?? "–";
+  return `${fact} | ${value ?? ""} | ${text(was)} | ${text(is)}`;
+};
+const changesIn = (record: Record, id: string): string[] => named(record, id).amendments.flatMap(({ changes }) => changes.map(words));
+
+describe("an amendment", () => {
+  it("changes the values that it states and no others, and leaves the batch on its day", async () => {
+    const [before, after] = [await withEntries({}), await withEntries({ "2025-04-01-right": `amends: [{ entry: ${CAPS}, why: Tare, batches: [{ id: B-001, hardener: { mass: 35.0 g }, mixed: "14:25" }] }]` })];
+    const [was, is] = [named(before, CAPS).batches[0], named(after, CAPS).batches[0]];
+    expect(is).toEqual({ ...was, hardener: { lot: "H-1", mass: { typed: "35.0 g", value: 0.035, unit: "kg", step: 0.0001 } }, mixed: { typed: "14:25", epoch: (was?.mixed?.epoch ?? 0) + 300 } });
+    expect({ day: is?.day, entry: is?.entry }).toEqual({ day: "2025-03-08", entry: CAPS });
+    expect(changesIn(after, "2025-04-01-right")).toEqual(["Batch B-001 | hardener mass | 35.1 g | 35.0 g", "Batch B-001 | mixed | 14:20 | 14:25"]);
+    expect(named(after, CAPS).hours).toEqual(named(before, CAPS).hours);
+  });
+
+  it("changes tests, measurements, departures, open items, hours and pieces, each found by its id or words", async () => {
+    const record = await withEntries({ "2025-04-01-right": `amends:
+  - entry: ${CAPS}
+    why: Read again from the notebook
+    hours: [{ who: builder, task: gluing, time: 3:00 }]
+    batches: [{ id: B-001, joints: [SP-J02, SP-J01, SP-J03], pieces: [{ id: B-001/1, thickness: 6.0 mm }] }]
+    measurements: [{ what: Depth at the root, found: 162.7 mm }]
+    departures: [{ id: D-1, why: The stock was full }]
+    open_items: { raise: [{ id: O-1, before: covering }] }
+  - entry: 2025-03-15-pieces
+    why: The other half was looked at
+    tests: [{ piece: B-001/1, wood_failure: 90 %, witness: builder }]
+    open_items: { close: [] }` });
+    expect(changesIn(record, "2025-04-01-right")).toMatchInlineSnapshot(`
+      [
+        "Batch B-001 | joints | <joint SP-J01>, <joint SP-J02> | <joint SP-J02>, <joint SP-J01>, <joint SP-J03>",
+        "Piece B-001/1 | thickness | 1/4 in | 6.0 mm",
+        "Measurement: Depth at the root | found | 162.6 mm | 162.7 mm",
+        "Departure D-1 | why | Cap stock was full | The stock was full",
+        "Open item O-1 | before | close-up | covering",
+        "Hours |  | <person builder>, gluing, 2:45; <person helper>, gluing, 1.5, assembly <assembly wing> | <person builder>, gluing, 3:00",
+        "Test of B-001/1 | wood failure | 100 % | 90 %",
+        "Test of B-001/1 | witness | <person helper> | <person builder>",
+        "Open items closed |  | <open item O-1> | none",
+      ]
+    `);
+    expect(named(record, CAPS)).toMatchObject({ hours: [{ minutes: 180, assembly: "spar" }], measurements: [{ found: { typed: "162.7 mm" }, drawing: { typed: "162.0 mm" } }], raised: [{ before: "covering", what: "Round the cap's end" }] });
+    expect(named(record, CAPS).raised[0]).not.toHaveProperty("closedIn");
+    expect(named(record, "2025-03-15-pieces").tests[0]).toMatchObject({ day: "2025-03-15", woodFailure: { value: 0.9 }, failure: "wood" });
+  });
+
+  it("strikes out single values, and facts that nothing leads to", async () => {
+    const record = await withEntries({ "2025-04-01-right": `amends:
+  - { entry: ${CAPS}, why: Not read, batches: [{ id: B-001, struck: [shop.humidity, closed] }] }
+  - { entry: 2025-03-15-pieces, why: Another piece, tests: [{ piece: B-001/2, struck: [all] }] }` });
+    expect(named(record, CAPS).batches[0]).not.toHaveProperty("humidity");
+    expect(named(record, CAPS).batches[0]).not.toHaveProperty("closed");
+    expect(named(record, "2025-03-15-pieces").tests.map(({ piece }) => piece)).toEqual(["B-001/1"]);
+    expect(changesIn(record, "2025-04-01-right")).toEqual(["Batch B-001 | humidity | 52 % | –", "Batch B-001 | closed | 14:55 | –", "Test of B-001/2 |  | failure mixed | –"]);
+  });
+
+  it("adds a piece that was left out, where its procedure is given", async () => {
+    const record = await withEntries({ "2025-04-01-right": `amends: [{ entry: ${CAPS}, why: A third was made, batches: [{ id: B-001, pieces: [{ id: B-001/3, procedure: three-leg }] }] }]` });
+    expect(named(record, CAPS).batches[0]?.pieces.map(({ id }) => id)).toEqual(["B-001/1", "B-001/2", "B-001/3"]);
+    expect(changesIn(record, "2025-04-01-right")).toEqual(["Piece B-001/3 |  | – | procedure <procedure three-leg>"]);
+  });
+
+  it("may itself be amended: the last counts, and both say what they changed", async () => {
+    const amends = (mass: string): string => `amends: [{ entry: ${CAPS}, why: Tare, batches: [{ id: B-001, hardener: { mass: ${mass} } }] }]`;
+    const record = await withEntries({ "2025-04-01-right": amends("34.0 g"), "2025-04-02-right": amends("35.0 g") });
+    expect(named(record, CAPS).batches[0]?.hardener?.mass?.typed).toBe("35.0 g");
+    expect([...changesIn(record, "2025-04-01-right"), ...changesIn(record, "2025-04-02-right")]).toEqual(["Batch B-001 | hardener mass | 35.1 g | 34.0 g", "Batch B-001 | hardener mass | 34.0 g | 35.0 g"]);
+  });
+
+  it("that states no facts strikes out the prose, and changes nothing that is reckoned", async () => {
+    const [before, after] = [await withEntries({}), await withEntries({ "2025-04-01-right": `amends: [{ entry: ${CAPS}, why: It was another day's }]` })];
+    expect(named(after, "2025-04-01-right").amendments).toMatchObject([{ prose: true, changes: [] }]);
+    expect(named(after, CAPS)).toEqual(named(before, CAPS));
+    expect([...reckon(after).batches.values()].map(({ verdict }) => verdict)).toEqual([...reckon(before).batches.values()].map(({ verdict }) => verdict));
+  });
+
+  it("is told in a finding for each value, which decides nothing", async () => {
+    const record = await withEntries({ "2025-04-01-right": `amends: [{ entry: ${CAPS}, why: The cup's tare was in it, batches: [{ id: B-001, hardener: { mass: 20.0 g } }] }]` });
+    const file = reckon(record).batches.get("B-001");
+    expect(file?.findings.filter(({ rule }) => rule === "amended").map(({ severity, sentence }) => [severity, sentence])).toEqual([
+      ["caution", "Amended on 2025-04-01: Batch B-001, hardener mass: was 35.1 g, is 20.0 g, because: The cup's tare was in it."],
+    ]);
+    expect(file?.findings.find(({ rule }) => rule === "mix-ratio")?.severity).toBe("rejects");
+  });
+});
