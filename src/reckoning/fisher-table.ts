@@ -8,44 +8,48 @@
  * Source: Freeman and Halton, Biometrika 38 (1951) 141, as in R's fisher.test; memory.
  * Domain: a rectangle of whole numbers ≥ 0, 1 ≤ n ≤ 2,000, at most 100,000 tables with these margins, else undefined.
  */
-import { choose } from "./binomial-coefficient.ts";
 import { isCount } from "./domain.ts";
 import { exactShare } from "./exact-share.ts";
+import { factorials } from "./factorials.ts";
 
 const MOST_PIECES = 2000;
 const MOST_TABLES = 100_000;
 
 export function fisherTable(rows: readonly (readonly number[])[]): number | undefined {
-  const width = rows[0]?.length ?? 0;
   const n = sum(rows.flat());
-  if (!(rows.every((row) => row.length === width && row.every(isCount)) && n >= 1 && n <= MOST_PIECES)) return undefined;
-  const columns = Array.from({ length: width }, (_, j) => sum(rows.map((row) => row[j] ?? 0)));
+  const [first = []] = rows;
+  if (!(rows.every((row) => row.length === first.length && row.every(isCount)) && n >= 1 && n <= MOST_PIECES)) return undefined;
+  const columns = first.map((_, j) => sum(rows.map((row) => row[j] ?? 0)));
+  const arrangements = arranger(n);
   const seen = rows.reduce((ways, row) => ways * arrangements(row), 1n);
   let asFar = 0n;
-  let tables = 0;
-  const within = eachTable(rows.map(sum), columns, 1n, (ways) => {
+  let left = MOST_TABLES;
+  const within = eachTable(rows.map(sum), columns, arrangements, 1n, (ways) => {
     if (ways <= seen) asFar += ways;
-    tables += 1;
-    return tables <= MOST_TABLES;
+    left -= 1;
+    return left >= 0;
   });
   return within ? exactShare(asFar, arrangements(columns)) : undefined;
 }
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
-/** The ways to set out things of these kinds in a row: (∑k)! / ∏ k!. */
-function arrangements(counts: readonly number[]): bigint {
-  let placed = 0;
-  return counts.reduce((ways, k) => ways * choose((placed += k), k), 1n);
+type Arrangements = (counts: readonly number[]) => bigint;
+
+/** The ways to set out things of these kinds in a row, (∑k)! / ∏ k!, for up to `most` things. */
+function arranger(most: number): Arrangements {
+  const factorial = factorials(most);
+  const of = (n: number): bigint => factorial[n] ?? 1n;
+  return (counts) => of(sum(counts)) / counts.reduce((product, k) => product * of(k), 1n);
 }
 
 /** Calls `visit` with the ways of each table, until it says false; then gives false. */
-function eachTable(rowSums: readonly number[], left: readonly number[], ways: bigint, visit: (ways: bigint) => boolean): boolean {
-  const [first, ...rest] = rowSums;
-  if (first === undefined || rest.length === 0) return visit(ways * arrangements(left));
+function eachTable(rowSums: readonly number[], left: readonly number[], arrangements: Arrangements, ways: bigint, visit: (ways: bigint) => boolean): boolean {
+  const [first = 0, ...rest] = rowSums;
+  if (rest.length === 0) return visit(ways * arrangements(left));
   return eachRow(first, left, [], (row) => {
     const remaining = left.map((space, j) => space - (row[j] ?? 0));
-    return eachTable(rest, remaining, ways * arrangements(row), visit);
+    return eachTable(rest, remaining, arrangements, ways * arrangements(row), visit);
   });
 }
 

@@ -60,6 +60,7 @@ describe("Fisher's exact test of two by two", () => {
 
   it("gives 1 where a row or a column is empty, and nothing for what is no table of counts", () => {
     expect(fisherExact([[0, 0], [3, 2]])?.twoSided).toBe(1);
+    expect(fisherExact([[1, 0], [0, 0]])).toEqual({ greater: 1, less: 1, twoSided: 1 });
     expect(fisherExact([[3, 0], [2, 0]])).toEqual({ greater: 1, less: 1, twoSided: 1 });
     const bad: TwoByTwo[] = [[[0, 0], [0, 0]], [[-1, 2], [3, 4]], [[1.5, 2], [3, 4]], [[NaN, 2], [3, 4]], [[2001, 0], [0, 0]]];
     for (const table of bad) expect(fisherExact(table)).toBeUndefined();
@@ -94,11 +95,15 @@ describe("Fisher's exact test of any table", () => {
     }), { numRuns: 60 });
   });
 
-  it("refuses a table that has too many others with its margins, and takes one just within", () => {
-    const wide = (n: number): number[][] => [[n, n, n], [n, n, n], [n, n, n]];
-    expect(fisherTable(wide(20))).toBeUndefined();
-    expect(fisherTable(wide(3))).toBe(1);
-    expect(fisherTable([[99_999 / 9, 0]])).toBeUndefined();
+  it("goes through 100,000 tables and refuses more", () => {
+    // With these margins the first two rows may be shared out in any way: (n + 1)·(m + 1) tables.
+    const two = (n: number, m: number): number[][] => [[n, 0], [m, 0], [0, n + m]];
+    expect(fisherTable(two(399, 249))).toBeLessThan(1e-100);
+    expect(fisherTable(two(310, 321))).toBeUndefined();
+  });
+
+  it("takes from one piece to 2,000", () => {
+    expect(fisherTable([[1, 0], [0, 0]])).toBe(1);
     expect(fisherTable([[2000, 0]])).toBe(1);
     expect(fisherTable([[2001, 0]])).toBeUndefined();
   });
