@@ -5,7 +5,7 @@ import type { Ref } from "../record/types.ts";
 /** When a hidden test broke the piece goes with the test; what a hidden log tells of warmth goes with the log. */
 export function veiledCure(cure: Cure, testIsShown: boolean, tells: (ref: Ref) => boolean): Cure {
   const { from, least, reference, referenceFrom, law } = cure;
-  if (!cure.logs.every(tells)) return { from, least, reference, referenceFrom, law, readyBy: "unknown", logs: [] };
+  if (!cure.logs.every(tells)) return { from, least, reference, referenceFrom, law, readyBy: "withheld", logs: [] };
   if (testIsShown) return cure;
   const { age: _age, warmth: _warmth, ...rest } = cure;
   return rest;

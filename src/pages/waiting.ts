@@ -37,12 +37,13 @@ const untilOf = ({ readyAt, from, least }: Cure): number => readyAt ?? from + le
 function rowOf({ piece, cure }: PieceFile, group: readonly PieceFile[], clock: LocalTime, end: number): WaitingRow {
   const hour = clock.hourBy(untilOf(cure));
   return {
-    batch: piece.batch, pieces: group.map((file) => file.piece.id), sortBy: hour, now: untilOf(cure) < end, by: byWords(cure),
+    batch: piece.batch, pieces: group.map((file) => file.piece.id), sortBy: hour, now: cure.readyBy !== "withheld" && untilOf(cure) < end, by: byWords(cure),
     from: `${dateShort(hour.slice(0, 10))}, ${hour.slice(11)}`,
   };
 }
 
 function byWords({ readyBy, assumed }: Cure): string {
+  if (readyBy === "withheld") return "at the earliest, by days alone; how warm it was rests on something this edition does not show";
   if (readyBy === "logged") return "by the shop’s logger";
   if (assumed === undefined || readyBy === "unknown") return "by days alone, no temperature being known";
   return readyBy === "assumed" ? `at ${assumed.words}` : `by the shop’s logger, and from its last reading on at ${assumed.words}`;

@@ -32,8 +32,8 @@ export interface Cure {
    * Undefined where no temperature at all is known; then only the days count.
    */
   readonly readyAt?: number;
-  /** By what the temperature until then is known. */
-  readonly readyBy: Warmth;
+  /** By what the temperature until then is known; `withheld` in an edition that does not show the log. */
+  readonly readyBy: Warmth | "withheld";
   /** The logs it rests on. */
   readonly logs: readonly Ref[];
 }
