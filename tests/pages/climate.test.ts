@@ -51,7 +51,7 @@ describe("The page on the climate", () => {
     const gap = log("shop", "2025-02-20", 24 * 30, (hour) => (hour > 100 && hour < 124 ? undefined : { temperature: hour === 0 ? 10 : 20, humidity: 0.5 }));
     const page = climatePage(shown(recordOf([gap]), "public"));
     expect(page.months).toEqual([
-      { month: "2025-02", temperature: ["10.0 °C", "20.0 °C", "20.0 °C"], humidity: ["50 %", "50 %", "50 %"], without: "1 d".replace("1 d", "24 h"), batches: 0 },
+      { month: "2025-02", temperature: ["10.0 °C", "20.0 °C", "20.0 °C"], humidity: ["50 %", "50 %", "50 %"], without: "24 h", batches: 0 },
       { month: "2025-03", temperature: ["20.0 °C", "20.0 °C", "20.0 °C"], humidity: ["50 %", "50 %", "50 %"], without: "", batches: 1 },
     ]);
     expect(page.gaps).toEqual([{ from: "2025-02-24 04:00", to: "2025-02-25 04:00", lasted: "24 h" }]);
