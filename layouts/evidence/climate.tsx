@@ -102,7 +102,7 @@ function Gaps({ page }: { readonly page: ClimatePage }): JSX.Element {
   return (
     <>
       <p class="measure">Over these times nothing is known by the logger. Cure is then counted by what was noted when a batch was glued, and by no more than the readings before and after.</p>
-      <ListTable caption="Times without readings" heads={["From", "To", { word: "Lasted", number: true }]}>
+      <ListTable caption="Each time without readings, by the workshop’s clock" heads={["From", "To", { word: "Lasted", number: true }]}>
         {page.gaps.map(({ from, to, lasted }) => <tr><td class="day">{from}</td><td class="day">{to}</td><td class="number">{lasted}</td></tr>)}
       </ListTable>
     </>
