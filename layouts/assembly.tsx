@@ -109,7 +109,7 @@ function Course({ site, from, view }: PartProps): JSX.Element | null {
   if (timeline === undefined || hours === undefined) return <section class="section"><h2>How it went</h2><p>Nothing has been written of it yet.</p></section>;
   const grew = spreadOver(pictured(told.map(({ entry }) => entry)), 6);
   const last = told[told.length - 1]?.entry.day ?? "";
-  const says = `${counted(told.length, "entry", "entries")} from ${dateWords(told[0]?.entry.day ?? last)} to ${dateWords(last)}, ${hoursWords(view.minutes)} in all. Posts on the line are the hours of each day; marks above it are batches glued, pieces broken, departures, open items and inspections. The days below have them all.`;
+  const says = `${counted(told.length, "entry", "entries")} from ${dateWords(told[0]?.entry.day ?? last)} to ${dateWords(last)}, ${hoursWords(view.minutes)} in all. Posts on the line are the hours of each day; marks above it are batches glued, pieces broken, departures, open items and inspections. The entries of those days tell of each.`;
   return (
     <section class="section">
       <h2>How it went</h2>
@@ -121,7 +121,15 @@ function Course({ site, from, view }: PartProps): JSX.Element | null {
   );
 }
 
-function Days({ site, from, view: { told } }: PartProps): JSX.Element | null {
+function Days({ site, from, view: { told, listed } }: PartProps): JSX.Element | null {
   if (told.length === 0) return null;
-  return <section class="section" id="days"><h2>Day by day</h2><Log site={site} from={from} told={told} photos /></section>;
+  return (
+    <section class="section" id="days">
+      <h2>Day by day</h2>
+      {listed.length === told.length ? null : (
+        <p class="quiet">{counted(listed.length, "day")} on the assembly itself. Those on the assemblies within stand on their own pages, and all of them under <a href={relative(from, "entries.html")}>entries</a>.</p>
+      )}
+      <Log site={site} from={from} told={listed} photos />
+    </section>
+  );
 }

@@ -1,7 +1,6 @@
 import type { JSX } from "preact";
 import type { Site } from "../src/pages/shown.ts";
 import type { Told } from "../src/pages/assembly.ts";
-import { gathered } from "../src/pages/happened.ts";
 import type { Happening } from "../src/pages/happened.ts";
 import { dayAndMonth, hoursWords, monthWords } from "../src/pages/words.ts";
 import type { Entry, Photo } from "../src/record/types.ts";
@@ -19,7 +18,7 @@ export function Happenings({ site, from, all }: PlaceProps & { readonly all: rea
   if (all.length === 0) return null;
   return (
     <ul class="happened">
-      {gathered(all).map(({ mark, word, what, about }) => (
+      {all.map(({ mark, word, what, about }) => (
         <li><To site={site} from={from} to={about}>{what}</To> <Mark of={mark} word={word} /></li>
       ))}
     </ul>

@@ -1,15 +1,21 @@
-/** Bundles the command with what it imports, and the browser scripts, into .build/: one file is read faster than some hundred. */
+/**
+ * Bundles the command with what it imports, and the browser scripts, into .build/: one file is read faster than some hundred.
+ * What a command imports only when it runs stays apart, so that no other command waits for it.
+ */
 import { build } from "esbuild";
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync, rmSync } from "node:fs";
 
 const browserScripts = existsSync("src/browser")
   ? readdirSync("src/browser").filter((name) => name.endsWith(".ts")).map((name) => `src/browser/${name}`)
   : [];
 
+rmSync(".build/parts", { recursive: true, force: true });
 await build({
   entryPoints: ["src/cli.ts"],
   outdir: ".build",
   bundle: true,
+  splitting: true,
+  chunkNames: "parts/[name]-[hash]",
   platform: "node",
   format: "esm",
   target: "node20.19",

@@ -5,10 +5,11 @@ import type { Assembly, Entry } from "../record/types.ts";
 import type { Chart } from "./chart.ts";
 import { dayAt, inHours, running, weekly, weeksOf } from "./chart.ts";
 import type { Happening } from "./happened.ts";
-import { gathered, happenings, ROWS } from "./happened.ts";
+import { happenings } from "./happened.ts";
 import type { Shown } from "./shown.ts";
 import { lineageOf, minutesOf, storyOf } from "./story.ts";
-import { dateShort, hoursWords } from "./words.ts";
+import { timelineOf } from "./timeline.ts";
+import { hoursWords } from "./words.ts";
 
 export interface Told {
   readonly entry: Entry;
@@ -27,10 +28,16 @@ export interface AssemblyView {
   readonly joints: readonly JointFile[];
   readonly holdPoints: readonly HoldPointFile[];
   readonly next?: HoldPointFile;
+  /** Days that tell of it or of what is within it, oldest first. */
   readonly told: readonly Told[];
+  /** Those to be listed: all, or where they are many only the days on the assembly itself; the others stand on the pages of what is within it. */
+  readonly listed: readonly Told[];
   readonly timeline?: TimelineInput;
   readonly hours?: Chart;
 }
+
+/** A list of more days than that says more on several pages. */
+const MOST_LISTED = 250;
 
 export function assemblyView(shown: Shown, id: string): AssemblyView | undefined {
   const { record, evidence } = shown;
@@ -43,6 +50,7 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
   const next = file.nextHoldPoint === undefined ? undefined : evidence.holdPoints.get(file.nextHoldPoint);
   return {
     assembly, file, told,
+    listed: told.length <= MOST_LISTED ? told : told.filter(({ entry }) => story.homesOf.get(entry.id)?.has(id) === true),
     above: lineageOf(record, id).slice(1).reverse(),
     children: story.children.get(id) ?? [],
     minutes: total(story.workOf.get(id) ?? []),
@@ -58,21 +66,6 @@ function minutesHere(entry: Entry, within: ReadonlySet<string>): number {
   return within.has(entry.assembly) && entry.hours.every(({ assembly }) => within.has(assembly))
     ? minutesOf(entry)
     : entry.hours.reduce((sum, { assembly, minutes }) => (within.has(assembly) ? sum + minutes : sum), 0);
-}
-
-function timelineOf(told: readonly Told[]): TimelineInput {
-  const days = told.map(({ entry }) => dayAt(entry.day));
-  const from = days[0] ?? 0;
-  const to = days[days.length - 1] ?? from;
-  return {
-    from, to: Math.max(to, from + 27),
-    work: told.map(({ entry, minutes }) => ({ day: dayAt(entry.day), hours: minutes / 60 })),
-    rows: ROWS.map((name) => ({
-      name,
-      events: told.flatMap(({ entry, happenings: all }) => gathered(all).filter(({ row }) => row === name)
-        .map(({ mark, what, word }) => ({ day: dayAt(entry.day), shape: mark, words: `${dateShort(entry.day)}: ${what}, ${word}` }))),
-    })),
-  };
 }
 
 function hoursOf(shown: Shown, assembly: Assembly): Chart {

@@ -17,9 +17,15 @@ export interface Happening {
   readonly about: Ref;
 }
 
-/** Each thing by itself, in the order of the rows of an entry. */
-export function happenings(entry: Entry, shown: Shown): Happening[] {
-  return [...glued(entry, shown), ...broken(entry, shown), ...said(entry, shown), ...inspected(entry, shown)];
+const known = new WeakMap<Shown, Map<string, readonly Happening[]>>();
+
+/** In the order of the rows of an entry; pieces of one batch with one verdict said together. Reckoned once for an edition: every assembly around an entry tells of it. */
+export function happenings(entry: Entry, shown: Shown): readonly Happening[] {
+  const ofShown = known.get(shown) ?? new Map<string, readonly Happening[]>();
+  known.set(shown, ofShown);
+  const all = ofShown.get(entry.id) ?? gathered([...glued(entry, shown), ...broken(entry, shown), ...said(entry, shown), ...inspected(entry, shown)]);
+  ofShown.set(entry.id, all);
+  return all;
 }
 
 function glued(entry: Entry, { evidence }: Shown): Happening[] {
@@ -56,7 +62,7 @@ function inspected(entry: Entry, { evidence }: Shown): Happening[] {
 }
 
 /** Pieces of one batch with one verdict said together: `3 pieces of B-014`. Everything else as it is. */
-export function gathered(all: readonly Happening[]): Happening[] {
+function gathered(all: readonly Happening[]): Happening[] {
   const groups = new Map<string, Happening[]>();
   const batchOf = (piece: string): string => piece.slice(0, piece.lastIndexOf("/"));
   for (const one of all) {

@@ -19,6 +19,8 @@ export interface Story {
   readonly work: readonly WorkLine[];
   /** Hours of the whole build, a step for each day worked. */
   readonly steps: readonly Step[];
+  /** The assemblies that an entry itself names, by its hours, its batches and as its own. */
+  readonly homesOf: ReadonlyMap<string, ReadonlySet<string>>;
   /** Entries that tell of an assembly or of one within it, oldest first. */
   readonly entriesOf: ReadonlyMap<string, readonly Entry[]>;
   /** Hours on an assembly and on those within it. */
@@ -46,9 +48,12 @@ function gather(record: Record): Story {
   const jointHome = new Map([...record.assemblies.values()].flatMap(({ id, joints }) => joints.map((joint) => [joint.id, id] as const)));
   const entriesOf = new Map<string, Entry[]>([...record.assemblies.keys()].map((id) => [id, []]));
   const workOf = new Map<string, WorkLine[]>([...record.assemblies.keys()].map((id) => [id, []]));
+  const homesOf = new Map<string, ReadonlySet<string>>();
   const work: WorkLine[] = [];
   for (const entry of record.entries) {
-    const told = new Set([...homesOf(entry, jointHome)].flatMap((id) => upFrom.get(id) ?? []));
+    const homes = homesIn(entry, jointHome);
+    homesOf.set(entry.id, homes);
+    const told = new Set([...homes].flatMap((id) => upFrom.get(id) ?? []));
     for (const id of told) entriesOf.get(id)?.push(entry);
     for (const { who, task, assembly, minutes } of entry.hours) {
       const line = { day: entry.day, who, task, assembly, minutes };
@@ -57,11 +62,10 @@ function gather(record: Record): Story {
     }
   }
   const position = new Map(record.entries.map(({ id }, at) => [id, at]));
-  return { work, steps: cumulative(work), entriesOf, workOf, children, tree: treeOf(record, children), position };
+  return { work, steps: cumulative(work), homesOf, entriesOf, workOf, children, tree: treeOf(record, children), position };
 }
 
-/** The assemblies that an entry itself names. */
-function homesOf(entry: Entry, jointHome: ReadonlyMap<string, string>): Set<string> {
+function homesIn(entry: Entry, jointHome: ReadonlyMap<string, string>): Set<string> {
   const homes = new Set([entry.assembly, ...entry.hours.map(({ assembly }) => assembly)]);
   for (const joint of entry.batches.flatMap(({ joints }) => joints)) {
     const home = jointHome.get(joint);

@@ -2,10 +2,17 @@
 
 const DAY_MS = 86_400_000;
 
+/** Days that were reckoned before: a record asks for the same ones again and again. */
+const numbers = new Map<string, number>();
+
 /** Days since 1970-01-01. */
 export function dayNumber(day: string): number | undefined {
+  const known = numbers.get(day);
+  if (known !== undefined) return known;
   const ms = Date.parse(`${day}T00:00:00Z`);
-  return Number.isNaN(ms) || dayText(ms / DAY_MS) !== day ? undefined : ms / DAY_MS;
+  if (Number.isNaN(ms) || dayText(ms / DAY_MS) !== day) return undefined;
+  numbers.set(day, ms / DAY_MS);
+  return ms / DAY_MS;
 }
 
 /** The day as text; `n` whole, counted from 1970-01-01. */

@@ -7,7 +7,7 @@
  * Domain: minutes ≥ 0, ahead whole from 1, else undefined.
  */
 import { isCount, notNegative } from "./domain.ts";
-import { workAhead } from "./work-ahead.ts";
+import { workBy } from "./work-ahead.ts";
 
 /** Fewer weeks of record give no forecast. */
 export const LEAST_WEEKS = 8;
@@ -24,7 +24,7 @@ export interface LookBack {
 export function forecastBacktest(weekly: readonly number[], origins: readonly number[], ahead: number, seed: number): LookBack[] | undefined {
   if (!(notNegative(...weekly) && isCount(ahead) && ahead >= 1)) return undefined;
   return origins.filter((origin) => isCount(origin) && origin >= LEAST_WEEKS && origin + ahead <= weekly.length).map((origin) => {
-    const [low = 0, high = 0] = workAhead(weekly.slice(0, origin), ahead, [0.1, 0.9], seed + origin)?.at(-1) ?? [];
+    const [low = 0, high = 0] = workBy(weekly.slice(0, origin), ahead, [0.1, 0.9], seed + origin) ?? [];
     const worked = weekly.slice(origin, origin + ahead).reduce((sum, minutes) => sum + minutes, 0);
     return { origin, low, high, worked, held: low <= worked && worked <= high };
   });

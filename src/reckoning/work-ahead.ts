@@ -11,15 +11,34 @@ import { drawer } from "./drawn-weeks.ts";
 import { quantile } from "./quantile.ts";
 
 export function workAhead(past: readonly number[], weeks: number, quantiles: readonly number[], seed: number, futures = 2000): number[][] | undefined {
-  if (!(past.length > 0 && notNegative(...past) && isCount(weeks) && weeks >= 1 && isCount(futures) && futures >= 1)) return undefined;
+  if (!isDomain(past, weeks, futures)) return undefined;
   const sums = Array.from({ length: weeks }, () => new Float64Array(futures));
   const draw = drawer(past, seed);
   for (let future = 0; future < futures; future += 1) {
     let sum = 0;
     for (const week of sums) week[future] = sum += draw();
   }
-  return sums.map((week) => {
-    week.sort();
-    return quantiles.map((q) => quantile(week, q) ?? 0);
-  });
+  return sums.map((week) => quantilesOf(week, quantiles));
+}
+
+/** The last week of `workAhead` alone, of the same draws. */
+export function workBy(past: readonly number[], weeks: number, quantiles: readonly number[], seed: number, futures = 2000): number[] | undefined {
+  if (!isDomain(past, weeks, futures)) return undefined;
+  const sums = new Float64Array(futures);
+  const draw = drawer(past, seed);
+  for (let future = 0; future < futures; future += 1) {
+    let sum = 0;
+    for (let week = 0; week < weeks; week += 1) sum += draw();
+    sums[future] = sum;
+  }
+  return quantilesOf(sums, quantiles);
+}
+
+function isDomain(past: readonly number[], weeks: number, futures: number): boolean {
+  return past.length > 0 && notNegative(...past) && isCount(weeks) && weeks >= 1 && isCount(futures) && futures >= 1;
+}
+
+function quantilesOf(sums: Float64Array, quantiles: readonly number[]): number[] {
+  sums.sort();
+  return quantiles.map((q) => quantile(sums, q) ?? 0);
 }

@@ -5,7 +5,7 @@ import { forecastBacktest } from "../../src/reckoning/forecast-backtest.ts";
 import { quantile } from "../../src/reckoning/quantile.ts";
 import { seedOf } from "../../src/reckoning/seed.ts";
 import { wholeWeeks } from "../../src/reckoning/whole-weeks.ts";
-import { workAhead } from "../../src/reckoning/work-ahead.ts";
+import { workAhead, workBy } from "../../src/reckoning/work-ahead.ts";
 import { numbers, referenceRows } from "../reference/rows.ts";
 
 const pasts = fc.array(fc.integer({ min: 0, max: 1200 }), { minLength: 8, maxLength: 40 });
@@ -80,6 +80,12 @@ describe("The work ahead", () => {
   it("draws only weeks that were worked, the first and the last of them too", () => {
     const [ends = []] = workAhead([7, 20, 1000], 1, [0.0001, 0.5, 1], 5) ?? [];
     expect(ends).toEqual([7, 20, 1000]);
+  });
+
+  it("gives the same last week where that alone is asked for", () => {
+    fc.assert(fc.property(pasts, fc.integer({ min: 1, max: 9 }), fc.integer(), (past, weeks, seed) => {
+      expect(workBy(past, weeks, [0.1, 0.5, 0.9], seed, 200)).toEqual(workAhead(past, weeks, [0.1, 0.5, 0.9], seed, 200)?.at(-1));
+    }), { numRuns: 40 });
   });
 
   it("gives nothing where there is nothing to draw from, or no week to draw for", () => {
