@@ -76,7 +76,7 @@ describe("an amendment", () => {
     expect(named(record, CAPS).batches[0]).not.toHaveProperty("humidity");
     expect(named(record, CAPS).batches[0]).not.toHaveProperty("closed");
     expect(named(record, "2025-03-15-pieces").tests.map(({ piece }) => piece)).toEqual(["B-001/1"]);
-    expect(changesIn(record, "2025-04-01-right")).toEqual(["Batch B-001 | humidity | 52 % | –", "Batch B-001 | closed | 14:55 | –", "Test of B-001/2 |  | failure mixed | –"]);
+    expect(changesIn(record, "2025-04-01-right")).toEqual(["Batch B-001 | shop humidity | 52 % | –", "Batch B-001 | closed | 14:55 | –", "Test of B-001/2 |  | failure mixed | –"]);
   });
 
   it("adds a piece that was left out, where its procedure is given", async () => {
