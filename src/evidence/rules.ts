@@ -28,7 +28,7 @@ const byId = {
   "lot-in-date": rule(
     "Lots in date",
     "Resin and hardener are used no later than the last day of their lot: the expiry date, else the day received and the sheet's shelf life. " +
-      "Later rejects the batch. Where neither is known it is a caution.",
+      "Later rejects the batch. Where neither is known nothing shows that the lot was in date, and the batch is unproven.",
     FROM_SHEET,
   ),
   "lot-recalled": rule(
@@ -68,7 +68,7 @@ const byId = {
   "test-pieces": rule(
     "Test pieces",
     "As many test pieces as the procedure asks are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
-      "others show. Pieces not broken yet leave it pending; too few that could still pass leave it unproven.",
+      "others show. Any piece not broken yet leaves it pending, even where enough have passed; too few that could still pass leave it unproven.",
     AC_43_13_SAMPLE,
   ),
   "cure-temperature": rule(

@@ -140,7 +140,7 @@ describe("Lots", () => {
     expect(after("lot-in-date", {}, { shelfLife: d("59") }, dated({ expiry: undefined, received: "2025-01-10" }))).toEqual(["accepted", "meets", "meets"]);
     expect(after("lot-in-date", {}, { shelfLife: d("58") }, dated({ expiry: undefined, received: "2025-01-10" }))).toEqual(["rejected", "rejects", "meets"]);
     expect(after("lot-in-date", {}, { shelfLife: d("1") }, dated({ expiry: "2026-01-01" }))).toEqual(["accepted", "meets", "meets"]);
-    expect(after("lot-in-date", {}, { shelfLife: undefined }, dated({ expiry: undefined }))).toEqual(["accepted", "caution", "meets"]);
+    expect(after("lot-in-date", {}, { shelfLife: undefined }, dated({ expiry: undefined }))).toEqual(["unproven", "unproven", "meets"]);
   });
 
   it("that are recalled are shown on the batch and change nothing found of it", () => {

@@ -63,8 +63,7 @@ const COULD_BE_HIDDEN = new Set([
   "scale", // coarser than the digits typed
   "test's load", // a load too low, or read without a width; the procedure's stress is held only against loads that were read
   "test's woodFailure", // too little wood, where enough other pieces passed
-  "test", // a piece that failed, where enough others passed
-  "piece", // the same
+  "piece", // a piece that failed, with its test, where enough others passed
 ]);
 
 /** Pieces are looked into as well: one that is inconclusive may leave its batch waiting for another. */

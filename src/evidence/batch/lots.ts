@@ -29,7 +29,7 @@ export function lotInDate(c: BatchCase): Finding[] {
 function inDate(c: BatchCase, lot: Lot): Finding {
   const last = lastDay(lot, c.adhesive);
   const alsoOn = [lotRef(lot.id)];
-  if (!last) return c.find("lot-in-date", "caution", { sentence: `Lot ${lot.id} has no expiry date and the data sheet gives no shelf life.`, alsoOn });
+  if (!last) return c.find("lot-in-date", "unproven", { sentence: `Lot ${lot.id} has no expiry date and the data sheet gives no shelf life: nothing shows that it was in date.`, alsoOn });
   const limit = { text: last.text, from: last.from };
   const used = `Lot ${lot.id} was used on ${c.batch.day}`;
   if (c.batch.day <= last.day) return c.find("lot-in-date", "meets", { sentence: `${used} and is good until ${last.day}.`, limit, alsoOn });
