@@ -109,6 +109,10 @@ describe("When a piece may be broken", () => {
     expect(wait({ climate: [], batch: { temperature: undefined }, procedure: { leastTemperature: celsius("10") } })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-16 15:00, if the shop is at the 10 °C that the procedure asks at least.");
     const twoDays = [log("shop", "2025-03-09", 24 * 2, (hour) => ({ temperature: hour === 30 ? 10 : 20 }))];
     expect(wait({ climate: twoDays, batch: { temperature: undefined } })).toContain("by the shop's logger and, where it has no readings, at the 20.0 °C that the shop fell to when it was last logged.");
+    const coldAtLast = [log("shop", "2025-03-09", 24 * 2, (hour) => ({ temperature: hour === 48 ? 5 : 20 }))];
+    expect(wait({ climate: coldAtLast, batch: { temperature: undefined } })).toContain("at the 5.0 °C that the shop fell to");
+    const coldBefore = [log("shop", "2025-03-08", 24 * 4, (hour) => ({ temperature: hour < 70 ? 5 : 20 }))];
+    expect(wait({ climate: coldBefore, batch: { temperature: undefined } })).toContain("at the 20.0 °C that the shop fell to");
     expect(wait({ climate: [], batch: { temperature: undefined } })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by days alone, since no temperature is known.");
   });
 
@@ -130,6 +134,7 @@ describe("The temperature that a least cure is counted at", () => {
     expect(reference(at("25"), { time: d("3"), temperature: celsius("18") })).toMatchObject({ reference: 18, referenceFrom: { known: "record" } });
     expect(reference(at("15", "23", "30"), { time: d("3") })).toMatchObject({ reference: 23, referenceFrom: { text: "Resorcin data sheet, revision 4" } });
     expect(reference(at("18", "22"), { time: d("3") })).toMatchObject({ reference: 22 });
+    expect(reference(at("30"), { time: d("3") })).toMatchObject({ reference: 30 });
     expect(reference(at("60", "14.9", "30.1"), { time: d("3") })).toMatchObject({ reference: 20, referenceFrom: { known: "common practice" } });
     expect(reference(at("15"), undefined)).toMatchObject({ reference: 15, least: 3 * 86_400 });
   });
