@@ -1,26 +1,58 @@
 /** Prose as an edition shows it: whole passages left out, and no link or image that names what is hidden. */
+import { bracketedAt, closing, labelOf, referencesIn } from "../record/text/brackets.ts";
 import type { Passage } from "../record/types.ts";
 import type { Veil } from "./veil.ts";
 
-const INLINE = /(!?)\[((?:[^[\]]|\[[^\]]*\])*)\]\(\s*<?([^)\s>]+)>?(?:\s+(?:"[^"]*"|'[^']*'))?\s*\)/g;
-const DEFINITION = /^ {0,3}\[[^\]]+\]:\s*<?([^\s>]+)>?.*$/gm;
+type Hides = (target: string) => boolean;
 
 /** `hides` is asked of each link's target, as typed. */
-export function veiledBody(body: readonly Passage[], veil: Veil, hides: (target: string) => boolean): Passage[] {
+export function veiledBody(body: readonly Passage[], veil: Veil, hides: Hides): Passage[] {
   return body
     .filter((passage) => veil.sees(passage.audience))
     .map((passage) => ({ ...passage, markdown: unlinked(passage.markdown, hides) }));
 }
 
-function unlinked(markdown: string, hides: (target: string) => boolean): string {
-  if (!markdown.includes("](") && !markdown.includes("]:")) return markdown;
-  return markdown
-    .replace(INLINE, (all: string, image: string, text: string, target: string) => {
-      const inner = text.includes("](") ? unlinked(text, hides) : text;
-      if (hides(target)) return image === "" ? inner : "";
-      return all.replace(text, () => inner);
-    })
-    .replace(DEFINITION, (all: string, target: string) => (hides(target) ? "" : all));
+/** A hidden image goes with its words, of a hidden link the words stay; and of both what they refer to elsewhere in the passage. */
+function unlinked(markdown: string, hides: Hides): string {
+  if (!/\](?:\(|:|\[|)/.test(markdown)) return markdown;
+  const references = referencesIn(markdown);
+  const isHidden = (target: string | undefined): boolean => target !== undefined && hides(target);
+  const open = (text: string): string => {
+    let out = "";
+    let at = 0;
+    while (at < text.length) {
+      const found = bracketedAt(text, at, references);
+      if (found === undefined) {
+        const length = text[at] === "\\" ? 2 : 1;
+        out += text.slice(at, at + length);
+        at += length;
+        continue;
+      }
+      const { image, words, target, end, wordsEnd } = found;
+      if (!isHidden(target)) out += `${image ? "!" : ""}[${open(words)}${text.slice(wordsEnd, end)}`;
+      else if (!image) out += open(words);
+      at = end;
+    }
+    return out;
+  };
+  return open(withoutDefinitions(markdown, (label) => isHidden(references.get(label))));
+}
+
+const DEFINITION = /^ {0,3}\[((?:\\.|[^\\[\]])+)\]:[ \t]*\n?[ \t]*(?:<[^<>\n]*>|\S+)/gm;
+const TITLE = /^(?:[ \t]+|[ \t]*\n[ \t]*)(?=["'(])/;
+
+function withoutDefinitions(markdown: string, isHidden: (label: string) => boolean): string {
+  let out = "";
+  let from = 0;
+  for (const match of markdown.matchAll(DEFINITION)) {
+    if (match.index < from || !isHidden(labelOf(match[1] ?? ""))) continue;
+    out += markdown.slice(from, match.index);
+    from = match.index + match[0].length;
+    const before = TITLE.exec(markdown.slice(from))?.[0].length;
+    const end = before === undefined ? undefined : closing(markdown, from + before);
+    if (end !== undefined && /^[ \t]*(?:\n|$)/.test(markdown.slice(end))) from = end;
+  }
+  return out + markdown.slice(from);
 }
 
 /** A target as a path relative to the record's folder, from a file in `folder`; without fragment or query. */

@@ -66,6 +66,12 @@ describe("prose in an edition", () => {
     ["a hidden image in a link goes too", "[![a face](hidden.jpg)](https://example.org)", "[](https://example.org)"],
     ["brackets in the words of a link are kept", "[a [b] c](hidden)", "a [b] c"],
     ["the place of a hidden reference goes", "[x]: hidden.jpg \"t\"\nnext", "\nnext"],
+    ["a title goes with it, in whatever marks and on whatever line", "[x]: <hidden.jpg>\n  'a \\' t'\n[y]: hidden (t)\nnext ![a](hidden.jpg (t \\) t))", "\n\nnext "],
+    ["a hidden image by reference goes with its words", "![a face][x] ![x][] ![x] ![b [c] d][ X ]\n\n[x]: ../photos/hidden.jpg", "   \n\n"],
+    ["a hidden link by reference becomes its words", "see [that *day*][x], [x][], [x].\n\n[x]: hidden.md 'on it'", "see that *day*, x, x.\n\n"],
+    ["a hidden image in a shown link goes, and one in a hidden link too", "[![a face][x]][y] [![a face](ok.jpg)][x]\n\n[y]: ok\n[x]: hidden", "[][y] ![a face](ok.jpg)\n\n[y]: ok\n"],
+    ["brackets that are no link are kept", "\\[a](hidden [b] [c][d] ![e] [f](ok \"x", "\\[a](hidden [b] [c][d] ![e] [f](ok \"x"],
+    ["what is shown by reference stays as it was typed", "[a][B] ![c][b]\n\n[b]: ok \"t\"", "[a][B] ![c][b]\n\n[b]: ok \"t\""],
     ["what is shown stays as it was typed", "[B-1](B-1) and ![x](../photos/y.jpg)", "[B-1](B-1) and ![x](../photos/y.jpg)"],
   ])("%s", (_, typed, shown) => { expect(seen(typed)).toBe(shown); });
 });

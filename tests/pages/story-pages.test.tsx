@@ -4,11 +4,12 @@ import { made, storySite } from "./story-site.ts";
 
 const pages = storyPages(storySite());
 const page = (path: string): string => made(pages, path);
+const framed = pages.filter(({ path }) => path !== "404.html");
 const main = (html: string): string => html.slice(html.indexOf("<main"), html.indexOf("</main>"));
 
 describe("Every story page", () => {
   it("is a whole document with one heading of the first rank, a skip link and a footer that says what a record is not", () => {
-    for (const { path, make } of pages) {
+    for (const { path, make } of framed) {
       const html = make();
       expect(html.startsWith("<!doctype html>\n<html lang=\"en\">"), path).toBe(true);
       expect(html.match(/<h1[ >]/g), path).toHaveLength(1);
@@ -18,7 +19,7 @@ describe("Every story page", () => {
   });
 
   it("links and loads relative to where it stands", () => {
-    for (const { path, make } of pages) {
+    for (const { path, make } of framed) {
       const html = make();
       const up = path.includes("/") ? "../" : "";
       expect(html, path).toContain(`href="${up}assets/style.css"`);
@@ -43,6 +44,15 @@ describe("Every story page", () => {
     const inspector = storyPages({ ...site, shown: { ...site.shown, edition: "inspector" } });
     expect(page("index.html")).toContain('name="robots" content="index, follow"');
     expect(made(inspector, "index.html")).toContain('name="robots" content="noindex, nofollow"');
+  });
+});
+
+describe("The page for an address that leads nowhere", () => {
+  it("needs nothing beside itself, since a host shows it at any address", () => {
+    const html = page("404.html");
+    expect(html.match(/(?:href|src|srcset)=|url\(|@import/g)).toBeNull();
+    expect(html).toContain("There is no such page");
+    expect(html).toContain('name="robots" content="noindex, nofollow"');
   });
 });
 
