@@ -53,29 +53,39 @@ export type Built =
  * @throws OutputRefused where the output folder cannot be used
  */
 export async function build(request: BuildRequest, tell: Teller): Promise<Built> {
-  const { content, out, cache } = request;
+  const { content, out } = request;
   const making = await beginOutput(out, content);
   try {
-    const read = await readRecord(content, dates(request));
-    if ("problems" in read) return read;
-    tell.line(readWords(read.record));
-    const ready = await readyPictures(content, read.record, cache, tell);
-    if (ready.problems.length > 0) return { problems: inOrder(ready.problems) };
-    const evidence = reckon(read.record);
-    const editions = await publishAll(read.record, evidence, ready, request, making.folder);
+    const prepared = await prepare(request, tell);
+    if ("problems" in prepared) return prepared;
+    const { record, ready } = prepared;
+    const evidence = reckon(record);
+    const editions = await publishAll(record, evidence, ready, request, making.folder);
     await making.moveIntoPlace();
-    return { record: read.record, evidence, editions };
+    return { record, evidence, editions };
   } finally {
     await making.giveUp();
   }
 }
 
-/** All problems of a record, its pictures included; nothing is written but the cache. */
-export async function check(request: Pick<BuildRequest, "content" | "cache" | "today" | "day">, tell: Teller): Promise<readonly Problem[]> {
+/** What every work on a record begins with. */
+export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day">;
+
+export type Prepared = { readonly problems: readonly Problem[] } | { readonly record: Record; readonly ready: ReadyFiles };
+
+/** Reads a record and makes its pictures ready; nothing is written but the cache. */
+export async function prepare(request: PrepareRequest, tell: Teller): Promise<Prepared> {
   const read = await readRecord(request.content, dates(request));
-  if ("problems" in read) return read.problems;
+  if ("problems" in read) return read;
   tell.line(readWords(read.record));
-  return inOrder((await readyPictures(request.content, read.record, request.cache, tell)).problems);
+  const ready = await readyPictures(request.content, read.record, request.cache, tell);
+  return ready.problems.length > 0 ? { problems: inOrder(ready.problems) } : { record: read.record, ready };
+}
+
+/** All problems of a record, its pictures included; nothing is written but the cache. */
+export async function check(request: PrepareRequest, tell: Teller): Promise<readonly Problem[]> {
+  const prepared = await prepare(request, tell);
+  return "problems" in prepared ? prepared.problems : [];
 }
 
 async function publishAll(record: Record, evidence: Evidence, ready: ReadyFiles, request: BuildRequest, folder: string): Promise<EditionBuilt[]> {

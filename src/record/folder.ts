@@ -13,7 +13,7 @@ export interface Folder {
 }
 
 /** Folders that hold nothing the record is made of. */
-const NOT_READ = new Set(["schemas"]);
+const NOT_READ = new Set(["schemas", "seals", "seals.txt"]);
 const DEEPEST = 12;
 
 export function listFolder(content: string): Folder | { readonly problem: Problem } {
