@@ -3,6 +3,7 @@
  * between them, so that the marks can be told apart in grey, in print and at the size of a letter.
  */
 import type { JSX } from "preact";
+import { renderToString } from "preact-render-to-string";
 import type { Marked } from "../src/pages/marked.ts";
 
 export type { Marked };
@@ -51,9 +52,14 @@ const SHAPES: { readonly [of in Marked]: ShapeParts } = {
 
 const ATTENTION: ReadonlySet<Marked> = new Set<Marked>(["rejected", "fail", "rejects", "out", "quarantined", "blocked", "opened", "reopened", "recall", "not signed"]);
 
+/** Whether something is wrong. */
+export function isGrave(of: Marked): boolean {
+  return ATTENTION.has(of);
+}
+
 /** `mark--attention` where something is wrong: the one place where marks take the accent. */
 export function markClass(of: Marked): string {
-  return ATTENTION.has(of) ? "mark mark--attention" : "mark";
+  return isGrave(of) ? "mark mark--attention" : "mark";
 }
 
 /** The parts of a shape in a box of 20 by 14, for drawings that place it themselves. */
@@ -65,14 +71,31 @@ export function shapeOf(of: Marked): ShapeParts {
 export function Shape({ of }: { readonly of: Marked }): JSX.Element {
   const { solid, line, dashed } = SHAPES[of];
   return (
-    <svg class="mark__shape" viewBox="0 0 20 14" width="20" height="14" aria-hidden="true" focusable="false">
+    <svg class="mark__shape" viewBox="0 0 20 14" width="20" aria-hidden="true">
       {line === undefined ? null : <path d={line} fill="none" stroke="currentColor" stroke-width="1.4" stroke-dasharray={dashed ? "2.6 2" : undefined} />}
-      {solid === undefined ? null : <path d={solid} fill="currentColor" />}
+      {solid === undefined ? null : <path d={solid} />}
     </svg>
   );
 }
 
+/** Marks that were made before: a few dozen stand many thousand times in a site. */
+const made = new Map<string, { readonly __html: string }>();
+
+/** The shape in a drawing, with its top left corner where it is put. */
+export function ShapeAt({ of, x, y }: { readonly of: Marked; readonly x: number; readonly y: number }): JSX.Element {
+  const { solid, line, dashed } = SHAPES[of];
+  return (
+    <g transform={`translate(${x} ${y})`}>
+      {line === undefined ? null : <path d={line} fill="none" stroke="currentColor" stroke-width="1.4" stroke-dasharray={dashed ? "2.6 2" : undefined} />}
+      {solid === undefined ? null : <path d={solid} fill="currentColor" />}
+    </g>
+  );
+}
+
 /** Shape and word. */
-export function Mark({ of, word }: { readonly of: Marked; readonly word?: string }): JSX.Element {
-  return <span class={markClass(of)}><Shape of={of} /><span class="mark__word">{word ?? of}</span></span>;
+export function Mark({ of, word = of }: { readonly of: Marked; readonly word?: string }): JSX.Element {
+  const key = `${of} ${word}`;
+  const inner = made.get(key) ?? { __html: renderToString(<><Shape of={of} /><span class="mark__word">{word}</span></>) };
+  made.set(key, inner);
+  return <span class={markClass(of)} dangerouslySetInnerHTML={inner} />;
 }

@@ -2,13 +2,16 @@ import type { JSX } from "preact";
 import { addressOf } from "../../src/pages/address.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
 import { jointPage, type JointBatch, type JointPage } from "../../src/pages/joint-page.ts";
+import { madeOf } from "../../src/pages/trace.ts";
 import { HOLD_MEANS, JOINT_MEANS } from "../../src/pages/verdict-words.ts";
 import { dateWords, listed, quantityWords } from "../../src/pages/words.ts";
+import { ended } from "../../src/reckoning/figure.ts";
 import { Findings } from "../findings.tsx";
 import { To } from "../link.tsx";
 import { Mark } from "../mark.tsx";
 import { Page } from "../page.tsx";
 import { Photo } from "../picture.tsx";
+import { TraceFigure } from "../trace.tsx";
 import { BatchVerdictBox } from "./batch.tsx";
 import { Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
@@ -25,6 +28,7 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
       </Title>
       <JointVerdict page={page} {...where} />
       <Section id="made-of" title="Made of">
+        <TraceFigure trace={madeOf(site.shown, file)} list="lots-in-it" {...where} />
         {page.batches.filter(({ now }) => now).map((batch) => <Glued batch={batch} {...where} />)}
         {page.glueHidden ? <None>The batch it was glued with is not shown in this edition.</None> : null}
         {state === "not glued" ? <None>Not glued yet.</None> : null}
@@ -71,17 +75,21 @@ function Glued({ batch: { file, people, entry }, site, from }: Where & { readonl
   );
 }
 
+/** Each lot with the batch by which it came: what the trace draws, as a list. */
 function JointLots({ page, site, from }: Where & { readonly page: JointPage }): JSX.Element | null {
   if (page.lots.length === 0) return null;
   return (
-    <ListTable caption="Lots in this joint now" heads={["Lot", "What", "Maker’s number", "Received", "Notice"]}>
-      {page.lots.map((lot) => (
-        <tr>
-          <td><Id site={site} from={from} kind="lot" id={lot.id} /></td><td>{lot.title}</td><td>{lot.number ?? ""}</td><td>{dateWords(lot.received)}</td>
-          <td>{(site.shown.evidence.lots.get(lot.id)?.recalls.length ?? 0) === 0 ? "" : <strong class="attention">recalled</strong>}</td>
-        </tr>
-      ))}
-    </ListTable>
+    <div id="lots-in-it">
+      <ListTable caption="Lots by the batch that brought them" heads={["Lot", "What", "Maker’s number", "Received", "Batch", "Glue", "Notice"]}>
+        {page.lots.map(({ lot, batch, now }) => (
+          <tr>
+            <td><Id site={site} from={from} kind="lot" id={lot.id} /></td><td>{lot.title}</td><td>{lot.number ?? ""}</td><td>{dateWords(lot.received)}</td>
+            <td><Id site={site} from={from} kind="batch" id={batch} /></td><td>{now ? "in it now" : "taken out"}</td>
+            <td>{(site.shown.evidence.lots.get(lot.id)?.recalls.length ?? 0) === 0 ? "" : <strong class="attention">recalled</strong>}</td>
+          </tr>
+        ))}
+      </ListTable>
+    </div>
   );
 }
 
@@ -91,7 +99,7 @@ function Reworks({ page, site, from }: Where & { readonly page: JointPage }): JS
   return (
     <Section id="reworks" title="Taken out and made again">
       <ul class="lines bare">
-        {page.file.reworks.map((rework) => <li><To site={site} from={from} to={{ kind: "entry", id: rework.entry }}>{dateWords(rework.day)}</To>: glue taken out. {rework.why}</li>)}
+        {page.file.reworks.map((rework) => <li><To site={site} from={from} to={{ kind: "entry", id: rework.entry }}>{dateWords(rework.day)}</To>: glue taken out. {ended(rework.why)}</li>)}
         {former.map(({ file }) => <li>Batch <Id site={site} from={from} kind="batch" id={file.batch.id} /> of {dateWords(file.batch.day)} is no longer in this joint. It was <Mark of={file.verdict} />.</li>)}
       </ul>
     </Section>

@@ -3,9 +3,12 @@ import { addressOf, relative } from "../../src/pages/address.ts";
 import type { LotFile } from "../../src/evidence/types.ts";
 import { lotPage, type LotPage, type LotUse } from "../../src/pages/lot-page.ts";
 import { counted, dateWords } from "../../src/pages/words.ts";
+import { ended } from "../../src/reckoning/figure.ts";
+import { whereUsed } from "../../src/pages/trace.ts";
 import { To } from "../link.tsx";
 import { Mark } from "../mark.tsx";
 import { Page, Prose } from "../page.tsx";
+import { TraceFigure } from "../trace.tsx";
 import { Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
 
@@ -24,7 +27,10 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
         {certificate === undefined ? null : <p><a href={relative(from, certificate)}>Certificate of lot {lot.id}</a></p>}
         {lot.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}
       </Section>
-      <Section id="where-used" title="Where it was used"><Uses page={page} {...where} /></Section>
+      <Section id="where-used" title="Where it was used">
+        <TraceFigure trace={whereUsed(site.shown, file)} list="where-used-list" {...where} />
+        <div id="where-used-list"><Uses page={page} {...where} /></div>
+      </Section>
       <LotHoldPoints page={page} {...where} />
       {page.pieces.length === 0 ? null : <Section id="pieces" title="Test pieces made from it"><PieceTable pieces={page.pieces} caption={`Test pieces made from lot ${lot.id}`} {...where} /></Section>}
     </Page>
@@ -38,7 +44,7 @@ function Recalls({ file, site, from }: Where & { readonly file: LotFile }): JSX.
       <p class="verdict__mark"><Mark of="quarantined" word="recalled" /></p>
       <div class="verdict__body">
         {file.recalls.map((recall) => (
-          <p>On <To site={site} from={from} to={{ kind: "entry", id: recall.entry }}>{dateWords(recall.day)}</To>: {recall.why}{recall.reference === undefined ? "" : ` Reference: ${recall.reference}.`}</p>
+          <p>On <To site={site} from={from} to={{ kind: "entry", id: recall.entry }}>{dateWords(recall.day)}</To>: {ended(recall.why)}{recall.reference === undefined ? "" : ` Reference: ${ended(recall.reference)}`}</p>
         ))}
         <p>{file.joints.length === 0 ? "No joint holds it now." : `${counted(file.joints.length, "joint")} ${file.joints.length === 1 ? "holds" : "hold"} it now and ${file.joints.length === 1 ? "is" : "are"} quarantined until reworked.`}
           {file.formerJoints.length === 0 ? "" : ` It was taken out of ${counted(file.formerJoints.length, "joint")}.`}</p>
@@ -50,7 +56,7 @@ function Recalls({ file, site, from }: Where & { readonly file: LotFile }): JSX.
 function Uses({ page, site, from }: Where & { readonly page: LotPage }): JSX.Element {
   if (page.uses.length === 0) return <None>No batch that this edition shows used it.</None>;
   return (
-    <ListTable list caption="From the lot to batches, joints and hold points" heads={["Batch", "Verdict", "Joint", "What it joins", "State", "Lot", "Hold points"]}>
+    <ListTable list caption="From the lot to batches, joints and hold points" heads={["Batch", "Verdict", "Joint", "What it joins", "State", "Lot", "Assembly", "Hold points"]}>
       {page.uses.flatMap((use) => useRows(use, { site, from }))}
     </ListTable>
   );
@@ -58,11 +64,12 @@ function Uses({ page, site, from }: Where & { readonly page: LotPage }): JSX.Ele
 
 function useRows({ batch, joints }: LotUse, where: Where): JSX.Element[] {
   const cells = <><td><Id {...where} kind="batch" id={batch.batch.id} /></td><td><Mark of={batch.verdict} /></td></>;
-  if (joints.length === 0) return [<tr>{cells}<td colSpan={5} class="quiet">went into no joint</td></tr>];
+  if (joints.length === 0) return [<tr>{cells}<td colSpan={6} class="quiet">went into no joint</td></tr>];
   return joints.map(({ file, now, holdPoints }) => (
     <tr>
       {cells}
       <td><Id {...where} kind="joint" id={file.joint.id} /></td><td>{file.joint.title}</td><td><Mark of={file.state} /></td><td>{now ? "in it now" : "taken out"}</td>
+      <td><To {...where} to={{ kind: "assembly", id: file.joint.assembly }}>{where.site.shown.record.assemblies.get(file.joint.assembly)?.title ?? file.joint.assembly}</To></td>
       <td>{holdPoints.map(({ holdPoint }, at) => <>{at > 0 ? ", " : ""}<Id {...where} kind="hold point" id={holdPoint.id} /></>)}</td>
     </tr>
   ));

@@ -1,4 +1,5 @@
 /** What the page on one joint says. */
+import { lotsOf } from "../evidence/batch/lots.ts";
 import type { BatchFile, HoldPointFile, JointFile } from "../evidence/types.ts";
 import type { Entry, Lot, Photo } from "../record/types.ts";
 import { peopleAt } from "./batch-page.ts";
@@ -18,7 +19,8 @@ export interface JointPage {
   readonly assemblyTitle: string;
   /** Those in the joint now before those taken out. */
   readonly batches: readonly JointBatch[];
-  readonly lots: readonly Lot[];
+  /** Lots with the batch that brought them, those in the joint now first. */
+  readonly lots: readonly { readonly lot: Lot; readonly batch: string; readonly now: boolean }[];
   readonly holdPoints: readonly HoldPointFile[];
   /** Photographs of the sessions in which it was glued, each once. */
   readonly photos: readonly Photo[];
@@ -39,7 +41,7 @@ export function jointPage(shown: Shown, file: JointFile): JointPage {
   return {
     file, batches,
     assemblyTitle: assemblyPath(record, file.joint.assembly),
-    lots: file.lots.flatMap((id) => record.lots.get(id) ?? []),
+    lots: batches.flatMap(({ file: of, now }) => lotsOf(of).flatMap((id) => { const lot = record.lots.get(id); return lot === undefined ? [] : [{ lot, batch: of.batch.id, now }]; })),
     holdPoints: (index.holdPointsOf.get(file.joint.id) ?? []).flatMap((id) => evidence.holdPoints.get(id) ?? []),
     photos: [...new Map([...sessions].flatMap((entry) => entry.photos).map((photo) => [photo.file, photo])).values()],
     glueHidden: file.batches.length === 0 && file.state !== "not glued" && file.state !== "opened",

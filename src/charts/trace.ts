@@ -1,0 +1,110 @@
+/** Lays out a trace from left to right: a column each for lots, batches, joints, assemblies and hold points. */
+import dagre from "@dagrejs/dagre";
+import { tenth } from "./frame.ts";
+
+export interface TraceBox {
+  readonly key: string;
+  /** Which column it stands in, from the left. */
+  readonly column: number;
+  readonly label: string;
+  readonly word: string;
+}
+
+export interface TraceLine {
+  readonly from: string;
+  readonly to: string;
+}
+
+export interface PlacedBox {
+  readonly key: string;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface TraceDrawing {
+  readonly width: number;
+  readonly height: number;
+  readonly boxes: readonly PlacedBox[];
+  /** In the order of the lines given. */
+  readonly paths: readonly string[];
+  /** Left edge of each column that holds a box. */
+  readonly columns: ReadonlyMap<number, number>;
+}
+
+const BOX = { height: 40, least: 84, most: 176 };
+const HEAD = 24;
+const EDGE = 2;
+
+type Graph = InstanceType<typeof dagre.graphlib.Graph>;
+
+/** Width in px of words in the site's plain type, erring to the wide side. */
+export const widthOf = (words: string, size: number): number => words.length * size * 0.56;
+
+/** Words short enough for the widest box. */
+export function shortened(words: string, size: number): string {
+  const most = Math.floor((BOX.most - 46) / (size * 0.56));
+  return words.length <= most ? words : `${words.slice(0, most - 1).trimEnd()}…`;
+}
+
+/** Lines lead from each column to the next; a key that no box has is a mistake of the caller. */
+export function traceDrawing(boxes: readonly TraceBox[], lines: readonly TraceLine[]): TraceDrawing {
+  const graph = new dagre.graphlib.Graph();
+  graph.setGraph({ rankdir: "LR", nodesep: 12, ranksep: 56, marginx: EDGE, marginy: EDGE });
+  const widths = columnWidths(boxes);
+  for (const { key, column } of boxes) graph.setNode(key, { width: widths.get(column) ?? BOX.least, height: BOX.height });
+  for (const { from, to } of lines) graph.setEdge(from, to, {});
+  heldInColumns(graph, boxes, lines);
+  dagre.layout(graph);
+  const lefts = columnLefts(widths);
+  const placed = boxes.map(({ key, column }): PlacedBox => {
+    const { y } = graph.node(key) as { y: number };
+    return { key, left: lefts.get(column) ?? 0, top: tenth(HEAD + y - BOX.height / 2), width: widths.get(column) ?? BOX.least, height: BOX.height };
+  });
+  const at = new Map(placed.map((box) => [box.key, box]));
+  return {
+    width: Math.max(0, ...placed.map(({ left, width }) => left + width)) + EDGE,
+    height: Math.max(HEAD, ...placed.map(({ top, height }) => top + height)) + EDGE,
+    boxes: placed,
+    paths: lines.map(({ from, to }) => between(at.get(from), at.get(to))),
+    columns: lefts,
+  };
+}
+
+/** A box that no line leads to would be ranked anywhere: a line that is not drawn leads to it from the column before. */
+function heldInColumns(graph: Graph, boxes: readonly TraceBox[], lines: readonly TraceLine[]): void {
+  const ledTo = new Set(lines.map(({ to }) => to));
+  const loose = boxes.filter(({ key }) => !ledTo.has(key));
+  const last = Math.max(0, ...loose.map(({ column }) => column));
+  if (last === 0) return;
+  for (let column = 0; column <= last; column += 1) graph.setNode(`column ${column}`, { width: 0, height: 0 });
+  for (let column = 0; column < last; column += 1) graph.setEdge(`column ${column}`, `column ${column + 1}`, {});
+  for (const { key, column } of loose) if (column > 0) graph.setEdge(`column ${column - 1}`, key, {});
+}
+
+function columnWidths(boxes: readonly TraceBox[]): ReadonlyMap<number, number> {
+  const widths = new Map<number, number>();
+  for (const { column, label, word } of boxes) {
+    const asked = 46 + Math.max(widthOf(label, 14), widthOf(word, 12));
+    widths.set(column, Math.round(Math.min(BOX.most, Math.max(BOX.least, widths.get(column) ?? 0, asked))));
+  }
+  return new Map([...widths].sort(([a], [b]) => a - b));
+}
+
+/** Columns stand where their number says, whatever rank a box without lines was given. */
+function columnLefts(widths: ReadonlyMap<number, number>): ReadonlyMap<number, number> {
+  let left = EDGE;
+  return new Map([...widths].map(([column, width]) => {
+    const here = left;
+    left += width + 56;
+    return [column, here];
+  }));
+}
+
+function between(from: PlacedBox | undefined, to: PlacedBox | undefined): string {
+  if (!from || !to) throw new Error("a line of a trace leads from or to a box that is not in it");
+  const [x1, y1, x2, y2] = [from.left + from.width, from.top + from.height / 2, to.left, to.top + to.height / 2];
+  const bend = tenth((x1 + x2) / 2);
+  return `M${x1} ${y1}C${bend} ${y1} ${bend} ${y2} ${x2} ${y2}`;
+}
