@@ -17,7 +17,7 @@ const TITLES = new Map(rules.map(({ id, title }) => [id, title]));
 
 /** The document and how it was known to us, which is part of what it is worth. */
 export function SourceWords({ source }: { readonly source: Source }): JSX.Element {
-  return <span class="source">{source.text} <span class="source__known">({KNOWN[source.known]})</span></span>;
+  return <>{source.text} <i>({KNOWN[source.known]})</i></>;
 }
 
 interface FindingsProps {
@@ -33,17 +33,12 @@ export function Findings({ site, from, findings, about = [] }: FindingsProps): J
   return (
     <ol class="findings bare">
       {gravestFirst(findings).map((finding) => (
-        <li class={`finding finding--${finding.severity}`}>
-          <p class="finding__mark"><Mark of={finding.severity} word={SEVERITY[finding.severity]} /></p>
-          <div class="finding__body">
-            <p class="finding__sentence">{finding.sentence}</p>
-            {finding.limit === undefined ? null : (
-              <p class="finding__limit">Limit: {finding.limit.text}. Source: <SourceWords source={finding.limit.from} /></p>
-            )}
-            <p class="finding__rule">
-              Rule: <a href={relative(from, `about.html#rule-${finding.rule}`)}>{TITLES.get(finding.rule) ?? finding.rule}</a>
-              <Rests site={site} from={from} finding={finding} about={about} />
-            </p>
+        <li>
+          <Mark of={finding.severity} word={SEVERITY[finding.severity]} />
+          <div>
+            <p>{finding.sentence}</p>
+            {finding.limit === undefined ? null : <p>Limit: {finding.limit.text}. Source: <SourceWords source={finding.limit.from} /></p>}
+            <p>Rule: <a href={relative(from, `about.html#rule-${finding.rule}`)}>{TITLES.get(finding.rule) ?? finding.rule}</a><Rests site={site} from={from} finding={finding} about={about} /></p>
           </div>
         </li>
       ))}

@@ -1,8 +1,10 @@
 import type { ComponentChildren, JSX, VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { relative } from "../src/pages/address.ts";
-import type { Edition, Site } from "../src/pages/shown.ts";
-import { dateWords } from "../src/pages/words.ts";
+import type { Site } from "../src/pages/shown.ts";
+import { Footer, Header } from "./frame.tsx";
+
+export { EDITION_WORDS } from "./frame.tsx";
 
 /** What sort of page it is: marks its place in the navigation and lets styles address it. */
 export type PageKind =
@@ -23,64 +25,9 @@ interface PageProps {
   readonly children?: ComponentChildren;
 }
 
-const NAVIGATION: readonly (readonly [words: string, path: string, kinds: readonly PageKind[]])[] = [
-  ["Home", "index.html", ["home"]],
-  ["Entries", "entries.html", ["entries", "entry"]],
-  ["Assemblies", "assemblies.html", ["assemblies", "assembly"]],
-  ["Hours", "hours.html", ["hours"]],
-  ["Evidence", "evidence.html", ["evidence", "batch", "joint", "lot", "trial", "appendix"]],
-  ["Hold points", "hold-points.html", ["hold points"]],
-  ["Open items", "open-items.html", ["open items"]],
-  ["Departures", "departures.html", ["departures"]],
-  ["About", "about.html", ["about"]],
-];
-
-export const EDITION_WORDS: { readonly [edition in Edition]: string } = {
-  public: "Public edition", inspector: "Inspector’s edition", archive: "Archive edition",
-};
-
 /** A whole document, with its doctype. */
 export function html(page: VNode): string {
   return `<!doctype html>\n${renderToString(page)}\n`;
-}
-
-function Header({ site, path, kind }: Pick<PageProps, "site" | "path" | "kind">): JSX.Element {
-  const { name } = site.shown.record.aircraft;
-  return (
-    <header class="head">
-      <div class="head__inner">
-        <p class="head__name"><a href={relative(path, "index.html")}>{name}</a></p>
-        <nav class="head__nav" aria-label="Main">
-          <ul>
-            {NAVIGATION.map(([words, to, kinds]) => (
-              <li><a href={relative(path, to)} aria-current={to === path ? "page" : kinds.includes(kind) ? "true" : undefined}>{words}</a></li>
-            ))}
-          </ul>
-        </nav>
-      </div>
-      <div class="scarf" aria-hidden="true" />
-    </header>
-  );
-}
-
-function Footer({ site, path }: Pick<PageProps, "site" | "path">): JSX.Element {
-  const { record, edition } = site.shown;
-  return (
-    <footer class="foot">
-      <div class="scarf" aria-hidden="true" />
-      <div class="foot__inner">
-        <p class="foot__caution">
-          This site records what was written down; it does not certify airworthiness. The drawings, the adhesive maker’s data sheet,
-          the authority’s rules and the inspector’s judgement stand above every limit shown here.
-        </p>
-        <p class="foot__facts">
-          <span>{record.aircraft.name}</span> <span>{EDITION_WORDS[edition]}</span>{" "}
-          <span>Record of <time dateTime={record.day}>{dateWords(record.day)}</time></span>{" "}
-          <a href={relative(path, "about.html")}>How verdicts are reached</a>
-        </p>
-      </div>
-    </footer>
-  );
 }
 
 function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {
