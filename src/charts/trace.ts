@@ -50,18 +50,12 @@ export function shortened(words: string, size: number): string {
 
 /** Lines lead from each column to the next; a key that no box has is a mistake of the caller. */
 export function traceDrawing(boxes: readonly TraceBox[], lines: readonly TraceLine[]): TraceDrawing {
-  const graph = new dagre.graphlib.Graph();
-  graph.setGraph({ rankdir: "LR", nodesep: 12, ranksep: 56, marginx: EDGE, marginy: EDGE });
   const widths = columnWidths(boxes);
-  for (const { key, column } of boxes) graph.setNode(key, { width: widths.get(column) ?? BOX.least, height: BOX.height });
-  for (const { from, to } of lines) graph.setEdge(from, to, {});
-  heldInColumns(graph, boxes, lines);
-  dagre.layout(graph);
   const lefts = columnLefts(widths);
-  const placed = boxes.map(({ key, column }): PlacedBox => {
-    const { y } = graph.node(key) as { y: number };
-    return { key, left: lefts.get(column) ?? 0, top: tenth(HEAD + y - BOX.height / 2), width: widths.get(column) ?? BOX.least, height: BOX.height };
-  });
+  const middles = middlesOf(boxes, lines);
+  const placed = boxes.map(({ key, column }, at): PlacedBox => (
+    { key, left: lefts.get(column) ?? 0, top: tenth(HEAD + (middles[at] ?? 0) - BOX.height / 2), width: widths.get(column) ?? BOX.least, height: BOX.height }
+  ));
   const at = new Map(placed.map((box) => [box.key, box]));
   return {
     width: Math.max(0, ...placed.map(({ left, width }) => left + width)) + EDGE,
@@ -70,6 +64,31 @@ export function traceDrawing(boxes: readonly TraceBox[], lines: readonly TraceLi
     paths: lines.map(({ from, to }) => between(at.get(from), at.get(to))),
     columns: lefts,
   };
+}
+
+/** Heights of the layouts made so far, by which column each box stands in and which boxes the lines join: most joints of a record are made alike. */
+const known = new Map<string, readonly number[]>();
+
+function middlesOf(boxes: readonly TraceBox[], lines: readonly TraceLine[]): readonly number[] {
+  const number = new Map(boxes.map(({ key }, at) => [key, `box ${at}`]));
+  const named = (key: string): string => number.get(key) ?? key;
+  const plain = boxes.map((box) => ({ ...box, key: named(box.key) }));
+  const joined = lines.map(({ from, to }) => ({ from: named(from), to: named(to) }));
+  const form = JSON.stringify([plain.map(({ column }) => column), joined]);
+  const middles = known.get(form) ?? laidOut(plain, joined);
+  known.set(form, middles);
+  return middles;
+}
+
+/** All boxes count as equally wide: how wide they are has no part in how high they stand. */
+function laidOut(boxes: readonly TraceBox[], lines: readonly TraceLine[]): readonly number[] {
+  const graph = new dagre.graphlib.Graph();
+  graph.setGraph({ rankdir: "LR", nodesep: 12, ranksep: 56, marginx: EDGE, marginy: EDGE });
+  for (const { key } of boxes) graph.setNode(key, { width: BOX.least, height: BOX.height });
+  for (const { from, to } of lines) graph.setEdge(from, to, {});
+  heldInColumns(graph, boxes, lines);
+  dagre.layout(graph);
+  return boxes.map(({ key }) => (graph.node(key) as { y: number }).y);
 }
 
 /** A box that no line leads to would be ranked anywhere: a line that is not drawn leads to it from the column before. */
