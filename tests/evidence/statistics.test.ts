@@ -32,7 +32,16 @@ describe("The share of pieces that passed", () => {
 
   it("gives no bound where no piece shows anything", () => {
     const [share] = of(glued([batch("B-1")], [])).shares;
-    expect(share).toEqual({ adhesive: "resorcin", procedure: "legs", batches: 1, passed: 0, failed: 0, silent: 0, notBroken: 1 });
+    expect(share).toStrictEqual({ adhesive: "resorcin", procedure: "legs", batches: 1, passed: 0, failed: 0, silent: 0, notBroken: 1 });
+  });
+
+  it("reckons its bounds of passes and failures together: two of three, where 3p² − 2p³ is 0.05 at the one bound and 0.025 at the other", () => {
+    const pieces = [1, 2, 3].map((n) => piece("B-1", n));
+    const [share] = of(glued([batch("B-1", { pieces })], [test("B-1/1"), test("B-1/2"), test("B-1/3", { failure: "glue line", woodFailure: undefined })])).shares;
+    const chance = (p = NaN): number => 3 * p ** 2 - 2 * p ** 3;
+    expect([share?.passed, share?.failed]).toEqual([2, 1]);
+    expect(chance(share?.atLeast)).toBeCloseTo(0.05, 12);
+    expect(chance(share?.interval?.lower)).toBeCloseTo(0.025, 12);
   });
 
   it("never counts together what differs in adhesive, procedure, trial or preparation, and names the build's own pieces first", () => {
@@ -128,5 +137,6 @@ describe("The chart of stresses", () => {
 
   it("says nothing where there is nothing", () => {
     expect(of(glued([], []))).toEqual({ shares: [], series: [] });
+    expect(reckonStatistics(loaded([1200]), { batches: new Map() })).toEqual({ shares: [], series: [] });
   });
 });

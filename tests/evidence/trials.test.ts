@@ -55,8 +55,21 @@ describe("The outcomes of a trial", () => {
     const { outcomes } = trialOf({ a: ["held", "held", "held", "silent"], b: ["silent"] });
     expect(outcomes[0]?.atLeast).toBeCloseTo(0.05 ** (1 / 3), 12);
     expect(outcomes[0]?.interval?.lower).toBeCloseTo(0.025 ** (1 / 3), 12);
-    expect(outcomes[1]?.interval).toBeUndefined();
-    expect(outcomes[1]?.atLeast).toBeUndefined();
+    expect(outcomes[1]).toStrictEqual({ preparation: { id: "b", what: "prepared as b" }, pieces: ["B-1/5"], held: 0, failed: 0, silent: 1, notBroken: 0 });
+  });
+
+  it("reckons the bounds of held and failed together: two of three, where 3p² − 2p³ is 0.05 at the one bound and 0.025 at the other", () => {
+    const [outcome] = trialOf({ a: ["held", "held", "failed"], b: ["waits"] }).outcomes;
+    const chance = (p = NaN): number => 3 * p ** 2 - 2 * p ** 3;
+    expect(chance(outcome?.atLeast)).toBeCloseTo(0.05, 12);
+    expect(chance(outcome?.interval?.lower)).toBeCloseTo(0.025, 12);
+    expect((outcome?.interval?.upper ?? NaN) ** 3).toBeCloseTo(0.975, 12);
+  });
+
+  it("has nothing of pieces that belong to no trial, and no comparison where there is none", () => {
+    expect(trialOf({ a: held(1) })).not.toHaveProperty("comparison");
+    const record = { ...glued([batch("B-1")], [test("B-1/1")]), trials: new Map([["papers", trial(["a", "b"])]]) };
+    expect(reckon(record).trials.get("papers")?.restsOn).toEqual([{ kind: "trial", id: "papers" }]);
   });
 
   it("rests on the trial and every one of its pieces", () => {

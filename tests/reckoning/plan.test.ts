@@ -25,6 +25,7 @@ describe("What is left by the plan", () => {
   it("counts a part as finished when one that it lies within is", () => {
     const plan = planOf([part("tail", undefined, { finished: true }), part("fin", 600, { parent: "tail" }), part("skin", 100, { parent: "fin" })], [worked("fin", 300)]);
     expect(plan.left).toBe(0);
+    expect(planOf([part("fin", 600, { parent: "gone" })], []).left).toBe(600);
     expect(plan.factor).toBeCloseTo(300 / 700, 12);
   });
 
