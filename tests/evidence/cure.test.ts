@@ -58,6 +58,16 @@ describe("Cure counted by the shop's logger", () => {
     expect(pieceOf({ climate: swings, test: broken("2025-03-16", "14:20") })?.cure.age).toBeCloseTo(3 * 86_400, 3);
   });
 
+  it("names the limit, and where the temperature comes from that it is counted at", () => {
+    const limit = (c: Case) => pieceOf(c)?.findings.find(({ rule }) => rule === "full-cure")?.limit;
+    expect(limit({ climate: steady(20), procedure: { leastCure: { time: d("3") } } })).toEqual({
+      text: "at least 3 d of cure, counted at 20.0 °C (this program's default, for want of a temperature in the procedure and the data sheet: 20 °C)", from: { text: "procedure: Three legs", known: "record" },
+    });
+    expect(limit({ climate: steady(20), procedure: { leastCure: undefined } })?.text).toMatch(/^at least 3 d of cure, counted at 20/u);
+    expect(limit({ climate: steady(20) })?.text).toBe("at least 3 d of cure at 20 °C");
+    expect(limit({ climate: [], batch: { temperature: undefined }, procedure: { leastCure: { time: d("3") } } })?.text).toBe("at least 3 d of cure");
+  });
+
   it("says what the days are worth and by what", () => {
     expect(ofPiece({ climate: steady(17), test: broken("2025-03-13", "14:20") }, "full-cure")).toBe("unproven: The record shows 3 d of cure, worth 2 d 10 h at 20.0 °C by the shop's logger, and 3 d are asked: broken too early, it proves nothing.");
     expect(pieceOf({ climate: steady(17) })?.findings.find((one) => one.rule === "full-cure")?.restsOn).toContainEqual({ kind: "climate log", id: "shop" });
@@ -148,6 +158,16 @@ describe("The temperature of the shop while it cured", () => {
     expect(ofBatch({ climate: cold(260, 14.96) }, "cure-temperature")).toBe("rejects: The shop's logger shows 14.96 °C to 20.0 °C over the 3 d of its least cure, below the sheet's 15 °C to 30 °C.");
     expect([229, 230, 231, 302, 303, 304].map((hour) => ofBatch({ climate: cold(hour, 10) }, "cure-temperature")?.split(":")[0])).toEqual(["meets", "rejects", "rejects", "rejects", "rejects", "meets"]);
     expect(reckoned({ climate: cold(260, 14.9) }).batches.get("B-1")?.verdict).toBe("rejected");
+  });
+
+  it("lasts three days, as is usual, for a batch without pieces", () => {
+    const none = (at: number) => found(reckon({ ...glued([batch("B-1", { pieces: [] })], []), climate: cold(at, 10) }).batches.get("B-1")?.findings, "cure-temperature")?.split(":")[0];
+    expect([303, 304].map(none)).toEqual(["rejects", "meets"]);
+  });
+
+  it("is told in the aircraft's units, and in °C never rounded onto the sheet's limit", () => {
+    const imperial = reckon({ ...glued([batch("B-1")], [], { units: "imperial" }), climate: cold(260, 15) });
+    expect(found(imperial.batches.get("B-1")?.findings, "cure-temperature")).toBe("meets: The shop's logger shows 59 °F to 68 °F over the 3 d of its least cure.");
   });
 
   it("lasts as long as the longest least cure of its pieces", () => {

@@ -42,11 +42,11 @@ function warmthWords({ warmth, stated }: PieceCase["cure"]): string {
 
 function limitOf(c: PieceCase): Limit {
   const { leastCure } = c.procedure;
-  const { reference, referenceFrom, age, warmth } = c.cure;
+  const { reference, referenceFrom, age } = c.cure;
   const own = leastCure ? procedureOf(c.procedure) : USUAL_CURE_SOURCE;
   if (leastCure?.temperature) return { text: `at least ${leastCure.time.typed} of cure at ${leastCure.temperature.typed}`, from: own };
   const text = `at least ${leastCure ? leastCure.time.typed : "3 d"} of cure`;
-  if (age === undefined || warmth === "unknown") return { text, from: own };
+  if (age === undefined) return { text, from: own };
   return { text: `${text}, counted at ${temperatureText(reference, c.units)} (${referenceFrom.text})`, from: own };
 }
 
