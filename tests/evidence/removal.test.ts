@@ -63,12 +63,13 @@ const COULD_BE_HIDDEN = new Set([
   "scale", // coarser than the digits typed
   "test's load", // a load too low, or read without a width; the procedure's stress is held only against loads that were read
   "test's woodFailure", // too little wood, where enough other pieces passed
-  "piece", // a piece that failed, with its test, where enough others passed
+  "piece", // a piece that failed, with its test, or one not broken yet, where enough others passed
 ]);
 
-/** Pieces are looked into as well: one that is inconclusive may leave its batch waiting for another. */
-function toldAgainst(file: BatchFile, { rules }: Fact): boolean {
+/** Pieces are looked into as well: one that is inconclusive may leave its batch waiting for another, and one not broken keeps it waiting. */
+function toldAgainst(file: BatchFile, { name, rules }: Fact): boolean {
   const own = file.findings.filter((one) => rules.includes(one.rule));
+  if (name === "piece" && own.some((one) => one.severity === "waits")) return true;
   const ofPieces = rules.includes("test-pieces") ? file.pieces.flatMap((one) => one.findings) : [];
   return [...own, ...ofPieces].some((one) => one.severity === "rejects" || one.severity === "unproven");
 }
