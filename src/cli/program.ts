@@ -1,22 +1,12 @@
 import { readFileSync } from "node:fs";
 import { Command, InvalidArgumentError, Option } from "commander";
+import { addArchive } from "./archive-program.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
+import { content, date, EXIT_CODES } from "./options.ts";
 import { previewCommand } from "./preview-command.ts";
 import { schemasCommand } from "./schemas-command.ts";
 import type { Surroundings } from "./surroundings.ts";
-
-const EXIT_CODES = `
-Exit codes:
-  0   all is well
-  1   there are problems in the record
-  2   the command was used in a way it cannot be
-  70  a mistake in the program itself
-  74  the disk or the system refused
-`;
-
-const content = (): Option => new Option("--content <dir>", "the record's folder").default("content");
-const date = (): Option => new Option("--date <YYYY-MM-DD>", "the date of the record; without it that of its last entry").argParser(day);
 
 /** The commands, with their help. `exit` is given the exit code of a command that ran to its end. */
 export function programFor(surroundings: Surroundings, exit: (code: number) => void): Command {
@@ -28,11 +18,12 @@ export function programFor(surroundings: Surroundings, exit: (code: number) => v
     .exitOverride()
     .configureOutput({ writeOut: surroundings.out, writeErr: surroundings.err })
     .showHelpAfterError("For help: scarfline --help")
-    .addHelpText("after", `\nExamples:\n  scarfline check\n  scarfline build\n  scarfline preview\n${EXIT_CODES}`);
+    .addHelpText("after", `\nExamples:\n  scarfline check\n  scarfline build\n  scarfline preview\n  scarfline seal\n  scarfline bag --out ~/archive\n${EXIT_CODES}`);
   addBuild(program, surroundings, exit);
   addCheck(program, surroundings, exit);
   addPreview(program, surroundings, exit);
   addSchemas(program, surroundings, exit);
+  addArchive(program, surroundings, exit);
   return program;
 }
 
@@ -97,12 +88,6 @@ function addSchemas(program: Command, surroundings: Surroundings, exit: (code: n
 
 function versionOf({ program }: Surroundings): string {
   return (JSON.parse(readFileSync(new URL("package.json", program), "utf8")) as { version: string }).version;
-}
-
-function day(text: string): string {
-  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.startsWith(text) === true;
-  if (!isDay) throw new InvalidArgumentError("A date is written as 2025-06-30.");
-  return text;
 }
 
 function port(text: string): number {

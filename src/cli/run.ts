@@ -1,4 +1,5 @@
 import { CommanderError } from "commander";
+import { ArchiveRefused } from "../archive/refused.ts";
 import { OutputRefused } from "../publish/output/folder.ts";
 import { programFor } from "./program.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
@@ -17,12 +18,13 @@ export async function run(words: readonly string[], surroundings: Surroundings):
 
 function told(error: unknown, { err }: Surroundings): number {
   if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.wrongUse;
-  if (error instanceof WrongUse || error instanceof OutputRefused) {
+  if (error instanceof WrongUse || error instanceof OutputRefused || error instanceof ArchiveRefused) {
     err(`${error.message}\n`);
     return EXIT.wrongUse;
   }
   if (isFromDisk(error)) {
-    err(`The system refused: ${error.message}\nThe record and the site that was there before are as they were.\n`);
+    const isFull = error.code === "ENOSPC" || error.code === "EDQUOT";
+    err(`${isFull ? "The disk is full" : "The system refused"}: ${error.message}\nThe record, and what was written earlier, are as they were.\n`);
     return EXIT.disk;
   }
   err(`${bugWords(error)}\n`);

@@ -8,8 +8,8 @@ const QUIET_MS = 700;
 const TERMINAL_EVERY_MS = 100;
 const LINE_EVERY_MS = 10_000;
 
-/** Tells of pictures as they are made ready: one line that changes on a terminal, a line now and then elsewhere. */
-export function tellerFor({ out, isTerminal, columns, now }: Surroundings): Teller {
+/** Tells of long work as it goes on: one line that changes on a terminal, a line now and then elsewhere. */
+export function tellerFor({ out, isTerminal, columns, now }: Surroundings, words = progressWords): Teller {
   let began: number | undefined;
   let told = 0;
   let isOpen = false;
@@ -28,7 +28,7 @@ export function tellerFor({ out, isTerminal, columns, now }: Surroundings): Tell
       const spent = time - began;
       if (spent < QUIET_MS || time - told < (isTerminal ? TERMINAL_EVERY_MS : LINE_EVERY_MS)) return;
       told = time;
-      const text = progressWords(done, of, spent / 1000);
+      const text = words(done, of, spent / 1000);
       isOpen = isTerminal;
       out(isTerminal ? CLEAR_LINE + text.slice(0, columns - 1) : `${text}\n`);
     },
@@ -38,9 +38,25 @@ export function tellerFor({ out, isTerminal, columns, now }: Surroundings): Tell
 /** `seconds` since the work began. */
 export function progressWords(done: number, of: number, seconds: number): string {
   const rate = done / seconds;
-  const left = Math.ceil((of - done) / rate);
-  const time = left < 90 ? `${left} s` : `${Math.round(left / 60)} min`;
+  const time = timeLeft(done, of, seconds);
   return `Making pictures ready: ${done} of ${of}, ${rate.toFixed(rate < 10 ? 1 : 0)} a second, ${time} left`;
+}
+
+/** Of work whose measure is bytes. */
+export function bytesProgress(what: string): typeof progressWords {
+  return (done, of, seconds) => `${what}: ${bytesWords(done)} of ${bytesWords(of)}, ${bytesWords(done / seconds)} a second, ${timeLeft(done, of, seconds)} left`;
+}
+
+/** `4.6 MB` */
+export function bytesWords(bytes: number): string {
+  const step = bytes < 1000 ? 0 : Math.min(4, Math.floor(Math.log10(bytes) / 3));
+  const amount = bytes / 1000 ** step;
+  return `${step === 0 ? Math.round(amount) : amount.toFixed(1)} ${["bytes", "kB", "MB", "GB", "TB"][step] ?? ""}`;
+}
+
+function timeLeft(done: number, of: number, seconds: number): string {
+  const left = Math.ceil(((of - done) * seconds) / done);
+  return left < 90 ? `${left} s` : `${Math.round(left / 60)} min`;
 }
 
 /** All problems, and then how many there are. */

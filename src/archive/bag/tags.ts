@@ -1,0 +1,39 @@
+import { manifestLine } from "../manifest.ts";
+
+export const MANIFEST_ALGORITHMS = ["sha256", "sha512"] as const;
+
+export interface BagInfo {
+  readonly aircraft: string;
+  /** The date of the record. */
+  readonly day: string;
+  readonly baggingDate: string;
+  readonly version: string;
+  /** Name of the bag, or of the group that it is a part of. */
+  readonly group: string;
+  readonly part: number;
+  readonly of: number;
+  readonly bytes: number;
+  readonly files: number;
+}
+
+export const DECLARATION = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n";
+
+/** Nothing in it tells of the time or the machine, so that the same record gives the same bag on any day. */
+export function infoText(info: BagInfo): string {
+  const parted = info.of > 1;
+  const fields: readonly (readonly [string, string])[] = [
+    ["External-Description", `Record of the building of ${info.aircraft}, up to ${info.day}`],
+    ["External-Identifier", info.group],
+    ["Bagging-Date", info.baggingDate],
+    ["Payload-Oxum", `${info.bytes}.${info.files}`],
+    ...(parted ? ([["Bag-Group-Identifier", info.group], ["Bag-Count", `${info.part} of ${info.of}`]] as const) : []),
+    ["Bag-Software-Agent", `Scarfline ${info.version}`],
+  ];
+  return fields.map(([label, value]) => `${label}: ${value.replaceAll(/\s+/g, " ")}\n`).join("");
+}
+
+/** Digests by path, as lines sorted by path. */
+export function manifestText(digests: ReadonlyMap<string, ReadonlyMap<string, string>>, algorithm: string): string {
+  const paths = [...digests.keys()].sort();
+  return paths.map((path) => manifestLine(digests.get(path)?.get(algorithm) ?? "", path)).join("");
+}

@@ -1,0 +1,60 @@
+/** Texts that tell a stranger what a bag is. */
+import { rules } from "../../evidence/rules.ts";
+import type { Record } from "../../record/types.ts";
+
+/** The rules that verdicts were reached by, with the source of each. */
+export function rulesText(version: string): string {
+  return `${JSON.stringify({ program: "Scarfline", version, rules }, undefined, 2)}\n`;
+}
+
+/** For whoever finds the bag and has nothing else. */
+export function readmeText({ aircraft, day }: Record, version: string): string {
+  return `${aircraft.name}: THE RECORD OF ITS BUILDING, UP TO ${day}
+
+This folder is a bag as RFC 8493 (BagIt 1.0) describes it. It was made by Scarfline ${version}, and can be read without it.
+
+WHAT IS HERE
+
+  site/index.html   the whole record as pages; open it in any browser, no network and no server needed
+  record/           what the builder wrote: Markdown files with their facts on top, photographs and papers as they came
+  ledgers/          the numbers and verdicts, each as CSV and as JSON
+  rules.json        the rules by which verdicts were reached, and where each comes from
+  record.sha256     a digest of every file in record/
+  README.txt        this text
+
+If the bag was split, each part holds some of these; bag-info.txt one folder up says which part this is ("Bag-Count").
+Unpack all parts over each other to have the whole.
+
+The record shows what was written down. It does not certify airworthiness: the drawings, the adhesive maker's data sheet,
+the authority's rules and the inspector's judgement stand above every limit in it.
+
+HOW TO CHECK THAT NOTHING IS MISSING OR CHANGED
+
+In the folder above this one, where bagit.txt is:
+
+  sha256sum -c --quiet tagmanifest-sha256.txt
+  sha256sum -c --quiet manifest-sha256.txt
+  sha512sum -c --quiet manifest-sha512.txt
+
+Each says nothing if all is well. On a Mac write shasum -a 256 -c in place of sha256sum -c. For a bag in parts, one more
+check shows that the parts together hold the whole record; in this folder:
+
+  sha256sum -c --quiet record.sha256
+
+Any program that validates BagIt bags can do the same, and finds additions too.
+
+HOW TO CHECK WHAT WAS WRITTEN WHEN
+
+If there is a record/seals.txt, each of its lines is a seal: date, SHA-256 of a list of files, SHA-256 of all lines before
+it, number of files, and the name of that list. In the folder record/:
+
+  sha256sum seals/DATE.sha256           must print the second word of that date's line
+  sha256sum -c --quiet seals/DATE.sha256    checks every file against the seal, as far as it has not changed since
+  head -n 2 seals.txt | sha256sum       must print the third word of line 3; likewise for every other line
+
+A seal proves when something was written only as far as its digest is known from elsewhere: from a letter, a print, a
+signature. A file seals/DATE.sig is such a signature, made with an SSH key. For line 3:
+
+  head -n 3 seals.txt | ssh-keygen -Y check-novalidate -n scarfline-seal -s seals/DATE.sig
+`;
+}

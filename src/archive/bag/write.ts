@@ -1,0 +1,163 @@
+import { existsSync } from "node:fs";
+import { mkdir, realpath, rename, rm } from "node:fs/promises";
+import { basename, dirname, join, resolve, sep } from "node:path";
+import type { Evidence } from "../../evidence/types.ts";
+import { editionOf } from "../../pages/edition.ts";
+import { ledgersOf } from "../../pages/ledgers.ts";
+import type { ReadyFiles } from "../../publish/pictures/ready.ts";
+import { publish } from "../../publish/publish.ts";
+import type { Record } from "../../record/types.ts";
+import { bytesOf, Digester } from "../digest.ts";
+import { clearBeside, nameBeside, syncFolder, syncTree, writeDurably } from "../durable.ts";
+import { manifestOf } from "../seal/record-files.ts";
+import { ArchiveRefused } from "../refused.ts";
+import { partsOf } from "./parts.ts";
+import { folderPieces, type Piece, recordPieces, recordState, textPiece } from "./payload.ts";
+import { sameTree } from "./same.ts";
+import { type Serialisation, serialise } from "./serialise.ts";
+import { type BagInfo, DECLARATION, infoText, MANIFEST_ALGORITHMS, manifestText } from "./tags.ts";
+import { readmeText, rulesText } from "./texts.ts";
+
+export interface BagRequest {
+  readonly content: string;
+  /** Folder that the bag is put into. */
+  readonly out: string;
+  /** Folder the program is installed in, and its version. */
+  readonly program: string;
+  readonly version: string;
+  readonly baggingDate?: string;
+  readonly serialise?: Serialisation;
+  /** Bytes that no bag may exceed. */
+  readonly split?: number;
+  /** `recordState` from before the record was read. */
+  readonly state: string;
+}
+
+export interface Bagged {
+  /** Where it stands now: the bag, or the folder of its parts. */
+  readonly path: string;
+  readonly parts: number;
+  readonly files: number;
+  readonly bytes: number;
+  /** The same bag stood there already, to the last byte; nothing was written. */
+  readonly stood: boolean;
+}
+
+/**
+ * Writes a bag by RFC 8493 of a record that was found without problems, with its archive edition as a site.
+ * It is made in a hidden folder beside and moved into place in one go when all of it is on the disk; a bag that stands is never written over.
+ * @throws ArchiveRefused where another bag of this name stands there, or the record changed meanwhile
+ */
+export async function writeBag(request: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, progress: (done: number, of: number) => void): Promise<Bagged> {
+  const name = `${slugOf(record.aircraft.name)}-${record.day}`;
+  const target = join(request.out, request.split === undefined && request.serialise !== undefined ? `${name}.${request.serialise}` : name);
+  await refuseWithin(request.out, request.content);
+  await mkdir(request.out, { recursive: true });
+  await clearBeside(target);
+  const folder = nameBeside(target);
+  await rm(folder, { recursive: true, force: true });
+  try {
+    const made = await make(request, record, evidence, ready, folder, name, progress);
+    if ((await recordState(request.content)) !== request.state) throw new ArchiveRefused("The record was changed while the bag was in the making. Nothing was written; bag it again.");
+    return { ...made, path: target, stood: await moveIntoPlace(made.whole, target) };
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+async function make(request: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, folder: string, name: string, progress: (done: number, of: number) => void): Promise<{ parts: number; files: number; bytes: number; whole: string }> {
+  const pieces = await gather(request, record, evidence, ready, join(folder, "site"));
+  const always = [textPiece("README.txt", readmeText(record, request.version)), textPiece("record.sha256", await recordManifest(pieces))];
+  const parts = request.split === undefined ? [[...pieces, ...always].sort((a, b) => (a.path < b.path ? -1 : 1))] : partsOf(pieces, always, request.split);
+  const of = parts.flat().reduce((sum, { size }) => sum + size, 0);
+  let done = 0;
+  const bags = join(folder, "bags");
+  for (const [index, part] of parts.entries()) {
+    const bag = parts.length === 1 ? name : `${name}-${index + 1}-of-${parts.length}`;
+    const bytes = part.reduce((sum, { size }) => sum + size, 0);
+    const info = { aircraft: record.aircraft.name, day: record.day, baggingDate: request.baggingDate ?? record.day, version: request.version, group: name, part: index + 1, of: parts.length, bytes, files: part.length };
+    const paths = await writeOne(join(bags, bag), part, info, (more) => progress((done += more), of));
+    if (request.serialise !== undefined) {
+      await serialise(bags, bag, paths, request.serialise, join(bags, `${bag}.${request.serialise}`));
+      await rm(join(bags, bag), { recursive: true });
+    }
+  }
+  await syncTree(bags);
+  const whole = request.split === undefined ? join(bags, request.serialise === undefined ? name : `${name}.${request.serialise}`) : bags;
+  return { parts: parts.length, files: parts.flat().length, bytes: of, whole };
+}
+
+async function gather({ content, program, version }: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, site: string): Promise<Piece[]> {
+  const shown = editionOf(record, evidence, "archive");
+  await mkdir(site, { recursive: true });
+  await publish(shown, ready, program, site);
+  const ledgers = ledgersOf(shown).map(({ path, text }) => textPiece(`ledgers/${basename(path)}`, text));
+  const pieces = [...(await recordPieces(content)), ...(await folderPieces(site, "site")), ...ledgers, textPiece("rules.json", rulesText(version))];
+  return pieces.sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+/** So that a record that lies in several bags can be checked when it is together again. */
+async function recordManifest(pieces: readonly Piece[]): Promise<string> {
+  const digests = new Map<string, string>();
+  for (const { path, from } of pieces.filter((piece) => piece.path.startsWith("record/"))) {
+    const digester = new Digester(["sha256"]);
+    for await (const chunk of bytesIn(from)) digester.take(chunk);
+    digests.set(path, digester.end().digests.get("sha256") ?? "");
+  }
+  return manifestOf(digests);
+}
+
+/** Writes a bag's files, digesting what it writes as it goes. Returns their paths, sorted. */
+async function writeOne(bag: string, pieces: readonly Piece[], info: BagInfo, passed: (bytes: number) => void): Promise<string[]> {
+  const payload = new Map<string, ReadonlyMap<string, string>>();
+  for (const { path, from } of pieces) {
+    payload.set(`data/${path}`, await put(join(bag, "data", path), bytesIn(from), passed));
+  }
+  const tags = new Map<string, string>([["bag-info.txt", infoText(info)], ["bagit.txt", DECLARATION], ...MANIFEST_ALGORITHMS.map((name) => [`manifest-${name}.txt`, manifestText(payload, name)] as const)]);
+  const vouched = new Map<string, ReadonlyMap<string, string>>();
+  for (const [path, text] of tags) vouched.set(path, await put(join(bag, path), bytesIn({ text }), () => undefined));
+  for (const name of MANIFEST_ALGORITHMS) await put(join(bag, `tagmanifest-${name}.txt`), bytesIn({ text: manifestText(vouched, name) }), () => undefined);
+  return [...payload.keys(), ...tags.keys(), ...MANIFEST_ALGORITHMS.map((name) => `tagmanifest-${name}.txt`)].sort();
+}
+
+async function put(path: string, chunks: AsyncIterable<Uint8Array>, passed: (bytes: number) => void): Promise<ReadonlyMap<string, string>> {
+  const digester = new Digester(MANIFEST_ALGORITHMS);
+  async function* digested(): AsyncGenerator<Uint8Array> {
+    for await (const chunk of chunks) {
+      digester.take(chunk);
+      passed(chunk.length);
+      yield chunk;
+    }
+  }
+  await mkdir(dirname(path), { recursive: true });
+  await writeDurably(path, digested());
+  return digester.end().digests;
+}
+
+async function* bytesIn(from: Piece["from"]): AsyncGenerator<Uint8Array> {
+  if ("text" in from) yield Buffer.from(from.text);
+  else yield* bytesOf(from.file, { followLinks: true });
+}
+
+/** Whether the same stood there already. */
+async function moveIntoPlace(whole: string, target: string): Promise<boolean> {
+  if (existsSync(target)) {
+    if (await sameTree(whole, target)) return true;
+    throw new ArchiveRefused(`Another bag stands at ${target}, and no bag is ever written over. Move it elsewhere, or give another folder: --out DIR`);
+  }
+  await rename(whole, target);
+  await syncFolder(dirname(target));
+  return false;
+}
+
+async function refuseWithin(out: string, content: string): Promise<void> {
+  const record = await realpath(content);
+  let target = resolve(out);
+  while (!existsSync(target)) target = dirname(target);
+  const real = await realpath(target);
+  if (real === record || real.startsWith(record + sep)) throw new ArchiveRefused(`The bag cannot be written into the record's own folder (${content}). Give a folder outside it: --out DIR`);
+}
+
+function slugOf(name: string): string {
+  return name.normalize("NFKD").replaceAll(/\p{M}/gu, "").toLowerCase().replaceAll(/[^a-z0-9]+/g, "-").replaceAll(/^-+|-+$/g, "").slice(0, 60) || "record";
+}

@@ -1,0 +1,39 @@
+import { readFileSync } from "node:fs";
+import { recordState } from "../archive/bag/payload.ts";
+import type { Serialisation } from "../archive/bag/serialise.ts";
+import { writeBag } from "../archive/bag/write.ts";
+import { prepare } from "../build.ts";
+import { reckon } from "../evidence/evidence.ts";
+import { type RecordOptions, recordRequest } from "./record-folder.ts";
+import { EXIT, type Surroundings } from "./surroundings.ts";
+import { bytesProgress, bytesWords, problemWords, tellerFor } from "./teller.ts";
+
+interface BagOptions extends RecordOptions {
+  readonly out: string;
+  readonly baggingDate?: string;
+  readonly serialise?: Serialisation;
+  readonly split?: number;
+}
+
+export async function bagCommand({ out, baggingDate, serialise, split, ...options }: BagOptions, surroundings: Surroundings): Promise<number> {
+  const { program } = surroundings;
+  const request = recordRequest(options, surroundings);
+  const state = await recordState(request.content);
+  const prepared = await prepare(request, tellerFor(surroundings));
+  if ("problems" in prepared) {
+    surroundings.err(`${problemWords(prepared.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
+    return EXIT.problems;
+  }
+  const { version } = JSON.parse(readFileSync(new URL("package.json", program), "utf8")) as { version: string };
+  const { record, ready } = prepared;
+  const tell = tellerFor(surroundings, bytesProgress("Bagging"));
+  const bagging = {
+    content: request.content, program: request.program, out, state, version,
+    ...(baggingDate === undefined ? {} : { baggingDate }), ...(serialise === undefined ? {} : { serialise }), ...(split === undefined ? {} : { split }),
+  };
+  const { path, parts, files, bytes, stood } = await writeBag(bagging, record, reckon(record), ready, tell.progress);
+  const what = `${parts === 1 ? "the bag" : `${parts} bags`}: ${files} files, ${bytesWords(bytes)}`;
+  tell.line(stood ? `${path} already holds ${what}, the same to the last byte; nothing was written.` : `Wrote ${path}, ${what}.`);
+  tell.line(`Check it at any time, here or elsewhere: scarfline verify ${path}`);
+  return EXIT.fine;
+}

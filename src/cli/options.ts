@@ -1,0 +1,19 @@
+import { InvalidArgumentError, Option } from "commander";
+
+export const EXIT_CODES = `
+Exit codes:
+  0   all is well
+  1   there are problems in the record, or faults in what was verified
+  2   the command was used in a way it cannot be
+  70  a mistake in the program itself
+  74  the disk or the system refused
+`;
+
+export const content = (): Option => new Option("--content <dir>", "the record's folder").default("content");
+export const date = (): Option => new Option("--date <YYYY-MM-DD>", "the date of the record; without it that of its last entry").argParser(day);
+
+export function day(text: string): string {
+  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.startsWith(text) === true;
+  if (!isDay) throw new InvalidArgumentError("A date is written as 2025-06-30.");
+  return text;
+}

@@ -1,0 +1,52 @@
+import { Findings } from "../archive/finding.ts";
+import { verifyRecord } from "../archive/seal/verify-record.ts";
+import { lookAt } from "../archive/source/open.ts";
+import { verifyBags } from "../archive/verify/verify.ts";
+import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
+import { bytesProgress, bytesWords, tellerFor } from "./teller.ts";
+
+interface VerifyOptions {
+  readonly signers?: string;
+  readonly json?: boolean;
+}
+
+export async function verifyCommand(path: string, { signers, json = false }: VerifyOptions, surroundings: Surroundings): Promise<number> {
+  const found = await lookAt(path);
+  if (found.kind === "nothing") throw new WrongUse(`${found.why} Give a record's folder, a bag's folder, a .zip or a .tar.gz.`);
+  const findings = new Findings();
+  const tell = tellerFor(surroundings, found.kind === "record" ? (done, of) => `Checking: ${done} of ${of} files` : bytesProgress("Checking"));
+  const progress = json ? () => undefined : tell.progress;
+  const summary = found.kind === "record" ? await recordSummary(path, signers, findings, progress) : await bagSummary(found.paths, findings, progress);
+  if (json) surroundings.out(`${JSON.stringify({ path, faults: findings.faults, findings: findings.all, untold: findings.untold }, undefined, 2)}\n`);
+  else tellAll(findings, summary, tell.line, surroundings);
+  return findings.faults === 0 ? EXIT.fine : EXIT.problems;
+}
+
+async function recordSummary(path: string, signers: string | undefined, findings: Findings, progress: (done: number, of: number) => void): Promise<string> {
+  const { seals, files } = await verifyRecord(path, signers, findings, progress);
+  const last = seals.at(-1);
+  if (last === undefined) return `There is no seal in ${path}, so nothing can be said of it. Set one: scarfline seal`;
+  const count = seals.length === 1 ? "the seal" : `all ${seals.length} seals`;
+  return findings.faults === 0
+    ? `${files} files held against ${count} up to ${last.date}: what was sealed is as it was.`
+    : `${files} files held against ${count} up to ${last.date}: ${faultWords(findings.faults)}.`;
+}
+
+async function bagSummary(paths: readonly string[], findings: Findings, progress: (done: number, of: number) => void): Promise<string> {
+  const { bags, files, bytes } = await verifyBags(paths, findings, progress);
+  const what = bags.length === 1 ? "The bag" : `${bags.length} bags`;
+  const size = `${files} files, ${bytesWords(bytes)} checked`;
+  return findings.faults === 0 ? `${what} ${bags.length === 1 ? "is" : "are"} whole: ${size}; nothing is missing, changed or added.` : `${what}: ${size}; ${faultWords(findings.faults)}.`;
+}
+
+function faultWords(faults: number): string {
+  return faults === 1 ? "1 fault" : `${faults} faults`;
+}
+
+/** Faults first, to the error stream; then notes and the sum of it. */
+export function tellAll(findings: Findings, summary: string, line: (text: string) => void, { err }: Pick<Surroundings, "err">): void {
+  for (const { place, message } of findings.all.filter(({ severity }) => severity === "fault")) err(`${place}: ${message}\n`);
+  for (const { place, message } of findings.all.filter(({ severity }) => severity === "note")) line(`${place}: ${message}`);
+  for (const { kind, count } of findings.untold) line(`and ${count} more like these (${kind})`);
+  line(summary);
+}
