@@ -1,7 +1,9 @@
 import type { JSX } from "preact";
 import type { AssemblyView } from "../src/pages/assembly.ts";
 import type { Site } from "../src/pages/shown.ts";
-import { dateShort, inUnits, quantityWords } from "../src/pages/words.ts";
+import { drawingWords, offWords } from "../src/pages/evidence-lists.ts";
+import { dateShort, quantityWords } from "../src/pages/words.ts";
+import { Again } from "./evidence/measurements.tsx";
 import { To } from "./link.tsx";
 import { Mark } from "./mark.tsx";
 
@@ -48,9 +50,9 @@ function Departures({ site, from, view: { file } }: PartProps): JSX.Element | nu
   );
 }
 
-function Measurements({ site, from, view: { file } }: PartProps): JSX.Element | null {
+function Measurements({ site, from, view: { file: { measurements: all } } }: PartProps): JSX.Element | null {
   const { units } = site.shown.record.aircraft;
-  if (file.measurements.length === 0) return null;
+  if (all.length === 0) return null;
   return (
     <section class="section">
       <h2>Measured</h2>
@@ -58,17 +60,18 @@ function Measurements({ site, from, view: { file } }: PartProps): JSX.Element | 
         <table>
           <thead><tr><th scope="col">What</th><th scope="col" class="number">Drawing</th><th scope="col" class="number">Tolerance</th><th scope="col" class="number">Found</th><th scope="col" class="number">Off</th><th scope="col">Held</th><th scope="col">Written</th></tr></thead>
           <tbody>
-            {file.measurements.map(({ measurement: m, off, verdict }) => (
-              <tr>
+            {all.map((file) => {
+              const { measurement: m, verdict, again } = file;
+              return <tr>
                 <th scope="row">{m.what}</th>
-                <td class="number">{m.drawing === undefined ? "" : quantityWords(m.drawing, units)}</td>
+                <td class="number">{m.drawing === undefined && m.limits === undefined ? "" : drawingWords(site.shown, m)}</td>
                 <td class="number">{m.tolerance?.typed ?? ""}</td>
                 <td class="number">{quantityWords(m.found, units)}</td>
-                <td class="number">{off === undefined ? "" : inUnits(off, m.found.unit, units)}</td>
-                <td><Mark of={verdict} />{m.departure === undefined ? null : <> <To site={site} from={from} to={{ kind: "departure", id: m.departure }} /></>}</td>
+                <td class="number">{offWords(site.shown, file)}</td>
+                <td><Mark of={verdict} /><Again again={again} site={site} from={from} />{m.departure === undefined ? null : <> <To site={site} from={from} to={{ kind: "departure", id: m.departure }} /></>}</td>
                 <td><To site={site} from={from} to={{ kind: "entry", id: m.entry }}>{dateShort(m.entry.slice(0, 10))}</To></td>
-              </tr>
-            ))}
+              </tr>;
+            })}
           </tbody>
         </table>
       </div>

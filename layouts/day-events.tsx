@@ -1,5 +1,7 @@
 import type { JSX } from "preact";
+import { drawingWords } from "../src/pages/evidence-lists.ts";
 import { quantityWords } from "../src/pages/words.ts";
+import { DayWeights } from "./day-weights.tsx";
 import { SheetPart } from "./day-sheet.tsx";
 import type { SheetProps } from "./day-sheet.tsx";
 import { To, ToEach } from "./link.tsx";
@@ -7,7 +9,7 @@ import { Mark } from "./mark.tsx";
 
 /** Pieces broken, measurements, departures, open items, recalls, reworks and inspections of a day. */
 export function DayEvents(props: SheetProps): JSX.Element {
-  return <><Inspections {...props} /><Tests {...props} /><Measurements {...props} /><Departures {...props} /><OpenItems {...props} /><TakenOut {...props} /></>;
+  return <><Inspections {...props} /><Tests {...props} /><Measurements {...props} /><DayWeights {...props} /><Departures {...props} /><OpenItems {...props} /><TakenOut {...props} /></>;
 }
 
 function Inspections({ site, from, entry }: SheetProps): JSX.Element | null {
@@ -52,13 +54,14 @@ function Measurements({ site, from, entry }: SheetProps): JSX.Element | null {
   return (
     <SheetPart title="Measured">
       <ul class="bare sheet__list">
-        {entry.measurements.map(({ what, found, drawing, tolerance, departure }) => (
-          <li>
+        {entry.measurements.map((one) => {
+          const { what, found, drawing, limits, tolerance, departure } = one;
+          return <li>
             {what}: {quantityWords(found, units)}
-            {drawing === undefined ? null : <span class="quiet"> (drawing {quantityWords(drawing, units)}{tolerance === undefined ? "" : ` ${tolerance.typed}`})</span>}
+            {drawing === undefined && limits === undefined ? null : <span class="quiet"> (drawing {drawingWords(site.shown, one)}{tolerance === undefined ? "" : ` ${tolerance.typed}`})</span>}
             {departure === undefined ? null : <> <To site={site} from={from} to={{ kind: "departure", id: departure }} /></>}
-          </li>
-        ))}
+          </li>;
+        })}
       </ul>
     </SheetPart>
   );

@@ -8,10 +8,13 @@ import { Charts } from "./evidence/charts.tsx";
 import { Climate } from "./evidence/climate.tsx";
 import { HoldPoints } from "./evidence/hold-points.tsx";
 import { Joint } from "./evidence/joint.tsx";
-import { Departures, Measurements, OpenItems } from "./evidence/lists.tsx";
+import { Departures, OpenItems } from "./evidence/lists.tsx";
 import { Lot } from "./evidence/lot.tsx";
+import { Credit } from "./evidence/credit.tsx";
+import { Measurements } from "./evidence/measurements.tsx";
 import { Overview } from "./evidence/overview.tsx";
 import { Stock } from "./evidence/stock.tsx";
+import { Weight } from "./evidence/weight.tsx";
 import { Trial } from "./evidence/trial.tsx";
 import { html } from "./page.tsx";
 
@@ -28,6 +31,8 @@ export function evidencePages(site: Site): PageFile[] {
     page("open-items.html", () => <OpenItems site={site} />),
     page("departures.html", () => <Departures site={site} />),
     page("measurements.html", () => <Measurements site={site} />),
+    page("credit.html", () => <Credit site={site} />),
+    page("weight.html", () => <Weight site={site} />),
     ...[...evidence.batches].map(([id, file]) => about({ kind: "batch", id }, () => <Batch site={site} file={file} />)),
     ...[...evidence.joints].map(([id, file]) => about({ kind: "joint", id }, () => <Joint site={site} file={file} />)),
     ...[...evidence.lots].map(([id, file]) => about({ kind: "lot", id }, () => <Lot site={site} file={file} />)),

@@ -12,9 +12,12 @@ import { AppendixBatches } from "./appendix-batches.tsx";
 import { AppendixJoints } from "./appendix-joints.tsx";
 import { AppendixRules, AppendixTrials } from "./appendix-rest.tsx";
 import { HoldPoint } from "./hold-points.tsx";
-import { DepartureTable, MeasurementTable, OpenItemTable } from "./lists.tsx";
+import { CreditLedgers } from "./credit.tsx";
+import { DepartureTable, OpenItemTable } from "./lists.tsx";
+import { MeasurementTable, PairTable } from "./measurements.tsx";
 import { LotTable } from "./overview.tsx";
 import { None } from "./parts.tsx";
+import { WeightLedger } from "./weight.tsx";
 import { runningHeads } from "./running-heads.ts";
 
 const PATH = "appendix.html";
@@ -28,7 +31,9 @@ const PARTS: readonly (readonly [id: string, title: string, make: (site: Site, n
   ["trials", "Trials", (site, number) => <AppendixTrials site={site} from={PATH} number={number} />],
   ["departures", "Departures", (site) => <DepartureTable items={departures(site.shown)} site={site} from={PATH} />],
   ["open-items", "Open items", (site) => <OpenItemTable items={openItems(site.shown)} site={site} from={PATH} />],
-  ["measurements", "Measurements", (site) => <MeasurementTable site={site} from={PATH} />],
+  ["measurements", "Measurements", (site) => <><MeasurementTable site={site} from={PATH} /><PairTable site={site} from={PATH} /></>],
+  ["weight", "Weight", (site) => <WeightLedger site={site} from={PATH} level="h3" />],
+  ["major-portion", "Major portion", (site) => <CreditLedgers site={site} from={PATH} level="h3" />],
   ["rules", "Rules and their sources", () => <AppendixRules />],
 ];
 

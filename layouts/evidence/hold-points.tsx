@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
-import type { HoldPointFile, Need } from "../../src/evidence/types.ts";
+import type { Change, HoldPointFile, Need } from "../../src/evidence/types.ts";
 import { holdPoints } from "../../src/pages/evidence-lists.ts";
 import { needsTogether, type NeedTogether } from "../../src/pages/needs.ts";
 import { assemblyPath } from "../../src/pages/trace-index.ts";
@@ -30,7 +30,7 @@ interface HoldPointProps extends Where {
 }
 
 export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointProps): JSX.Element {
-  const { holdPoint, state, needs, joints } = file;
+  const { holdPoint, state, needs, joints, changes } = file;
   return (
     <section class="holdpoint" id={id} aria-label={holdPoint.title}>
       <header class="holdpoint__head">
@@ -39,7 +39,8 @@ export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointPro
         <p class="holdpoint__state"><Mark of={state} /> {HOLD_MEANS[state]}</p>
       </header>
       {file.inspections.length === 0 ? null : <ul class="lines bare">{file.inspections.map((inspection) => <li><Looked inspection={inspection} site={site} from={from} /></li>)}</ul>}
-      {state === "passed" && file.signed === undefined ? <None>It was signed in an entry that this edition does not show.</None> : null}
+      {(state === "passed" || state === "reopened") && file.signed === undefined ? <None>It was signed in an entry that this edition does not show.</None> : null}
+      <Changes changes={changes} site={site} from={from} />
       <Needs needs={needs} site={site} from={from} />
       {state === "passed" ? null : <SignOff id={holdPoint.id} />}
     </section>
@@ -48,12 +49,24 @@ export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointPro
 
 function Looked({ inspection, site, from }: Where & { readonly inspection: Inspection }): JSX.Element {
   const scan = inspection.scan === undefined ? undefined : site.files.get(inspection.scan);
+  const authority = site.shown.record.aircraft.people.get(inspection.by)?.authority;
   return (
     <>
-      <To site={site} from={from} to={{ kind: "entry", id: inspection.entry }}>{dateWords(inspection.day)}</To>: <strong>{inspection.result}</strong> by {site.shown.nameOf(inspection.by)}
+      <To site={site} from={from} to={{ kind: "entry", id: inspection.entry }}>{dateWords(inspection.day)}</To>: <strong>{inspection.result}</strong> by {site.shown.nameOf(inspection.by)}{authority === undefined ? "" : `, ${authority}`}
       {inspection.reference === undefined ? "" : `, reference ${inspection.reference}`}{inspection.remarks === undefined ? "." : `. ${inspection.remarks}`}
       {scan === undefined ? null : <> <a href={relative(from, scan)}>Scan of the sign-off for {inspection.holdPoint}</a></>}
     </>
+  );
+}
+
+/** What reopened a signed hold point, in the order in which it happened. */
+function Changes({ changes, site, from }: Where & { readonly changes: readonly Change[] }): JSX.Element | null {
+  if (changes.length === 0) return null;
+  return (
+    <div class="holdpoint__needs">
+      <p class="label">Changed since it was signed</p>
+      <ul class="lines bare">{changes.map(({ about, sentence }) => <li><Telling site={site} from={from} about={about} sentence={sentence} /></li>)}</ul>
+    </div>
   );
 }
 

@@ -28,7 +28,7 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
       </Title>
       <JointVerdict page={page} {...where} />
       <Section id="made-of" title="Made of">
-        <TraceFigure trace={madeOf(site.shown, file)} list="lots-in-it" {...where} />
+        <TraceFigure trace={madeOf(site.shown, file)} list={page.lots.length === 0 ? "made-of" : "lots-in-it"} {...where} />
         {page.batches.filter(({ now }) => now).map((batch) => <Glued batch={batch} {...where} />)}
         {page.glueHidden ? <None>The batch it was glued with is not shown in this edition.</None> : null}
         {state === "not glued" ? <None>Not glued yet.</None> : null}

@@ -1,11 +1,8 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
-import { before, departures, measurements, offWords, openItems } from "../../src/pages/evidence-lists.ts";
-import { WITHHELD } from "../../src/pages/veil.ts";
-import { quantityWords } from "../../src/pages/words.ts";
+import { before, departures, openItems } from "../../src/pages/evidence-lists.ts";
 import type { Departure, OpenItem } from "../../src/record/types.ts";
 import { To } from "../link.tsx";
-import { Mark } from "../mark.tsx";
 import { Page } from "../page.tsx";
 import { EntryLink, Id, ListTable, None, Title, type Where } from "./parts.tsx";
 
@@ -13,11 +10,11 @@ export const LIST_SCRIPTS = ["lists.js"];
 
 type OnlySite = Pick<Where, "site">;
 
-function AssemblyLink({ site, from, id }: Where & { readonly id: string }): JSX.Element {
+export function AssemblyLink({ site, from, id }: Where & { readonly id: string }): JSX.Element {
   return <To site={site} from={from} to={{ kind: "assembly", id }}>{site.shown.record.assemblies.get(id)?.title ?? id}</To>;
 }
 
-function ListPlace({ from }: { readonly from: string }): JSX.Element {
+export function ListPlace({ from }: { readonly from: string }): JSX.Element {
   return <a href={relative(from, "evidence.html")}>Evidence</a>;
 }
 
@@ -74,42 +71,6 @@ export function DepartureTable({ items, anchors = false, site, from }: Where & {
           <td>{item.acceptedBy === undefined ? <strong>not accepted</strong> : <>{site.shown.nameOf(item.acceptedBy)}{item.acceptedIn === undefined || item.acceptedIn === item.entry ? "" : <>, <EntryLink site={site} from={from} id={item.acceptedIn} /></>}</>}</td>
         </tr>
       ))}
-    </ListTable>
-  );
-}
-
-export function Measurements({ site }: OnlySite): JSX.Element {
-  const from = "measurements.html";
-  return (
-    <Page site={site} path={from} kind="evidence" title="Measurements" scripts={LIST_SCRIPTS} description="What was measured, against the drawing and its tolerance.">
-      <Title place={<ListPlace from={from} />} title="Measurements"><p class="title__lead">What was measured, against the drawing and its tolerance.</p></Title>
-      <MeasurementTable list site={site} from={from} />
-    </Page>
-  );
-}
-
-export function MeasurementTable({ list = false, site, from }: Where & { readonly list?: boolean }): JSX.Element {
-  const rows = measurements(site.shown);
-  const { units } = site.shown.record.aircraft;
-  if (rows.length === 0) return <None>No measurements.</None>;
-  const number = (word: string): { word: string; number: true } => ({ word, number: true });
-  return (
-    <ListTable list={list} caption="Measurements, the oldest first" heads={["Day", "What", "Assembly", number("Drawing"), number("Tolerance"), number("Found"), number("Off by"), "Verdict", "Departure"]}>
-      {rows.map((row) => {
-        const { measurement } = row;
-        return (
-          <tr>
-            <td data-sort={measurement.entry}><EntryLink site={site} from={from} id={measurement.entry} /></td>
-            <td>{measurement.what}</td><td><AssemblyLink site={site} from={from} id={measurement.assembly} /></td>
-            <td class="number">{measurement.drawing === undefined ? "not given" : quantityWords(measurement.drawing, units)}</td>
-            <td class="number">{measurement.tolerance?.typed ?? "none"}</td>
-            <td class="number">{quantityWords(measurement.found, units)}</td>
-            <td class="number" data-sort={row.off}>{offWords(site.shown, row)}</td>
-            <td><Mark of={row.verdict} /></td>
-            <td>{measurement.departure === undefined ? "" : measurement.departure === WITHHELD ? "not shown in this edition" : <Id site={site} from={from} kind="departure" id={measurement.departure} />}</td>
-          </tr>
-        );
-      })}
     </ListTable>
   );
 }

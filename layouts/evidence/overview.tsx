@@ -24,7 +24,7 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
       </div>
       <nav class="ways" aria-label="More evidence">
         <ul class="bare">
-          {[["charts.html", "Statistics"], ["climate.html", "Climate of the workshop"], ["stock.html", "Stock"], ["measurements.html", "Measurements"], ["appendix.html", "Appendix for paper or PDF"], ["about.html", "Rules and their sources"]].map(([to = "", words]) => <li><a href={relative(from, to)}>{words}</a></li>)}
+          {[["charts.html", "Statistics"], ["climate.html", "Climate of the workshop"], ["stock.html", "Stock"], ["measurements.html", "Measurements"], ["weight.html", "Weight"], ["credit.html", "Major portion"], ["appendix.html", "Appendix for paper or PDF"], ["about.html", "Rules and their sources"]].map(([to = "", words]) => <li><a href={relative(from, to)}>{words}</a></li>)}
         </ul>
       </nav>
       <Section id="batches" title="Batches">{facts.batches.length === 0 ? <None>No batches.</None> : <BatchTable rows={facts.batches} {...where} />}</Section>

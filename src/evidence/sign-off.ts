@@ -113,7 +113,7 @@ export function entriesOf({ now, tolerance }: PairFile): Ref[] {
 /** What was found on both sides and how far they may differ. */
 export function pairSentence({ id, now, tolerance }: PairFile): string {
   const sides = now.map(({ side, found }) => `${side} ${found.typed}`).join(", ");
-  return `The sides of ${id} differ by more than they may: ${sides}${tolerance === undefined ? "" : `, within ${tolerance.typed} asked`}.`;
+  return `The sides of ${id} differ by more than they may: ${sides}${tolerance === undefined ? "" : `, where ${tolerance.typed} is allowed`}.`;
 }
 
 function notAccepted(file: JointFile): Change[] {

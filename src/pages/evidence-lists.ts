@@ -1,10 +1,10 @@
 /** What the lists of open items, departures, measurements and hold points say. */
-import type { HoldPointFile, MeasurementFile } from "../evidence/types.ts";
-import type { Departure, OpenItem } from "../record/types.ts";
+import type { HoldPointFile, MeasurementFile, PairFile } from "../evidence/types.ts";
+import type { Departure, Measurement, OpenItem } from "../record/types.ts";
 import type { Shown } from "./shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { HOLD_KIND } from "./verdict-words.ts";
-import { inUnits } from "./words.ts";
+import { inUnits, quantityWords } from "./words.ts";
 
 /** Still open before closed; the oldest first. */
 export function openItems(shown: Shown): OpenItem[] {
@@ -33,11 +33,39 @@ export function measurements(shown: Shown): readonly MeasurementFile[] {
   return traceIndex(shown).measurements;
 }
 
+/** What the drawing asks: a measure, or limits. */
+export function drawingWords(shown: Shown, { drawing, limits }: Measurement): string {
+  if (drawing !== undefined) return quantityWords(drawing, shown.record.aircraft.units);
+  return limits?.typed ?? "not given";
+}
+
+export interface PairRow {
+  readonly pair: PairFile;
+  /** Titles of the assemblies that the sides stand on. */
+  readonly assemblies: readonly string[];
+  readonly sides: readonly { readonly side: string; readonly found: string; readonly entry: string }[];
+  readonly difference: string;
+}
+
+/** Pairs of sides, those that differ by too much first. */
+export function pairs(shown: Shown): PairRow[] {
+  const order: { readonly [verdict in PairFile["verdict"]]: number } = { out: 0, "one side": 1, "no tolerance": 2, within: 3 };
+  return [...shown.evidence.pairs.values()].sort((a, b) => order[a.verdict] - order[b.verdict]).map((pair) => ({
+    pair,
+    assemblies: [...new Set(pair.now.map(({ assembly }) => shown.record.assemblies.get(assembly)?.title ?? assembly))],
+    sides: pair.now.map(({ side = "left", found, entry }) => ({ side, found: quantityWords(found, shown.record.aircraft.units), entry })),
+    difference: pair.difference === undefined ? "" : signed(pair.difference, pair.now[0]?.found.unit ?? "m", shown),
+  }));
+}
+
 /** How far off the drawing, with a sign and in the aircraft's units. */
 export function offWords(shown: Shown, { measurement, off }: MeasurementFile): string {
-  if (off === undefined) return "";
-  const words = inUnits(off, measurement.found.unit, shown.record.aircraft.units);
-  return off > 0 && !words.startsWith("0 ") ? `+${words}` : words;
+  return off === undefined ? "" : signed(off, measurement.found.unit, shown);
+}
+
+function signed(value: number, unit: string, shown: Shown): string {
+  const words = inUnits(value, unit, shown.record.aircraft.units);
+  return value > 0 && /[1-9]/.test(words) ? `+${words}` : words;
 }
 
 const ORDER: { readonly [state in HoldPointFile["state"]]: number } = { reopened: 0, blocked: 1, ready: 2, ahead: 3, passed: 4 };

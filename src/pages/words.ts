@@ -109,12 +109,13 @@ const IMPERIAL_TYPED = /(?:\d|\s|\/)(?:in|inch|inches|ft|feet|lb|lbs|lbf|oz|psi|
 export function quantityWords(quantity: Quantity, units: Units): string {
   const conversion = SHOWN_IN[units][quantity.unit];
   const typedIn: Units = IMPERIAL_TYPED.test(quantity.typed) ? "imperial" : "metric";
-  if (conversion === undefined || typedIn === units) return quantity.typed;
+  if (conversion === undefined || typedIn === units || quantity.unit === "rad") return quantity.typed;
   return `${quantity.typed} (${inUnits(quantity.value, quantity.unit, units)})`;
 }
 
 /** A value in a unit of reckoning, shown in the aircraft's units; a bare number is a share. */
 export function inUnits(value: number, unit: string, units: Units): string {
+  if (unit === "rad") return `${grouped((value * 180) / Math.PI, 2)}°`;
   const conversion = SHOWN_IN[units][unit];
   if (unit === "1") return percent(value, 1);
   if (conversion === undefined) return `${grouped(value, 3)} ${unit}`;

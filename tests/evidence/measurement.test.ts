@@ -130,7 +130,7 @@ describe("A pair of sides", () => {
   });
 
   it("blocks a hold point while it is out and neither side names a departure", () => {
-    const sentence = "The sides of rib-3 differ by more than they may: left 63.0 mm, right 62.0 mm, within 0.5 mm asked.";
+    const sentence = "The sides of rib-3 differ by more than they may: left 63.0 mm, right 62.0 mm, where 0.5 mm is allowed.";
     expect(standing(SIDE("left", "63.0", half), SIDE("right", "62.0"))).toEqual(["blocked", sentence]);
     expect(standing(SIDE("left", "63.0", half), SIDE("right", "62.0", { assembly: "fin" }))).toEqual(["blocked", sentence]);
     expect(standing(SIDE("left", "63.0", { ...half, assembly: "fin" }), SIDE("right", "62.0", { assembly: "fin" }))).toEqual(["ready"]);

@@ -59,7 +59,7 @@ describe("A hold point that was signed", () => {
     ["an open item before its kind from within, closed or not", raises({ before: "close-up", assembly: "rib", closedIn: `${LATER}-it` }), [`Open item O-1 was raised on ${LATER}, to be done before it: corner block.`]],
     ["a measurement out of tolerance, with a departure or not", measures({ ...OUT, departure: "D-7" }), ["rib height was measured as 62.0 mm, outside 61.0 mm ±0.5 mm."]],
     ["a measurement out of its limits within", measures({ limits: { typed: "at most 61 mm", most: 0.061 }, assembly: "rib" }), ["rib height was measured as 62.0 mm, outside at most 61 mm."]],
-    ["a pair whose sides differ", measures(...SIDES), ["The sides of P differ by more than they may: left 62.0 mm, right 63.0 mm, within 0.5 mm asked."]],
+    ["a pair whose sides differ", measures(...SIDES), ["The sides of P differ by more than they may: left 62.0 mm, right 63.0 mm, where 0.5 mm is allowed."]],
   ])("is reopened by %s", (_, happens, sentences) => {
     const file = after(happens);
     expect([file.state, told(file)]).toEqual(["reopened", sentences]);

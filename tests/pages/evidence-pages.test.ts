@@ -30,7 +30,7 @@ async function expectGolden(site: Site, path: string): Promise<void> {
 }
 
 describe("pages of evidence", () => {
-  test.each(["evidence.html", "batch/B-002.html", "joint/F-J2.html", "lot/R-2.html", "trial/sanding.html", "hold-points.html", "departures.html", "measurements.html"])(
+  test.each(["evidence.html", "batch/B-002.html", "joint/F-J2.html", "lot/R-2.html", "trial/sanding.html", "hold-points.html", "departures.html", "measurements.html", "weight.html", "credit.html"])(
     "%s says the same as its golden", async (path) => { await expectGolden(inspector, path); await expectGolden(open, path); },
   );
 
@@ -82,7 +82,7 @@ describe("pages of evidence", () => {
     expect(page).toContain('@top-left { content: "Sandpiper"');
     expect(page).toContain('@top-center { content: "Inspector\\2019 s edition"');
     expect(page).toContain('@top-right { content: "Record of 2 April 2025"');
-    expect(text).toContain("10 Rules and their sources");
+    expect(text).toContain("12 Rules and their sources");
     expect(text).toContain("read in the document");
     expect(text).toContain("from memory, not read again");
   });

@@ -21,7 +21,16 @@ const lots = [
 const fin = assembly("fin", {
   title: "Fin", joints: [{ ...joint("F-J1", "fin"), title: "Front post to lower rib" }, { ...joint("F-J2", "fin"), title: "Rear post to lower rib" }, { ...joint("F-J3", "fin"), title: "Skin, left face" }],
   holdPoints: [holdPoint("F-H1", { title: "Before the left skin goes on", assembly: "fin", joints: ["F-J1", "F-J2"] })],
+  tasks: [
+    { id: "T-1", place, title: "Make the ribs", assembly: "fin", credit: { maker: 0, paid: 1, assembly: 2, fabrication: 7 } },
+    { id: "T-2", place, title: "Make the fittings", assembly: "fin", credit: { maker: 10, paid: 0, assembly: 0, fabrication: 0 } },
+    { id: "T-3", place, title: "Fit the floats", assembly: "fin" },
+  ],
 });
+
+const kg = (typed: string) => ({ typed: `${typed} kg`, value: Number(typed), unit: "kg", step: 0.001 });
+const weighing = (day: string, part: string, mass: string, change: object = {}) => ({ place, entry: `${day}-tests`, day, assembly: "fin", part, mass: kg(mass), insteadOf: [], ...change });
+const height = (entry: string, side: "left" | "right", found: string, change: object = {}) => measurement({ place: { ...place, line: side === "left" ? 2 : 3 }, entry, what: `Height at the skin, ${side}`, assembly: "fin", pair: "skin-height", side, found: mm(found), ...change });
 
 const trial: Trial = {
   id: "sanding", place, title: "Sanded or scraped", question: "Does sanding before gluing change where the pieces break?", stated: "2025-03-01", expectation: "No difference.",
@@ -44,17 +53,20 @@ const entries = [
   entry("2025-03-20-tests", { title: "Breaking the first pieces", assembly: "fin", tests: [
     test("B-001/1", { load: newton("980"), photo: "photos/b001-1.jpg", witness: "jo" }), test("B-001/2", { load: newton("1010"), note: "Fibres on both sides" }), test("B-001/3"), test("B-001/4", { failure: "mixed", woodFailure: pc("60") }),
     test("B-002/1"), test("B-002/2", { failure: "glue line", woodFailure: pc("10") })],
-    measurements: [measurement({ entry: "2025-03-20-tests", what: "Post spacing at the top", assembly: "fin", drawing: mm("212.0"), tolerance: { typed: "±0.5 mm", minus: -0.0005, plus: 0.0005 }, found: mm("213.1"), departure: "D-1" })],
+    measurements: [measurement({ entry: "2025-03-20-tests", what: "Post spacing at the top", assembly: "fin", drawing: mm("212.0"), tolerance: { typed: "±0.5 mm", minus: -0.0005, plus: 0.0005 }, found: mm("213.1"), departure: "D-1" }), height("2025-03-20-tests", "left", "402.0")],
+    weighed: [weighing("2025-03-20", "Front post", "0.42", { arm: mm("-120.0") }), weighing("2025-03-20", "Front post, shaped", "0.39", { arm: mm("-118.0"), insteadOf: ["Front post"] }), weighing("2025-03-20", "Hinge", "0.051")],
     departures: [departure("D-1", { entry: "2025-03-20-tests", day: "2025-03-20", assembly: "fin", what: "Posts 1.1 mm too far apart at the top", why: "The jig had moved", audience: "inspector" })] }),
   entry("2025-03-25-glue", { title: "Rear post again", assembly: "fin", batches: [again], reworks: [{ place, entry: "2025-03-25-glue", day: "2025-03-25", joints: ["F-J2"], why: "B-002 failed in the glue line" }] }),
-  entry("2025-03-28-glue", { title: "Left skin", assembly: "fin", batches: [hidden], audience: "inspector", hours: [{ place, who: "ada", task: "gluing", minutes: 90, typed: "1:30", assembly: "fin" }] }),
+  entry("2025-03-28-glue", { title: "Left skin", assembly: "fin", batches: [hidden], audience: "inspector", hours: [{ place, who: "ada", task: "gluing", minutes: 90, typed: "1:30", assembly: "fin" }],
+    measurements: [height("2025-03-28-glue", "right", "403.5", { pairTolerance: mm("1.0") })], weighed: [{ ...weighing("2025-03-28", "Skin", "0.9", { arm: mm("20.0") }), entry: "2025-03-28-glue" }],
+    scales: { place, entry: "2025-03-28-glue", day: "2025-03-28", what: "Fin in its cradle", left: kg("0.8"), right: kg("0.8"), third: kg("0.4"), at: "tail", mains: mm("100.0"), wheelbase: mm("500.0") } }),
   entry("2025-04-02-look", { title: "A visit", assembly: "fin", recalls: [{ place, entry: "2025-04-02-look", day: "2025-04-02", lot: "R-2", why: "The maker found the tin under strength", reference: "Notice 7" }],
     inspections: [inspection("F-H1", { entry: "2025-04-02-look", day: "2025-04-02", by: "ins", result: "not signed", remarks: "Rear post to be done again", scan: "scans/visit.pdf" })] }),
 ];
 
 export function exampleRecord(): Record {
   const made = record({ lots, assemblies: [fin], entries, procedures: [{ ...legs, leastCure: { time: d("3") }, overlap: range("2 to 3 thicknesses", 2, 3) }] });
-  return { ...made, trials: new Map([[trial.id, trial]]), aircraft: { ...made.aircraft, name: "Sandpiper", type: "two-seat low wing", people: new Map(people.map((one) => [one.id, one])) } };
+  return { ...made, trials: new Map([[trial.id, trial]]), aircraft: { ...made.aircraft, name: "Sandpiper", type: "two-seat low wing", datum: "Rear face of the front post", designWeight: kg("3.0"), people: new Map(people.map((one) => [one.id, one])) } };
 }
 
 /** The example as a site, without pictures or files; prose is shown as it was typed. */

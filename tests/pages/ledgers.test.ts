@@ -7,7 +7,7 @@ import { exampleRecord, exampleSite } from "./example.ts";
 
 interface Json { readonly aircraft: string; readonly edition: string; readonly day: string; readonly rows: readonly { readonly [column: string]: unknown }[] }
 
-const NAMES = ["hours", "batches", "pieces", "joints", "findings"];
+const NAMES = ["hours", "batches", "pieces", "joints", "findings", "measurements", "hold-points", "weights", "scales", "tasks"];
 const { shown } = exampleSite("inspector");
 const texts = new Map(ledgersOf(shown).map(({ path, text }) => [path, text]));
 const json = (name: string): Json => JSON.parse(texts.get(`data/${name}.json`) ?? "") as Json;
@@ -51,6 +51,25 @@ describe("ledgers", () => {
     expect(row?.["rests_on"]).toContain("entry:2025-03-12-glue");
   });
 
+  test("a measure stands with its unit, what it was held against and its pair; a pair with a hidden side keeps its verdict and not its difference", () => {
+    const [spacing, left, right] = json("measurements").rows;
+    expect(spacing).toMatchObject({ unit: "m", drawing_typed: "212.0 mm", found: expect.closeTo(0.2131, 12), tolerance_plus: 0.0005, verdict: "out", departure: "D-1", pair: null });
+    expect(left).toMatchObject({ pair: "skin-height", side: "left", pair_tolerance: null, pair_difference: expect.closeTo(-0.0015, 12), pair_verdict: "out" });
+    expect(right).toMatchObject({ side: "right", pair_tolerance: expect.closeTo(0.001, 12) });
+    const record = exampleRecord();
+    const open = ledgersOf(editionOf({ ...record, aircraft: { ...record.aircraft, publicShows: ["ledgers"] } }, reckon(record), "public"));
+    const rows = (JSON.parse(open.find(({ path }) => path === "data/measurements.json")?.text ?? "") as Json).rows;
+    expect(rows.map((row) => [row["pair_difference"], row["pair_verdict"], row["departure"]])).toEqual([[null, null, "withheld"], [null, "out", null]]);
+  });
+
+  test("weights and tasks add up to what the pages say", () => {
+    const counting = json("weights").rows.filter(({ counts }) => counts === "yes");
+    expect(counting.reduce((sum, row) => sum + Number(row["mass_kg"]), 0)).toBeCloseTo(1.341, 12);
+    expect(counting.reduce((sum, row) => sum + Number(row["moment_kg_m"]), 0)).toBeCloseTo(-0.39 * 0.118 + 0.9 * 0.02, 12);
+    expect(json("scales").rows).toMatchObject([{ third_wheel: "tail", mass_kg: 2, centre_m: expect.closeTo(0.1 + (0.4 * 0.5) / 2, 12) }]);
+    expect(json("tasks").rows.map((row) => [row["task"], row["applicable"], row["maker"], row["amateur_fabrication"]])).toEqual([["T-1", "yes", 0, 0.7], ["T-2", "yes", 1, 0], ["T-3", "no", null, null]]);
+  });
+
   test("text that a spreadsheet would run has an apostrophe before it in CSV, and is itself in JSON", () => {
     const record = exampleRecord();
     const entries = record.entries.map((entry) => ({ ...entry, tests: entry.tests.map((one) => ({ ...one, note: "=HYPERLINK(1)" })) }));
@@ -65,7 +84,7 @@ describe("ledgers", () => {
     const record = exampleRecord();
     const made = { ...record, aircraft: { ...record.aircraft, publicShows: ["ledgers" as const] } };
     const open = ledgersOf(editionOf(made, reckon(made), "public"));
-    expect(open.map(({ path }) => path)).toEqual(NAMES.flatMap((name) => [`data/${name}.json`, `data/${name}.csv`]));
+    expect(open.map(({ path }) => path)).toEqual(NAMES.filter((name) => name !== "scales").flatMap((name) => [`data/${name}.json`, `data/${name}.csv`]));
     expect(open.some(({ text }) => text.includes("Vollmer") || text.includes("B-004"))).toBe(false);
   });
 
