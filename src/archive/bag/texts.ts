@@ -23,7 +23,7 @@ WHAT IS HERE
   README.txt        this text
 
 If the bag was split, each part holds some of these; bag-info.txt one folder up says which part this is ("Bag-Count").
-Unpack all parts over each other to have the whole.
+Put the data folders of all parts over each other to have the whole.
 
 The record shows what was written down. It does not certify airworthiness: the drawings, the adhesive maker's data sheet,
 the authority's rules and the inspector's judgement stand above every limit in it.
@@ -48,9 +48,9 @@ HOW TO CHECK WHAT WAS WRITTEN WHEN
 If there is a record/seals.txt, each of its lines is a seal: date, SHA-256 of a list of files, SHA-256 of all lines before
 it, number of files, and the name of that list. In the folder record/:
 
-  sha256sum seals/DATE.sha256           must print the second word of that date's line
-  sha256sum -c --quiet seals/DATE.sha256    checks every file against the seal, as far as it has not changed since
-  head -n 2 seals.txt | sha256sum       must print the third word of line 3; likewise for every other line
+  sha256sum seals/DATE.sha256               must print the second word of that date's line
+  sha256sum -c --quiet seals/DATE.sha256    names every file that changed after the seal
+  head -n 2 seals.txt | sha256sum           must print the third word of line 3; likewise for every other line
 
 A seal proves when something was written only as far as its digest is known from elsewhere: from a letter, a print, a
 signature. A file seals/DATE.sig is such a signature, made with an SSH key. For line 3:

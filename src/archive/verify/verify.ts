@@ -12,13 +12,16 @@ export interface BagsVerified {
 /** Verifies one bag, or the parts of one and whether they are all there. With several, each place has the bag's name before it. */
 export async function verifyBags(paths: readonly string[], findings: Findings, progress: (done: number, of: number) => void): Promise<BagsVerified> {
   const bags: (BagVerified & { path: string })[] = [];
+  let before = 0;
   for (const path of paths) {
     const source = await openBag(path);
+    const onward = (done: number, of: number): void => progress(before + done, before + of);
     try {
-      bags.push({ ...(await verifyBag(source, paths.length > 1 ? findings.within(path) : findings, progress)), path });
+      bags.push({ ...(await verifyBag(source, paths.length > 1 ? findings.within(path) : findings, onward)), path });
     } finally {
       await source.close();
     }
+    before += bags.at(-1)?.bytes ?? 0;
   }
   tellGroup(bags, findings);
   return { bags, files: bags.reduce((sum, { members }) => sum + members.length, 0), bytes: bags.reduce((sum, { bytes }) => sum + bytes, 0) };
