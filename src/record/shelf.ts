@@ -104,5 +104,5 @@ function isPicture(head: Buffer): boolean {
   const text = head.toString("latin1");
   const starts = (...bytes: number[]): boolean => bytes.every((byte, index) => head[index] === byte);
   return starts(0xff, 0xd8, 0xff) || starts(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a) || /^GIF8[79]a/.test(text) || /^RIFF.{4}WEBP/s.test(text)
-    || /^.{4}ftypavi[fs]/s.test(text) || starts(0x49, 0x49, 0x2a, 0) || starts(0x4d, 0x4d, 0, 0x2a) || /^(?:\xef\xbb\xbf)?\s*(?:<\?xml[^>]*\?>\s*|<!--.*?-->\s*|<!DOCTYPE[^>]*>\s*)*<svg[\s>]/s.test(text);
+    || /^.{4}ftypavi[fs]/s.test(text) || starts(0x49, 0x49, 0x2a, 0) || starts(0x4d, 0x4d, 0, 0x2a) || /^(?:\xef\xbb\xbf)?\s*(?:<\?[^>]*\?>\s*|<!--.*?-->\s*|<!DOCTYPE[^>]*>\s*)*<svg[\s>]/s.test(text);
 }

@@ -89,11 +89,14 @@ function withoutNotes(source: string, tags: readonly Tag[]): string {
   let out = "";
   let from = 0;
   let inside = 0;
+  let inStyles = false;
+  const shown = (text: string): string => (inStyles ? text.replace(/\/\*[\s\S]*?\*\//g, "") : text);
   for (const tag of tags) {
-    if (inside === 0) out += source.slice(from, tag.at);
+    if (inside === 0) out += shown(source.slice(from, tag.at));
     from = tag.at + tag.text.length;
     const isNote = tag.name === "" ? !tag.text.startsWith("<![CDATA[") && !tag.text.startsWith("<?xml ") : isNoteElement(tag.name);
-    if (inside === 0 && !isNote) out += withoutForeignAttributes(tag.text);
+    if (inside === 0 && !isNote) out += shown(withoutForeignAttributes(tag.text));
+    if (localName(tag.name) === "style") inStyles = !tag.closes && !tag.empty;
     if (tag.name !== "" && (inside > 0 || isNote) && !tag.empty) inside += tag.closes ? -1 : 1;
   }
   return out + source.slice(from);
@@ -106,7 +109,7 @@ function isNoteElement(name: string): boolean {
 function withoutForeignAttributes(tag: string): string {
   return tag.replace(ATTRIBUTE, (all, name: string) => {
     const foreign = name.startsWith("xmlns:") ? !KNOWN_PREFIXES.has(localName(name)) : !hasKnownPrefix(name);
-    return foreign || name === "data-name" ? "" : all;
+    return foreign || name.startsWith("data-") ? "" : all;
   });
 }
 

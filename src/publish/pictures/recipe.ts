@@ -6,6 +6,8 @@ export const RECIPE = {
   jpeg: { quality: 80, progressive: true },
   /** Scans and other pictures offered as documents keep their size up to this many pixels on the longer side. */
   document: { longest: 4000, quality: 88 },
+  /** Counted up whenever other things are left out of drawings. */
+  drawing: 2,
   /** Pixels in all; a picture beyond this is refused before it is decoded. */
   mostPixels: 200_000_000,
 } as const;
