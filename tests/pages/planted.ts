@@ -1,5 +1,5 @@
 /** A record of random shape in which every text that a builder can type is a word of its own, and what is known of who may see each word. */
-import type { Audience, Batch, ClimateLog, Departure, Entry, Lot, OpenItem, Passage, Person, Piece, PieceTest, Quantity, Record, Trial, Withheld } from "../../src/record/types.ts";
+import type { Audience, Batch, ClimateLog, Departure, Entry, Lot, Measurement, OpenItem, Passage, Person, Piece, PieceTest, Quantity, Record, Trial, Withheld } from "../../src/record/types.ts";
 import { assembly, batch, departure, entry, holdPoint, inspection, joint, lot, measurement, openItem, piece, record, test } from "../evidence/make.ts";
 import { g, mm, newton } from "../evidence/quantities.ts";
 
@@ -38,7 +38,7 @@ export function planted(pick: Pick): Planted {
   const ground: Ground = { ...base, lots: lotsOf(base), people: peopleOf(base), trials: trialsOf(base) };
   const sessions = [0, 1, 2, 3].map((at) => session(ground, at));
   const later = breaking(ground, sessions.flatMap(({ batches }) => batches), sessions);
-  const made = record({ lots: ground.lots, entries: [...sessions.map((one) => one.entry), later], assemblies: [wing(say, ground.anyone)] });
+  const made = record({ lots: ground.lots, entries: [...sessions.map((one) => one.entry), later, afterwards(ground)], assemblies: [wing(say, ground.anyone)] });
   return {
     words,
     record: {
@@ -46,6 +46,7 @@ export function planted(pick: Pick): Planted {
       trials: new Map(ground.trials.map((trial) => [trial.id, trial])),
       aircraft: {
         ...made.aircraft, people: new Map(ground.people.map((person) => [person.id, person])), body: prose(say, ground.anyone, "public", []),
+        datum: say("public"), designWeight: worded(g("900000"), say("public")),
         publicShows: (["names", "suppliers", "certificates", "attachments", "ledgers"] as const).filter(() => pick(true, false, false)),
       },
     },
@@ -53,7 +54,8 @@ export function planted(pick: Pick): Planted {
 }
 
 const wing = (say: Ground["say"], anyone: Ground["anyone"]) => assembly("wing", {
-  joints: [joint("W-1"), joint("W-2"), joint("W-3")], holdPoints: [holdPoint("H-1", { title: say("public") })], body: prose(say, anyone, "public", []),
+  joints: [joint("W-1"), joint("W-2"), joint("W-3")], holdPoints: [holdPoint("H-1", { title: say("public") })],
+  tasks: [{ maker: 2, paid: 1, assembly: 3, fabrication: 4 }, undefined].map((credit) => ({ id: say("public"), place, title: say("public"), assembly: "wing", ...(credit && { credit }) })), body: prose(say, anyone, "public", []),
 });
 
 function lotsOf({ anyone, say }: Pick4): Lot[] {
@@ -115,12 +117,45 @@ function session(ground: Ground, at: number): Session {
   const made = entry(id, {
     audience, title: say(audience), batches, raised, departures,
     hours: [{ place, who: pick(...people).id, task: say(audience), minutes: 30, typed: say(audience), assembly: "wing" }],
-    measurements: [measurement({ ...of, what: say(audience), drawing: worded(mm("60.0"), say(audience)), found: worded(mm("62.0"), say(audience)), tolerance: { typed: say(audience), minus: -0.0001, plus: 0.0001 }, departure: pick(undefined, departures[0]?.id) })],
+    measurements: [measurement({ ...of, what: say(audience), drawing: worded(mm("60.0"), say(audience)), found: worded(mm("62.0"), say(audience)), tolerance: { typed: say(audience), minus: -0.0001, plus: 0.0001 }, departure: pick(undefined, departures[0]?.id) }),
+      measurement({ ...of, place: { ...place, line: 2 }, what: say(audience), limits: { typed: say(audience), most: pick(0.01, 0.1) }, pair: say(audience), side: "left", found: worded(mm("20.0"), say(audience)) }), side(ground, audience, of, at)],
+    ...weights(ground, audience, of),
     photos: [{ place, file, alt: say(narrowest(photo, audience)), caption: say(narrowest(photo, audience)), audience: photo }],
     attachments: [0].map(() => { const own = anyone(); return { place, file: say(narrowest(own, audience), "attachments"), title: say(narrowest(own, audience), "attachments"), audience: own }; }),
     body: prose(say, anyone, audience, [file, ...batches.map((one) => one.id)]),
   });
   return { entry: made, audience, batches, raised, departures };
+}
+
+/** One side of a pair that all sessions share, in whatever entries they are. */
+function side({ say, pick }: Ground, audience: Audience, of: { entry: string; day: string }, at: number): Measurement {
+  return measurement({
+    ...of, place: { ...place, line: 3 }, what: say(audience), assembly: "wing", pair: "both", side: at % 2 === 0 ? "left" : "right", found: worded(mm(pick("20.0", "23.0")), say(audience)),
+    ...(pick(false, true) && { pairTolerance: worded(mm("1.0"), say(audience)) }),
+  });
+}
+
+function weights({ say }: Ground, audience: Audience, of: { entry: string; day: string }): globalThis.Pick<Entry, "weighed" | "scales"> {
+  const typed = (grams: string): Quantity => worded(g(grams), say(audience));
+  const part = say(audience);
+  const weighing = { place, ...of, assembly: "wing", part, mass: typed("400"), arm: worded(mm("100.0"), say(audience)), insteadOf: [] };
+  return {
+    weighed: [weighing, { ...weighing, part: say(audience), mass: typed("500"), insteadOf: [part] }],
+    scales: { place, ...of, what: say(audience), left: typed("9000"), right: typed("9000"), third: typed("900"), at: "tail", mains: worded(mm("10.0"), say(audience)), wheelbase: worded(mm("4000.0"), say(audience)) },
+  };
+}
+
+/** An entry after the signature, in which what was signed changes. */
+function afterwards({ anyone, say }: Ground): Entry {
+  const audience = anyone();
+  const id = `${day(17)}-${say(audience)}`;
+  const of = { entry: id, day: day(17) };
+  const own = narrowest(anyone(), audience);
+  return entry(id, {
+    audience, title: say(audience),
+    departures: [departure(say(own), { ...of, what: say(own), why: say(own), audience: own })], raised: [openItem(say(own), { ...of, what: say(own), audience: own, before: "H-1" })],
+    measurements: [measurement({ ...of, what: say(audience), limits: { typed: say(audience), least: 1 }, found: worded(mm("62.0"), say(audience)) })],
+  });
 }
 
 function glue({ anyone, say, pick, lots, trials }: Ground, audience: Audience, of: { entry: string; day: string }): Batch {
