@@ -11,6 +11,7 @@ import { PictureCache } from "./publish/pictures/cache.ts";
 import { readyFiles, type ReadyFiles } from "./publish/pictures/ready.ts";
 import { wantedFiles } from "./publish/pictures/wanted.ts";
 import { publish, type Published } from "./publish/publish.ts";
+import type { Memory } from "./record/filed.ts";
 import { readRecord } from "./record/read.ts";
 import type { Day, Record } from "./record/types.ts";
 
@@ -73,12 +74,23 @@ export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | 
 
 export type Prepared = { readonly problems: readonly Problem[] } | { readonly record: Record; readonly ready: ReadyFiles };
 
+/** What is kept by whoever prepares the same record again and again. */
+export interface Kept {
+  readonly memory: Memory;
+  readonly pictures: PictureCache;
+}
+
+export async function beginKeeping(cache: string): Promise<Kept> {
+  return { memory: new Map(), pictures: await PictureCache.open(join(cache, "pictures")) };
+}
+
 /** Reads a record and makes its pictures ready; nothing is written but the cache. */
-export async function prepare(request: PrepareRequest, tell: Teller): Promise<Prepared> {
-  const read = await readRecord(request.content, dates(request));
+export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept): Promise<Prepared> {
+  const { memory, pictures } = kept ?? (await beginKeeping(request.cache));
+  const read = await readRecord(request.content, { ...dates(request), memory });
   if ("problems" in read) return read;
   tell.line(readWords(read.record));
-  const ready = await readyPictures(request.content, read.record, request.cache, tell);
+  const ready = await readyPictures(request.content, read.record, pictures, tell);
   return ready.problems.length > 0 ? { problems: inOrder(ready.problems) } : { record: read.record, ready };
 }
 
@@ -99,9 +111,8 @@ async function publishAll(record: Record, evidence: Evidence, ready: ReadyFiles,
   return built;
 }
 
-async function readyPictures(content: string, record: Record, folder: string, tell: Teller): Promise<ReadyFiles> {
+async function readyPictures(content: string, record: Record, cache: PictureCache, tell: Teller): Promise<ReadyFiles> {
   const wanted = wantedFiles(record);
-  const cache = await PictureCache.open(join(folder, "pictures"));
   const ready = await readyFiles(content, wanted, cache, tell.progress);
   await cache.close();
   if (wanted.length > 0) tell.line(`Pictures and documents: ${wanted.length}, of which ${ready.decoded} made ready now.`);

@@ -12,7 +12,7 @@ interface PreviewOptions extends RecordOptions {
 export async function previewCommand({ port, edition, ...options }: PreviewOptions, surroundings: Surroundings): Promise<number> {
   const { startPreview } = await import("../preview/preview.ts");
   const stopped = surroundings.untilStopped();
-  const preview = await startPreview({ ...recordRequest(options, surroundings), port, editions: [edition] }, previewTeller(surroundings));
+  const preview = await startPreview({ ...recordRequest(options, surroundings), port, edition }, previewTeller(surroundings));
   await stopped;
   await preview.close();
   return EXIT.fine;
@@ -25,10 +25,10 @@ function previewTeller(surroundings: Surroundings): PreviewTeller {
     line: () => undefined,
     serving: (url) => line(`Serving at ${url} (stop with Ctrl+C).`),
     error: (text) => surroundings.err(`${text}\n`),
-    built: (built, milliseconds) => {
-      if (built instanceof Error) surroundings.err(`The site could not be built: ${built.stack ?? built.message}\n`);
-      else if ("problems" in built) surroundings.err(`${problemWords(built.problems, surroundings.hasColours)} The last good site stays in view.\n`);
-      else line(`Built ${built.editions.reduce((sum, { pages }) => sum + pages, 0)} pages in ${(milliseconds / 1000).toFixed(2)} s.`);
+    renewed: (renewed, milliseconds) => {
+      if (renewed instanceof Error) surroundings.err(`The site could not be made: ${renewed.stack ?? renewed.message}\n`);
+      else if ("problems" in renewed) surroundings.err(`${problemWords(renewed.problems, surroundings.hasColours)} The last good site stays in view.\n`);
+      else line(`Read and reckoned in ${(milliseconds / 1000).toFixed(2)} s; each of the ${renewed.pages} pages is made when you open it.`);
     },
   };
 }

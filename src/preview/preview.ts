@@ -1,18 +1,29 @@
 import { mkdir, mkdtemp, realpath, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
-import { build, type BuildRequest, type Built, type Teller } from "../build.ts";
+import { beginKeeping, type BuildRequest, prepare, type PrepareRequest, type Teller } from "../build.ts";
+import { reckon } from "../evidence/evidence.ts";
+import { editionOf } from "../pages/edition.ts";
+import type { Edition } from "../pages/shown.ts";
+import type { Problem } from "../problem.ts";
+import { writeAssets } from "../publish/assets.ts";
+import { layOut } from "../publish/publish.ts";
 import type { Trouble } from "./overlay.ts";
-import { type PreviewServer, servePreview } from "./server.ts";
+import { servePreview } from "./server.ts";
+import { SiteOnDemand } from "./site.ts";
 import { oneAtATime, watchFolder } from "./watch.ts";
 
-export interface PreviewRequest extends Omit<BuildRequest, "out" | "apart"> {
+export interface PreviewRequest extends PrepareRequest, Pick<BuildRequest, "program"> {
+  readonly edition: Edition;
   readonly port: number;
 }
 
+/** What came of a look at the record: how many pages its site has, none of them made yet, or all that is wrong with it. */
+export type Renewed = { readonly pages: number } | { readonly problems: readonly Problem[] };
+
 export interface PreviewTeller extends Teller {
-  /** The server is up; the first build comes after. */
+  /** The server is up; the first look at the record comes after. */
   readonly serving: (url: string) => void;
-  readonly built: (built: Built | Error, milliseconds: number) => void;
+  readonly renewed: (renewed: Renewed | Error, milliseconds: number) => void;
   readonly error: (text: string) => void;
 }
 
@@ -21,14 +32,21 @@ export interface Preview {
   readonly close: () => Promise<void>;
 }
 
-/** Serves a record's site, builds it anew after each change of the record, and keeps serving the last good one while there are problems. */
+/** Serves a record's site, renews it after each change of the record, and keeps serving the last good one while there are problems. */
 export async function startPreview(request: PreviewRequest, tell: PreviewTeller): Promise<Preview> {
   await mkdir(request.cache, { recursive: true });
   const folder = await mkdtemp(join(resolve(request.cache), "preview-"));
-  const out = join(folder, "site");
-  const server = await servePreview(out, request.port, tell.error);
+  await writeAssets(request.program, folder);
+  const site = new SiteOnDemand(folder);
+  const server = await servePreview(site, request.port, tell.error);
   tell.serving(server.url);
-  const renew = oneAtATime(() => renewOnce({ ...request, out, apart: false }, server, tell));
+  const look = await renewing(request, site, tell);
+  const renew = oneAtATime(async () => {
+    const began = performance.now();
+    const renewed = await look().catch((error: unknown) => (error instanceof Error ? error : new Error(String(error))));
+    tell.renewed(renewed, performance.now() - began);
+    server.show(troubleOf(renewed));
+  });
   const watch = await watchFolder(await realpath(request.content), () => void renew());
   await renew();
   return {
@@ -41,14 +59,19 @@ export async function startPreview(request: PreviewRequest, tell: PreviewTeller)
   };
 }
 
-async function renewOnce(request: BuildRequest, server: PreviewServer, tell: PreviewTeller): Promise<void> {
-  const began = performance.now();
-  const built = await build(request, tell).catch((error: unknown) => (error instanceof Error ? error : new Error(String(error))));
-  tell.built(built, performance.now() - began);
-  server.show(troubleOf(built));
+/** Reads and reckons the record whole each time, but parses only files that changed; pages are left for those who ask for them. */
+export async function renewing(request: PrepareRequest & Pick<PreviewRequest, "edition">, site: SiteOnDemand, tell: Teller): Promise<() => Promise<Renewed>> {
+  const kept = await beginKeeping(request.cache);
+  return async () => {
+    const prepared = await prepare(request, tell, kept);
+    if ("problems" in prepared) return prepared;
+    const layout = layOut(editionOf(prepared.record, reckon(prepared.record), request.edition), prepared.ready);
+    await site.renew(layout);
+    return { pages: layout.pages.length };
+  };
 }
 
-function troubleOf(built: Built | Error): Trouble | undefined {
-  if (built instanceof Error) return { problems: [], failure: built.stack ?? built.message };
-  return "problems" in built ? { problems: built.problems } : undefined;
+function troubleOf(renewed: Renewed | Error): Trouble | undefined {
+  if (renewed instanceof Error) return { problems: [], failure: renewed.stack ?? renewed.message };
+  return "problems" in renewed ? { problems: renewed.problems } : undefined;
 }

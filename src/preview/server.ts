@@ -4,6 +4,7 @@ import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import DevServer from "@11ty/eleventy-dev-server";
 import { onlyTrouble, type Trouble, withTrouble } from "./overlay.ts";
+import type { SiteOnDemand } from "./site.ts";
 
 export interface PreviewServer {
   readonly url: string;
@@ -19,15 +20,15 @@ class LocalServer extends DevServer {
   }
 }
 
-/** Serves a folder, which may come into being later, by Eleventy's dev server. The next free port is taken if one is in use. */
-export async function servePreview(folder: string, port: number, tellError: (text: string) => void): Promise<PreviewServer> {
+/** Serves a site by Eleventy's dev server. The next free port is taken if one is in use. */
+export async function servePreview(site: SiteOnDemand, port: number, tellError: (text: string) => void): Promise<PreviewServer> {
   let trouble: Trouble | undefined;
   const silent = (): void => undefined;
-  const server = new LocalServer("scarfline", folder, {
+  const server = new LocalServer("scarfline", site.folder, {
     domDiff: false,
     messageOnStart: () => false,
     logger: { info: silent, log: silent, error: tellError },
-    middleware: [(request, response, next) => (answer(folder, trouble, request, response) ? undefined : next())],
+    middleware: [(request, response, next) => (answer(site, trouble, request, response) ? undefined : next())],
   });
   server.serve(port);
   await server.ready();
@@ -42,27 +43,42 @@ export async function servePreview(folder: string, port: number, tellError: (tex
   };
 }
 
-/** Answers for a page with what is wrong laid over it, and refuses stray paths, at which the dev server would fall over; false for the rest. */
-function answer(folder: string, trouble: Trouble | undefined, { url = "/" }: IncomingMessage, response: ServerResponse): boolean {
+/**
+ * Makes the page that is asked for, or the one that says there is none, and leaves it to the dev server to send it; true where the answer
+ * is given here: for a page with what is wrong laid over it, and for stray paths, at which the dev server would fall over.
+ */
+function answer(site: SiteOnDemand, trouble: Trouble | undefined, { url = "/" }: IncomingMessage, response: ServerResponse): boolean {
   const path = pathWithin(url);
   if (path === undefined) {
     response.statusCode = 404;
     response.end("There is no such page.");
     return true;
   }
-  if (trouble === undefined || !path.endsWith(".html")) return false;
-  const file = join(folder, path);
+  const failure = failureOf(() => site.make(path) || site.make("404.html"));
+  const told = failure ?? trouble;
+  if (told === undefined || !path.endsWith(".html")) return false;
+  const file = join(site.folder, path);
   response.setHeader("Content-Type", "text/html; charset=utf-8");
-  response.end(existsSync(file) ? withTrouble(readFileSync(file, "utf8"), trouble) : onlyTrouble(trouble));
+  response.end(failure === undefined && existsSync(file) ? withTrouble(readFileSync(file, "utf8"), told) : onlyTrouble(told));
   return true;
+}
+
+/** A mistake of the program in one page must not take the others away. */
+function failureOf(work: () => void): Trouble | undefined {
+  try {
+    work();
+    return undefined;
+  } catch (error) {
+    return { problems: [], failure: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+  }
 }
 
 /** The path within the site that is asked for; undefined where it leads out of it or is none. */
 function pathWithin(url: string): string | undefined {
   try {
-    const path = decodeURIComponent(new URL(url, "http://localhost").pathname);
+    const path = decodeURIComponent(new URL(url, "http://localhost").pathname).replace(/^\/+/, "");
     const isStray = path.includes("\0") || path.split(/[\\/]/).includes("..");
-    return isStray ? undefined : path.endsWith("/") ? `${path}index.html` : path;
+    return isStray ? undefined : path === "" || path.endsWith("/") ? `${path}index.html` : path;
   } catch {
     return undefined;
   }

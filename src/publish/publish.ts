@@ -8,7 +8,7 @@ import { writeAssets } from "./assets.ts";
 import { writePages } from "./eleventy.ts";
 import { proseOf } from "./markdown.ts";
 import { linkOrCopy } from "./output/link.ts";
-import type { Ready, ReadyFiles } from "./pictures/ready.ts";
+import type { Placing, Ready, ReadyFiles } from "./pictures/ready.ts";
 import { wantedFiles } from "./pictures/wanted.ts";
 
 export interface Published {
@@ -18,14 +18,30 @@ export interface Published {
   readonly files: number;
 }
 
-/** Writes one edition into an empty folder. `program` is where the program is installed; of `ready` only what the edition shows is used. */
-export async function publish(shown: Shown, ready: Pick<ReadyFiles, "pictures" | "documents">, program: string, folder: string): Promise<Published> {
+/** All that an edition's site is made of besides what every site shares. No page is made yet. */
+export interface Layout {
+  readonly pages: readonly PageFile[];
+  /** By their path in the site. */
+  readonly placings: ReadonlyMap<string, Placing>;
+  /** How many photographs, drawings and documents of the record. */
+  readonly files: number;
+}
+
+/** Lays out one edition; of `ready` only what the edition shows is used. */
+export function layOut(shown: Shown, ready: Pick<ReadyFiles, "pictures" | "documents">): Layout {
   const used = usedBy(shown, ready);
   const pages = [...pagesOf(siteOf(shown, used)), ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text }))];
+  const placings = new Map([...used.values()].flatMap(({ ready: { placings: all } }) => all).map((placing) => [placing.to, placing]));
+  return { pages, placings, files: used.size };
+}
+
+/** Writes one edition into an empty folder. `program` is where the program is installed. */
+export async function publish(shown: Shown, ready: Pick<ReadyFiles, "pictures" | "documents">, program: string, folder: string): Promise<Published> {
+  const { pages, placings, files } = layOut(shown, ready);
   await writePages(pages, folder);
   await writeAssets(program, folder);
-  await place(used, folder);
-  return { pages: pages.length, files: used.size };
+  await place([...placings.values()], folder);
+  return { pages: pages.length, files };
 }
 
 /** Files that an edition shows, by the key of their use and path in the record. */
@@ -47,9 +63,9 @@ function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready:
   return site;
 }
 
-async function place(used: ReadonlyMap<string, { ready: Ready }>, folder: string): Promise<void> {
-  const placings = new Map([...used.values()].flatMap(({ ready }) => ready.placings).map((placing) => [placing.to, placing]));
-  const folders = new Set([...placings.keys()].map((to) => dirname(join(folder, to))));
+/** Puts files into a site's folder. */
+export async function place(placings: readonly Placing[], folder: string): Promise<void> {
+  const folders = new Set(placings.map(({ to }) => dirname(join(folder, to))));
   for (const each of folders) await mkdir(each, { recursive: true });
-  for (const { from, to, original } of placings.values()) await (original ? copyFile(from, join(folder, to)) : linkOrCopy(from, join(folder, to)));
+  for (const { from, to, original } of placings) await (original ? copyFile(from, join(folder, to)) : linkOrCopy(from, join(folder, to)));
 }

@@ -41,7 +41,13 @@ export interface Draft {
   readonly problems: readonly Problem[];
 }
 
-export function readFiles(folder: Folder): Draft {
+/**
+ * What each file was read as, for whoever reads a record again and again: a file whose bytes are the same is not parsed a second time.
+ * Bytes are compared, and not times, since a disk's clock may be too coarse to tell two savings apart.
+ */
+export type Memory = Map<string, { readonly bytes: Buffer; readonly standIns: StandIns; readonly read: ReadOne<FileKind> }>;
+
+export function readFiles(folder: Folder, memory?: Memory): Draft {
   const files: { [K in FileKind]: Filed<Spec<K>>[] } = { aircraft: [], assembly: [], adhesive: [], procedure: [], lot: [], trial: [], entry: [], climate: [] };
   const problems: Problem[] = [];
   const unsound: string[] = [];
@@ -50,13 +56,19 @@ export function readFiles(folder: Folder): Draft {
   for (const file of folder.files) {
     const kind = kindOf(file);
     if (kind === undefined) continue;
-    const read = readFile(folder.root, file, kind, kind === "entry" && assembly !== undefined ? { assembly: nameOf(assembly), date: nameOf(file).slice(0, 10), title: "-" } : {});
+    const read = readFile(folder.root, file, kind, memory, kind === "entry" && assembly !== undefined ? { assembly: nameOf(assembly), date: nameOf(file).slice(0, 10), title: "-" } : {});
     problems.push(...read.problems);
     if (read.filed === undefined || !read.filed.whole) unsound.push(read.text);
     if (read.filed === undefined || read.filed.spec === undefined) unread.push(read.text);
     if (read.filed) (files[kind] as Filed<unknown>[]).push(read.filed);
   }
+  forget(memory, folder);
   return { files, unsound, unread, problems: inOrder(problems) };
+}
+
+function forget(memory: Memory | undefined, folder: Folder): void {
+  const there = new Set(folder.files);
+  for (const file of memory?.keys() ?? []) if (!there.has(file)) memory?.delete(file);
 }
 
 /** The kind of file that a path promises, for Markdown files where the record expects them. */
@@ -76,13 +88,21 @@ interface ReadOne<K extends FileKind> {
   readonly problems: readonly Problem[];
 }
 
-function readFile<K extends FileKind>(root: string, file: string, kind: K, standIns: StandIns): ReadOne<K> {
+function readFile<K extends FileKind>(root: string, file: string, kind: K, memory: Memory | undefined, standIns: StandIns): ReadOne<K> {
   let bytes: Buffer;
   try {
     bytes = readFileSync(join(root, file));
   } catch {
     return { text: "", problems: [{ file, line: 1, column: 1, code: "file", message: "this file cannot be read", mend: "look at its permissions" }] };
   }
+  const known = memory?.get(file);
+  if (known?.bytes.equals(bytes) === true && known.standIns["assembly"] === standIns["assembly"]) return known.read as ReadOne<K>;
+  const read = parseFile(file, bytes, kind, standIns);
+  memory?.set(file, { bytes, standIns, read });
+  return read;
+}
+
+function parseFile<K extends FileKind>(file: string, bytes: Buffer, kind: K, standIns: StandIns): ReadOne<K> {
   const source = readText(file, bytes);
   if (!(source instanceof Source)) return { text: bytes.toString("latin1"), problems: [source.problem] };
   const front = readFrontMatter(source);

@@ -3,7 +3,7 @@ import { inOrder, type Problem } from "../problem.ts";
 import { amend } from "./amend/amend.ts";
 import { readClimate, workshopOf } from "./climate/read.ts";
 import { checkRecord } from "./checks/record.ts";
-import { readFiles } from "./filed.ts";
+import { type Memory, readFiles } from "./filed.ts";
 import { listFolder } from "./folder.ts";
 import { Shelf } from "./shelf.ts";
 import type { Day, Record } from "./types.ts";
@@ -14,13 +14,15 @@ export interface ReadOptions {
   readonly today?: Day;
   /** The date of the record; without it that of its last entry. */
   readonly day?: Day;
+  /** Kept by whoever reads the same record again. */
+  readonly memory?: Memory;
 }
 
 /** A record that may be trusted, or all that is wrong with it. Only files within `content` are read; none is changed. */
 export async function readRecord(content: string, options: ReadOptions = {}): Promise<{ record: Record } | { problems: Problem[] }> {
   const folder = listFolder(content);
   if ("problem" in folder) return { problems: [folder.problem] };
-  const asWritten = readFiles(folder);
+  const asWritten = readFiles(folder, options.memory);
   const { draft, amendments, problems: misamended } = amend(asWritten);
   const shelf = new Shelf(folder.root, folder.files);
   const climate = readClimate(folder.root, folder.files, draft.files.climate, workshopOf(draft.files.aircraft[0]?.spec?.time_zone, options.today));

@@ -28,8 +28,8 @@ async function session(port = 0): Promise<Session> {
   const cache = join(folder, "cache");
   writeAll(content, await smallRecord());
   let builds = 0;
-  const tell: PreviewTeller = { line: () => undefined, progress: () => undefined, serving: () => undefined, error: () => undefined, built: () => void (builds += 1) };
-  const preview = await startPreview({ content, cache, port, editions: ["public"], today: "2021-06-01", program: new URL("../..", import.meta.url).pathname }, tell);
+  const tell: PreviewTeller = { line: () => undefined, progress: () => undefined, serving: () => undefined, error: () => undefined, renewed: () => void (builds += 1) };
+  const preview = await startPreview({ content, cache, port, edition: "public", today: "2021-06-01", program: new URL("../..", import.meta.url).pathname }, tell);
   return {
     preview, content, cache, builds: () => builds,
     page: (path) => asBrowser(preview.url + path),
@@ -105,8 +105,8 @@ describe("A preview", () => {
     writeAll(content, { ...record, "aircraft.md": "---\nname: x\n---\n" });
     const silent = (): void => undefined;
     const preview = await startPreview(
-      { content, cache: join(folder, "cache"), port: 0, editions: ["public"], today: "2021-06-01", program: new URL("../..", import.meta.url).pathname },
-      { line: silent, progress: silent, serving: silent, error: silent, built: silent });
+      { content, cache: join(folder, "cache"), port: 0, edition: "public", today: "2021-06-01", program: new URL("../..", import.meta.url).pathname },
+      { line: silent, progress: silent, serving: silent, error: silent, renewed: silent });
     const home = (): Promise<string> => asBrowser(preview.url);
     expect(await home()).toContain("no build without problems yet");
     expect(await home()).toContain("aircraft.md:");

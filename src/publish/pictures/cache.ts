@@ -1,6 +1,6 @@
 import { createHash, randomBytes } from "node:crypto";
-import { existsSync } from "node:fs";
-import { mkdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { existsSync, statSync } from "node:fs";
+import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { RECIPE } from "./recipe.ts";
 
@@ -28,6 +28,8 @@ const TOO_FRESH_MS = 2500;
 export class PictureCache {
   readonly #root: string;
   readonly #sights = new Map<string, Sight>();
+  /** What was found or kept since it was opened, by its folder. */
+  readonly #kept = new Map<string, Kept<unknown>>();
   #stale = false;
 
   private constructor(root: string) {
@@ -42,7 +44,7 @@ export class PictureCache {
 
   /** SHA-256 of a file's content: from an earlier look where size and time are still the same, else by reading it. */
   async digestOf(path: string): Promise<string> {
-    const { size, mtimeMs } = await stat(path);
+    const { size, mtimeMs } = statSync(path);
     const sight = this.#sights.get(path);
     if (sight !== undefined && sight.size === size && sight.changed === mtimeMs && sight.seen - mtimeMs > TOO_FRESH_MS) return sight.digest;
     const digest = sha256(await readFile(path));
@@ -54,8 +56,10 @@ export class PictureCache {
   /** What was kept for this content under `kind`, or undefined. */
   async find<Facts>(kind: string, digest: string): Promise<Kept<Facts> | undefined> {
     const folder = this.#folder(kind, digest);
+    const known = this.#kept.get(folder);
+    if (known !== undefined) return known as Kept<Facts>;
     const text = await readFile(join(folder, "facts.json"), "utf8").catch(() => undefined);
-    return text === undefined ? undefined : { folder, facts: JSON.parse(text) as Facts };
+    return text === undefined ? undefined : this.#remembered({ folder, facts: JSON.parse(text) as Facts });
   }
 
   async keep<Facts>(kind: string, digest: string, facts: Facts, files: readonly { name: string; bytes: Buffer | string }[]): Promise<Kept<Facts>> {
@@ -69,7 +73,7 @@ export class PictureCache {
       await rm(making, { recursive: true });
       if (!existsSync(folder)) throw error;
     });
-    return { folder, facts };
+    return this.#remembered({ folder, facts });
   }
 
   /** Notes what was seen, so that an unchanged file is not read the next time. */
@@ -79,6 +83,11 @@ export class PictureCache {
     const making = join(this.#root, `seen.${randomBytes(4).toString("hex")}`);
     await writeFile(making, JSON.stringify(Object.fromEntries(this.#sights)));
     await rename(making, join(this.#root, "seen.json"));
+  }
+
+  #remembered<Facts>(kept: Kept<Facts>): Kept<Facts> {
+    this.#kept.set(kept.folder, kept);
+    return kept;
   }
 
   #folder(kind: string, digest: string): string {
