@@ -39,6 +39,13 @@ describe("The week by which the work is done", () => {
     expect(finishWeeks([0, 0], 60, [0.5, 0.95], 1)).toEqual([undefined, undefined]);
   });
 
+  it("takes one future, and one week at most, and refuses none", () => {
+    expect(MOST_WEEKS).toBe(1040);
+    expect(finishWeeks([60], 60, [1], 1, 1, 1)).toEqual([1]);
+    expect(finishWeeks([60], 61, [1], 1, 1, 1)).toEqual([undefined]);
+    expect([finishWeeks([60], 60, [1], 1, 0), finishWeeks([60], 60, [1], 1, 1, 0), finishWeeks([60], 60, [1], 1, 1.5), finishWeeks([60], 60, [1], 1, 1, 1.5)]).toEqual(new Array(4).fill(undefined));
+  });
+
   it("gives the same for the same seed, and comes later with more work or for greater certainty", () => {
     fc.assert(fc.property(pasts.filter((past) => past.some((week) => week > 200)), fc.integer({ min: 1, max: 20_000 }), fc.integer(), (past, left, seed) => {
       const at = (minutes: number): number[] => (finishWeeks(past, minutes, [0.5, 0.8, 0.95], seed, 200) ?? []).map((week) => week ?? Infinity);
@@ -88,6 +95,11 @@ describe("The work ahead", () => {
     }), { numRuns: 40 });
   });
 
+  it("takes one past week, one week ahead and one future", () => {
+    expect(workAhead([60], 1, [1], 1, 1)).toEqual([[60]]);
+    expect(workAhead([0], 2, [0.5], 1)).toEqual([[0], [0]]);
+  });
+
   it("gives nothing where there is nothing to draw from, or no week to draw for", () => {
     expect([workAhead([], 3, [0.5], 1), workAhead([60], 0, [0.5], 1), workAhead([60], 1.5, [0.5], 1), workAhead([-60], 1, [0.5], 1), workAhead([60], 1, [0.5], 1, 0)]).toEqual(new Array(5).fill(undefined));
   });
@@ -118,6 +130,10 @@ describe("The look back at earlier forecasts", () => {
     expect(tried).toHaveLength(200);
     expect(share).toBeGreaterThan(0.72);
     expect(share).toBeLessThan(0.88);
+  });
+
+  it("looks one week ahead too", () => {
+    expect(forecastBacktest(new Array<number>(9).fill(60), [8], 1, 1)).toEqual([{ origin: 8, low: 60, high: 60, worked: 60, held: true }]);
   });
 
   it("gives nothing for minutes below zero or no weeks ahead", () => {
