@@ -31,12 +31,13 @@ export function PairTable({ list = false, site, from }: Where & { readonly list?
   const rows = pairs(site.shown);
   if (rows.length === 0) return <None>No sides were measured against each other.</None>;
   return (
-    <ListTable list={list} caption="Pairs of sides, those that differ by too much first" heads={["Pair", "Assembly", "One side", "The other", number("Difference"), number("May differ by"), "Verdict"]}>
-      {rows.map(({ pair, assemblies, sides, difference }) => (
+    <ListTable list={list} caption="Pairs of sides, those that differ by too much first" heads={["Pair", "Assembly", "One side", "The other", number("Difference"), number("May differ by"), "Verdict", "Departure"]}>
+      {rows.map(({ pair, assemblies, sides, difference, departures }) => (
         <tr>
           <th scope="row">{pair.id}</th><td>{assemblies.join(", ")}</td>
           {[0, 1].map((at) => <td><Side side={sides[at]} hidden={pair.verdict !== "one side"} site={site} from={from} /></td>)}
           <td class="number" data-sort={pair.difference}>{difference}</td><td class="number">{pair.tolerance?.typed ?? (pair.verdict === "out" || pair.verdict === "within" ? "not shown in this edition" : "not stated")}</td><td><Mark of={pair.verdict} /></td>
+          <td>{departures.map((id, at) => <>{at > 0 ? ", " : ""}<DepartureId id={id} site={site} from={from} /></>)}</td>
         </tr>
       ))}
     </ListTable>
@@ -46,6 +47,10 @@ export function PairTable({ list = false, site, from }: Where & { readonly list?
 function Side({ side, hidden, site, from }: Where & { readonly side: { readonly side: string; readonly found: string; readonly entry: string } | undefined; readonly hidden: boolean }): JSX.Element {
   if (side === undefined) return <span class="quiet">{hidden ? "not shown in this edition" : "not measured yet"}</span>;
   return <>{side.side} {side.found}, <EntryLink site={site} from={from} id={side.entry} /></>;
+}
+
+function DepartureId({ id, site, from }: Where & { readonly id: string }): JSX.Element {
+  return id === WITHHELD ? <>not shown in this edition</> : <Id site={site} from={from} kind="departure" id={id} />;
 }
 
 /** Where a measure that was out has since been found within its limits. */
@@ -70,7 +75,7 @@ export function MeasurementTable({ list = false, site, from }: Where & { readonl
             <td class="number">{quantityWords(measurement.found, units)}</td>
             <td class="number" data-sort={row.off}>{offWords(site.shown, row)}</td>
             <td><Mark of={row.verdict} /><Again again={row.again} site={site} from={from} /></td>
-            <td>{measurement.departure === undefined ? "" : measurement.departure === WITHHELD ? "not shown in this edition" : <Id site={site} from={from} kind="departure" id={measurement.departure} />}</td>
+            <td>{measurement.departure === undefined ? "" : <DepartureId id={measurement.departure} site={site} from={from} />}</td>
           </tr>
         );
       })}

@@ -32,7 +32,7 @@ export const AC_20_27_TASKS: Source = { text: "FAA AC 20-27G, amateur-built fabr
 export const AC_20_27_TOTAL: Source = { text: "the same checklist, the line that adds the tasks up", known: "memory" };
 export const BY_COUNTRY: Source = { text: "rules of several countries: France counts time, others tasks or parts", known: "seen" };
 export const FAA_SCALES: Source = { text: "FAA-H-8083-1, weighing the aircraft: centre of gravity at D ± F·L/W", known: "seen" };
-export const MOMENTS: Source = { text: "definition of the moment: mass times arm", known: "common practice" };
+export const MOMENTS: Source = { text: "mass times arm, by definition", known: "common practice" };
 
 export const sheetOf = (adhesive: Adhesive): Source => ({ text: adhesive.sheet, known: "record" });
 export const procedureOf = (procedure: Procedure): Source => ({ text: `procedure: ${procedure.title}`, known: "record" });

@@ -35,12 +35,18 @@ export function creditPage(shown: Shown): CreditPage {
   const all = minutes.reduce((sum, [, each]) => sum + each, 0);
   return {
     file,
-    rows: file.tasks.map(({ id, title, assembly, credit }) => ({ id, title, assembly: assemblyPath(record, assembly), parts: PARTS.map(([part]) => points(credit[part])) })),
-    notApplicable: file.notApplicable.map(({ id, title, assembly }) => ({ id, title, assembly: assemblyPath(record, assembly) })),
+    rows: [...file.tasks].sort(byId).map(({ id, title, assembly, credit }) => ({ id, title, assembly: assemblyPath(record, assembly), parts: PARTS.map(([part]) => points(credit[part])) })),
+    notApplicable: [...file.notApplicable].sort(byId).map(({ id, title, assembly }) => ({ id, title, assembly: assemblyPath(record, assembly) })),
     sums: portion === undefined ? [] : PARTS.map(([part]) => points(portion.sums[part]) || "0"),
     ...(portion === undefined ? {} : { share: shareWords(portion.share) }),
     hours: byName(shown, minutes).sort((a, b) => b.minutes - a.minutes).map(({ name, minutes: each }) => ({ name, time: hoursWords(each), share: percent(all === 0 ? 0 : each / all) })),
   };
+}
+
+/** Ids with their numbers by size: T-9 before T-10. */
+function byId(a: { readonly id: string }, b: { readonly id: string }): number {
+  const key = ({ id }: { readonly id: string }): string => id.replace(/\d+/g, (digits) => digits.padStart(8, "0"));
+  return key(a) < key(b) ? -1 : 1;
 }
 
 /** Whole tenths as points: 27 → `2.7`. */

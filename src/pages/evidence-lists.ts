@@ -45,6 +45,8 @@ export interface PairRow {
   readonly assemblies: readonly string[];
   readonly sides: readonly { readonly side: string; readonly found: string; readonly entry: string }[];
   readonly difference: string;
+  /** Departures that a side names. */
+  readonly departures: readonly string[];
 }
 
 /** Pairs of sides, those that differ by too much first. */
@@ -54,6 +56,7 @@ export function pairs(shown: Shown): PairRow[] {
     pair,
     assemblies: [...new Set(pair.now.map(({ assembly }) => shown.record.assemblies.get(assembly)?.title ?? assembly))],
     sides: pair.now.map(({ side = "left", found, entry }) => ({ side, found: quantityWords(found, shown.record.aircraft.units), entry })),
+    departures: [...new Set(pair.now.flatMap(({ departure }) => departure ?? []))],
     difference: pair.difference === undefined ? "" : signed(pair.difference, pair.now[0]?.found.unit ?? "m", shown),
   }));
 }
