@@ -3,6 +3,7 @@ import { renderToString } from "preact-render-to-string";
 import { relative } from "../src/pages/address.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { Footer, Header } from "./frame.tsx";
+import { ICON } from "./icon.ts";
 
 export { EDITION_WORDS } from "./frame.tsx";
 
@@ -45,6 +46,7 @@ function Head({ site, path, title, description, kind, scripts = [], styles }: Pa
       <meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4efe4" />
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
       <meta name="generator" content="Scarfline" />
+      <link rel="icon" href={ICON} />
       <link rel="stylesheet" href={relative(path, "assets/style.css")} />
       {styles === undefined ? null : <style dangerouslySetInnerHTML={{ __html: styles }} />}
       {scripts.map((script) => <script defer src={relative(path, `assets/${script}`)} />)}

@@ -60,7 +60,7 @@ describe.each(["public", "inspector"] as const)("Every link of the demo's %s edi
 function readPage(site: BuiltSite, path: string): PageRead {
   const root = parse(readFileSync(join(site.folder, path), "utf8"));
   const links = [
-    ...["href", "src", "poster", "data"].flatMap((name) => root.querySelectorAll(`[${name}]`).map((element) => element.getAttribute(name) ?? "")),
+    ...["href", "src", "poster", "data"].flatMap((name) => root.querySelectorAll(`[${name}]`).filter((element) => element.getAttribute("rel") !== "icon").map((element) => element.getAttribute(name) ?? "")),
     ...root.querySelectorAll("[srcset]").flatMap((element) => (element.getAttribute("srcset") ?? "").split(",").map((part) => part.trim().split(/\s+/)[0] ?? "")),
   ];
   return { links, anchors: new Set(root.querySelectorAll("[id]").map((element) => element.id)) };

@@ -44,7 +44,8 @@ describe("With scripts off", () => {
     const complaints = await complaintsOf(context, inFolder.url, kinds);
     const page = await context.newPage();
     await page.goto(`${inFolder.url}hours.html`);
-    expect(await page.locator("main svg[role=img]").first().isVisible()).toBe(true);
+    const charts = await page.locator("main svg[role=img]").all();
+    expect((await Promise.all(charts.map((chart) => chart.isVisible()))).filter(Boolean).length).toBeGreaterThan(3);
     await context.close();
     expect(complaints).toEqual([]);
   });
