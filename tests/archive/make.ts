@@ -1,10 +1,15 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { mkdirSync, symlinkSync } from "node:fs";
+import { mkdirSync, readdirSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
+import { Readable } from "node:stream";
 import { Findings } from "../../src/archive/finding.ts";
+import { Members } from "../../src/archive/source/members.ts";
 import { lookAt } from "../../src/archive/source/open.ts";
+import type { BagSource } from "../../src/archive/source/source.ts";
+import { verifyBag } from "../../src/archive/verify/bag.ts";
 import { verifyBags } from "../../src/archive/verify/verify.ts";
+import { command } from "../cli/command.ts";
 import { writeAll } from "../publish/scratch.ts";
 import { smallRecord } from "../publish/small-record.ts";
 
@@ -54,6 +59,25 @@ export async function found(path: string): Promise<string[]> {
   return [...findings.all.map(({ severity, place, message }) => `${severity} ${place}: ${message}`), ...findings.untold.map(({ kind, count }) => `and ${count} more: ${kind}`)];
 }
 
+/** The same of a bag whose files are held in memory. */
+export async function foundIn(files: ReadonlyMap<string, Buffer>): Promise<string[]> {
+  const findings = new Findings();
+  const source: BagSource = {
+    name: "memory",
+    list: (tellings) => {
+      const members = new Members(tellings);
+      for (const [path, bytes] of files) members.add(path, bytes.length);
+      return Promise.resolve(members.end());
+    },
+    visit: async (wanted, use) => {
+      for (const [path, bytes] of files) if (wanted(path)) await use(path, Readable.from([bytes]));
+    },
+    close: () => Promise.resolve(),
+  };
+  await verifyBag(source, findings, () => undefined);
+  return findings.all.map(({ severity, place, message }) => `${severity} ${place}: ${message}`);
+}
+
 /** Runs a common tool; its exit code and what it said. */
 export function tool(name: string, words: readonly string[], cwd: string, input?: string): { readonly code: number; readonly out: string } {
   try {
@@ -62,4 +86,14 @@ export function tool(name: string, words: readonly string[], cwd: string, input?
     const { status, stdout, stderr } = error as { status?: number; stdout?: string; stderr?: string };
     return { code: status ?? -1, out: `${stdout ?? ""}${stderr ?? ""}` };
   }
+}
+
+/** The small record with more files, sealed and bagged by the command; where the bag stands. */
+export async function bagged(folder: string, more: { readonly [path: string]: string } = {}, words: readonly string[] = []): Promise<string> {
+  const content = await recordIn(folder);
+  writeAll(content, more);
+  await command(["seal", "--content", content, "--date", "2021-04-01"]);
+  const { code, err } = await command(["bag", "--content", content, "--out", join(folder, "archive"), ...words]);
+  if (code !== 0) throw new Error(err);
+  return join(folder, "archive", readdirSync(join(folder, "archive"))[0] ?? "");
 }

@@ -25,7 +25,8 @@ async function filesWithin(root: string, findings: Tellings): Promise<Member[]> 
   const ahead = [""];
   for (let folder = ahead.pop(); folder !== undefined; folder = ahead.pop()) {
     // As bytes, since a name need not be text.
-    for (const item of await readdir(join(root, folder), { withFileTypes: true, encoding: "buffer" })) {
+    const items = await readdir(join(root, folder), { withFileTypes: true, encoding: "buffer" });
+    for (const item of items.sort((a, b) => Buffer.compare(a.name, b.name))) {
       const name = nameOf(item);
       const path = folder === "" ? name : `${folder}/${name}`;
       if (item.isDirectory() && !name.includes("\ufffd")) ahead.push(path);

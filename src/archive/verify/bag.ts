@@ -66,6 +66,11 @@ function tellAlgorithms(manifests: readonly ManifestFile[], findings: Tellings):
   const payload = manifests.filter(({ isTag }) => !isTag);
   if (payload.length === 0) findings.fault("missing", "manifest-sha512.txt", "missing: there is no manifest of the payload");
   else if (!payload.some(({ algorithm }) => ALGORITHMS.has(algorithm))) findings.fault("not vouched for", payload[0]?.path ?? "", "no manifest of the payload is of an algorithm that is known here");
+  const ofTags = manifests.filter(({ isTag }) => isTag);
+  for (const { path, algorithm } of payload) {
+    const isAlone = ofTags.length > 0 && !ofTags.some((tag) => tag.algorithm === algorithm);
+    if (isAlone) findings.note("missing", `tagmanifest-${algorithm}.txt`, `not here, though ${path} and a tag manifest of another algorithm are`);
+  }
   for (const { path, algorithm } of manifests) if (!ALGORITHMS.has(algorithm)) findings.note("not checked", path, `not checked: the algorithm ${algorithm} is not known here`);
 }
 
