@@ -139,15 +139,13 @@ function holdPointFile(file: HoldPointFile, ground: Ground): HoldPointFile {
   };
 }
 
-/** Hidden needs become at most one line that blocks and one that does not, so that their number is not told. */
+/** Hidden needs become at most one line that blocks and one that does not, after all others, so that neither their number nor their place among them is told. */
 function needs(file: HoldPointFile, ground: Ground): Need[] {
-  const said = new Set<boolean>();
-  return file.needs.flatMap((need) => {
-    if (ground.tells(need.about) && need.restsOn.every(ground.tells)) return [need];
-    if (said.has(need.blocks)) return [];
-    said.add(need.blocks);
-    return [{ about: { kind: "hold point", id: file.holdPoint.id }, sentence: RESTS_ON_HIDDEN, needs: NEEDS_HIDDEN, blocks: need.blocks, restsOn: [] }];
-  });
+  const isOpen = (need: Need): boolean => ground.tells(need.about) && need.restsOn.every(ground.tells);
+  const hidden = new Set(file.needs.filter((need) => !isOpen(need)).map(({ blocks }) => blocks));
+  const about: Ref = { kind: "hold point", id: file.holdPoint.id };
+  const told = [true, false].filter((blocks) => hidden.has(blocks)).map((blocks): Need => ({ about, sentence: RESTS_ON_HIDDEN, needs: NEEDS_HIDDEN, blocks, restsOn: [] }));
+  return [...file.needs.filter(isOpen), ...told];
 }
 
 /** Hidden changes become one line, however many they are. */
