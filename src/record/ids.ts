@@ -9,7 +9,8 @@ import type { Data, Path } from "./text/yaml.ts";
 import type { Kind, Ref } from "./types.ts";
 
 export interface Named extends Ref {
-  readonly place: Place;
+  /** Looked up only where there is something to say of it. */
+  readonly place: () => Place;
 }
 
 export class Ids {
@@ -18,11 +19,11 @@ export class Ids {
   readonly problems: Problem[] = [];
   readonly #folded = new Map<string, Named>();
 
-  add(kind: Kind, id: string, place: Place): void {
+  add(kind: Kind, id: string, place: () => Place): void {
     const named = { kind, id, place };
     const other = this.#folded.get(id.toLowerCase());
     if (other) {
-      this.problems.push({ ...place, ...twice(named, other) });
+      this.problems.push({ ...place(), ...twice(named, other) });
       return;
     }
     this.#folded.set(id.toLowerCase(), named);
@@ -66,9 +67,9 @@ export class Ids {
 const CORRECTED: readonly Kind[] = ["batch", "piece", "departure", "open item"];
 
 function twice(named: Named, other: Named): Fault {
-  const { file, line, column } = other.place;
+  const { file, line, column } = other.place();
   const message = other.id === named.id ? `the id ${named.id} is already that of ${aKind(other.kind)}` : `the ids ${named.id} and ${other.id} differ only in capital letters`;
-  const corrects = other.id === named.id && other.kind === named.kind && CORRECTED.includes(named.kind) && file !== named.place.file;
+  const corrects = other.id === named.id && other.kind === named.kind && CORRECTED.includes(named.kind) && file !== named.place().file;
   return {
     code: "duplicate-id", message, expected: "an id for each thing in the record", found: `${named.id} here, ${other.id} at ${file}:${line}:${column}`,
     mend: corrects ? "give one of them another id; if this corrects the earlier entry, state it under `amends`" : "give one of them another id",
@@ -95,13 +96,13 @@ const WITHIN: readonly (readonly [keyof Files, Kind, Path])[] = [
 export function collectIds(files: Files): Ids {
   const ids = new Ids();
   for (const kind of ["assembly", "adhesive", "procedure", "lot", "trial", "entry"] as const) {
-    for (const { id, file } of files[kind]) ids.add(kind, id, { file, line: 1, column: 1 });
+    for (const { id, file } of files[kind]) ids.add(kind, id, () => ({ file, line: 1, column: 1 }));
   }
   for (const [fileKind, kind, path] of WITHIN) {
     for (const { data, rawAt } of files[fileKind]) {
       for (const [id, at] of idsIn(data, path)) {
-        ids.add(kind, id, rawAt([...at, "id"]));
-        if (kind === "batch") for (const [piece, pieceAt] of idsIn(data, [...at, "pieces"])) ids.add("piece", piece, rawAt([...pieceAt, "id"]));
+        ids.add(kind, id, () => rawAt([...at, "id"]));
+        if (kind === "batch") for (const [piece, pieceAt] of idsIn(data, [...at, "pieces"])) ids.add("piece", piece, () => rawAt([...pieceAt, "id"]));
       }
     }
   }

@@ -14,7 +14,7 @@ export function checkBatches(desk: Desk): void {
   const lots: Lots = new Map(soundOf(desk, "lot").map((filed) => [filed.id, filed]));
   const preparations = new Map(soundOf(desk, "trial").map(({ id, spec }) => [id, spec.preparations.map((preparation) => preparation.id)]));
   const timeZone = soundOf(desk, "aircraft")[0]?.spec.time_zone;
-  const zone = timeZone === undefined ? undefined : new Zone(timeZone);
+  const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
   for (const filed of soundOf(desk, "entry")) {
     (filed.spec.batches ?? []).forEach((batch, index) => {
       const path = ["batches", index];

@@ -15,8 +15,8 @@ export function checkTests(desk: Desk): void {
   const pieces = gluedPieces(desk);
   const trials = new Map(soundOf(desk, "trial").map((filed) => [filed.id, filed]));
   const timeZone = soundOf(desk, "aircraft")[0]?.spec.time_zone;
-  const zone = timeZone === undefined ? undefined : new Zone(timeZone);
-  const broken = new Map<string, string>();
+  const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
+  const broken = new Map<string, () => string>();
   for (const filed of soundOf(desk, "entry")) {
     (filed.spec.tests ?? []).forEach((test, index) => {
       const path = ["tests", index];
@@ -48,10 +48,10 @@ function checkWoodFailure(desk: Desk, filed: EntryFile, index: number, test: Tes
   report(desk, filed, ["tests", index, "wood_failure"], { code: "contradiction", message: `a failure in the ${test.failure} with ${share.typed} wood failure contradicts itself`, expected: "a percentage that goes with where it broke", found: share.typed, mend: "correct `failure` or `wood_failure`" });
 }
 
-function checkOnce(desk: Desk, filed: EntryFile, index: number, test: TestSpec, broken: Map<string, string>): void {
+function checkOnce(desk: Desk, filed: EntryFile, index: number, test: TestSpec, broken: Map<string, () => string>): void {
   const before = broken.get(test.piece);
-  if (before === undefined) broken.set(test.piece, whereIs(filed, ["tests", index]));
-  else report(desk, filed, ["tests", index, "piece"], { code: "twice", message: `${test.piece} is already broken`, expected: "each piece once", found: `${test.piece}, broken at ${before}`, mend: "write the piece that was broken, or take one of the two away; to correct an earlier entry, state it under `amends`" });
+  if (before === undefined) broken.set(test.piece, () => whereIs(filed, ["tests", index]));
+  else report(desk, filed, ["tests", index, "piece"], { code: "twice", message: `${test.piece} is already broken`, expected: "each piece once", found: `${test.piece}, broken at ${before()}`, mend: "write the piece that was broken, or take one of the two away; to correct an earlier entry, state it under `amends`" });
 }
 
 function checkOrder(desk: Desk, filed: EntryFile, index: number, test: TestSpec, { filed: gluedIn, batch }: Glued): void {

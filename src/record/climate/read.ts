@@ -22,7 +22,7 @@ export interface Climate {
 /** What readings are held against; nothing where the aircraft's time zone is not known, which is a problem already. */
 export function workshopOf(timeZone: string | undefined, today: Day | undefined): Workshop | undefined {
   if (timeZone === undefined) return undefined;
-  return { timeZone, latest: today === undefined ? Number.POSITIVE_INFINITY : new Zone(timeZone).end(today) };
+  return { timeZone, latest: today === undefined ? Number.POSITIVE_INFINITY : Zone.of(timeZone).end(today) };
 }
 
 /** `files` are the paths of all files of the record, relative to `root`. */

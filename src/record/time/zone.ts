@@ -32,9 +32,17 @@ function meantZone(typed: string): string | undefined {
 export class Zone {
   readonly #name: string;
   readonly #starts = new Map<Day, number>();
+  static readonly #known = new Map<string, Zone>();
 
-  constructor(name: string) {
+  private constructor(name: string) {
     this.#name = name;
+  }
+
+  /** The same for all who ask, since days are slow to reckon. */
+  static of(name: string): Zone {
+    const zone = Zone.#known.get(name) ?? new Zone(name);
+    Zone.#known.set(name, zone);
+    return zone;
   }
 
   /** The first second of a day. */

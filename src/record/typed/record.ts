@@ -36,7 +36,7 @@ function byId<T extends { readonly id: string }>(things: readonly T[]): Map<stri
 }
 
 function entriesOf(files: Files, amendments: ReadonlyMap<string, readonly Amendment[]>, shelf: Shelf, timeZone: string): Entry[] {
-  const zone = new Zone(timeZone);
+  const zone = Zone.of(timeZone);
   const specs = sound(files.entry);
   const later = { ...laterOf(specs), amendments };
   return specs
