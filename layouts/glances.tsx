@@ -1,5 +1,6 @@
 import type { JSX } from "preact";
 import type { Glance } from "../src/pages/home.ts";
+import { plannedWithin } from "../src/pages/planned.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { hoursRounded } from "../src/pages/words.ts";
 import { STATES } from "./drawing.tsx";
@@ -19,7 +20,7 @@ export function Glances({ site, from, glances }: GlancesProps): JSX.Element {
       {glances.map(({ assembly, depth, file, minutes, next }) => (
         <li class={`glance depth-${Math.min(depth, 4)}`}>
           <p class="glance__title"><To site={site} from={from} to={{ kind: "assembly", id: assembly.id }}>{assembly.title}</To></p>
-          <p class="glance__hours"><HoursBar minutes={minutes} planned={assembly.planned} /></p>
+          <p class="glance__hours"><HoursBar minutes={minutes} planned={plannedWithin(site.shown, assembly.id)} /></p>
           <JointCounts counts={file.jointCounts} />
           <p class="glance__next">
             {next === undefined ? null : <><span class="unseen">Next hold point: </span><To site={site} from={from} to={{ kind: "hold point", id: next.holdPoint.id }} /> <Mark of={next.state} /></>}

@@ -3,6 +3,7 @@ import { relative } from "../src/pages/address.ts";
 import { forecastView, forecastWords } from "../src/pages/forecast.ts";
 import { hoursView } from "../src/pages/hours.ts";
 import type { Cut, HoursView } from "../src/pages/hours.ts";
+import { plannedWithin } from "../src/pages/planned.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { storyOf } from "../src/pages/story.ts";
 import { dateWords, hoursRounded, hoursWords, monthWords, percent } from "../src/pages/words.ts";
@@ -54,7 +55,7 @@ function ByAssembly({ site, view }: { readonly site: Site; readonly view: HoursV
             return (
               <tr>
                 <th scope="row" class={`depth-${Math.min(depth, 4)}`}><To site={site} from={PATH} to={{ kind: "assembly", id: assembly.id }}>{assembly.title}</To></th>
-                <td><HoursBar minutes={minutes} planned={assembly.planned} /></td>
+                <td><HoursBar minutes={minutes} planned={plannedWithin(site.shown, assembly.id)} /></td>
                 <td class="number">{view.total === 0 ? "" : percent(minutes / view.total)}</td>
               </tr>
             );

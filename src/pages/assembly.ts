@@ -6,6 +6,7 @@ import type { Chart } from "./chart.ts";
 import { dayAt, inHours, running, weekly, weeksOf } from "./chart.ts";
 import type { Happening } from "./happened.ts";
 import { happenings } from "./happened.ts";
+import { plannedWithin } from "./planned.ts";
 import type { Shown } from "./shown.ts";
 import { lineageOf, minutesOf, storyOf } from "./story.ts";
 import { timelineOf } from "./timeline.ts";
@@ -47,6 +48,7 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
   const story = storyOf(shown);
   const within = new Set(file.within);
   const told = (story.entriesOf.get(id) ?? []).map((entry) => ({ entry, minutes: minutesHere(entry, within), happenings: happenings(entry, shown) }));
+  const planned = plannedWithin(shown, id);
   const next = file.nextHoldPoint === undefined ? undefined : evidence.holdPoints.get(file.nextHoldPoint);
   return {
     assembly, file, told,
@@ -56,7 +58,7 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
     minutes: total(story.workOf.get(id) ?? []),
     joints: assembly.joints.flatMap((joint) => evidence.joints.get(joint.id) ?? []),
     holdPoints: assembly.holdPoints.flatMap((point) => evidence.holdPoints.get(point.id) ?? []),
-    ...(assembly.planned === undefined ? {} : { planned: assembly.planned }),
+    ...(planned === undefined ? {} : { planned }),
     ...(next === undefined ? {} : { next }),
     ...(told.length === 0 ? {} : { timeline: timelineOf(told), hours: hoursOf(shown, assembly) }),
   };
@@ -75,7 +77,7 @@ function hoursOf(shown: Shown, assembly: Assembly): Chart {
   const last = days[days.length - 1] ?? first;
   const weeks = weeksOf(work, first, last);
   const sum = total(work);
-  const { planned } = assembly;
+  const planned = plannedWithin(shown, assembly.id);
   const ends = weeks.mondays.map((day) => Math.min(dayAt(day) + 6, dayAt(shown.record.day)));
   return {
     id: "assembly-hours", title: "Hours to date", form: "lines", filled: true,
