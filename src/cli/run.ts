@@ -22,13 +22,22 @@ function told(error: unknown, { err }: Surroundings): number {
     err(`${error.message}\n`);
     return EXIT.wrongUse;
   }
-  if (isFromDisk(error)) {
-    const isFull = error.code === "ENOSPC" || error.code === "EDQUOT";
-    err(`${isFull ? "The disk is full" : "The system refused"}: ${error.message}\nThe record, and what was written earlier, are as they were.\n`);
+  const refusal = refusalIn(error);
+  if (refusal !== undefined) {
+    const isFull = refusal.code === "ENOSPC" || refusal.code === "EDQUOT";
+    err(`${isFull ? "The disk is full" : "The system refused"}: ${refusal.message}\nThe record, and what was written earlier, are as they were.\n`);
     return EXIT.disk;
   }
   err(`${bugWords(error)}\n`);
   return EXIT.bug;
+}
+
+/** What the system said, which a library may have wrapped in errors of its own. */
+function refusalIn(error: unknown): NodeJS.ErrnoException | undefined {
+  if (isFromDisk(error)) return error;
+  if (!(error instanceof Error)) return undefined;
+  const { originalError } = error as { originalError?: unknown };
+  return refusalIn(originalError ?? error.cause);
 }
 
 function isFromDisk(error: unknown): error is NodeJS.ErrnoException {
