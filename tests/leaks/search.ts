@@ -8,43 +8,25 @@ import type { Word } from "./words.ts";
 /** For each word the files it was found in; words that were not found are not in it. */
 export function found(folder: string, words: readonly Word[]): Map<Word, string[]> {
   const hits = new Map<Word, string[]>();
-  const needles = new Map(words.flatMap((word) => (word.number ? [] : variants(word.text).map((needle) => [needle, word] as const))));
-  const numbers = words.filter(({ number }) => number);
+  const byText = new Map(words.map((word) => [word.number ? digitsOf(word.text) : word.text, word]));
   for (const path of filesIn(folder)) {
-    const bytes = readFileSync(join(folder, path));
-    const hit = new Set<Word>();
-    for (const view of [path, ...viewsOf(bytes)]) {
-      for (const [needle, word] of inText(view, needles)) if (needle !== "") hit.add(word);
-      if (!path.endsWith(".js")) for (const word of numbers) if (isNumberIn(view, word.text)) hit.add(word);
-    }
+    const hit = new Set([path, ...viewsOf(readFileSync(join(folder, path)))].flatMap((view) => wordsIn(view, byText, !path.endsWith(".js"))));
     for (const word of hit) hits.set(word, [...(hits.get(word) ?? []), path]);
   }
   return hits;
 }
 
+/** Every planted word begins and ends alike, so that one pass finds them all; a number counts wherever its point stands: 61.7301 mm is 0.0617301 m. */
+function wordsIn(view: string, byText: ReadonlyMap<string, Word>, numbers: boolean): Word[] {
+  const texts = view.toLowerCase().match(/zq[a-z]+?qz/g) ?? [];
+  const digits = numbers ? (view.match(/\d[\d.]{2,}/g) ?? []).map(digitsOf) : [];
+  return [...texts, ...digits].flatMap((text) => byText.get(text) ?? []);
+}
+
+const digitsOf = (number: string): string => number.replaceAll(".", "").replace(/^0+/, "");
+
 export function filesIn(folder: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((path) => statSync(join(folder, path)).isFile()).map((path) => relative(folder, join(folder, path))).sort();
-}
-
-/** Every planted word begins and ends alike, so that one pass finds them all; what wraps it letter by letter is looked for form by form. */
-function inText(view: string, needles: ReadonlyMap<string, Word>): (readonly [string, Word])[] {
-  const lower = view.toLowerCase();
-  const plain = (lower.match(/zq[a-z]+?qz/g) ?? []).flatMap((text) => { const word = needles.get(text); return word === undefined ? [] : [[text, word] as const]; });
-  return [...plain, ...[...needles].filter(([needle]) => !needle.startsWith("zq") && view.includes(needle))];
-}
-
-/** A word as it stands, in hexadecimal, and in base64 from each of the three places it can begin at. */
-function variants(text: string): string[] {
-  const bytes = Buffer.from(text);
-  const base64 = [0, 1, 2].map((shift) => Buffer.concat([Buffer.alloc(shift), bytes]).toString("base64").slice(shift === 0 ? 0 : shift + 1, -4));
-  return [text, bytes.toString("hex"), bytes.toString("hex").toUpperCase(), ...base64];
-}
-
-/** The same digits, with the point where it stood or moved by whole thousands: 61.7301 mm is 0.0617301 m. */
-function isNumberIn(view: string, text: string): boolean {
-  const digits = text.replace(".", "");
-  if (!view.includes(digits.slice(2)) && !view.includes(digits)) return false;
-  return [text, digits, `0.0${digits}`, `0.${digits}`, `0.00${digits}`].some((form) => new RegExp(`(?<![0-9])${form.replaceAll(".", "\\.")}(?![0-9])`).test(view));
 }
 
 /** The bytes as text, and as what they are when each wrapping is taken off. */
@@ -55,7 +37,16 @@ export function viewsOf(bytes: Buffer): string[] {
   if (text.includes("&")) views.push(decode(text));
   if (/%[0-9A-Fa-f]{2}/.test(text)) views.push(text.replace(/%([0-9A-Fa-f]{2})/g, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16))));
   if (/\\u[0-9A-Fa-f]{4}/.test(text)) views.push(text.replace(/\\u([0-9A-Fa-f]{4})/g, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16))));
-  return [...views, ...packed(bytes).map((inner) => inner.toString("latin1"))];
+  return [...views, ...(latin.match(/[0-9a-f]{20,}/gi) ?? []).flatMap(fromHex), ...(latin.match(/[A-Za-z0-9+/_-]{14,}/g) ?? []).flatMap(fromBase64), ...packed(bytes).map((inner) => inner.toString("latin1"))];
+}
+
+function fromHex(run: string): string[] {
+  return [0, 1].map((shift) => Buffer.from(run.slice(shift), "hex").toString("latin1"));
+}
+
+/** From each place at which a group of four may begin. */
+function fromBase64(run: string): string[] {
+  return [0, 1, 2, 3].map((shift) => Buffer.from(run.slice(shift), "base64").toString("latin1"));
 }
 
 function swapped(bytes: Buffer): string {

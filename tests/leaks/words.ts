@@ -12,6 +12,9 @@ export interface Word {
   readonly told: boolean;
   /** A number: looked for by itself, not within other digits. */
   readonly number: boolean;
+  readonly typed: boolean;
+  /** Whether an edition that may show it need not: public names where it has the full ones. */
+  readonly optional?: boolean;
 }
 
 const RANK: readonly Audience[] = ["public", "inspector", "archive"];
@@ -20,36 +23,47 @@ export const isNarrower = (audience: Audience, edition: Audience): boolean => RA
 
 const LETTERS = "bdfghjklmnprstvw";
 
-/** Of two sets with different `salt` all words differ but those for everyone (and those said to be the `same`), in length too. */
+/** Of two sets with different `salt` all words differ that `edition` does not show (but those said to be the `same`), in length too. */
 export class Words {
   readonly all: Word[] = [];
   readonly #salt: string;
+  readonly #publicShows: readonly Withheld[];
+  readonly #edition: Audience;
   /** Counted apart, so that hidden words more or fewer change none that is for everyone. */
   #same = 0;
   #other = 0;
 
-  constructor(salt = "") {
+  constructor(salt = "", publicShows: readonly Withheld[] = [], edition: Audience = "public") {
     this.#salt = salt;
+    this.#publicShows = publicShows;
+    this.#edition = edition;
   }
 
-  say(where: string, audience: Audience, more: Partial<Pick<Word, "kind" | "told">> & { readonly same?: boolean } = {}): string {
-    const { kind, told = true, same = audience === "public" && kind === undefined && told } = more;
+  say(where: string, audience: Audience, more: Partial<Pick<Word, "kind" | "told" | "optional">> & { readonly same?: boolean } = {}): string {
+    const { kind, told = true, optional = false, same = told && this.isShown(audience, kind) } = more;
     const text = `zq${same ? `s${lettersOf(this.#same++)}` : `h${lettersOf(this.#other++)}${this.#salt}`}qz`;
-    this.all.push({ text, where, audience, told, number: false, ...(kind === undefined ? {} : { kind }) });
+    this.all.push({ text, where, audience, told, number: false, typed: true, optional, ...(kind === undefined ? {} : { kind }) });
     return text;
+  }
+
+  /** Whether the edition shows what is marked so; then it stays the same, files that are published whole among it. */
+  isShown(audience: Audience, kind?: Withheld): boolean {
+    return !isNarrower(audience, this.#edition) && !(this.#edition === "public" && kind !== undefined && !this.#publicShows.includes(kind));
   }
 
   /** Digits that stand nowhere else, as `61.7301`. */
   number(where: string, audience: Audience, whole = 61, told = true): string {
-    const same = audience === "public";
+    const same = this.isShown(audience);
     const text = `${whole}.${same ? 7 : 8}${String(same ? this.#same++ : 1000 + this.#other++ + this.#salt.length * 3000).padStart(4, "0")}1`;
-    this.all.push({ text, where, audience, told, number: true });
+    this.all.push({ text, where, audience, told, number: true, typed: true });
     return text;
   }
 
-  /** A number that is given, such as the width of a picture. */
-  given(where: string, audience: Audience, text: string): void {
-    this.all.push({ text, where, audience, told: false, number: true });
+  /** A number that nobody types, the width of a picture; once for each audience. */
+  width(where: string, audience: Audience): number {
+    const text = audience === "archive" ? "1913" : "1931";
+    if (audience !== "public" && !this.all.some((word) => word.text === text)) this.all.push({ text, where, audience, told: true, number: true, typed: false });
+    return audience === "public" ? 96 : Number(text);
   }
 }
 

@@ -1,5 +1,5 @@
 /** A record of random shape in which every text that a builder can type is a word of its own, and what is known of who may see each word. */
-import type { Audience, Batch, ClimateLog, Departure, Entry, Lot, Measurement, OpenItem, Passage, Person, Piece, PieceTest, Quantity, Record, Trial, Withheld } from "../../src/record/types.ts";
+import type { Amendment, Audience, Batch, ClimateLog, Departure, Entry, Lot, Measurement, OpenItem, Passage, Person, Piece, PieceTest, Quantity, Record, Trial, Withheld } from "../../src/record/types.ts";
 import { assembly, batch, departure, entry, holdPoint, inspection, joint, lot, measurement, openItem, piece, record, test } from "../evidence/make.ts";
 import { g, mm, newton } from "../evidence/quantities.ts";
 
@@ -175,7 +175,8 @@ function glue({ anyone, say, pick, lots, trials }: Ground, audience: Audience, o
 const worded = (quantity: Quantity, typed: string): Quantity => ({ ...quantity, typed });
 
 /** A last entry in which pieces are broken, and what the others raised is closed, accepted, recalled, rejected, taken out, looked at. */
-function breaking({ anyone, say, pick, lots, trials, people }: Ground, batches: readonly Batch[], sessions: readonly Session[]): Entry {
+function breaking(ground: Ground, batches: readonly Batch[], sessions: readonly Session[]): Entry {
+  const { anyone, say, pick, lots, trials, people } = ground;
   const audience = anyone();
   const id = `${day(15)}-${say(audience)}`;
   const of = { entry: id, day: day(15) };
@@ -192,6 +193,25 @@ function breaking({ anyone, say, pick, lots, trials, people }: Ground, batches: 
     rejections: [{ place, ...of, batch: rejected.id, why: say(narrowest(audience, audienceOf(rejected))) }],
     reworks: [{ place, ...of, joints: ["W-3"], why: say(audience) }],
     inspections: [inspection("H-1", { ...of, by: pick(...people).id, result: pick("signed", "not signed"), reference: say(audience), scan: say(audience, "attachments"), remarks: say(audience) })],
+    amendments: sessions.filter((one) => RANK.indexOf(audience) <= RANK.indexOf(one.audience)).map((one) => amendment(ground, one, { by: id, day: of.day })),
     closed: [], body: prose(say, anyone, audience, [rejected.id]),
   });
+}
+
+/** Of a session that all its readers may see amended: a batch's lot, a departure's reason, who worked. */
+function amendment({ say, pick, lots, people }: Ground, { entry: amended, audience, batches, departures }: Session, of: { by: string; day: string }): Amendment {
+  const [one] = batches;
+  const [left] = departures;
+  if (one === undefined || left === undefined) throw new Error("a session has a batch and a departure");
+  const own = narrowest(audience, left.audience);
+  const [was, is] = [pick(...lots), pick(...lots)];
+  const by = (id: string, words: string): Amendment["changes"][number]["was"] => [{ kind: "person", id }, words];
+  return {
+    place, entry: amended.id, ...of, why: say(audience), prose: pick(true, false), withheld: false,
+    changes: [
+      { place, about: { kind: "batch", id: one.id }, fact: `Batch ${one.id}`, value: "resin lot", was: [{ kind: "lot", id: was.id }, say(audience)], is: [{ kind: "lot", id: is.id }, say(audience)], needs: [], audience: "public" },
+      { place, about: { kind: "departure", id: left.id }, fact: `Departure ${left.id}`, value: say(own), was: [say(own)], is: [say(own)], needs: [], audience: left.audience },
+      { place, about: { kind: "entry", id: amended.id }, fact: "Hours", was: by(pick(...people).id, say(audience)), is: by(pick(...people).id, say(audience)), needs: [], audience: "public" },
+    ],
+  };
 }

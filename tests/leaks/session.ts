@@ -1,0 +1,98 @@
+/** An entry with something of everything that an entry can hold, each text a word of its own. */
+import type { Audience } from "../../src/record/types.ts";
+import { file, some } from "./files.ts";
+import { type Ground, inBoth, type Made, type MadeTrial, prose } from "./ground.ts";
+import { type Form, pictureOf } from "./pictures.ts";
+import { narrowest } from "./words.ts";
+
+export interface Around extends Ground {
+  readonly lots: ReadonlyMap<string, readonly Made[]>;
+  readonly trials: readonly MadeTrial[];
+  readonly people: readonly Made[];
+}
+
+export interface Session extends Made {
+  readonly batch: string;
+  readonly pieces: readonly Made[];
+  readonly departures: readonly Made[];
+  readonly items: readonly Made[];
+  /** A picture that is hidden. */
+  readonly hidden: string;
+  /** Everything in it that has an id and is not for everyone. */
+  readonly secrets: readonly Made[];
+}
+
+const FORMS: readonly Form[] = ["jpg", "png", "webp", "tiff", "svg"];
+const WHO: readonly Audience[] = ["public", "inspector", "archive"];
+
+export async function session(around: Around, day: string, audience: Audience, joint: string): Promise<Session> {
+  const { words, files, pick, lots, people } = around;
+  const where = `entry of ${day}`;
+  const id = `${day}-${audience === "public" ? "open" : words.say(`${where}: id`, audience)}`;
+  const batch = audience === "public" ? `B-${day.slice(8)}` : words.say(`${where}: id of the batch`, audience);
+  const pieces = piecesOf(around, where, batch, audience);
+  const [departures, items] = [marked(around, `${where}: departure`, audience), marked(around, `${where}: open item`, audience)];
+  const photos = await photosOf(around, where, audience);
+  const number = (what: string, unit: string, whole = 61): string => `${words.number(`${where}: ${what}`, audience, whole)} ${unit}`;
+  const say = (what: string): string => words.say(`${where}: ${what}`, audience);
+  const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
+  const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
+  files[`entries/${id}.md`] = file({
+    date: day, title: say("title"), assembly: "wing", for: audience,
+    hours: inBoth(people).map(({ id: who }, at) => ({ who, task: "gluing", time: `${at + 1}:00` })),
+    batches: [{
+      id: batch, adhesive: "glue", mixed: "14:03", closed: "14:21", scale: "0.1 g", resin: { lot: lot("resin"), mass: number("mass of resin", "g") }, hardener: { lot: lot("hardener"), mass: number("mass of hardener", "g", 31) },
+      shop: { temperature: "20.5 °C", humidity: "50 %" }, moisture: "10 %", timber: [lot("timber")], joints: [joint],
+      pieces: pieces.map((piece) => ({ id: piece.id, procedure: "legs", ...some(piece.more !== true, { lot: piece.more === true ? "" : lot("timber") }), thickness: "6.0 mm", overlap: "15.0 mm", ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }) })),
+    }],
+    measurements: [{ what: say("what was measured"), drawing: "62.0 mm", tolerance: "±5.0 mm", found: number("what was found", "mm"), departure: pick(...inBoth(departures)).id }],
+    weighed: [{ part: say("part that was weighed"), mass: number("what it weighed", "kg", 2) }],
+    departures: departures.map((made) => ({ id: made.id, what: words.say(`${where}: what departs`, made.audience), why: words.say(`${where}: why it departs`, made.audience), ...(made.more !== true && pick(true, false) ? { accepted_by: pick(...inBoth(people)).id } : {}), for: made.own })),
+    open_items: { raise: items.map((made) => ({ id: made.id, what: words.say(`${where}: what is left open`, made.audience), before: made.more === true ? "W-H" : pick("W-H", "close-up"), for: made.own })) },
+    photos: photos.map(({ file: name, own, audience: seen }) => ({ file: `../photos/${name}`, alt: words.say(`${where}: alt of a picture`, seen), caption: words.say(`${where}: caption`, seen), for: own })),
+    attachments: attachments(around, where, audience),
+  }, prose(around, where, audience));
+  const secrets = inBoth<Made>([...pieces, ...departures, ...items]).filter((made) => made.audience !== "public");
+  return { id, audience, batch, pieces, departures, items, hidden, secrets: [...secrets, ...(audience === "public" ? [] : [{ id, audience }, { id: batch, audience }])] };
+}
+
+interface Marked extends Made {
+  readonly own: Audience;
+}
+
+function marked({ words, extra }: Ground, where: string, owner: Audience): Marked[] {
+  return [...WHO, ...(extra ? ["archive" as const] : [])].map((own, at) => ({ own, more: at > 2, audience: narrowest(own, owner), id: words.say(`${where} ${at}: id`, narrowest(own, owner)) }));
+}
+
+/** A shown batch says that it rests on something hidden once a piece of it is hidden, so no first such piece is added to one. */
+function piecesOf({ words, trials }: Around, where: string, batch: string, owner: Audience): (Made & { trial?: MadeTrial })[] {
+  const told = trials.filter((trial) => trial.more !== true || !words.isShown(owner));
+  return [undefined, undefined, ...told].map((trial, at) => {
+    const audience = narrowest(owner, trial?.audience ?? "public");
+    return { id: `${batch}/${words.say(`${where}: id of piece ${at}`, audience)}`, audience, more: trial?.more === true, ...(trial === undefined ? {} : { trial }) };
+  });
+}
+
+/** A picture for each audience, in any of the forms, hidden ones of a size that no other has. */
+async function photosOf({ words, files, pick, extra }: Ground, where: string, owner: Audience): Promise<(Marked & { file: string })[]> {
+  const made: (Marked & { file: string })[] = [];
+  for (const [at, own] of [...WHO, ...(extra ? ["archive" as const] : [])].entries()) {
+    const more = at > 2;
+    const audience = narrowest(own, owner);
+    const form = more ? "jpg" : pick(...FORMS);
+    const name = `${words.say(`${where}: name of a picture's file`, audience, { told: false, same: words.isShown(audience) })}.${form}`;
+    const shot = audience === "public" ? { width: 96, height: 72, colour: "#a08060" } : { width: words.width(`${where}: width of a hidden picture`, audience), height: 17, colour: more ? "#204060" : pick("#204060", "#406020") };
+    files[`photos/${name}`] = await pictureOf(form, shot, (place) => words.say(`${where}: ${place} in a ${form}`, audience, { told: false, same: words.isShown(audience) }));
+    made.push({ id: name, file: name, own, audience, more });
+  }
+  return made;
+}
+
+function attachments({ words, files }: Ground, where: string, owner: Audience): { file: string; title: string; for: Audience }[] {
+  return WHO.map((own) => {
+    const audience = narrowest(own, owner);
+    const name = words.say(`${where}: name of an attached file`, audience, { kind: "attachments", told: false });
+    files[`papers/${name}.txt`] = `${words.say(`${where}: within an attached file`, audience, { kind: "attachments" })}\n`;
+    return { file: `../papers/${name}.txt`, title: words.say(`${where}: title of an attached file`, audience, { kind: "attachments" }), for: own };
+  });
+}
