@@ -36,6 +36,7 @@ export function HoursPage({ site }: { readonly site: Site }): JSX.Element {
         <ByCut title="By person" view={view} cuts={view.people} chart={view.byPersonChart} word="Person" />
         <ByCut title="By task" view={view} cuts={view.tasks} chart={view.byTaskChart} word="Task" />
       </div>
+      <p><a href={relative(PATH, "credit.html")}>Who did which tasks, which is another ledger than hours</a></p>
       <Months view={view} />
     </Page>
   );

@@ -63,7 +63,7 @@ function PartTable({ rows, site, from }: Where & { readonly rows: readonly Weigh
 }
 
 function Sums({ sums }: { readonly sums: readonly Sum[] }): JSX.Element {
-  return <dl class="facts">{sums.map(({ word, value }) => <><dt>{word}</dt><dd>{value}</dd></>)}</dl>;
+  return <dl class="facts facts--noted">{sums.map(({ word, value }) => <><dt>{word}</dt><dd>{value}</dd></>)}</dl>;
 }
 
 function OnScales({ row: { on, readings, sums }, site, from }: Where & { readonly row: ScaleRow }): JSX.Element {
