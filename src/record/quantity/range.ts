@@ -67,7 +67,7 @@ export function readPlusMinus(typed: string, dimensions: readonly Dimension[] | 
 }
 
 function ofTolerance(fault: Fault, typed: string, example: string): { readonly fault: Fault } {
-  return { fault: { ...fault, expected: `a tolerance, such as ${example}`, found: shown(typed), mend: fault.mend.replace(/(such as|write|mean) (?=\d)/, "$1 ±") } };
+  return { fault: { ...fault, expected: `a tolerance, such as ${example}`, found: shown(typed), mend: fault.mend.replace(/(such as|write|mean|or) (?=\d)/g, "$1 ±") } };
 }
 
 export interface MeasuredTolerance extends Tolerance {

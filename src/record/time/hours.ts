@@ -47,6 +47,7 @@ export function asHours(minutes: number): string {
 }
 
 function mendFor(text: string): string {
+  if (/^[1-9]\d{0,2},\d{3}(?:\s*h)?$/.test(text)) return `write ${text.replace(",", "")} or ${text.replace(",", ".")}, as it was meant`;
   if (/^\d+,\d+(?:\s*h)?$/.test(text)) return `write ${text.replace(",", ".")}`;
   const single = /^(\d+):(\d)$/.exec(text);
   if (single) return `write ${single[1]}:0${single[2]} or ${single[1]}:${single[2]}0, as it was meant`;
