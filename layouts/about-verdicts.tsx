@@ -31,7 +31,7 @@ const JOINTS: readonly Said[] = [
 
 const POINTS: readonly Said[] = [
   { of: "passed", says: "an inspector has looked and signed, and nothing has changed since" },
-  { of: "reopened", says: "signed, but in a later entry one of its joints was glued, opened, recalled or rejected, a test piece failed, a departure or an open item before it was noted, or a measure was out; or one of its joints is not accepted now, however that came about" },
+  { of: "reopened", says: "signed, but in a later entry one of its joints was glued, opened, recalled or rejected, a test piece failed, a departure or an open item before it was noted, a measure was out, or any of these was amended; or one of its joints is not accepted now, however that came about" },
   { of: "ready", says: "nothing is left to do before the inspector looks" },
   { of: "blocked", says: "something is wrong and has to be put right first" },
   { of: "ahead", says: "nothing is wrong; some of the work is still to be done" },

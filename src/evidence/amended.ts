@@ -4,7 +4,7 @@ import type { Amendment, Change, Record, Ref, Said } from "../record/types.ts";
 import type { Finder } from "./finding.ts";
 import type { Finding } from "./types.ts";
 
-interface Changed {
+export interface Changed {
   readonly amendment: Amendment;
   readonly change: Change;
 }
@@ -12,17 +12,26 @@ interface Changed {
 const made = new WeakMap<Record, ReadonlyMap<string, readonly Changed[]>>();
 
 export function amendedFindings(record: Record, about: Ref, find: Finder): Finding[] {
-  const changes = changesIn(record).get(keyOf(about)) ?? [];
-  return changes.filter(({ change }) => namesNobody(change)).map(({ amendment, change }) =>
+  return changesOf(record, about).map((changed) =>
     find("amended", "caution", {
-      sentence: `Amended on ${amendment.day}: ${changeSentence(change)}, because: ${ended(amendment.why)}`,
-      alsoOn: [{ kind: "entry", id: amendment.entry }, { kind: "entry", id: amendment.by }, ...change.needs, ...refsIn(change.was), ...refsIn(change.is)],
+      sentence: `Amended on ${changed.amendment.day}: ${changeSentence(changed.change)}, because: ${ended(changed.amendment.why)}`,
+      alsoOn: restsOnChange(changed),
     }),
   );
 }
 
+/** Changes of a thing that name nobody, in the order of the record. */
+export function changesOf(record: Record, about: Ref): Changed[] {
+  return (changesIn(record).get(keyOf(about)) ?? []).filter(({ change }) => namesNobody(change));
+}
+
+/** What a sentence on a change rests on. */
+export function restsOnChange({ amendment, change }: Changed): Ref[] {
+  return [{ kind: "entry", id: amendment.entry }, { kind: "entry", id: amendment.by }, ...change.needs, ...refsIn(change.was), ...refsIn(change.is)];
+}
+
 /** `hardener mass was 35.1 g, is 17.6 g` */
-function changeSentence({ fact, value, was, is }: Change): string {
+export function changeSentence({ fact, value, was, is }: Change): string {
   const what = value === undefined ? fact : `${fact}, ${value}`;
   return `${what}: was ${was === undefined ? "not written down" : textOf(was)}, is ${is === undefined ? "struck out" : textOf(is)}`;
 }

@@ -4,6 +4,7 @@
  */
 import { ended, list } from "../reckoning/figure.ts";
 import type { Batch, Departure, Inspection, Measurement, OpenItem, PieceTest, Recall, Ref, Rejection, Rework } from "../record/types.ts";
+import { changeSentence, changesOf, restsOnChange } from "./amended.ts";
 import { must, orderOf, type Book } from "./book.ts";
 import { distinct } from "./finding.ts";
 import { askedOf, measurementFile } from "./measurement.ts";
@@ -25,7 +26,7 @@ export function changesSince(book: Book, signed: Inspection, scope: Scope): Chan
   const told = [
     ...gluedLater(book, scope).filter(({ fact }) => isLater(fact)), ...openedLater(book, scope).filter(({ fact }) => isLater(fact)),
     ...takenBack(book, scope).filter(({ fact }) => isLater(fact)), ...failedLater(scope).filter(({ fact }) => isLater(fact)),
-    ...putLater(scope).filter(({ fact }) => isLater(fact)), ...measuredOut(book, scope).filter(({ fact }) => isLater(fact)),
+    ...amendedLater(book, scope).filter(({ fact }) => isLater(fact)), ...putLater(scope).filter(({ fact }) => isLater(fact)), ...measuredOut(book, scope).filter(({ fact }) => isLater(fact)),
   ];
   const inOrder = told.map(({ fact, change }) => ({ at: orderOf(book, fact.entry), change })).sort((a, b) => a.at - b.at);
   return [...inOrder.map(({ change }) => change), ...scope.joints.flatMap(notAccepted)];
@@ -84,6 +85,24 @@ function failedLater({ joints, batches }: Scope): Told[] {
   const tests = byThing<PieceTest>(joints, (file) => file.batches.flatMap((id) => must(batches, id, "batch").pieces)
     .flatMap(({ piece, test, verdict }) => (test && verdict === "fail" && piece.trial === undefined ? [test] : [])));
   return [...tests].map(([test, of]) => told({ kind: "piece", id: test.piece }, test, `Test piece ${test.piece}, for ${named(of)}, failed on ${test.day}.`));
+}
+
+/** Facts that the signature rested on and that were written down anew, whatever came of it. */
+function amendedLater({ record }: Book, { joints, batches, departures, openItems, measurements }: Scope): Told[] {
+  const glue = [...byThing(joints, (file) => file.batches.map((id) => must(batches, id, "batch"))).keys()];
+  const things: Ref[] = [
+    ...glue.flatMap(({ batch, pieces }): Ref[] => [{ kind: "batch", id: batch.id }, ...pieces.map(({ piece }): Ref => ({ kind: "piece", id: piece.id }))]),
+    ...departures.map(({ id }): Ref => ({ kind: "departure", id })), ...openItems.map(({ id }): Ref => ({ kind: "open item", id })),
+  ];
+  const measured = new Set(measurements.map(({ entry, what }) => `${entry} Measurement: ${what}`));
+  const entries = [...new Set(measurements.map(({ entry }) => entry))];
+  return [
+    ...things.flatMap((thing) => changesOf(record, thing)),
+    ...entries.flatMap((id) => changesOf(record, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`))),
+  ].map((changed) => {
+    const { amendment, change } = changed;
+    return told(change.about, { entry: amendment.by }, `Amended on ${amendment.day}: ${changeSentence(change)}, because: ${ended(amendment.why)}`, restsOnChange(changed));
+  });
 }
 
 function putLater({ departures, openItems }: Scope): Told[] {

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
-import type { Entry, HoldPoint, Measurement, Piece } from "../../src/record/types.ts";
+import type { Entry, HoldPoint, Measurement, Piece, Ref } from "../../src/record/types.ts";
 import { assembly, batch, departure, entry, holdPoint, inspection, joint, measurement, openItem, piece, record, test } from "./make.ts";
 import { mm } from "./quantities.ts";
 
@@ -32,6 +32,10 @@ const pointOf = (entries: readonly Entry[], change: Partial<HoldPoint> = {}): Ho
 /** What an entry of a day holds, made for that day. */
 type Happens = (id: string, day: string) => Partial<Entry>;
 
+const amends = (about: Ref, entry_: string, change: object = {}): Happens => (id, day) => ({
+  amendments: [{ place, entry: entry_, by: id, day, why: "misread", prose: false, withheld: false, changes: [{ place, about, fact: "Batch B-1", value: "hardener mass", was: ["20.1 g"], is: ["20.0 g"], needs: [], audience: "public" as const, ...change }] }],
+});
+const ref = (kind: Ref["kind"], id: string): Ref => ({ kind, id });
 const recall = (lot: string): Happens => (id, day) => ({ recalls: [{ place, entry: id, day, lot, why: "mislabelled" }] });
 const reject = (of: string): Happens => (id, day) => ({ rejections: [{ place, entry: id, day, batch: of, why: "doubt" }] });
 const rework = (...joints: string[]): Happens => (id, day) => ({ reworks: [{ place, entry: id, day, joints, why: "gap" }] });
@@ -59,6 +63,8 @@ describe("A hold point that was signed", () => {
     ["an open item before its kind from within, closed or not", raises({ before: "close-up", assembly: "rib", closedIn: `${LATER}-it` }), [`Open item O-1 was raised on ${LATER}, to be done before it: corner block.`]],
     ["a measurement out of tolerance, with a departure or not", measures({ ...OUT, departure: "D-7" }), ["rib height was measured as 62.0 mm, outside 61.0 mm ±0.5 mm."]],
     ["a measurement out of its limits within", measures({ limits: { typed: "at most 61 mm", most: 0.061 }, assembly: "rib" }), ["rib height was measured as 62.0 mm, outside at most 61 mm."]],
+    ["an amendment of its batch, though nothing comes of it", amends(ref("batch", "B-1"), "2025-03-10-glue"), [`Amended on ${LATER}: Batch B-1, hardener mass: was 20.1 g, is 20.0 g, because: misread.`]],
+    ["an amendment of a test piece of it", amends(ref("piece", "B-1/1"), "2025-03-20-tests", { fact: "Test of B-1/1", value: "wood failure", was: ["90 %"], is: ["100 %"] }), [`Amended on ${LATER}: Test of B-1/1, wood failure: was 90 %, is 100 %, because: misread.`]],
     ["a pair whose sides differ", measures(...SIDES), ["The sides of P differ by more than they may: left 62.0 mm, right 63.0 mm, where 0.5 mm is allowed."]],
   ])("is reopened by %s", (_, happens, sentences) => {
     const file = after(happens);
@@ -67,6 +73,7 @@ describe("A hold point that was signed", () => {
   });
 
   it.each<[string, Happens]>([
+    ["an amendment of another batch", amends(ref("batch", "B-2"), "2025-03-10-glue")], ["an amendment of who watched", amends(ref("piece", "B-1/1"), "2025-03-20-tests", { was: [ref("person", "ann")] })],
     ["a batch in another joint", glues("F-1")], ["glue taken out of another", rework("F-1")], ["a recall of a lot that is in none of them", recall("R-2")], ["a rejection of another batch", reject("B-2")],
     ["a departure elsewhere", departs({ assembly: "fin" })], ["an open item before nothing", raises()], ["one before another kind", raises({ before: "flight" })], ["one before its kind elsewhere", raises({ before: "close-up", assembly: "fin" })],
     ["a measurement out elsewhere", measures({ ...OUT, assembly: "fin" })], ["one within its tolerance", measures({ ...OUT, found: mm("61.2") })], ["one without a tolerance", measures({})],
@@ -78,6 +85,18 @@ describe("A hold point that was signed", () => {
   it("stays passed after what happens to joints that it does not name", () => {
     for (const happens of [glues("W-2"), rework("W-2", "R-1")]) expect(after(happens, { joints: ["W-1"] })).toMatchObject({ state: "passed", changes: [] });
     expect(after(glues("W-2"), { joints: ["W-2"] }).state).toBe("reopened");
+  });
+
+  it("is reopened by amendments of what it rested on besides glue: departures, open items before it, measurements", () => {
+    const before = entry("2025-04-01-m", { departures: [departure("D-1", { entry: "2025-04-01-m", acceptedBy: "ins" })], raised: [openItem("O-1", { entry: "2025-04-01-m", before: "CLOSE", closedIn: "2025-04-01-m" })], measurements: [measurement({ entry: "2025-04-01-m", what: "depth" }), measurement({ entry: "2025-04-01-m", what: "mass", assembly: "fin" })] });
+    const state = (happens: Happens): string => pointOf([GLUED, TESTS, before, signing(), inEntry(happens, LATER)]).state;
+    expect(state(amends(ref("departure", "D-1"), "2025-04-01-m"))).toBe("reopened");
+    expect(state(amends(ref("open item", "O-1"), "2025-04-01-m"))).toBe("reopened");
+    expect(state(amends(ref("entry", "2025-04-01-m"), "2025-04-01-m", { fact: "Measurement: depth" }))).toBe("reopened");
+    expect(state(amends(ref("entry", "2025-04-01-m"), "2025-04-01-m", { fact: "Measurement: mass" }))).toBe("passed");
+    expect(state(amends(ref("entry", "2025-04-01-m"), "2025-04-01-m", { fact: "Hours" }))).toBe("passed");
+    expect(pointOf([GLUED, TESTS, before, inEntry(amends(ref("departure", "D-1"), "2025-04-01-m"), "2025-04-30"), signing()]).state).toBe("passed");
+    expect(pointOf([GLUED, TESTS, before, signing(), inEntry(amends(ref("departure", "D-1"), "2025-04-01-m"), LATER)]).changes[0]?.restsOn).toEqual([ref("departure", "D-1"), ref("entry", `${LATER}-it`), ref("entry", "2025-04-01-m")]);
   });
 
   it("counts what stands in the entry of the signature or before it as seen", () => {
