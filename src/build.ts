@@ -20,6 +20,8 @@ export interface BuildRequest {
   readonly content: string;
   readonly out: string;
   readonly editions: readonly Edition[];
+  /** Whether pictures that this record no longer names are cleared from the cache afterwards. */
+  readonly prune?: boolean;
   /** Each edition in a folder of its own name, so that one can be put on a host without the others. */
   readonly apart: boolean;
   /** No entry may be later than this. */
@@ -57,12 +59,14 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
   const { content, out } = request;
   const making = await beginOutput(out, content);
   try {
-    const prepared = await prepare(request, tell);
+    const kept = await beginKeeping(request.cache);
+    const prepared = await prepare(request, tell, kept);
     if ("problems" in prepared) return prepared;
     const { record, ready } = prepared;
     const evidence = reckon(record);
     const editions = await publishAll(record, evidence, ready, request, making.folder);
     await making.moveIntoPlace();
+    if (request.prune === true) tell.line(`Cleared the cache of ${counted(await kept.pictures.prune(), "picture or document", "pictures and documents")}.`);
     return { record, evidence, editions };
   } finally {
     await making.giveUp();

@@ -9,13 +9,14 @@ import { problemWords, tellerFor } from "./teller.ts";
 interface BuildOptions extends RecordOptions {
   readonly out: string;
   readonly edition: Edition | "all";
+  readonly prune?: boolean;
 }
 
-export async function buildCommand({ out, edition, ...options }: BuildOptions, surroundings: Surroundings): Promise<number> {
+export async function buildCommand({ out, edition, prune = false, ...options }: BuildOptions, surroundings: Surroundings): Promise<number> {
   const began = surroundings.now().getTime();
   const tell = tellerFor(surroundings);
   const editions: readonly Edition[] = edition === "all" ? ["public", "inspector", "archive"] : [edition];
-  const built = await build({ ...recordRequest(options, surroundings), out, editions, apart: edition === "all" }, tell);
+  const built = await build({ ...recordRequest(options, surroundings), out, editions, prune, apart: edition === "all" }, tell);
   if ("problems" in built) {
     surroundings.err(`${problemWords(built.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
     return EXIT.problems;

@@ -36,6 +36,7 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
     .option("--out <dir>", "where to write; what an earlier build wrote there is replaced, anything else is left alone", "site")
     .addOption(new Option("--edition <edition>", "whom it is for; `all` writes each into a folder of its own within --out").choices(["public", "inspector", "archive", "all"]).default("public"))
     .addOption(date())
+    .option("--prune", "afterwards clear the cache of pictures that this record does not name, those of other records included")
     .addHelpText("after", `
 Editions:
   public     for everyone: what is marked for the inspector or the archive is not in it

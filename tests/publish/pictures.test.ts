@@ -120,6 +120,35 @@ describe("A photograph made ready", () => {
     expect(await bytes()).toEqual(await bytes());
   });
 
+  it("is made anew where the cache was damaged", async () => {
+    const content = scratch();
+    const cache = scratch();
+    writeAll(content, { "photos/jig.jpg": await lyingPhoto(400, 300) });
+    await ready(content, [picture("photos/jig.jpg")], cache);
+    const whole = contentOf(cache);
+    for (const name of ["facts.json", "seen.json"]) {
+      const path = [...whole.keys()].find((each) => each.endsWith(name)) ?? "";
+      writeFileSync(join(cache, path), '{"wid');
+    }
+    expect((await ready(content, [picture("photos/jig.jpg")], cache)).decoded).toBe(1);
+    const without = (files: Map<string, string>) => new Map([...files].filter(([path]) => path !== "seen.json"));
+    expect(without(contentOf(cache))).toEqual(without(whole));
+  });
+
+  it("stays in the cache when that is pruned, and what is no longer named goes", async () => {
+    const content = scratch();
+    const folder = scratch();
+    const [kept, gone] = [picture("photos/jig.jpg"), picture("photos/old.jpg")];
+    writeAll(content, { "photos/jig.jpg": await lyingPhoto(400, 300), "photos/old.jpg": await lyingPhoto(200, 300) });
+    await ready(content, [kept, gone], folder);
+    const cache = await PictureCache.open(folder);
+    await readyFiles(content, [kept], cache, () => undefined);
+    expect(await cache.prune()).toBe(1);
+    expect(readFileSync(join(folder, "seen.json"), "utf8")).not.toContain("old.jpg");
+    expect((await ready(content, [kept], folder)).decoded).toBe(0);
+    expect((await ready(content, [kept, gone], folder)).decoded).toBe(1);
+  });
+
   it("leaves nothing half made in the cache", async () => {
     const content = scratch();
     const cache = scratch();

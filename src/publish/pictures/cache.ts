@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from "node:crypto";
-import { existsSync, statSync } from "node:fs";
-import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { statSync } from "node:fs";
+import { mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { dirname, join, sep } from "node:path";
 import { RECIPE } from "./recipe.ts";
 
 /** What has been made of a file with given content. Paths of `files` are names within `folder`. */
@@ -30,6 +30,7 @@ export class PictureCache {
   readonly #sights = new Map<string, Sight>();
   /** What was found or kept since it was opened, by its folder. */
   readonly #kept = new Map<string, Kept<unknown>>();
+  readonly #looked = new Set<string>();
   #stale = false;
 
   private constructor(root: string) {
@@ -44,6 +45,7 @@ export class PictureCache {
 
   /** SHA-256 of a file's content: from an earlier look where size and time are still the same, else by reading it. */
   async digestOf(path: string): Promise<string> {
+    this.#looked.add(path);
     const { size, mtimeMs } = statSync(path);
     const sight = this.#sights.get(path);
     if (sight !== undefined && sight.size === size && sight.changed === mtimeMs && sight.seen - mtimeMs > TOO_FRESH_MS) return sight.digest;
@@ -58,8 +60,8 @@ export class PictureCache {
     const folder = this.#folder(kind, digest);
     const known = this.#kept.get(folder);
     if (known !== undefined) return known as Kept<Facts>;
-    const text = await readFile(join(folder, "facts.json"), "utf8").catch(() => undefined);
-    return text === undefined ? undefined : this.#remembered({ folder, facts: JSON.parse(text) as Facts });
+    const facts = await readJson<Facts>(join(folder, "facts.json"));
+    return facts === undefined ? undefined : this.#remembered({ folder, facts });
   }
 
   async keep<Facts>(kind: string, digest: string, facts: Facts, files: readonly { name: string; bytes: Buffer | string }[]): Promise<Kept<Facts>> {
@@ -69,9 +71,11 @@ export class PictureCache {
     for (const { name, bytes } of files) await writeFile(join(making, name), bytes);
     await writeFile(join(making, "facts.json"), JSON.stringify(facts));
     await mkdir(dirname(folder), { recursive: true });
-    await rename(making, folder).catch(async (error: unknown) => {
-      await rm(making, { recursive: true });
-      if (!existsSync(folder)) throw error;
+    await rename(making, folder).catch(async () => {
+      // Another build was quicker, or what lies there was damaged.
+      if ((await readJson(join(folder, "facts.json"))) !== undefined) return rm(making, { recursive: true });
+      await rm(folder, { recursive: true, force: true });
+      return rename(making, folder);
     });
     return this.#remembered({ folder, facts });
   }
@@ -85,6 +89,19 @@ export class PictureCache {
     await rename(making, join(this.#root, "seen.json"));
   }
 
+  /** Takes away all that was not asked for since it was opened, and tells how many pictures and documents that were. */
+  async prune(): Promise<number> {
+    let pruned = 0;
+    for (const { parentPath, name } of await readdir(this.#root, { recursive: true, withFileTypes: true })) {
+      if (name !== "facts.json" || this.#kept.has(parentPath) || isUnder(parentPath, join(this.#root, "making"))) continue;
+      await rm(parentPath, { recursive: true });
+      pruned += 1;
+    }
+    for (const path of this.#sights.keys()) if (!this.#looked.has(path)) this.#stale = this.#sights.delete(path);
+    await this.close();
+    return pruned;
+  }
+
   #remembered<Facts>(kept: Kept<Facts>): Kept<Facts> {
     this.#kept.set(kept.folder, kept);
     return kept;
@@ -95,9 +112,22 @@ export class PictureCache {
   }
 
   async #readSights(): Promise<void> {
-    const text = await readFile(join(this.#root, "seen.json"), "utf8").catch(() => "{}");
-    for (const [path, sight] of Object.entries(JSON.parse(text) as { [path: string]: Sight })) this.#sights.set(path, sight);
+    const sights = (await readJson<{ [path: string]: Sight }>(join(this.#root, "seen.json"))) ?? {};
+    for (const [path, sight] of Object.entries(sights)) this.#sights.set(path, sight);
   }
+}
+
+/** Undefined where there is no such file, or where a disk that failed left half of it: then all is made anew. */
+async function readJson<T>(file: string): Promise<T | undefined> {
+  try {
+    return JSON.parse(await readFile(file, "utf8")) as T;
+  } catch {
+    return undefined;
+  }
+}
+
+function isUnder(path: string, folder: string): boolean {
+  return path.startsWith(folder + sep);
 }
 
 /** In hexadecimal. */
