@@ -1,0 +1,158 @@
+import { execFileSync, spawn, spawnSync } from "node:child_process";
+import { existsSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { expect, it } from "vitest";
+import { contentOf, scratchFolders, writeAll } from "../publish/scratch.ts";
+import { smallRecord } from "../publish/small-record.ts";
+import { found, tool } from "./make.ts";
+
+const scratch = scratchFolders();
+const COMMAND = new URL("../../.build/cli.js", import.meta.url).pathname;
+/** Of each command; `npm run kills` has 200 in all. */
+const KILLS = Number(process.env["SCARFLINE_KILLS"] ?? "10");
+const LATEST = { "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n" };
+
+function run(folder: string, ...words: string[]): number {
+  const began = performance.now();
+  execFileSync(process.execPath, [COMMAND, ...words], { cwd: folder, stdio: "ignore" });
+  return performance.now() - began;
+}
+
+/** Runs a command that kills itself at its n-th step on the disk. Returns how many steps there are in all where none is given. */
+function killedAt(folder: string, step: number | undefined, ...words: string[]): number {
+  const steps = join(folder, ".steps");
+  const env = { ...process.env, ...(step === undefined ? { STEPS_TO: steps } : { KILL_AT: String(step) }) };
+  const { status, signal } = spawnSync(process.execPath, ["--import", new URL("kill-at.mjs", import.meta.url).href, COMMAND, ...words], { cwd: folder, env, stdio: "ignore" });
+  expect({ status, signal }).toEqual(step === undefined ? { status: 0, signal: null } : { status: null, signal: "SIGKILL" });
+  if (step !== undefined) return step;
+  const count = Number(readFileSync(steps, "utf8"));
+  rmSync(steps);
+  return count;
+}
+
+/** Kills a command after so many milliseconds, as a power cut would; whether it had still been running. */
+async function killed(folder: string, after: number, ...words: string[]): Promise<boolean> {
+  const child = spawn(process.execPath, [COMMAND, ...words], { cwd: folder, stdio: "ignore" });
+  const ended = new Promise((done) => child.once("exit", (_code, signal) => done(signal === "SIGKILL")));
+  await pause(after);
+  child.kill("SIGKILL");
+  return (await ended) === true;
+}
+
+/** Instants spread over the time that the command takes when it is let alone, in no order. */
+function instants(whole: number): number[] {
+  return Array.from({ length: KILLS }, (_, index) => whole * (0.15 + (0.9 * ((index * 7) % KILLS)) / KILLS) + 30 * Math.random());
+}
+
+async function madeRecord(folder: string): Promise<void> {
+  writeAll(join(folder, "content"), await smallRecord());
+}
+
+it(`A build killed at any of ${KILLS} instants leaves the former site or the new one`, { timeout: KILLS * 20_000 }, async () => {
+  const folder = scratch();
+  await madeRecord(folder);
+  run(folder, "build");
+  const former = contentOf(join(folder, "site"));
+  writeAll(join(folder, "content"), LATEST);
+  const whole = run(folder, "build", "--out", "other");
+  const renewed = contentOf(join(folder, "other"));
+  let cut = 0;
+  for (const after of instants(whole)) {
+    if (await killed(folder, after, "build")) cut += 1;
+    expect([former, renewed]).toContainEqual(contentOf(join(folder, "site")));
+  }
+  run(folder, "build");
+  expect(contentOf(join(folder, "site"))).toEqual(renewed);
+  expect(readdirSync(folder).sort()).toEqual([".cache", "content", "other", "site"]);
+  expect(cut).toBeGreaterThan(KILLS / 3);
+});
+
+it.each([[[]], [["--serialise", "zip"]], [["--serialise", "tar.gz", "--split", "400 kB"]]])(`A bag (%s) killed at any of its share of ${KILLS} instants is there whole or not at all, and a former one stands`, { timeout: KILLS * 20_000 }, async (words) => {
+  const folder = scratch();
+  const archive = join(folder, "archive");
+  await madeRecord(folder);
+  run(folder, "bag", ...words);
+  const former = contentOf(archive);
+  writeAll(join(folder, "content"), LATEST);
+  const whole = run(folder, "bag", ...words, "--out", "other");
+  const renewed = new Map([...former, ...contentOf(join(folder, "other"))]);
+  let cut = 0;
+  for (const after of instants(whole).filter((_, index) => index % 3 === 0 || KILLS > 20)) {
+    if (await killed(folder, after, "bag", ...words)) cut += 1;
+    const seen = new Map([...contentOf(archive)].filter(([path]) => !path.startsWith(".")));
+    expect([former, renewed]).toContainEqual(seen);
+    for (const name of readdirSync(archive).filter((each) => !each.startsWith("."))) expect(await found(join(archive, name))).toEqual([]);
+    expect(readdirSync(archive).filter((each) => each.startsWith(".")).length).toBeLessThanOrEqual(1);
+  }
+  run(folder, "bag", ...words);
+  expect(contentOf(archive)).toEqual(renewed);
+  expect(readdirSync(archive)).toHaveLength(2);
+  expect(cut).toBeGreaterThan(0);
+});
+
+it(`A seal killed at any of ${KILLS} instants is set or not, and the chain holds`, { timeout: KILLS * 20_000 }, async () => {
+  const folder = scratch();
+  const content = join(folder, "content");
+  await madeRecord(folder);
+  run(folder, "seal", "--date", "2021-04-01");
+  const whole = run(folder, "seal", "--date", "2021-04-01");
+  let lines = contentOf(content).get("seals.txt") ?? "";
+  let cut = 0;
+  for (const [index, after] of instants(whole).entries()) {
+    writeAll(content, { "papers/counted.txt": `${index}` });
+    const before = contentOf(content);
+    if (await killed(folder, after, "seal", "--date", "2021-04-01")) cut += 1;
+    const now = contentOf(content);
+    expect(now.get("seals.txt")?.startsWith(lines)).toBe(true);
+    expect((now.get("seals.txt") ?? "").slice(lines.length)).toMatch(/^$|^2021-04-01 [0-9a-f]{64} [0-9a-f]{64} 10 seals\/2021-04-01-\d+\.sha256\n$/);
+    lines = now.get("seals.txt") ?? "";
+    for (const [path, bytes] of before) if (path !== "seals.txt" && !path.startsWith("seals/")) expect(now.get(path), path).toBe(bytes);
+    for (const [, manifest] of lines.matchAll(/ (seals\/\S+)\n/g)) expect(existsSync(join(content, manifest ?? ""))).toBe(true);
+    expect(tool(process.execPath, [COMMAND, "verify"], folder).code).toBeLessThanOrEqual(now.get("seals.txt") === before.get("seals.txt") ? 1 : 0);
+  }
+  writeAll(content, { "papers/counted.txt": "at last" });
+  run(folder, "seal", "--date", "2021-04-01");
+  expect(tool(process.execPath, [COMMAND, "verify"], folder)).toMatchObject({ code: 0, out: expect.not.stringContaining("no seal in seals.txt names it") });
+  expect(Object.keys(Object.fromEntries(contentOf(content))).filter((path) => path.includes("scarfline-new"))).toEqual([]);
+  expect(cut).toBeGreaterThan(KILLS / 3);
+});
+
+it("A seal killed before and after each of its steps on the disk is set or not, and can be set again", { timeout: 600_000 }, async () => {
+  const folder = scratch();
+  const content = join(folder, "content");
+  await madeRecord(folder);
+  const words = ["seal", "--date", "2021-04-01"];
+  run(folder, ...words);
+  writeAll(content, { "papers/counted.txt": "first" });
+  const steps = killedAt(folder, undefined, ...words);
+  expect(steps).toBeGreaterThan(10);
+  for (let step = 1; step <= steps; step += 1) {
+    const before = contentOf(content).get("seals.txt") ?? "";
+    writeAll(content, { "papers/counted.txt": `${step}` });
+    killedAt(folder, step, ...words);
+    const added = (contentOf(content).get("seals.txt") ?? "").slice(before.length);
+    expect(contentOf(content).get("seals.txt")?.startsWith(before)).toBe(true);
+    expect(tool(process.execPath, [COMMAND, "verify"], folder).code, `killed at step ${step}`).toBe(added === "" ? 1 : 0);
+    run(folder, ...words);
+    expect(tool(process.execPath, [COMMAND, "verify"], folder), `after step ${step}`).toMatchObject({ code: 0, out: expect.not.stringContaining("no seal in seals.txt") });
+  }
+});
+
+it("A bag killed at its last steps on the disk, and at some of those before, is there whole or not at all", { timeout: 600_000 }, async () => {
+  const folder = scratch();
+  const archive = join(folder, "archive");
+  await madeRecord(folder);
+  const steps = killedAt(folder, undefined, "bag", "--out", "other");
+  const whole = contentOf(join(folder, "other"));
+  const last = Array.from({ length: 8 }, (_, index) => steps - index);
+  for (const step of [...Array.from({ length: 8 }, (_, index) => Math.ceil((steps * (index + 1)) / 9)), ...last]) {
+    killedAt(folder, step, "bag");
+    const names = readdirSync(archive, { withFileTypes: true }).filter(({ name }) => !name.startsWith("."));
+    if (names.length > 0) expect(new Map([...contentOf(archive)].filter(([path]) => !path.startsWith("."))), `killed at step ${step}`).toEqual(whole);
+    rmSync(join(archive, "stub-2021-03-09"), { recursive: true, force: true });
+  }
+  run(folder, "bag");
+  expect(contentOf(archive)).toEqual(whole);
+  expect(readdirSync(archive)).toEqual(["stub-2021-03-09"]);
+});
