@@ -1,5 +1,6 @@
 import type { JSX } from "preact";
 import { amendmentsTo, changesOf } from "../src/pages/amended.ts";
+import { ended } from "../src/reckoning/figure.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { dateWords } from "../src/pages/words.ts";
 import type { Amendment, Change, Entry, Ref, Said } from "../src/record/types.ts";
@@ -99,7 +100,7 @@ export function Story({ site, from, entry }: Where & { readonly entry: Entry }):
   if (struck === undefined || story.length === 0) return <>{story}</>;
   return (
     <div class="struck">
-      <p class="struck__note">Struck out on <To site={site} from={from} to={{ kind: "entry", id: struck.by }}>{dateWords(struck.day)}</To>, because: {struck.why} What was written first:</p>
+      <p class="struck__note">Struck out on <To site={site} from={from} to={{ kind: "entry", id: struck.by }}>{dateWords(struck.day)}</To>, because: {ended(struck.why)} What was written first:</p>
       <del>{story}</del>
       <p class="struck__note">End of the text that is struck out.</p>
     </div>

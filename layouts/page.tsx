@@ -10,7 +10,7 @@ export { EDITION_WORDS } from "./frame.tsx";
 /** What sort of page it is: marks its place in the navigation and lets styles address it. */
 export type PageKind =
   | "home" | "entries" | "entry" | "assemblies" | "assembly" | "hours" | "evidence" | "batch" | "joint" | "lot" | "trial"
-  | "hold points" | "open items" | "departures" | "about" | "appendix" | "not found";
+  | "hold points" | "open items" | "departures" | "about" | "appendix";
 
 interface PageProps {
   readonly site: Site;
@@ -41,7 +41,7 @@ function Head({ site, path, title, description, kind, scripts = [], styles }: Pa
       <meta name="viewport" content="width=device-width, initial-scale=1" />
       <title>{whole}</title>
       {description === undefined ? null : <meta name="description" content={description} />}
-      <meta name="robots" content={edition === "public" && kind !== "not found" ? "index, follow" : "noindex, nofollow"} />
+      <meta name="robots" content={edition === "public" ? "index, follow" : "noindex, nofollow"} />
       <meta name="color-scheme" content="light dark" />
       <meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4efe4" />
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />

@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
 import { before, departures, openItems } from "../../src/pages/evidence-lists.ts";
 import type { Departure, OpenItem } from "../../src/record/types.ts";
+import { ChangesOf } from "../amended.tsx";
 import { To } from "../link.tsx";
 import { Page } from "../page.tsx";
 import { EntryLink, Id, ListTable, None, Title, type Where } from "./parts.tsx";
@@ -34,7 +35,7 @@ export function OpenItemTable({ items, anchors = false, site, from }: Where & { 
     <ListTable list={anchors} caption="Open items, those still open first" heads={["Item", "What", "Assembly", "Before", "Raised", "Closed"]}>
       {items.map((item) => (
         <tr id={anchors ? anchor("open item", item.id) : undefined}>
-          <th scope="row" class="id">{item.id}</th><td>{item.what}</td><td><AssemblyLink site={site} from={from} id={item.assembly} /></td>
+          <th scope="row" class="id">{item.id}</th><td>{item.what}<ChangesOf site={site} from={from} about={[{ kind: "open item", id: item.id }]} /></td><td><AssemblyLink site={site} from={from} id={item.assembly} /></td>
           <td><Before site={site} from={from} item={item} /></td>
           <td data-sort={item.day}><EntryLink site={site} from={from} id={item.entry} /></td>
           <td>{item.closedIn === undefined ? <strong>open</strong> : <EntryLink site={site} from={from} id={item.closedIn} />}</td>
@@ -66,7 +67,7 @@ export function DepartureTable({ items, anchors = false, site, from }: Where & {
     <ListTable list={anchors} caption="Departures, those not yet accepted first" heads={["Departure", "What", "Why", "Assembly", "Noted", "Accepted"]}>
       {items.map((item) => (
         <tr id={anchors ? anchor("departure", item.id) : undefined}>
-          <th scope="row" class="id">{item.id}</th><td>{item.what}</td><td>{item.why}</td><td><AssemblyLink site={site} from={from} id={item.assembly} /></td>
+          <th scope="row" class="id">{item.id}</th><td>{item.what}<ChangesOf site={site} from={from} about={[{ kind: "departure", id: item.id }]} /></td><td>{item.why}</td><td><AssemblyLink site={site} from={from} id={item.assembly} /></td>
           <td data-sort={item.day}><EntryLink site={site} from={from} id={item.entry} /></td>
           <td>{item.acceptedBy === undefined ? <strong>not accepted</strong> : <>{site.shown.nameOf(item.acceptedBy)}{item.acceptedIn === undefined || item.acceptedIn === item.entry ? "" : <>, <EntryLink site={site} from={from} id={item.acceptedIn} /></>}</>}</td>
         </tr>
