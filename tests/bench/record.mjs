@@ -31,6 +31,7 @@ function dice(seed) {
   };
 }
 
+/** Gives the ids of its entries. */
 export function writeRecord(folder, entryCount) {
   const batchCount = Math.ceil(entryCount / GLUES_EVERY);
   const assemblyCount = Math.max(1, Math.ceil(batchCount / JOINTS_PER_ASSEMBLY));
@@ -41,7 +42,9 @@ export function writeRecord(folder, entryCount) {
   write(folder, "procedures/three-leg.md", procedure());
   for (let at = 0; at < assemblyCount; at += 1) write(folder, `assemblies/part-${at}.md`, assembly(at, plan));
   for (let at = 0; at < lotCount; at += 1) for (const [name, text] of lots(at)) write(folder, `lots/${name}.md`, text);
-  for (let at = 0; at < entryCount; at += 1) write(folder, `entries/${day(at)}-session-${at}.md`, entry(at, plan));
+  const names = Array.from({ length: entryCount }, (_, at) => `${day(at)}-session-${at}`);
+  names.forEach((name, at) => write(folder, `entries/${name}.md`, entry(at, plan)));
+  return names;
 }
 
 function write(folder, path, text) {

@@ -1,0 +1,66 @@
+/** Derivatives of photographs against vipsthumbnail making the same six files of each; then a build with nothing changed. */
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import sharp from "sharp";
+import { byTurns, inFolder, measuredNode, measuredProgram, root } from "../measure.mjs";
+import { writeRecord } from "../record.mjs";
+import { TIMES, times } from "../table.mjs";
+import { hasTool } from "../tools.mjs";
+
+const VIPS = "vipsthumbnail";
+const WIDTHS = [480, 960, 1600];
+const ENDINGS = ["webp[Q=76,effort=4,strip]", "jpg[Q=80,interlace,strip]"];
+const PER_ENTRY = 8;
+
+export function pictures({ photos, rounds, dir }) {
+  return inFolder(dir, async (work) => {
+    const files = await writePhotos(work, photos);
+    const ours = (round) => measuredNode([join(root, ".build/cli.js"), "build", "--content", join(work, "content")], folderOf(work, round));
+    const contestants = [
+      { name: "scarfline build", run: ours },
+      ...(hasTool(VIPS) ? [{ name: VIPS, run: (round) => measuredProgram(thumbnails(files, work, round), work) }] : []),
+      { name: "nothing changed", run: ours },
+      { name: "walk of the record", run: () => measuredNode([join(root, "tests/bench/walk.mjs"), join(work, "content")], work) },
+    ];
+    const took = byTurns(contestants, rounds);
+    const yardstick = took.get(VIPS) ?? took.get("scarfline build");
+    return {
+      title: `${photos} photographs of 12 megapixels, six files of each, medians of ${rounds} rounds by turns`, heads: ["", ...TIMES],
+      rows: contestants.map(({ name }) => [name, ...times(took.get(name), yardstick)]),
+      notes: ["Ours reads, checks and writes the record and its site as well. Ratios are to vipsthumbnail where it is there."],
+    };
+  });
+}
+
+/** To run in, with a cache and a site of its own: empty the first time in a round. */
+function folderOf(work, round) {
+  const folder = join(work, `run-${round}`);
+  mkdirSync(folder, { recursive: true });
+  return folder;
+}
+
+function thumbnails(files, work, round) {
+  mkdirSync(join(work, `vips-${round}`));
+  return WIDTHS.flatMap((width) => ENDINGS.map((ending) => [VIPS, "--size", `${width}x`, "-o", join(work, `vips-${round}`, `%s-${width}.${ending}`), ...files]));
+}
+
+/** Photographs with as much in them as a camera's: soft forms under grain. */
+async function writePhotos(work, count) {
+  const content = join(work, "content");
+  const entries = writeRecord(content, Math.max(24, Math.ceil(count / PER_ENTRY)));
+  mkdirSync(join(content, "photos"));
+  const noise = (width, height, sigma) => sharp({ create: { width, height, channels: 3, noise: { type: "gaussian", mean: 128, sigma } } });
+  for (let at = 0; at < count; at += 1) {
+    const forms = await noise(20, 15, 60).png().toBuffer();
+    const grain = await noise(1000, 750, 12).png().toBuffer();
+    const large = await sharp(forms).resize(4000, 3000, { kernel: "cubic" }).composite([{ input: grain, tile: true, blend: "soft-light" }]).jpeg({ quality: 90 }).toBuffer();
+    writeFileSync(join(content, `photos/${at}.jpg`), large);
+  }
+  entries.forEach((entry, at) => declare(join(content, `entries/${entry}.md`), Array.from({ length: PER_ENTRY }, (_, of) => at * PER_ENTRY + of).filter((photo) => photo < count)));
+  return readdirSync(join(content, "photos")).map((name) => join(content, "photos", name));
+}
+
+function declare(file, photos) {
+  const lines = photos.map((photo) => `  - { file: ../photos/${photo}.jpg, alt: Work on part ${photo} }`);
+  if (lines.length > 0) writeFileSync(file, readFileSync(file, "utf8").replace(/\n---\n/, `\nphotos:\n${lines.join("\n")}\n---\n`));
+}

@@ -1,0 +1,23 @@
+/** Tables of results. */
+
+/** Seconds and processor seconds, each with its ratio to those of the yardstick. */
+export function times(took, yardstick) {
+  return ["seconds", "cpu"].flatMap((what) => [told(took[what], 2), told(took[what] / yardstick[what], 2)]);
+}
+
+export const TIMES = ["seconds", "ratio", "CPU s", "ratio"];
+
+export function told(value, decimals) {
+  return value === undefined || Number.isNaN(value) ? "–" : value.toFixed(decimals);
+}
+
+export function asText({ title, heads, rows, notes = [] }) {
+  const widths = heads.map((head, at) => Math.max(head.length, ...rows.map((row) => row[at].length)));
+  const line = (cells) => cells.map((cell, at) => (at === 0 ? cell.padEnd(widths[at]) : cell.padStart(widths[at]))).join("  ");
+  return `${[title, "", line(heads), ...rows.map(line), ...notes.map((note) => `\n${note}`)].join("\n")}\n`;
+}
+
+export function asMarkdown({ title, heads, rows, notes = [] }) {
+  const line = (cells) => `| ${cells.join(" | ")} |`;
+  return `${[`## ${title}`, "", line(heads), line(heads.map((_, at) => (at === 0 ? "---" : "---:"))), ...rows.map(line), ...notes.map((note) => `\n${note}`)].join("\n")}\n`;
+}
