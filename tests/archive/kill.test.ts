@@ -9,6 +9,7 @@ import { found, tool } from "./make.ts";
 
 const scratch = scratchFolders();
 const COMMAND = new URL("../../.build/cli.js", import.meta.url).pathname;
+const PRELOADED = new URL("kill-at.mjs", import.meta.url).href;
 /** Of each command; `npm run kills` has 200 in all. */
 const KILLS = Number(process.env["SCARFLINE_KILLS"] ?? "10");
 const LATEST = { "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n" };
@@ -19,16 +20,20 @@ function run(folder: string, ...words: string[]): number {
   return performance.now() - began;
 }
 
-/** Runs a command that kills itself at its n-th step on the disk. Returns how many steps there are in all where none is given. */
-function killedAt(folder: string, step: number | undefined, ...words: string[]): number {
+/** How many steps on the disk a command has. */
+function stepsOf(folder: string, ...words: string[]): number {
   const steps = join(folder, ".steps");
-  const env = { ...process.env, ...(step === undefined ? { STEPS_TO: steps } : { KILL_AT: String(step) }) };
-  const { status, signal } = spawnSync(process.execPath, ["--import", new URL("kill-at.mjs", import.meta.url).href, COMMAND, ...words], { cwd: folder, env, stdio: "ignore" });
-  expect({ status, signal }).toEqual(step === undefined ? { status: 0, signal: null } : { status: null, signal: "SIGKILL" });
-  if (step !== undefined) return step;
+  execFileSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], { cwd: folder, env: { ...process.env, STEPS_TO: steps }, stdio: "ignore" });
   const count = Number(readFileSync(steps, "utf8"));
   rmSync(steps);
   return count;
+}
+
+/** Runs a command that kills itself at a step; whether it came so far. */
+function killedAt(folder: string, step: number, ...words: string[]): boolean {
+  const { status, signal } = spawnSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], { cwd: folder, env: { ...process.env, KILL_AT: String(step) }, stdio: "ignore" });
+  expect(signal === "SIGKILL" || status === 0).toBe(true);
+  return signal === "SIGKILL";
 }
 
 /** Kills a command after so many milliseconds, as a power cut would; whether it had still been running. */
@@ -125,29 +130,32 @@ it("A seal killed before and after each of its steps on the disk is set or not, 
   const words = ["seal", "--date", "2021-04-01"];
   run(folder, ...words);
   writeAll(content, { "papers/counted.txt": "first" });
-  const steps = killedAt(folder, undefined, ...words);
-  expect(steps).toBeGreaterThan(10);
+  const steps = stepsOf(folder, ...words);
+  let kills = 0;
   for (let step = 1; step <= steps; step += 1) {
     const before = contentOf(content).get("seals.txt") ?? "";
     writeAll(content, { "papers/counted.txt": `${step}` });
-    killedAt(folder, step, ...words);
+    if (killedAt(folder, step, ...words)) kills += 1;
     const added = (contentOf(content).get("seals.txt") ?? "").slice(before.length);
     expect(contentOf(content).get("seals.txt")?.startsWith(before)).toBe(true);
     expect(tool(process.execPath, [COMMAND, "verify"], folder).code, `killed at step ${step}`).toBe(added === "" ? 1 : 0);
     run(folder, ...words);
     expect(tool(process.execPath, [COMMAND, "verify"], folder), `after step ${step}`).toMatchObject({ code: 0, out: expect.not.stringContaining("no seal in seals.txt") });
   }
+  expect(kills).toBeGreaterThan(15);
 });
 
 it("A bag killed at its last steps on the disk, and at some of those before, is there whole or not at all", { timeout: 600_000 }, async () => {
   const folder = scratch();
   const archive = join(folder, "archive");
   await madeRecord(folder);
-  const steps = killedAt(folder, undefined, "bag", "--out", "other");
+  run(folder, "build");
+  const steps = stepsOf(folder, "bag", "--out", "other");
+  let kills = 0;
   const whole = contentOf(join(folder, "other"));
   const last = Array.from({ length: 8 }, (_, index) => steps - index);
   for (const step of [...Array.from({ length: 8 }, (_, index) => Math.ceil((steps * (index + 1)) / 9)), ...last]) {
-    killedAt(folder, step, "bag");
+    if (killedAt(folder, step, "bag")) kills += 1;
     const names = readdirSync(archive, { withFileTypes: true }).filter(({ name }) => !name.startsWith("."));
     if (names.length > 0) expect(new Map([...contentOf(archive)].filter(([path]) => !path.startsWith("."))), `killed at step ${step}`).toEqual(whole);
     rmSync(join(archive, "stub-2021-03-09"), { recursive: true, force: true });
@@ -155,4 +163,5 @@ it("A bag killed at its last steps on the disk, and at some of those before, is 
   run(folder, "bag");
   expect(contentOf(archive)).toEqual(whole);
   expect(readdirSync(archive)).toEqual(["stub-2021-03-09"]);
+  expect(kills).toBeGreaterThan(12);
 });
