@@ -2,7 +2,7 @@ import type { PageFile, Site } from "../src/pages/shown.ts";
 import { AboutPage } from "./about.tsx";
 import { AssembliesPage } from "./assemblies.tsx";
 import { AssemblyPage } from "./assembly.tsx";
-import { EntriesPage } from "./entries.tsx";
+import { entriesPages } from "./entries.tsx";
 import { EntryPage } from "./entry.tsx";
 import { ForecastPage } from "./forecast.tsx";
 import { HomePage } from "./home.tsx";
@@ -15,7 +15,7 @@ export function storyPages(site: Site): PageFile[] {
   const { entries, assemblies } = site.shown.record;
   return [
     { path: "index.html", make: () => html(<HomePage site={site} />) },
-    { path: "entries.html", make: () => html(<EntriesPage site={site} />) },
+    ...entriesPages(site),
     { path: "assemblies.html", make: () => html(<AssembliesPage site={site} />) },
     { path: "hours.html", make: () => html(<HoursPage site={site} />) },
     { path: "forecast.html", make: () => html(<ForecastPage site={site} />) },
