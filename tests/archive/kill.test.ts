@@ -151,17 +151,19 @@ it("A bag killed at its last steps on the disk, and at some of those before, is 
   await madeRecord(folder);
   run(folder, "build");
   const steps = stepsOf(folder, "bag", "--out", "other");
-  let kills = 0;
+  const after = { whole: 0, none: 0 };
   const whole = contentOf(join(folder, "other"));
-  const last = Array.from({ length: 8 }, (_, index) => steps - index);
+  const last = Array.from({ length: 14 }, (_, index) => steps - index);
   for (const step of [...Array.from({ length: 8 }, (_, index) => Math.ceil((steps * (index + 1)) / 9)), ...last]) {
-    if (killedAt(folder, step, "bag")) kills += 1;
+    const isKilled = killedAt(folder, step, "bag");
     const names = readdirSync(archive, { withFileTypes: true }).filter(({ name }) => !name.startsWith("."));
     if (names.length > 0) expect(new Map([...contentOf(archive)].filter(([path]) => !path.startsWith("."))), `killed at step ${step}`).toEqual(whole);
+    if (isKilled) after[names.length > 0 ? "whole" : "none"] += 1;
     rmSync(join(archive, "stub-2021-03-09"), { recursive: true, force: true });
   }
   run(folder, "bag");
   expect(contentOf(archive)).toEqual(whole);
   expect(readdirSync(archive)).toEqual(["stub-2021-03-09"]);
-  expect(kills).toBeGreaterThan(12);
+  // Steps on both sides of the one that puts it into place.
+  expect(Math.min(after.whole, after.none)).toBeGreaterThan(0);
 });
