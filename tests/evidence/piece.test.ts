@@ -68,6 +68,25 @@ describe("The overlap of a piece", () => {
     expect(finding({ piece: { overlap: mm("24.0") }, procedure: { wood } }, "overlap")?.sentence).toContain("50 % of the wood's own shear strength (strengths of the wood: procedure: Three legs)");
   });
 
+  it("hardly beyond a bound never reads as if it were on it", () => {
+    const said = (overlap: string) => finding({ piece: { overlap: mm(overlap) } }, "overlap")?.sentence;
+    expect(said("18.006")).toContain(" is 3.001 thicknesses, too long");
+    expect(said("11.994")).toBe("An overlap of 11.994 mm at a thickness of 6.0 mm is 1.999 thicknesses, shorter than the procedure allows.");
+  });
+
+  it("too long says no more where statics let no weaker line pass, or say nothing of the form", () => {
+    const wood = { crushing: mpa("40"), shear: mpa("10") };
+    const short = range("1 to 1.5 thicknesses", 1, 1.5);
+    const said = (c: Case) => finding(c, "overlap")?.sentence;
+    expect(said({ procedure: { wood, overlap: short }, piece: { overlap: mm("12.0") } })).toBe("An overlap of 12.0 mm at a thickness of 6.0 mm is 2.00 thicknesses, too long to show a weak glue line.");
+    expect(said({ procedure: { overlap: short, form: "single-lap" }, piece: { overlap: mm("30.0") } })).toBe("An overlap of 30.0 mm at a thickness of 6.0 mm is 5.00 thicknesses, too long to show a weak glue line.");
+  });
+
+  it("of a thickness of nothing is no overlap", () => {
+    expect(finding({ piece: { thickness: mm("0.0") } }, "overlap")?.sentence).toBe("No usable overlap is noted, so nothing shows that a weak glue line would have been seen.");
+    expect(finding({ piece: { thickness: undefined, overlap: undefined } }, "overlap")?.sentence).toContain("No overlap and no thickness is noted");
+  });
+
   it("is a caution before the piece is broken", () => {
     const file = reckon(glued([batch("B-1", { pieces: [piece("B-1", 1, { overlap: mm("24.0") })] })], [])).pieces.get("B-1/1");
     expect(file?.findings.map(({ rule, severity }) => [rule, severity])).toEqual([["piece-broken", "waits"], ["overlap", "caution"]]);
