@@ -59,14 +59,14 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
   const { content, out } = request;
   const making = await beginOutput(out, content);
   try {
-    const kept = await beginKeeping(request.cache);
-    const prepared = await prepare(request, tell, kept);
+    const pictures = await openPictures(request.cache);
+    const prepared = await prepare(request, tell, { pictures });
     if ("problems" in prepared) return prepared;
     const { record, ready } = prepared;
     const evidence = reckon(record);
     const editions = await publishAll(record, evidence, ready, request, making.folder);
     await making.moveIntoPlace();
-    if (request.prune === true) tell.line(`Cleared the cache of ${counted(await kept.pictures.prune(), "picture or document", "pictures and documents")}.`);
+    if (request.prune === true) tell.line(`Cleared the cache of ${counted(await pictures.prune(), "picture or document", "pictures and documents")}.`);
     return { record, evidence, editions };
   } finally {
     await making.giveUp();
@@ -78,20 +78,20 @@ export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | 
 
 export type Prepared = { readonly problems: readonly Problem[] } | { readonly record: Record; readonly ready: ReadyFiles };
 
-/** What is kept by whoever prepares the same record again and again. */
+/** What is kept by whoever prepares the same record again and again; `memory` takes as much room as the record. */
 export interface Kept {
-  readonly memory: Memory;
+  readonly memory?: Memory;
   readonly pictures: PictureCache;
 }
 
-export async function beginKeeping(cache: string): Promise<Kept> {
-  return { memory: new Map(), pictures: await PictureCache.open(join(cache, "pictures")) };
+export function openPictures(cache: string): Promise<PictureCache> {
+  return PictureCache.open(join(cache, "pictures"));
 }
 
 /** Reads a record and makes its pictures ready; nothing is written but the cache. */
 export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept): Promise<Prepared> {
-  const { memory, pictures } = kept ?? (await beginKeeping(request.cache));
-  const read = await readRecord(request.content, { ...dates(request), memory });
+  const { memory, pictures }: Kept = kept ?? { pictures: await openPictures(request.cache) };
+  const read = await readRecord(request.content, { ...dates(request), ...(memory === undefined ? {} : { memory }) });
   if ("problems" in read) return read;
   tell.line(readWords(read.record));
   const ready = await readyPictures(request.content, read.record, pictures, tell);

@@ -1,6 +1,10 @@
 #!/usr/bin/env node
-import { run } from "./cli/run.ts";
+import * as module from "node:module";
 import type { Surroundings } from "./cli/surroundings.ts";
+
+// From Node 22.1 on what was compiled once is kept, so that the next command starts sooner.
+(module as { readonly enableCompileCache?: () => unknown }).enableCompileCache?.();
+const { run } = await import("./cli/run.ts");
 
 const surroundings: Surroundings = {
   out: (text) => void process.stdout.write(text),

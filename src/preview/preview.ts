@@ -1,6 +1,6 @@
 import { mkdir, mkdtemp, realpath, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
-import { beginKeeping, type BuildRequest, prepare, type PrepareRequest, type Teller } from "../build.ts";
+import { type BuildRequest, openPictures, prepare, type PrepareRequest, type Teller } from "../build.ts";
 import { reckon } from "../evidence/evidence.ts";
 import { editionOf } from "../pages/edition.ts";
 import type { Edition } from "../pages/shown.ts";
@@ -61,7 +61,7 @@ export async function startPreview(request: PreviewRequest, tell: PreviewTeller)
 
 /** Reads and reckons the record whole each time, but parses only files that changed; pages are left for those who ask for them. */
 export async function renewing(request: PrepareRequest & Pick<PreviewRequest, "edition">, site: SiteOnDemand, tell: Teller): Promise<() => Promise<Renewed>> {
-  const kept = await beginKeeping(request.cache);
+  const kept = { memory: new Map(), pictures: await openPictures(request.cache) };
   return async () => {
     const prepared = await prepare(request, tell, kept);
     if ("problems" in prepared) return prepared;
