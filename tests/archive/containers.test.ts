@@ -134,9 +134,9 @@ describe("A bag in a zip", () => {
     expect((await found(path)).join("\n")).toMatch(/bag\.zip: this archive is damaged: /);
   });
 
-  it("reads what the system's zip and tar pack", async () => {
+  it("reads what the system's tar packs", async () => {
     const folder = scratch();
-    bagIn(join(folder, "bag"), { files: { "data/a.txt": "a", "data/deep/er/b.txt": "b" }, tagAlgorithms: ["sha512"] });
+    bagIn(join(folder, "bag"), { files: { "data/a.txt": "a", "data/deep/er/b.txt": "b" }, tagAlgorithms: ["sha256"] });
     expect(tool("tar", ["czf", "bag.tar.gz", "bag"], folder).code).toBe(0);
     expect(await found(join(folder, "bag.tar.gz"))).toEqual([]);
   });

@@ -143,7 +143,8 @@ describe("What a bag lacks, or has too much", () => {
     ["only a weak manifest", { files: SOUND, algorithms: ["md5", "sha1"] }, ["note manifest-md5.txt and manifest-sha1.txt: its algorithm shows a mistake, but not a change that someone made with skill"]],
     ["a tag file that a tag manifest does not name", { files: { ...SOUND, "tagmanifest-sha256.txt": line("manifest-sha256.txt", good) + line("bagit.txt", "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n"), "notes.txt": "n" }, tagAlgorithms: ["sha256"] }, ["note notes.txt: tagmanifest-sha256.txt does not vouch for it"]],
     ["a tag manifest that leaves out a manifest", { files: { ...SOUND, "tagmanifest-sha256.txt": line("bagit.txt", "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n") }, tagAlgorithms: ["sha256"] }, ["fault manifest-sha256.txt: tagmanifest-sha256.txt does not name it, and must"]],
-    ["nothing, with every algorithm", { files: SOUND, algorithms: ["md5", "sha1", "sha224", "sha256", "sha384", "sha512"], tagAlgorithms: ["md5", "sha512"] }, []],
+    ["nothing, with every algorithm", { files: SOUND, algorithms: ["md5", "sha1", "sha224", "sha256", "sha384", "sha512"], tagAlgorithms: ["md5", "sha1", "sha224", "sha256", "sha384", "sha512"] }, []],
+    ["that a tag manifest went, where another is left", { files: SOUND, algorithms: ["sha256", "sha512"], tagAlgorithms: ["sha512"] }, ["note tagmanifest-sha256.txt: not here, though manifest-sha256.txt and a tag manifest of another algorithm are"]],
   ])("is told: %s", async (_what, shape, says) => {
     expect(await of(shape)).toEqual(says);
   });
