@@ -82,7 +82,22 @@ describe("A measurement that was out", () => {
     blocked({ tolerance: { typed: "+0.5 mm −0.4 mm", minus: -0.0004, plus: 0.0005 } });
     blocked({ drawing: mm("61.9") });
     blocked({ drawing: undefined, tolerance: undefined });
-    blocked({ found: mm("63.0") });
+    blocked({ tolerance: { typed: "+0.4 mm −0.5 mm", minus: -0.0005, plus: 0.0004 } });
+    blocked({ found: mm("64.0") });
+  });
+
+  it("is not answered for within the entry that it stands in, nor by a later one without the limit that it broke", () => {
+    const id = "2025-04-01-m";
+    const wing = assembly("wing", { holdPoints: [holdPoint("H")] });
+    const sameDay = reckon(record({ assemblies: [wing], entries: [entry(id, { measurements: [OUT, IN].map((change) => measurement({ ...change, entry: id })) })] }));
+    expect(sameDay.holdPoints.get("H")?.state).toBe("blocked");
+    const thick = { what: "gap", limits: { typed: "at most 3 mm", most: 0.003 }, found: mm("4.0") };
+    expect(standing(thick, { what: "gap", found: mm("2.0") })).toEqual(["blocked", "gap measures 4.0 mm, outside at most 3 mm."]);
+    expect(standing(thick, { ...thick, found: mm("2.0") })).toEqual(["ready"]);
+  });
+
+  it("alone is answered for: one that was within has nothing to be answered", () => {
+    expect(measured(IN, IN).assemblies.get("wing")?.measurements.map((file) => "again" in file)).toEqual([false, false]);
   });
 });
 

@@ -1,6 +1,6 @@
 /** Texts of record files. */
 
-type Value = string | undefined | readonly Value[] | { readonly [key: string]: Value };
+export type Value = string | undefined | readonly Value[] | { readonly [key: string]: Value };
 
 /** A Markdown file with front matter; JSON is YAML, and text in it stays text. */
 export function file(front: { readonly [key: string]: Value }, body = ""): string {

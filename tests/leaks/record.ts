@@ -43,7 +43,7 @@ async function aircraft(ground: Ground, publicShows: readonly Withheld[]): Promi
   files["aircraft.md"] = file({
     name: words.say("aircraft: name", "public"), type: words.say("aircraft: type", "public"), units: "metric", time_zone: "Europe/Lisbon", start: "2025-01-01",
     people: people.map(({ id, name, public: open, audience, authority }, at) => ({ id, name, public: open, role: at === 1 ? "inspector" : "builder", for: audience, authority })),
-    tasks: ["gluing"], public_shows: publicShows, visit: words.say("aircraft: visit", "public"), photo: { file: `photos/${photo}.jpg`, alt: words.say("aircraft: alt", "public"), caption: words.say("aircraft: caption", "public") },
+    tasks: ["gluing"], public_shows: publicShows, visit: words.say("aircraft: visit", "public"), datum: words.say("aircraft: datum", "public"), design_weight: `${words.number("aircraft: design weight", "public", 290)} kg`, photo: { file: `photos/${photo}.jpg`, alt: words.say("aircraft: alt", "public"), caption: words.say("aircraft: caption", "public") },
   }, prose(ground, "aircraft", "public"));
   return people;
 }
@@ -57,6 +57,7 @@ async function parts(ground: Ground): Promise<void> {
     title: say("assembly: title"), drawing: { file: "../drawings/wing.svg", alt: say("assembly: alt of the drawing") },
     joints: ["W-1", "W-2", "W-3"].map((id, at) => ({ id, title: say(`joint ${id}: title`), at: { x: `${at + 2}0 %`, y: "50 %" }, drawing: say(`joint ${id}: sheet of the drawing`) })),
     hold_points: [{ id: "W-H", title: say("hold point: title"), kind: "close-up" }],
+    tasks: [{ id: say("task: id"), title: say("task: title"), credit: { maker: "0.3", fabrication: "0.7" } }, { id: say("task that does not apply: id"), title: say("task that does not apply: title"), applicable: "no" }],
   }, prose(ground, "assembly", "public"));
   const sheet = words.say("adhesive: name of the sheet's file", "public", { kind: "attachments", told: false });
   files[`papers/${sheet}.txt`] = `${words.say("adhesive: within the sheet", "public", { kind: "attachments" })}\n`;

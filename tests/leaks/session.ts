@@ -1,6 +1,6 @@
 /** An entry with something of everything that an entry can hold, each text a word of its own. */
 import type { Audience } from "../../src/record/types.ts";
-import { file, some } from "./files.ts";
+import { file, some, type Value } from "./files.ts";
 import { type Ground, inBoth, type Made, type MadeTrial, prose } from "./ground.ts";
 import { type Form, pictureOf } from "./pictures.ts";
 import { narrowest } from "./words.ts";
@@ -45,8 +45,8 @@ export async function session(around: Around, day: string, audience: Audience, j
       shop: { temperature: "20.5 °C", humidity: "50 %" }, moisture: "10 %", timber: [lot("timber")], joints: [joint],
       pieces: pieces.map((piece) => ({ id: piece.id, procedure: "legs", ...some(piece.more !== true, { lot: piece.more === true ? "" : lot("timber") }), thickness: "6.0 mm", overlap: "15.0 mm", ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }) })),
     }],
-    measurements: [{ what: say("what was measured"), drawing: "62.0 mm", tolerance: "±5.0 mm", found: number("what was found", "mm"), departure: pick(...inBoth(departures)).id }],
-    weighed: [{ part: say("part that was weighed"), mass: number("what it weighed", "kg", 2) }],
+    measurements: [{ what: say("what was measured"), drawing: "62.0 mm", tolerance: "±5.0 mm", found: number("what was found", "mm"), departure: pick(...inBoth(departures)).id }, ...sides(say, number)],
+    ...weights(say, number),
     departures: departures.map((made) => ({ id: made.id, what: words.say(`${where}: what departs`, made.audience), why: words.say(`${where}: why it departs`, made.audience), ...(made.more !== true && pick(true, false) ? { accepted_by: pick(...inBoth(people)).id } : {}), for: made.own })),
     open_items: { raise: items.map((made) => ({ id: made.id, what: words.say(`${where}: what is left open`, made.audience), before: made.more === true ? "W-H" : pick("W-H", "close-up"), for: made.own })) },
     photos: photos.map(({ file: name, own, audience: seen }) => ({ file: `../photos/${name}`, alt: words.say(`${where}: alt of a picture`, seen), caption: words.say(`${where}: caption`, seen), for: own })),
@@ -54,6 +54,29 @@ export async function session(around: Around, day: string, audience: Audience, j
   }, prose(around, where, audience));
   const secrets = inBoth<Made>([...pieces, ...departures, ...items]).filter((made) => made.audience !== "public");
   return { id, audience, batch, pieces, departures, items, hidden, secrets: [...secrets, ...(audience === "public" ? [] : [{ id, audience }, { id: batch, audience }])] };
+}
+
+type Say = (what: string) => string;
+type Measure = (what: string, unit: string, whole?: number) => string;
+
+/** Both sides of a pair of its own, of which one is held against a limit. */
+function sides(say: Say, number: Measure): Value[] {
+  const pair = say("word of a pair");
+  return [
+    { what: say("what the left side is"), drawing: `at most ${number("limit of the drawing", "mm", 70)}`, found: number("what the left side measures", "mm"), pair, side: "left" },
+    { what: say("what the right side is"), found: number("what the right side measures", "mm"), pair, side: "right", pair_tolerance: `±${number("how far sides may differ", "mm", 3)}` },
+  ];
+}
+
+function weights(say: Say, number: Measure): { readonly [key: string]: Value } {
+  const part = say("part that was weighed");
+  return {
+    weighed: [{ part, mass: number("what it weighed", "kg", 2) }, { part: say("part that holds it"), mass: number("what that weighed", "kg", 3), arm: number("where it weighs", "mm", 400), instead_of: [part] }],
+    scales: {
+      what: say("what stood on scales"), left: number("left main wheel", "kg", 151), right: number("right main wheel", "kg", 152), tail: number("tail wheel", "kg", 24),
+      mains: number("where the main wheels stand", "mm", 320), wheelbase: number("from there to the tail wheel", "mm", 4180),
+    },
+  };
 }
 
 interface Marked extends Made {
