@@ -127,6 +127,48 @@ describe("A hold point that was signed", () => {
     expect(breaks("B-2/2", { failure: "glue line" }, noneWaits).state).toBe("passed");
   });
 
+  it("tells of recalls, rejections and failures before the signature only by the state that its joints are left in", () => {
+    const pieces = [piece("B-1", 1), piece("B-1", 2)];
+    const glued = entry("2025-03-10-glue", { batches: [sound("B-1", ["W-1"], "2025-03-10", { pieces })] });
+    const failed = entry("2025-03-21-tests", { tests: [test("B-1/1", { entry: "2025-03-21-tests" }, "2025-03-21"), test("B-1/2", { entry: "2025-03-21-tests", failure: "glue line" }, "2025-03-21")] });
+    expect(told(pointOf([glued, failed, signing()], { joints: ["W-1"] }))).toEqual(["Joint W-1 is quarantined."]);
+    for (const happens of [recall("R-1"), reject("B-1")]) expect(told(pointOf([GLUED, TESTS, inEntry(happens, "2025-04-30"), signing()], { joints: ["W-1"] }))).toEqual(["Joint W-1 is quarantined."]);
+  });
+
+  it("leads from each change to what it is about, and rests on it, on its entry and on whatever else it speaks of", () => {
+    const later = ref("entry", `${LATER}-it`);
+    const first = (happens: Happens): unknown => { const [change] = after(happens, { joints: ["W-1"] }).changes; return [change?.about, ...(change?.restsOn ?? [])]; };
+    expect(first(glues("W-1"))).toEqual([ref("batch", "B-9"), ref("batch", "B-9"), later]);
+    expect(first(rework("W-1"))).toEqual([later, later]);
+    expect(first(reject("B-1"))).toEqual([ref("batch", "B-1"), ref("batch", "B-1"), later]);
+    expect(first(departs())).toEqual([ref("departure", "D-1"), ref("departure", "D-1"), later]);
+    expect(first(raises({ before: "CLOSE" }))).toEqual([ref("open item", "O-1"), ref("open item", "O-1"), later]);
+    expect(first(measures(OUT))).toEqual([later, later]);
+    expect(pointOf([signing()], { joints: ["W-1"] }).changes).toEqual([{ about: ref("joint", "W-1"), sentence: "Joint W-1 is not glued.", restsOn: [ref("joint", "W-1")] }]);
+  });
+
+  it("rests what a recall changes on the batches that brought the lot, and on no others", () => {
+    const day = "2025-03-10";
+    const two = entry(`${day}-glue`, { batches: [sound("B-1", ["W-1"], day), sound("B-2", ["W-1"], day, { resin: { lot: "R-2" }, hardener: undefined }), sound("B-3", ["W-1"], day, { resin: undefined })] });
+    const brought = (of: string): unknown[] => pointOf([two, signing(), inEntry(recall(of), LATER)], { joints: ["W-1"] }).changes[0]?.restsOn.slice(2) ?? [];
+    expect(brought("R-1")).toEqual([ref("batch", "B-1")]);
+    expect(brought("H-1")).toEqual([ref("batch", "B-1"), ref("batch", "B-3")]);
+    expect(brought("R-2")).toEqual([ref("batch", "B-2")]);
+    expect(brought("S-1")).toEqual([ref("batch", "B-1"), ref("batch", "B-2"), ref("batch", "B-3")]);
+  });
+
+  it("is reopened by a pair from the day its last side was measured, whichever that was", () => {
+    const [left, right] = SIDES.map((side) => measures(side));
+    const tolerance = measures({ what: "left", pair: "P", side: "left", found: mm("62.0"), pairTolerance: mm("0.5") });
+    if (!left || !right) throw new Error("two sides");
+    for (const [before, then] of [[left, right], [right, left]] as const) {
+      const file = pointOf([GLUED, TESTS, inEntry(before, "2025-04-30"), signing(), inEntry(then, LATER)]);
+      expect([file.state, file.changes.length, file.changes[0]?.about]).toEqual(["reopened", 1, ref("entry", `${LATER}-it`)]);
+    }
+    const thrice = pointOf([GLUED, TESTS, inEntry(tolerance, "2025-04-20"), inEntry(measures({ what: "left", pair: "P", side: "left", found: mm("62.0") }), "2025-04-30"), signing(), inEntry(right, LATER)]);
+    expect(thrice.changes[0]?.restsOn).toEqual([`${LATER}-it`, "2025-04-30-it", "2025-04-20-it"].map((id) => ref("entry", id)));
+  });
+
   it("is reopened while one of its joints is not accepted, though no later entry says why", () => {
     const file = pointOf([GLUED, signing()]);
     expect([file.state, told(file)]).toEqual(["reopened", ["Joint W-1 is pending.", "Joint W-2 is pending.", "Joint R-1 is pending."]]);
@@ -137,6 +179,8 @@ describe("A hold point that was signed", () => {
   it("tells what changed in the order of the record, and asks for another look as something that blocks", () => {
     const file = pointOf([GLUED, TESTS, signing(), inEntry(departs(), "2025-05-03"), entry("2025-05-02-x", recall("R-1")("2025-05-02-x", "2025-05-02"))]);
     expect(told(file).slice(0, 2).map((sentence) => sentence.slice(0, 10))).toEqual(["Lot R-1, w", "Departure "]);
+    const turned = pointOf([GLUED, TESTS, signing(), inEntry(measures(OUT), "2025-05-02"), inEntry(departs(), "2025-05-03"), inEntry(rework("W-1"), "2025-05-04")]);
+    expect(told(turned).slice(0, 3).map((sentence) => sentence.slice(0, 4))).toEqual(["rib ", "Depa", "Glue"]);
     expect(file.needs.at(-1)).toEqual({
       about: { kind: "hold point", id: "CLOSE" }, sentence: `It was signed on ${SIGNED}, and what was looked at has changed since.`, needs: "have it looked at again, with what has changed", blocks: true,
       restsOn: [{ kind: "hold point", id: "CLOSE" }, { kind: "entry", id: `${SIGNED}-look` }],
