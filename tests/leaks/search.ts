@@ -19,9 +19,12 @@ export function found(folder: string, words: readonly Word[]): Map<Word, string[
 /** Every planted word begins and ends alike, so that one pass finds them all; a number counts wherever its point stands: 61.7301 mm is 0.0617301 m. */
 function wordsIn(view: string, byText: ReadonlyMap<string, Word>, numbers: boolean): Word[] {
   const texts = view.toLowerCase().match(/zq[a-z]+?qz/g) ?? [];
-  const digits = numbers ? (view.match(/\d[\d.]{2,}/g) ?? []).map(digitsOf) : [];
+  const digits = numbers ? (view.replace(DIGEST, "").match(/\d[\d.]{2,}/g) ?? []).map(digitsOf) : [];
   return [...texts, ...digits].flatMap((text) => byText.get(text) ?? []);
 }
+
+/** What files are called by in a site: chance has any digits in it. */
+const DIGEST = /[0-9a-f]{20}/g;
 
 const digitsOf = (number: string): string => number.replaceAll(".", "").replace(/^0+/, "");
 
