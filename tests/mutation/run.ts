@@ -1,0 +1,80 @@
+/**
+ * `npm run mutants [-- --sample 20] [paths]`: tries the mutants of the reckoning and the evidence and tells who lived.
+ * Fails where one lived that is not on the list of survivors.
+ */
+import { spawn } from "node:child_process";
+import { mkdirSync, rmSync, statSync } from "node:fs";
+import { parseArgs } from "node:util";
+import { instrument } from "./instrument.ts";
+import { CACHE, JOURNAL_FILE, type Mutant, read, write } from "./journal.ts";
+import { report } from "./report.ts";
+import { listed } from "./survivors.ts";
+
+/** Quick tests go first; those that take longer than the last are never asked. */
+const LONGEST_TESTS_MS = [15, 100, 1500];
+const LONGEST_AFRESH_MS = 300;
+const HANGS_AFTER_MS = 60_000;
+/** These keep what they reckoned for as long as the process lives, so a mutant can hide behind it. */
+const REMEMBERING = ["src/reckoning/calendar.ts", "src/evidence/amended.ts"];
+
+const { values, positionals } = parseArgs({ options: { sample: { type: "string" } }, allowPositionals: true });
+
+/** Runs vitest; false where it had to be stopped because nothing was written down for too long. */
+function vitest(env: Record<string, string>, files: readonly string[] = []): Promise<{ code: number | null; hung: boolean }> {
+  return new Promise((resolve) => {
+    const args = ["node_modules/vitest/vitest.mjs", "run", "--config", "tests/mutation/vitest.config.ts", "--reporter=dot", ...files];
+    const child = spawn(process.execPath, args, { env: { ...process.env, CI: "1", ...env }, stdio: "ignore", detached: true });
+    let hung = false;
+    const start = Date.now();
+    const watch = setInterval(() => {
+      if (Date.now() - Math.max(start, statSync(JOURNAL_FILE).mtimeMs) < HANGS_AFTER_MS || child.pid === undefined) return;
+      hung = true;
+      process.kill(-child.pid, "SIGKILL");
+    }, 1000);
+    child.on("close", (code) => (clearInterval(watch), resolve({ code, hung })));
+  });
+}
+
+async function tryAll(longest: number): Promise<void> {
+  for (;;) {
+    const before = read().length;
+    const { code, hung } = await vitest({ MUTANTS_LONGEST_TEST: String(longest) });
+    const last = read().at(-1);
+    if (hung && last?.note === "trying") write({ note: "timed out", id: last.id, by: last.test });
+    else if (code !== 0) throw new Error(`the tests did not run: ${String(code)}`);
+    if (!hung && !read().slice(before).some((one) => one.note === "remembered")) return;
+  }
+}
+
+/** Mutants whose code ran before any test, or that may hide behind something remembered: a process for each. */
+async function tryAfresh(mutants: readonly Mutant[]): Promise<void> {
+  const notes = read();
+  const killed = new Set(notes.flatMap((one) => (one.note === "killed" || one.note === "timed out" ? [one.id] : [])));
+  const onImport = new Set(notes.flatMap((one) => (one.note === "covered" && one.onImport ? one.ids : [])));
+  const remembered = new Set(notes.flatMap((one) => (one.note === "remembered" ? [one.id] : [])));
+  for (const { id, file } of mutants) {
+    if (killed.has(id) || !(onImport.has(id) || remembered.has(id) || REMEMBERING.includes(file))) continue;
+    const files = [...new Set(notes.flatMap((one) => (one.note === "covered" && one.ids.includes(id) ? [one.file] : [])))];
+    write({ note: "afresh", id, by: files.join(" ") });
+    if (files.length === 0) continue;
+    const { code, hung } = await vitest({ MUTANTS_ONE: id, MUTANTS_LONGEST_TEST: String(LONGEST_AFRESH_MS) }, files);
+    if (hung) write({ note: "timed out", id, by: "afresh" });
+    else if (code !== 0) write({ note: "killed", id, by: "afresh" });
+  }
+}
+
+/** As many as asked, spread evenly, none of them listed as a survivor. */
+function sampleOf(mutants: readonly Mutant[], n: number): Mutant[] {
+  const known = listed();
+  const open = mutants.filter((one) => !known(one));
+  return open.filter((_, i) => Math.floor((i * n) / open.length) !== Math.floor(((i - 1) * n) / open.length));
+}
+
+mkdirSync(CACHE, { recursive: true });
+rmSync(JOURNAL_FILE, { force: true });
+const { all, sentences } = await instrument(positionals.length > 0 ? positionals : ["src/"]);
+const mutants = values.sample === undefined ? all : sampleOf(all, Number(values.sample));
+write({ note: "chosen", ids: mutants.map(({ id }) => id) });
+for (const longest of LONGEST_TESTS_MS) await tryAll(longest);
+await tryAfresh(mutants);
+process.exitCode = report(mutants, sentences) ? 0 : 1;
