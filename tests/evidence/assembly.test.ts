@@ -26,9 +26,8 @@ describe("An assembly", () => {
     }),
     entry("2025-03-20-tests", { tests: [test("B-1/1")] }),
   ];
-  const { assemblies } = reckon(record({ assemblies: TREE, entries }));
-
   it("gathers what it holds and what is within it, parents first", () => {
+    const { assemblies } = reckon(record({ assemblies: TREE, entries }));
     expect(assemblies.get("wing")).toMatchObject({
       within: ["wing", "rib"], joints: ["W-1", "W-2", "R-1"], minutes: 120, holdPoints: ["CLOSE", "COVER", "RIBS"], nextHoldPoint: "COVER",
       jointCounts: { accepted: 1, "not glued": 2, pending: 0, unproven: 0, quarantined: 0, opened: 0 },

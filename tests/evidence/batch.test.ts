@@ -93,6 +93,24 @@ describe("Mix ratio", () => {
     expect(after("mix-ratio", weigh("0", "20.0"))).toEqual(["unproven", "unproven"]);
   });
 
+  it("says what is missing: an amount, one measure for both, a ratio that can be used, a reading step", () => {
+    const said = (change: Partial<Batch>, sheet?: Partial<Adhesive>) => sentence(fileOf(change, sheet), "mix-ratio");
+    expect(said({ resin: { lot: "R-1" }, hardener: { lot: "H-1" } })).toBe("The amounts of resin and hardener are not noted, so the ratio of the mix is not known.");
+    const half = "The amounts of resin and hardener are not both noted in one measure, so the ratio of the mix is not known.";
+    expect([said({ hardener: undefined }), said({ resin: undefined }), said({ resin: { lot: "R-1", volume: ml("40.0") } }), said({ resin: undefined, hardener: { lot: "H-1", volume: ml("24.0") } })]).toEqual([half, half, half, half]);
+    const noRatio = "The data sheet gives no usable ratio by mass, and none that its densities could turn into one.";
+    expect(said({}, { byMass: { typed: "100 : 0", hardenerOverResin: 0, tolerance: pc("5") } })).toBe(noRatio);
+    expect(said({}, { byMass: undefined, byVolume: { typed: "5 : 3", hardenerOverResin: 0.6, tolerance: pc("5") }, density: { resin: { ...g("0"), value: 0 }, hardener: { ...g("0"), value: 0 } } })).toBe(noRatio);
+    const stepless = fileOf({ resin: { lot: "R-1", mass: { ...g("40"), step: 0 } }, scale: undefined });
+    expect(sentence(stepless, "mix-doubt")).toBe("Neither the scale's reading step nor a last digit is noted, so nothing shows how far the amounts can be trusted.");
+    expect(stepless.ratio).toHaveProperty("doubt", undefined);
+  });
+
+  it("hardly within the tolerance never reads as if it were on it", () => {
+    expect(sentence(fileOf({ ...weigh("40.000", "20.992"), ...fine }), "mix-ratio")).toContain("4.96 % too much hardener.");
+    expect(sentence(fileOf({ ...weigh("40.000", "20.992"), ...fine }, { byMass: { typed: "100 : 50", hardenerOverResin: 0.5 } }), "mix-ratio")).toContain("5.0 % too much hardener; the data sheet as entered gives no tolerance to hold that against.");
+  });
+
   it("by volume is held to the sheet's ratio by volume, or by mass with its densities, and the other way round", () => {
     const poured = { resin: { lot: "R-1", volume: ml("40.0") }, hardener: { lot: "H-1", volume: ml("24.0") }, scale: ml("0.1") };
     expect(fileOf(poured).ratio).toMatchObject({ by: "volume", nominal: expect.closeTo(0.6, 12), error: expect.closeTo(0, 12) });
@@ -207,6 +225,9 @@ describe("Moisture of the wood", () => {
     expect(after("wood-moisture", { ...none, humidity: pc("99") }, open)).toEqual(["unproven", "unproven"]);
     expect(sentence(fileOf(none), "wood-moisture")).toBe("No meter reading of the wood is noted; at 20 °C and 50 % wood settles at about 9.3 % (an estimate, for wood that has had time).");
     expect(fileOf(none).moistureEstimate).toBeCloseTo(0.0927, 3);
+    expect(sentence(fileOf({ ...none, humidity: pc("99") }, open), "wood-moisture")).toBe("No meter reading of the wood is noted, and at 20 °C and 99 % none can be estimated.");
+    expect(sentence(fileOf({ ...none, humidity: pc("30") }), "wood-moisture")).toMatch(/ wood settles at about 6\.\d % \(an estimate, for wood that has had time\), below 8 % to 12 %\.$/u);
+    expect(sentence(fileOf({ ...none, humidity: undefined }, open), "wood-moisture")).toBe("No meter reading of the wood is noted, and no temperature and humidity to estimate one from.");
   });
 });
 
@@ -229,6 +250,22 @@ describe("Working life", () => {
     expect(after("working-life", { temperature: celsius("26"), surface: celsius("26") })).toEqual(["unproven", "unproven"]);
     expect(fileOf({ resin: { lot: "R-1", volume: ml("40.0") }, hardener: { lot: "H-1", volume: ml("24.0") } }).workingLife).toBe(1800);
     expect(fileOf({ resin: { lot: "R-1", volume: ml("60.0") }, hardener: { lot: "H-1", volume: ml("36.0") } }).workingLife).toBe(1200);
+  });
+
+  it("may be as short as the minute in which it was mixed", () => {
+    expect(after("working-life", closed("14:00"))).toEqual(["accepted", "meets"]);
+    expect(sentence(fileOf(closed("14:00")), "working-life")).toBe("Mixed at 14:00 and closed at 14:00: 0 min of 30 min.");
+  });
+
+  it("says what is missing", () => {
+    const said = (change: Partial<Batch>, sheet?: Partial<Adhesive>) => sentence(fileOf(change, sheet), "working-life");
+    expect(said({ mixed: undefined })).toBe("When it was mixed is not noted, so the time it stood is not known.");
+    expect(said({ closed: undefined })).toBe("When the joint was closed is not noted, so the time it stood is not known.");
+    expect(said({ mixed: undefined, closed: undefined })).toBe("Neither when it was mixed nor when the joint was closed is noted, so the time it stood is not known.");
+    const poured = { resin: { lot: "R-1", volume: ml("40.0") }, hardener: { lot: "H-1", volume: ml("24.0") } };
+    expect(said(poured, { density: undefined })).toBe("Mixed at 14:00 and closed at 14:20, 20 min; the mass of the mix is not known, so no working life can be looked up.");
+    expect(said({ temperature: undefined })).toBe("Mixed at 14:00 and closed at 14:20, 20 min; without a temperature no working life can be looked up.");
+    expect(said({}, { workingLife: [] })).toBe("Mixed at 14:00 and closed at 14:20, 20 min; the data sheet gives no working life for 60.0 g at 20 °C.");
   });
 
   it("is unproven where a time, the warmth or the mass is missing, or the times run backwards", () => {

@@ -49,6 +49,8 @@ describe("Cure counted by the shop's logger", () => {
     const cure = [{ temperature: celsius("10"), time: d("9") }, { temperature: celsius("20"), time: d("3") }];
     expect(pieceOf({ climate: steady(10), adhesive: { cure }, test: broken("2025-03-19", "14:20") })?.cure.age).toBeCloseTo(3 * 86_400, 3);
     expect(pieceOf({ climate: steady(10), adhesive: { cure }, test: broken("2025-03-19", "14:19") })?.verdict).toBe("too early");
+    expect(ofPiece({ climate: steady(10), adhesive: { cure }, test: broken("2025-03-19", "14:20") }, "cure-warmth")).toContain("with the rate by the sheet's cure times at several temperatures, from the shop's logger.");
+    expect(pieceOf({ climate: [], batch: { temperature: undefined } })?.cure).toMatchObject({ warmth: "unknown" });
     const workingLife = [{ temperature: celsius("10"), mass: g("300"), time: min("90") }, { temperature: celsius("25"), mass: g("300"), time: min("30") }];
     expect(ofPiece({ climate: steady(18), adhesive: { workingLife } }, "cure-warmth")).toContain("with the rate by the sheet's working life at several temperatures, from the shop's logger.");
   });
@@ -71,6 +73,47 @@ describe("Cure counted by the shop's logger", () => {
   it("says what the days are worth and by what", () => {
     expect(ofPiece({ climate: steady(17), test: broken("2025-03-13", "14:20") }, "full-cure")).toBe("unproven: The record shows 3 d of cure, worth 2 d 10 h at 20.0 °C by the shop's logger, and 3 d are asked: broken too early, it proves nothing.");
     expect(pieceOf({ climate: steady(17) })?.findings.find((one) => one.rule === "full-cure")?.restsOn).toContainEqual({ kind: "climate log", id: "shop" });
+  });
+});
+
+describe("The logs that a cure rests on", () => {
+  const warm = (id: string, from: number, to: number) => log(id, "2025-03-01", 24 * 30, (hour) => (hour >= from && hour <= to ? { temperature: 20 } : undefined));
+  const ids = (c: Case) => pieceOf({ ...c, batch: { closed: moment("2025-03-10", "15:00"), ...c.batch } })?.cure.logs;
+  const log1 = (id: string) => [{ kind: "climate log", id }];
+
+  it("have readings between closing and breaking, both instants included, or on both sides", () => {
+    const hours = (from: number, to: number) => ids({ climate: [warm("one", from, to)], test: broken("2025-03-14", "15:00") });
+    expect([hours(0, 230), hours(328, 400)]).toEqual([[], []]);
+    expect([hours(0, 231), hours(327, 400), hours(280, 290), hours(0, 400)]).toEqual([log1("one"), log1("one"), log1("one"), log1("one")]);
+  });
+
+  it("reach until a piece that waits may be broken", () => {
+    const cold = log("cold", "2025-03-01", 24 * 30, (hour) => (hour <= 303 ? { temperature: 10 } : undefined));
+    const c: Case = { climate: [cold, warm("later", 350, 360)], test: "none" };
+    expect(ids(c)).toEqual([...log1("cold"), ...log1("later")]);
+    expect(pieceOf({ ...c, climate: [cold] })?.cure.readyBy).toBe("logged in part");
+  });
+
+  it("are those of the two weeks before, for the moisture of the wood", () => {
+    const c = { climate: [warm("before", 0, 260), warm("after", 261, 400)], batch: { moisture: undefined, mixed: moment("2025-03-15", "01:00") } };
+    const finding = reckoned(c).batches.get("B-1")?.findings.find(({ rule }) => rule === "wood-moisture");
+    expect(finding?.sentence).toContain("by the logger's two weeks before");
+    expect(finding?.restsOn.filter(({ kind }) => kind === "climate log")).toEqual([...log1("before"), ...log1("after")]);
+    const late = { ...c, batch: { moisture: undefined, mixed: moment("2025-03-26", "01:00") }, climate: [warm("old", 0, 100), warm("before", 200, 700), warm("after", 701, 720)] };
+    const latest = reckoned(late).batches.get("B-1")?.findings.find(({ rule }) => rule === "wood-moisture");
+    expect(latest?.restsOn.filter(({ kind }) => kind === "climate log")).toEqual(log1("before"));
+  });
+
+  it("are told for each law apart, at one reference", () => {
+    const row = (temperature: string, days: string) => ({ temperature: celsius(temperature), time: d(days) });
+    const adhesives = [adhesive({ cure: [row("10", "9"), row("20", "3")] }), adhesive({ id: "slow", cure: [row("10", "6"), row("20", "3")] }), adhesive({ id: "plain" })];
+    const batches = ["resorcin", "slow", "plain"].map((id, i) => batch(`B-${i + 1}`, { adhesive: id }));
+    const made = glued(batches, batches.map(({ id }) => test(`${id}/1`)), { adhesives, procedures: [procedure({ leastCure: { time: d("3"), temperature: celsius("20") } })] });
+    const { pieces } = reckon({ ...made, climate: steady(10) });
+    const share = (id: string) => (pieces.get(`${id}/1`)?.cure.age ?? 0) / (pieces.get(`${id}/1`)?.curedFor ?? 1);
+    expect(share("B-1")).toBeCloseTo(1 / 3, 9);
+    expect(share("B-2")).toBeCloseTo(1 / 2, 9);
+    expect(share("B-3")).toBeCloseTo(1 / 2, 9);
   });
 });
 

@@ -110,9 +110,10 @@ describe("The trace of a lot", () => {
     reworkOf("2025-04-01-rework", ["W-1"]),
     recallOf("2025-04-02-recall", "R-1"),
   ];
-  const evidence = reckon(record({ ...made, entries }));
+  const traced = () => reckon(record({ ...made, entries }));
 
   it("finds its batches, pieces, joints now and formerly, assemblies and hold points", () => {
+    const evidence = traced();
     expect(evidence.lots.get("R-1")).toMatchObject({
       batches: ["B-1", "B-2"], pieces: [], joints: ["F-1", "W-2"], formerJoints: ["W-1"], assemblies: ["fin", "wing"], holdPoints: ["FLY", "CLOSE"], recalls: [{ lot: "R-1" }],
     });
@@ -121,6 +122,7 @@ describe("The trace of a lot", () => {
   });
 
   it("puts findings in the order of ids, pieces with their batch, then joints", () => {
+    const evidence = traced();
     const about = [...new Set(evidence.findings.map((one) => one.about.id))];
     expect(about).toEqual(["B-1", "B-1/1", "B-2", "B-2/1", "F-1", "W-1", "W-2"]);
     expect([...evidence.pieces.keys()]).toEqual(["B-1/1", "B-2/1"]);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
+import { woodOf } from "../../src/evidence/piece/case.ts";
 import type { PieceFile } from "../../src/evidence/types.ts";
 import type { Batch, Piece, PieceTest, Procedure } from "../../src/record/types.ts";
 import { batch, DAY, entry, glued, piece, procedure, test } from "./make.ts";
@@ -80,6 +81,11 @@ describe("The overlap of a piece", () => {
     const said = (c: Case) => finding(c, "overlap")?.sentence;
     expect(said({ procedure: { wood, overlap: short }, piece: { overlap: mm("12.0") } })).toBe("An overlap of 12.0 mm at a thickness of 6.0 mm is 2.00 thicknesses, too long to show a weak glue line.");
     expect(said({ procedure: { overlap: short, form: "single-lap" }, piece: { overlap: mm("30.0") } })).toBe("An overlap of 30.0 mm at a thickness of 6.0 mm is 5.00 thicknesses, too long to show a weak glue line.");
+  });
+
+  it("is reckoned with the procedure's own wood, else with a wood that is named as from memory", () => {
+    expect(woodOf(procedure({ wood: { crushing: mpa("40"), shear: mpa("10") } }))).toEqual({ crushing: 40e6, shear: 10e6, from: { text: "procedure: Three legs", known: "record" } });
+    expect(woodOf(procedure()).from).toEqual({ text: expect.stringContaining("Sitka spruce"), known: "memory" });
   });
 
   it("of a thickness of nothing is no overlap", () => {
@@ -199,6 +205,7 @@ describe("The load of a piece", () => {
   it("without the sizes it takes is inconclusive where the procedure asks a stress", () => {
     expect(verdict({ piece: { width: undefined }, test: { load: newton("2000") } })).toBe("inconclusive");
     expect(finding({ piece: { width: undefined }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe("2000 N was read, but without width it gives no stress.");
+    expect(finding({ piece: { width: mm("0.0") }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe("2000 N was read, but without usable sizes it gives no stress.");
     const block = { form: "block-shear", overlap: undefined } as const;
     expect(verdict({ procedure: block, piece: { overlap: undefined }, test: { load: newton("2000") } })).toBe("inconclusive");
     expect(verdict({ procedure: block, piece: { overlap: undefined } })).toBe("pass");
@@ -218,6 +225,15 @@ describe("A piece", () => {
       const tests = order.map((failure, i) => test("B-1/1", { failure }, `2025-03-2${i}`));
       expect(reckon(glued([batch("B-1")], tests)).pieces.get("B-1/1")?.verdict).toBe("fail");
     }
+  });
+
+  it("broken twice to the same end is told by its first test", () => {
+    const tests = ["2025-03-20", "2025-03-21"].map((day) => test("B-1/1", { failure: "glue line" }, day));
+    expect(reckon(glued([batch("B-1")], tests)).pieces.get("B-1/1")?.test?.day).toBe("2025-03-20");
+  });
+
+  it("from timber that nobody recalled carries none", () => {
+    expect(fileOf({ piece: { lot: "S-1" } }).findings.map(({ rule }) => rule)).toEqual(["failure-mode", "full-cure", "overlap", "piece-load"]);
   });
 
   it("from recalled timber carries a caution", () => {

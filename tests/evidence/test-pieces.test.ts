@@ -79,6 +79,9 @@ describe("The test pieces of a batch", () => {
     expect(fileOf(3, ["not broken"], { joints: [] }).verdict).toBe("accepted");
     expect(fileOf(3, ["fail"], { joints: [] }).verdict).toBe("rejected");
     expect(said(fileOf(3, ["pass"], { joints: [] }))).toBeUndefined();
+    expect(fileOf(3, ["pass"], { joints: [], timber: [] }).findings.map(({ rule }) => rule)).toEqual([
+      "mix-ratio", "mix-doubt", "lot-known", "lot-known", "lot-in-date", "lot-in-date", "lot-recalled", "shop-temperature", "shop-humidity", "wood-moisture", "dew-point", "working-life",
+    ]);
   });
 
   it("are as many as the most that any of their procedures asks", () => {
@@ -103,6 +106,8 @@ describe("The test pieces of a batch", () => {
     expect(fileOf(1, ["pass"]).findings.find((one) => one.rule === "test-pieces")?.restsOn).toEqual([
       { kind: "batch", id: "B-1" }, { kind: "entry", id: "2025-03-10-glue" }, { kind: "piece", id: "B-1/1" }, { kind: "entry", id: "2025-03-20-tests" },
     ]);
+    expect(fileOf(1, ["not broken"]).findings.find((one) => one.rule === "test-pieces")?.restsOn.slice(2)).toEqual([{ kind: "piece", id: "B-1/1" }]);
+    expect(fileOf(1, ["pass"], {}, ["pass", "not broken"]).findings.at(-1)?.restsOn.slice(2)).toEqual([{ kind: "piece", id: "B-1/50" }, { kind: "piece", id: "B-1/51" }]);
   });
 });
 
