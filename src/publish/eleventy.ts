@@ -3,46 +3,53 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { PageFile } from "../pages/shown.ts";
 
+/** Eleventy holds all pages of a run until it has made the last. So many keep it small, and beginning anew costs as much as a few dozen pages. */
+const PAGES_A_RUN = 1000;
+
 /**
  * Writes pages into a folder through Eleventy. It is given an empty input folder, so that it never reads a record:
- * it would take the same bytes for something else. All pages come from one template with a page for each file,
+ * it would take the same bytes for something else. The pages of a run come from one template with a page for each file,
  * since every further template costs as much as rendering a page, and more the more there are.
  * @throws Error that names the page, if one cannot be made
  */
 export async function writePages(pages: readonly PageFile[], folder: string): Promise<void> {
   refuseStrayPaths(pages);
-  const { default: Eleventy } = await import("@11ty/eleventy");
   const input = await mkdtemp(join(tmpdir(), "scarfline-"));
+  try {
+    await mkdir(folder, { recursive: true });
+    for (let from = 0; from < pages.length; from += PAGES_A_RUN) await writeRun(pages.slice(from, from + PAGES_A_RUN), input, folder);
+  } finally {
+    await rm(input, { recursive: true });
+  }
+}
+
+async function writeRun(pages: readonly PageFile[], input: string, folder: string): Promise<void> {
+  const { default: Eleventy } = await import("@11ty/eleventy");
   let failure: unknown;
   const made = (page: PageFile): Buffer => {
     try {
-      // Text put together from thousands of small strings takes four times the room of one string, and Eleventy keeps all pages until it writes the first.
+      // Text put together from thousands of small strings takes four times the room of one string.
       return Buffer.from(page.make());
     } catch (error) {
       throw (failure ??= new Error(`The page ${page.path} could not be made: ${error instanceof Error ? error.message : String(error)}`, { cause: error }));
     }
   };
-  try {
-    await mkdir(folder, { recursive: true });
-    const eleventy = new Eleventy(input, folder, {
-      configPath: false,
-      quietMode: true,
-      config: (config) => {
-        config.setUseGitIgnore(false);
-        config.addTemplate<PageFile>("pages.11ty.js", ({ file }) => made(file), {
-          files: pages,
-          pagination: { data: "files", size: 1, alias: "file" },
-          permalink: ({ file }) => file.path,
-        });
-      },
-    });
-    eleventy.disableLogger();
-    await eleventy.write().catch((error: unknown) => {
-      throw failure ?? error;
-    });
-  } finally {
-    await rm(input, { recursive: true });
-  }
+  const eleventy = new Eleventy(input, folder, {
+    configPath: false,
+    quietMode: true,
+    config: (config) => {
+      config.setUseGitIgnore(false);
+      config.addTemplate<PageFile>("pages.11ty.js", ({ file }) => made(file), {
+        files: pages,
+        pagination: { data: "files", size: 1, alias: "file" },
+        permalink: ({ file }) => file.path,
+      });
+    },
+  });
+  eleventy.disableLogger();
+  await eleventy.write().catch((error: unknown) => {
+    throw failure ?? error;
+  });
 }
 
 /** Every page stays in its folder, and no two are written to one file, on disks that tell upper from lower case and on others. */
