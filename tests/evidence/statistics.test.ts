@@ -30,6 +30,16 @@ describe("The share of pieces that passed", () => {
     expect(shares[0]?.interval?.lower).toBeCloseTo(0.025 ** (1 / 3), 12);
   });
 
+  it("counts a piece broken too early as one that shows nothing", () => {
+    const early = test("B-1/1", { at: moment("2025-03-11", "12:00") }, "2025-03-11");
+    expect(of(glued([batch("B-1")], [early])).shares[0]).toMatchObject({ passed: 0, failed: 0, silent: 1, notBroken: 0 });
+  });
+
+  it("names the build's own pieces before those of any trial, whatever its name", () => {
+    const pieces = [piece("B-1", 1, { trial: "A", preparation: "A" }), piece("B-1", 2)];
+    expect(of(glued([batch("B-1", { pieces })], [])).shares.map(({ trial }) => trial)).toEqual([undefined, "A"]);
+  });
+
   it("gives no bound where no piece shows anything", () => {
     const [share] = of(glued([batch("B-1")], [])).shares;
     expect(share).toStrictEqual({ adhesive: "resorcin", procedure: "legs", batches: 1, passed: 0, failed: 0, silent: 0, notBroken: 1 });
@@ -80,6 +90,7 @@ describe("The chart of ratio errors", () => {
     const [series] = ratios(loaded(hardener.map(() => 1200), (n) => weigh(hardener[n] ?? "20.0")));
     expect(series?.chart.limits?.outside).toEqual([8]);
     expect(series?.points[8]?.batch).toBe("B-09");
+    expect(series).not.toHaveProperty("tolerance");
   });
 
   it("keeps apart what was weighed and what was poured, and leaves out what has no ratio", () => {
@@ -97,6 +108,8 @@ describe("The chart of stresses", () => {
     const [series] = stresses(glued([batch("B-1", { pieces })], [test("B-1/1", { load: newton("1200") }), test("B-1/2", { load: newton("1560") })]));
     expect(series?.points).toEqual([{ batch: "B-1", day: "2025-03-10", value: expect.closeTo(1380 / 180e-6, 3), pieces: 2 }]);
     expect(series).toMatchObject({ adhesive: "resorcin", procedure: "legs" });
+    const [half] = stresses(glued([batch("B-1", { pieces })], [test("B-1/1", { load: newton("1200") }), test("B-1/2", { load: undefined })]));
+    expect(half?.points).toEqual([{ batch: "B-1", day: "2025-03-10", value: expect.closeTo(1200 / 180e-6, 3), pieces: 1 }]);
   });
 
   it("counts a piece however it broke and however low its stress, so that no low one is left out", () => {
@@ -133,6 +146,8 @@ describe("The chart of stresses", () => {
     const pieces = [piece("B-01", 1), piece("B-01", 2, { procedure: "other" })];
     const series = stresses(loaded([1200], () => ({ pieces }), {}, { procedures: [procedure(), procedure({ id: "other" })] }));
     expect(series.map(({ procedure: by, points }) => [by, points.length])).toEqual([["legs", 1], ["other", 1]]);
+    const turned = stresses(loaded([1200], () => ({ pieces: [...pieces].reverse() }), {}, { procedures: [procedure(), procedure({ id: "other" })] }));
+    expect(turned.map(({ procedure: by }) => by)).toEqual(["legs", "other"]);
   });
 
   it("says nothing where there is nothing", () => {

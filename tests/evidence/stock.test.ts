@@ -55,6 +55,20 @@ describe("What is left of a lot", () => {
     expect(lotIn({ batches: two }, "S-1")).toMatchObject({ used: undefined, left: undefined, batches: ["B-1", "B-2"] });
   });
 
+  it("of timber is never reckoned, nor told as overdrawn or of an amount not known", () => {
+    const c = { lots: [...LOTS.slice(0, 4), lot("S-1", { material: "timber", adhesive: undefined, amount: g("9000") })], batches: two };
+    expect(lotIn(c, "S-1")).toMatchObject({ received: 9, used: undefined, left: undefined, unknown: [] });
+    expect(stockOf(c).findings).toEqual([]);
+  });
+
+  it("is not known of a lot by volume from which an amount was taken that is not noted", () => {
+    expect(lotIn({ lots: resin({ amount: ml("1000") }), batches: [batch("B-1", { resin: { lot: "R-1" } })] })).toMatchObject({ left: undefined, unknown: ["B-1"] });
+  });
+
+  it("stands where a batch has no resin or no hardener noted", () => {
+    expect(lotIn({ lots: resin(), batches: [batch("B-1", { resin: undefined }), batch("B-2", { hardener: undefined, joints: [] })] })).toMatchObject({ used: 0.04, batches: ["B-2"] });
+  });
+
   it("is never below nought: more used than came is told", () => {
     const over = { lots: resin({ amount: g("100") }), batches: two };
     expect(lotIn(over).left).toBe(0);
@@ -92,6 +106,28 @@ describe("What is still to be glued", () => {
     expect(need?.parts?.resin.needed).toBeCloseTo(0.2, 12);
     expect(need?.parts?.hardener.needed).toBeCloseTo(0.1, 12);
     expect([need?.parts?.resin.usable, need?.parts?.hardener.usable]).toEqual([1, 0.3]);
+  });
+
+  it("counts joints that were opened again", () => {
+    const joints = [{ ...joint("W-1"), area: cm2(200) }];
+    const place = { file: "", line: 1, column: 1 };
+    const rework = entry("2025-04-01-rework", { reworks: [{ place, entry: "2025-04-01-rework", day: "2025-04-01", joints: ["W-1"], why: "" }] });
+    const of = (entries: ReturnType<typeof entry>[]) => {
+      const record = glued([batch("B-1")], [], { assemblies: [assembly("wing", { joints })], entries });
+      return reckonStock(record, reckon(record)).planned;
+    };
+    expect([of([]), of([rework])]).toEqual([[], ["W-1"]]);
+  });
+
+  it("counts of each adhesive its own lots, and needs no density for what is weighed", () => {
+    const lots = [lot("R-1", { amount: g("1000") }), lot("X-1", { amount: g("500"), adhesive: "epoxy" }), lot("H-1", { material: "hardener", amount: g("300") })];
+    expect(stockOf({ lots, areas: [8000], adhesive: { density: undefined } }).needs[0]?.parts).toMatchObject({ resin: { usable: 1 }, hardener: { usable: 0.3 } });
+  });
+
+  it("has nothing to say of what there is where that of one lot is not known", () => {
+    const batches = [batch("B-1", { resin: { lot: "R-1" } })];
+    const usable = (amount: Quantity) => stockOf({ batches, lots: [lot("R-1", { amount }), lot("R-2", { amount: g("500") }), ...LOTS.slice(2)], areas: [8000] }).needs[0]?.parts?.resin;
+    expect([usable(g("1000")), usable(ml("1000"))]).toEqual([{ needed: expect.closeTo(0.2, 12), usable: undefined }, { needed: expect.closeTo(0.2, 12), usable: undefined }]);
   });
 
   it("turns volumes by density, and does not tell what there is where it cannot", () => {

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { SANDING } from "../../src/evidence/trial/conclusion.ts";
 import type { TrialFile } from "../../src/evidence/types/trial.ts";
-import type { Piece, PieceTest, Trial } from "../../src/record/types.ts";
-import { batch, glued, piece, test } from "./make.ts";
-import { mm } from "./quantities.ts";
+import type { Piece, PieceTest, Procedure, Trial } from "../../src/record/types.ts";
+import { batch, glued, piece, procedure, test } from "./make.ts";
+import { mm, moment, mpa } from "./quantities.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };
 const trial = (preparations: readonly string[]): Trial => ({
@@ -12,30 +12,33 @@ const trial = (preparations: readonly string[]): Trial => ({
   preparations: preparations.map((id) => ({ id, what: `prepared as ${id}` })),
 });
 
-type Outcome = "held" | "failed" | "silent" | "waits";
+type Outcome = "held" | "failed" | "silent" | "early" | "waits";
 interface Made {
   readonly [preparation: string]: readonly Outcome[];
 }
 
 const TESTS: { readonly [outcome in Outcome]: Partial<PieceTest> | undefined } = {
   held: {}, failed: { failure: "glue line", woodFailure: undefined }, silent: { failure: "mixed", woodFailure: undefined }, waits: undefined,
+  early: { day: "2025-03-11", at: moment("2025-03-11", "12:00") },
 };
 
 interface Way {
   readonly shape?: Partial<Piece>;
+  readonly shapeOf?: (preparation: string, n: number) => Partial<Piece>;
+  readonly procedure?: Partial<Procedure>;
   readonly batchOf?: (preparation: string, n: number) => string;
   readonly stated?: readonly string[];
 }
 
-function trialOf(made: Made, { shape = {}, batchOf = () => "B-1", stated = Object.keys(made) }: Way = {}): TrialFile {
-  const listed = Object.entries(made).flatMap(([preparation, outcomes]) => outcomes.map((outcome, n) => ({ preparation, outcome, batch: batchOf(preparation, n) })));
-  const pieces = listed.map((one, i) => ({ ...one, piece: piece(one.batch, i + 1, { trial: "papers", preparation: one.preparation, ...shape }) }));
+function trialOf(made: Made, { shape = {}, shapeOf = () => ({}), procedure: how = {}, batchOf = () => "B-1", stated = Object.keys(made) }: Way = {}): TrialFile {
+  const listed = Object.entries(made).flatMap(([preparation, outcomes]) => outcomes.map((outcome, n) => ({ preparation, outcome, batch: batchOf(preparation, n), shaped: shapeOf(preparation, n) })));
+  const pieces = listed.map((one, i) => ({ ...one, piece: piece(one.batch, i + 1, { trial: "papers", preparation: one.preparation, ...shape, ...one.shaped }) }));
   const batches = [...new Set(listed.map((one) => one.batch))].map((id) => batch(id, { joints: [], pieces: pieces.filter((one) => one.batch === id).map((one) => one.piece) }));
   const tests = pieces.flatMap((one) => {
     const change = TESTS[one.outcome];
     return change === undefined ? [] : [test(one.piece.id, change)];
   });
-  const file = reckon({ ...glued(batches, tests), trials: new Map([["papers", trial(stated)]]) }).trials.get("papers");
+  const file = reckon({ ...glued(batches, tests, { procedures: [procedure(how)] }), trials: new Map([["papers", trial(stated)]]) }).trials.get("papers");
   if (file === undefined) throw new Error("no trial");
   return file;
 }
@@ -49,6 +52,7 @@ describe("The outcomes of a trial", () => {
     expect(outcomes.map(({ preparation, held, failed, silent, notBroken, pieces }) => [preparation.id, held, failed, silent, notBroken, pieces.length])).toEqual([
       ["a", 2, 1, 1, 0, 4], ["b", 1, 0, 0, 1, 2],
     ]);
+    expect(trialOf({ a: ["early", "held"] }).outcomes[0]).toMatchObject({ held: 1, failed: 0, silent: 1, notBroken: 0 });
   });
 
   it("gives exact intervals of what shows something, and none where nothing does", () => {
@@ -104,6 +108,7 @@ describe("The conclusion of a trial", () => {
     );
     expect(trialOf({ a: held(1), b: failed(19) }).conclusion[1]).toContain("p = 0.050). That shows a difference");
     expect(trialOf({ a: held(1), b: failed(18) }).conclusion[1]).toContain("No difference is shown (Fisher's exact test, p = 0.053)");
+    expect(trialOf({ a: [...held(5), ...failed(1)], b: [...held(5), ...failed(13)] }).conclusion[1]).toContain("No difference is shown (Fisher's exact test, p = 0.050083)");
   });
 
   it("never says which of three preparations differ", () => {
@@ -129,6 +134,7 @@ describe("The conclusion of a trial", () => {
       "Of the pieces that show something, the bond held in 3 of 3 (a).",
       "That shows, at 95 % confidence, no more than that at least 36.8 % of such bonds hold. It is compared with nothing.",
     ]);
+    expect(trialOf({ a: held(1) }).conclusion[1]).toContain("at least 5.0 % of such bonds hold");
     const made = trialOf({ a: held(3) }, { stated: ["a", "b"] });
     expect(made.comparison).toBeUndefined();
     expect(made.cautions.at(-1)).toBe("Only a has pieces, so that nothing is compared.");
@@ -138,6 +144,7 @@ describe("The conclusion of a trial", () => {
     const { conclusion, comparison } = trialOf({ a: held(4), b: failed(4), c: ["silent", "waits"] });
     expect(comparison?.preparations).toEqual(["a", "b"]);
     expect(conclusion[1]).toBe("Of c no piece shows anything, so that it is not compared.");
+    expect(trialOf({ a: ["held", "failed"], b: held(2) }, { stated: ["a", "b", "c"] }).conclusion[1]).toContain("No difference is shown");
     expect(trialOf({ a: held(4), b: ["silent"] }).conclusion.at(-1)).toContain("It is compared with nothing.");
     expect(trialOf({ a: held(4), b: ["silent"], c: ["waits"] }).conclusion[1]).toBe("Of b and c no piece shows anything, so that they are not compared.");
   });
@@ -160,6 +167,18 @@ describe("What is said of a trial before anything else", () => {
     expect(cautions[0]).toBe("None of the pieces could by their shape reveal a weak glue line: by statics a glue line with only 49 % of the wood's own shear strength would have passed.");
     expect(outcomes.map(({ held, silent }) => [held, silent])).toEqual([[0, 2], [0, 2]]);
     expect(cautions.at(-1)).toBe("1 piece is not broken yet: what follows is how it stands now.");
+    expect(trialOf({ a: ["held", "waits"], b: ["waits"] }).cautions.at(-1)).toBe("2 pieces are not broken yet: what follows is how it stands now.");
+  });
+
+  it("is how many of the pieces could not, and by the most that would have passed", () => {
+    const longer = (lengths: readonly string[]): Way => ({ shapeOf: (preparation, n) => ({ overlap: mm(preparation === "a" ? lengths[n] ?? "14.0" : "14.0") }) });
+    expect(trialOf({ a: held(3), b: held(3) }, longer(["30.0", "24.0"])).cautions[0]).toBe(
+      "2 of 6 pieces could not by their shape reveal a weak glue line: by statics a glue line with only 49 % of the wood's own shear strength would have passed.",
+    );
+    expect(trialOf({ a: held(3), b: held(3) }, longer(["24.0"])).cautions[0]).toContain("1 of 6 pieces could not by its shape reveal a weak glue line: by statics a glue line with only 61 %");
+    const wood = { crushing: mpa("40"), shear: mpa("10") };
+    expect(trialOf({ a: held(1), b: held(1) }, { procedure: { wood }, shape: { overlap: mm("24.0") } }).cautions[0]).toContain("with only 50 % of");
+    expect(trialOf({ a: held(1) }, { stated: ["a", "b"], shape: { overlap: mm("24.0") } }).cautions[0]).toContain("None of the pieces could by its shape");
   });
 
   it("is that the shape is not noted, or shorter than the procedure allows", () => {
@@ -174,6 +193,12 @@ describe("What is said of a trial before anything else", () => {
       "That a bond held says no more than that its glue line had at least 81 % of the wood's own shear strength: by its shape the least telling of the pieces that held shows nothing above that.",
     ]);
     expect(trialOf({ a: held(2), b: held(2) }, { shape: { overlap: mm("14.0") } }).cautions).toEqual([]);
+    const by = (overlaps: { readonly [preparation: string]: string }): Way => ({ shapeOf: (preparation) => ({ overlap: mm(overlaps[preparation] ?? "14.0") }) });
+    expect(trialOf({ a: held(2), b: failed(2) }, by({ b: "18.0" })).cautions).toEqual([]);
+    expect(trialOf({ a: held(2), b: held(2) }, by({ a: "16.0", b: "18.0" })).cautions[0]).toContain("at least 81 %");
+    const weak = { wood: { crushing: mpa("30"), shear: mpa("10") } };
+    expect(trialOf({ a: held(2), b: held(2) }, { procedure: weak, shape: { overlap: mm("18.0") } }).cautions[0]).toContain("at least 50 %");
+    expect(trialOf({ a: held(2), b: held(2) }, { procedure: { form: "single-lap" } }).cautions).toEqual([]);
   });
 
   it("is that the preparations were not bonded from one batch, and then a difference may be one between batches", () => {
@@ -186,12 +211,16 @@ describe("What is said of a trial before anything else", () => {
     const { cautions, conclusion } = trialOf({ a: held(4), b: failed(4) }, { shape: { overlap: mm("14.0") }, batchOf: (_, n) => `B-${(n % 2) + 1}` });
     expect(cautions).toEqual(["The pieces come from 2 batches, B-1 and B-2, each with every preparation; they are counted together here."]);
     expect(conclusion[1]).toContain("not its cause");
+    const where: { readonly [preparation: string]: readonly string[] } = { a: ["B-1", "B-2", "B-3"], b: ["B-1", "B-3", "B-1"] };
+    const three = trialOf({ a: held(3), b: held(3) }, { shape: { overlap: mm("14.0") }, batchOf: (preparation, n) => where[preparation]?.[n] ?? "" });
+    expect(three.cautions).toEqual(["The preparations were not bonded from one batch but from B-1, B-2 and B-3: a difference between preparations may be one between batches."]);
   });
 
   it("is that a piece names none of the trial's preparations and is left out", () => {
     const { cautions, outcomes } = trialOf({ a: held(2), b: held(2), stray: held(2) }, { stated: ["a", "b"], shape: { overlap: mm("14.0") } });
     expect(cautions).toEqual(["2 pieces of the trial name none of its preparations and are left out."]);
     expect(outcomes.map(({ pieces }) => pieces.length)).toEqual([2, 2]);
+    expect(trialOf({ a: held(2), b: held(2), stray: held(1) }, { stated: ["a", "b"], shape: { overlap: mm("14.0") } }).cautions).toEqual(["1 piece of the trial names none of its preparations and is left out."]);
   });
 
 });
