@@ -18,7 +18,7 @@ export interface CureRow {
 }
 
 export function activationEnergy(rows: readonly CureRow[]): number | undefined {
-  if (rows.length < 2 || !rows.every((row) => positive(row.temperature + KELVIN, row.time))) return undefined;
+  if (!rows.every((row) => positive(row.temperature + KELVIN, row.time))) return undefined;
   const points = rows.map((row) => ({ x: 1 / (row.temperature + KELVIN), y: Math.log(row.time) }));
   const x = mean(points.map((point) => point.x));
   const y = mean(points.map((point) => point.y));

@@ -5,7 +5,6 @@
  */
 export function exactShare(part: bigint, whole: bigint): number | undefined {
   if (whole <= 0n || part < 0n) return undefined;
-  if (part === 0n) return 0;
   const shift = Math.max(0, bits(whole) - bits(part) + 64);
   return Number((part << BigInt(shift)) / whole) * 2 ** -shift;
 }

@@ -18,6 +18,10 @@ describe("Comparisons with a limit", () => {
     expect(atMost(1e-6, -1e-6)).toBe(false);
   });
 
+  it("holds what is without end against itself", () => {
+    expect([atMost(Infinity, Infinity), atLeast(Infinity, Infinity), atMost(1, Infinity), atMost(Infinity, 1)]).toEqual([true, true, true, false]);
+  });
+
   it("holds nothing against what is no number", () => {
     expect(atMost(Number.NaN, 1)).toBe(false);
     expect(atLeast(Number.NaN, 1)).toBe(false);
