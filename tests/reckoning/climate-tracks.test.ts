@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { climateTracks } from "../../src/reckoning/climate-tracks.ts";
 import { equilibriumMoisture } from "../../src/reckoning/equilibrium-moisture.ts";
 import { isWhole, spanOf } from "../../src/reckoning/span-of-track.ts";
-import { trackOf } from "../../src/reckoning/track.ts";
+import { integral, trackOf } from "../../src/reckoning/track.ts";
 import { instant, LIMIT, readings, secondBySecond, track } from "./any-track.ts";
 
 const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
@@ -59,6 +59,27 @@ describe("A track of readings between two instants", () => {
   });
 });
 
+describe("The ends of a track", () => {
+  const even = () => track([0, 10, 20, 30].map((time) => ({ time, value: time })));
+
+  it("are no gaps", () => {
+    expect([...even().gaps]).toEqual([]);
+    expect([...track([{ time: 0, value: 1 }, { time: LIMIT + 1, value: 1 }, { time: LIMIT + 2, value: 1 }]).gaps]).toEqual([0]);
+  });
+
+  it("at a reading itself take in no reading beyond it", () => {
+    expect(spanOf(even(), 10, 20)).toMatchObject({ least: 10, greatest: 20 });
+    expect(spanOf(even(), 10, 21)).toMatchObject({ least: 10, greatest: 30 });
+    expect(spanOf(even(), 9, 20)).toMatchObject({ least: 0, greatest: 20 });
+  });
+
+  it("that run backwards hold nothing", () => {
+    const { times, known } = even();
+    expect([integral(times, known, 5, 25), integral(times, known, 25, 5), integral(times, known, 5, 5)]).toEqual([20, 0, 0]);
+    expect(spanOf(even(), 25, 5)).toBeUndefined();
+  });
+});
+
 describe("The climate of a workshop", () => {
   const log = (times: number[], temperatures: number[], humidities: number[], gap = 10) =>
     ({ times: Float64Array.from(times), temperatures: Float64Array.from(temperatures), humidities: Float64Array.from(humidities), gap });
@@ -78,6 +99,17 @@ describe("The climate of a workshop", () => {
     }
     expect([...climateTracks([log([0], [1], [0.5]), log([5], [2], [0.5])]).temperature.times]).toEqual([0, 5]);
     expect(climateTracks([]).temperature.times).toHaveLength(0);
+  });
+
+  it("puts readings in order and keeps, of those at one time, that of the file given first", () => {
+    const single = (time: number, temperature: number) => log([time], [temperature], [0.5]);
+    const of = (...logs: ReturnType<typeof log>[]) => {
+      const { temperature } = climateTracks(logs);
+      return [[...temperature.times], [...temperature.values]];
+    };
+    expect(of(single(10, 1), single(5, 2), single(0, 3))).toEqual([[0, 5, 10], [3, 2, 1]]);
+    expect(of(log([0, 5], [20, 21], [0.5, 0.5]), log([5, 10], [30, 31], [0.5, 0.5]))).toEqual([[0, 5, 10], [20, 21, 31]]);
+    expect(of(single(5, 1), single(5, 2), single(5, 3))).toEqual([[5], [1]]);
   });
 
   it("means the moisture of each reading, and breaks off where the equation ends", () => {

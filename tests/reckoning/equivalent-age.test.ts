@@ -105,6 +105,22 @@ describe("The law of cure that a data sheet allows", () => {
     expect(cureLaw([], [])).toEqual({ from: "doubling" });
   });
 
+  it("goes by the mass with most temperatures, and of such by the least", () => {
+    const rows = (mass: number, ...times: number[]) => times.map((time, i) => ({ temperature: 20 + 10 * i, mass, time }));
+    expect(cureLaw([], [...rows(1, 900, 300), ...rows(0.1, 2400, 1200), ...rows(0.5, 1200, 500)])).toEqual({ energy: activationEnergy(rows(0.1, 2400, 1200)), from: "working life" });
+    expect(cureLaw([], [...rows(0.1, 2400), ...rows(1, 900, 300)])).toEqual({ energy: activationEnergy(rows(1, 900, 300)), from: "working life" });
+  });
+
+  it("does not believe a sheet by which warmth does nothing", () => {
+    const same = [15, 25].map((temperature) => ({ temperature, mass: 1, time: DAY }));
+    expect(activationEnergy(same)).toBe(0);
+    expect([cureLaw(same, []), cureLaw([], same)]).toEqual([{ from: "doubling" }, { from: "doubling" }]);
+  });
+
+  it("knows no rate at or below absolute zero, nor against it", () => {
+    expect([cureRate({ from: "doubling" }, -KELVIN, 20), cureRate({ from: "doubling" }, 20, -KELVIN), cureRate({ from: "doubling" }, 20, -KELVIN - 1)]).toEqual([undefined, undefined, undefined]);
+  });
+
   it("does not believe a sheet by which warmth slows the cure", () => {
     const odd = [{ temperature: 15, time: DAY }, { temperature: 25, time: 2 * DAY }];
     expect(cureLaw(odd, [])).toEqual({ from: "doubling" });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { choose } from "../../src/reckoning/binomial-coefficient.ts";
 import { exactInterval } from "../../src/reckoning/exact-interval.ts";
 import { exactLowerBound } from "../../src/reckoning/exact-lower-bound.ts";
+import { factorials } from "../../src/reckoning/factorials.ts";
 import { exactShare } from "../../src/reckoning/exact-share.ts";
 import { apart, referenceRows } from "../reference/rows.ts";
 
@@ -102,6 +103,12 @@ describe("Whole numbers beneath", () => {
   it("adds up the rows of Pascal's triangle", () => {
     for (const n of [0, 1, 5, 64, 200]) expect(outcomes(n).reduce((sum, k) => sum + choose(n, k), 0n)).toBe(2n ** BigInt(n));
     expect([choose(5, 2), choose(5, 3), choose(5, 6), choose(5, -1), choose(5, 1.5)]).toEqual([10n, 10n, 0n, 0n, 0n]);
+  });
+
+  it("multiplies up the factorials, and gives none below nought or between", () => {
+    expect(factorials(5)).toEqual([1n, 1n, 2n, 6n, 24n, 120n]);
+    expect(factorials(0)).toEqual([1n]);
+    expect([factorials(-1), factorials(1.5), factorials(Number.NaN)]).toEqual([[], [], []]);
   });
 
   it("divides numbers far beyond what a double holds", () => {

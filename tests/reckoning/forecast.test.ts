@@ -105,6 +105,13 @@ describe("The work ahead", () => {
   });
 });
 
+describe("The last week of the work ahead", () => {
+  it("is not foretold of no weeks, of minutes below nought, or for no week", () => {
+    expect([workBy([], 4, [0.5], 1), workBy([-1], 4, [0.5], 1), workBy([60], 0, [0.5], 1), workBy([60], 4, [0.5], 1, 0)]).toEqual(new Array(4).fill(undefined));
+    expect(workBy([60], 4, [0.5], 1)).toEqual([240]);
+  });
+});
+
 describe("The look back at earlier forecasts", () => {
   it("tries an origin only where eight weeks lie before it and the weeks foretold after it", () => {
     const weekly = new Array<number>(20).fill(60);
@@ -119,6 +126,12 @@ describe("The look back at earlier forecasts", () => {
     expect(look).toEqual({ origin: 10, low: 180, high: 180, worked: 220, held: false });
     const idle = forecastBacktest([...new Array<number>(10).fill(60), 0, 0, 0], [10], 3, 1);
     expect(idle?.[0]?.held).toBe(false);
+  });
+
+  it("draws for each origin anew, by a seed of its own", () => {
+    const weekly = Array.from({ length: 40 }, (_, i) => (i * 37) % 101);
+    const looks = forecastBacktest(weekly, [20, 30], 4, 7) ?? [];
+    expect(looks.map(({ low, high }) => [low, high])).toEqual([20, 30].map((origin) => workBy(weekly.slice(0, origin), 4, [0.1, 0.9], 7 + origin)));
   });
 
   it("holds about four times in five where weeks really are independent", () => {
@@ -150,6 +163,7 @@ describe("Whole weeks", () => {
     expect(wholeWeeks(work, "2025-01-06", "2025-01-19")?.map(({ day }) => day)).toEqual(["2025-01-06", "2025-01-13"]);
     expect(wholeWeeks(work, "2025-01-07", "2025-01-18")).toEqual([]);
     expect(wholeWeeks([], "2025-02-30", "2025-03-30")).toBeUndefined();
+    expect(wholeWeeks([], "2025-03-03", "2025-03-32")).toBeUndefined();
   });
 });
 

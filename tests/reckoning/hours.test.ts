@@ -65,6 +65,7 @@ describe("Sums of hours", () => {
     expect(byWeek([], "2025-03-10", "2025-03-11")).toEqual([line("2025-03-10", 0)]);
     expect(byWeek([], "2025-03-18", "2025-03-11")).toEqual([]);
     expect(byWeek(lines, "never", "2025-03-11")).toBeUndefined();
+    expect([byWeek([], "never", "2025-03-11"), byWeek([], "2025-03-10", "never"), byWeek(lines, "2025-03-10", "never")]).toEqual([undefined, undefined, undefined]);
     expect(byWeek([line("never", 1)], "2025-03-10", "2025-03-11")).toBeUndefined();
   });
 

@@ -27,6 +27,10 @@ describe("The time in a zone", () => {
     expect(new LocalTime("Asia/Kolkata").hourBy(at("2025-07-01T00:00:00"))).toBe("2025-07-01 06:00");
   });
 
+  it("knows a midnight far from Greenwich, a few hours before the clocks change", () => {
+    expect(new LocalTime("Pacific/Apia").midnight(Date.parse("2020-09-27T00:00Z") / 86_400_000)).toBe(at("2020-09-26T11:00:00"));
+  });
+
   it("knows the midnight of a day in both halves of the year", () => {
     const midnight = (day: string): number => lisbon.midnight(Date.parse(`${day}T00:00Z`) / 86_400_000);
     expect([midnight("2025-01-10"), midnight("2025-07-10"), midnight("2025-03-30"), midnight("2025-03-31"), midnight("2025-10-26"), midnight("2025-10-27")]).toEqual(

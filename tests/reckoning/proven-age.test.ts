@@ -73,6 +73,23 @@ describe("The age that a record proves", () => {
     expect(provenAge(clockOf([{ time: 200, value: 30 }], { from: "doubling" }), 100, 300, 10)).toBe(100);
   });
 
+  it("is nothing between instants that run backwards", () => {
+    expect(provenAge(clockOf([], { from: "doubling" }), 300, 100, 30)).toBe(0);
+    expect(provenAge(clockOf([{ time: 200, value: 30 }], { from: "doubling" }), 300, 100, 30)).toBe(0);
+  });
+
+  it("goes in a gap by the colder of its ends, whichever that is", () => {
+    const ends = (before: number, after: number) => provenAge(clockOf([{ time: 0, value: before }, { time: LIMIT * 2, value: after }], { from: "doubling" }), 0, LIMIT * 2, 30);
+    expect([ends(10, 20), ends(20, 10)]).toEqual([LIMIT, LIMIT]);
+  });
+
+  it("is reached where the readings just do it", () => {
+    const logged = clockOf([0, 50, 100].map((time) => ({ time, value: 20 })), { from: "doubling" });
+    expect(reachedAt(logged, 0, 100, undefined)).toBeCloseTo(100, 0);
+    expect(reachedAt(logged, 0, 100.5, undefined)).toBeUndefined();
+    expect(reachedAt(logged, 0, 0, undefined)).toBe(0);
+  });
+
   it("is reached at once where none is asked", () => {
     expect(reachedAt(clockOf([], { from: "doubling" }), 100, 0, 20)).toBe(100);
     expect(reachedAt(clockOf([], { from: "doubling" }), 100, 50, 10)).toBe(200);
