@@ -23,7 +23,7 @@ const { values, positionals } = parseArgs({ options: { sample: { type: "string" 
 function vitest(env: Record<string, string>, files: readonly string[] = []): Promise<{ code: number | null; hung: boolean }> {
   return new Promise((resolve) => {
     const args = ["node_modules/vitest/vitest.mjs", "run", "--config", "tests/mutation/vitest.config.ts", "--reporter=dot", ...files];
-    const child = spawn(process.execPath, args, { env: { ...process.env, CI: "1", ...env }, stdio: "ignore", detached: true });
+    const child = spawn(process.execPath, args, { env: { ...process.env, CI: "1", NODE_NO_WARNINGS: "1", ...env }, stdio: ["ignore", "ignore", env["MUTANTS_ONE"] === undefined ? "inherit" : "ignore"], detached: true });
     let hung = false;
     const start = Date.now();
     const watch = setInterval(() => {

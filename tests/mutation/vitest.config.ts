@@ -1,11 +1,24 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join, relative } from "node:path";
 import { defineConfig } from "vitest/config";
+import { COPIES } from "./journal.ts";
 
-/** The tests that judge mutants: those of the pure rooms, with few examples for each property so that a run ends. */
+const root = new URL("../..", import.meta.url).pathname;
+const copyOf = (id: string): string => join(root, COPIES, relative(root, id));
+const one = process.env["MUTANTS_ONE"] !== undefined;
+
+/** The tests that judge mutants: those of the pure rooms, but for the two of great records, on the source with its mutants in it. */
 export default defineConfig({
-  root: new URL("../..", import.meta.url).pathname,
+  root,
+  plugins: [{ name: "mutants", enforce: "pre", load: (id) => (existsSync(copyOf(id)) ? readFileSync(copyOf(id), "utf8") : undefined) }],
   test: {
     include: ["tests/reckoning/**/*.test.ts", "tests/evidence/**/*.test.ts"],
-    setupFiles: ["tests/mutation/few-examples.ts"],
-    testTimeout: 30_000,
+    exclude: ["tests/evidence/size.test.ts", "tests/evidence/climate-size.test.ts"],
+    setupFiles: ["tests/mutation/one-mutant.ts"],
+    runner: "tests/mutation/try-mutants.ts",
+    ...(one ? { bail: 1, isolate: false } : {}),
+    testTimeout: 60_000,
+    maxWorkers: 1,
+    fileParallelism: false,
   },
 });
