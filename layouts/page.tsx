@@ -4,6 +4,7 @@ import { relative } from "../src/pages/address.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { Footer, Header } from "./frame.tsx";
 import { ICON } from "./icon.ts";
+import { isForPaper, sheetsOf } from "./sheets.ts";
 
 export { EDITION_WORDS } from "./frame.tsx";
 
@@ -47,7 +48,7 @@ function Head({ site, path, title, description, kind, scripts = [], styles }: Pa
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
       <meta name="generator" content="Scarfline" />
       <link rel="icon" href={ICON} />
-      <link rel="stylesheet" href={relative(path, "assets/style.css")} />
+      {sheetsOf(kind).map((sheet) => <link rel="stylesheet" href={relative(path, `assets/${sheet}.css`)} media={isForPaper(sheet) ? "print" : undefined} />)}
       {styles === undefined ? null : <style dangerouslySetInnerHTML={{ __html: styles }} />}
       {scripts.map((script) => <script defer src={relative(path, `assets/${script}`)} />)}
     </head>

@@ -1,9 +1,9 @@
 /**
- * Bundles the command with what it imports, and the browser scripts, into .build/: one file is read faster than some hundred.
+ * Bundles the command with what it imports, the browser scripts and the style sheets into .build/: one file is read faster than some hundred.
  * What a command imports only when it runs stays apart, so that no other command waits for it.
  */
-import { build } from "esbuild";
-import { existsSync, readdirSync, rmSync } from "node:fs";
+import { build, transform } from "esbuild";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 
 const browserScripts = existsSync("src/browser")
   ? readdirSync("src/browser").filter((name) => name.endsWith(".ts")).map((name) => `src/browser/${name}`)
@@ -37,4 +37,12 @@ if (browserScripts.length > 0) {
     target: "es2020",
     minify: true,
   });
+}
+
+/** Each folder of styles becomes one sheet; `layouts/sheets.ts` says which pages take it. */
+mkdirSync(".build/styles", { recursive: true });
+for (const sheet of readdirSync("layouts/styles")) {
+  const parts = readdirSync(`layouts/styles/${sheet}`).sort().map((name) => readFileSync(`layouts/styles/${sheet}/${name}`, "utf8"));
+  const { code } = await transform(parts.join("\n"), { loader: "css", minify: true });
+  writeFileSync(`.build/styles/${sheet}.css`, code);
 }
