@@ -7,6 +7,7 @@ import type { Site } from "../src/pages/shown.ts";
 import { counted, dateWords, hoursWords } from "../src/pages/words.ts";
 import { AssemblyMatters } from "./assembly-matters.tsx";
 import { CHART_SCRIPTS, ChartFigure } from "./chart.tsx";
+import { daysPath, ListedHere } from "./days.tsx";
 import { Plate } from "./drawing.tsx";
 import { HoursBar, JointCounts } from "./glances.tsx";
 import { HoldPointCard } from "./hold-point.tsx";
@@ -115,21 +116,21 @@ function Course({ site, from, view }: PartProps): JSX.Element | null {
       <h2>How it went</h2>
       <p class="quiet">{says}</p>
       {grew.length < 2 ? null : <Strip site={site} from={from} pictures={grew} />}
-      <Timeline input={timeline} title={`${assembly.title} on one line of time`} says={says} />
+      <Timeline inputs={timeline} title={`${assembly.title} on one line of time`} says={says} />
       <ChartFigure chart={hours} />
     </section>
   );
 }
 
-function Days({ site, from, view: { told, listed } }: PartProps): JSX.Element | null {
+function Days({ site, from, view: { assembly, told, listed, lately } }: PartProps): JSX.Element | null {
   if (told.length === 0) return null;
+  const all = <a href={relative(from, daysPath(assembly.id))}>All {counted(listed.length, "day")}</a>;
   return (
     <section class="section" id="days">
-      <h2>Day by day</h2>
-      {listed.length === told.length ? null : (
-        <p class="quiet">{counted(listed.length, "day")} on the assembly itself. Those on the assemblies within stand on their own pages, and all of them under <a href={relative(from, "entries.html")}>entries</a>.</p>
-      )}
-      <Log site={site} from={from} told={listed} photos />
+      <h2>{lately.length < listed.length ? "The last days" : "Day by day"}</h2>
+      {lately.length < listed.length ? <p class="onward">{all}, from {dateWords(listed[0]?.entry.day ?? "")}</p> : null}
+      <ListedHere from={from} told={told} listed={listed} />
+      <Log site={site} from={from} told={lately} photos />
     </section>
   );
 }

@@ -9,7 +9,7 @@ import { Axes } from "./axes.tsx";
 import { ChartTable } from "./chart-table.tsx";
 
 /** Files in `assets/` that a page with charts asks for. */
-export const CHART_SCRIPTS = ["chart.umd.js", "charts.js"] as const;
+export const CHART_SCRIPTS = ["charts.js"] as const;
 
 interface SvgProps {
   readonly chart: Chart;

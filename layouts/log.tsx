@@ -45,7 +45,7 @@ export function LogLine({ site, from, entry, minutes, all = [], photo, assembly 
         {assembly ? <p class="log__place"><To site={site} from={from} to={{ kind: "assembly", id: entry.assembly }}>{title}</To></p> : null}
         <Happenings site={site} from={from} all={all} />
       </div>
-      {photo === undefined ? null : <div class="log__photo"><Image site={site} from={from} photo={photo} sizes="9rem" /></div>}
+      {photo === undefined ? null : <div class="log__photo"><Image site={site} from={from} photo={photo} sizes="9rem" widest={480} /></div>}
     </li>
   );
 }

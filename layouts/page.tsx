@@ -4,6 +4,7 @@ import { relative } from "../src/pages/address.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { Footer, Header } from "./frame.tsx";
 import { ICON } from "./icon.ts";
+import { withShapes } from "./shapes.tsx";
 import { isForPaper, sheetsOf } from "./sheets.ts";
 
 export { EDITION_WORDS } from "./frame.tsx";
@@ -29,7 +30,7 @@ interface PageProps {
 
 /** A whole document, with its doctype. */
 export function html(page: VNode): string {
-  return `<!doctype html>\n${renderToString(page)}\n`;
+  return `<!doctype html>\n${withShapes(renderToString(page))}\n`;
 }
 
 function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {

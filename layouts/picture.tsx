@@ -9,6 +9,8 @@ interface PhotoProps {
   readonly photo: Pick<PhotoFact, "file" | "alt" | "caption">;
   /** The `sizes` of the image: how wide it is laid out. */
   readonly sizes?: string;
+  /** Pixels beyond which no file is offered, where it is always laid out small. */
+  readonly widest?: number;
   /** False only for the first picture of a page. */
   readonly lazy?: boolean;
   /** Without a caption the picture alone, for lists. */
@@ -18,33 +20,39 @@ interface PhotoProps {
 
 const MIDDLE_WIDTH = 800;
 
-/** Of a format's files the one nearest to a middling width, for browsers that read no `srcset`. */
-function fallbackOf(picture: Picture): string {
-  const files = picture.sources[picture.sources.length - 1]?.files ?? [];
-  const fit = files.find(({ width }) => width >= MIDDLE_WIDTH) ?? files[files.length - 1];
-  return fit?.path ?? "";
+type Files = Picture["sources"][number]["files"];
+
+/** The first that is wide enough, and all that are narrower. */
+function upTo(files: Files, widest: number): Files {
+  const enough = files.findIndex(({ width }) => width >= widest);
+  return enough < 0 ? files : files.slice(0, enough + 1);
 }
 
-function srcset(from: string, files: Picture["sources"][number]["files"]): string {
+/** The file nearest to a middling width, for browsers that read no `srcset`. */
+function fallbackOf(files: Files): string {
+  return upTo(files, MIDDLE_WIDTH).at(-1)?.path ?? "";
+}
+
+function srcset(from: string, files: Files): string {
   return files.map(({ path, width }) => `${relative(from, path)} ${width}w`).join(", ");
 }
 
 /** An image with its size stated, so that nothing moves when it comes. */
-export function Image({ site, from, photo, sizes = "100vw", lazy = true }: PhotoProps): JSX.Element {
+export function Image({ site, from, photo, sizes = "100vw", widest = Infinity, lazy = true }: PhotoProps): JSX.Element {
   const picture = site.pictures.get(photo.file);
   const file = site.files.get(photo.file);
   if (picture === undefined) {
     return file === undefined ? <span class="photo__missing">{photo.alt}</span> : <img src={relative(from, file)} alt={photo.alt} loading={lazy ? "lazy" : undefined} />;
   }
-  const better = picture.sources.slice(0, -1);
-  const common = picture.sources[picture.sources.length - 1];
+  const offered = picture.sources.map(({ type, files }) => ({ type, files: upTo(files, widest) }));
+  const common = offered.at(-1)?.files ?? [];
+  const widths = (files: Files): { srcset?: string; sizes?: string } => (files.length < 2 ? {} : { srcset: srcset(from, files), sizes });
   return (
     <picture>
-      {better.map(({ type, files }) => <source type={type} srcset={srcset(from, files)} sizes={sizes} />)}
+      {offered.slice(0, -1).map(({ type, files }) => <source type={type} srcset={srcset(from, files)} {...widths(files)} />)}
       <img
-        src={relative(from, fallbackOf(picture))}
-        srcset={common === undefined || common.files.length < 2 ? undefined : srcset(from, common.files)}
-        sizes={sizes}
+        src={relative(from, fallbackOf(common))}
+        {...widths(common)}
         width={picture.width}
         height={picture.height}
         alt={photo.alt}

@@ -3,6 +3,7 @@ import { AboutPage } from "./about.tsx";
 import { AssembliesPage } from "./assemblies.tsx";
 import { AssemblyPage } from "./assembly.tsx";
 import { entriesPages } from "./entries.tsx";
+import { daysPages } from "./days.tsx";
 import { EntryPage } from "./entry.tsx";
 import { ForecastPage } from "./forecast.tsx";
 import { HomePage } from "./home.tsx";
@@ -22,6 +23,7 @@ export function storyPages(site: Site): PageFile[] {
     { path: "about.html", make: () => html(<AboutPage site={site} />) },
     { path: "404.html", make: () => html(<NotFoundPage site={site} />) },
     ...[...assemblies.keys()].map((id) => ({ path: `assembly/${id}.html`, make: () => html(<AssemblyPage site={site} id={id} />) })),
+    ...daysPages(site),
     ...entries.map((entry) => ({ path: `entry/${entry.id}.html`, make: () => html(<EntryPage site={site} entry={entry} />) })),
   ];
 }

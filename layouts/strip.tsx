@@ -12,7 +12,7 @@ export function Strip({ site, from, pictures }: { readonly site: Site; readonly 
       {pictures.map(({ entry, photo }) => (
         <li>
           <a href={relative(from, `entry/${entry.id}.html`)}>
-            <Image site={site} from={from} photo={photo} sizes="(min-width: 46rem) 24rem, 50vw" />
+            <Image site={site} from={from} photo={photo} sizes="(min-width: 46rem) 24rem, 50vw" widest={960} />
             <span class="strip__words"><span class="strip__title">{entry.title}</span> <span class="strip__day">{dateShort(entry.day)}</span></span>
           </a>
         </li>

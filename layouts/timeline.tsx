@@ -2,51 +2,50 @@ import type { JSX } from "preact";
 import { timelineDrawing } from "../src/charts/timeline.ts";
 import type { TimelineInput } from "../src/charts/timeline.ts";
 import type { Marked } from "../src/pages/marked.ts";
-import { markClass, shapeOf } from "./mark.tsx";
-
-interface TimelineProps {
-  readonly input: TimelineInput;
-  readonly title: string;
-  readonly says: string;
-}
+import { Strokes } from "./axes.tsx";
+import { isGrave } from "./mark.tsx";
+import { shapeRef } from "./shapes.tsx";
 
 const SIZES = [
   { part: "wide", width: 960, names: 112 },
   { part: "narrow", width: 400, names: 0 },
 ] as const;
 
-/** A shape of the marks, its middle at a point. */
-function Placed({ x, y, of, words }: { readonly x: number; readonly y: number; readonly of: Marked; readonly words: string }): JSX.Element {
-  const { solid, line } = shapeOf(of);
-  return (
-    <g class={markClass(of)} transform={`translate(${x - 7} ${y - 5}) scale(.7)`}>
-      <title>{words}</title>
-      {line === undefined ? null : <path class="mark__line" d={line} />}
-      {solid === undefined ? null : <path class="mark__solid" d={solid} />}
-    </g>
-  );
+interface TimelineProps {
+  readonly inputs: { readonly [part in (typeof SIZES)[number]["part"]]: TimelineInput };
+  readonly title: string;
+  readonly says: string;
 }
 
-function Drawing({ input, title, says, part, width, names }: TimelineProps & typeof SIZES[number]): JSX.Element {
-  const { height, left, right, base, ticks, posts, rows } = timelineDrawing(input, { width, names });
+/** Marks are drawn smaller here than beside words. */
+const SCALE = 0.7;
+const HALF = { width: 10, height: 7 };
+
+/** A shape of the marks, its middle at a point; told in words where there is a pointer to ask for them. */
+function Placed({ x, y, of, words }: { readonly x: number; readonly y: number; readonly of: Marked; readonly words?: string }): JSX.Element {
+  const placed = { href: shapeRef(of), x: Math.round(x / SCALE - HALF.width), y: Math.round(y / SCALE - HALF.height), class: isGrave(of) ? "mark--attention" : undefined };
+  return words === undefined ? <use {...placed} /> : <use {...placed}><title>{words}</title></use>;
+}
+
+function Drawing({ inputs, title, says, part, width, names }: TimelineProps & typeof SIZES[number]): JSX.Element {
+  const { height, left, right, base, ticks, posts, rows } = timelineDrawing(inputs[part], { width, names });
   const name = `timeline-${part}`;
   return (
     <svg class={`chart__${part}`} viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={`${name}-title ${name}-desc`}>
       <title id={`${name}-title`}>{title}</title>
       <desc id={`${name}-desc`}>{says}</desc>
-      <g class="axes">
+      <g class="axes" text-anchor="middle">
+        <Strokes class="grid grid--year" paths={ticks.filter(({ strong }) => strong).map(({ at }) => `M${at} 4V${base + 6}`)} />
+        <Strokes class="tick" paths={ticks.filter(({ strong }) => !strong).map(({ at }) => `M${at} ${base}v6`)} />
         {ticks.map(({ at, label, strong }) => (
-          <>
-            <path class={strong ? "grid grid--year" : "tick"} d={strong ? `M${at} 4V${base + 6}` : `M${at} ${base}v6`} />
-            <text class={strong ? "year" : undefined} x={at} y={base + 20} text-anchor="middle">{label}</text>
-          </>
+          <text class={strong ? "year" : undefined} x={at} y={base + 20}>{label}</text>
         ))}
       </g>
       {rows.map((row) => (
         <g class="row">
           <text class="row__name" x={names === 0 ? left : left - 8} y={row.nameY} text-anchor={names === 0 ? "start" : "end"}>{row.name}</text>
           <path class="row__line" d={`M${left} ${row.y + 8}H${right}`} />
-          {row.events.map(({ x, y, shape, words }) => <Placed x={x} y={y} of={shape as Marked} words={words} />)}
+          <g transform={`scale(${SCALE})`}>{row.events.map(({ x, y, shape, words }) => <Placed x={x} y={y} of={shape as Marked} {...(part === "wide" ? { words } : {})} />)}</g>
         </g>
       ))}
       {part === "wide" ? <text class="row__name" x={left - 8} y={base - 2} text-anchor="end">Hours a day</text> : null}

@@ -1,6 +1,6 @@
 /**
- * Lays a chart to hover and toggle over each drawing that was made at build time. Runs as a classic script after
- * `chart.umd.js`; where that is missing, or in print, the drawing stands.
+ * Lays a chart to hover and toggle over a drawing that was made at build time, once somebody points at the drawing: only then
+ * is `chart.umd.js`, which lies beside this script, asked for. Where it is missing, or in print, the drawing stands.
  */
 interface Facts {
   readonly title: string;
@@ -117,6 +117,7 @@ function layOver(figure: HTMLElement, Make: MakeChart): Live | undefined {
   const facts = JSON.parse(data.textContent ?? "") as Facts;
   const frame = document.createElement("div");
   frame.className = "chart__live";
+  frame.style.height = `${heightOf(drawing) + heightOf(figure.querySelector(".chart__key"))}px`;
   const canvas = document.createElement("canvas");
   canvas.setAttribute("role", "img");
   canvas.setAttribute("aria-label", `${facts.title}. ${facts.says}`);
@@ -127,14 +128,45 @@ function layOver(figure: HTMLElement, Make: MakeChart): Live | undefined {
   return { destroy: () => { chart.destroy(); frame.remove(); figure.classList.remove("chart--live"); } };
 }
 
+/** So that nothing below moves when the drawing is changed for the chart. */
+function heightOf(element: Element | null): number {
+  return element?.getBoundingClientRect().height ?? 0;
+}
+
+const here = (document.currentScript as HTMLScriptElement | null)?.src ?? "";
+let library: Promise<MakeChart | undefined> | undefined;
+
+/** Chart.js, asked for once. */
+function chartLibrary(): Promise<MakeChart | undefined> {
+  library ??= new Promise((loaded) => {
+    const script = document.createElement("script");
+    script.src = here.replace(/[^/]*$/, "chart.umd.js");
+    script.onload = () => loaded((window as unknown as { Chart?: MakeChart }).Chart);
+    script.onerror = () => loaded(undefined);
+    document.head.append(script);
+  });
+  return library;
+}
+
 function start(): void {
-  const Make = (window as unknown as { Chart?: MakeChart }).Chart;
-  if (Make === undefined) return;
-  const figures = [...document.querySelectorAll<HTMLElement>("figure[data-chart]")];
-  const draw = (): Live[] => figures.flatMap((figure) => layOver(figure, Make) ?? []);
-  let live = draw();
-  const again = (): void => { live.forEach((chart) => chart.destroy()); live = draw(); };
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", again);
+  const live = new Map<HTMLElement, Live>();
+  const draw = async (figure: HTMLElement): Promise<void> => {
+    const Make = await chartLibrary();
+    if (Make === undefined || (live.has(figure) && figure.classList.contains("chart--live"))) return;
+    const chart = layOver(figure, Make);
+    if (chart !== undefined) live.set(figure, chart);
+  };
+  for (const figure of document.querySelectorAll<HTMLElement>("figure[data-chart]")) {
+    const drawing = figure.querySelector(".chart__drawing");
+    drawing?.addEventListener("pointerenter", (event) => { if ((event as PointerEvent).pointerType === "mouse") void draw(figure); });
+    drawing?.addEventListener("click", () => void draw(figure));
+  }
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
+    for (const [figure, chart] of live) {
+      chart.destroy();
+      void draw(figure);
+    }
+  });
 }
 
 start();

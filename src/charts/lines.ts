@@ -35,6 +35,11 @@ export interface LinesDrawing {
 
 const NAME_HEIGHT = 17;
 
+/** Without points that lie within a level stretch: the line looks the same. */
+function turns(points: Series["points"]): Series["points"] {
+  return points.filter(([, value], at) => value !== points[at - 1]?.[1] || value !== points[at + 1]?.[1]);
+}
+
 /** Lines over time, each named at its end. */
 export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
   const all = input.against === undefined ? input.series : [...input.series, input.against];
@@ -46,7 +51,7 @@ export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
   const drawn = all.map(({ name, points }, at): DrawnLine => {
     const [day, value] = ends[at] ?? [input.from, 0];
     const end = { x: tenth(x(day)), y: tenth(y(value)) };
-    return { name, path: path(points) ?? "", end, nameAt: { x: frame.right + 10, y: names[at] ?? end.y } };
+    return { name, path: path(turns(points)) ?? "", end, nameAt: { x: frame.right + 10, y: names[at] ?? end.y } };
   });
   const ground = area<readonly [number, number]>().x(([day]) => x(day)).y0(y(0)).y1(([, value]) => y(value)).digits(1);
   const against = input.against === undefined ? undefined : drawn[drawn.length - 1];
@@ -55,6 +60,6 @@ export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
     frame,
     lines: drawn.slice(0, input.series.length),
     ...(against === undefined ? {} : { against }),
-    ...(input.filled === true && first !== undefined ? { area: ground(first.points) ?? "" } : {}),
+    ...(input.filled === true && first !== undefined ? { area: ground(turns(first.points)) ?? "" } : {}),
   };
 }

@@ -9,7 +9,7 @@ import { happenings } from "./happened.ts";
 import { plannedWithin } from "./planned.ts";
 import type { Shown } from "./shown.ts";
 import { lineageOf, minutesOf, storyOf } from "./story.ts";
-import { timelineOf } from "./timeline.ts";
+import { MOST_IN_ROW, timelineOf } from "./timeline.ts";
 import { hoursWords } from "./words.ts";
 
 export interface Told {
@@ -31,14 +31,20 @@ export interface AssemblyView {
   readonly next?: HoldPointFile;
   /** Days that tell of it or of what is within it, oldest first. */
   readonly told: readonly Told[];
-  /** Those to be listed: all, or where they are many only the days on the assembly itself; the others stand on the pages of what is within it. */
+  /** Those to be listed on the page of its days: all, or where they are many only the days on the assembly itself; the others stand on the pages of what is within it. */
   readonly listed: readonly Told[];
-  readonly timeline?: TimelineInput;
+  /** Those of them that its own page lists: the last. */
+  readonly lately: readonly Told[];
+  readonly timeline?: { readonly wide: TimelineInput; readonly narrow: TimelineInput };
   readonly hours?: Chart;
 }
 
 /** A list of more days than that says more on several pages. */
 const MOST_LISTED = 250;
+/** So many that the page of an assembly comes fast however long it takes to build it. */
+const MOST_LATELY = 10;
+/** A page of its own for no more than two or three days would be one way too many. */
+const WORTH_A_PAGE = 3;
 
 export function assemblyView(shown: Shown, id: string): AssemblyView | undefined {
   const { record, evidence } = shown;
@@ -48,11 +54,13 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
   const story = storyOf(shown);
   const within = new Set(file.within);
   const told = (story.entriesOf.get(id) ?? []).map((entry) => ({ entry, minutes: minutesHere(entry, within), happenings: happenings(entry, shown) }));
+  const here = new Set(listedOn(shown, id));
+  const listed = told.filter(({ entry }) => here.has(entry));
   const planned = plannedWithin(shown, id);
   const next = file.nextHoldPoint === undefined ? undefined : evidence.holdPoints.get(file.nextHoldPoint);
   return {
-    assembly, file, told,
-    listed: told.length <= MOST_LISTED ? told : told.filter(({ entry }) => story.homesOf.get(entry.id)?.has(id) === true),
+    assembly, file, told, listed,
+    lately: hasDaysPage(shown, id) ? listed.slice(-MOST_LATELY) : listed,
     above: lineageOf(record, id).slice(1).reverse(),
     children: story.children.get(id) ?? [],
     minutes: total(story.workOf.get(id) ?? []),
@@ -60,8 +68,19 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
     holdPoints: assembly.holdPoints.flatMap((point) => evidence.holdPoints.get(point.id) ?? []),
     ...(planned === undefined ? {} : { planned }),
     ...(next === undefined ? {} : { next }),
-    ...(told.length === 0 ? {} : { timeline: timelineOf(told), hours: hoursOf(shown, assembly) }),
+    ...(told.length === 0 ? {} : { timeline: { wide: timelineOf(told, MOST_IN_ROW.wide), narrow: timelineOf(told, MOST_IN_ROW.narrow) }, hours: hoursOf(shown, assembly) }),
   };
+}
+
+function listedOn(shown: Shown, id: string): readonly Entry[] {
+  const { entriesOf, homesOf } = storyOf(shown);
+  const told = entriesOf.get(id) ?? [];
+  return told.length <= MOST_LISTED ? told : told.filter((entry) => homesOf.get(entry.id)?.has(id) === true);
+}
+
+/** Whether the days of an assembly have a page of their own. */
+export function hasDaysPage(shown: Shown, id: string): boolean {
+  return listedOn(shown, id).length > MOST_LATELY + WORTH_A_PAGE;
 }
 
 function minutesHere(entry: Entry, within: ReadonlySet<string>): number {

@@ -5,15 +5,15 @@ import { dayAt } from "./chart.ts";
 import { type Happening, ROWS } from "./happened.ts";
 import { dateShort, grouped, monthWords } from "./words.ts";
 
-/** Beyond that marks would stand on each other's shoulders: things alike are then drawn once a month. */
-const MOST_IN_ROW = 120;
+/** Marks in a row beyond which they would stand on each other's shoulders: things alike are then drawn once a month. */
+export const MOST_IN_ROW = { wide: 60, narrow: 24 } as const;
 
 interface Dated {
   readonly day: string;
   readonly happening: Happening;
 }
 
-export function timelineOf(told: readonly Told[]): TimelineInput {
+export function timelineOf(told: readonly Told[], most: number): TimelineInput {
   const days = told.map(({ entry }) => dayAt(entry.day));
   const from = days[0] ?? 0;
   const to = days[days.length - 1] ?? from;
@@ -21,12 +21,12 @@ export function timelineOf(told: readonly Told[]): TimelineInput {
   return {
     from, to: Math.max(to, from + 27),
     work: told.map(({ entry, minutes }) => ({ day: dayAt(entry.day), hours: minutes / 60 })),
-    rows: ROWS.map((name) => ({ name, events: eventsOf(all.filter(({ happening: { row } }) => row === name)) })),
+    rows: ROWS.map((name) => ({ name, events: eventsOf(all.filter(({ happening: { row } }) => row === name), most) })),
   };
 }
 
-function eventsOf(row: readonly Dated[]): Event[] {
-  if (row.length > MOST_IN_ROW) return byMonth(row);
+function eventsOf(row: readonly Dated[], most: number): Event[] {
+  if (row.length > most) return byMonth(row);
   return row.map(({ day, happening: { mark, what, word } }) => ({ day: dayAt(day), shape: mark, words: `${dateShort(day)}: ${what}, ${word}` }));
 }
 

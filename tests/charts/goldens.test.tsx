@@ -3,6 +3,7 @@ import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import { ChartFigure } from "../../layouts/chart.tsx";
 import { Mark } from "../../layouts/mark.tsx";
+import { withShapes } from "../../layouts/shapes.tsx";
 import { Timeline } from "../../layouts/timeline.tsx";
 import type { Chart } from "../../src/pages/chart.ts";
 import type { Marked } from "../../src/pages/marked.ts";
@@ -30,13 +31,14 @@ describe("Drawings", () => {
       from: 20090, to: 20180, work: [{ day: 20090, hours: 4 }, { day: 20120, hours: 2 }],
       rows: [{ name: "Batches", events: [{ day: 20090, shape: "accepted", words: "Batch B-1, accepted" }, { day: 20091, shape: "quarantined", words: "Batch <B-2>" }] }],
     };
-    await expect(lined(renderToString(<Timeline input={input} title="Wing" says="Two days." />))).toMatchFileSnapshot("goldens/timeline.html");
+    await expect(lined(renderToString(<Timeline inputs={{ wide: input, narrow: input }} title="Wing" says="Two days." />))).toMatchFileSnapshot("goldens/timeline.html");
   });
 
   it("of marks are as they were, and no two that mean different things look alike", async () => {
-    const shapes = MARKS.map((of) => renderToString(<Mark of={of} />));
+    const shapes = MARKS.map((of) => withShapes(`${renderToString(<Mark of={of} />)}<main>`));
     await expect(lined(shapes.join("\n"))).toMatchFileSnapshot("goldens/marks.html");
-    const paths = shapes.map((html) => html.replace(/<span class="mark__word">.*/, "").replace(" mark--attention", ""));
+    const paths = shapes.map((html) => /<defs><g id="[^"]+">(.*)<\/g><\/defs>/.exec(html)?.[1]);
+    expect(paths).not.toContain(undefined);
     expect(new Set(paths).size).toBe(MARKS.length);
   });
 });

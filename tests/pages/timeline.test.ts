@@ -13,7 +13,7 @@ function told(days: number, wordOf: (at: number) => "accepted" | "rejected"): To
   });
 }
 
-const batches = (all: readonly Told[]) => timelineOf(all).rows.find(({ name }) => name === "Batches")?.events ?? [];
+const batches = (all: readonly Told[], most = 120) => timelineOf(all, most).rows.find(({ name }) => name === "Batches")?.events ?? [];
 
 it("A row of a timeline has each thing on its day", () => {
   const events = batches(told(120, () => "accepted"));
