@@ -5,6 +5,7 @@ import { anchor, relative } from "../src/pages/address.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { AboutVerdicts } from "./about-verdicts.tsx";
 import { Page, Prose } from "./page.tsx";
+import { SealText } from "./seal.tsx";
 
 const PATH = "about.html";
 
@@ -19,6 +20,7 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
         <ul class="bare">
           <li><a href="#cautions">Cautions</a></li><li><a href="#verdicts">How verdicts are reached</a></li><li><a href="#rules">Every rule and its source</a></li>
           <li><a href="#adhesives">Adhesives</a></li><li><a href="#procedures">Test procedures</a></li><li><a href="#left-out">What this edition leaves out</a></li>
+          <li><a href="#seal">Seal</a></li>
         </ul>
       </nav>
       <Cautions />
@@ -27,6 +29,10 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
       <Adhesives site={site} />
       <Procedures site={site} />
       <LeftOut site={site} />
+      <section class="section" id="seal">
+        <h2>Seal</h2>
+        <SealText seal={site.shown.seal} />
+      </section>
     </Page>
   );
 }

@@ -1,9 +1,10 @@
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
+import { lastSeal } from "./archive/seal/chain.ts";
 import { reckon } from "./evidence/evidence.ts";
 import type { Evidence } from "./evidence/types.ts";
 import { editionOf } from "./pages/edition.ts";
-import type { Edition } from "./pages/shown.ts";
+import type { Edition, NamedSeal } from "./pages/shown.ts";
 import { counted } from "./pages/words.ts";
 import { inOrder, type Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
@@ -62,9 +63,9 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
     const pictures = await openPictures(request.cache);
     const prepared = await prepare(request, tell, { pictures });
     if ("problems" in prepared) return prepared;
-    const { record, ready } = prepared;
+    const { record } = prepared;
     const evidence = reckon(record);
-    const editions = await publishAll(record, evidence, ready, request, making.folder);
+    const editions = await publishAll(prepared, evidence, request, making.folder);
     await making.moveIntoPlace();
     if (request.prune === true) tell.line(`Cleared the cache of ${counted(await pictures.prune(), "picture or document", "pictures and documents")}.`);
     return { record, evidence, editions };
@@ -76,7 +77,7 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
 /** What every work on a record begins with. */
 export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day">;
 
-export type Prepared = { readonly problems: readonly Problem[] } | { readonly record: Record; readonly ready: ReadyFiles };
+export type Prepared = { readonly problems: readonly Problem[] } | { readonly record: Record; readonly ready: ReadyFiles; readonly seal?: NamedSeal };
 
 /** What is kept by whoever prepares the same record again and again; `memory` takes as much room as the record. */
 export interface Kept {
@@ -95,7 +96,16 @@ export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept
   if ("problems" in read) return read;
   tell.line(readWords(read.record));
   const ready = await readyPictures(request.content, read.record, pictures, tell);
-  return ready.problems.length > 0 ? { problems: inOrder(ready.problems) } : { record: read.record, ready };
+  if (ready.problems.length > 0) return { problems: inOrder(ready.problems) };
+  const seal = await sealToName(request.content, tell);
+  return { record: read.record, ready, ...(seal === undefined ? {} : { seal }) };
+}
+
+async function sealToName(content: string, tell: Teller): Promise<NamedSeal | undefined> {
+  const seal = await lastSeal(content);
+  if (seal !== "broken") return seal;
+  tell.line("The list of seals is not whole, so no page names a seal. See what is wrong: scarfline verify");
+  return undefined;
 }
 
 /** All problems of a record, its pictures included; nothing is written but the cache. */
@@ -104,12 +114,12 @@ export async function check(request: PrepareRequest, tell: Teller): Promise<read
   return "problems" in prepared ? prepared.problems : [];
 }
 
-async function publishAll(record: Record, evidence: Evidence, ready: ReadyFiles, request: BuildRequest, folder: string): Promise<EditionBuilt[]> {
+async function publishAll({ record, ready, seal }: Exclude<Prepared, { readonly problems: unknown }>, evidence: Evidence, request: BuildRequest, folder: string): Promise<EditionBuilt[]> {
   const built: EditionBuilt[] = [];
   for (const edition of request.editions) {
     const place = request.apart ? edition : "";
     await mkdir(join(folder, place), { recursive: true });
-    const published = await publish(editionOf(record, evidence, edition), ready, request.program, join(folder, place));
+    const published = await publish(editionOf(record, evidence, edition, seal), ready, request.program, join(folder, place));
     built.push({ ...published, edition, folder: join(request.out, place) });
   }
   return built;

@@ -8,6 +8,7 @@ import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/verdict-words.ts";
 import { dateWords } from "../../src/pages/words.ts";
 import { Mark } from "../mark.tsx";
 import { EDITION_WORDS, Page } from "../page.tsx";
+import { SealText } from "../seal.tsx";
 import { AppendixBatches } from "./appendix-batches.tsx";
 import { AppendixJoints } from "./appendix-joints.tsx";
 import { AppendixRules, AppendixTrials } from "./appendix-rest.tsx";
@@ -38,10 +39,10 @@ const PARTS: readonly (readonly [id: string, title: string, make: (site: Site, n
 ];
 
 export function Appendix({ site }: { readonly site: Site }): JSX.Element {
-  const { record, edition, leavesOut } = site.shown;
+  const { record, edition, leavesOut, seal } = site.shown;
   const { name, type } = record.aircraft;
   return (
-    <Page site={site} path={PATH} kind="appendix" title="Appendix: all of the evidence" styles={runningHeads(name, EDITION_WORDS[edition], dateWords(record.day))} description="All of the evidence as one document, for paper or PDF.">
+    <Page site={site} path={PATH} kind="appendix" title="Appendix: all of the evidence" styles={runningHeads(name, EDITION_WORDS[edition], record.day, seal)} description="All of the evidence as one document, for paper or PDF.">
       <article class="appendix">
         <header class="appendix__front">
           <p class="appendix__name">{name}, {type}</p>
@@ -49,6 +50,8 @@ export function Appendix({ site }: { readonly site: Site }): JSX.Element {
           <p class="title__lead">{EDITION_WORDS[edition]} of the record of {dateWords(record.day)}.</p>
           <p class="appendix__caution">This document says what was written down and what follows from it by the rules in its last part. It does not certify airworthiness. The drawings, the adhesive maker’s data sheet, the authority’s rules and the inspector’s judgement stand above every limit in it.</p>
           {leavesOut.length === 0 ? null : <><p class="label">This edition leaves out</p><ul>{leavesOut.map((kind) => <li>{kind}</li>)}</ul></>}
+          <p class="label">Seal</p>
+          <SealText seal={seal} />
           <nav aria-label="Contents">
             <h2>Contents</h2>
             <ol class="appendix__contents">{PARTS.map(([id, title]) => <li><a href={`#${id}`}>{title}</a></li>)}</ol>

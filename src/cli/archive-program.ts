@@ -44,8 +44,14 @@ function addVerify(program: Command, surroundings: Surroundings, exit: (code: nu
     .description("Holds a record against its seals, or a bag (RFC 8493; anyone's: a folder, a .zip, a .tar.gz, or a folder that holds the parts of one) against its manifests. Tells what is missing, changed, added or unsafe. Changes nothing, fetches nothing, and reads nothing outside.")
     .argument("[path]", "the record's folder, or the bag", "content")
     .option("--signers <file>", "check signatures of seals against this file of allowed signers; its form is in `man ssh-keygen`")
+    .addOption(new Option("--seal <digest>", "a seal's digest from elsewhere, such as a page or a print: whether that seal is still in the list").argParser(digest))
     .option("--json", "print what is found as JSON")
-    .addHelpText("after", `\nExamples:\n  scarfline verify\n  scarfline verify ~/build-record --signers signers.txt\n  scarfline verify archive/heron-2026-11-20.zip\n  scarfline verify --json /media/stick/bag\n${EXIT_CODES}`)
+    .addHelpText("after", `
+The list of seals shows by itself when a line in it was altered, put in or taken out, but not when it was cut off at its
+end or written anew with all its manifests. A digest that is known from elsewhere shows that too: the appendix and the
+page "About this record" of every edition name that of the last seal. Its first 16 digits are enough.
+
+Examples:\n  scarfline verify\n  scarfline verify ~/build-record --signers signers.txt\n  scarfline verify ~/build-record --seal 9f86d081884c7d65\n  scarfline verify archive/heron-2026-11-20.zip\n  scarfline verify --json /media/stick/bag\n${EXIT_CODES}`)
     .action(async (path, options) => exit(await verifyCommand(path, options, surroundings)));
 }
 
@@ -79,4 +85,10 @@ function size(text: string): number {
   const bytes = sizeOf(text);
   if (bytes === undefined) throw new InvalidArgumentError("A size is written as 650 MB, 4.7 GB or 2 GiB.");
   return bytes;
+}
+
+function digest(text: string): string {
+  const digits = text.replaceAll(/\s/g, "").toLowerCase();
+  if (!/^[0-9a-f]{16,64}$/.test(digits)) throw new InvalidArgumentError("A digest is written as 16 to 64 of the digits 0 to 9 and a to f.");
+  return digits;
 }

@@ -25,11 +25,11 @@ export async function bagCommand({ out, baggingDate, serialise, split, ...option
     return EXIT.problems;
   }
   const { version } = JSON.parse(readFileSync(new URL("package.json", program), "utf8")) as { version: string };
-  const { record, ready } = prepared;
+  const { record, ready, seal } = prepared;
   const tell = tellerFor(surroundings, bytesProgress("Bagging"));
   const bagging = {
     content: request.content, program: request.program, out, state, version,
-    ...(baggingDate === undefined ? {} : { baggingDate }), ...(serialise === undefined ? {} : { serialise }), ...(split === undefined ? {} : { split }),
+    ...(baggingDate === undefined ? {} : { baggingDate }), ...(serialise === undefined ? {} : { serialise }), ...(split === undefined ? {} : { split }), ...(seal === undefined ? {} : { seal }),
   };
   const { path, parts, files, bytes, stood } = await writeBag(bagging, record, reckon(record), ready, tell.progress);
   const what = `${parts === 1 ? "the bag" : `${parts} bags`}: ${files} files, ${bytesWords(bytes)}`;

@@ -1,29 +1,29 @@
 import { Findings } from "../archive/finding.ts";
-import { verifyRecord } from "../archive/seal/verify-record.ts";
+import { type KnownElsewhere, verifyRecord } from "../archive/seal/verify-record.ts";
 import { lookAt } from "../archive/source/open.ts";
 import { verifyBags } from "../archive/verify/verify.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { bytesProgress, bytesWords, tellerFor } from "./teller.ts";
 
-interface VerifyOptions {
-  readonly signers?: string;
+interface VerifyOptions extends KnownElsewhere {
   readonly json?: boolean;
 }
 
-export async function verifyCommand(path: string, { signers, json = false }: VerifyOptions, surroundings: Surroundings): Promise<number> {
+export async function verifyCommand(path: string, { json = false, ...known }: VerifyOptions, surroundings: Surroundings): Promise<number> {
   const found = await lookAt(path);
   if (found.kind === "nothing") throw new WrongUse(`${found.why} Give a record's folder, a bag's folder, a .zip or a .tar.gz.`);
+  if (found.kind === "bags" && (known.seal ?? known.signers) !== undefined) throw new WrongUse(`Seals are held against a record, and ${path} is a bag. Bring the record back (scarfline restore), or give the data/record of a bag that is unpacked.`);
   const findings = new Findings();
   const tell = tellerFor(surroundings, found.kind === "record" ? (done, of) => `Checking: ${done} of ${of} files` : bytesProgress("Checking"));
   const progress = json ? () => undefined : tell.progress;
-  const summary = found.kind === "record" ? await recordSummary(path, signers, findings, progress) : await bagSummary(found.paths, findings, progress);
+  const summary = found.kind === "record" ? await recordSummary(path, known, findings, progress) : await bagSummary(found.paths, findings, progress);
   if (json) surroundings.out(`${JSON.stringify({ path, faults: findings.faults, findings: findings.all, untold: findings.untold }, undefined, 2)}\n`);
   else tellAll(findings, summary, tell.line, surroundings);
   return findings.faults === 0 ? EXIT.fine : EXIT.problems;
 }
 
-async function recordSummary(path: string, signers: string | undefined, findings: Findings, progress: (done: number, of: number) => void): Promise<string> {
-  const { seals, files } = await verifyRecord(path, signers, findings, progress);
+async function recordSummary(path: string, known: KnownElsewhere, findings: Findings, progress: (done: number, of: number) => void): Promise<string> {
+  const { seals, files } = await verifyRecord(path, known, findings, progress);
   const last = seals.at(-1);
   if (last === undefined) return `There is no seal in ${path}, so nothing can be said of it. Set one: scarfline seal`;
   const count = seals.length === 1 ? "the seal" : `all ${seals.length} seals`;

@@ -1,6 +1,6 @@
 import type { Evidence } from "../evidence/types.ts";
 import type { Record, Ref } from "../record/types.ts";
-import type { Edition, Shown } from "./shown.ts";
+import type { Edition, NamedSeal, Shown } from "./shown.ts";
 import { UNNAMED, veilOf, type Veil } from "./veil.ts";
 import { veiledEvidence } from "./veiled-evidence.ts";
 import { veiledRecord } from "./veiled-record.ts";
@@ -12,13 +12,15 @@ export const SOMEONE = "someone this edition does not name";
  *
  * `evidence` must be that of the whole record; verdicts, states and findings keep what they say there.
  * The result is built anew and holds nothing else: no page, feed, ledger or search index made from it can tell
- * what it does not hold. The archive shows everything.
+ * what it does not hold. The archive shows everything. Each edition names the last seal: one that only few know of proves little,
+ * and nobody gets from a digest to what it was made from.
  */
-export function editionOf(record: Record, evidence: Evidence, edition: Edition): Shown {
-  if (edition === "archive") return shownOf(edition, record, evidence, []);
+export function editionOf(record: Record, evidence: Evidence, edition: Edition, seal?: NamedSeal): Shown {
+  const sealed = seal === undefined ? {} : { seal };
+  if (edition === "archive") return { ...shownOf(edition, record, evidence, []), ...sealed };
   const veil = veilOf(record, edition);
   const veiled = veiledRecord(record, veil);
-  return shownOf(edition, veiled.record, veiledEvidence(record, evidence, veiled, veil), leftOut(veil));
+  return { ...shownOf(edition, veiled.record, veiledEvidence(record, evidence, veiled, veil), leftOut(veil)), ...sealed };
 }
 
 function shownOf(edition: Edition, record: Record, evidence: Evidence, leavesOut: readonly string[]): Shown {

@@ -1,6 +1,6 @@
 /** What one edition shows: the only things a page may read. */
 import type { Evidence } from "../evidence/types.ts";
-import type { Audience, FilePath, Record, Ref } from "../record/types.ts";
+import type { Audience, Day, FilePath, Record, Ref } from "../record/types.ts";
 
 export type Edition = Audience;
 
@@ -12,6 +12,15 @@ export interface Picture {
   readonly colour: string;
   /** Of each format from the best to the most common, widths from narrow to wide. */
   readonly sources: readonly { readonly type: string; readonly files: readonly { readonly path: string; readonly width: number }[] }[];
+}
+
+/** A seal as pages name it: by what tells nothing of what is in the record, and yet proves that it was so. */
+export interface NamedSeal {
+  /** Its line in `seals.txt`, from 1. */
+  readonly number: number;
+  readonly date: Day;
+  /** SHA-256 of `seals.txt` up to and with its line, and so of every seal before it too. */
+  readonly digest: string;
 }
 
 /**
@@ -28,6 +37,8 @@ export interface Shown {
   readonly nameOf: (person: string) => string;
   /** Kinds of fact that this edition leaves out, in words, without counts. */
   readonly leavesOut: readonly string[];
+  /** The last seal that was set on the record, if there is one. */
+  readonly seal?: NamedSeal;
 }
 
 /** Everything that templates are given. `prose` renders Markdown passages; `root` is added to it by each page. */

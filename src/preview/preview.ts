@@ -65,7 +65,7 @@ export async function renewing(request: PrepareRequest & Pick<PreviewRequest, "e
   return async () => {
     const prepared = await prepare(request, tell, kept);
     if ("problems" in prepared) return prepared;
-    const layout = layOut(editionOf(prepared.record, reckon(prepared.record), request.edition), prepared.ready);
+    const layout = layOut(editionOf(prepared.record, reckon(prepared.record), request.edition, prepared.seal), prepared.ready);
     await site.renew(layout);
     return { pages: layout.pages.length };
   };

@@ -1,4 +1,4 @@
-import { appendFileSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { readRecord } from "../../src/record/read.ts";
@@ -71,31 +71,6 @@ describe("scarfline seal", () => {
 });
 
 describe("scarfline verify of a record", () => {
-  it("says what changed, is missing and was added since the last seal; what was added is no fault", async () => {
-    const content = await recordIn(scratch());
-    await sealOn(content, "2021-04-01");
-    writeFileSync(join(content, "entries/2021-04-02-later.md"), "later");
-    expect(await verify(content)).toEqual({
-      code: 0, err: "",
-      out: "entries/2021-04-02-later.md: added since the seal of 2021-04-01; not sealed yet\n10 files held against the seal up to 2021-04-01: what was sealed is as it was.\n",
-    });
-    appendFileSync(join(content, ENTRY), " ");
-    rmSync(join(content, "papers/letter.txt"));
-    expect(await verify(content)).toMatchObject({
-      code: 1, err: `${ENTRY}: changed since the seal of 2021-04-01\npapers/letter.txt: missing since the seal of 2021-04-01\n`,
-      out: expect.stringContaining("9 files held against the seal up to 2021-04-01: 2 faults.\n"),
-    });
-  });
-
-  it("says what changed between two seals", async () => {
-    const content = await recordIn(scratch());
-    await sealOn(content, "2021-04-01");
-    appendFileSync(join(content, ENTRY), "More.\n");
-    await sealOn(content, "2021-05-01");
-    const { code, out } = await verify(content);
-    expect({ code, out }).toEqual({ code: 0, out: `${ENTRY}: changed between the seals of 2021-04-01 and 2021-05-01\n9 files held against all 2 seals up to 2021-05-01: what was sealed is as it was.\n` });
-  });
-
   it("says plainly that a record without a seal cannot be held against anything", async () => {
     const content = await recordIn(scratch());
     expect((await verify(content)).out).toBe(`There is no seal in ${content}, so nothing can be said of it. Set one: scarfline seal\n`);
@@ -118,16 +93,14 @@ describe("scarfline verify of a record", () => {
     expect(await sealOn(content, "2021-05-02")).toMatchObject({ code: 2, err: expect.stringContaining("The seals so far are not whole") });
   });
 
-  it("finds that a manifest of a seal was changed or taken away, and a file that no seal names", async () => {
+  it("finds that a manifest of a seal was changed or taken away", async () => {
     const content = await recordIn(scratch());
     await sealOn(content, "2021-04-01");
     const path = join(content, "seals/2021-04-01.sha256");
     appendFileSync(path, "\n");
     expect((await verify(content)).err).toBe("seals/2021-04-01.sha256: changed: its SHA-256 is not the one that the seal of 2021-04-01 has in seals.txt\n");
-    renameSync(path, join(content, "seals/2020-01-01.sha256"));
-    const { err, out } = await verify(content);
-    expect(err).toBe("seals/2021-04-01.sha256: missing: the manifest of the seal of 2021-04-01\n");
-    expect(out).toContain("seals/2020-01-01.sha256: no seal in seals.txt names it");
+    rmSync(path);
+    expect((await verify(content)).err).toBe("seals/2021-04-01.sha256: missing: the manifest of the seal of 2021-04-01\n");
   });
 });
 

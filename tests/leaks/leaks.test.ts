@@ -55,6 +55,7 @@ describe("Of a record with a word in every place where one can be", () => {
       expect(planted.words.filter((word) => word.typed && !inRecord.has(word)).map((word) => told(word)), "not found by the search in the record itself").toEqual([]);
       for (const edition of EDITIONS) {
         const hits = found(join(site, edition), planted.words);
+        expect(readFileSync(join(site, edition, "appendix.html"), "utf8"), `${edition} names the seal`).toContain("The last seal on this record is number 1");
         const shown = (word: Word): boolean => word.told && mayShow(word, edition, planted.publicShows);
         expect([...hits].filter(([word]) => !shown(word)).map(([word, paths]) => told(word, paths)), `${edition} leaks`).toEqual([]);
         expect(planted.words.filter((word) => shown(word) && word.optional !== true && !hits.has(word)).map((word) => told(word)), `${edition} lacks`).toEqual([]);

@@ -1,4 +1,5 @@
 /** A whole record with a word in every place that a builder can type in or photograph into. */
+import { createHash } from "node:crypto";
 import type { Audience, Withheld } from "../../src/record/types.ts";
 import { file } from "./files.ts";
 import { climate, type Files, type Ground, lots, type Made, prose, trials } from "./ground.ts";
@@ -28,7 +29,15 @@ export async function plantedRecord(pick: Ground["pick"], { salt = "", extra = f
   const sessions = [await session(around, "2025-03-01", "public", "W-1"), await session(around, "2025-03-02", hidden, "W-2"), await session(around, "2025-03-03", "public", "W-3")];
   if (extra) files[`entries/2025-03-04-${words.say("one entry more: id", "archive")}.md`] = file({ date: "2025-03-04", title: words.say("one entry more: title", "archive"), assembly: "wing", for: "archive", hours: [{ who: "builder", task: "gluing", time: "9:17" }] });
   await later(around, sessions, hidden);
+  seals(ground);
   return { files, words: words.all, publicShows };
+}
+
+/** A seal of everything: pages name the list of seals by its digest, and nothing in it by itself. */
+function seals({ words, files }: Ground): void {
+  const list = `${"0".repeat(64)}  entries/2025-03-02-${words.say("seal: file in its manifest", "archive", { told: false })}.md\n`;
+  files["seals/2025-04-30.sha256"] = list;
+  files["seals.txt"] = `2025-04-30 ${"5ea1".repeat(16)} ${createHash("sha256").digest("hex")} 61 seals/2025-04-30.sha256\n`;
 }
 
 async function aircraft(ground: Ground, publicShows: readonly Withheld[]): Promise<Made[]> {

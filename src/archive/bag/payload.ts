@@ -3,6 +3,8 @@ import { readdir, stat } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import { ArchiveRefused } from "../refused.ts";
 import { nameFault } from "../safe-path.ts";
+import { readChain } from "../seal/chain.ts";
+import { leftOver } from "../seal/left-over.ts";
 import { recordFiles } from "../seal/record-files.ts";
 
 /** A file of the payload: its path below `data/`, and where its bytes are. */
@@ -12,10 +14,12 @@ export interface Piece {
   readonly from: { readonly file: string } | { readonly text: string };
 }
 
-/** Every file of the record: those that are read, the seals, and the schemas for editors; no hidden ones. */
+/** Every file of the record: those that are read, the seals that are set, and the schemas for editors; no hidden ones. */
 export async function recordPieces(content: string): Promise<Piece[]> {
   const { root, files } = recordFiles(content);
-  const beside = [...(await filesBelow(root, "schemas")), ...(await filesBelow(root, "seals")), ...(await filesBelow(root, "seals.txt"))];
+  const { begun } = await leftOver(root, await readChain(root, { fault: () => undefined, note: () => undefined }));
+  const seals = (await filesBelow(root, "seals")).filter((path) => !begun.includes(path));
+  const beside = [...(await filesBelow(root, "schemas")), ...seals, ...(await filesBelow(root, "seals.txt"))];
   return Promise.all([...files, ...beside].sort().map(async (path) => ({ path: `record/${path}`, size: (await stat(join(root, path))).size, from: { file: join(root, path) } })));
 }
 

@@ -4,6 +4,7 @@ import { basename, dirname, join, resolve, sep } from "node:path";
 import type { Evidence } from "../../evidence/types.ts";
 import { editionOf } from "../../pages/edition.ts";
 import { ledgersOf } from "../../pages/ledgers.ts";
+import type { NamedSeal } from "../../pages/shown.ts";
 import type { ReadyFiles } from "../../publish/pictures/ready.ts";
 import { publish } from "../../publish/publish.ts";
 import type { Record } from "../../record/types.ts";
@@ -29,6 +30,8 @@ export interface BagRequest {
   readonly serialise?: Serialisation;
   /** Bytes that no bag may exceed. */
   readonly split?: number;
+  /** The last seal of the record, for the pages to name. */
+  readonly seal?: NamedSeal;
   /** `recordState` from before the record was read. */
   readonly state: string;
 }
@@ -87,8 +90,8 @@ async function make(request: BagRequest, record: Record, evidence: Evidence, rea
   return { parts: parts.length, files: parts.flat().length, bytes: of, whole };
 }
 
-async function gather({ content, program, version }: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, site: string): Promise<Piece[]> {
-  const shown = editionOf(record, evidence, "archive");
+async function gather({ content, program, version, seal }: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, site: string): Promise<Piece[]> {
+  const shown = editionOf(record, evidence, "archive", seal);
   await mkdir(site, { recursive: true });
   await publish(shown, ready, program, site);
   const ledgers = ledgersOf(shown).map(({ path, text }) => textPiece(`ledgers/${basename(path)}`, text));

@@ -1,8 +1,9 @@
 /** The list of seals: one line each, every line holding the digest of all that stands before it. */
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
+import type { NamedSeal } from "../../pages/shown.ts";
 import { sha256Of } from "../digest.ts";
-import type { Tellings } from "../finding.ts";
+import { Findings, type Tellings } from "../finding.ts";
 import { ArchiveRefused } from "../refused.ts";
 
 export const SEALS = "seals.txt";
@@ -22,6 +23,10 @@ export interface Seal {
 
 export function sealLine({ date, record, before, files, manifest }: Seal): string {
   return `${date} ${record} ${before} ${files} ${manifest}\n`;
+}
+
+export function signatureFileOf(manifest: string): string {
+  return `${manifest.replace(/\.sha256$/, "")}.sig`;
 }
 
 /** A seal that stands in the list. */
@@ -56,6 +61,15 @@ export async function readChain(content: string, findings: Tellings): Promise<Ch
     if (seal !== undefined) seals.push({ ...seal, upTo: text.slice(0, at) });
   }
   return { text, seals };
+}
+
+/** The last seal as pages name it; undefined where none is set. */
+export async function lastSeal(content: string): Promise<NamedSeal | "broken" | undefined> {
+  const findings = new Findings();
+  const { seals } = await readChain(content, findings);
+  const last = seals.at(-1);
+  if (findings.faults > 0) return "broken";
+  return last === undefined ? undefined : { number: seals.length, date: last.date, digest: chainDigest(last.upTo) };
 }
 
 /** What `sha256sum` prints for the first lines of the list. */

@@ -1,10 +1,11 @@
-import { mkdir, readFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { sha256Of } from "../digest.ts";
 import { replaceFile } from "../durable.ts";
 import { Findings } from "../finding.ts";
 import { ArchiveRefused } from "../refused.ts";
-import { chainDigest, nextManifest, readChain, type Seal, SEALS, sealLine } from "./chain.ts";
+import { chainDigest, nextManifest, readChain, type Seal, SEALS, sealLine, signatureFileOf } from "./chain.ts";
+import { beginSeal } from "./left-over.ts";
 import { manifestOf, recordDigests } from "./record-files.ts";
 import { signatureOf } from "./signature.ts";
 
@@ -23,11 +24,12 @@ export type Sealed = { readonly seal: Seal; readonly signature?: string } | { re
  * The line comes last and in one go, so that a seal broken off at any instant leaves the former seals whole and none that is half made.
  *
  * The signature is of `seals.txt` up to and with the new line, and so of every seal before it too.
- * @throws ArchiveRefused where the seals so far are not whole, or the last is of a later day
+ * @throws ArchiveRefused where the seals so far are not whole or seem to have lost some, or the last is of a later day
  */
 export async function seal({ content, date, key }: SealRequest, progress: (done: number, of: number) => void): Promise<Sealed> {
   const findings = new Findings();
-  const { text, seals } = await readChain(content, findings);
+  const chain = await readChain(content, findings);
+  const { text, seals } = chain;
   const broken = findings.all.find(({ severity }) => severity === "fault");
   if (broken) throw new ArchiveRefused(`The seals so far are not whole, so no other is set after them. ${broken.place}: ${broken.message}. Bring back ${SEALS} as it was, and see: scarfline verify`);
   const last = seals.at(-1);
@@ -38,11 +40,12 @@ export async function seal({ content, date, key }: SealRequest, progress: (done:
   if (last?.record === record) return { unchanged: last };
   const next: Seal = { date, record, before: chainDigest(text), files: digests.size, manifest: nextManifest(seals, date) };
   const whole = text + sealLine(next);
-  await mkdir(join(content, "seals"), { recursive: true });
+  const making = await beginSeal(content, chain, next.manifest);
   await replaceFile(join(content, next.manifest), manifest);
-  const signature = key === undefined ? undefined : `${next.manifest.replace(/\.sha256$/, "")}.sig`;
+  const signature = key === undefined ? undefined : signatureFileOf(next.manifest);
   if (key !== undefined && signature !== undefined) await replaceFile(join(content, signature), await signatureOf(whole, key));
   await addLine(content, text, whole);
+  await making.end();
   return { seal: next, ...(signature === undefined ? {} : { signature }) };
 }
 

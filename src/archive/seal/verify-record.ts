@@ -1,13 +1,14 @@
-import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { bytesOf, digestsOf } from "../digest.ts";
 import type { Tellings } from "../finding.ts";
 import { linesOf, UnreadableText } from "../lines.ts";
 import { manifestLineOf } from "../manifest.ts";
 import { pathFault } from "../safe-path.ts";
-import { readChain, type Seal, SEALS, type SetSeal } from "./chain.ts";
+import { chainDigest, readChain, type Seal, SEALS, type SetSeal, signatureFileOf } from "./chain.ts";
+import { sealFiles, tellLeftOver } from "./left-over.ts";
 import { recordDigests } from "./record-files.ts";
 import { signatureChecked } from "./signature.ts";
+import { History, sealWords } from "./since.ts";
 
 export interface RecordVerified {
   readonly seals: readonly Seal[];
@@ -15,23 +16,32 @@ export interface RecordVerified {
   readonly files: number;
 }
 
+/** What is known of a record's seals from elsewhere. */
+export interface KnownElsewhere {
+  /** File of allowed signers. */
+  readonly signers?: string;
+  /** The digest of a seal, or how it begins, from a page, a print or a letter. */
+  readonly seal?: string;
+}
+
 /**
- * Holds a record against its seals: whether the chain of seals is whole, and what was changed, taken away or added since the last one.
- * What no seal has held yet is told as a note; it is no fault.
+ * Holds a record against its seals: whether the chain of seals is whole, and what was changed, renamed, taken away or added since which of them.
+ * The chain shows lines that were altered, put in or taken out, but not that it was cut off at its end, or written anew from its beginning:
+ * that is proven only by what is known of a seal from elsewhere. What no seal has held yet is told as a note; it is no fault.
  */
-export async function verifyRecord(content: string, signers: string | undefined, findings: Tellings, progress: (done: number, of: number) => void): Promise<RecordVerified> {
-  const { seals } = await readChain(content, findings);
-  let former: { readonly seal: Seal; readonly digests: ReadonlyMap<string, string> } | undefined;
+export async function verifyRecord(content: string, { signers, seal: known }: KnownElsewhere, findings: Tellings, progress: (done: number, of: number) => void): Promise<RecordVerified> {
+  const chain = await readChain(content, findings);
+  const { seals } = chain;
+  const history = new History(findings);
   for (const seal of seals) {
     const digests = await sealedDigests(content, seal, findings);
-    if (digests === undefined) continue;
-    if (former !== undefined) tellBetween(former, { seal, digests }, findings);
-    former = { seal, digests };
+    if (digests !== undefined) history.add(seal, digests);
   }
+  if (known !== undefined) tellKnown(seals, known, findings);
   await tellSignatures(content, seals, signers, findings);
-  await tellLeftOver(content, seals, findings);
+  await tellLeftOver(content, chain, signers, findings);
   const now = await recordDigests(content, progress);
-  if (former !== undefined && former.seal === seals.at(-1)) tellSince(former.seal, former.digests, now, findings);
+  history.tellNow(now);
   return { seals, files: now.size };
 }
 
@@ -59,50 +69,23 @@ async function sealedDigests(content: string, seal: Seal, findings: Tellings): P
   return digests;
 }
 
-interface SealedFiles {
-  readonly seal: Seal;
-  readonly digests: ReadonlyMap<string, string>;
-}
-
-function tellBetween(former: SealedFiles, next: SealedFiles, findings: Tellings): void {
-  const when = `between the seals of ${former.seal.date} and ${next.seal.date}`;
-  for (const [path, digest] of former.digests) {
-    const later = next.digests.get(path);
-    if (later !== digest) findings.note("changed between seals", path, later === undefined ? `taken away ${when}` : `changed ${when}`);
-  }
-}
-
-function tellSince(last: Seal, sealed: ReadonlyMap<string, string>, now: ReadonlyMap<string, string>, findings: Tellings): void {
-  for (const [path, digest] of sealed) {
-    const found = now.get(path);
-    if (found === undefined) findings.fault("missing", path, `missing since the seal of ${last.date}`);
-    else if (found !== digest) findings.fault("changed", path, `changed since the seal of ${last.date}`);
-  }
-  for (const path of now.keys()) if (!sealed.has(path)) findings.note("not sealed yet", path, `added since the seal of ${last.date}; not sealed yet`);
+/** Whether a seal that someone knows of from elsewhere is among these: then neither it nor any before it was lost or altered. */
+function tellKnown(seals: readonly SetSeal[], known: string, findings: Tellings): void {
+  const index = seals.findIndex((seal) => chainDigest(seal.upTo).startsWith(known) || seal.record.startsWith(known));
+  const found = seals[index];
+  const after = seals.length - index - 1;
+  if (found === undefined) findings.fault("chain", SEALS, `no seal here has the digest ${known}: the list has lost seals, was written anew, or is of another record`);
+  else findings.note("chain", `${SEALS}:${index + 1}`, `this is the seal with the digest ${known}, ${sealWords(found)}${after === 0 ? ", the last" : `; ${after} more came after it`}`);
 }
 
 async function tellSignatures(content: string, seals: readonly SetSeal[], signers: string | undefined, findings: Tellings): Promise<void> {
-  const there = new Set(await namesIn(join(content, "seals")));
+  const there = new Set(await sealFiles(content));
   for (const seal of seals) {
-    const file = `${seal.manifest.replace(/\.sha256$/, "")}.sig`;
-    if (!there.has(file.slice("seals/".length))) continue;
+    const file = signatureFileOf(seal.manifest);
+    if (!there.has(file)) continue;
     const checked = await signatureChecked(seal.upTo, join(content, file), signers);
     if (!checked.good) findings.fault("signature", file, `the signature of the seal of ${seal.date} does not hold: ${checked.why}`);
     else if (signers === undefined) findings.note("not checked", file, `the seal of ${seal.date} is signed with ${checked.by}; whose key that is was not checked, which needs --signers`);
     else findings.note("signature", file, `the seal of ${seal.date} is signed by ${checked.by}`);
   }
 }
-
-/** Manifests that no seal names: of a seal that was broken off, or put there. */
-async function tellLeftOver(content: string, seals: readonly Seal[], findings: Tellings): Promise<void> {
-  const known = new Set(seals.flatMap(({ manifest }) => [manifest, `${manifest.replace(/\.sha256$/, "")}.sig`]));
-  for (const name of await namesIn(join(content, "seals"))) {
-    const path = `seals/${name}`;
-    if (!name.startsWith(".") && !known.has(path)) findings.note("unexpected", path, `no seal in ${SEALS} names it; a seal that was broken off leaves such a file, and so does a list that has lost its last lines`);
-  }
-}
-
-async function namesIn(folder: string): Promise<string[]> {
-  return (await readdir(folder).catch(() => [])).sort();
-}
-
