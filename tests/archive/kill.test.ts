@@ -1,8 +1,8 @@
 import { execFileSync, spawn, spawnSync } from "node:child_process";
-import { existsSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, existsSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
-import { expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { contentOf, scratchFolders, writeAll } from "../publish/scratch.ts";
 import { smallRecord } from "../publish/small-record.ts";
 import { found, tool } from "./make.ts";
@@ -12,6 +12,9 @@ const COMMAND = new URL("../../.build/cli.js", import.meta.url).pathname;
 const PRELOADED = new URL("kill-at.mjs", import.meta.url).href;
 /** Of each command; `npm run kills` has 200 in all. */
 const KILLS = Number(process.env["SCARFLINE_KILLS"] ?? "10");
+/** Of all commands: how many ran on until they were killed. */
+let all = 0;
+afterAll(() => process.stdout.write(`${all} kills of a command that still ran\n`));
 const LATEST = { "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n" };
 
 function run(folder: string, ...words: string[]): number {
@@ -21,18 +24,19 @@ function run(folder: string, ...words: string[]): number {
 }
 
 /** How many steps on the disk a command has. */
-function stepsOf(folder: string, ...words: string[]): number {
+function stepsOf(folder: string, words: readonly string[], path = process.env["PATH"]): number {
   const steps = join(folder, ".steps");
-  execFileSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], { cwd: folder, env: { ...process.env, STEPS_TO: steps }, stdio: "ignore" });
+  execFileSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], { cwd: folder, env: { ...process.env, PATH: path, STEPS_TO: steps }, stdio: "ignore" });
   const count = Number(readFileSync(steps, "utf8"));
   rmSync(steps);
   return count;
 }
 
-/** Runs a command that kills itself at a step; whether it came so far. */
-function killedAt(folder: string, step: number, ...words: string[]): boolean {
-  const { status, signal } = spawnSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], { cwd: folder, env: { ...process.env, KILL_AT: String(step) }, stdio: "ignore" });
+/** Runs a command that kills itself at a step; whether it came so far. `path` is where it finds the system's tools. */
+function killedAt(folder: string, step: number, words: readonly string[], path = process.env["PATH"]): boolean {
+  const { status, signal } = spawnSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], { cwd: folder, env: { ...process.env, PATH: path, KILL_AT: String(step) }, stdio: "ignore" });
   expect(signal === "SIGKILL" || status === 0).toBe(true);
+  if (signal === "SIGKILL") all += 1;
   return signal === "SIGKILL";
 }
 
@@ -42,7 +46,9 @@ async function killed(folder: string, after: number, ...words: string[]): Promis
   const ended = new Promise((done) => child.once("exit", (_code, signal) => done(signal === "SIGKILL")));
   await pause(after);
   child.kill("SIGKILL");
-  return (await ended) === true;
+  const isKilled = (await ended) === true;
+  if (isKilled) all += 1;
+  return isKilled;
 }
 
 /** Instants spread over the time that the command takes when it is let alone, in no order. */
@@ -71,6 +77,62 @@ it(`A build killed at any of ${KILLS} instants leaves the former site or the new
   expect(contentOf(join(folder, "site"))).toEqual(renewed);
   expect(readdirSync(folder).sort()).toEqual([".cache", "content", "other", "site"]);
   expect(cut).toBeGreaterThan(KILLS / 3);
+});
+
+describe("A build killed before and after each of its last steps on the disk", { timeout: 600_000 }, () => {
+  /** A site of a record, the site that the next build would make of it now, and how many steps that has. */
+  async function changed(path?: string): Promise<{ folder: string; former: Map<string, string>; renewed: Map<string, string>; steps: number }> {
+    const folder = scratch();
+    await madeRecord(folder);
+    run(folder, "build");
+    const former = contentOf(join(folder, "site"));
+    writeAll(join(folder, "content"), LATEST);
+    cpSync(join(folder, "site"), join(folder, "other"), { recursive: true });
+    return { folder, former, steps: stepsOf(folder, ["build", "--out", "other"], path), renewed: contentOf(join(folder, "other")) };
+  }
+
+  /** Without what was left beside, so that the next build has as many steps. */
+  function putBack(folder: string, site: ReadonlyMap<string, string>): void {
+    for (const name of readdirSync(folder).filter((each) => each === "site" || each.startsWith(".site."))) rmSync(join(folder, name), { recursive: true });
+    writeAll(join(folder, "site"), Object.fromEntries([...site].map(([path, bytes]) => [path, Buffer.from(bytes, "latin1")])));
+  }
+
+  it("leaves the former site or the new one in its place at every instant", async () => {
+    const { folder, former, renewed, steps } = await changed();
+    const after = { former: 0, renewed: 0 };
+    for (let step = steps; step > steps - 12; step -= 1) {
+      if (!killedAt(folder, step, ["build"])) continue;
+      const site = contentOf(join(folder, "site"));
+      expect([former, renewed], `killed at step ${step}`).toContainEqual(site);
+      after[site.size === former.size && site.get("entries.html") === former.get("entries.html") ? "former" : "renewed"] += 1;
+      putBack(folder, former);
+    }
+    run(folder, "build");
+    expect(readdirSync(folder).sort()).toEqual([".cache", "content", "other", "site"]);
+    // Steps on both sides of the one in which the two change places.
+    expect(Math.min(after.former, after.renewed)).toBeGreaterThan(0);
+  });
+
+  it("leaves it there or beside, where no tool can let two folders change places; the next build brings it back, of a record with problems too", async () => {
+    const none = scratch();
+    const { folder, former, renewed, steps } = await changed(none);
+    let beside = 0;
+    for (let step = steps; step > steps - 12; step -= 1) {
+      if (!killedAt(folder, step, ["build"], none)) continue;
+      if (!existsSync(join(folder, "site"))) {
+        beside += 1;
+        const [name = ""] = readdirSync(folder).filter((each) => each.startsWith(".site.scarfline-former-"));
+        expect(contentOf(join(folder, name))).toEqual(former);
+        writeAll(join(folder, "content"), { "entries/2021-03-13-problem.md": "---\n---\n" });
+        expect(tool(process.execPath, [COMMAND, "build"], folder).code).toBe(1);
+        rmSync(join(folder, "content/entries/2021-03-13-problem.md"));
+      }
+      expect([former, renewed], `killed at step ${step}`).toContainEqual(contentOf(join(folder, "site")));
+      putBack(folder, former);
+    }
+    // After the one rename and before the other.
+    expect(beside).toBe(2);
+  });
 });
 
 it.each([[[]], [["--serialise", "zip"]], [["--serialise", "tar.gz", "--split", "400 kB"]]])(`A bag (%s) killed at any of its share of ${KILLS} instants is there whole or not at all, and a former one stands`, { timeout: KILLS * 20_000 }, async (words) => {
@@ -130,12 +192,12 @@ it("A seal killed before and after each of its steps on the disk is set or not, 
   const words = ["seal", "--date", "2021-04-01"];
   run(folder, ...words);
   writeAll(content, { "papers/counted.txt": "first" });
-  const steps = stepsOf(folder, ...words);
+  const steps = stepsOf(folder, words);
   let kills = 0;
   for (let step = 1; step <= steps; step += 1) {
     const before = contentOf(content).get("seals.txt") ?? "";
     writeAll(content, { "papers/counted.txt": `${step}` });
-    if (killedAt(folder, step, ...words)) kills += 1;
+    if (killedAt(folder, step, words)) kills += 1;
     const added = (contentOf(content).get("seals.txt") ?? "").slice(before.length);
     expect(contentOf(content).get("seals.txt")?.startsWith(before)).toBe(true);
     expect(tool(process.execPath, [COMMAND, "verify"], folder).code, `killed at step ${step}`).toBe(added === "" ? 1 : 0);
@@ -150,12 +212,12 @@ it("A bag killed at its last steps on the disk, and at some of those before, is 
   const archive = join(folder, "archive");
   await madeRecord(folder);
   run(folder, "build");
-  const steps = stepsOf(folder, "bag", "--out", "other");
+  const steps = stepsOf(folder, ["bag", "--out", "other"]);
   const after = { whole: 0, none: 0 };
   const whole = contentOf(join(folder, "other"));
   const last = Array.from({ length: 14 }, (_, index) => steps - index);
   for (const step of [...Array.from({ length: 8 }, (_, index) => Math.ceil((steps * (index + 1)) / 9)), ...last]) {
-    const isKilled = killedAt(folder, step, "bag");
+    const isKilled = killedAt(folder, step, ["bag"]);
     const names = readdirSync(archive, { withFileTypes: true }).filter(({ name }) => !name.startsWith("."));
     if (names.length > 0) expect(new Map([...contentOf(archive)].filter(([path]) => !path.startsWith("."))), `killed at step ${step}`).toEqual(whole);
     if (isKilled) after[names.length > 0 ? "whole" : "none"] += 1;

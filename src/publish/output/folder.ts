@@ -1,6 +1,7 @@
 import { existsSync, renameSync } from "node:fs";
 import { mkdir, readdir, readFile, realpath, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join, relative, resolve, sep } from "node:path";
+import { exchangeAtOnce } from "./exchange.ts";
 import { linkOrCopy } from "./link.ts";
 
 /** Lists what was written into an output folder, so that the next build can tell it from what a builder put there. */
@@ -11,7 +12,8 @@ export class OutputRefused extends Error {}
 
 /**
  * A folder in the making beside the output folder. Nothing of the output changes before `moveIntoPlace`,
- * which swaps whole folders: whoever reads or is killed sees the former site or the new one.
+ * which swaps whole folders: whoever reads or is killed sees the former site or the new one. Only where the system's tools cannot let
+ * two folders change places at once is there an instant without either; the former site then stands beside until the next build.
  */
 export interface Making {
   /** Where to write. */
@@ -48,12 +50,13 @@ async function swap(folder: string, target: string): Promise<void> {
     await mkdir(dirname(join(folder, file)), { recursive: true });
     await linkOrCopy(join(target, file), join(folder, file));
   }
-  exchange(target, folder, former);
+  if (exchangeAtOnce(folder, target)) return rm(folder, { recursive: true });
+  oneAfterTheOther(target, folder, former);
   await rm(former, { recursive: true });
 }
 
-/** Both in one go, without a turn for anything else between them. */
-function exchange(target: string, folder: string, former: string): void {
+/** Without a turn for anything else between the two; what is killed there the next build puts right. */
+function oneAfterTheOther(target: string, folder: string, former: string): void {
   try {
     renameSync(target, former);
   } catch (error) {
