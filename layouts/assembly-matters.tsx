@@ -1,8 +1,9 @@
 import type { JSX } from "preact";
+import { relative } from "../src/pages/address.ts";
 import type { AssemblyView } from "../src/pages/assembly.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { drawingWords, offWords } from "../src/pages/evidence-lists.ts";
-import { dateShort, quantityWords } from "../src/pages/words.ts";
+import { counted, dateShort, quantityWords } from "../src/pages/words.ts";
 import { Again } from "./evidence/measurements.tsx";
 import { To } from "./link.tsx";
 import { Mark } from "./mark.tsx";
@@ -50,17 +51,30 @@ function Departures({ site, from, view: { file } }: PartProps): JSX.Element | nu
   );
 }
 
+/** So many are told of in full; a list of more is for the page on measurements, which can be sorted. */
+const MOST_MEASURED = 6;
+const GRAVEST = ["out", "no tolerance"] as const;
+
+function gravest(all: AssemblyView["file"]["measurements"]): AssemblyView["file"]["measurements"] {
+  const rank = (verdict: string): number => GRAVEST.indexOf(verdict as (typeof GRAVEST)[number]) + 1 || GRAVEST.length + 1;
+  const newest = [...all].reverse().sort((a, b) => rank(a.verdict) - rank(b.verdict));
+  return newest.slice(0, MOST_MEASURED);
+}
+
 function Measurements({ site, from, view: { file: { measurements: all } } }: PartProps): JSX.Element | null {
   const { units } = site.shown.record.aircraft;
   if (all.length === 0) return null;
+  const told = gravest(all);
+  const rest = all.length - told.length;
   return (
     <section class="section">
       <h2>Measured</h2>
+      {rest === 0 ? null : <p class="quiet">What is out first, then the newest; {counted(rest, "more measurement")} under <a href={relative(from, "measurements.html")}>measurements</a>.</p>}
       <div class="scroll" tabIndex={0} role="region" aria-label="Measurements">
         <table>
           <thead><tr><th scope="col">What</th><th scope="col" class="number">Drawing</th><th scope="col" class="number">Tolerance</th><th scope="col" class="number">Found</th><th scope="col" class="number">Off</th><th scope="col">Held</th><th scope="col">Written</th></tr></thead>
           <tbody>
-            {all.map((file) => {
+            {told.map((file) => {
               const { measurement: m, verdict, again } = file;
               return <tr>
                 <th scope="row">{m.what}</th>

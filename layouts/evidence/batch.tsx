@@ -12,6 +12,7 @@ import { Mark } from "../mark.tsx";
 import { Page } from "../page.tsx";
 import { Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { Piece } from "./piece.tsx";
+import { TrialPieces } from "./trial-pieces.tsx";
 
 export function Batch({ site, file }: { readonly site: Where["site"]; readonly file: BatchFile }): JSX.Element {
   const { batch } = file;
@@ -113,7 +114,7 @@ function BatchPieces({ page, site, from }: Where & { readonly page: BatchPage })
     <Section id="pieces" title="Test pieces">
       {page.counting.length === 0 ? <None>No test piece counts for this batch.</None> : page.counting.map((file) => <Piece file={file} site={site} from={from} />)}
       {page.forTrials.length === 0 ? null : <h3 class="pieces__trial">Made for a trial; they do not count for the batch</h3>}
-      {page.forTrials.map((file) => <Piece file={file} site={site} from={from} />)}
+      <TrialPieces pieces={page.forTrials} batch={page.file.batch.id} site={site} from={from} />
     </Section>
   );
 }

@@ -42,7 +42,7 @@ export interface AssemblyView {
 /** A list of more days than that says more on several pages. */
 const MOST_LISTED = 250;
 /** So many that the page of an assembly comes fast however long it takes to build it. */
-const MOST_LATELY = 10;
+const MOST_LATELY = 8;
 /** A page of its own for no more than two or three days would be one way too many. */
 const WORTH_A_PAGE = 3;
 

@@ -6,7 +6,7 @@ import { type Happening, ROWS } from "./happened.ts";
 import { dateShort, grouped, monthWords } from "./words.ts";
 
 /** Marks in a row beyond which they would stand on each other's shoulders: things alike are then drawn once a month. */
-export const MOST_IN_ROW = { wide: 60, narrow: 24 } as const;
+export const MOST_IN_ROW = { wide: 40, narrow: 16 } as const;
 
 interface Dated {
   readonly day: string;

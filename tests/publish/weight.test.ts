@@ -1,0 +1,63 @@
+import { readFileSync } from "node:fs";
+import { join, posix } from "node:path";
+import { gzipSync } from "node:zlib";
+import { parse } from "node-html-parser";
+import { afterAll, describe, expect, it } from "vitest";
+import { buildDemo } from "../browser/demo.ts";
+
+const site = buildDemo("public");
+afterAll(() => site.remove());
+
+const KILOBYTE = 1000;
+
+/** A page and every sheet and script it asks for; photographs and drawings are not counted. */
+function filesOf(path: string): Buffer[] {
+  const page = readFileSync(join(site.folder, path));
+  const root = parse(page.toString());
+  const asked = [...root.querySelectorAll("link[rel=stylesheet]").map((link) => link.getAttribute("href")), ...root.querySelectorAll("script[src]").map((script) => script.getAttribute("src"))];
+  return [page, ...asked.map((file) => readFileSync(join(site.folder, posix.join(posix.dirname(path), file ?? ""))))];
+}
+
+const bare = (path: string): number => filesOf(path).reduce((sum, { length }) => sum + length, 0) / KILOBYTE;
+/** As any common host sends it. */
+const packed = (path: string): number => filesOf(path).reduce((sum, file) => sum + gzipSync(file).length, 0) / KILOBYTE;
+
+const batches = site.pages.filter((path) => path.startsWith("batch/"));
+const assemblies = site.pages.filter((path) => path.startsWith("assembly/"));
+const beyond = (paths: readonly string[], weigh: (path: string) => number, most: number): string[] => paths.filter((path) => weigh(path) >= most).map((path) => `${path}: ${weigh(path).toFixed(1)} kB`);
+
+describe("Without photographs", () => {
+  it("there are pages to weigh, each with a sheet, so that this test cannot pass on nothing", () => {
+    expect(batches.length).toBeGreaterThan(40);
+    expect(assemblies.length).toBeGreaterThan(10);
+    expect(["index.html", ...batches, ...assemblies].filter((path) => filesOf(path).length < 3)).toEqual([]);
+  });
+
+  it("home and every batch weigh less than 60 kB, though a host pack nothing", () => {
+    expect(beyond(["index.html", ...batches], bare, 60)).toEqual([]);
+  });
+
+  it("most assemblies weigh less than 60 kB though a host pack nothing, and the one with most in it less than 100 kB", () => {
+    expect(beyond(assemblies, bare, 100)).toEqual([]);
+    expect(beyond(assemblies, bare, 60).length).toBeLessThan(assemblies.length / 2);
+  });
+
+  it("home, every batch and every assembly weigh less than 30 kB as packed by a host", () => {
+    expect(beyond(["index.html", ...batches, ...assemblies], packed, 30)).toEqual([]);
+  });
+
+  it("no page asks for the library of charts before a chart is pointed at", () => {
+    expect(site.pages.filter((path) => readFileSync(join(site.folder, path), "utf8").includes("chart.umd"))).toEqual([]);
+  });
+});
+
+describe("An assembly with many days", () => {
+  it("lists the last of them, and all on a page that it leads to", () => {
+    const days = (path: string): string[] => parse(readFileSync(join(site.folder, path), "utf8")).querySelectorAll(".log__title a").map((link) => link.getAttribute("href") ?? "");
+    const page = parse(readFileSync(join(site.folder, "assembly/wing-spar.html"), "utf8"));
+    const all = days("days/wing-spar.html");
+    expect(page.querySelectorAll("#days a").map((link) => link.getAttribute("href"))).toContain("../days/wing-spar.html");
+    expect(all.length).toBeGreaterThan(20);
+    expect(days("assembly/wing-spar.html")).toEqual(all.slice(-8));
+  });
+});
