@@ -78,10 +78,10 @@ describe("scarfline bag", () => {
 describe("The bytes of a bag", () => {
   it.each([[], ["--serialise", "zip"], ["--serialise", "tar.gz"], ["--split", "400 kB", "--serialise", "zip"]])("are the same on another day, in another place, time zone and language: %s %s", async (...words) => {
     const made: Map<string, string>[] = [];
-    for (const [zone, language, umask] of [["UTC", "C", "022"], ["Pacific/Chatham", "tr_TR.UTF-8", "077"]] as const) {
+    for (const [instant, zone, language, umask] of [["2021-06-01 12:00:00", "UTC", "C", "022"], ["2044-02-29 23:59:58", "Pacific/Chatham", "tr_TR.UTF-8", "077"]] as const) {
       const folder = scratch();
       writeAll(join(folder, "my record"), await smallRecord());
-      execFileSync("sh", ["-c", `umask ${umask}; exec "$@"`, "sh", process.execPath, COMMAND, "bag", "--content", "my record", ...words], { cwd: folder, env: { ...process.env, TZ: zone, LANG: language, LC_ALL: language }, stdio: "pipe" });
+      execFileSync("sh", ["-c", `umask ${umask}; exec faketime '${instant}' "$@"`, "sh", process.execPath, COMMAND, "bag", "--content", "my record", ...words], { cwd: folder, env: { ...process.env, FAKETIME_DONT_FAKE_MONOTONIC: "1", TZ: zone, LANG: language, LC_ALL: language }, stdio: "pipe" });
       made.push(contentOf(join(folder, "archive")));
     }
     expect([...(made[0] ?? [])].map(([path, text]) => [path, hex("sha256", text)])).toEqual([...(made[1] ?? [])].map(([path, text]) => [path, hex("sha256", text)]));
