@@ -23,6 +23,8 @@ interface Raw {
 
 type MakeSharp = (input: Buffer, options?: SharpOptions) => Sharp;
 
+const MINIATURE = 64;
+
 let loaded: Promise<MakeSharp> | undefined;
 
 /** sharp is large: it is loaded only where there is a picture to decode. */
@@ -82,7 +84,9 @@ function again(sharp: MakeSharp, { data, info }: Raw): Sharp {
   return sharp(data, { raw: { width: info.width, height: info.height, channels: info.channels } });
 }
 
+/** Of a miniature: statistics of the whole picture cost as much as decoding it. */
 async function colourOf(sharp: MakeSharp, image: Raw): Promise<string> {
-  const { dominant } = await again(sharp, image).stats();
+  const small = await raw(again(sharp, image).resize({ width: MINIATURE }));
+  const { dominant } = await again(sharp, small).stats();
   return `#${[dominant.r, dominant.g, dominant.b].map((part) => part.toString(16).padStart(2, "0")).join("")}`;
 }

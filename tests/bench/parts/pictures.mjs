@@ -9,7 +9,7 @@ import { hasTool } from "../tools.mjs";
 
 const VIPS = "vipsthumbnail";
 const WIDTHS = [480, 960, 1600];
-const ENDINGS = ["webp[Q=76,effort=4,strip]", "jpg[Q=80,interlace,strip]"];
+const ENDINGS = ["webp[Q=76,effort=2,strip]", "jpg[Q=80,interlace,strip]"];
 const PER_ENTRY = 8;
 
 export function pictures({ photos, rounds, dir }) {
