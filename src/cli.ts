@@ -1,9 +1,12 @@
 #!/usr/bin/env node
 import * as module from "node:module";
+import { setFlagsFromString } from "node:v8";
 import type { Surroundings } from "./cli/surroundings.ts";
 
 // From Node 22.1 on what was compiled once is kept, so that the next command starts sooner.
 (module as { readonly enableCompileCache?: () => unknown }).enableCompileCache?.();
+// Left to itself V8 lets garbage pile up to a few times of what is alive: half the memory for a tenth more time.
+setFlagsFromString("--heap-growing-percent=40");
 const { run } = await import("./cli/run.ts");
 
 const surroundings: Surroundings = {

@@ -2,6 +2,7 @@
 import type { AssemblyFile, BatchFile, Change, Evidence, Finding, HoldPointFile, JointFile, LotFile, Need, PieceFile } from "../evidence/types.ts";
 import type { Batch, Lot, Record, Ref } from "../record/types.ts";
 import type { TrialFile } from "../evidence/types/trial.ts";
+import { unchanged, unchangedList } from "./unchanged.ts";
 import { tellsAll, type Veil } from "./veil.ts";
 import { veiledCure } from "./veiled-cure.ts";
 import { veiledMeasurement, veiledPairs } from "./veiled-measures.ts";
@@ -41,15 +42,15 @@ export function veiledEvidence(wholeRecord: Record, whole: Evidence, veiled: Vei
 }
 
 /** Findings about hidden things are gone; those that rest on hidden things say only that they do, once however many they are. */
-function findings(all: readonly Finding[], ground: Ground): Finding[] {
+function findings(all: readonly Finding[], ground: Ground): readonly Finding[] {
   const said = new Set<string>();
-  return all.filter(({ about }) => isShown(about, ground.veil)).map((finding) => veiledFinding(finding, ground)).filter((finding) => {
+  return unchangedList(all, all.filter(({ about }) => isShown(about, ground.veil)).map((finding) => veiledFinding(finding, ground)).filter((finding) => {
     if (finding.sentence !== RESTS_ON_HIDDEN) return true;
     const key = `${finding.about.kind} ${finding.about.id} ${finding.rule} ${finding.severity}`;
     if (said.has(key)) return false;
     said.add(key);
     return true;
-  });
+  }));
 }
 
 function veiledFinding(finding: Finding, ground: Ground): Finding {
@@ -173,8 +174,8 @@ function minutesIn(ground: Ground, within: ReadonlySet<string>): number {
   return sum;
 }
 
-function kept<T>(map: ReadonlyMap<string, T>, ids: ReadonlySet<string> | undefined, make: (thing: T) => T): ReadonlyMap<string, T> {
+function kept<T extends object>(map: ReadonlyMap<string, T>, ids: ReadonlySet<string> | undefined, make: (thing: T) => T): ReadonlyMap<string, T> {
   const out = new Map<string, T>();
-  for (const [id, thing] of map) if (ids === undefined || ids.has(id)) out.set(id, make(thing));
+  for (const [id, thing] of map) if (ids === undefined || ids.has(id)) out.set(id, unchanged(thing, make(thing)));
   return out;
 }

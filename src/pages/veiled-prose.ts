@@ -1,6 +1,7 @@
 /** Prose as an edition shows it: whole passages left out, and no link or image that names what is hidden. */
 import { bracketedAt, closing, labelOf, referencesIn } from "../record/text/brackets.ts";
 import type { Passage } from "../record/types.ts";
+import { unchanged } from "./unchanged.ts";
 import type { Veil } from "./veil.ts";
 
 type Hides = (target: string) => boolean;
@@ -9,7 +10,7 @@ type Hides = (target: string) => boolean;
 export function veiledBody(body: readonly Passage[], veil: Veil, hides: Hides): Passage[] {
   return body
     .filter((passage) => veil.sees(passage.audience))
-    .map((passage) => ({ ...passage, markdown: unlinked(passage.markdown, hides) }));
+    .map((passage) => unchanged(passage, { ...passage, markdown: unlinked(passage.markdown, hides) }));
 }
 
 /** A hidden image goes with its words, of a hidden link the words stay; and of both what they refer to elsewhere in the passage. */

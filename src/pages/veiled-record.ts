@@ -1,5 +1,6 @@
 /** A record with only what an edition shows in it. */
 import type { Adhesive, Aircraft, Assembly, Batch, Component, Departure, Entry, Inspection, Lot, Measurement, OpenItem, Person, Piece, PieceTest, Procedure, Record, Trial } from "../record/types.ts";
+import { unchanged } from "./unchanged.ts";
 import { UNNAMED, WITHHELD, type Veil } from "./veil.ts";
 import { veiledAmendments } from "./veiled-amends.ts";
 import { resolved, veiledBody } from "./veiled-prose.ts";
@@ -15,7 +16,7 @@ type Facts = ReturnType<typeof factsOf>;
 export function veiledRecord(whole: Record, veil: Veil): VeiledRecord {
   const facts = factsOf(veil);
   const hides = hiddenTargets(whole, veil);
-  const bodied = <T extends { readonly body: Entry["body"] }>(thing: T, folder: string): T => ({ ...thing, body: veiledBody(thing.body, veil, (target) => hides(folder, target)) });
+  const bodied = <T extends { readonly body: Entry["body"] }>(thing: T, folder: string): T => unchanged(thing, { ...thing, body: veiledBody(thing.body, veil, (target) => hides(folder, target)) });
   const entries = whole.entries.filter((entry) => veil.entries.has(entry.id)).map((entry) => bodied(veiledEntry(entry, veil, facts), folderOf(entry.file)));
   return {
     facts,
@@ -36,37 +37,37 @@ export function veiledRecord(whole: Record, veil: Veil): VeiledRecord {
 function factsOf(veil: Veil) {
   const person = (id: string): string => veil.people.get(id) ?? UNNAMED;
   const lotId = (id: string | undefined): { lot?: string } => (id !== undefined && veil.lots.has(id) ? { lot: id } : {});
-  const component = (part: Component): Component => ({ ...without(part, ["lot"]), ...lotId(part.lot) });
-  const piece = (whole: Piece): Piece => ({ ...without(whole, ["lot"]), ...lotId(whole.lot) });
+  const component = (part: Component): Component => unchanged(part, { ...without(part, ["lot"]), ...lotId(part.lot) });
+  const piece = (whole: Piece): Piece => unchanged(whole, { ...without(whole, ["lot"]), ...lotId(whole.lot) });
   return {
     person, piece,
     lot: (whole: Lot): Lot => without(whole, [...(veil.may("suppliers") ? [] : ["supplier" as const]), ...(veil.may("certificates") ? [] : ["certificate" as const])]),
-    batch: (whole: Batch): Batch => ({
+    batch: (whole: Batch): Batch => unchanged(whole, {
       ...whole,
       ...(whole.resin === undefined ? {} : { resin: component(whole.resin) }),
       ...(whole.hardener === undefined ? {} : { hardener: component(whole.hardener) }),
       timber: whole.timber.filter((id) => veil.lots.has(id)),
       pieces: whole.pieces.filter((each) => veil.pieces.has(each.id)).map(piece),
     }),
-    test: (whole: PieceTest): PieceTest => ({
+    test: (whole: PieceTest): PieceTest => unchanged(whole, {
       ...without(whole, whole.photo !== undefined && veil.hiddenFiles.has(whole.photo) ? ["photo"] : []),
       ...(whole.witness === undefined ? {} : { witness: person(whole.witness) }),
     }),
-    departure: (whole: Departure): Departure => ({
+    departure: (whole: Departure): Departure => unchanged(whole, {
       ...whole,
       ...(whole.acceptedBy === undefined ? {} : { acceptedBy: person(whole.acceptedBy) }),
       ...(whole.acceptedIn === undefined ? {} : { acceptedIn: veil.entries.has(whole.acceptedIn) ? whole.acceptedIn : WITHHELD }),
     }),
-    openItem: (whole: OpenItem): OpenItem => ({ ...whole, ...(whole.closedIn === undefined ? {} : { closedIn: veil.entries.has(whole.closedIn) ? whole.closedIn : WITHHELD }) }),
-    measurement: (whole: Measurement): Measurement => ({ ...whole, ...(whole.departure === undefined ? {} : { departure: veil.departures.has(whole.departure) ? whole.departure : WITHHELD }) }),
-    inspection: (whole: Inspection): Inspection => ({ ...without(whole, veil.may("attachments") ? [] : ["scan"]), by: person(whole.by) }),
+    openItem: (whole: OpenItem): OpenItem => unchanged(whole, { ...whole, ...(whole.closedIn === undefined ? {} : { closedIn: veil.entries.has(whole.closedIn) ? whole.closedIn : WITHHELD }) }),
+    measurement: (whole: Measurement): Measurement => unchanged(whole, { ...whole, ...(whole.departure === undefined ? {} : { departure: veil.departures.has(whole.departure) ? whole.departure : WITHHELD }) }),
+    inspection: (whole: Inspection): Inspection => unchanged(whole, { ...without(whole, veil.may("attachments") ? [] : ["scan"]), by: person(whole.by) }),
   };
 }
 
 function veiledEntry(entry: Entry, veil: Veil, facts: Facts): Entry {
-  return {
+  return unchanged(entry, {
     ...entry,
-    hours: entry.hours.map((line) => ({ ...line, who: facts.person(line.who) })),
+    hours: entry.hours.map((line) => unchanged(line, { ...line, who: facts.person(line.who) })),
     batches: entry.batches.map(facts.batch),
     tests: entry.tests.filter((test) => veil.pieces.has(test.piece)).map(facts.test),
     measurements: entry.measurements.map(facts.measurement),
@@ -79,7 +80,7 @@ function veiledEntry(entry: Entry, veil: Veil, facts: Facts): Entry {
     rejections: entry.rejections.filter((each) => veil.batches.has(each.batch)),
     inspections: entry.inspections.map(facts.inspection),
     amendments: veiledAmendments(entry.amendments, veil, facts.person),
-  };
+  });
 }
 
 function veiledAircraft(aircraft: Aircraft, veil: Veil): Aircraft {
