@@ -46,11 +46,18 @@ export function lots(ground: Ground): ReadonlyMap<(typeof LOT_KINDS)[number], re
     files[`lots/${id}.md`] = file({
       title: words.say(`${where}: title`, audience), material, adhesive: material === "timber" ? undefined : "glue", number: words.say(`${where}: number`, audience),
       supplier: words.say(`${where}: supplier`, audience, { kind: "suppliers" }), received: "2025-01-02", expiry: material === "timber" ? undefined : "2027-01-02",
-      certificate: `../papers/${certificate}.txt`, amount: "20 kg", species: words.say(`${where}: species`, audience), for: audience,
+      certificate: `../papers/${certificate}.txt`, amount: `${words.number(`${where}: amount`, audience, 20)} kg`, ...wood(words, where, audience, material), species: words.say(`${where}: species`, audience), for: audience,
     }, prose(ground, where, audience));
     return { id, audience, more: at > 1 };
   })] as const);
   return new Map(made);
+}
+
+/** What a plank is by its numbers. */
+function wood(words: Words, where: string, audience: Audience, material: (typeof LOT_KINDS)[number]): { readonly [key: string]: string } {
+  if (material !== "timber") return {};
+  const number = (what: string, whole: number): string => words.number(`${where}: ${what}`, audience, whole);
+  return { moisture: `${number("moisture", 11)} %`, grain_slope: `1 : ${number("grain slope", 18)}`, rings: `${number("rings", 9)} /in`, density: `${number("density", 430)} kg/m³` };
 }
 
 export interface MadeTrial extends Made {
@@ -73,14 +80,16 @@ export function trials(ground: Ground): MadeTrial[] {
 
 /** A log of the shop for everyone, and one that is hidden, of other days. */
 export function climate({ words, files, pick, extra }: Ground): void {
-  const log = (name: string, month: string, temperature: string): string => {
-    files[`climate/${name}.csv`] = `Time,Temperature (°C),Humidity (%)\n${Array.from({ length: 20 }, (_, day) => `2025-${month}-${String(day + 1).padStart(2, "0")} 12:00,${temperature},50.0\n`).join("")}`;
+  const log = (name: string, month: string, temperature: string, [time, warmth, damp] = ["Time", "Temperature (°C)", "Humidity (%)"]): string => {
+    files[`climate/${name}.csv`] = `${time},${warmth},${damp}\n${Array.from({ length: 20 }, (_, day) => `2025-${month}-${String(day + 1).padStart(2, "0")} 12:00,${temperature},50.0\n`).join("")}`;
     return name;
   };
   log("open", "02", "20.0");
   files["climate/open.md"] = file({ file: "open.csv", zone: "local", gap: "30 h" });
   for (const [audience, month] of [[pick("inspector", "archive"), "04"], ...(extra ? [["archive", "05"] as const] : [])] as const) {
-    const name = log(words.say(`hidden log: name of its file`, audience), month, words.number("hidden log: temperature", audience, 21, false));
-    files[`climate/${name}.md`] = file({ file: `${name}.csv`, title: words.say("hidden log: title", audience), time: "YYYY-MM-DD HH:mm", zone: "local", gap: "30 h", for: audience }, words.say("hidden log: prose", audience));
+    const column = (what: string): string => words.say(`hidden log: column of ${what}`, audience, { optional: true });
+    const [time, warmth, damp] = [column("times"), column("temperatures"), column("humidities")];
+    const name = log(words.say(`hidden log: name of its file`, audience), month, words.number("hidden log: temperature", audience, 21, false), [time, warmth, damp]);
+    files[`climate/${name}.md`] = file({ file: `${name}.csv`, title: words.say("hidden log: title", audience), time_column: time, temperature: { column: warmth, unit: "°C" }, humidity: { column: damp, unit: "%" }, time: "YYYY-MM-DD HH:mm", zone: "local", gap: "30 h", for: audience }, words.say("hidden log: prose", audience));
   }
 }

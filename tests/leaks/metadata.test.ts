@@ -13,7 +13,7 @@ import { filesIn, found } from "./search.ts";
 import { type Word, Words } from "./words.ts";
 
 const scratch = scratchFolders();
-const FORMS = ["jpg", "png", "webp", "tiff"] as const satisfies readonly Form[];
+const FORMS = ["jpg", "png", "webp", "tiff", "gif", "avif"] as const satisfies readonly Form[];
 const SHOT = { width: 640, height: 480, colour: "#a08060" };
 const ALL = { gps: true, exif: true, iptc: true, xmp: true, icc: true, ifd1: true, makerNote: true, userComment: true, mergeOutput: false };
 
@@ -60,7 +60,7 @@ describe("The pictures of these tests", () => {
     writeAll(folder, { [`a.${form}`]: bytes });
     const hits = found(folder, words);
     expect(words.filter((word) => !hits.has(word)).map(({ where }) => where)).toEqual([]);
-    expect(words.length).toBeGreaterThan(2);
+    expect(words.length).toBeGreaterThan(1);
     if (form === "png") expect(pngNames(bytes)).toEqual(expect.arrayContaining(["tEXt", "zTXt", "iTXt", "eXIf"]));
     if (form === "webp") expect(webpChunks(bytes)).toEqual(expect.arrayContaining(["EXIF", "XMP "]));
     if (form === "jpg") expect(jpegMarkers(bytes)).toEqual(expect.arrayContaining(["APP1", "APP13", "APP5", "COM"]));

@@ -1,9 +1,9 @@
 /** Pictures that hold words in every place beside the picture that their form has. */
 import { crc32, deflateSync } from "node:zlib";
-import sharp from "sharp";
+import sharp, { type Exif } from "sharp";
 import { exifOf, iptcOf, xmpOf } from "./exif.ts";
 
-export type Form = "jpg" | "png" | "webp" | "tiff" | "svg";
+export type Form = "jpg" | "png" | "webp" | "tiff" | "gif" | "avif" | "svg";
 
 interface Shot {
   readonly width: number;
@@ -15,6 +15,8 @@ interface Shot {
 export async function pictureOf(form: Form, shot: Shot, say: (place: string) => string): Promise<Buffer> {
   if (form === "svg") return Buffer.from(drawingOf(shot, say));
   const plain = sharp({ create: { width: shot.width, height: shot.height, channels: 3, background: shot.colour } });
+  if (form === "gif") return withExtensions(await plain.gif().toBuffer(), xmpOf(say("XMP creator")), say);
+  if (form === "avif") return plain.avif({ effort: 0 }).withExif(namedNotes(say)).withXmp(xmpOf(say("XMP creator"))).toBuffer();
   const notes = {
     artist: say("artist"), owner: say("owner of the camera"), serial: say("serial number"), description: say("description"), comment: say("comment in UTF-16"), maker: say("maker's note"),
     place: say("GPS area"), thumbnail: withSegments(await sharp({ create: { width: 32, height: 24, channels: 3, background: shot.colour } }).jpeg().toBuffer(), [[0xfe, Buffer.from(say("within the thumbnail"))]]),
@@ -25,6 +27,14 @@ export async function pictureOf(form: Form, shot: Shot, say: (place: string) => 
   if (form === "jpg") return withSegments(await plain.jpeg().toBuffer(), jpegSegments(exif, xmp, say));
   if (form === "png") return withChunks(await plain.png().toBuffer(), pngChunks(exif, xmp, say));
   return withRiff(await plain.webp().toBuffer(), shot, exif, Buffer.from(xmp));
+}
+
+/** Notes that sharp itself writes, by the directory and the name that libvips has for them. */
+function namedNotes(say: (place: string) => string): Exif {
+  return {
+    IFD0: { Artist: say("artist"), ImageDescription: say("description") }, IFD2: { CameraOwnerName: say("owner of the camera"), BodySerialNumber: say("serial number") },
+    IFD3: { GPSLatitudeRef: "N", GPSLatitude: "38/1 41/1 305/10", GPSMapDatum: say("GPS datum") },
+  };
 }
 
 function jpegSegments(exif: Buffer, xmp: string, say: (place: string) => string): [number, Buffer][] {
@@ -77,6 +87,16 @@ function withRiff(webp: Buffer, { width, height }: Shot, exif: Buffer, xmp: Buff
   flags.writeUIntLE(height - 1, 7, 3);
   const body = Buffer.concat([Buffer.from("WEBP"), riff("VP8X", flags), webp.subarray(12), riff("EXIF", exif), riff("XMP ", xmp)]);
   return riff("RIFF", body);
+}
+
+/** A comment and an application's block, before the first image. */
+function withExtensions(gif: Buffer, xmp: string, say: (place: string) => string): Buffer {
+  const blocks = (text: string): Buffer => Buffer.concat([...Array(Math.ceil(text.length / 255)).keys()].map((at) => Buffer.from(text.slice(at * 255, at * 255 + 255), "latin1")).flatMap((part) => [Buffer.from([part.length]), part]).concat(Buffer.from([0])));
+  const comment = Buffer.concat([Buffer.from([0x21, 0xfe]), blocks(say("GIF comment"))]);
+  const application = Buffer.concat([Buffer.from([0x21, 0xff, 11]), Buffer.from("XMP DataXMP"), Buffer.from(xmp), Buffer.from([1, ...Array.from({ length: 256 }, (_, at) => 255 - at), 0])]);
+  const colours = (gif[10] ?? 0) & 0x80 ? 3 * 2 ** (((gif[10] ?? 0) & 7) + 1) : 0;
+  const head = 13 + colours;
+  return Buffer.concat([gif.subarray(0, head), comment, application, gif.subarray(head)]);
 }
 
 /** What drawing programs leave in a drawing besides what is drawn. */

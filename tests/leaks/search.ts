@@ -32,15 +32,31 @@ export function filesIn(folder: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((path) => statSync(join(folder, path)).isFile()).map((path) => relative(folder, join(folder, path))).sort();
 }
 
-/** The bytes as text, and as what they are when each wrapping is taken off. */
-export function viewsOf(bytes: Buffer): string[] {
+/** The bytes as text, and as what they are when each wrapping is taken off, and the wrapping within that. */
+export function viewsOf(bytes: Buffer, deeper = 2): string[] {
   const latin = bytes.toString("latin1");
   const text = bytes.toString("utf8");
   const views = [latin, bytes.toString("utf16le"), bytes.subarray(1).toString("utf16le"), swapped(bytes), swapped(bytes.subarray(1))];
-  if (text.includes("&")) views.push(decode(text));
-  if (/%[0-9A-Fa-f]{2}/.test(text)) views.push(text.replace(/%([0-9A-Fa-f]{2})/g, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16))));
-  if (/\\u[0-9A-Fa-f]{4}/.test(text)) views.push(text.replace(/\\u([0-9A-Fa-f]{4})/g, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16))));
-  return [...views, ...(latin.match(/[0-9a-f]{20,}/gi) ?? []).flatMap(fromHex), ...(latin.match(/[A-Za-z0-9+/_-]{14,}/g) ?? []).flatMap(fromBase64), ...packed(bytes).map((inner) => inner.toString("latin1"))];
+  const within = [...UNWRAPPED.map((unwrap) => unwrap(text)).filter((inner) => inner !== text).map((inner) => Buffer.from(inner)), ...packed(bytes), ...longBase64(latin)];
+  const inner = within.flatMap((each) => (deeper > 0 ? viewsOf(each, deeper - 1) : [each.toString("latin1")]));
+  return [...views, ...(latin.match(/[0-9a-f]{20,}/gi) ?? []).flatMap(fromHex), ...(latin.match(/[A-Za-z0-9+/_-]{14,}/g) ?? []).flatMap(fromBase64), ...inner];
+}
+
+const charOf = (_: string, hex: string): string => String.fromCharCode(Number.parseInt(hex, 16));
+
+/** Ways in which letters of a text are written by others. */
+const UNWRAPPED: readonly ((text: string) => string)[] = [
+  (text) => (text.includes("&") ? decode(text) : text),
+  (text) => text.replace(/%([0-9A-Fa-f]{2})/g, charOf),
+  (text) => text.replace(/\\u([0-9A-Fa-f]{4})/g, charOf).replace(/\\u\{([0-9A-Fa-f]{1,6})\}/g, charOf).replace(/\\x([0-9A-Fa-f]{2})/g, charOf),
+  (text) => text.replace(/\\([0-9A-Fa-f]{2,6}) ?/g, charOf),
+  (text) => text.replace(/=\r?\n/g, "").replace(/=([0-9A-F]{2})/g, charOf),
+  (text) => text.replace(/[\u200b-\u200f\u00ad\u2060\ufeff]|<\/?(?:wbr|b|i|em|strong|span|mark)[^>]*>/g, ""),
+];
+
+/** Whole files in a page, such as `data:` addresses, in which something may be packed. */
+function longBase64(latin: string): Buffer[] {
+  return (latin.match(/[A-Za-z0-9+/]{80,}={0,2}/g) ?? []).map((run) => Buffer.from(run, "base64"));
 }
 
 function fromHex(run: string): string[] {

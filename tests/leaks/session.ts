@@ -16,13 +16,16 @@ export interface Session extends Made {
   readonly pieces: readonly Made[];
   readonly departures: readonly Made[];
   readonly items: readonly Made[];
+  /** The words by which its first measurement and weighing are found. */
+  readonly measured: string;
+  readonly weighed: string;
   /** A picture that is hidden. */
   readonly hidden: string;
   /** Everything in it that has an id and is not for everyone. */
   readonly secrets: readonly Made[];
 }
 
-const FORMS: readonly Form[] = ["jpg", "png", "webp", "tiff", "svg"];
+const FORMS: readonly Form[] = ["jpg", "png", "webp", "tiff", "gif", "avif", "svg"];
 const WHO: readonly Audience[] = ["public", "inspector", "archive"];
 
 export async function session(around: Around, day: string, audience: Audience, joint: string): Promise<Session> {
@@ -36,24 +39,25 @@ export async function session(around: Around, day: string, audience: Audience, j
   const number = (what: string, unit: string, whole = 61): string => `${words.number(`${where}: ${what}`, audience, whole)} ${unit}`;
   const say = (what: string): string => words.say(`${where}: ${what}`, audience);
   const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
+  const [measured, weighed] = [say("what was measured"), say("part that was weighed")];
   const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
   files[`entries/${id}.md`] = file({
     date: day, title: say("title"), assembly: "wing", for: audience,
     hours: inBoth(people).map(({ id: who }, at) => ({ who, task: "gluing", time: `${at + 1}:00` })),
     batches: [{
       id: batch, adhesive: "glue", mixed: "14:03", closed: "14:21", scale: "0.1 g", resin: { lot: lot("resin"), mass: number("mass of resin", "g") }, hardener: { lot: lot("hardener"), mass: number("mass of hardener", "g", 31) },
-      shop: { temperature: "20.5 °C", humidity: "50 %" }, moisture: "10 %", timber: [lot("timber")], joints: [joint],
+      shop: { temperature: "20.5 °C", humidity: "50 %", surface: number("temperature of the surfaces", "°C", 19) }, moisture: "10 %", timber: [lot("timber")], joints: [joint],
       pieces: pieces.map((piece) => ({ id: piece.id, procedure: "legs", ...some(piece.more !== true, { lot: piece.more === true ? "" : lot("timber") }), thickness: "6.0 mm", overlap: "15.0 mm", ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }) })),
     }],
-    measurements: [{ what: say("what was measured"), drawing: "62.0 mm", tolerance: "±5.0 mm", found: number("what was found", "mm"), departure: pick(...inBoth(departures)).id }, ...sides(say, number)],
-    ...weights(say, number),
+    measurements: [{ what: measured, drawing: "62.0 mm", tolerance: "±5.0 mm", found: number("what was found", "mm"), departure: pick(...inBoth(departures)).id }, ...sides(say, number)],
+    ...weights(weighed, say, number),
     departures: departures.map((made) => ({ id: made.id, what: words.say(`${where}: what departs`, made.audience), why: words.say(`${where}: why it departs`, made.audience), ...(made.more !== true && pick(true, false) ? { accepted_by: pick(...inBoth(people)).id } : {}), for: made.own })),
     open_items: { raise: items.map((made) => ({ id: made.id, what: words.say(`${where}: what is left open`, made.audience), before: made.more === true ? "W-H" : pick("W-H", "close-up"), for: made.own })) },
     photos: photos.map(({ file: name, own, audience: seen }) => ({ file: `../photos/${name}`, alt: words.say(`${where}: alt of a picture`, seen), caption: words.say(`${where}: caption`, seen), for: own })),
     attachments: attachments(around, where, audience),
   }, prose(around, where, audience));
   const secrets = inBoth<Made>([...pieces, ...departures, ...items]).filter((made) => made.audience !== "public");
-  return { id, audience, batch, pieces, departures, items, hidden, secrets: [...secrets, ...(audience === "public" ? [] : [{ id, audience }, { id: batch, audience }])] };
+  return { id, audience, batch, pieces, departures, items, measured, weighed, hidden, secrets: [...secrets, ...(audience === "public" ? [] : [{ id, audience }, { id: batch, audience }])] };
 }
 
 type Say = (what: string) => string;
@@ -68,8 +72,7 @@ function sides(say: Say, number: Measure): Value[] {
   ];
 }
 
-function weights(say: Say, number: Measure): { readonly [key: string]: Value } {
-  const part = say("part that was weighed");
+function weights(part: string, say: Say, number: Measure): { readonly [key: string]: Value } {
   return {
     weighed: [{ part, mass: number("what it weighed", "kg", 2) }, { part: say("part that holds it"), mass: number("what that weighed", "kg", 3), arm: number("where it weighs", "mm", 400), instead_of: [part] }],
     scales: {
