@@ -1,9 +1,9 @@
 /**
- * Measures in one run, by turns, what we take against what others take for the same.
- * `node tests/bench/run.mjs [full] [edit] [pictures] [growth] [--entries 2000] [--rounds 5] [--photos 24] [--sizes 1000,2000,4000,8000] [--dir FOLDER] [--write]`
+ * Measures in one run, by turns, what we take against what others take for the same; and how fast pages of the demo come.
+ * `node tests/bench/run.mjs [full] [edit] [pictures] [growth] [pages] [--entries 2000] [--rounds 5] [--photos 24] [--sizes 1000,2000,4000,8000] [--dir FOLDER] [--write]`
  * Without names of parts `full` alone; `all` for every part. `--write` puts the results, with machine and date, beside this file.
  */
-import { writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { cpus, loadavg, totalmem } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
@@ -12,10 +12,11 @@ import { root } from "./measure.mjs";
 import { edit } from "./parts/edit.mjs";
 import { full } from "./parts/full.mjs";
 import { growth } from "./parts/growth.mjs";
+import { pages } from "./parts/pages.mjs";
 import { pictures } from "./parts/pictures.mjs";
 import { asMarkdown, asText } from "./table.mjs";
 
-const PARTS = { full, edit, pictures, growth };
+const PARTS = { full, edit, pictures, growth, pages };
 const text = (value) => ({ type: "string", default: value });
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -36,9 +37,21 @@ for (const name of asked) {
 }
 if (values.write) writeResults();
 
+/** Results of parts that were not measured now stay as they are, each with its own machine and date. */
 function writeResults() {
+  const file = join(root, "tests/bench/results.md");
+  const sections = new Map(existsSync(file) ? sectionsIn(readFileSync(file, "utf8")) : []);
+  for (const result of results) sections.set(result.name, `${asMarkdown(result)}\n${head}.\n`);
   const grown = results.find(({ name }) => name === "growth");
-  const picture = grown === undefined ? "" : "\n![Processor time and memory against the number of entries](results.svg)\n";
-  writeFileSync(join(root, "tests/bench/results.md"), `# What was measured\n\n${head}. Processor time is what to look at where other programs ran at the same time.\n\n${results.map(asMarkdown).join("\n")}${picture}`);
-  if (grown !== undefined) writeFileSync(join(root, "tests/bench/results.svg"), chart(grown.points));
+  if (grown !== undefined) {
+    writeFileSync(join(root, "tests/bench/results.svg"), chart(grown.points));
+    sections.set("growth", `${sections.get("growth")}\n![Processor time and memory against the number of entries](results.svg)\n`);
+  }
+  const known = Object.keys(PARTS).filter((name) => sections.has(name));
+  writeFileSync(file, `# What was measured\n\nProcessor time is what to look at where other programs ran at the same time.\n\n${known.map((name) => `<!-- ${name} -->\n${sections.get(name)}`).join("\n")}`);
+}
+
+/** Of a file of results, each part's text by its name. */
+function sectionsIn(markdown) {
+  return [...markdown.matchAll(/^<!-- (\w+) -->\n(.*?)(?=^<!-- |$(?![\s\S]))/gms)].map(([, name, text]) => [name, text.trimEnd() + "\n"]);
 }

@@ -10,11 +10,11 @@ export function chromiumPath(): string | undefined {
 }
 
 /** A headless browser that asks nobody outside for anything. */
-export async function openBrowser(): Promise<Browser> {
+export async function openBrowser(more: readonly string[] = []): Promise<Browser> {
   const executablePath = chromiumPath();
   if (executablePath === undefined) throw new Error("No Chromium: see tests/browser/chromium-setup.ts");
   return chromium.launch({
     executablePath,
-    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", ...more],
   });
 }

@@ -1,6 +1,7 @@
 import { createReadStream, existsSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
+import { createGzip } from "node:zlib";
 import { extname, join, normalize, sep } from "node:path";
 
 const TYPES: { readonly [ending: string]: string } = {
@@ -13,7 +14,9 @@ export interface Served {
   readonly close: () => Promise<void>;
 }
 
-/** Serves a folder below `prefix` (such as `/club/pettichaps/`) as a plain static host would: no rewriting, 404 for what is not there. */
+const PACKED = new Set([".html", ".css", ".js", ".svg", ".json", ".csv", ".txt"]);
+
+/** Serves a folder below `prefix` (such as `/club/pettichaps/`) as a plain static host would: text packed, no rewriting, 404 for what is not there. */
 export async function serve(folder: string, prefix = "/"): Promise<Served> {
   const server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
@@ -22,8 +25,10 @@ export async function serve(folder: string, prefix = "/"): Promise<Served> {
       response.writeHead(404).end("not found");
       return;
     }
-    response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" });
-    createReadStream(file).pipe(response);
+    const packed = PACKED.has(extname(file)) && /\bgzip\b/.test(String(request.headers["accept-encoding"]));
+    response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream", ...(packed ? { "content-encoding": "gzip", vary: "accept-encoding" } : {}) });
+    if (packed) createReadStream(file).pipe(createGzip()).pipe(response);
+    else createReadStream(file).pipe(response);
   });
   await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
   const { port } = server.address() as AddressInfo;

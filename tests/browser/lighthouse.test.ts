@@ -1,0 +1,41 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { buildDemo } from "./demo.ts";
+import { type Form, type Lighthouse, openLighthouse } from "./lighthouse.ts";
+import { serve, type Served } from "./serve.ts";
+
+/** The score for speed is a timing, which no test may be; `npm run bench -- pages` tells it. */
+const CATEGORIES = ["accessibility", "best-practices", "seo"];
+/** A page, what is laid out first on it, and what is on it at most: sheets and scripts; pictures come when they are scrolled to. */
+const PAGES = ["index.html", "assembly/wing.html", "batch/B-018.html"];
+const MOST_SHEETS = 5;
+
+const site = buildDemo("public");
+let served: Served;
+let lighthouse: Lighthouse;
+
+beforeAll(async () => {
+  served = await serve(site.folder, "/club/pettichaps/");
+  lighthouse = await openLighthouse();
+});
+afterAll(async () => {
+  await lighthouse.close();
+  await served.close();
+  site.remove();
+});
+
+describe.each<Form>(["mobile", "desktop"])("Lighthouse, as on %s, served from a sub-folder", (form) => {
+  it.each(PAGES)("finds nothing amiss with %s: nothing moves, no more is fetched than is shown", async (path) => {
+    const { scores, shift, requests, failed, warnings } = await lighthouse.look(served.url + path, form, CATEGORIES);
+    const of = (type: string) => requests.filter((request) => request.type === type);
+    expect({ failed, warnings }).toEqual({ failed: [], warnings: [] });
+    expect(Object.fromEntries(scores)).toEqual({ accessibility: 100, "best-practices": 100, seo: 100 });
+    expect(shift).toBe(0);
+    expect(of("Document")).toHaveLength(1);
+    expect(of("Stylesheet").length).toBeLessThanOrEqual(MOST_SHEETS);
+    expect(of("Script").length).toBeLessThanOrEqual(1);
+    expect(requests.filter(({ url }) => !url.startsWith(served.url) && !url.startsWith("data:"))).toEqual([]);
+    const written = ["Document", "Stylesheet", "Script"].flatMap(of).reduce((sum, { bytes }) => sum + bytes, 0);
+    expect(written).toBeGreaterThan(5_000);
+    expect(written).toBeLessThan(30_000);
+  });
+});
