@@ -7,12 +7,12 @@ import { fileURLToPath } from "node:url";
 
 export const root = fileURLToPath(new URL("../..", import.meta.url));
 
-/** A program of Node's: seconds on the clock, seconds of processor time (which other programs on the machine disturb less), most MB of memory. */
+/** A program of Node's: seconds on the clock, seconds of processor time (which other programs on the machine disturb less), most MB of memory, whether it can decode pictures. */
 export function measuredNode(words, cwd) {
   const note = join(cwd, "usage.json");
   const seconds = timed(() => execFileSync(process.execPath, ["--import", join(root, "tests/bench/usage.mjs"), ...words], { cwd, stdio: ["ignore", "ignore", "inherit"], env: { ...process.env, BENCH_USAGE: note } }));
-  const { cpu, memory } = JSON.parse(readFileSync(note, "utf8"));
-  return { seconds, cpu: cpu / 1000, memory };
+  const { cpu, memory, decodes } = JSON.parse(readFileSync(note, "utf8"));
+  return { seconds, cpu: cpu / 1000, memory, decodes };
 }
 
 /** Any other program; its memory is not known. `words` may hold several command lines, which then run one after another. */
@@ -25,6 +25,12 @@ export function measuredProgram(lines, cwd) {
     }
   });
   return { seconds, cpu };
+}
+
+/** Seconds of processor time to reckon what a record proves, median of the rounds; how many findings and rows of climate. */
+export function measuredReckoning(content, rounds) {
+  const words = ["--import", "tsx", join(root, "tests/bench/reckon.ts"), content, String(rounds)];
+  return JSON.parse(execFileSync(process.execPath, words, { cwd: root, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] }));
 }
 
 function timed(work) {

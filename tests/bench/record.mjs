@@ -1,13 +1,14 @@
 /** Writes a record of any size, of the demonstration record's kind: the same sorts of facts, about as often, and as much prose. */
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
 const DAY_MS = 86_400_000;
 const FIRST_DAY = Date.UTC(2000, 0, 3);
 /** Every third entry glues, and a later one breaks the pieces. */
-const GLUES_EVERY = 3;
+export const BATCHES_EVERY = 3;
 const BREAKS_AFTER = 9;
 const JOINTS_PER_ASSEMBLY = 34;
+const BATCHES_PER_TIN = 14;
 
 const SENTENCES = [
   "Ripped two boards and planed the good faces before the light went.",
@@ -33,7 +34,7 @@ function dice(seed) {
 
 /** Gives the ids of its entries. */
 export function writeRecord(folder, entryCount) {
-  const batchCount = Math.ceil(entryCount / GLUES_EVERY);
+  const batchCount = Math.ceil(entryCount / BATCHES_EVERY);
   const assemblyCount = Math.max(1, Math.ceil(batchCount / JOINTS_PER_ASSEMBLY));
   const lotCount = Math.max(1, Math.ceil(entryCount / 40));
   const plan = { entryCount, batchCount, assemblyCount, lotCount, roll: dice(entryCount) };
@@ -41,7 +42,7 @@ export function writeRecord(folder, entryCount) {
   write(folder, "adhesives/everyday.md", adhesive());
   write(folder, "procedures/three-leg.md", procedure());
   for (let at = 0; at < assemblyCount; at += 1) write(folder, `assemblies/part-${at}.md`, assembly(at, plan));
-  for (let at = 0; at < lotCount; at += 1) for (const [name, text] of lots(at)) write(folder, `lots/${name}.md`, text);
+  for (let at = 0; at < lotCount; at += 1) for (const [name, text] of lots(at, plan)) write(folder, `lots/${name}.md`, text);
   const names = Array.from({ length: entryCount }, (_, at) => `${day(at)}-session-${at}`);
   names.forEach((name, at) => write(folder, `entries/${name}.md`, entry(at, plan)));
   return names;
@@ -56,6 +57,27 @@ function write(folder, path, text) {
 const day = (at) => new Date(FIRST_DAY + at * DAY_MS).toISOString().slice(0, 10);
 const batchId = (number) => `B-${String(number).padStart(4, "0")}`;
 const jointId = (number) => `P${Math.floor(number / JOINTS_PER_ASSEMBLY)}-J${String(number % JOINTS_PER_ASSEMBLY).padStart(2, "0")}`;
+
+/** Gives a record of so many days a logger's file of so many rows, evenly spread: warm days, cold nights, cold winters. */
+export function writeClimate(folder, days, rows) {
+  const step = Math.round((days * DAY_MS) / rows / 60_000) * 60_000;
+  const row = (at) => {
+    const time = FIRST_DAY + at * step;
+    const warmth = 19 + 2 * Math.sin((2 * Math.PI * time) / DAY_MS) + 2 * Math.sin((2 * Math.PI * time) / (365.25 * DAY_MS));
+    return `${new Date(time).toISOString().slice(0, 16).replace("T", " ")},${warmth.toFixed(1)},${(52 + 6 * Math.sin(at)).toFixed(0)}`;
+  };
+  write(folder, "climate/shop.csv", ["Time (UTC),Temperature (°C),Humidity (%)", ...Array.from({ length: rows }, (_, at) => row(at))].join("\n"));
+  write(folder, "climate/shop.md", `---\nfile: shop.csv\ntitle: Above the bench\ngap: ${Math.ceil((2 * step) / 3_600_000)} h\n---\nA logger made by a script.\n`);
+}
+
+/** Has the first entries show `count` photographs, so many each: `photos/0.jpg` and so on. */
+export function declarePhotos(folder, entries, count, perEntry, ending) {
+  for (let from = 0; from < count; from += perEntry) {
+    const file = join(folder, `entries/${entries[from / perEntry]}.md`);
+    const lines = Array.from({ length: Math.min(perEntry, count - from) }, (_, of) => `  - { file: ../photos/${from + of}.${ending}, alt: Work on part ${from + of} }`);
+    writeFileSync(file, readFileSync(file, "utf8").replace(/\n---\n/, `\nphotos:\n${lines.join("\n")}\n---\n`));
+  }
+}
 
 function aircraft() {
   return `---
@@ -88,7 +110,7 @@ humidity: at most 70 %
 cure:
   - { temperature: 15 °C, time: 7 d }
   - { temperature: 20 °C, time: 4 d }
-shelf_life: 9000 d
+shelf_life: 730 d
 wood_moisture: 8 % to 12 %
 spread: 300 g/m²
 ---
@@ -127,8 +149,9 @@ One part of many.
 `;
 }
 
-function lots(at) {
-  const received = day(0);
+/** Received when they are first wanted. */
+function lots(at, { entryCount }) {
+  const received = day(Math.min(at * BATCHES_PER_TIN * BATCHES_EVERY, entryCount - 1));
   const lot = (title, material, rest) => `---\ntitle: ${title}\nmaterial: ${material}\n${rest}received: ${received}\namount: 2.5 kg\n---\n`;
   return [
     [`R-${at}`, lot(`Resin, tin ${at}`, "resin", "adhesive: everyday\nsupplier: Wend & Daughter\n")],
@@ -139,8 +162,8 @@ function lots(at) {
 
 function entry(at, plan) {
   const { roll } = plan;
-  const part = Math.min(plan.assemblyCount - 1, Math.floor(at / (GLUES_EVERY * JOINTS_PER_ASSEMBLY)));
-  const facts = [hours(roll), ...(at % GLUES_EVERY === 0 ? [batch(at / GLUES_EVERY, plan)] : []), ...tests(at, roll), ...occasional(at)];
+  const part = Math.min(plan.assemblyCount - 1, Math.floor(at / (BATCHES_EVERY * JOINTS_PER_ASSEMBLY)));
+  const facts = [hours(roll), ...(at % BATCHES_EVERY === 0 ? [batch(at / BATCHES_EVERY, plan)] : []), ...tests(at, roll), ...occasional(at)];
   return `---
 date: ${day(at)}
 title: "Session ${at}: ${["caps", "blocks", "ribs", "scarfs"][roll(4)]}"
@@ -158,7 +181,7 @@ function hours(roll) {
 }
 
 function batch(number, { roll, lotCount }) {
-  const lot = Math.floor(number / 14) % lotCount;
+  const lot = Math.floor(number / BATCHES_PER_TIN) % lotCount;
   const resin = 60 + roll(400) / 10;
   const piece = (n) => `      - { id: ${batchId(number)}/${n}, procedure: three-leg, lot: S-${lot}, thickness: 1/4 in, width: 1/4 in, overlap: 5/8 in }`;
   return `batches:
@@ -179,8 +202,8 @@ ${[1, 2, 3].map(piece).join("\n")}`;
 
 function tests(at, roll) {
   const glued = at - BREAKS_AFTER;
-  if (glued < 0 || glued % GLUES_EVERY !== 0) return [];
-  const line = (n) => `  - { piece: ${batchId(glued / GLUES_EVERY)}/${n}, at: "14:30", failure: wood, wood_failure: ${80 + 5 * roll(5)} %, load: ${1380 + roll(80)} N }`;
+  if (glued < 0 || glued % BATCHES_EVERY !== 0) return [];
+  const line = (n) => `  - { piece: ${batchId(glued / BATCHES_EVERY)}/${n}, at: "14:30", failure: wood, wood_failure: ${80 + 5 * roll(5)} %, load: ${1380 + roll(80)} N }`;
   return [`tests:\n${[1, 2, 3].map(line).join("\n")}`];
 }
 
@@ -196,6 +219,6 @@ function occasional(at) {
 function prose(at, roll) {
   const sentence = () => SENTENCES[roll(SENTENCES.length)];
   const paragraph = () => Array.from({ length: 2 + roll(3) }, sentence).join(" ");
-  const link = at % GLUES_EVERY === 0 ? ` The cup is [${batchId(at / GLUES_EVERY)}](${batchId(at / GLUES_EVERY)}).` : "";
+  const link = at % BATCHES_EVERY === 0 ? ` The cup is [${batchId(at / BATCHES_EVERY)}](${batchId(at / BATCHES_EVERY)}).` : "";
   return [`${paragraph()}${link}`, paragraph(), paragraph(), `- ${sentence()}\n- ${sentence()}`].join("\n\n");
 }

@@ -1,6 +1,6 @@
 /**
  * Measures in one run, by turns, what we take against what others take for the same; and how fast pages of the demo come.
- * `node tests/bench/run.mjs [full] [edit] [pictures] [growth] [pages] [--entries 2000] [--rounds 5] [--photos 24] [--sizes 1000,2000,4000,8000] [--dir FOLDER] [--write]`
+ * `node tests/bench/run.mjs [full] [edit] [pictures] [unchanged] [reckoning] [growth] [pages] [--entries 2000] [--rounds 5] [--photos 24] [--many 10000] [--batches 2500,5000,10000,20000] [--sizes 1000,2000,4000,8000] [--dir FOLDER] [--write]`
  * Without names of parts `full` alone; `all` for every part. `--write` puts the results, with machine and date, beside this file.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
@@ -14,15 +14,17 @@ import { full } from "./parts/full.mjs";
 import { growth } from "./parts/growth.mjs";
 import { pages } from "./parts/pages.mjs";
 import { pictures } from "./parts/pictures.mjs";
+import { reckoning } from "./parts/reckoning.mjs";
+import { unchanged } from "./parts/unchanged.mjs";
 import { asMarkdown, asText } from "./table.mjs";
 
-const PARTS = { full, edit, pictures, growth, pages };
+const PARTS = { full, edit, pictures, unchanged, reckoning, growth, pages };
 const text = (value) => ({ type: "string", default: value });
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { entries: text("2000"), rounds: text("5"), photos: text("24"), sizes: text("1000,2000,4000,8000"), dir: { type: "string" }, write: { type: "boolean", default: false } },
+  options: { entries: text("2000"), rounds: text("5"), photos: text("24"), many: text("10000"), batches: text("2500,5000,10000,20000"), sizes: text("1000,2000,4000,8000"), dir: { type: "string" }, write: { type: "boolean", default: false } },
 });
-const options = { entries: Number(values.entries), rounds: Number(values.rounds), photos: Number(values.photos), sizes: values.sizes.split(",").map(Number), dir: values.dir };
+const options = { entries: Number(values.entries), rounds: Number(values.rounds), photos: Number(values.photos), many: Number(values.many), batches: values.batches.split(",").map(Number), sizes: values.sizes.split(",").map(Number), dir: values.dir };
 const asked = positionals.includes("all") ? Object.keys(PARTS) : positionals.length === 0 ? ["full"] : positionals;
 
 const machine = () => `Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model.trim()}, ${(totalmem() / 1e9).toFixed(0)} GB, load ${loadavg()[0].toFixed(1)} at the start, ${new Date().toISOString().slice(0, 10)}`;

@@ -1,7 +1,7 @@
 /** How time and memory of a whole build grow with the record. */
 import { contestants, ELEVENTY, OURS, pagesIn, prepare } from "../contestants.mjs";
 import { byTurns, inFolder } from "../measure.mjs";
-import { told } from "../table.mjs";
+import { slope, told } from "../table.mjs";
 
 export async function growth({ sizes, rounds, dir }) {
   const points = [];
@@ -20,10 +20,4 @@ export async function growth({ sizes, rounds, dir }) {
     rows: points.map(({ size, pages, ours, eleventy }) => [String(size), String(pages), told(ours.cpu, 2), told(eleventy.cpu, 2), told(ours.cpu / eleventy.cpu, 2), told(ours.memory, 0), told(eleventy.memory, 0), told(ours.memory / eleventy.memory, 2)]),
     notes: [`Our processor time grows with the entries to the power of ${exponent.toFixed(2)}, by least squares through the logarithms.`],
   };
-}
-
-function slope(points) {
-  const mean = (at) => points.reduce((sum, point) => sum + point[at], 0) / points.length;
-  const [x, y] = [mean(0), mean(1)];
-  return points.reduce((sum, [a, b]) => sum + (a - x) * (b - y), 0) / points.reduce((sum, [a]) => sum + (a - x) ** 2, 0);
 }

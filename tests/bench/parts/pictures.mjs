@@ -1,9 +1,9 @@
 /** Derivatives of photographs against vipsthumbnail making the same six files of each; then a build with nothing changed. */
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import sharp from "sharp";
 import { byTurns, inFolder, measuredNode, measuredProgram, root } from "../measure.mjs";
-import { writeRecord } from "../record.mjs";
+import { declarePhotos, writeRecord } from "../record.mjs";
 import { TIMES, times } from "../table.mjs";
 import { hasTool } from "../tools.mjs";
 
@@ -56,11 +56,6 @@ async function writePhotos(work, count) {
     const large = await sharp(forms).resize(4000, 3000, { kernel: "cubic" }).composite([{ input: grain, tile: true, blend: "soft-light" }]).jpeg({ quality: 90 }).toBuffer();
     writeFileSync(join(content, `photos/${at}.jpg`), large);
   }
-  entries.forEach((entry, at) => declare(join(content, `entries/${entry}.md`), Array.from({ length: PER_ENTRY }, (_, of) => at * PER_ENTRY + of).filter((photo) => photo < count)));
+  declarePhotos(content, entries, count, PER_ENTRY, "jpg");
   return readdirSync(join(content, "photos")).map((name) => join(content, "photos", name));
-}
-
-function declare(file, photos) {
-  const lines = photos.map((photo) => `  - { file: ../photos/${photo}.jpg, alt: Work on part ${photo} }`);
-  if (lines.length > 0) writeFileSync(file, readFileSync(file, "utf8").replace(/\n---\n/, `\nphotos:\n${lines.join("\n")}\n---\n`));
 }
