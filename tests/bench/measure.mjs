@@ -29,7 +29,7 @@ export function measuredProgram(lines, cwd) {
 
 /** Seconds of processor time to reckon what a record proves, median of the rounds; how many findings and rows of climate. */
 export function measuredReckoning(content, rounds) {
-  const words = ["--import", "tsx", join(root, "tests/bench/reckon.ts"), content, String(rounds)];
+  const words = ["--expose-gc", "--import", "tsx", join(root, "tests/bench/reckon.ts"), content, String(rounds)];
   return JSON.parse(execFileSync(process.execPath, words, { cwd: root, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] }));
 }
 
