@@ -1,6 +1,7 @@
 import type { JSX } from "preact";
 import { shortened, traceDrawing } from "../src/charts/trace.ts";
 import type { PlacedBox } from "../src/charts/trace.ts";
+import { stackedTrace } from "../src/charts/trace-stack.ts";
 import { addressOf, relative } from "../src/pages/address.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { COLUMNS } from "../src/pages/trace.ts";
@@ -19,22 +20,14 @@ const HEADS: { readonly [column in (typeof COLUMNS)[number]]: string } = { lot: 
 const LABEL = 14;
 const WORD = 12;
 
-/** The drawing scrolls sideways where it is wider than the page; every box is a link. */
+/** From left to right where there is room, from top to bottom on a phone; every box is a link. */
 export function TraceFigure({ site, from, trace, list }: TraceProps): JSX.Element | null {
-  const { nodes, edges, title, says, undrawn } = trace;
+  const { edges, says, undrawn } = trace;
   if (edges.length === 0) return null;
-  const { width, height, boxes, paths, columns } = traceDrawing(nodes, edges);
   return (
     <figure class="trace">
-      <div class="scroll" tabIndex={0} role="region" aria-label={title}>
-        <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="group" aria-labelledby="trace-title trace-desc">
-          <title id="trace-title">{title}</title>
-          <desc id="trace-desc">{says}</desc>
-          {[...columns].map(([column, left]) => <text class="trace__head" x={left} y="12" aria-hidden="true">{HEADS[COLUMNS[column] ?? "lot"]}</text>)}
-          {paths.map((path, at) => <path class={edges[at]?.gone === true ? "trace__line trace__line--gone" : "trace__line"} d={path} />)}
-          {nodes.map((node, at) => <Box site={site} from={from} node={node} box={boxes[at]} />)}
-        </svg>
-      </div>
+      <Across site={site} from={from} trace={trace} />
+      <Down site={site} from={from} trace={trace} />
       <figcaption>
         <p>{says}{edges.some(({ gone }) => gone) ? " A broken line is glue that was taken out." : ""}</p>
         {undrawn === undefined ? null : <p>Not drawn for want of room: {undrawn}. The gravest are drawn.</p>}
@@ -42,6 +35,43 @@ export function TraceFigure({ site, from, trace, list }: TraceProps): JSX.Elemen
       </figcaption>
     </figure>
   );
+}
+
+type DrawnProps = Omit<TraceProps, "list">;
+
+function Across({ site, from, trace }: DrawnProps): JSX.Element {
+  const { nodes, edges, title, says } = trace;
+  const { width, height, boxes, paths, columns } = traceDrawing(nodes, edges);
+  return (
+    <div class="scroll trace__across" tabIndex={0} role="region" aria-label={title}>
+      <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="group" aria-labelledby="trace-title trace-desc">
+        <title id="trace-title">{title}</title>
+        <desc id="trace-desc">{says}</desc>
+        {[...columns].map(([column, left]) => <text class="trace__head" x={left} y="12" aria-hidden="true">{HEADS[COLUMNS[column] ?? "lot"]}</text>)}
+        <Lines edges={edges} paths={paths} />
+        {nodes.map((node, at) => <Box site={site} from={from} node={node} box={boxes[at]} />)}
+      </svg>
+    </div>
+  );
+}
+
+function Down({ site, from, trace }: DrawnProps): JSX.Element {
+  const { nodes, edges, title, says } = trace;
+  const order = traceDrawing(nodes, edges).boxes.map(({ top }) => top);
+  const { width, height, boxes, paths, heads } = stackedTrace(nodes, edges, order);
+  return (
+    <svg class="trace__down" viewBox={`0 0 ${width} ${height}`} role="group" aria-labelledby="trace-down-title trace-down-desc">
+      <title id="trace-down-title">{title}</title>
+      <desc id="trace-down-desc">{says}</desc>
+      {[...heads].map(([column, foot]) => <text class="trace__head" x="2" y={foot} aria-hidden="true">{HEADS[COLUMNS[column] ?? "lot"]}</text>)}
+      <Lines edges={edges} paths={paths} />
+      {nodes.map((node, at) => <Box site={site} from={from} node={node} box={boxes[at]} />)}
+    </svg>
+  );
+}
+
+function Lines({ edges, paths }: Pick<Trace, "edges"> & { readonly paths: readonly string[] }): JSX.Element {
+  return <>{paths.map((path, at) => <path class={edges[at]?.gone === true ? "trace__line trace__line--gone" : "trace__line"} d={path} />)}</>;
 }
 
 function Box({ site, from, node, box }: { readonly site: Site; readonly from: string; readonly node: TraceNode; readonly box: PlacedBox | undefined }): JSX.Element | null {
@@ -54,8 +84,8 @@ function Box({ site, from, node, box }: { readonly site: Site; readonly from: st
       <title>{[label, word].filter((words) => words !== "").join(", ")}</title>
       <rect x={left} y={top} width={width} height={height} />
       {mark === undefined ? null : <ShapeAt of={mark} x={left + 10} y={top + 13} />}
-      <text class="trace__label" x={text} y={top + (word === "" ? 25 : 17)}>{shortened(label, LABEL)}</text>
-      {word === "" ? null : <text class="trace__word" x={text} y={top + 32}>{shortened(word, WORD)}</text>}
+      <text class="trace__label" x={text} y={top + (word === "" ? 25 : 17)}>{shortened(label, LABEL, width)}</text>
+      {word === "" ? null : <text class="trace__word" x={text} y={top + 32}>{shortened(word, WORD, width)}</text>}
     </>
   );
   const name = mark !== undefined && isGrave(mark) ? "trace__box trace__box--grave" : "trace__box";

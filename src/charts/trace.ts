@@ -42,9 +42,9 @@ type Graph = InstanceType<typeof dagre.graphlib.Graph>;
 /** Width in px of words in the site's plain type, erring to the wide side. */
 export const widthOf = (words: string, size: number): number => words.length * size * 0.56;
 
-/** Words short enough for the widest box. */
-export function shortened(words: string, size: number): string {
-  const most = Math.floor((BOX.most - 46) / (size * 0.56));
+/** Words short enough for a box so wide, if that is wider than the widest of a column. */
+export function shortened(words: string, size: number, width = 0): string {
+  const most = Math.floor((Math.max(width, BOX.most) - 46) / (size * 0.56));
   return words.length <= most ? words : `${words.slice(0, most - 1).trimEnd()}…`;
 }
 

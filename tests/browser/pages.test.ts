@@ -61,20 +61,59 @@ describe("With scripts off", () => {
   });
 });
 
-describe("On a phone 390 px wide", () => {
-  it("no kind of page is wider than the screen", async () => {
-    const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
-    const page = await context.newPage();
-    const wide: string[] = [];
-    for (const kind of kinds) {
-      await page.goto(inFolder.url + kind);
-      const width = await page.evaluate(() => document.documentElement.scrollWidth);
-      if (width > 390) wide.push(`${kind} is ${width} px wide`);
+interface Seen {
+  readonly path: string;
+  readonly needed: number;
+  /** Boxes on it that scroll sideways by themselves. */
+  readonly boxes: readonly { readonly focusable: boolean; readonly name: string; readonly html: string }[];
+}
+
+describe("On a phone 360 px wide", () => {
+  const WIDTH = 360;
+  let context: BrowserContext;
+  let page: Page;
+  const seen: Seen[] = [];
+
+  beforeAll(async () => {
+    context = await browser.newContext({ viewport: { width: WIDTH, height: 800 }, hasTouch: true, isMobile: true });
+    page = await context.newPage();
+    for (const path of kinds) {
+      await page.goto(inFolder.url + path);
+      seen.push({ path, ...(await page.evaluate(boxesThatScroll)) });
     }
+  });
+  afterAll(async () => {
     await context.close();
-    expect(wide).toEqual([]);
+  });
+
+  it("no kind of page is wider than the screen", () => {
+    expect(seen.filter(({ needed }) => needed > WIDTH).map(({ path, needed }) => `${path} is ${needed} px wide`)).toEqual([]);
+  });
+
+  it("what is wider scrolls in a box of its own, which the keyboard reaches and a reader is told the name of", () => {
+    expect(seen.flatMap(({ boxes }) => boxes).length).toBeGreaterThan(10);
+    expect(seen.flatMap(({ path, boxes }) => boxes.filter(({ focusable, name }) => !focusable || name === "").map(({ html }) => `${path}: ${html}`))).toEqual([]);
+  });
+
+  it("a trace runs from top to bottom, each box wide enough to be read and tall enough to be hit", async () => {
+    for (const kind of kinds.filter((path) => /^(joint|lot)\//.test(path))) {
+      await page.goto(inFolder.url + kind);
+      expect(await page.locator(".trace__across").isVisible(), kind).toBe(false);
+      const sizes = await page.locator(".trace__down a.trace__box rect").evaluateAll((boxes) => boxes.map((box) => box.getBoundingClientRect()).map((box) => ({ width: box.width, height: box.height, right: box.right })));
+      expect(sizes.length, kind).toBeGreaterThan(2);
+      expect(sizes.filter((size) => size.width < 180 || size.height < 24 || size.right > WIDTH), kind).toEqual([]);
+    }
   });
 });
+
+/** Runs in the page. */
+function boxesThatScroll(): Omit<Seen, "path"> {
+  const scrolls = [...document.querySelectorAll<HTMLElement>("main *")].filter((element) => element.scrollWidth > element.clientWidth + 1 && ["auto", "scroll"].includes(getComputedStyle(element).overflowX));
+  return {
+    needed: document.documentElement.scrollWidth,
+    boxes: scrolls.map((element) => ({ focusable: element.tabIndex === 0, name: element.getAttribute("aria-label") ?? "", html: element.outerHTML.slice(0, 80) })),
+  };
+}
 
 async function complaintsOf(context: BrowserContext, base: string, paths: readonly string[]): Promise<string[]> {
   const complaints: string[] = [];
@@ -82,8 +121,10 @@ async function complaintsOf(context: BrowserContext, base: string, paths: readon
   listen(page, base, complaints);
   for (const path of paths) {
     await page.goto(base + path, { waitUntil: "load" });
-    await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
-    await page.waitForLoadState("networkidle");
+    await page.evaluate(async () => {
+      for (const image of document.images) image.loading = "eager";
+      await Promise.all([...document.images].map((image) => image.decode().catch(() => undefined)));
+    });
     const broken = await page.locator("img").evaluateAll((images) => (images as HTMLImageElement[]).filter((image) => image.complete && image.naturalWidth === 0).map((image) => image.src));
     complaints.push(...broken.map((src) => `${path}: picture ${src} does not show`));
   }
