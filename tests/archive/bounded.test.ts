@@ -1,7 +1,11 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { closeSync, mkdirSync, openSync, writeSync } from "node:fs";
+import { createHash } from "node:crypto";
+import { closeSync, createWriteStream, mkdirSync, openSync, statSync, writeSync } from "node:fs";
 import { join } from "node:path";
+import { Readable } from "node:stream";
+import { pipeline } from "node:stream/promises";
 import { expect, it } from "vitest";
+import { ZipFile } from "yazl";
 import { scratchFolders } from "../publish/scratch.ts";
 import { bagIn, hex } from "./make.ts";
 
@@ -52,6 +56,31 @@ it("A line that does not end is not read to its end", { timeout: 300_000 }, () =
   writeMany(join(path, "manifest-sha256.txt"), "0".repeat(1_000_000), 300);
   const { code, err, peak } = verified(path);
   expect({ code, err }).toEqual({ code: 1, err: "manifest-sha256.txt:2: this file has a line of more than 32768 letters; the rest of it was not read\n" });
+  expect(peak).toBeLessThan(verified(bag()).peak + BOUND);
+});
+
+it("A bag that says too much of itself is not read to its end", { timeout: 300_000 }, () => {
+  const path = bag();
+  writeMany(join(path, "bag-info.txt"), `Note: ${"n".repeat(30_000)}\n ${"m".repeat(30_000)}\n`, 4000);
+  const { code, err, peak } = verified(path);
+  expect({ code, err }).toEqual({ code: 1, err: "bag-info.txt: has more than 1000000 letters; the rest was not read\n" });
+  expect(peak).toBeLessThan(verified(bag()).peak + BOUND);
+});
+
+it("A zip of 1 MB that unpacks to 1 GB streams", { timeout: 300_000 }, async () => {
+  const path = join(scratch(), "bag.zip");
+  const zip = new ZipFile();
+  const zeros = (): Readable => Readable.from(Array.from({ length: 1000 }, () => Buffer.alloc(1_000_000)));
+  const digest = createHash("sha256");
+  for await (const chunk of zeros()) digest.update(chunk as Buffer);
+  zip.addBuffer(Buffer.from("BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n"), "bag/bagit.txt");
+  zip.addReadStream(zeros(), "bag/data/zeros");
+  zip.addBuffer(Buffer.from(`${digest.digest("hex")}  data/zeros\n`), "bag/manifest-sha256.txt");
+  zip.end();
+  await pipeline(zip.outputStream, createWriteStream(path));
+  expect(statSync(path).size).toBeLessThan(2e6);
+  const { code, err, peak } = verified(path);
+  expect({ code, err }).toEqual({ code: 0, err: "" });
   expect(peak).toBeLessThan(verified(bag()).peak + BOUND);
 });
 

@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { contentOf, scratchFolders } from "../publish/scratch.ts";
-import { type BagShape, bagIn, found, hex, linkIn } from "./make.ts";
+import { type BagShape, bagIn, found, hex, linkIn, tool } from "./make.ts";
 
 const scratch = scratchFolders();
 const SOUND = { "data/a.txt": "a", "data/b.txt": "b" };
@@ -73,6 +73,17 @@ describe("Files of a bag that are not safe", () => {
       "fault data/folder: this is a symbolic link, not a file; it was not followed",
       "fault data/link.txt: missing: manifest-sha256.txt:3 vouches for it",
       "fault data/link.txt: this is a symbolic link, not a file; it was not followed",
+    ]);
+  });
+
+  it("are pipes and devices, which are told and never opened", async () => {
+    const bag = bagIn(join(scratch(), "bag"), listing(good + line("data/pipe", "x")));
+    expect(tool("mkfifo", ["data/pipe"], bag).code).toBe(0);
+    expect(tool("mknod", ["data/zero", "c", "1", "5"], bag).code).toBe(0);
+    expect((await found(bag)).sort()).toEqual([
+      "fault data/pipe: missing: manifest-sha256.txt:3 vouches for it",
+      "fault data/pipe: this is a device, a pipe or a folder whose name is not UTF-8, not a file; it was not followed",
+      "fault data/zero: this is a device, a pipe or a folder whose name is not UTF-8, not a file; it was not followed",
     ]);
   });
 

@@ -4,6 +4,7 @@ import type { Tellings } from "../finding.ts";
 import { linesOf, UnreadableText } from "../lines.ts";
 import { manifestLineOf } from "../manifest.ts";
 import { pathFault } from "../safe-path.ts";
+import { MOST_FILES } from "../source/source.ts";
 import { chainDigest, readChain, type Seal, SEALS, type SetSeal, signatureFileOf } from "./chain.ts";
 import { sealFiles, tellLeftOver } from "./left-over.ts";
 import { recordDigests } from "./record-files.ts";
@@ -59,6 +60,7 @@ async function sealedDigests(content: string, seal: Seal, findings: Tellings): P
       const said = manifestLineOf(line.text, "sha256");
       if (said === undefined || pathFault(said.path) !== undefined) findings.fault("form", `${manifest}:${line.number}`, "this line is none of a manifest");
       else digests.set(said.path, said.digest);
+      if (digests.size > MOST_FILES) throw new UnreadableText(`names more than ${MOST_FILES} files`, line.number);
     }
   } catch (error) {
     if (!(error instanceof UnreadableText) && !["ENOENT", "ELOOP"].includes((error as NodeJS.ErrnoException).code ?? "")) throw error;

@@ -5,18 +5,22 @@ import { linesOf } from "../lines.ts";
 export type Info = readonly (readonly [label: string, value: string])[];
 
 export const INFO = "bag-info.txt";
+/** More lines, or letters in all, than any bag has to say of itself. */
 const MOST = 10_000;
+const LETTERS = 1_000_000;
 
 export async function readInfo(chunks: AsyncIterable<Uint8Array>, encoding: string, findings: Tellings): Promise<Info> {
   const info: [string, string][] = [];
+  let letters = 0;
   for await (const { text, number } of linesOf(chunks, encoding)) {
     const last = info.at(-1);
+    letters += text.length;
     const [, label, value] = /^([^\s:][^:]*):[ \t]*(.*)$/su.exec(text.replace(/^\ufeff/, "")) ?? [];
-    if (/^[ \t]/.test(text) && last !== undefined && last[1].length < 65_536) last[1] += ` ${text.trim()}`;
+    if (/^[ \t]/.test(text) && last !== undefined) last[1] += ` ${text.trim()}`;
     else if (label !== undefined && value !== undefined) info.push([label.trim(), value.trim()]);
     else if (text !== "") findings.fault("form", `${INFO}:${number}`, "this line is not of the form `Label: value`");
-    if (info.length > MOST) {
-      findings.fault("too much", INFO, `has more than ${MOST} lines; the rest was not read`);
+    if (info.length > MOST || letters > LETTERS) {
+      findings.fault("too much", INFO, `has more than ${info.length > MOST ? `${MOST} lines` : `${LETTERS} letters`}; the rest was not read`);
       return info;
     }
   }
