@@ -12,12 +12,15 @@ import { SealText } from "../seal.tsx";
 import { AppendixBatches } from "./appendix-batches.tsx";
 import { AppendixJoints } from "./appendix-joints.tsx";
 import { AppendixRules, AppendixTrials } from "./appendix-rest.tsx";
+import { StatisticsParts } from "./charts.tsx";
+import { ClimateParts } from "./climate.tsx";
 import { HoldPoint } from "./hold-points.tsx";
 import { CreditLedgers } from "./credit.tsx";
 import { DepartureTable, OpenItemTable } from "./lists.tsx";
 import { MeasurementTable, PairTable } from "./measurements.tsx";
 import { LotTable } from "./overview.tsx";
 import { None } from "./parts.tsx";
+import { StockParts } from "./stock.tsx";
 import { WeightLedger } from "./weight.tsx";
 import { runningHeads } from "./running-heads.ts";
 
@@ -28,8 +31,11 @@ const PARTS: readonly (readonly [id: string, title: string, make: (site: Site, n
   ["hold-points", "Hold points and sign-off", (site) => <HoldPointList site={site} />],
   ["joints", "Joints", (site, number) => <AppendixJoints site={site} from={PATH} number={number} />],
   ["batches", "Batches and test pieces", (site, number) => <AppendixBatches site={site} from={PATH} number={number} />],
+  ["climate", "Climate of the workshop", (site) => <ClimateParts site={site} from={PATH} level="h3" />],
   ["lots", "Lots", (site) => <LotTable facts={overview(site.shown)} site={site} from={PATH} list={false} />],
+  ["stock", "Stock", (site) => <StockParts site={site} from={PATH} level="h3" />],
   ["trials", "Trials", (site, number) => <AppendixTrials site={site} from={PATH} number={number} />],
+  ["statistics", "Statistics", (site) => <StatisticsParts site={site} from={PATH} level="h3" />],
   ["departures", "Departures", (site) => <DepartureTable items={departures(site.shown)} site={site} from={PATH} />],
   ["open-items", "Open items", (site) => <OpenItemTable items={openItems(site.shown)} site={site} from={PATH} />],
   ["measurements", "Measurements", (site) => <><MeasurementTable site={site} from={PATH} /><PairTable site={site} from={PATH} /></>],

@@ -5,26 +5,35 @@ import { boundWords, intervalWords } from "../../src/pages/trial-page.ts";
 import { Page } from "../page.tsx";
 import { To } from "../link.tsx";
 import { IndividualsFigure } from "./individuals.tsx";
-import { ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
 
 export function Charts({ site }: Pick<Where, "site">): JSX.Element {
   const from = "charts.html";
-  const { shares, ratios, stresses } = chartsView(site.shown);
-  const where = { site, from };
   return (
     <Page site={site} path={from} kind="evidence" title="Statistics" description="How often test pieces passed, and how mixing ratios and stresses went from batch to batch.">
       <Title place={<a href={relative(from, "evidence.html")}>Evidence</a>} title="Statistics">
         <p class="title__lead">How often pieces passed, and how mixing and breaking went from batch to batch. Nothing here changes a verdict.</p>
       </Title>
+      <StatisticsParts site={site} from={from} level="h2" />
+    </Page>
+  );
+}
+
+/** How often pieces passed; ratios and stresses from batch to batch. */
+export function StatisticsParts({ site, from, level }: Where & { readonly level: Level }): JSX.Element {
+  const { shares, ratios, stresses } = chartsView(site.shown);
+  const where = { site, from };
+  return (
+    <>
       {site.shown.edition === "archive" ? null : <p class="small quiet">Reckoned over what this edition shows.</p>}
-      <Section id="shares" title="Pieces that passed"><Shares shares={shares} {...where} /></Section>
-      <Section id="ratios" title="Error of the mixing ratio, batch by batch">
+      <Section id="shares" title="Pieces that passed" level={level}><Shares shares={shares} {...where} /></Section>
+      <Section id="ratios" title="Error of the mixing ratio, batch by batch" level={level}>
         {ratios.length === 0 ? <None>No batch has a ratio that could be reckoned.</None> : <><LimitWords />{ratios.map((series) => <Series series={series} {...where} />)}</>}
       </Section>
-      <Section id="stresses" title="Stress at breaking, batch by batch">
+      <Section id="stresses" title="Stress at breaking, batch by batch" level={level}>
         {stresses.length === 0 ? <None>No load was noted on a piece of full cure, of a shape that its procedure allows and with its sizes.</None> : <><StressWords />{stresses.map((series) => <Series series={series} {...where} />)}</>}
       </Section>
-    </Page>
+    </>
   );
 }
 

@@ -6,29 +6,31 @@ import { climatePage, type ClimatePage, type Three } from "../../src/pages/clima
 import { counted, monthWords } from "../../src/pages/words.ts";
 import { Axes } from "../axes.tsx";
 import { Page, Prose } from "../page.tsx";
-import { ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
 
 export function Climate({ site }: Pick<Where, "site">): JSX.Element {
   const from = "climate.html";
-  const page = climatePage(site.shown);
   return (
     <Page site={site} path={from} kind="evidence" title="Climate of the workshop" description="Temperature and humidity of the workshop as logged, with glue-ups marked.">
       <Title place={<a href={relative(from, "evidence.html")}>Evidence</a>} title="Climate of the workshop">
         <p class="title__lead">Temperature and humidity as the logger in the workshop wrote them down, and the days on which something was glued.</p>
       </Title>
-      {page.logs.length === 0 ? <None>No readings of a logger are shown. Cure is then counted by the temperature noted when a batch was glued.</None> : <Logged page={page} site={site} from={from} />}
+      <ClimateParts site={site} from={from} level="h2" />
     </Page>
   );
 }
 
-function Logged({ page, site, from }: Where & { readonly page: ClimatePage }): JSX.Element {
+/** The readings drawn, by month, their gaps and their files. */
+export function ClimateParts({ site, from, level }: Where & { readonly level: Level }): JSX.Element {
+  const page = climatePage(site.shown);
+  if (page.logs.length === 0) return <None>No readings of a logger are shown. Cure is then counted by the temperature noted when a batch was glued.</None>;
   return (
     <>
-      {page.temperature === undefined ? null : <Figure id="temperature" title="Temperature" input={page.temperature} />}
-      {page.humidity === undefined ? null : <Figure id="humidity" title="Relative humidity" input={page.humidity} />}
-      <Section id="months" title="Month by month"><Months page={page} /></Section>
-      <Section id="gaps" title="Times without readings"><Gaps page={page} /></Section>
-      <Section id="logs" title="The files of the logger"><Logs page={page} site={site} from={from} /></Section>
+      {page.temperature === undefined ? null : <Figure id="temperature" title="Temperature" level={level} input={page.temperature} />}
+      {page.humidity === undefined ? null : <Figure id="humidity" title="Relative humidity" level={level} input={page.humidity} />}
+      <Section id="months" title="Month by month" level={level}><Months page={page} /></Section>
+      <Section id="gaps" title="Times without readings" level={level}><Gaps page={page} /></Section>
+      <Section id="logs" title="The files of the logger" level={level}><Logs page={page} site={site} from={from} /></Section>
     </>
   );
 }
@@ -36,13 +38,13 @@ function Logged({ page, site, from }: Where & { readonly page: ClimatePage }): J
 /** Room on a wide page where nothing is named beside the plot. */
 const BROAD: Room = { ...WIDE, height: 300 };
 
-function Figure({ id, title, input }: { readonly id: string; readonly title: string; readonly input: ClimateInput }): JSX.Element {
+function Figure({ id, title, level: Heading, input }: { readonly id: string; readonly title: string; readonly level: Level; readonly input: ClimateInput }): JSX.Element {
   const { gaps, marks } = input;
   const without = gaps.length === 0 ? "" : ` ${counted(gaps.length, "time")} without readings ${gaps.length === 1 ? "is" : "are"} hatched.`;
   const says = `The band runs from the least to the greatest reading of each day. ${counted(marks.length, "batch was", "batches were")} glued in that time: a lozenge stands at what was noted then, an open one on the axis where nothing was.${without}`;
   return (
     <figure class="chart climate" id={id}>
-      <figcaption><h2>{title}</h2><p>{says}</p></figcaption>
+      <figcaption><Heading>{title}</Heading><p>{says}</p></figcaption>
       <div class="chart__drawing">
         <Svg id={`${id}-wide`} input={input} room={BROAD} part="wide" title={title} says={says} />
         <Svg id={`${id}-narrow`} input={input} room={NARROW} part="narrow" title={title} says={says} />

@@ -12,8 +12,11 @@ export interface Where {
   readonly from: string;
 }
 
-export function Section({ id, title, children }: { readonly id: string; readonly title: string; readonly children?: ComponentChildren }): JSX.Element {
-  return <section class="section" aria-labelledby={id}><h2 id={id}>{title}</h2>{children}</section>;
+/** Rank of the headings of what stands on a page of its own and as a part of the appendix. */
+export type Level = "h2" | "h3";
+
+export function Section({ id, title, level: Heading = "h2", children }: { readonly id: string; readonly title: string; readonly level?: Level; readonly children?: ComponentChildren }): JSX.Element {
+  return <section class="section" aria-labelledby={id}><Heading id={id}>{title}</Heading>{children}</section>;
 }
 
 export function Title({ place, title, children }: { readonly place: ComponentChildren; readonly title: string; readonly children?: ComponentChildren }): JSX.Element {

@@ -31,6 +31,7 @@ it("prints the appendix with every batch, its verdict and a place to sign", asyn
   expect(batches.length).toBeGreaterThan(39);
   expect(batches.filter((id) => !text.includes(id))).toEqual([]);
   expect(text).toContain("Signed / not signed");
+  for (const part of ["Climate of the workshop", "Month by month", "What is still to be glued", "Pieces that passed"]) expect(text).toContain(part);
 });
 
 it("prints an assembly page without the navigation and with its drawing and timeline", async () => {

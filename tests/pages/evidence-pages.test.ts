@@ -82,9 +82,19 @@ describe("pages of evidence", () => {
     expect(page).toContain('@top-left { content: "Sandpiper"');
     expect(page).toContain('@top-center { content: "Inspector\\2019 s edition"');
     expect(page).toContain('@top-right { content: "Record of 2 April 2025"');
-    expect(text).toContain("12 Rules and their sources");
+    expect(text).toContain("15 Rules and their sources");
     expect(text).toContain("read in the document");
     expect(text).toContain("from memory, not read again");
+  });
+
+  test.each(["climate.html", "stock.html", "charts.html"])("the appendix says all that %s says, under headings of its own rank", (path) => {
+    const lines = (from: string): string[] => main(inspector, from).structuredText.split("\n").map((line) => line.trim()).filter((line) => line !== "");
+    const appendix = new Set(lines("appendix.html"));
+    const own = lines(path).slice(3);
+    expect(own.length).toBeGreaterThan(0);
+    expect(own.filter((line) => !appendix.has(line))).toEqual([]);
+    const ranks = main(inspector, "appendix.html").querySelectorAll("h2").map((heading) => heading.text);
+    expect(main(inspector, path).querySelectorAll("h2").map((heading) => heading.text).filter((title) => ranks.includes(title))).toEqual([]);
   });
 
   test("no id stands twice on a page, and every link within a page leads somewhere on it", () => {
