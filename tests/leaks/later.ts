@@ -80,7 +80,7 @@ function amending(around: Around, day: string, owner: Audience, [session, broken
     date: day, title: words.say(`${where}: title`, owner), assembly: "wing", for: owner,
     amends: [
       { entry: session.id, why: why("a session"), ...amendedSession(around, where, owner, session) },
-      { entry: broken.id, why: why("a day of breaking"), tests: broken.pieces.map((piece) => amendedTest(around, where, narrowest(owner, piece.audience), piece)) },
+      { entry: broken.id, why: why("a day of breaking"), date: "2025-03-19", tests: broken.pieces.map((piece) => amendedTest(around, where, narrowest(owner, piece.audience), piece)) },
       { entry: settled.id, why: why("a day of settling"), ...amendedMatters(around, where, owner, session, settled) },
     ],
   }, prose(around, where, owner));

@@ -107,4 +107,25 @@ describe("an amendment", () => {
     ]);
     expect(file?.findings.find(({ rule }) => rule === "mix-ratio")?.severity).toBe("rejects");
   });
+
+  it("of the day moves all that happened on it, and is told of each batch and test; the entry keeps its name", async () => {
+    const [before, after] = [await withEntries({}), await withEntries({ "2025-04-01-right": `amends:
+  - { entry: ${CAPS}, why: The Sunday it was, date: 2025-03-16 }
+  - { entry: 2025-03-15-pieces, why: The week after, date: 2025-03-24 }` })];
+    expect(after.entries.map(({ id, day }) => `${day} ${id}`)).toEqual(["2025-03-16 2025-03-08-caps", "2025-03-22 2025-03-22-looked", "2025-03-24 2025-03-15-pieces", "2025-04-01 2025-04-01-right"]);
+    const [was, is] = [named(before, CAPS).batches[0], named(after, CAPS).batches[0]];
+    expect({ day: is?.day, later: (is?.mixed?.epoch ?? 0) - (was?.mixed?.epoch ?? 0) }).toEqual({ day: "2025-03-16", later: 8 * 86_400 });
+    expect(changesIn(after, "2025-04-01-right")).toEqual([
+      "Date |  | 2025-03-08 | 2025-03-16", "Batch B-001 | date | 2025-03-08 | 2025-03-16",
+      "Date |  | 2025-03-15 | 2025-03-24", "Test of B-001/1 | date | 2025-03-15 | 2025-03-24", "Test of B-001/2 | date | 2025-03-15 | 2025-03-24",
+    ]);
+    const [early, late] = [before, after].map((record) => reckon(record).pieces.get("B-001/1")?.curedFor);
+    expect((late ?? 0) - (early ?? 0)).toBe(86_400);
+    expect(reckon(after).batches.get("B-001")?.findings.filter(({ rule }) => rule === "amended").map(({ sentence }) => sentence)).toEqual(["Amended on 2025-04-01: Batch B-001, date: was 2025-03-08, is 2025-03-16, because: The Sunday it was."]);
+  });
+
+  it("of the day can take a verdict away: a piece that was broken sooner than written down", async () => {
+    const verdict = async (date: string): Promise<string | undefined> => reckon(await withEntries({ "2025-04-01-right": `amends: [{ entry: 2025-03-15-pieces, why: Wrong leaf of the calendar, date: ${date} }]` })).pieces.get("B-001/1")?.verdict;
+    expect([await verdict("2025-03-16"), await verdict("2025-03-10")]).toEqual(["pass", "too early"]);
+  });
 });

@@ -4,7 +4,7 @@ import { entrySchema } from "../schema/entry.ts";
 import type { Fault } from "../reading.ts";
 import type { Path } from "../text/yaml.ts";
 import * as faults from "./faults.ts";
-import { ANEW, KEYED, type Keyed, PIECES, SCALES } from "./lists.ts";
+import { ANEW, DATE, KEYED, type Keyed, OF_THE_DAY, PIECES, SCALES } from "./lists.ts";
 import { ALL, type Altered, isSame, mergeInto, STRUCK, strikeFrom } from "./merge.ts";
 import { dataOf, textIn, type Tree, treeAt } from "./tree.ts";
 
@@ -32,6 +32,8 @@ export class Alteration {
   }
 
   alter(entry: Tree, stated: Tree): void {
+    const date = treeAt(stated, DATE);
+    if (date) this.#date(entry, date);
     for (const list of KEYED) {
       const items = treeAt(stated, list.path)?.items;
       if (items) this.#list(treeAt(entry, list.path)?.items ?? [], items, list, list.path);
@@ -41,6 +43,21 @@ export class Alteration {
     const before = treeAt(entry, SCALES);
     if (scales && before) this.#fact(before, scales, { word: "On the scales", path: SCALES, keys: [] });
     else if (scales) this.#report(scales, faults.nothingOnScales(this.#id));
+  }
+
+  /** Told of the entry, and of each batch and test in it, whose cure it alters. */
+  #date(entry: Tree, date: Tree): void {
+    const before = treeAt(entry, DATE);
+    if (before === undefined || isSame(before, date)) return;
+    entry.fields?.set("date", date);
+    const altered = [{ path: ["date"], was: dataOf(before), is: dataOf(date), at: date }];
+    this.facts.push({ word: "Date", before, after: date, altered });
+    for (const list of OF_THE_DAY) {
+      for (const fact of treeAt(entry, list.path)?.items ?? []) {
+        const key = textIn(fact, list.keys[0]);
+        if (key !== undefined) this.facts.push({ list, word: list.word, key, before: fact, after: fact, altered });
+      }
+    }
   }
 
   #list(facts: Tree[], items: readonly Tree[], list: Keyed, path: Path): void {

@@ -8,7 +8,7 @@ import type { Amendment, Audience } from "../types.ts";
 import { Alteration } from "./alter.ts";
 import { changesOf } from "./changes.ts";
 import * as faults from "./faults.ts";
-import { ANEW, KEYED, SCALES } from "./lists.ts";
+import { ANEW, DATE, KEYED, SCALES } from "./lists.ts";
 import { frontOf, textIn, type Tree, treeAt, treeOf } from "./tree.ts";
 
 export interface Amended {
@@ -23,7 +23,7 @@ type EntryFile = Filed<Spec<"entry">>;
 
 /**
  * Puts every amendment into the entry that it amends, in the order of the record. What comes after (checks, reckoning) sees the facts as amended,
- * on the day they were first written down for, each at the place where it was typed last.
+ * on the day they were first written down for or its amended one, each at the place where it was typed last.
  */
 export function amend(draft: Draft): Amended {
   const amender = new Amender(draft);
@@ -62,6 +62,7 @@ class Amender {
       return made;
     });
     const { files, ...rest } = this.#draft;
+    entry.sort((a, b) => (placeInTime(a) < placeInTime(b) ? -1 : 1));
     return { draft: { ...rest, files: { ...files, entry }, unsound: [...rest.unsound, ...unsound] }, amendments: this.#amendments, problems: this.#problems };
   }
 
@@ -77,11 +78,14 @@ class Amender {
     const tree = this.#trees.get(id) ?? treeOf(target.front, target.data, []);
     this.#trees.set(id, tree);
     const before = this.#problems.length;
+    const date = stated.fields?.get("date");
+    const own = filed.id.slice(0, 10);
+    if (date?.text !== undefined && date.text > own) this.#report(date, faults.dayToCome(date.text, own));
     const alteration = new Alteration(id, (place, problem) => this.#report(place, problem), whereIs);
     alteration.alter(tree, stated);
     const prose = textIn(stated, "prose") !== undefined || !statesFacts(stated);
     if (alteration.facts.length === 0 && !prose && this.#problems.length === before) this.#report(at, faults.nothingChanged(id));
-    const made: Amendment = { place: placeOf(stated), entry: id, by: filed.id, day: filed.id.slice(0, 10), why: textIn(stated, "why") ?? "", prose, changes: changesOf(alteration.facts, id, placeOf), withheld: false };
+    const made: Amendment = { place: placeOf(stated), entry: id, by: filed.id, day: own, why: textIn(stated, "why") ?? "", prose, changes: changesOf(alteration.facts, id, placeOf), withheld: false };
     this.#amendments.set(filed.id, [...(this.#amendments.get(filed.id) ?? []), made]);
   }
 
@@ -108,8 +112,14 @@ class Amender {
   }
 }
 
+/** Compares as entries follow each other: by day, as amended, and then by file name. */
+export function placeInTime({ id, file, spec, at }: EntryFile): string {
+  const isAmended = spec !== undefined && at(DATE).file !== file;
+  return `${isAmended ? spec.date : id.slice(0, 10)} ${id}`;
+}
+
 function statesFacts(stated: Tree): boolean {
-  return [...KEYED.map(({ path }) => path), ...ANEW.map(({ path }) => path), SCALES].some((path) => treeAt(stated, path) !== undefined);
+  return [DATE, ...KEYED.map(({ path }) => path), ...ANEW.map(({ path }) => path), SCALES].some((path) => treeAt(stated, path) !== undefined);
 }
 
 function audienceOf({ data }: EntryFile): Audience {

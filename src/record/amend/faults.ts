@@ -27,6 +27,10 @@ export function hiddenFromReaders(id: string, own: string, its: string): Fault {
     `amend it in an entry ${its === "public" ? "without `for:`" : "with `for: inspector`"}; what is not for its readers goes into a passage ::: ${own}`);
 }
 
+export function dayToCome(day: string, own: string): Fault {
+  return said("a day after this entry's own", `a day up to ${own}`, day, "write the day on which it happened");
+}
+
 export function noSuchFact(entry: string, list: Keyed, key: string, known: readonly string[]): Fault {
   const word = list.path.at(-1) === "pieces" ? "piece" : list.word.toLowerCase().replace(/( of|:)$/, "");
   const meant = nearest(key, known);

@@ -17,9 +17,15 @@ export interface Keyed {
 
 export const PIECES: Keyed = { path: ["pieces"], keys: ["id"], kind: "piece", named: true, word: "Piece" };
 
+const BATCHES: Keyed = { path: ["batches"], keys: ["id"], kind: "batch", named: true, word: "Batch" };
+const TESTS: Keyed = { path: ["tests"], keys: ["piece"], kind: "piece", named: false, word: "Test of" };
+
+/** Facts of which much depends on the day: they are told one by one where it is amended. */
+export const OF_THE_DAY = [BATCHES, TESTS] as const;
+
 export const KEYED: readonly Keyed[] = [
-  { path: ["batches"], keys: ["id"], kind: "batch", named: true, word: "Batch" },
-  { path: ["tests"], keys: ["piece"], kind: "piece", named: false, word: "Test of" },
+  BATCHES,
+  TESTS,
   { path: ["measurements"], keys: ["what", "assembly", "side"], named: false, word: "Measurement:" },
   { path: ["weighed"], keys: ["part", "assembly"], named: false, word: "Weighing:" },
   { path: ["departures"], keys: ["id"], kind: "departure", named: true, word: "Departure" },
@@ -36,6 +42,9 @@ export const ANEW: readonly { readonly path: Path; readonly word: string }[] = [
   { path: ["open_items", "close"], word: "Open items closed" },
   { path: ["reworks"], word: "Joints opened" },
 ];
+
+/** The day of all that an entry holds. */
+export const DATE: Path = ["date"];
 
 /** What is found by itself. */
 export const SCALES: Path = ["scales"];

@@ -18,7 +18,8 @@ export function checkDays(desk: Desk): void {
   }
   for (const filed of soundOf(desk, "entry")) {
     const named = filed.id.slice(0, 10);
-    if (!isFault(readDay(named)) && named !== filed.spec.date) report(desk, filed, ["date"], otherDay(named, filed.spec.date));
+    const isAsWritten = filed.at(["date"]).file === filed.file;
+    if (isAsWritten && !isFault(readDay(named)) && named !== filed.spec.date) report(desk, filed, ["date"], otherDay(named, filed.spec.date));
     notBeforeStart(desk, filed, ["date"], filed.spec.date, start);
     notAfterToday(desk, filed, ["date"], filed.spec.date);
   }

@@ -1,4 +1,5 @@
 /** What is raised in one entry and settled in another: open items and departures. */
+import { placeInTime } from "../amend/amend.ts";
 import { nearest } from "../nearest.ts";
 import type { Path } from "../text/yaml.ts";
 import { type Desk, type EntryFile, expectId, report, soundOf, whereIs } from "./desk.ts";
@@ -69,7 +70,7 @@ function settled(desk: Desk, filed: EntryFile, path: Path, id: string, raisedIn:
     return;
   }
   before.set(id, { filed, path });
-  if (raisedIn && raisedIn.id > filed.id) {
+  if (raisedIn && placeInTime(raisedIn) > placeInTime(filed)) {
     report(desk, filed, path, { code: "order", message: `${id} is ${said.done} before it was ${said.made}`, found: `${id}, ${said.made} in ${raisedIn.file}`, mend: "correct the date of one of the two entries" });
   }
 }

@@ -2,11 +2,11 @@
  * `amends:` in an entry's front matter: what it says of an earlier entry that was written down wrong.
  *
  * Corrections stand below the entry they correct, apart from the facts of the amending entry's own day, so that neither can be taken for the other.
- * A fact is found by its id, or by the words it was written down under. Only the values stated are changed; all others, and the day, stay as they were.
+ * A fact is found by its id, or by the words it was written down under. Only the values stated are changed; all others, and the day where no `date` is stated, stay as they were.
  * A list without ids (hours, joints, timber, closed items) is stated anew as a whole. `struck` names values that are taken back with nothing in their place.
  */
 import * as z from "zod";
-import { choice, id, list, words } from "./field.ts";
+import { choice, day, id, list, words } from "./field.ts";
 
 export interface Amendable {
   readonly hours: z.ZodObject;
@@ -32,6 +32,7 @@ export function amendmentSchema(parts: Amendable) {
     entry: id("The earlier entry that is amended.", "2025-03-08-caps"),
     why: words("Why, for all who may read the amended entry: they see it beside the first text.", "The cup's tare had not been taken off"),
     prose: choice(["struck"], "Strikes out the prose of the amended entry; it stays readable. Without any other key below, this is meant.").optional(),
+    date: day("The day on which it happened, where the entry was written under another; the entry keeps its file's name.").optional(),
     hours: list(parts.hours, "All of that day's lines of hours, as they should read.").optional(),
     batches: list(batch, "Batches that were written down wrong: which, and what is right.").optional(),
     tests: some("Tests", parts.test, "piece"),

@@ -41,7 +41,7 @@ function entriesOf(files: Files, amendments: ReadonlyMap<string, readonly Amendm
   const later = { ...laterOf(specs), amendments };
   return specs
     .map((filed) => new EntryTyper(filed, shelf, zone, later).entry())
-    .sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+    .sort((a, b) => (`${a.day} ${a.id}` < `${b.day} ${b.id}` ? -1 : 1));
 }
 
 function laterOf(entries: readonly Sound<NonNullable<Files["entry"][number]["spec"]>>[]): Omit<Later, "amendments"> {
