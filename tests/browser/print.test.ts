@@ -15,11 +15,11 @@ afterAll(async () => {
   site.remove();
 });
 
-it("prints the appendix with the aircraft, the edition, the record's date and the page's number on every page", async () => {
+it("prints the appendix with the aircraft, the edition, the record's date, the seal and the page's number on every page", async () => {
   const pages = await printed("appendix.html");
   expect(pages.length).toBeGreaterThan(20);
   const bare = pages.flatMap((text, index) => {
-    const missing = ["Pettichaps", "Inspector’s edition", "2026", String(index + 1)].filter((words) => !text.toLowerCase().includes(words.toLowerCase()));
+    const missing = ["Pettichaps", "Inspector’s edition", "2026", "No seal", String(index + 1)].filter((words) => !text.toLowerCase().includes(words.toLowerCase()));
     return missing.length === 0 ? [] : [`page ${index + 1} lacks ${missing.join(", ")}`];
   });
   expect(bare).toEqual([]);
