@@ -75,6 +75,20 @@ describe("scarfline bag", () => {
   });
 });
 
+describe("The work on a bag", () => {
+  it.each([[[]], [["--serialise", "tar.gz"]], [["--split", "400 kB", "--serialise", "zip"]]])("is told as it goes on, packing included, up to its end: %s", async (words) => {
+    const folder = scratch();
+    const content = await recordIn(folder);
+    let time = Date.parse("2021-06-01T12:00:00");
+    const { out } = await command(["bag", "--content", content, "--out", join(folder, "archive"), ...words], { isTerminal: true, now: () => new Date((time += 1000)) });
+    const told = [...out.matchAll(/Bagging: (\d+(?:\.\d)?) (bytes|kB|MB) of (\S+ \S+),/g)].map(([, amount, unit, of]) => ({ done: Number(amount) * (unit === "MB" ? 1e6 : unit === "kB" ? 1e3 : 1), end: `${amount} ${unit}`, of }));
+    expect(told.length).toBeGreaterThan(20);
+    expect(new Set(told.map(({ of }) => of)).size).toBe(1);
+    expect(told.map(({ done }) => done)).toEqual(told.map(({ done }) => done).sort((a, b) => a - b));
+    expect(told.at(-1)?.end).toBe(told[0]?.of);
+  });
+});
+
 describe("The bytes of a bag", () => {
   it.each([[], ["--serialise", "zip"], ["--serialise", "tar.gz"], ["--split", "400 kB", "--serialise", "zip"]])("are the same on another day, in another place, time zone and language: %s %s", async (...words) => {
     const made: Map<string, string>[] = [];

@@ -15,10 +15,11 @@ export type Serialisation = "zip" | "tar.gz";
  * @param folder the folder that the bag lies in
  * @param bag the bag's own name
  * @param paths of its files within it, sorted
+ * @param passed told how many bytes more were packed
  */
-export async function serialise(folder: string, bag: string, paths: readonly string[], as: Serialisation, to: string): Promise<void> {
+export async function serialise(folder: string, bag: string, paths: readonly string[], as: Serialisation, to: string, passed: (bytes: number) => void): Promise<void> {
   const names = paths.map((path) => `${bag}/${path}`);
-  await writeDurably(to, as === "zip" ? await zipOf(folder, names) : tarOf(folder, names));
+  await writeDurably(to, as === "zip" ? counted(await zipOf(folder, names), passed) : tarOf(folder, names, passed));
 }
 
 async function zipOf(folder: string, names: readonly string[]): Promise<AsyncIterable<Uint8Array>> {
@@ -34,11 +35,18 @@ async function zipOf(folder: string, names: readonly string[]): Promise<AsyncIte
   return out;
 }
 
-function tarOf(folder: string, names: readonly string[]): AsyncIterable<Uint8Array> {
+function tarOf(folder: string, names: readonly string[], passed: (bytes: number) => void): AsyncIterable<Uint8Array> {
   const pack = new Pack({ cwd: folder, portable: true, mtime: new Date(0), noDirRecurse: true, strict: true, onWriteEntry: ({ stat: found }) => void (found !== undefined && (found.mode = 0o100644)) });
   for (const name of names) pack.write(name);
   pack.end();
-  return gzipped(pack);
+  return gzipped(counted(pack, passed));
+}
+
+async function* counted(chunks: AsyncIterable<Uint8Array>, passed: (bytes: number) => void): AsyncGenerator<Uint8Array> {
+  for await (const chunk of chunks) {
+    passed(chunk.length);
+    yield chunk;
+  }
 }
 
 /** Without the name of the system in the head, which gzip else puts there. */

@@ -18,6 +18,7 @@ import { sameTree } from "./same.ts";
 import { type Serialisation, serialise } from "./serialise.ts";
 import { type BagInfo, DECLARATION, infoText, MANIFEST_ALGORITHMS, manifestText } from "./tags.ts";
 import { readmeText, rulesText } from "./texts.ts";
+import { bytesIn, isOfRecord, Work } from "./work.ts";
 
 export interface BagRequest {
   readonly content: string;
@@ -70,24 +71,23 @@ export async function writeBag(request: BagRequest, record: Record, evidence: Ev
 
 async function make(request: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, folder: string, name: string, progress: (done: number, of: number) => void): Promise<{ parts: number; files: number; bytes: number; whole: string }> {
   const pieces = await gather(request, record, evidence, ready, join(folder, "site"));
-  const always = [textPiece("README.txt", readmeText(record, request.version)), textPiece("record.sha256", await recordManifest(pieces))];
+  const work = new Work(pieces, request.serialise !== undefined, progress);
+  const always = [textPiece("README.txt", readmeText(record, request.version)), textPiece("record.sha256", await recordManifest(pieces, work.passed))];
   const parts = request.split === undefined ? [[...pieces, ...always].sort((a, b) => (a.path < b.path ? -1 : 1))] : partsOf(pieces, always, request.split);
-  const of = parts.flat().reduce((sum, { size }) => sum + size, 0);
-  let done = 0;
   const bags = join(folder, "bags");
   for (const [index, part] of parts.entries()) {
     const bag = parts.length === 1 ? name : `${name}-${index + 1}-of-${parts.length}`;
-    const bytes = part.reduce((sum, { size }) => sum + size, 0);
-    const info = { aircraft: record.aircraft.name, day: record.day, baggingDate: request.baggingDate ?? record.day, version: request.version, group: name, part: index + 1, of: parts.length, bytes, files: part.length };
-    const paths = await writeOne(join(bags, bag), part, info, (more) => progress((done += more), of));
+    const info = { aircraft: record.aircraft.name, day: record.day, baggingDate: request.baggingDate ?? record.day, version: request.version, group: name, part: index + 1, of: parts.length, bytes: bytesIn(part), files: part.length };
+    const paths = await writeOne(join(bags, bag), part, info, work.passed);
     if (request.serialise !== undefined) {
-      await serialise(bags, bag, paths, request.serialise, join(bags, `${bag}.${request.serialise}`));
+      await serialise(bags, bag, paths, request.serialise, join(bags, `${bag}.${request.serialise}`), work.passed);
       await rm(join(bags, bag), { recursive: true });
     }
   }
   await syncTree(bags);
-  const whole = request.split === undefined ? join(bags, request.serialise === undefined ? name : `${name}.${request.serialise}`) : bags;
-  return { parts: parts.length, files: parts.flat().length, bytes: of, whole };
+  work.end();
+  const path = request.split === undefined ? join(bags, request.serialise === undefined ? name : `${name}.${request.serialise}`) : bags;
+  return { parts: parts.length, files: parts.flat().length, bytes: bytesIn(parts.flat()), whole: path };
 }
 
 async function gather({ content, program, version, seal }: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, site: string): Promise<Piece[]> {
@@ -100,11 +100,14 @@ async function gather({ content, program, version, seal }: BagRequest, record: R
 }
 
 /** So that a record that lies in several bags can be checked when it is together again. */
-async function recordManifest(pieces: readonly Piece[]): Promise<string> {
+async function recordManifest(pieces: readonly Piece[], passed: (bytes: number) => void): Promise<string> {
   const digests = new Map<string, string>();
-  for (const { path, from } of pieces.filter((piece) => piece.path.startsWith("record/"))) {
+  for (const { path, from } of pieces.filter(isOfRecord)) {
     const digester = new Digester(["sha256"]);
-    for await (const chunk of bytesIn(from)) digester.take(chunk);
+    for await (const chunk of chunksOf(from)) {
+      digester.take(chunk);
+      passed(chunk.length);
+    }
     digests.set(path, digester.end().digests.get("sha256") ?? "");
   }
   return manifestOf(digests);
@@ -114,12 +117,12 @@ async function recordManifest(pieces: readonly Piece[]): Promise<string> {
 async function writeOne(bag: string, pieces: readonly Piece[], info: BagInfo, passed: (bytes: number) => void): Promise<string[]> {
   const payload = new Map<string, ReadonlyMap<string, string>>();
   for (const { path, from } of pieces) {
-    payload.set(`data/${path}`, await put(join(bag, "data", path), bytesIn(from), passed));
+    payload.set(`data/${path}`, await put(join(bag, "data", path), chunksOf(from), passed));
   }
   const tags = new Map<string, string>([["bag-info.txt", infoText(info)], ["bagit.txt", DECLARATION], ...MANIFEST_ALGORITHMS.map((name) => [`manifest-${name}.txt`, manifestText(payload, name)] as const)]);
   const vouched = new Map<string, ReadonlyMap<string, string>>();
-  for (const [path, text] of tags) vouched.set(path, await put(join(bag, path), bytesIn({ text }), () => undefined));
-  for (const name of MANIFEST_ALGORITHMS) await put(join(bag, `tagmanifest-${name}.txt`), bytesIn({ text: manifestText(vouched, name) }), () => undefined);
+  for (const [path, text] of tags) vouched.set(path, await put(join(bag, path), chunksOf({ text }), () => undefined));
+  for (const name of MANIFEST_ALGORITHMS) await put(join(bag, `tagmanifest-${name}.txt`), chunksOf({ text: manifestText(vouched, name) }), () => undefined);
   return [...payload.keys(), ...tags.keys(), ...MANIFEST_ALGORITHMS.map((name) => `tagmanifest-${name}.txt`)].sort();
 }
 
@@ -137,7 +140,7 @@ async function put(path: string, chunks: AsyncIterable<Uint8Array>, passed: (byt
   return digester.end().digests;
 }
 
-async function* bytesIn(from: Piece["from"]): AsyncGenerator<Uint8Array> {
+async function* chunksOf(from: Piece["from"]): AsyncGenerator<Uint8Array> {
   if ("text" in from) yield Buffer.from(from.text);
   else yield* bytesOf(from.file, { followLinks: true });
 }
