@@ -36,10 +36,16 @@ export function filesIn(folder: string): string[] {
 export function viewsOf(bytes: Buffer, deeper = 2): string[] {
   const latin = bytes.toString("latin1");
   const text = bytes.toString("utf8");
-  const views = [latin, bytes.toString("utf16le"), bytes.subarray(1).toString("utf16le"), swapped(bytes), swapped(bytes.subarray(1))];
-  const within = [...UNWRAPPED.map((unwrap) => unwrap(text)).filter((inner) => inner !== text).map((inner) => Buffer.from(inner)), ...packed(bytes), ...longBase64(latin)];
-  const inner = within.flatMap((each) => (deeper > 0 ? viewsOf(each, deeper - 1) : [each.toString("latin1")]));
+  const views = [latin, bytes.toString("utf16le"), bytes.subarray(1).toString("utf16le"), swapped(bytes), swapped(bytes.subarray(1)), ...unwrapped(text, 1)];
+  const inner = [...packed(bytes), ...longBase64(latin)].flatMap((each) => (deeper > 0 ? viewsOf(each, deeper - 1) : [each.toString("latin1")]));
   return [...views, ...(latin.match(/[0-9a-f]{20,}/gi) ?? []).flatMap(fromHex), ...(latin.match(/[A-Za-z0-9+/_-]{14,}/g) ?? []).flatMap(fromBase64), ...inner];
+}
+
+/** A text without each way of writing its letters, and without another within that. */
+function unwrapped(text: string, deeper: number): string[] {
+  const inner = new Set(UNWRAPPED.map((unwrap) => unwrap(text)));
+  inner.delete(text);
+  return [...inner].flatMap((each) => (deeper > 0 ? [each, ...unwrapped(each, deeper - 1)] : [each]));
 }
 
 const charOf = (_: string, hex: string): string => String.fromCharCode(Number.parseInt(hex, 16));
