@@ -8,7 +8,7 @@ import { AmendedNote, AmendsNote, Story } from "./amended.tsx";
 import { DaySheet } from "./day-sheet.tsx";
 import { To } from "./link.tsx";
 import { Page } from "./page.tsx";
-import { Photo } from "./picture.tsx";
+import { GALLERY_SCRIPTS, Photo } from "./picture.tsx";
 
 const COLUMN = "(min-width: 60rem) 44rem, 100vw";
 
@@ -16,7 +16,7 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
   const from = `entry/${entry.id}.html`;
   const view = entryView(site.shown, entry);
   return (
-    <Page site={site} path={from} kind="entry" title={entry.title} description={`${dateWords(entry.day)}: ${entry.title}`}>
+    <Page site={site} path={from} kind="entry" title={entry.title} description={`${dateWords(entry.day)}: ${entry.title}`} scripts={view.lead === undefined ? [] : GALLERY_SCRIPTS}>
       <article class="entry">
         <header class="title entry__title">
           <p class="title__place">
@@ -27,10 +27,10 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
         </header>
         <div class="entry__story">
           <AmendedNote site={site} from={from} entry={entry} />
-          {view.lead === undefined ? null : <Photo site={site} from={from} photo={view.lead} lazy={false} sizes={COLUMN} />}
+          {view.lead === undefined ? null : <Photo site={site} from={from} photo={view.lead} lazy={false} sizes={COLUMN} opens />}
           <Story site={site} from={from} entry={entry} />
           <AmendsNote site={site} from={from} entry={entry} />
-          {view.others.length === 0 ? null : <div class="entry__photos">{view.others.map((photo) => <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 22rem, 100vw" />)}</div>}
+          {view.others.length === 0 ? null : <div class="entry__photos">{view.others.map((photo) => <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 22rem, 100vw" opens />)}</div>}
         </div>
         <aside class="entry__side" aria-label="The day’s facts">
           <DaySheet site={site} from={from} entry={entry} />

@@ -15,6 +15,8 @@ interface PhotoProps {
   readonly lazy?: boolean;
   /** Without a caption the picture alone, for lists. */
   readonly caption?: boolean;
+  /** Whether it is a link to its largest file. */
+  readonly opens?: boolean;
   readonly class?: string;
 }
 
@@ -65,12 +67,16 @@ export function Image({ site, from, photo, sizes = "100vw", widest = Infinity, l
   );
 }
 
-/** A photograph with its caption. */
+/** Files in `assets/` that a page takes whose photographs can be opened large. */
+export const GALLERY_SCRIPTS = ["gallery.js"] as const;
+
+/** A photograph with its caption, a link to its largest file where it `opens`. */
 export function Photo(props: PhotoProps): JSX.Element {
-  const { photo, caption = true, class: name } = props;
+  const { site, from, photo, caption = true, opens = false, class: name } = props;
+  const large = opens ? site.pictures.get(photo.file)?.sources.at(-1)?.files.at(-1)?.path : undefined;
   return (
     <figure class={name === undefined ? "photo" : `photo ${name}`}>
-      <Image {...props} />
+      {large === undefined ? <Image {...props} /> : <a class="photo__large" href={relative(from, large)}><Image {...props} /></a>}
       {caption && photo.caption !== undefined ? <figcaption>{photo.caption}</figcaption> : null}
     </figure>
   );

@@ -10,7 +10,7 @@ import { Findings } from "../findings.tsx";
 import { To } from "../link.tsx";
 import { Mark } from "../mark.tsx";
 import { Page } from "../page.tsx";
-import { Photo } from "../picture.tsx";
+import { GALLERY_SCRIPTS, Photo } from "../picture.tsx";
 import { TraceFigure } from "../trace.tsx";
 import { BatchVerdictBox } from "./batch.tsx";
 import { Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
@@ -22,7 +22,7 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
   const page = jointPage(site.shown, file);
   const where = { site, from };
   return (
-    <Page site={site} path={from} kind="joint" title={`Joint ${joint.id}`} description={`Joint ${joint.id}, ${joint.title}, in ${page.assemblyTitle}: ${state}.`}>
+    <Page site={site} path={from} kind="joint" title={`Joint ${joint.id}`} description={`Joint ${joint.id}, ${joint.title}, in ${page.assemblyTitle}: ${state}.`} scripts={page.photos.length === 0 ? [] : GALLERY_SCRIPTS}>
       <Title place={<To {...where} to={{ kind: "assembly", id: joint.assembly }}>{page.assemblyTitle}</To>} title={`Joint ${joint.id}`}>
         <p class="title__lead">{joint.title}{joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}{joint.area === undefined ? "" : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}.</p>
       </Title>
@@ -38,7 +38,7 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
       <JointHoldPoints page={page} {...where} />
       {page.photos.length === 0 ? null : (
         <Section id="photographs" title="Photographs of the sessions">
-          <div class="plates">{page.photos.map((photo) => <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" />)}</div>
+          <div class="plates">{page.photos.map((photo) => <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" opens />)}</div>
         </Section>
       )}
     </Page>
