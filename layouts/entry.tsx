@@ -5,6 +5,7 @@ import type { Site } from "../src/pages/shown.ts";
 import { dateShort, dateWords } from "../src/pages/words.ts";
 import type { Entry } from "../src/record/types.ts";
 import { AmendedNote, AmendsNote, Story } from "./amended.tsx";
+import { Clip } from "./clip.tsx";
 import { DaySheet } from "./day-sheet.tsx";
 import { To } from "./link.tsx";
 import { Page } from "./page.tsx";
@@ -30,6 +31,7 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
           {view.lead === undefined ? null : <Photo site={site} from={from} photo={view.lead} lazy={false} sizes={COLUMN} opens />}
           <Story site={site} from={from} entry={entry} />
           <AmendsNote site={site} from={from} entry={entry} />
+          {entry.clips.map((clip) => <Clip site={site} from={from} clip={clip} />)}
           {view.others.length === 0 ? null : <div class="entry__photos">{view.others.map((photo) => <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 22rem, 100vw" opens />)}</div>}
         </div>
         <aside class="entry__side" aria-label="The day’s facts">

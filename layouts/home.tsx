@@ -4,6 +4,7 @@ import { homeView } from "../src/pages/home.ts";
 import type { HomeView } from "../src/pages/home.ts";
 import { happenings } from "../src/pages/happened.ts";
 import { relative } from "../src/pages/address.ts";
+import { pictureOf } from "../src/pages/pictured.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { minutesOf } from "../src/pages/story.ts";
 import { counted, dateWords, hoursRounded, hoursWords } from "../src/pages/words.ts";
@@ -86,7 +87,7 @@ function Newest({ site, view: { newest } }: PartProps): JSX.Element {
       {first === undefined ? <p>Nothing has been written yet.</p> : <NewestEntry site={site} entry={first} />}
       <ol class="bare log">
         {rest.map((entry) => {
-          const [photo] = entry.photos;
+          const photo = pictureOf(entry);
           return <LogLine site={site} from={PATH} entry={entry} minutes={minutesOf(entry)} all={happenings(entry, site.shown)} assembly {...(photo === undefined ? {} : { photo })} />;
         })}
       </ol>
@@ -96,7 +97,7 @@ function Newest({ site, view: { newest } }: PartProps): JSX.Element {
 }
 
 function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Entry }): JSX.Element {
-  const [photo] = entry.photos;
+  const photo = pictureOf(entry);
   const isStruck = amendmentsTo(site.shown, entry.id).some(({ prose }) => prose);
   const first = isStruck ? undefined : entry.body[0]?.markdown.split(/\n\s*\n/).find((block) => /^[^#!:\s|>-]/.test(block));
   return (

@@ -1,9 +1,11 @@
 import type { JSX } from "preact";
 import type { Site } from "../src/pages/shown.ts";
 import type { Told } from "../src/pages/assembly.ts";
+import { pictureOf } from "../src/pages/pictured.ts";
+import type { EntryPicture } from "../src/pages/pictured.ts";
 import type { Happening } from "../src/pages/happened.ts";
 import { dayAndMonth, hoursWords, monthWords } from "../src/pages/words.ts";
-import type { Entry, Photo } from "../src/record/types.ts";
+import type { Entry } from "../src/record/types.ts";
 import { To } from "./link.tsx";
 import { Mark } from "./mark.tsx";
 import { Image } from "./picture.tsx";
@@ -29,7 +31,7 @@ interface LineProps extends PlaceProps {
   readonly entry: Entry;
   readonly minutes: number;
   readonly all?: readonly Happening[];
-  readonly photo?: Photo;
+  readonly photo?: EntryPicture;
   /** The assembly, where lists run over several. */
   readonly assembly?: boolean;
 }
@@ -77,7 +79,7 @@ export function Log({ site, from, told, assembly = false, photos = false, headin
           <Heading>{monthWords(month)}</Heading>
           <ol class="bare">
             {lines.map(({ entry, minutes, happenings }) => {
-              const photo = photos ? entry.photos[0] : undefined;
+              const photo = photos ? pictureOf(entry) : undefined;
               return <LogLine site={site} from={from} entry={entry} minutes={minutes} all={happenings} assembly={assembly} {...(photo === undefined ? {} : { photo })} />;
             })}
           </ol>

@@ -30,8 +30,8 @@ function upTo(files: Files, widest: number): Files {
   return enough < 0 ? files : files.slice(0, enough + 1);
 }
 
-/** The file nearest to a middling width, for browsers that read no `srcset`. */
-function fallbackOf(files: Files): string {
+/** The file nearest to a middling width, for what reads no `srcset`. */
+export function fallbackOf(files: Files): string {
   return upTo(files, MIDDLE_WIDTH).at(-1)?.path ?? "";
 }
 

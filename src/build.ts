@@ -67,7 +67,7 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
     const evidence = reckon(record);
     const editions = await publishAll(prepared, evidence, request, making.folder);
     await making.moveIntoPlace();
-    if (request.prune === true) tell.line(`Cleared the cache of ${counted(await pictures.prune(), "picture or document", "pictures and documents")}.`);
+    if (request.prune === true) tell.line(`Cleared the cache of ${counted(await pictures.prune(), "picture, document or clip", "pictures, documents and clips")}.`);
     return { record, evidence, editions };
   } finally {
     await making.giveUp();
@@ -129,7 +129,7 @@ async function readyPictures(content: string, record: Record, cache: PictureCach
   const wanted = wantedFiles(record);
   const ready = await readyFiles(content, wanted, cache, tell.progress);
   await cache.close();
-  if (wanted.length > 0) tell.line(`Pictures and documents: ${wanted.length}, of which ${ready.decoded} made ready now.`);
+  if (wanted.length > 0) tell.line(`Pictures, documents and clips: ${wanted.length}, of which ${ready.decoded} made ready now.`);
   return ready;
 }
 

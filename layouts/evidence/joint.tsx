@@ -6,6 +6,7 @@ import { madeOf } from "../../src/pages/trace.ts";
 import { HOLD_MEANS, JOINT_MEANS } from "../../src/pages/verdict-words.ts";
 import { dateWords, listed, quantityWords } from "../../src/pages/words.ts";
 import { ended } from "../../src/reckoning/figure.ts";
+import { Clip } from "../clip.tsx";
 import { Findings } from "../findings.tsx";
 import { To } from "../link.tsx";
 import { Mark } from "../mark.tsx";
@@ -36,9 +37,9 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
       </Section>
       <Reworks page={page} {...where} />
       <JointHoldPoints page={page} {...where} />
-      {page.photos.length === 0 ? null : (
+      {page.photos.length + page.clips.length === 0 ? null : (
         <Section id="photographs" title="Photographs of the sessions">
-          <div class="plates">{page.photos.map((photo) => <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" opens />)}</div>
+          <div class="plates">{page.photos.map((photo) => <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" opens />)}{page.clips.map((clip) => <Clip {...where} clip={clip} />)}</div>
         </Section>
       )}
     </Page>

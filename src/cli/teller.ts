@@ -1,4 +1,5 @@
 import type { Teller } from "../build.ts";
+import { bytesWords } from "../pages/words.ts";
 import { inOrder, type Problem, problemText } from "../problem.ts";
 import type { Surroundings } from "./surroundings.ts";
 
@@ -45,13 +46,6 @@ export function progressWords(done: number, of: number, seconds: number): string
 /** Of work whose measure is bytes. */
 export function bytesProgress(what: string): typeof progressWords {
   return (done, of, seconds) => `${what}: ${bytesWords(done)} of ${bytesWords(of)}, ${bytesWords(done / seconds)} a second, ${timeLeft(done, of, seconds)} left`;
-}
-
-/** `4.6 MB` */
-export function bytesWords(bytes: number): string {
-  const step = bytes < 1000 ? 0 : Math.min(4, Math.floor(Math.log10(bytes) / 3));
-  const amount = bytes / 1000 ** step;
-  return `${step === 0 ? Math.round(amount) : amount.toFixed(1)} ${["bytes", "kB", "MB", "GB", "TB"][step] ?? ""}`;
 }
 
 function timeLeft(done: number, of: number, seconds: number): string {

@@ -41,7 +41,7 @@ function showing(record: Record, evidence: Evidence): (ref: Ref) => boolean {
 
 /** The same words whatever the record holds, so that they do not tell whether there is such a thing in it. */
 function leftOut(veil: Veil): string[] {
-  const marked = "entries, passages, photographs, attachments, people, lots, trials, climate logs, departures and open items";
+  const marked = "entries, passages, photographs, clips, attachments, people, lots, trials, climate logs, departures and open items";
   if (veil.edition === "inspector") return [`${marked} that the builder marked for the archive alone`];
   const withheld = [
     ["names", "full names of people, and their authorities; public names stand in their place"],
@@ -53,6 +53,6 @@ function leftOut(veil: Veil): string[] {
   return [
     `${marked} that the builder marked for the inspector or the archive`,
     ...withheld.filter(([kind]) => !veil.may(kind)).map(([, words]) => words),
-    "what photograph files hold beside the picture: place, time, camera, owner",
+    "what files of photographs and clips hold beside the picture and the sound: place, time, camera, owner",
   ];
 }

@@ -1,11 +1,11 @@
 import type { HoldPointFile, HoldState } from "../evidence/types.ts";
 import { total } from "../reckoning/hours.ts";
-import type { Assembly, Entry, Photo } from "../record/types.ts";
+import type { Assembly, Entry } from "../record/types.ts";
 import type { AssemblyFile } from "../evidence/types.ts";
 import { paceOf } from "./hours.ts";
 import type { Pace } from "./hours.ts";
-import { pictured } from "./pictured.ts";
-import type { Pictured } from "./pictured.ts";
+import { pictured, pictureOf } from "./pictured.ts";
+import type { EntryPicture, Pictured } from "./pictured.ts";
 import type { Shown } from "./shown.ts";
 import { storyOf } from "./story.ts";
 
@@ -18,7 +18,7 @@ export interface Glance {
 }
 
 export interface HomeView {
-  readonly lead?: { readonly photo: Photo; readonly entry?: Entry };
+  readonly lead?: { readonly photo: EntryPicture; readonly entry?: Entry };
   readonly newest: readonly Entry[];
   /** Of entries before the newest, so that none is shown twice. */
   readonly pictures: readonly Pictured[];
@@ -64,7 +64,7 @@ function leadOf(shown: Shown): HomeView["lead"] {
   const own = shown.record.aircraft.photo;
   if (own !== undefined) return { photo: own };
   for (const entry of [...shown.record.entries].reverse()) {
-    const [photo] = entry.photos;
+    const photo = pictureOf(entry);
     if (photo !== undefined) return { photo, entry };
   }
   return undefined;

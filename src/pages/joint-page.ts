@@ -1,7 +1,7 @@
 /** What the page on one joint says. */
 import { lotsOf } from "../evidence/batch/lots.ts";
 import type { BatchFile, HoldPointFile, JointFile } from "../evidence/types.ts";
-import type { Entry, Lot, Photo } from "../record/types.ts";
+import type { Clip, Entry, Lot, Photo } from "../record/types.ts";
 import { peopleAt } from "./batch-page.ts";
 import type { Shown } from "./shown.ts";
 import { assemblyPath, traceIndex } from "./trace-index.ts";
@@ -22,8 +22,9 @@ export interface JointPage {
   /** Lots with the batch that brought them, those in the joint now first. */
   readonly lots: readonly { readonly lot: Lot; readonly batch: string; readonly now: boolean }[];
   readonly holdPoints: readonly HoldPointFile[];
-  /** Photographs of the sessions in which it was glued, each once. */
+  /** Photographs and clips of the sessions in which it was glued, each once. */
   readonly photos: readonly Photo[];
+  readonly clips: readonly Clip[];
   /** The joint was glued, but with a batch that the edition does not show. */
   readonly glueHidden: boolean;
 }
@@ -43,7 +44,12 @@ export function jointPage(shown: Shown, file: JointFile): JointPage {
     assemblyTitle: assemblyPath(record, file.joint.assembly),
     lots: batches.flatMap(({ file: of, now }) => lotsOf(of).flatMap((id) => { const lot = record.lots.get(id); return lot === undefined ? [] : [{ lot, batch: of.batch.id, now }]; })),
     holdPoints: (index.holdPointsOf.get(file.joint.id) ?? []).flatMap((id) => evidence.holdPoints.get(id) ?? []),
-    photos: [...new Map([...sessions].flatMap((entry) => entry.photos).map((photo) => [photo.file, photo])).values()],
+    photos: once([...sessions].flatMap((entry) => entry.photos)),
+    clips: once([...sessions].flatMap((entry) => entry.clips)),
     glueHidden: file.batches.length === 0 && file.state !== "not glued" && file.state !== "opened",
   };
+}
+
+function once<T extends { readonly file: string }>(things: readonly T[]): T[] {
+  return [...new Map(things.map((thing) => [thing.file, thing])).values()];
 }

@@ -1,14 +1,21 @@
 import type { Entry, Photo } from "../record/types.ts";
 
-/** An entry by the first of its photographs. */
+/** What stands for an entry in lists. */
+export type EntryPicture = Pick<Photo, "file" | "alt" | "caption">;
+
+/** An entry by the first of its photographs, else by the poster of its first clip. */
 export interface Pictured {
   readonly entry: Entry;
-  readonly photo: Photo;
+  readonly photo: EntryPicture;
+}
+
+export function pictureOf({ photos: [photo], clips: [clip] }: Entry): EntryPicture | undefined {
+  return photo ?? (clip === undefined ? undefined : { file: clip.poster, alt: clip.alt });
 }
 
 export function pictured(entries: readonly Entry[]): Pictured[] {
   return entries.flatMap((entry) => {
-    const [photo] = entry.photos;
+    const photo = pictureOf(entry);
     return photo === undefined ? [] : [{ entry, photo }];
   });
 }

@@ -14,6 +14,17 @@ export interface Picture {
   readonly sources: readonly { readonly type: string; readonly files: readonly { readonly path: string; readonly width: number }[] }[];
 }
 
+/** What a page needs to know of a clip that has been made ready; its path is from the site's root. */
+export interface ReadyClip {
+  /** As it is shown. */
+  readonly width: number;
+  readonly height: number;
+  readonly seconds: number;
+  readonly bytes: number;
+  readonly type: "video/mp4" | "video/webm";
+  readonly path: string;
+}
+
 /** A seal as pages name it: by what tells nothing of what is in the record, and yet proves that it was so. */
 export interface NamedSeal {
   /** Its line in `seals.txt`, from 1. */
@@ -45,6 +56,7 @@ export interface Shown {
 export interface Site {
   readonly shown: Shown;
   readonly pictures: ReadonlyMap<FilePath, Picture>;
+  readonly clips: ReadonlyMap<FilePath, ReadyClip>;
   /** Path of an attachment or drawing in the site, from its root. */
   readonly files: ReadonlyMap<FilePath, string>;
   /** HTML of Markdown, its links leading from a page at `from` (a path such as `entry/2025-03-08-caps.html`). */

@@ -115,7 +115,12 @@ function hiddenFilesOf(record: Record, sees: Veil["sees"], may: Veil["may"]): Re
     for (const each of entry.attachments) note(each.file, each.audience, within && may("attachments"));
     for (const each of entry.inspections) note(each.scan, entry.audience, within && may("attachments"));
     for (const each of entry.tests) note(each.photo, "public", within);
+    for (const each of entry.clips) note(each.file, each.audience, within);
   }
+  // A poster is a frame of its clip: it goes with a clip that is hidden, and no clip is shown whose poster may not be.
+  const clips = record.entries.flatMap((entry) => entry.clips.map((clip) => ({ ...clip, within: sees(entry.audience) })));
+  for (const clip of clips) note(clip.poster, clip.audience, clip.within && !hidden.has(clip.file));
   for (const file of named) if (!shown.has(file)) hidden.add(file);
+  for (const { file, poster } of clips) if (hidden.has(poster)) hidden.add(file);
   return hidden;
 }

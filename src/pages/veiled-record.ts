@@ -75,6 +75,7 @@ function veiledEntry(entry: Entry, veil: Veil, facts: Facts): Entry {
     raised: entry.raised.filter((each) => veil.openItems.has(each.id)).map(facts.openItem),
     closed: entry.closed.filter((id) => veil.openItems.has(id)),
     photos: entry.photos.filter((photo) => !veil.hiddenFiles.has(photo.file)),
+    clips: entry.clips.filter((clip) => !veil.hiddenFiles.has(clip.file)),
     attachments: veil.may("attachments") ? entry.attachments.filter((each) => !veil.hiddenFiles.has(each.file)) : [],
     recalls: entry.recalls.filter((each) => veil.lots.has(each.lot)),
     rejections: entry.rejections.filter((each) => veil.batches.has(each.batch)),

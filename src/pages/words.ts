@@ -124,3 +124,17 @@ export function inUnits(value: number, unit: string, units: Units): string {
   if (unit === "kg" && units === "metric" && Math.abs(shown) >= 1000) return `${grouped(value, 2)} kg`;
   return `${grouped(shown, Math.abs(shown) >= 100 ? 0 : decimals)} ${shownUnit}`;
 }
+
+/** `4.6 MB` */
+export function bytesWords(bytes: number): string {
+  const step = bytes < 1000 ? 0 : Math.min(4, Math.floor(Math.log10(bytes) / 3));
+  const amount = bytes / 1000 ** step;
+  return `${step === 0 ? Math.round(amount) : amount.toFixed(1)} ${["bytes", "kB", "MB", "GB", "TB"][step] ?? ""}`;
+}
+
+/** How long a clip runs, begun seconds counted: `7 s`, `2 min 5 s`. */
+export function playedWords(seconds: number): string {
+  const whole = Math.max(1, Math.ceil(seconds - 0.05));
+  const [minutes, rest] = [Math.floor(whole / 60), whole % 60];
+  return [...(minutes > 0 ? [`${minutes} min`] : []), ...(rest > 0 || minutes === 0 ? [`${rest} s`] : [])].join(" ");
+}

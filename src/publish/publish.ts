@@ -11,10 +11,12 @@ import { linkOrCopy } from "./output/link.ts";
 import type { Placing, Ready, ReadyFiles } from "./pictures/ready.ts";
 import { wantedFiles } from "./pictures/wanted.ts";
 
+type Usable = Pick<ReadyFiles, "pictures" | "documents" | "clips">;
+
 export interface Published {
   /** How many pages, ledgers included. */
   readonly pages: number;
-  /** How many photographs, drawings and documents of the record. */
+  /** How many photographs, drawings, documents and clips of the record. */
   readonly files: number;
 }
 
@@ -23,12 +25,12 @@ export interface Layout {
   readonly pages: readonly PageFile[];
   /** By their path in the site. */
   readonly placings: ReadonlyMap<string, Placing>;
-  /** How many photographs, drawings and documents of the record. */
+  /** How many photographs, drawings, documents and clips of the record. */
   readonly files: number;
 }
 
 /** Lays out one edition; of `ready` only what the edition shows is used. */
-export function layOut(shown: Shown, ready: Pick<ReadyFiles, "pictures" | "documents">): Layout {
+export function layOut(shown: Shown, ready: Usable): Layout {
   const used = usedBy(shown, ready);
   const pages = [...pagesOf(siteOf(shown, used)), ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text }))];
   const placings = new Map([...used.values()].flatMap(({ ready: { placings: all } }) => all).map((placing) => [placing.to, placing]));
@@ -36,7 +38,7 @@ export function layOut(shown: Shown, ready: Pick<ReadyFiles, "pictures" | "docum
 }
 
 /** Writes one edition into an empty folder. `program` is where the program is installed. */
-export async function publish(shown: Shown, ready: Pick<ReadyFiles, "pictures" | "documents">, program: string, folder: string): Promise<Published> {
+export async function publish(shown: Shown, ready: Usable, program: string, folder: string): Promise<Published> {
   const { pages, placings, files } = layOut(shown, ready);
   await writePages(pages, folder);
   await writeAssets(program, folder);
@@ -45,10 +47,11 @@ export async function publish(shown: Shown, ready: Pick<ReadyFiles, "pictures" |
 }
 
 /** Files that an edition shows, by the key of their use and path in the record. */
-function usedBy(shown: Shown, { pictures, documents }: Pick<ReadyFiles, "pictures" | "documents">): ReadonlyMap<string, { file: FilePath; ready: Ready }> {
+function usedBy({ edition, record }: Shown, { pictures, documents, clips }: Usable): ReadonlyMap<string, { file: FilePath; ready: Ready }> {
   const used = new Map<string, { file: FilePath; ready: Ready }>();
-  for (const { file, use } of wantedFiles(shown.record)) {
-    const ready = (use === "picture" ? pictures : documents).get(file);
+  const clipOf = (file: FilePath): Ready | undefined => clips.get(file)?.[edition === "archive" ? "own" : "bare"];
+  for (const { file, use } of wantedFiles(record)) {
+    const ready = use === "clip" ? clipOf(file) : (use === "picture" ? pictures : documents).get(file);
     if (ready !== undefined) used.set(`${use} ${file}`, { file, ready });
   }
   return used;
@@ -58,7 +61,8 @@ function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready:
   const all = [...used.values()];
   const pictures = new Map(all.flatMap(({ file, ready: { picture } }) => (picture === undefined ? [] : [[file, picture] as const])));
   const files = new Map(all.flatMap(({ file, ready: { path } }) => (path === undefined ? [] : [[file, path] as const])));
-  const site: Site = { shown, pictures, files, prose: (markdown, from) => prose(markdown, from) };
+  const clips = new Map(all.flatMap(({ file, ready: { clip } }) => (clip === undefined ? [] : [[file, clip] as const])));
+  const site: Site = { shown, pictures, clips, files, prose: (markdown, from) => prose(markdown, from) };
   const prose = proseOf(site);
   return site;
 }

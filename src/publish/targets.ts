@@ -16,11 +16,11 @@ const RECORD_FOLDERS: { readonly [folder: string]: string } = { entry: "entries"
 const ALL_FOLDERS = ["entries", "", "assemblies", "trials", "lots", "adhesives", "procedures", "climate"];
 
 /** A link means here what it meant when the record was checked; of the record only what the edition shows is asked. */
-export function targetsIn({ shown, pictures, files }: Pick<Site, "shown" | "pictures" | "files">): Targets {
+export function targetsIn({ shown, pictures, clips, files }: Pick<Site, "shown" | "pictures" | "clips" | "files">): Targets {
   const photos = photosByFile(shown.record);
   const address = (target: Target | undefined): string | undefined => {
     if (target === undefined || "web" in target) return undefined;
-    if ("file" in target) return files.get(target.file) ?? pictures.get(target.file)?.sources.at(-1)?.files.at(-1)?.path;
+    if ("file" in target) return files.get(target.file) ?? clips.get(target.file)?.path ?? pictures.get(target.file)?.sources.at(-1)?.files.at(-1)?.path;
     return shown.shows(target.ref) ? addressOf(target.ref) : undefined;
   };
   return {
@@ -37,9 +37,10 @@ export function targetsIn({ shown, pictures, files }: Pick<Site, "shown" | "pict
   };
 }
 
-function photosByFile(record: Site["shown"]["record"]): ReadonlyMap<FilePath, Photo> {
+function photosByFile(record: Site["shown"]["record"]): ReadonlyMap<FilePath, Pick<Photo, "file" | "alt">> {
   const photos = [...(record.aircraft.photo === undefined ? [] : [record.aircraft.photo]), ...record.entries.flatMap((entry) => entry.photos)];
-  return new Map(photos.map((photo) => [photo.file, photo]));
+  const posters = record.entries.flatMap(({ clips }) => clips.map(({ poster, alt }) => ({ file: poster, alt })));
+  return new Map([...posters, ...photos].map((photo) => [photo.file, photo]));
 }
 
 /** Files in each folder that the prose of a page may stand in: what a link leads to depends on the folder alone. */

@@ -3,6 +3,7 @@ import { closeSync, openSync, readSync, statSync } from "node:fs";
 import { join, posix } from "node:path";
 import { nearest } from "./nearest.ts";
 import { type Fault, type Reading, shown } from "./reading.ts";
+import { clipFault, pictureFault } from "./heads.ts";
 import type { FilePath } from "./types.ts";
 
 const EXPECTED = "the path of a file in the record, relative to this file, such as ../photos/jig.jpg";
@@ -59,6 +60,11 @@ export class Shelf {
     return this.#pictures.get(path);
   }
 
+  /** What keeps a file from being played as a clip, by its name and first bytes; whether it is whole is seen when it is copied. */
+  clipFault(path: FilePath): Fault | undefined {
+    return clipFault(headOf(join(this.#root, path)), path);
+  }
+
   /** What keeps a file from being attached. */
   attachmentFault(path: FilePath): Fault | undefined {
     if (path.endsWith(".md")) return { code: "file", message: "a Markdown file is a part of the record, not an attachment", found: path, mend: "link to it in the prose" };
@@ -88,21 +94,4 @@ function headOf(path: string): Buffer {
   } finally {
     closeSync(handle);
   }
-}
-
-const PICTURES = "a JPEG, PNG, WebP, GIF, AVIF, TIFF or SVG picture";
-
-function pictureFault(head: Buffer, path: string): Fault | undefined {
-  if (head.length === 0) return { code: "picture", message: "this picture is empty", expected: PICTURES, found: path, mend: "copy the picture from the camera again" };
-  if (isPicture(head)) return undefined;
-  const heic = head.toString("latin1", 4, 8) === "ftyp" && /hei[cxms]|hevc|mif1/.test(head.toString("latin1", 8, 12));
-  const mend = heic ? "export it as JPEG; browsers do not show HEIC" : "put the picture itself in its place";
-  return { code: "picture", message: heic ? "this is a HEIC picture" : "this is no picture", expected: PICTURES, found: path, mend };
-}
-
-function isPicture(head: Buffer): boolean {
-  const text = head.toString("latin1");
-  const starts = (...bytes: number[]): boolean => bytes.every((byte, index) => head[index] === byte);
-  return starts(0xff, 0xd8, 0xff) || starts(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a) || /^GIF8[79]a/.test(text) || /^RIFF.{4}WEBP/s.test(text)
-    || /^.{4}ftypavi[fs]/s.test(text) || starts(0x49, 0x49, 0x2a, 0) || starts(0x4d, 0x4d, 0, 0x2a) || /^(?:\xef\xbb\xbf)?\s*(?:<\?[^>]*\?>\s*|<!--.*?-->\s*|<!DOCTYPE[^>]*>\s*)*<svg[\s>]/s.test(text);
 }

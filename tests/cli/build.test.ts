@@ -21,7 +21,7 @@ describe("scarfline build", () => {
     expect({ code, err }).toEqual({ code: 0, err: "" });
     expect(told.replaceAll(/\d+ pages/g, "… pages").replace(/\d+\.\d s/, "… s").split("\n")).toEqual([
       "Read the record of Stub up to 2021-03-09: 3 entries, 1 assembly, 0 batches.",
-      expect.stringMatching(/^Pictures and documents: 4, of which [02] made ready now\.$/),
+      expect.stringMatching(/^Pictures, documents and clips: 4, of which [02] made ready now\.$/),
       "Reckoned: 0 batches (0 accepted, 0 pending, 0 unproven, 0 rejected) and 1 joint.",
       `Wrote the public edition to ${out}: … pages, 2 pictures and documents.`,
       "Done in … s.",

@@ -55,7 +55,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
   const day = id.slice(0, 10);
   return {
     id, place, file: `entries/${id}.md`, day, dayStart: epochOf(day), dayEnd: epochOf(day) + 86_399, title: id, assembly: "wing", hours: [], batches: [], tests: [],
-    measurements: [], weighed: [], departures: [], raised: [], closed: [], photos: [], attachments: [], recalls: [], reworks: [], rejections: [], inspections: [], amendments: [], body: [], ...FOR, ...change,
+    measurements: [], weighed: [], departures: [], raised: [], closed: [], photos: [], clips: [], attachments: [], recalls: [], reworks: [], rejections: [], inspections: [], amendments: [], body: [], ...FOR, ...change,
   };
 };
 

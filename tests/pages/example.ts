@@ -71,5 +71,5 @@ export function exampleRecord(): Record {
 
 /** The example as a site, without pictures or files; prose is shown as it was typed. */
 export function exampleSite(edition: Edition, made: Record = exampleRecord()): Site {
-  return { shown: editionOf(made, reckon(made), edition), pictures: new Map(), files: new Map(), prose: (markdown) => `<p>${markdown}</p>` };
+  return { shown: editionOf(made, reckon(made), edition), pictures: new Map(), clips: new Map(), files: new Map(), prose: (markdown) => `<p>${markdown}</p>` };
 }

@@ -55,6 +55,7 @@ export function storySite(hidden: (ref: Ref) => boolean = () => false): Site {
   });
   return {
     shown, files: new Map([["drawings/wing.svg", "files/wing.svg"]]),
+    clips: new Map(),
     pictures: new Map([["photos/clamps.jpg", jpeg("clamps")], ["photos/bench.jpg", jpeg("bench")]]),
     prose: (markdown) => `<p>${markdown.replaceAll("&", "&amp;").replaceAll("<", "&lt;")}</p>`,
   };

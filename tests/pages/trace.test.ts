@@ -122,7 +122,7 @@ describe("a trace", () => {
     expect([of("batch").at(-1), of("joint").at(-1)]).toEqual(["batch B-45", "joint J-45"]);
     expect(trace.undrawn).toBe("30 batches and 24 joints");
     expect(trace.edges.every(({ from, to }) => keys(trace).includes(from) && keys(trace).includes(to))).toBe(true);
-    const page = parse(html(Lot({ site: { shown, pictures: new Map(), files: new Map(), prose: String }, file: lotOf(shown, "R-1") })));
+    const page = parse(html(Lot({ site: { shown, pictures: new Map(), clips: new Map(), files: new Map(), prose: String }, file: lotOf(shown, "R-1") })));
     expect(page.querySelectorAll("#where-used-list tbody tr").length).toBe(40);
     expect(page.querySelector(".trace figcaption")?.text).toContain("Not drawn for want of room: 30 batches and 24 joints.");
   });

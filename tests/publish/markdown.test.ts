@@ -23,7 +23,7 @@ beforeAll(async () => {
 
 function prose(markdown: string, from = "entry/2021-03-01-first.html", edition: Edition = "public"): string {
   const site: Site = {
-    shown: editionOf(record, reckon(record), edition), pictures: new Map([["photos/jig.jpg", jig]]),
+    shown: editionOf(record, reckon(record), edition), pictures: new Map([["photos/jig.jpg", jig]]), clips: new Map(),
     files: new Map([["papers/letter.txt", "files/l.txt"]]), prose: () => "",
   };
   return proseOf(site)(markdown, from).trim();

@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from "node:crypto";
-import { statSync } from "node:fs";
+import { createReadStream, statSync } from "node:fs";
 import { mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { dirname, join, sep } from "node:path";
 import { RECIPE } from "./recipe.ts";
@@ -18,6 +18,8 @@ interface Sight {
 }
 
 const RECIPE_NAME = sha256(JSON.stringify(RECIPE)).slice(0, 12);
+/** Larger files, which are clips, are read piece by piece. */
+const READ_WHOLE = 16 * 2 ** 20;
 /** Some disks keep times to two seconds: a file that changed so shortly before it was seen may have changed again since. */
 const TOO_FRESH_MS = 2500;
 
@@ -49,7 +51,7 @@ export class PictureCache {
     const { size, mtimeMs } = statSync(path);
     const sight = this.#sights.get(path);
     if (sight !== undefined && sight.size === size && sight.changed === mtimeMs && sight.seen - mtimeMs > TOO_FRESH_MS) return sight.digest;
-    const digest = sha256(await readFile(path));
+    const digest = size > READ_WHOLE ? await sha256OfStream(path) : sha256(await readFile(path));
     this.#sights.set(path, { size, changed: mtimeMs, seen: Date.now(), digest });
     this.#stale = true;
     return digest;
@@ -64,11 +66,22 @@ export class PictureCache {
     return facts === undefined ? undefined : this.#remembered({ folder, facts });
   }
 
-  async keep<Facts>(kind: string, digest: string, facts: Facts, files: readonly { name: string; bytes: Buffer | string }[]): Promise<Kept<Facts>> {
+  keep<Facts>(kind: string, digest: string, facts: Facts, files: readonly { name: string; bytes: Buffer | string }[]): Promise<Kept<Facts>> {
+    return this.make(kind, digest, async (making) => {
+      for (const { name, bytes } of files) await writeFile(join(making, name), bytes);
+      return facts;
+    });
+  }
+
+  /** Keeps what `fill` puts into a folder; what it throws is thrown on, and nothing is kept then. */
+  async make<Facts>(kind: string, digest: string, fill: (making: string) => Promise<Facts>): Promise<Kept<Facts>> {
     const folder = this.#folder(kind, digest);
     const making = join(this.#root, "making", randomBytes(8).toString("hex"));
     await mkdir(making, { recursive: true });
-    for (const { name, bytes } of files) await writeFile(join(making, name), bytes);
+    const facts = await fill(making).catch(async (error: unknown) => {
+      await rm(making, { recursive: true, force: true });
+      throw error;
+    });
     await writeFile(join(making, "facts.json"), JSON.stringify(facts));
     await mkdir(dirname(folder), { recursive: true });
     await rename(making, folder).catch(async () => {
@@ -89,7 +102,7 @@ export class PictureCache {
     await rename(making, join(this.#root, "seen.json"));
   }
 
-  /** Takes away all that was not asked for since it was opened, and tells how many pictures and documents that were. */
+  /** Takes away all that was not asked for since it was opened, and tells how many pictures, documents and clips that were. */
   async prune(): Promise<number> {
     let pruned = 0;
     for (const { parentPath, name } of await readdir(this.#root, { recursive: true, withFileTypes: true })) {
@@ -128,6 +141,12 @@ async function readJson<T>(file: string): Promise<T | undefined> {
 
 function isUnder(path: string, folder: string): boolean {
   return path.startsWith(folder + sep);
+}
+
+async function sha256OfStream(path: string): Promise<string> {
+  const hash = createHash("sha256");
+  for await (const piece of createReadStream(path, { highWaterMark: 2 ** 20 })) hash.update(piece as Buffer);
+  return hash.digest("hex");
 }
 
 /** In hexadecimal. */

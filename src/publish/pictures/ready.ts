@@ -1,12 +1,14 @@
 import { readFile } from "node:fs/promises";
 import { extname, join } from "node:path";
-import type { Picture } from "../../pages/shown.ts";
+import type { Picture, ReadyClip } from "../../pages/shown.ts";
 import type { Problem } from "../../problem.ts";
 import type { FilePath } from "../../record/types.ts";
+import { readyClip } from "../clips/ready.ts";
 import type { Kept, PictureCache } from "./cache.ts";
 import { deriveDocument, derivePicture } from "./decode.ts";
 import { readDrawing } from "./drawing.ts";
 import { drawingProblems, unreadable } from "./problems.ts";
+import { NAME_LENGTH } from "./recipe.ts";
 import type { Wanted } from "./wanted.ts";
 
 /** One file to be put into a site: `from` on this disk, `to` from the site's root. A builder's original is copied, never linked to. */
@@ -20,14 +22,22 @@ export interface Placing {
 export interface Ready {
   readonly placings: readonly Placing[];
   readonly picture?: Picture;
+  readonly clip?: ReadyClip;
   readonly path?: string;
+}
+
+/** A clip as editions show it: a copy with nothing noted in it, and for the archive the builder's own file. */
+export interface ReadyFilm {
+  readonly bare: Ready;
+  readonly own: Ready;
 }
 
 export interface ReadyFiles {
   readonly pictures: ReadonlyMap<FilePath, Ready>;
   readonly documents: ReadonlyMap<FilePath, Ready>;
+  readonly clips: ReadonlyMap<FilePath, ReadyFilm>;
   readonly problems: readonly Problem[];
-  /** How many were decoded now, and not found in the cache. */
+  /** How many were decoded or copied now, and not found in the cache. */
   readonly decoded: number;
 }
 
@@ -38,31 +48,34 @@ interface PictureFacts {
   readonly widths: readonly number[];
 }
 
-type Outcome = { readonly ready: Ready; readonly decoded: boolean } | { readonly problems: readonly Problem[] };
+export type Outcome<Made = Ready> = { readonly ready: Made; readonly decoded: boolean } | { readonly problems: readonly Problem[] };
 
 /** Pictures in work at a time: a large one decoded takes some tens of megabytes. */
 const AT_ONCE = 2;
 const DRAWING = /\.svg$/i;
 const RASTER = /\.(jpe?g|png|webp|tiff?|avif|gif|heic|heif|jxl|bmp)$/i;
-const NAME_LENGTH = 20;
 
 /** Makes ready what a record names. A file that cannot be is a problem, and the others are still looked at. */
 export async function readyFiles(content: string, wanted: readonly Wanted[], cache: PictureCache, onDone: (done: number, of: number) => void): Promise<ReadyFiles> {
   const pictures = new Map<FilePath, Ready>();
   const documents = new Map<FilePath, Ready>();
+  const clips = new Map<FilePath, ReadyFilm>();
   const problems: Problem[] = [];
   let decoded = 0;
   let done = 0;
-  await eachOf(wanted, AT_ONCE, async (each) => {
-    const outcome = await readyOne(content, each, cache);
+  const settle = <Made>({ file }: Wanted, outcome: Outcome<Made>, into: Map<FilePath, Made>): void => {
     if ("problems" in outcome) problems.push(...outcome.problems);
     else {
-      (each.use === "picture" ? pictures : documents).set(each.file, outcome.ready);
+      into.set(file, outcome.ready);
       if (outcome.decoded) decoded += 1;
     }
+  };
+  await eachOf(wanted, AT_ONCE, async (each) => {
+    if (each.use === "clip") settle(each, await readyClip(content, each, cache), clips);
+    else settle(each, await readyOne(content, each, cache), each.use === "picture" ? pictures : documents);
     onDone((done += 1), wanted.length);
   });
-  return { pictures, documents, problems, decoded };
+  return { pictures, documents, clips, problems, decoded };
 }
 
 async function readyOne(content: string, wanted: Wanted, cache: PictureCache): Promise<Outcome> {

@@ -9,9 +9,14 @@ export const RECIPE = {
   document: { longest: 4000, quality: 88 },
   /** Counted up whenever other things are left out of drawings. */
   drawing: 2,
+  /** Counted up whenever clips are copied otherwise. */
+  clip: 1,
   /** Pixels in all; a picture beyond this is refused before it is decoded. */
   mostPixels: 200_000_000,
 } as const;
+
+/** Of a digest, in names that tell nothing. */
+export const NAME_LENGTH = 20;
 
 /** A width this near to the widest is not worth a file of its own. */
 const WORTH_IT = 0.85;

@@ -1,8 +1,8 @@
 import type { Place } from "../../problem.ts";
 import type { Entry, FilePath, Record } from "../../record/types.ts";
 
-/** `picture`: shown on a page. `document`: offered for download. */
-export type Use = "picture" | "document";
+/** `picture`: shown on a page. `document`: offered for download. `clip`: played on a page. */
+export type Use = "picture" | "document" | "clip";
 
 /** A file of the record that a site carries, and where the record names it first. */
 export interface Wanted {
@@ -32,6 +32,10 @@ function* named(record: Record): Generator<Wanted> {
 
 function* namedIn(entry: Entry): Generator<Wanted> {
   for (const { file, place } of entry.photos) yield { file, place, use: "picture" };
+  for (const { file, poster, place } of entry.clips) {
+    yield { file, place, use: "clip" };
+    yield { file: poster, place, use: "picture" };
+  }
   for (const { photo, place } of entry.tests) if (photo !== undefined) yield { file: photo, place, use: "picture" };
   for (const { file, place } of entry.attachments) yield { file, place, use: "document" };
   for (const { scan, place } of entry.inspections) if (scan !== undefined) yield { file: scan, place, use: "document" };

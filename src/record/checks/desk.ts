@@ -55,6 +55,10 @@ export function expectPicture(desk: Desk, filed: Filed<unknown>, path: Path, typ
   expectFile(desk, filed, path, typed, (file) => desk.shelf.pictureFault(file));
 }
 
+export function expectClip(desk: Desk, filed: Filed<unknown>, path: Path, typed: string | undefined): void {
+  expectFile(desk, filed, path, typed, (file) => desk.shelf.clipFault(file));
+}
+
 export function expectAttachment(desk: Desk, filed: Filed<unknown>, path: Path, typed: string | undefined): void {
   expectFile(desk, filed, path, typed, (file) => desk.shelf.attachmentFault(file));
 }

@@ -1,6 +1,6 @@
 /** What an entry names: people, tasks, assemblies, lots, hold points, files. */
 import { nearest, someOf } from "../nearest.ts";
-import { type Desk, type EntryFile, expectAttachment, expectId, expectPicture, report, soundOf } from "./desk.ts";
+import { type Desk, type EntryFile, expectAttachment, expectClip, expectId, expectPicture, report, soundOf } from "./desk.ts";
 
 export function checkEntries(desk: Desk): void {
   const tasks = soundOf(desk, "aircraft")[0]?.spec.tasks;
@@ -14,6 +14,10 @@ export function checkEntries(desk: Desk): void {
       expectAttachment(desk, filed, ["inspections", index, "scan"], scan);
     });
     (filed.spec.photos ?? []).forEach(({ file }, index) => expectPicture(desk, filed, ["photos", index, "file"], file));
+    (filed.spec.clips ?? []).forEach(({ file, poster }, index) => {
+      expectClip(desk, filed, ["clips", index, "file"], file);
+      expectPicture(desk, filed, ["clips", index, "poster"], poster);
+    });
     (filed.spec.attachments ?? []).forEach(({ file }, index) => expectAttachment(desk, filed, ["attachments", index, "file"], file));
   }
 }

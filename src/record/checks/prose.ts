@@ -14,6 +14,7 @@ const KINDS = ["aircraft", "assembly", "adhesive", "procedure", "lot", "trial", 
 interface Declared {
   readonly index: LinkIndex;
   readonly pictures: ReadonlySet<FilePath>;
+  readonly clips: ReadonlySet<FilePath>;
   readonly files: ReadonlySet<FilePath>;
 }
 
@@ -32,13 +33,15 @@ export function checkProse(desk: Desk): void {
 
 function declaredIn(desk: Desk): Declared {
   const pictures = new Set<FilePath>();
+  const clips = new Set<FilePath>();
   const files = new Set<FilePath>();
-  const declare = (filed: Filed<unknown>, typed: string | undefined, picture: boolean): void => {
+  const declare = (filed: Filed<unknown>, typed: string | undefined, picture: boolean, clip = false): void => {
     if (typed === undefined) return;
     const found = desk.shelf.find(filed.file, typed);
     if (isFault(found)) return;
     files.add(found.value);
     if (picture) pictures.add(found.value);
+    if (clip) clips.add(found.value);
   };
   for (const filed of soundOf(desk, "aircraft")) declare(filed, filed.spec.photo?.file, true);
   for (const filed of soundOf(desk, "assembly")) declare(filed, filed.spec.drawing?.file, false);
@@ -46,11 +49,15 @@ function declaredIn(desk: Desk): Declared {
   for (const filed of soundOf(desk, "lot")) declare(filed, filed.spec.certificate, false);
   for (const filed of soundOf(desk, "entry")) {
     for (const { file } of filed.spec.photos ?? []) declare(filed, file, true);
+    for (const { file, poster } of filed.spec.clips ?? []) {
+      declare(filed, file, false, true);
+      declare(filed, poster, true);
+    }
     for (const { file } of filed.spec.attachments ?? []) declare(filed, file, false);
     for (const { photo } of filed.spec.tests ?? []) declare(filed, photo, false);
     for (const { scan } of filed.spec.inspections ?? []) declare(filed, scan, false);
   }
-  return { pictures, files, index: { refOf: (id) => desk.ids.get(id), isDeclared: (file) => files.has(file) } };
+  return { pictures, clips, files, index: { refOf: (id) => desk.ids.get(id), isDeclared: (file) => files.has(file) } };
 }
 
 function checkMention(desk: Desk, filed: Filed<unknown>, start: number, mention: Mention, declared: Declared): void {
@@ -89,12 +96,13 @@ function mendFor(desk: Desk, filed: Filed<unknown>, href: string, files: Readonl
   return file === undefined ? "write an id or a file that the record has" : `did you mean ${file}?`;
 }
 
-function imageFault(desk: Desk, filed: Filed<unknown>, src: string, { pictures }: Declared): Fault | undefined {
+function imageFault(desk: Desk, filed: Filed<unknown>, src: string, { pictures, clips }: Declared): Fault | undefined {
   const said = (message: string, mend: string): Fault => ({ code: "link", message, expected: "a picture that stands under `photos`, by its path", found: shown(src), mend });
   if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(src)) return said("pictures are not fetched from elsewhere", "put the picture into the record's folder and declare it under `photos`");
   const found = desk.shelf.find(filed.file, decodeURIComponentSafely(src));
   if (isFault(found)) return { ...found.fault, code: "link" };
   if (pictures.has(found.value) || doubtful(desk, posix.basename(found.value))) return undefined;
+  if (clips.has(found.value)) return said("a clip is shown below the prose, not within it", "take the ! away, so that it is a link to the clip");
   return said("this picture is not declared", `add { file: ${pathBetween(filed.file, found.value)}, alt: … } to \`photos\`${filed.file.startsWith("entries/") ? "" : " of an entry"}`);
 }
 

@@ -156,6 +156,13 @@ export const entrySchema = block({
     caption: words("A line below the picture.", "Dry run first").optional(),
     for: audience().optional(),
   }), "Pictures of the day.").optional(),
+  clips: list(block({
+    file: file("The clip, relative to this file: .mp4, .m4v or .webm.", "../clips/flex.mp4"),
+    poster: file("The picture that stands for it until it is played, relative to this file.", "../photos/flex.jpg"),
+    alt: words("What is to be seen and heard, for those who cannot.", "The tip is pushed down a hand’s breadth and springs back"),
+    caption: words("A line below the clip.", "Twenty kilograms at the tip").optional(),
+    for: audience().optional(),
+  }), "Video clips of the day.").optional(),
   attachments: list(block({ file: file("The file, relative to this one.", "../papers/invoice.pdf"), title: words("What it is.", "Invoice for the plywood"), for: audience().optional() }), "Papers that belong to the day.").optional(),
   amends: list(amendment, "Earlier entries that were written down wrong: what is right, and why.").optional(),
 });

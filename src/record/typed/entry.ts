@@ -2,7 +2,7 @@
 import type { Spec } from "../kinds.ts";
 import type { Shelf } from "../shelf.ts";
 import type { Zone } from "../time/zone.ts";
-import type { Amendment, Batch, Component, Departure, Entry, Inspection, Measurement, OnScales, OpenItem, Photo, Piece, PieceTest, Quantity, Weighing } from "../types.ts";
+import type { Amendment, Batch, Clip, Component, Departure, Entry, Inspection, Measurement, OnScales, OpenItem, Photo, Piece, PieceTest, Quantity, Weighing } from "../types.ts";
 import { given } from "./given.ts";
 import { pathOf, quantityOf, type Sound } from "./settings.ts";
 
@@ -50,6 +50,7 @@ export class EntryTyper {
       })),
       closed: spec.open_items?.close ?? [],
       photos: (spec.photos ?? []).map((photo, index): Photo => given({ place: at(["photos", index]), file: this.#path(photo.file), alt: photo.alt, caption: photo.caption, audience: photo.for ?? "public" })),
+      clips: (spec.clips ?? []).map((clip, index) => this.#clip(clip, index)),
       attachments: (spec.attachments ?? []).map((item, index) => ({ place: at(["attachments", index]), file: this.#path(item.file), title: item.title, audience: item.for ?? "public" })),
       recalls: noted("recalls", spec.recalls), reworks: noted("reworks", spec.reworks), rejections: noted("rejects", spec.rejects),
       inspections: (spec.inspections ?? []).map((item, index) => this.#inspection(item, index)), amendments: this.#later.amendments.get(id) ?? [], body,
@@ -58,6 +59,11 @@ export class EntryTyper {
 
   #path(typed: string): string {
     return pathOf(this.#shelf, this.#filed.file, typed);
+  }
+
+  #clip(spec: Items<"clips">, index: number): Clip {
+    const { file, poster, alt, caption } = spec;
+    return given({ place: this.#filed.at(["clips", index]), file: this.#path(file), poster: this.#path(poster), alt, caption, audience: spec.for ?? "public" });
   }
 
   #batch(spec: BatchSpec, index: number): Batch {

@@ -1,7 +1,7 @@
 /** What happened on a day. */
 import type { Place } from "../../problem.ts";
 import type { Amendment } from "./amendment.ts";
-import type { Attachment, Audience, Day, Dimension, FilePath, Moment, Passage, Photo, Placed, Quantity, Range, Tolerance } from "./values.ts";
+import type { Attachment, Audience, Clip, Day, Dimension, FilePath, Moment, Passage, Photo, Placed, Quantity, Range, Tolerance } from "./values.ts";
 
 export interface HoursLine {
   readonly place: Place;
@@ -202,6 +202,7 @@ export interface Entry extends Placed {
   readonly raised: readonly OpenItem[];
   readonly closed: readonly string[];
   readonly photos: readonly Photo[];
+  readonly clips: readonly Clip[];
   readonly attachments: readonly Attachment[];
   readonly recalls: readonly Recall[];
   readonly reworks: readonly Rework[];

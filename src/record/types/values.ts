@@ -67,6 +67,16 @@ export interface Photo {
   readonly audience: Audience;
 }
 
+/** A short film. Its poster, a picture of the record, stands in its place until it is asked for. */
+export interface Clip {
+  readonly place: Place;
+  readonly file: FilePath;
+  readonly poster: FilePath;
+  readonly alt: string;
+  readonly caption?: string;
+  readonly audience: Audience;
+}
+
 export interface Attachment {
   readonly place: Place;
   readonly file: FilePath;
