@@ -21,6 +21,9 @@ const PLAYED = {
   webm: { picture: ["vp8", "vp9"], sound: ["opus", "vorbis"] },
 } as const satisfies { readonly [container: string]: { readonly picture: readonly string[]; readonly sound: readonly string[] } };
 
+/** Bytes written at a time. */
+const CHUNK = 2 ** 20;
+
 export type Container = keyof typeof PLAYED;
 
 type Media = typeof import("mediabunny");
@@ -81,7 +84,7 @@ interface Feed {
 async function write(media: Media, source: Source, to: string, container: Container): Promise<{ moov: number }> {
   let moov = -1;
   const format = container === "mp4" ? new media.Mp4OutputFormat({ fastStart: "reserve", onMoov: (_, position) => (moov = position) }) : new media.WebMOutputFormat();
-  const output = new media.Output({ format, target: new media.FilePathTarget(to) });
+  const output = new media.Output({ format, target: new media.FilePathTarget(to, { chunked: true, chunkSize: CHUNK }) });
   try {
     const feeds = [await pictureFeed(media, output, source.picture)];
     if (source.sound !== undefined) feeds.push(await soundFeed(media, output, source.sound));
