@@ -6,7 +6,7 @@ import { hoursWords, quantityWords } from "../src/pages/words.ts";
 import type { Batch, Component, Entry } from "../src/record/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { To, ToEach } from "./link.tsx";
-import { Mark } from "./mark.tsx";
+import { BatchMark, Mark } from "./mark.tsx";
 
 export interface SheetProps {
   readonly site: Site;
@@ -72,7 +72,7 @@ function BatchPart({ site, from, batch }: { readonly site: Site; readonly from: 
   const shop = [batch.temperature, batch.humidity].flatMap((quantity) => (quantity === undefined ? [] : [quantityWords(quantity, units)]));
   return (
     <section class="sheet__part">
-      <h3 class="sheet__batch"><To site={site} from={from} to={{ kind: "batch", id: batch.id }}>Batch {batch.id}</To> <Mark of={evidence.batches.get(batch.id)?.verdict ?? "unproven"} /></h3>
+      <h3 class="sheet__batch"><To site={site} from={from} to={{ kind: "batch", id: batch.id }}>Batch {batch.id}</To> <BatchMark file={evidence.batches.get(batch.id)} /></h3>
       <dl class="facts">
         <dt>Adhesive</dt><dd><To site={site} from={from} to={{ kind: "adhesive", id: batch.adhesive }}>{record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}</To></dd>
         <Part site={site} from={from} word="Resin" component={batch.resin} />

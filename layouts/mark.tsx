@@ -1,7 +1,9 @@
 /** A verdict or state as a word and a shape, so that marks can be told apart in grey, in print and at the size of a letter. */
 import type { JSX } from "preact";
 import { renderToString } from "preact-render-to-string";
+import type { BatchFile } from "../src/evidence/types.ts";
 import type { Marked } from "../src/pages/marked.ts";
+import { batchMark } from "../src/pages/verdict-words.ts";
 import { shapeRef } from "./shapes.tsx";
 
 export type { Marked };
@@ -37,4 +39,10 @@ export function Mark({ of, word = of }: { readonly of: Marked; readonly word?: s
   const inner = made.get(key) ?? { __html: renderToString(<><Shape of={of} /><span class="mark__word">{word}</span></>) };
   made.set(key, inner);
   return <span class={markClass(of)} dangerouslySetInnerHTML={inner} />;
+}
+
+/** That of a batch, with the recall of a lot in it. */
+export function BatchMark({ file }: { readonly file: Pick<BatchFile, "verdict" | "recalls"> | undefined }): JSX.Element {
+  const { mark, word } = batchMark(file ?? { verdict: "unproven", recalls: [] });
+  return <Mark of={mark} word={word} />;
 }

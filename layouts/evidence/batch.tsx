@@ -8,7 +8,7 @@ import { dateWords, listed, percent, signedPercent } from "../../src/pages/words
 import { ChangesOf } from "../amended.tsx";
 import { Findings } from "../findings.tsx";
 import { To } from "../link.tsx";
-import { Mark } from "../mark.tsx";
+import { BatchMark, Mark } from "../mark.tsx";
 import { Page } from "../page.tsx";
 import { Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { Piece } from "./piece.tsx";
@@ -46,8 +46,8 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
 export function BatchVerdictBox({ file, site, from }: Where & { readonly file: BatchFile }): JSX.Element {
   const reasons = deciding(file.findings);
   return (
-    <div class={`verdict verdict--${file.verdict}`}>
-      <p class="verdict__mark"><Mark of={file.verdict} /></p>
+    <div class={`verdict verdict--${file.recalls.length > 0 ? "recalled" : file.verdict}`}>
+      <p class="verdict__mark"><BatchMark file={file} /></p>
       <div class="verdict__body">
         <p>{BATCH_MEANS[file.verdict]}</p>
         {reasons.length === 0 ? null : <ul>{reasons.map(({ sentence }) => <li>{sentence}</li>)}</ul>}

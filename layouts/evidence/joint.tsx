@@ -9,7 +9,7 @@ import { ended } from "../../src/reckoning/figure.ts";
 import { Clip } from "../clip.tsx";
 import { Findings } from "../findings.tsx";
 import { To } from "../link.tsx";
-import { Mark } from "../mark.tsx";
+import { BatchMark, Mark } from "../mark.tsx";
 import { Page } from "../page.tsx";
 import { GALLERY_SCRIPTS, Photo } from "../picture.tsx";
 import { TraceFigure } from "../trace.tsx";
@@ -101,7 +101,7 @@ function Reworks({ page, site, from }: Where & { readonly page: JointPage }): JS
     <Section id="reworks" title="Taken out and made again">
       <ul class="lines bare">
         {page.file.reworks.map((rework) => <li><To site={site} from={from} to={{ kind: "entry", id: rework.entry }}>{dateWords(rework.day)}</To>: glue taken out. {ended(rework.why)}</li>)}
-        {former.map(({ file }) => <li>Batch <Id site={site} from={from} kind="batch" id={file.batch.id} /> of {dateWords(file.batch.day)} is no longer in this joint. It was <Mark of={file.verdict} />.</li>)}
+        {former.map(({ file }) => <li>Batch <Id site={site} from={from} kind="batch" id={file.batch.id} /> of {dateWords(file.batch.day)} is no longer in this joint. It was <BatchMark file={file} />.</li>)}
       </ul>
     </Section>
   );

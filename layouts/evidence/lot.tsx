@@ -6,7 +6,7 @@ import { counted, dateWords } from "../../src/pages/words.ts";
 import { ended } from "../../src/reckoning/figure.ts";
 import { whereUsed } from "../../src/pages/trace.ts";
 import { To } from "../link.tsx";
-import { Mark } from "../mark.tsx";
+import { BatchMark, Mark } from "../mark.tsx";
 import { Page, Prose } from "../page.tsx";
 import { TraceFigure } from "../trace.tsx";
 import { Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
@@ -63,7 +63,7 @@ function Uses({ page, site, from }: Where & { readonly page: LotPage }): JSX.Ele
 }
 
 function useRows({ batch, joints }: LotUse, where: Where): JSX.Element[] {
-  const cells = <><td><Id {...where} kind="batch" id={batch.batch.id} /></td><td><Mark of={batch.verdict} /></td></>;
+  const cells = <><td><Id {...where} kind="batch" id={batch.batch.id} /></td><td><BatchMark file={batch} /></td></>;
   if (joints.length === 0) return [<tr>{cells}<td colSpan={6} class="quiet">went into no joint</td></tr>];
   return joints.map(({ file, now, holdPoints }) => (
     <tr>

@@ -3,7 +3,7 @@ import { anchor, relative } from "../../src/pages/address.ts";
 import { overview, type BatchRow, type Overview as OverviewFacts } from "../../src/pages/overview.ts";
 import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/verdict-words.ts";
 import { counted, dateWords, signedPercent } from "../../src/pages/words.ts";
-import { Mark, Shape, markClass, type Marked } from "../mark.tsx";
+import { BatchMark, Mark, Shape, markClass, type Marked } from "../mark.tsx";
 import { Page } from "../page.tsx";
 import { LIST_SCRIPTS } from "./lists.tsx";
 import { To } from "../link.tsx";
@@ -89,7 +89,7 @@ export function BatchTable({ rows, site, from, list = true }: Where & { readonly
       {rows.map(({ file, passed, counting, reasons }) => (
         <tr>
           <td><Id site={site} from={from} kind="batch" id={file.batch.id} /></td><DayCell day={file.batch.day} />
-          <td><Mark of={file.verdict} /></td>
+          <td><BatchMark file={file} /></td>
           <td>{reasons[0]?.sentence ?? ""}{reasons.length > 1 ? ` And ${counted(reasons.length - 1, "more reason")}.` : ""}</td>
           <td class="number" data-sort={file.ratio?.error}>{file.ratio === undefined ? "" : signedPercent(file.ratio.error)}</td>
           <td class="number" data-sort={passed}>{counting === 0 ? "none made" : `${passed} of ${counting}`}</td>

@@ -2,6 +2,7 @@
 import type { Entry, Ref } from "../record/types.ts";
 import type { Marked } from "./marked.ts";
 import type { Shown } from "./shown.ts";
+import { batchMark } from "./verdict-words.ts";
 import { counted } from "./words.ts";
 
 export type Row = "Batches" | "Pieces broken" | "Departures" | "Open items" | "Taken out" | "Inspections";
@@ -30,8 +31,8 @@ export function happenings(entry: Entry, shown: Shown): readonly Happening[] {
 
 function glued(entry: Entry, { evidence }: Shown): Happening[] {
   return entry.batches.map(({ id }) => {
-    const verdict = evidence.batches.get(id)?.verdict ?? "unproven";
-    return { row: "Batches", mark: verdict, word: verdict, what: `Batch ${id}`, about: { kind: "batch", id } };
+    const { mark, word } = batchMark(evidence.batches.get(id) ?? { verdict: "unproven", recalls: [] });
+    return { row: "Batches", mark, word, what: `Batch ${id}`, about: { kind: "batch", id } };
   });
 }
 

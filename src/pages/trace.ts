@@ -5,7 +5,7 @@ import type { Ref } from "../record/types.ts";
 import type { Marked } from "./marked.ts";
 import type { Shown } from "./shown.ts";
 import { traceIndex } from "./trace-index.ts";
-import { BATCH_VERDICTS, JOINT_STATES } from "./verdict-words.ts";
+import { BATCH_VERDICTS, batchMark, JOINT_STATES } from "./verdict-words.ts";
 import { counted, listed } from "./words.ts";
 
 export const COLUMNS = ["lot", "batch", "joint", "assembly", "hold point"] as const;
@@ -116,7 +116,7 @@ function lotNode({ lot, recalls }: LotFile): TraceNode {
   return recalls.length > 0 ? node("lot", lot.id, lot.id, "recalled", "recall") : node("lot", lot.id, lot.id, lot.material);
 }
 
-const batchNode = ({ batch, verdict }: BatchFile): TraceNode => node("batch", batch.id, batch.id, verdict, verdict);
+const batchNode = (file: BatchFile): TraceNode => node("batch", file.batch.id, file.batch.id, file.recalls.length > 0 ? `${file.verdict}, recalled` : file.verdict, batchMark(file).mark);
 const pointNode = ({ holdPoint, state }: HoldPointFile): TraceNode => node("hold point", holdPoint.id, holdPoint.id, state, state);
 
 function jointNode({ joint, state }: JointFile, holds: boolean): TraceNode {

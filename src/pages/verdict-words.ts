@@ -1,6 +1,7 @@
 /** What verdicts, states and sources mean, in words that stand beside their marks. */
-import type { BatchVerdict, Finding, HoldState, JointState, PieceVerdict, Severity, Source } from "../evidence/types.ts";
+import type { BatchFile, BatchVerdict, Finding, HoldState, JointState, PieceVerdict, Severity, Source } from "../evidence/types.ts";
 import type { FailureMode, HoldKind } from "../record/types.ts";
+import type { Marked } from "./marked.ts";
 
 export const BATCH_VERDICTS: readonly BatchVerdict[] = ["rejected", "unproven", "pending", "accepted"];
 export const JOINT_STATES: readonly JointState[] = ["quarantined", "opened", "unproven", "pending", "accepted", "not glued"];
@@ -12,6 +13,11 @@ export const BATCH_MEANS: { readonly [verdict in BatchVerdict]: string } = {
   unproven: "The record cannot show that this batch is good, and waiting will not help.",
   rejected: "The record shows that a limit was broken, or the builder rejected it.",
 };
+
+/** A batch's verdict is not changed by the recall of a lot in it, but must never be seen without it. */
+export function batchMark({ verdict, recalls }: Pick<BatchFile, "verdict" | "recalls">): { readonly mark: Marked; readonly word: string } {
+  return recalls.length === 0 ? { mark: verdict, word: verdict } : { mark: "recall", word: `${verdict}, lot recalled` };
+}
 
 export const JOINT_MEANS: { readonly [state in JointState]: string } = {
   "not glued": "No batch has gone into this joint.",

@@ -26,7 +26,7 @@ describe("where a lot was used", () => {
   test("goes over every batch and joint to the assemblies and hold points that it reaches", () => {
     const trace = whereUsed(shown, lotOf(shown, "R-2"));
     expect(lines(trace)).toEqual(["lot R-2 → batch B-003", "batch B-003 → joint F-J2", "joint F-J2 → assembly fin", "assembly fin → hold point F-H1"]);
-    expect(trace.nodes.map(({ label, word, mark }) => [label, word, mark])).toEqual([["R-2", "recalled", "recall"], ["B-003", "pending", "pending"], ["F-J2", "quarantined", "quarantined"], ["Fin", "", undefined], ["F-H1", "blocked", "blocked"]]);
+    expect(trace.nodes.map(({ label, word, mark }) => [label, word, mark])).toEqual([["R-2", "recalled", "recall"], ["B-003", "pending, recalled", "recall"], ["F-J2", "quarantined", "quarantined"], ["Fin", "", undefined], ["F-H1", "blocked", "blocked"]]);
     expect(trace.says).toBe("It went into 1 batch; it is in 1 joint of 1 assembly now and reaches 1 hold point.");
   });
 
