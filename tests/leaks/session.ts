@@ -1,5 +1,6 @@
 /** An entry with something of everything that an entry can hold, each text a word of its own. */
 import type { Audience } from "../../src/record/types.ts";
+import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
 import { type Ground, inBoth, type Made, type MadeTrial, prose } from "./ground.ts";
 import { type Form, pictureOf } from "./pictures.ts";
@@ -36,6 +37,7 @@ export async function session(around: Around, day: string, audience: Audience, j
   const pieces = piecesOf(around, where, batch, audience);
   const [departures, items] = [marked(around, `${where}: departure`, audience), marked(around, `${where}: open item`, audience)];
   const photos = await photosOf(around, where, audience);
+  const clips = await clipsOf(around, where, audience);
   const number = (what: string, unit: string, whole = 61): string => `${words.number(`${where}: ${what}`, audience, whole)} ${unit}`;
   const say = (what: string): string => words.say(`${where}: ${what}`, audience);
   const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
@@ -54,9 +56,10 @@ export async function session(around: Around, day: string, audience: Audience, j
     departures: departures.map((made) => ({ id: made.id, what: words.say(`${where}: what departs`, made.audience), why: words.say(`${where}: why it departs`, made.audience), ...(made.more !== true && pick(true, false) ? { accepted_by: pick(...inBoth(people)).id } : {}), for: made.own })),
     open_items: { raise: items.map((made) => ({ id: made.id, what: words.say(`${where}: what is left open`, made.audience), before: made.more === true ? "W-H" : pick("W-H", "close-up"), for: made.own })) },
     photos: photos.map(({ file: name, own, audience: seen }) => ({ file: `../photos/${name}`, alt: words.say(`${where}: alt of a picture`, seen), caption: words.say(`${where}: caption`, seen), for: own })),
+    clips: clips.map(({ file: name, poster, own, audience: seen }) => ({ file: `../clips/${name}`, poster: `../photos/${poster}`, alt: words.say(`${where}: alt of a clip`, seen), caption: words.say(`${where}: caption of a clip`, seen), for: own })),
     attachments: attachments(around, where, audience),
   }, prose(around, where, audience));
-  const secrets = inBoth<Made>([...pieces, ...departures, ...items]).filter((made) => made.audience !== "public");
+  const secrets = inBoth<Made>([...pieces, ...departures, ...items, ...clips]).filter((made) => made.audience !== "public");
   return { id, audience, batch, pieces, departures, items, measured, weighed, hidden, secrets: [...secrets, ...(audience === "public" ? [] : [{ id, audience }, { id: batch, audience }])] };
 }
 
@@ -110,6 +113,22 @@ async function photosOf({ words, files, pick, extra }: Ground, where: string, ow
     const shot = audience === "public" ? { width: 96, height: 72, colour: "#a08060" } : { width: words.width(`${where}: width of a hidden picture`, audience), height: 17, colour: more ? "#204060" : pick("#204060", "#406020") };
     files[`photos/${name}`] = await pictureOf(form, shot, (place) => words.say(`${where}: ${place} in a ${form}`, audience, { told: false, same: words.isShown(audience) }));
     made.push({ id: name, file: name, own, audience, more });
+  }
+  return made;
+}
+
+/** A clip for each audience. What is noted in it the archive alone has, in whosever edition it is shown. */
+async function clipsOf({ words, files, extra }: Ground, where: string, owner: Audience): Promise<(Marked & { file: string; poster: string })[]> {
+  const made: (Marked & { file: string; poster: string })[] = [];
+  for (const [at, own] of [...WHO, ...(extra ? ["archive" as const] : [])].entries()) {
+    const audience = narrowest(own, owner);
+    const same = words.isShown(audience);
+    const film = at % 2 === 0 ? "mp4" : "webm";
+    const name = (what: string): string => words.say(`${where}: name of a ${what}'s file`, audience, { told: false, same });
+    const [file, poster] = [`${name("clip")}.${film}`, `${name("poster")}.jpg`];
+    files[`clips/${file}`] = await clipOf(film, (place) => words.say(`${where}: ${place} in a clip`, "archive", { same }));
+    files[`photos/${poster}`] = await pictureOf("jpg", { width: 96, height: 64, colour: at > 1 ? "#503060" : "#305060" }, (place) => words.say(`${where}: ${place} in a poster`, audience, { told: false, same }));
+    made.push({ id: `../clips/${file}`, file, poster, own, audience, more: at > 2 });
   }
   return made;
 }

@@ -121,6 +121,7 @@ function session(ground: Ground, at: number): Session {
       measurement({ ...of, place: { ...place, line: 2 }, what: say(audience), limits: { typed: say(audience), most: pick(0.01, 0.1) }, pair: say(audience), side: "left", found: worded(mm("20.0"), say(audience)) }), side(ground, audience, of, at)],
     ...weights(ground, audience, of),
     photos: [{ place, file, alt: say(narrowest(photo, audience)), caption: say(narrowest(photo, audience)), audience: photo }],
+    clips: [0].map(() => { const own = anyone(); const word = (): string => say(narrowest(own, audience)); return { place, file: `clips/${word()}`, poster: `photos/${word()}`, alt: word(), caption: word(), audience: own }; }),
     attachments: [0].map(() => { const own = anyone(); return { place, file: say(narrowest(own, audience), "attachments"), title: say(narrowest(own, audience), "attachments"), audience: own }; }),
     body: prose(say, anyone, audience, [file, ...batches.map((one) => one.id)]),
   });

@@ -116,7 +116,7 @@ describe("The bare copy of a clip", () => {
   it.each(["planted.mp4", "planted.webm"])("of %s is the same bytes whenever it is made", async (name) => {
     vi.useFakeTimers({ toFake: ["Date"], now: new Date("2001-02-03T04:05:06Z") });
     const first = await bareOf(name);
-    vi.setSystemTime(new Date("2031-01-01T00:00:00Z"));
+    vi.setSystemTime(new Date("2049-01-01T00:00:00Z"));
     expect((await bareOf(name)).equals(first)).toBe(true);
   });
 

@@ -5,7 +5,6 @@
 import type { EncodedPacket, InputAudioTrack, InputVideoTrack, Output } from "mediabunny";
 import { bareAvc, bareVorbis } from "./bare.ts";
 import { Refused } from "./refused.ts";
-import { withoutTimes } from "./times.ts";
 import { expectWhole } from "./whole.ts";
 
 export interface ClipFacts {
@@ -45,8 +44,7 @@ export async function copyBare(from: string, to: string, container: Container): 
   try {
     const source = await sourceOf(input, container);
     const facts = await factsOf(source);
-    const positions = await write(media, source, to, container);
-    await withoutTimes(to, positions);
+    await write(media, source, to, container);
     return facts;
   } catch (error) {
     throw error instanceof Refused || isOfSystem(error) ? error : new Refused("damaged", firstLine(error));
@@ -80,15 +78,13 @@ interface Feed {
   readonly add: (packet: EncodedPacket) => Promise<void>;
 }
 
-/** Returns where a container of MP4 holds what must be looked through for times. */
-async function write(media: Media, source: Source, to: string, container: Container): Promise<{ moov: number }> {
-  let moov = -1;
-  const format = container === "mp4" ? new media.Mp4OutputFormat({ fastStart: "reserve", onMoov: (_, position) => (moov = position) }) : new media.WebMOutputFormat();
+async function write(media: Media, source: Source, to: string, container: Container): Promise<void> {
+  const format = container === "mp4" ? new media.Mp4OutputFormat({ fastStart: "reserve" }) : new media.WebMOutputFormat();
   const output = new media.Output({ format, target: new media.FilePathTarget(to, { chunked: true, chunkSize: CHUNK }) });
+  if (container === "mp4") leaveTimesOpen(output);
   try {
     const feeds = [await pictureFeed(media, output, source.picture)];
     if (source.sound !== undefined) feeds.push(await soundFeed(media, output, source.sound));
-    output.setMetadataTags({});
     await output.start();
     await copyPackets(media, feeds);
     await output.finalize();
@@ -96,7 +92,13 @@ async function write(media: Media, source: Source, to: string, container: Contai
     await output.cancel();
     throw error;
   }
-  return { moov };
+}
+
+/** An MP4 states when it was made, and how many bytes it takes for that depends on it; 0 means that nobody knows. The library has no option for it. */
+function leaveTimesOpen(output: Output): void {
+  const muxer = (output as unknown as { readonly _muxer?: { creationTime?: unknown } })._muxer;
+  if (typeof muxer?.creationTime !== "number") throw new Error("mediabunny keeps the time of making elsewhere than it did");
+  muxer.creationTime = 0;
 }
 
 async function pictureFeed(media: Media, output: Output, track: InputVideoTrack): Promise<Feed> {
