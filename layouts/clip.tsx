@@ -14,19 +14,24 @@ interface ClipProps {
   readonly clip: ClipFact;
 }
 
-/** A clip by its poster, in the browser's own player. Nothing of it is loaded before somebody asks for it, and nothing moves when it is. */
+/**
+ * A clip by its poster, in the browser's own player. Nothing of it is loaded before somebody asks for it, and nothing moves when it is.
+ * On paper, where players print their buttons, the poster stands alone.
+ */
 export function Clip({ site, from, clip }: ClipProps): JSX.Element | null {
   const film = site.clips.get(clip.file);
   if (film === undefined) return null;
   const poster = site.pictures.get(clip.poster);
-  const still = fallbackOf(poster?.sources.at(-1)?.files ?? []);
+  const fallback = fallbackOf(poster?.sources.at(-1)?.files ?? []);
+  const still = fallback === "" ? undefined : relative(from, fallback);
   const { width, height, path, seconds, bytes, type } = film;
   const place = `aspect-ratio:${width}/${height};max-width:${Math.round((TALLEST * width) / height)}vh;background-color:${poster?.colour ?? "transparent"}`;
   return (
     <figure class="photo clip">
-      <video controls playsInline preload="none" width={width} height={height} poster={still === "" ? undefined : relative(from, still)} aria-label={clip.alt} style={place}>
+      <video controls playsInline preload="none" width={width} height={height} poster={still} aria-label={clip.alt} style={place}>
         <source src={relative(from, path)} type={type} />
       </video>
+      {still === undefined ? null : <img class="clip__still" src={still} width={poster?.width} height={poster?.height} alt={clip.alt} />}
       <figcaption>
         {clip.caption === undefined ? null : <>{clip.caption} </>}
         <span class="clip__file"><a href={relative(from, path)}>The clip by itself</a>, {playedWords(seconds)}, {bytesWords(bytes)}</span>

@@ -6,7 +6,7 @@ import { extname, join, normalize, sep } from "node:path";
 
 const TYPES: { readonly [ending: string]: string } = {
   ".html": "text/html; charset=utf-8", ".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml",
-  ".jpg": "image/jpeg", ".webp": "image/webp", ".avif": "image/avif", ".json": "application/json", ".csv": "text/csv", ".txt": "text/plain",
+  ".jpg": "image/jpeg", ".mp4": "video/mp4", ".webm": "video/webm", ".webp": "image/webp", ".avif": "image/avif", ".json": "application/json", ".csv": "text/csv", ".txt": "text/plain",
 };
 
 export interface Served {
