@@ -8,6 +8,8 @@ const CLEAR_LINE = "\r\u001B[K";
 const QUIET_MS = 700;
 const TERMINAL_EVERY_MS = 100;
 const LINE_EVERY_MS = 10_000;
+/** Lengths that a bar may have: few, so that it does not change with each digit of the text. */
+const BARS = [24, 16, 10, 6];
 
 /** Tells of long work as it goes on: one line that changes on a terminal, a line now and then elsewhere. */
 export function tellerFor({ out, isTerminal, columns, now }: Surroundings, words = progressWords): Teller {
@@ -31,9 +33,18 @@ export function tellerFor({ out, isTerminal, columns, now }: Surroundings, words
       told = time;
       const text = words(done, of, spent / 1000);
       isOpen = isTerminal;
-      out(isTerminal ? CLEAR_LINE + text.slice(0, columns - 1) : `${text}\n`);
+      out(isTerminal ? CLEAR_LINE + barred(text, of > 0 ? done / of : 0, columns - 1) : `${text}\n`);
     },
   };
+}
+
+/** A text with a bar before it, if the line leaves room for one; where it leaves too little, the text alone, cut to the line. */
+export function barred(text: string, share: number, width: number): string {
+  const room = width - text.length - "[] ".length;
+  const cells = BARS.find((length) => length <= room);
+  if (cells === undefined) return text.slice(0, Math.max(0, width));
+  const full = Math.floor(Math.min(1, Math.max(0, share)) * cells);
+  return `[${"#".repeat(full)}${"-".repeat(cells - full)}] ${text}`;
 }
 
 /** `seconds` since the work began. */

@@ -45,6 +45,19 @@ describe("scarfline bag", () => {
     expect(rules.every(({ source }) => ["record", "seen", "memory", "common practice"].includes(source.known))).toBe(true);
   });
 
+  it("holds a clip as the camera wrote it, in the record and in the site, and gives it back so", async () => {
+    const folder = scratch();
+    const content = await recordIn(folder);
+    const clip = readFileSync(new URL("../publish/clips/planted.mp4", import.meta.url));
+    writeAll(content, { "clips/flex.mp4": clip, "entries/2021-03-09-flex.md": "---\ndate: 2021-03-09\ntitle: Flexed\nassembly: fin\nclips: [{ file: ../clips/flex.mp4, poster: ../photos/jig.jpg, alt: It springs back }]\n---\nIt flexed.\n" });
+    expect(await bag(content, join(folder, "archive"))).toMatchObject({ code: 0, err: "" });
+    const data = join(folder, "archive/stub-2021-03-09/data");
+    expect(readFileSync(join(data, "record/clips/flex.mp4")).equals(clip)).toBe(true);
+    expect(readdirSync(join(data, "site/clips")).map((name) => readFileSync(join(data, "site/clips", name)).equals(clip))).toEqual([true]);
+    expect(await command(["restore", join(folder, "archive/stub-2021-03-09"), join(folder, "again")])).toMatchObject({ code: 0 });
+    expect(contentOf(join(folder, "again"))).toEqual(contentOf(content));
+  });
+
   it("never writes over a bag, says when the same one stands there, and is not put into the record", async () => {
     const folder = scratch();
     const path = await bagged(folder);

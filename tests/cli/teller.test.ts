@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { progressWords, problemWords, tellerFor } from "../../src/cli/teller.ts";
+import { barred, progressWords, problemWords, tellerFor } from "../../src/cli/teller.ts";
 
-function telling(isTerminal: boolean): { out: () => string; at: (ms: number) => void; teller: ReturnType<typeof tellerFor> } {
+function telling(isTerminal: boolean, columns = 50): { out: () => string; at: (ms: number) => void; teller: ReturnType<typeof tellerFor> } {
   let out = "";
   let time = 0;
   const teller = tellerFor({
-    out: (text) => void (out += text), err: () => undefined, isTerminal, columns: 50, hasColours: false, now: () => new Date(time),
+    out: (text) => void (out += text), err: () => undefined, isTerminal, columns, hasColours: false, now: () => new Date(time),
     program: new URL("file:///"), untilStopped: () => Promise.resolve(),
   });
   return { out: () => out, at: (ms) => (time = ms), teller };
@@ -21,6 +21,31 @@ describe("Progress", () => {
     teller.progress(40, 100);
     teller.line("Done.");
     expect(out().split("\r\u001B[K")).toEqual(["", "Making pictures ready: 10 of 100, 10 a second, 9 s".slice(0, 49), "Making pictures ready: 40 of 100, 20 a second, 3 s".slice(0, 49), "Done.\n"]);
+  });
+
+  it("has a bar before it where the terminal is wide enough, full only when all is done", () => {
+    const { out, at, teller } = telling(true, 80);
+    teller.progress(0, 100);
+    for (const [ms, done] of [[1000, 10], [2000, 50], [3000, 99], [4000, 100]] as const) {
+      at(ms);
+      teller.progress(done, 100);
+    }
+    expect(out().split("\r\u001B[K").slice(1)).toEqual([
+      "[#---------------] Making pictures ready: 10 of 100, 10 a second, 9 s left",
+      "[########--------] Making pictures ready: 50 of 100, 25 a second, 2 s left",
+      "[###############-] Making pictures ready: 99 of 100, 33 a second, 1 s left",
+      "[################] Making pictures ready: 100 of 100, 25 a second, 0 s left",
+    ]);
+    expect(out().split("\r\u001B[K").every((line) => line.length <= 79)).toBe(true);
+  });
+
+  it("never goes beyond the line, however narrow", () => {
+    const text = progressWords(50, 100, 2);
+    for (let width = 0; width < 120; width += 1) expect(barred(text, 0.5, width).length).toBeLessThanOrEqual(width);
+    expect(barred(text, 0.5, 200)).toBe(`[############------------] ${text}`);
+    expect(barred(text, 1, text.length + 9)).toBe(`[######] ${text}`);
+    expect(barred(text, 0, text.length + 8)).toBe(text);
+    expect([barred("x", 2, 12), barred("x", -1, 12)]).toEqual(["[######] x", "[------] x"]);
   });
 
   it("is a plain line now and then elsewhere", () => {

@@ -16,7 +16,7 @@ This folder is a bag as RFC 8493 (BagIt 1.0) describes it. It was made by Scarfl
 WHAT IS HERE
 
   site/index.html   the whole record as pages; open it in any browser, no network and no server needed
-  record/           what the builder wrote: Markdown files with their facts on top, photographs and papers as they came
+  record/           what the builder wrote: Markdown files with their facts on top, photographs, clips and papers as they came
   ledgers/          the numbers and verdicts, each as CSV and as JSON (see THE LEDGERS)
   rules.json        the rules by which verdicts were reached, and where each comes from
   record.sha256     a digest of every file in record/
