@@ -144,6 +144,19 @@ describe("When a piece may be broken", () => {
     expect(wait({ climate: [], batch: { temperature: undefined } })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by days alone, since no temperature is known.");
   });
 
+  it("is ahead at the last reading where that stands alone, and by days where no reading comes after the joint was closed", () => {
+    const alone = [log("shop", "2025-03-09", 24 * 4, (hour) => (hour <= 40 ? { temperature: 20 } : hour === 90 ? { temperature: 10 } : undefined))];
+    // Until 16:00 on the 10th 1 h 40 min at 20 °C, then at 10 °C: 1 h 40 min and twice the other 70 h 20 min.
+    expect(wait({ climate: alone, batch: { temperature: undefined } })).toBe(
+      "waits: It has not been broken yet. Its least cure is reached by 2025-03-16 13:00, by the shop's logger and, where it has no readings, at the 10.0 °C that the shop fell to when it was last logged.",
+    );
+    const until = (hour: number) => [log("shop", "2025-03-09", hour, () => ({ temperature: 10 }))];
+    const closed = { temperature: undefined, closed: moment("2025-03-10", "15:00") };
+    expect(wait({ climate: until(39), batch: closed })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-16 15:00, if the shop is at the 10.0 °C that the shop fell to when it was last logged.");
+    expect(wait({ climate: until(38), batch: closed })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by days alone, since no temperature is known.");
+    expect(pieceOf({ climate: until(38), batch: closed, test: "none" })?.cure.logs).toEqual([]);
+  });
+
   it("is reckoned for broken pieces too, so that the verdict and the day agree", () => {
     for (const temperature of [12, 17.3, 20, 26]) {
       const { readyAt = 0 } = pieceOf({ climate: steady(temperature), test: "none" })?.cure ?? {};

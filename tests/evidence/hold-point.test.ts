@@ -32,6 +32,7 @@ describe("A hold point", () => {
     expect(brief(file)).toEqual(["ready"]);
     expect(file.joints).toEqual(["W-1", "W-2", "R-1"]);
     expect(file.signed).toBeUndefined();
+    expect(file.inspections).toEqual([]);
   });
 
   it("is ahead while joints are not glued or their pieces not broken", () => {

@@ -25,7 +25,7 @@ describe("The state of a joint", () => {
 
   it("is that of its batch", () => {
     expect(stateOf([FIRST, broken("B-1/1")])).toMatchObject({ state: "accepted", batches: ["B-1"], lots: ["R-1", "H-1", "S-1"] });
-    expect(stateOf([FIRST])?.state).toBe("pending");
+    expect(stateOf([FIRST])).toMatchObject({ state: "pending", findings: [{ rule: "joint-glued", severity: "waits", sentence: "Batch B-1, glued on 2025-03-10, is pending." }] });
     expect(stateOf([glue("2025-03-10-glue", one("B-1", "2025-03-10", { moisture: undefined, humidity: undefined })), broken("B-1/1")])?.state).toBe("unproven");
     expect(stateOf([glue("2025-03-10-glue", one("B-1", "2025-03-10", { hardener: { lot: "H-1", mass: g("30.0") } })), broken("B-1/1")])?.state).toBe("quarantined");
   });
@@ -51,6 +51,11 @@ describe("The state of a joint", () => {
     expect(file?.findings.at(-1)?.restsOn).toEqual([
       { kind: "joint", id: "W-1" }, { kind: "lot", id: "R-1" }, { kind: "entry", id: "2025-12-02-recall" }, { kind: "batch", id: "B-1" }, { kind: "entry", id: "2025-03-10-glue" },
     ]);
+  });
+
+  it("names every batch by which a recalled lot is in it", () => {
+    const both = glue("2025-03-10-glue", one("B-1", "2025-03-10"), one("B-2", "2025-03-10"));
+    expect(stateOf([both, recallOf("2025-12-02-recall", "R-1")])?.findings.at(-1)?.sentence).toBe("It holds lot R-1 by B-1, B-2, and that lot was recalled on 2025-12-02: mislabelled.");
   });
 
   it("is not touched by the recall of another lot, or of the timber that only its test pieces were made from", () => {

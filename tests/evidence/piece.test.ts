@@ -149,6 +149,12 @@ describe("A piece", () => {
     expect(file?.findings.at(-1)).toMatchObject({ rule: "piece-timber", severity: "caution", sentence: "It was made from lot S-1, recalled on 2025-04-01: brash." });
   });
 
+  it("rests on its batch and the entry it was glued in alone while it is not broken", () => {
+    const findings = reckon(glued([batch("B-1")], [])).pieces.get("B-1/1")?.findings ?? [];
+    expect(findings.map(({ rule }) => rule)).toEqual(["piece-broken", "overlap"]);
+    for (const { restsOn } of findings) expect(restsOn).toEqual([{ kind: "piece", id: "B-1/1" }, { kind: "batch", id: "B-1" }, { kind: "entry", id: "2025-03-10-glue" }]);
+  });
+
   it("rests on its batch, the entry it was glued in and the entry it was broken in", () => {
     for (const one of fileOf({}).findings) {
       expect(one.about).toEqual({ kind: "piece", id: "B-1/1" });

@@ -4,7 +4,7 @@ import { equilibriumMoisture } from "../../src/reckoning/equilibrium-moisture.ts
 import { log } from "./logs.ts";
 import { adhesive, batch, procedure, glued } from "./make.ts";
 import { reckoned, found, ofBatch, steady } from "./one-cure.ts";
-import { d, min } from "./quantities.ts";
+import { d, moment } from "./quantities.ts";
 
 describe("The temperature of the shop while it cured", () => {
   const cold = (at: number, temperature: number) => [log("shop", "2025-03-01", 24 * 30, (hour) => ({ temperature: hour === at ? temperature : 20 }))];
@@ -28,6 +28,23 @@ describe("The temperature of the shop while it cured", () => {
 
   it("lasts as long as the longest least cure of its pieces", () => {
     expect(ofBatch({ climate: cold(320, 10), procedure: { leastCure: { time: d("4") } } }, "cure-temperature")).toContain("rejects");
+    expect(ofBatch({ climate: cold(255, 10), procedure: { leastCure: { time: d("1") } } }, "cure-temperature")).toContain("rejects");
+    expect(ofBatch({ climate: cold(256, 10), procedure: { leastCure: { time: d("1") } } }, "cure-temperature")).toBe("meets: The shop's logger shows 20.0 °C to 20.0 °C over the 1 d of its least cure.");
+  });
+
+  it("begins when it was closed where no time of mixing is noted, and at the end of the day where neither is", () => {
+    const at = (hour: number, change: object) => ofBatch({ climate: cold(hour, 10), batch: { mixed: undefined, ...change } }, "cure-temperature")?.split(":")[0];
+    const closed = { closed: moment("2025-03-10", "15:30") };
+    expect([230, 231].map((hour) => at(hour, closed))).toEqual(["meets", "rejects"]);
+    expect([238, 239].map((hour) => at(hour, { closed: undefined }))).toEqual(["meets", "rejects"]);
+  });
+
+  it("is held against the sheet's range, which is named with it, and against none where the sheet gives none", () => {
+    const limit = (climate: Parameters<typeof reckoned>[0]["climate"], sheet: object = {}) =>
+      reckoned({ climate, adhesive: sheet }).batches.get("B-1")?.findings.find(({ rule }) => rule === "cure-temperature")?.limit;
+    const range = { text: "shop 15 °C to 30 °C", from: { text: "Resorcin data sheet, revision 4", known: "record" } };
+    expect([limit(cold(260, 14)), limit(steady(20)), limit(cold(260, 14).map((one) => ({ ...one, times: one.times.map((time) => time - 1e7) })))]).toEqual([range, range, range]);
+    expect(limit(steady(5), { temperature: undefined })).toBeUndefined();
   });
 
   it("is a caution where it is not logged, or logged in part, or where the sheet gives no limit; and unasked where there is no logger", () => {

@@ -99,6 +99,7 @@ describe("The test pieces of a batch", () => {
   it("are told by count, and rest on the entries they were broken in", () => {
     expect(said(fileOf(3, ["pass", "pass", "pass"]))).toBe("3 test pieces passed of the 3 asked: 3 pass.");
     expect(said(fileOf(3, ["pass", "not broken", "inconclusive"]))).toBe("Fewer than the 3 test pieces asked can still pass: 1 pass, 1 inconclusive and 1 not broken.");
+    expect(said(fileOf(3, ["pass", "not broken", "too early"]))).toBe("Fewer than the 3 test pieces asked can still pass: 1 pass, 1 too early and 1 not broken.");
     expect(said(fileOf(3, ["pass", "not broken", "not broken"]))).toBe("Of the 3 test pieces asked not all are broken: 1 pass and 2 not broken.");
     expect(said(fileOf(3, ["pass"]))).toBe("1 test piece of the 3 asked: 1 pass.");
     expect(said(fileOf(3, ["fail", "pass", "fail"]))).toBe("B-1/1 and B-1/3 failed.");

@@ -153,6 +153,9 @@ describe("The conclusion of a trial", () => {
     const { comparison, conclusion } = trialOf({ a: held(61), b: held(60) });
     expect(comparison).toBeUndefined();
     expect(conclusion[1]).toBe("So many pieces are not compared by this program.");
+    const many = trialOf(Object.fromEntries([..."abcdefgh"].map((id) => [id, [...held(4), ...failed(4)]])));
+    expect(many.comparison).toBeUndefined();
+    expect(many.conclusion[1]).toBe("So many pieces are not compared by this program.");
   });
 
   it("says nothing is shown where nothing has been broken, or nothing that was broken shows anything", () => {

@@ -23,11 +23,10 @@ export function cureOf(book: Book, batch: Batch, procedure: Procedure, brokenAt:
   const clock = book.shop.clock(law, reference);
   const reached = reachedAt(clock, from, least, assumed?.temperature);
   const readyAt = reached === undefined ? undefined : Math.max(from + least, reached);
-  const end = brokenAt ?? readyAt ?? from + least;
   return {
     from, least, reference, referenceFrom, law, stated, assumed, readyAt,
-    readyBy: warmthOf(book, from, readyAt ?? from + least, assumed !== undefined),
-    logs: book.shop.logs(from, end),
+    readyBy: readyAt === undefined ? "unknown" : warmthOf(book, from, readyAt, assumed !== undefined),
+    logs: book.shop.logs(from, brokenAt ?? readyAt ?? from),
     ...(brokenAt === undefined ? {} : shown(warmthOf(book, from, brokenAt, stated !== undefined), provenAge(clock, from, brokenAt, stated?.temperature))),
   };
 }
@@ -49,10 +48,14 @@ function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): 
   return leastTemperature && { temperature: leastTemperature.value, words: `the ${leastTemperature.typed} that the procedure asks at least` };
 }
 
-/** The coolest of the last day that was logged: good enough to say when a piece may be broken, and not to say that it had cured. */
+/**
+ * The coolest of the last day that was logged, of a last reading that stands alone its own: good enough to say when a piece may be broken, and
+ * not to say that it had cured. Nothing where no reading comes after the joint was closed.
+ */
 function lastLogged(book: Book, from: number): StatedWarmth | undefined {
   const track = book.shop.tracks.temperature;
   const end = track.times.at(-1);
-  const lately = end === undefined ? undefined : spanOf(track, Math.max(from, end - LATELY), end);
-  return lately && { temperature: lately.least, words: `the ${temperatureText(lately.least, book.record.aircraft.units)} that the shop fell to when it was last logged` };
+  if (end === undefined || end < from) return undefined;
+  const least = spanOf(track, Math.max(from, end - LATELY), end)?.least ?? track.values.at(-1);
+  return least === undefined ? undefined : { temperature: least, words: `the ${temperatureText(least, book.record.aircraft.units)} that the shop fell to when it was last logged` };
 }

@@ -1,0 +1,37 @@
+/** What is published beside a limit: where it comes from, and whether that was seen, remembered, or is nobody's. */
+import { describe, expect, it } from "vitest";
+import { rules } from "../../src/evidence/rules.ts";
+import * as sources from "../../src/evidence/sources.ts";
+import { LOSS_SOURCE } from "../../src/evidence/stock.ts";
+import type { Source } from "../../src/evidence/types.ts";
+
+const all = Object.entries(sources).flatMap(([name, one]) => (typeof one === "function" ? [] : [[name, one] as const]));
+const names = (known: Source["known"]): string[] => all.filter(([, one]) => one.known === known).map(([name]) => name).sort();
+
+describe("A source", () => {
+  it("is marked as seen only where its text was read in a copy of the document", () => {
+    expect(names("seen")).toEqual(["AC_20_27_TASKS", "AC_43_13_MIXING", "AC_43_13_SAMPLE", "BY_COUNTRY", "EQUIVALENT_AGE", "FAA_SCALES", "HANDBOOK_MOISTURE"]);
+  });
+
+  it("is marked as from memory, as common practice or as the record's own otherwise", () => {
+    expect(names("memory")).toEqual(["AC_20_27_TOTAL", "GUARDED_ACCEPTANCE"]);
+    expect(names("common practice")).toEqual(["DOUBLING", "MOMENTS", "PAINT_RULE", "STATICS", "TRACE", "USUAL_CURE_SOURCE", "USUAL_OVERLAP_SOURCE", "USUAL_ROOM"]);
+    expect(names("record")).toEqual(["FROM_PROCEDURE", "FROM_RECORD", "FROM_SHEET"]);
+    expect(LOSS_SOURCE).toEqual({ text: "this program's default: a quarter more than is spread stays in the cup and is squeezed out", known: "common practice" });
+  });
+
+  it("is named in words", () => {
+    for (const [name, { text }] of all) expect(text.length, name).toBeGreaterThan(10);
+  });
+});
+
+describe("The rules of the about page", () => {
+  it("each have a title, what is asked and what follows, and a source", () => {
+    expect(rules.map(({ id }) => id)).toEqual([
+      "mix-ratio", "mix-doubt", "lot-known", "lot-in-date", "lot-recalled", "shop-temperature", "shop-humidity", "wood-moisture", "dew-point", "working-life", "test-pieces",
+      "cure-temperature", "trial-pieces", "builders-rejection", "amended", "piece-broken", "failure-mode", "full-cure", "cure-warmth", "overlap", "piece-load", "piece-timber", "stock",
+      "joint-glued", "joint-quarantine",
+    ]);
+    for (const { id, title, says, source } of rules) expect([title !== "", says.length > 40, source.text !== ""], id).toEqual([true, true, true]);
+  });
+});
