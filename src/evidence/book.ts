@@ -60,10 +60,10 @@ export function bookOf(record: Record): Book {
     inspections: index(entries.flatMap((entry) => entry.inspections), (inspection) => [inspection.holdPoint]),
     departuresOf: index(departures, (departure) => [departure.assembly]),
     openItemsOf: index(openItems, (item) => [item.assembly]),
-    openItemsBefore: index(openItems, (item) => (item.before === undefined ? [] : [item.before])),
+    openItemsBefore: index(openItems, (item) => [item.before]),
     measurementsOf: index(entries.flatMap((entry) => entry.measurements), (measurement) => [measurement.assembly]),
-    pairs: index(entries.flatMap((entry) => entry.measurements), ({ pair }) => (pair === undefined ? [] : [pair])),
-    children: index(assemblies, (assembly) => (assembly.parent === undefined ? [] : [assembly.parent])),
+    pairs: index(entries.flatMap((entry) => entry.measurements), ({ pair }) => [pair]),
+    children: index(assemblies, (assembly) => [assembly.parent]),
     shop: new Shop(record.climate),
     clock: new LocalTime(record.aircraft.timeZone),
   };
@@ -71,11 +71,12 @@ export function bookOf(record: Record): Book {
 
 const byId = <T extends { readonly id: string }>(things: readonly T[]): Map<string, T> => new Map(things.map((thing) => [thing.id, thing]));
 
-/** Things by each of their keys, in the order given; a key named twice by one thing counts once. */
-export function index<T>(things: readonly T[], keysOf: (thing: T) => readonly string[]): Map<string, T[]> {
+/** Things by each of their keys, in the order given; a key named twice by one thing counts once, one that is missing not at all. */
+export function index<T>(things: readonly T[], keysOf: (thing: T) => readonly (string | undefined)[]): Map<string, T[]> {
   const map = new Map<string, T[]>();
   for (const thing of things) {
     for (const key of new Set(keysOf(thing))) {
+      if (key === undefined) continue;
       const list = map.get(key);
       if (list === undefined) map.set(key, [thing]);
       else list.push(thing);

@@ -1,7 +1,7 @@
 /** Where a lot was used: batches, pieces, joints now and formerly, their assemblies and the hold points that wait for them. */
-import type { Batch, Piece } from "../record/types.ts";
+import type { Batch, Lot, Piece } from "../record/types.ts";
 import { lotsOf } from "./batch/lots.ts";
-import { index, type Book } from "./book.ts";
+import { index, must, type Book } from "./book.ts";
 import type { HoldPointFile, JointFile, LotFile } from "./types.ts";
 
 export interface Uses {
@@ -13,20 +13,19 @@ export interface Uses {
 export function usesOf(book: Book, holdPoints: Iterable<HoldPointFile>): Uses {
   return {
     batches: index([...book.batches.values()], (batch) => lotsOf({ batch })),
-    pieces: index([...book.pieces.values()], (piece) => (piece.lot === undefined ? [] : [piece.lot])),
+    pieces: index([...book.pieces.values()], (piece) => [piece.lot]),
     holdPointsOfJoint: index([...holdPoints], (file) => file.joints),
   };
 }
 
 export function lotFiles(book: Book, uses: Uses, joints: ReadonlyMap<string, JointFile>): Map<string, LotFile> {
-  return new Map([...book.record.lots.keys()].map((id) => [id, lotFile(book, uses, joints, id)]));
+  return new Map([...book.record.lots].map(([id, lot]) => [id, lotFile(book, uses, joints, lot)]));
 }
 
-function lotFile(book: Book, uses: Uses, files: ReadonlyMap<string, JointFile>, id: string): LotFile {
-  const lot = book.record.lots.get(id);
-  if (lot === undefined) throw new Error(`no lot ${id}`);
+function lotFile(book: Book, uses: Uses, files: ReadonlyMap<string, JointFile>, lot: Lot): LotFile {
+  const { id } = lot;
   const batches = uses.batches.get(id) ?? [];
-  const touched = [...new Set(batches.flatMap((batch) => batch.joints))].map((joint) => files.get(joint)).filter((file) => file !== undefined);
+  const touched = [...new Set(batches.flatMap((batch) => batch.joints))].map((joint) => must(files, joint, "joint"));
   const holding = new Set(touched.filter((file) => file.lots.includes(id)));
   const joints = [...holding].map((file) => file.joint.id);
   return {

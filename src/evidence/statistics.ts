@@ -52,7 +52,7 @@ function shares(files: readonly BatchFile[]): SharePassed[] {
     const { adhesive, procedure, trial, preparation } = alikeOf(one);
     return keyOf(adhesive, procedure, trial, preparation);
   });
-  return [...groups].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, group]) => (group[0] === undefined ? [] : [shareOf(alikeOf(group[0]), group)]));
+  return [...groups].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, group]) => [shareOf(alikeOf(group[0]), group)]);
 }
 
 function shareOf(alike: Alike, group: readonly Broken[]): SharePassed {
@@ -81,10 +81,10 @@ function stresses(files: readonly BatchFile[]): BatchSeries[] {
   const byBatch = [...groupBy(tried, ({ batch, piece }) => keyOf(batch.batch.id, piece.piece.procedure)).values()];
   const means = byBatch.flatMap((group) => {
     const value = mean(group.flatMap(({ piece }) => piece.stress ?? []));
-    const first = group[0];
-    if (first === undefined || value === undefined) return [];
-    const { id, day, adhesive } = first.batch.batch;
-    return [{ adhesive, procedure: first.piece.piece.procedure, point: { batch: id, day, value, pieces: group.length } }];
+    if (value === undefined) return [];
+    const [{ batch, piece }] = group;
+    const { id, day, adhesive } = batch.batch;
+    return [{ adhesive, procedure: piece.piece.procedure, point: { batch: id, day, value, pieces: group.length } }];
   });
   return seriesOf(groupBy(means, ({ adhesive, procedure }) => keyOf(adhesive, procedure)), ({ adhesive, procedure }) => ({ quantity: "stress", adhesive, procedure }));
 }
@@ -93,20 +93,20 @@ function stresses(files: readonly BatchFile[]): BatchSeries[] {
  * Whether the stress at which a piece broke may be counted: full cure, and a shape that its procedure allows. However it broke and however low the
  * stress was: to leave out the low ones would better the rest. Pieces of trials are not the build's.
  */
-function triesTheBond({ stress, verdict, piece, findings }: PieceFile): boolean {
+function triesTheBond({ stress, piece, findings }: PieceFile): boolean {
   const shaped = !findings.some(({ rule, severity }) => rule === "overlap" && severity !== "meets");
   // A failure in the glue line is a failure after any cure, so that its verdict does not say whether it had cured.
   const cured = !findings.some(({ rule, severity }) => rule === "full-cure" && severity !== "meets");
-  return stress !== undefined && verdict !== "not broken" && piece.trial === undefined && shaped && cured;
+  return stress !== undefined && piece.trial === undefined && shaped && cured;
 }
 
 type Head = Omit<BatchSeries, "points" | "chart" | "tolerance">;
 
-function seriesOf<T extends { readonly point: Point }>(groups: ReadonlyMap<string, readonly T[]>, headOf: (one: T) => Head): BatchSeries[] {
+function seriesOf<T extends { readonly point: Point }>(groups: ReadonlyMap<string, readonly [T, ...T[]]>, headOf: (one: T) => Head): BatchSeries[] {
   return [...groups].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, group]) => {
     const points = group.map(({ point }) => point);
     const chart = individualsChart(points.map(({ value }) => value));
-    if (group[0] === undefined || chart === undefined) return [];
+    if (chart === undefined) return [];
     const head = headOf(group[0]);
     const tolerance = head.quantity === "stress" ? boundOf(points.map(({ value }) => value)) : undefined;
     return [{ ...head, points, chart, ...(tolerance === undefined ? {} : { tolerance }) }];

@@ -18,7 +18,7 @@ export const SOON = 60;
 
 export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">): Stock {
   const batches = record.entries.flatMap((entry) => entry.batches);
-  const uses = index(batches, (batch) => [batch.resin?.lot, batch.hardener?.lot, ...batch.timber].filter((id) => id !== undefined));
+  const uses = index(batches, (batch) => [batch.resin?.lot, batch.hardener?.lot, ...batch.timber]);
   const recalled = new Set(record.entries.flatMap((entry) => entry.recalls).map(({ lot }) => lot));
   const lots = [...record.lots.values()].map((lot) => lotStock(record, lot, uses.get(lot.id) ?? [], recalled.has(lot.id)));
   const waiting = [...evidence.joints.values()].filter(({ state }) => state === "not glued" || state === "opened").map(({ joint }) => joint);
@@ -27,7 +27,7 @@ export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">):
     lots, area,
     planned: waiting.filter((joint) => joint.area !== undefined).map(({ id }) => id),
     withoutArea: waiting.filter((joint) => joint.area === undefined).map(({ id }) => id),
-    needs: area > 0 ? [...record.adhesives.values()].flatMap((adhesive) => needOf(adhesive, area, lots)) : [],
+    needs: [...record.adhesives.values()].flatMap((adhesive) => needOf(adhesive, area, lots)),
     findings: lots.flatMap((stock) => overdrawn(stock)),
   };
 }
@@ -61,16 +61,17 @@ function lifeOf(today: string, last: string | undefined): LotStock["life"] {
 }
 
 /** More used than came: some amount or some lot is noted wrong, and nothing that rests on the lot is as the record has it. */
-function overdrawn({ lot, unit, received, used, batches }: LotStock): Finding[] {
-  if (received === undefined || used === undefined || atMost(used, received)) return [];
+function overdrawn({ lot, unit, used, batches }: LotStock): Finding[] {
+  if (lot.amount === undefined || used === undefined || atMost(used, lot.amount.value)) return [];
   const find = finder({ kind: "lot", id: lot.id }, batches.map((id) => ({ kind: "batch", id })));
-  const sentence = `By the batches noted ${amountWords(used, unit)} of lot ${lot.id} were used, and ${lot.amount?.typed ?? ""} came: an amount or a lot is noted wrong.`;
+  const sentence = `By the batches noted ${amountWords(used, unit)} of lot ${lot.id} were used, and ${lot.amount.typed} came: an amount or a lot is noted wrong.`;
   return [find("stock", "caution", { sentence })];
 }
 
 const amountWords = (amount: number, unit: string): string => (unit === "kg" ? `${figure(amount * 1000, 1)} g` : `${figure(amount * 1e6, 1)} ml`);
 
 function needOf(adhesive: Adhesive, area: number, lots: readonly LotStock[]): AdhesiveNeed[] {
+  // Nothing is needed where no area waits.
   const mixed = adhesive.spread && sessionAmount(area, adhesive.spread.value, LOSS);
   if (mixed === undefined) return [];
   const ratio = massRatio(adhesive);

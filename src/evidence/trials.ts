@@ -11,7 +11,7 @@ import type { PieceFile } from "./types.ts";
 import type { Comparison, PreparationOutcome, TrialFile } from "./types/trial.ts";
 
 export function reckonTrials(record: Record, pieces: ReadonlyMap<string, PieceFile>): Map<string, TrialFile> {
-  const ofTrial = index([...pieces.values()], ({ piece }) => (piece.trial === undefined ? [] : [piece.trial]));
+  const ofTrial = index([...pieces.values()], ({ piece }) => [piece.trial]);
   return new Map([...record.trials].map(([id, trial]) => [id, trialFile(trial, ofTrial.get(id) ?? [])]));
 }
 
@@ -44,10 +44,9 @@ function outcomeOf(preparation: Preparation, pieces: readonly PieceFile[]): Prep
   };
 }
 
-/** One preparation is never compared, nor is one of which no piece shows anything. */
+/** One preparation is never compared (there is no least effect of one), nor is one of which no piece shows anything. */
 function compared(outcomes: readonly PreparationOutcome[]): Comparison | undefined {
   const telling = outcomes.filter(({ held, failed }) => held + failed > 0);
-  if (telling.length < 2) return undefined;
   const p = fisherTable(telling.map(({ held, failed }) => [held, failed]));
   const least = leastShownEffect(telling.map(({ held, failed }) => held + failed));
   return p === undefined || least === undefined ? undefined : { preparations: telling.map(({ preparation }) => preparation.id), p, least };

@@ -10,6 +10,5 @@ import { isCount, isLevel } from "./domain.ts";
 
 export function exactLowerBound(held: number, tried: number, level = 0.95): number | undefined {
   if (!(isCount(held) && isCount(tried) && tried >= 1 && held <= tried && isLevel(level))) return undefined;
-  if (held === tried) return (1 - level) ** (1 / tried);
   return held === 0 ? 0 : betaQuantile(1 - level, held, tried - held + 1);
 }

@@ -19,7 +19,7 @@ export function finishWeeks(past: readonly number[], left: number, quantiles: re
   weeks.sort();
   return quantiles.map((q) => {
     const week = quantile(weeks, q);
-    return week === undefined || week > most ? undefined : week;
+    return week !== undefined && week <= most ? week : undefined;
   });
 }
 

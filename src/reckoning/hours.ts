@@ -23,8 +23,8 @@ export function sumBy<L extends Worked>(lines: readonly L[], keyOf: (line: L) =>
 }
 
 /** Lines by a key, in the order in which the keys first come. */
-export function groupBy<L>(lines: readonly L[], keyOf: (line: L) => string): Map<string, L[]> {
-  const groups = new Map<string, L[]>();
+export function groupBy<L>(lines: readonly L[], keyOf: (line: L) => string): Map<string, [L, ...L[]]> {
+  const groups = new Map<string, [L, ...L[]]>();
   for (const line of lines) {
     const group = groups.get(keyOf(line));
     if (group === undefined) groups.set(keyOf(line), [line]);
@@ -53,14 +53,14 @@ export function byWeek(lines: readonly Worked[], first: string, last: string): W
   const sums = new Map<string, number>();
   let from = monday(first);
   let to = monday(last);
+  if (from === undefined || to === undefined) return undefined;
   for (const line of lines) {
     const week = monday(line.day);
-    if (week === undefined || from === undefined || to === undefined) return undefined;
+    if (week === undefined) return undefined;
     sums.set(week, (sums.get(week) ?? 0) + line.minutes);
     if (week < from) from = week;
     if (week > to) to = week;
   }
-  if (from === undefined || to === undefined) return undefined;
   const weeks: Worked[] = [];
   for (let week: string | undefined = from; week !== undefined && week <= to; week = addDays(week, 7)) {
     weeks.push({ day: week, minutes: sums.get(week) ?? 0 });

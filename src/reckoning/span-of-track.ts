@@ -18,12 +18,11 @@ export interface TrackSpan {
 
 /** undefined where nothing of the time is known, or where it is no stretch of time. */
 export function spanOf(track: Track, from: number, to: number): TrackSpan | undefined {
-  if (!(from < to)) return undefined;
   const { times, joined, tree } = track;
   const known = integral(times, track.known, from, to);
   if (!(known > 0)) return undefined;
   const before = lastAtMost(times, from);
-  const first = before >= 0 && joined[before] === 1 ? before : before + 1;
+  const first = joined[before] === 1 ? before : before + 1;
   const within = lastAtMost(times, to);
   const last = times[within] === to || joined[within] !== 1 ? within : within + 1;
   return {

@@ -14,6 +14,8 @@ import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
 import { isCount } from "./domain.ts";
 
 const NODES = 1000;
+/** Where the weights end, below e^−46 even with one degree of freedom. */
+const TOP = 2.3;
 
 export function toleranceFactor(n: number, coverage: number, confidence: number): number | undefined {
   const usable = (p: number): boolean => p >= 0.5 && p < 1;
@@ -26,15 +28,14 @@ export function toleranceFactor(n: number, coverage: number, confidence: number)
 
 /** Values of S, even in its logarithm, with weights of its distribution that add up to one. */
 function nodesOf(freedom: number): { readonly s: number; readonly weight: number }[] {
-  const spread = 10 / Math.sqrt(2 * freedom);
-  const from = -(40 / freedom + spread);
-  const step = (Math.min(2.3, spread) - from) / NODES;
+  const from = -(40 / freedom + 10 / Math.sqrt(2 * freedom));
+  const step = (TOP - from) / NODES;
   const raw = Array.from({ length: NODES + 1 }, (_, i) => {
     const y = from + i * step;
     return { s: Math.exp(y), weight: Math.exp(freedom * (y - Math.expm1(2 * y) / 2)) };
   });
   const whole = raw.reduce((sum, { weight }) => sum + weight, 0);
-  return raw.filter(({ weight }) => weight > 0).map(({ s, weight }) => ({ s, weight: weight / whole }));
+  return raw.map(({ s, weight }) => ({ s, weight: weight / whole }));
 }
 
 /** Where a function that rises from below 0 crosses it, above 0. */
@@ -42,7 +43,7 @@ function rootOf(rising: (k: number) => number): number {
   let low = 0;
   let high = 1;
   while (rising(high) < 0) high *= 2;
-  for (let i = 0; i < 60 && high - low > 1e-13 * high; i += 1) {
+  while (high - low > 1e-13 * high) {
     const middle = (low + high) / 2;
     if (rising(middle) < 0) low = middle;
     else high = middle;

@@ -19,7 +19,7 @@ export interface Track {
   readonly tree: { readonly least: Float64Array; readonly greatest: Float64Array };
 }
 
-/** A function of time that is constant on each step, with its integral from the first reading on. */
+/** A function of time that is constant on each step, with its integral from the first reading on; 0 after the last. */
 export interface Steps {
   readonly heights: Float64Array;
   readonly sums: Float64Array;
@@ -61,7 +61,7 @@ export function integral(times: Float64Array, steps: Steps, from: number, to: nu
 function upTo(times: Float64Array, { heights, sums }: Steps, time: number): number {
   const i = lastAtMost(times, time);
   if (i < 0) return 0;
-  return i === times.length - 1 ? at(sums, i) : at(sums, i) + at(heights, i) * (time - at(times, i));
+  return at(sums, i) + at(heights, i) * (time - at(times, i));
 }
 
 /** Place of the last reading not later than an instant; −1 where there is none. */

@@ -4,13 +4,11 @@
  *
  * Domain: two real days; lines with real days; else undefined.
  */
-import { addDays, dayNumber, monday } from "./calendar.ts";
+import { addDays, monday } from "./calendar.ts";
 import { byWeek, type Worked } from "./hours.ts";
 
 export function wholeWeeks(lines: readonly Worked[], first: string, last: string): Worked[] | undefined {
   const weeks = byWeek(lines, first, last);
-  const from = monday(first);
-  if (weeks === undefined || from === undefined || dayNumber(last) === undefined) return undefined;
-  const start = from === first ? from : addDays(from, 7);
-  return weeks.filter(({ day }) => start !== undefined && day >= start && (addDays(day, 6) ?? "") <= last);
+  const start = monday(addDays(first, 6) ?? "");
+  return start === undefined ? undefined : weeks?.filter(({ day }) => day >= start && (addDays(day, 6) ?? "") <= last);
 }

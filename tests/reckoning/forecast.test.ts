@@ -39,6 +39,10 @@ describe("The week by which the work is done", () => {
     expect(finishWeeks([0, 0], 60, [0.5, 0.95], 1)).toEqual([undefined, undefined]);
   });
 
+  it("ends where nothing was ever worked", () => {
+    expect(finishWeeks([0], 60, [0.5], 1, 5, 10)).toEqual([undefined]);
+  });
+
   it("takes one future, and one week at most, and refuses none", () => {
     expect(MOST_WEEKS).toBe(1040);
     expect(finishWeeks([60], 60, [1], 1, 1, 1)).toEqual([1]);
@@ -171,7 +175,7 @@ describe("Quantiles and seeds", () => {
   it("takes the least value that so many do not exceed", () => {
     const values = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
     expect([0.1, 0.5, 0.51, 0.7, 0.95, 1].map((q) => quantile(values, q))).toEqual([1, 5, 6, 7, 10, 10]);
-    expect([quantile([], 0.5), quantile(values, 0), quantile(values, 1.01)]).toEqual([undefined, undefined, undefined]);
+    expect([quantile([], 0.5), quantile(values, 0), quantile(values, 1.01), quantile(values, 1 + Number.EPSILON)]).toEqual(new Array(4).fill(undefined));
   });
 
   it("makes the published FNV-1a hashes of the empty text, of a and of foobar (memory)", () => {

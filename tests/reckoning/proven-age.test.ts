@@ -86,6 +86,7 @@ describe("The age that a record proves", () => {
   it("is reached where the readings just do it", () => {
     const logged = clockOf([0, 50, 100].map((time) => ({ time, value: 20 })), { from: "doubling" });
     expect(reachedAt(logged, 0, 100, undefined)).toBeCloseTo(100, 0);
+    expect(reachedAt(logged, 0, 50, undefined)).toBe(50);
     expect(reachedAt(logged, 0, 100.5, undefined)).toBeUndefined();
     expect(reachedAt(logged, 0, 0, undefined)).toBe(0);
   });

@@ -78,6 +78,11 @@ describe("The least effect that so few pieces could have shown", () => {
     }));
   });
 
+  it("gives nothing where one of the preparations takes more tables than are gone through", () => {
+    // 20 failures among one row of 20 and 17 rows of one piece each: 2¹⁷ = 131,072 tables.
+    expect(leastShownEffect([20, ...new Array<number>(17).fill(1)])).toBeUndefined();
+  });
+
   it("gives nothing for one preparation, for none that shows something, or for no level", () => {
     for (const pieces of [[], [4], [4, 0], [4, 1.5], [4, -3]]) expect(leastShownEffect(pieces)).toBeUndefined();
     expect(leastShownEffect([4, 4], 0)).toBeUndefined();

@@ -37,7 +37,8 @@ export interface Ratio {
   readonly tolerance?: Quantity;
   readonly asTyped: string;
   readonly converted: boolean;
-  readonly step?: { readonly value: number; readonly noted: boolean };
+  /** `noted` as typed, where it was. */
+  readonly step?: { readonly value: number; readonly noted?: string };
   readonly doubt?: number;
 }
 
@@ -71,8 +72,9 @@ function massOf({ by, resin, hardener }: Measured, { density }: Adhesive): numbe
 function ratioOf(batch: Batch, adhesive: Adhesive, { by, resin, hardener }: Measured): Ratio | undefined {
   const sheet = sheetRatio(adhesive, by);
   const found = mixRatio(resin.value, hardener.value);
-  const error = sheet && found !== undefined ? ratioError(found, sheet.nominal) : undefined;
-  if (!sheet || found === undefined || error === undefined) return undefined;
+  if (!sheet || found === undefined) return undefined;
+  const error = ratioError(found, sheet.nominal);
+  if (error === undefined) return undefined;
   const step = stepOf(batch, resin, hardener);
   const relative = step && ratioDoubt(resin.value, hardener.value, step.value);
   const doubt = relative === undefined ? undefined : relative * (1 + error);
@@ -97,7 +99,7 @@ function sheetRatio({ byMass, byVolume, density }: Adhesive, by: "mass" | "volum
 
 /** The noted reading step of what was measured with, else the coarser of the last digits as typed; a fraction has no last digit. */
 function stepOf(batch: Batch, resin: Quantity, hardener: Quantity): Ratio["step"] {
-  if (batch.scale) return batch.scale.unit === resin.unit ? { value: batch.scale.value, noted: true } : undefined;
+  if (batch.scale) return batch.scale.unit === resin.unit ? { value: batch.scale.value, noted: batch.scale.typed } : undefined;
   if (resin.step <= 0 || hardener.step <= 0) return undefined;
-  return { value: Math.max(resin.step, hardener.step), noted: false };
+  return { value: Math.max(resin.step, hardener.step) };
 }

@@ -42,7 +42,7 @@ function doubtOf(c: BatchCase, { error, doubt, step }: Ratio, tolerance: number)
   if (doubt === undefined || !step) {
     return c.find("mix-doubt", "unproven", { sentence: "Neither the scale's reading step nor a last digit is noted, so nothing shows how far the amounts can be trusted.", limit });
   }
-  const from = step.noted ? `the noted reading step of ${c.batch.scale?.typed ?? ""}` : "the last digit as typed, for want of a noted reading step,";
+  const from = step.noted === undefined ? "the last digit as typed, for want of a noted reading step," : `the noted reading step of ${step.noted}`;
   const sum = Math.abs(error) + doubt;
   const sentence = `By ${from} the scale alone leaves ±${percentApart(doubt, tolerance)} of doubt, ${percentApart(sum, tolerance)} with the error`;
   if (atMost(sum, tolerance)) return c.find("mix-doubt", "meets", { sentence: `${sentence}.`, limit });

@@ -36,8 +36,8 @@ function worth({ cure, curedFor = 0, units }: PieceCase): string {
 
 function warmthWords({ warmth, stated }: PieceCase["cure"]): string {
   if (warmth === "logged") return "the shop's logger";
-  if (warmth === "logged in part") return `the shop's logger and, where it has a gap, ${stated ? `at most ${stated.words}` : "nothing"}`;
-  return stated?.words ?? "nothing";
+  const noted = stated?.words ?? "nothing";
+  return warmth === "logged in part" ? `the shop's logger and, where it has a gap, ${stated ? "at most " : ""}${noted}` : noted;
 }
 
 function limitOf(c: PieceCase): Limit {
@@ -68,7 +68,8 @@ export function cureWarmth(c: PieceCase): Check | undefined {
 export function notBroken(c: PieceCase): Check {
   const { readyAt, readyBy, from, least, assumed, logs } = c.cure;
   const until = readyAt ?? from + least;
-  const why = readyBy === "logged" ? "by the shop's logger" : readyBy === "unknown" ? "by days alone, since no temperature is known" : readyBy === "assumed" ? `if the shop is at ${assumed?.words ?? ""}` : `by the shop's logger and, where it has no readings, at ${assumed?.words ?? ""}`;
+  const shop = assumed?.words ?? "nothing";
+  const why = readyBy === "logged" ? "by the shop's logger" : readyBy === "unknown" ? "by days alone, since no temperature is known" : readyBy === "assumed" ? `if the shop is at ${shop}` : `by the shop's logger and, where it has no readings, at ${shop}`;
   const sentence = `It has not been broken yet. Its least cure is reached by ${c.book.clock.hourBy(until)}, ${why}.`;
   return { finding: c.find("piece-broken", "waits", { sentence, limit: limitOf(c), alsoOn: logs }), verdict: "not broken" };
 }

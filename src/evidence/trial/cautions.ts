@@ -40,18 +40,18 @@ function shapeless({ pieces }: Seen): string | undefined {
 function held({ pieces }: Seen): string | undefined {
   const shares = pieces.filter(({ verdict }) => verdict === "pass").flatMap(({ revealing }) => (revealing === undefined ? [] : [revealing]));
   const least = Math.min(...shares);
-  if (shares.length === 0 || least >= 1) return undefined;
+  if (least >= 1) return undefined;
   const share = percent(Math.floor(least * 100 + 1e-9) / 100, 0);
   return `That a bond held says no more than that its glue line had at least ${share} of the wood's own shear strength: by its shape the least telling of the pieces that held shows nothing above that.`;
 }
 
 const batchesOf = (pieces: readonly PieceFile[]): string[] => [...new Set(pieces.map(({ piece }) => piece.batch))].sort();
 
-/** Whether a difference between preparations may be one between batches: there are several, and not each has every preparation. */
+/** Whether a difference between preparations may be one between batches: not each has every preparation, so that there are several. */
 export function isMixedUp(pieces: readonly PieceFile[]): boolean {
   const made = (batch: string): number => new Set(pieces.filter(({ piece }) => piece.batch === batch).map(({ piece }) => piece.preparation)).size;
   const preparations = new Set(pieces.map(({ piece }) => piece.preparation)).size;
-  return batchesOf(pieces).length > 1 && batchesOf(pieces).some((batch) => made(batch) < preparations);
+  return batchesOf(pieces).some((batch) => made(batch) < preparations);
 }
 
 function batches({ pieces }: Seen): string | undefined {
@@ -63,8 +63,8 @@ function batches({ pieces }: Seen): string | undefined {
 
 function only({ outcomes, trial }: Seen): string | undefined {
   if (trial.preparations.length < 2) return "There is only one preparation, so that nothing is compared.";
-  const used = outcomes.filter(({ pieces }) => pieces.length > 0);
-  return used.length === 1 ? `Only ${used[0]?.preparation.id ?? ""} has pieces, so that nothing is compared.` : undefined;
+  const [used, ...others] = outcomes.filter(({ pieces }) => pieces.length > 0);
+  return used && others.length === 0 ? `Only ${used.preparation.id} has pieces, so that nothing is compared.` : undefined;
 }
 
 const unnamed = (seen: Seen): string | undefined =>

@@ -13,8 +13,8 @@ export const SANDING: StandingRule = {
 /** `mixedUp`: the preparations were not bonded from one batch, so that they cannot be told from their batches. */
 export function conclusionOf(outcomes: readonly PreparationOutcome[], comparison: Comparison | undefined, mixedUp: boolean): string[] {
   const telling = outcomes.filter(({ held, failed }) => held + failed > 0);
-  const silent = outcomes.reduce((sum, outcome) => sum + outcome.silent, 0);
-  if (telling.length === 0) return [silent === 0 ? "No piece has been broken, so that nothing is shown yet." : "No piece that was broken shows anything, so that there is nothing to conclude."];
+  const isUnbroken = outcomes.every(({ silent }) => silent === 0);
+  if (telling.length === 0) return [isUnbroken ? "No piece has been broken, so that nothing is shown yet." : "No piece that was broken shows anything, so that there is nothing to conclude."];
   const counts = `Of the pieces that show something, the bond held in ${list(telling.map(countWords))}.`;
   const rest = outcomes.filter(({ held, failed, pieces }) => held + failed === 0 && pieces.length > 0).map(({ preparation }) => preparation.id);
   const leftOut = rest.length === 0 ? [] : [`Of ${list(rest)} no piece shows anything, so that ${rest.length === 1 ? "it is" : "they are"} not compared.`];
