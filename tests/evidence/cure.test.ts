@@ -141,6 +141,9 @@ describe("When a piece may be broken", () => {
     expect(wait({ climate: coldAtLast, batch: { temperature: undefined } })).toContain("at the 5.0 °C that the shop fell to");
     const coldBefore = [log("shop", "2025-03-08", 24 * 4, (hour) => ({ temperature: hour < 70 ? 5 : 20 }))];
     expect(wait({ climate: coldBefore, batch: { temperature: undefined } })).toContain("at the 20.0 °C that the shop fell to");
+    const coldWithin = [log("shop", "2025-03-09", 24 * 2, (hour) => ({ temperature: hour === 42 ? 8 : 20 }))];
+    expect(wait({ climate: coldWithin, batch: { temperature: undefined } })).toContain("at the 8.0 °C that the shop fell to");
+    expect(wait({ climate: [], batch: { temperature: undefined }, procedure: { leastCure: { time: d("0") } } })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-10 15:00, by days alone, since no temperature is known.");
     expect(wait({ climate: [], batch: { temperature: undefined } })).toBe("waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by days alone, since no temperature is known.");
   });
 

@@ -57,6 +57,7 @@ describe("The cure of a piece", () => {
     expect(verdict({ ...unknown, test: broken("2025-03-13", "14:20") })).toBe("pass");
     expect(finding({ ...unknown, test: broken("2025-03-13", "14:20") }, "cure-warmth")).toMatchObject({ severity: "caution", sentence: "No temperature of the cure is known, so only the days count; the least cure is for 30.0 °C." });
     expect(verdict({ ...unknown, procedure: { ...unknown.procedure, leastTemperature: celsius("20") }, test: broken("2025-03-13", "14:20") })).toBe("too early");
+    expect(finding({ ...unknown, test: broken("2025-03-13", "14:20") }, "full-cure")?.sentence).toBe("The record shows 3 d of cure.");
     expect(finding({ test: broken("2025-03-13", "14:20") }, "cure-warmth")).toBeUndefined();
   });
 });
