@@ -11,14 +11,8 @@ const LINE = 90;
 const SWITCH = "function isActive(id) {";
 const STOP = "if (((ns.calls = (ns.calls | 0) + 1) & 255) === 0 && process.cpuUsage().user > ns.processorLimit) throw new Error('takes too long');";
 
-export interface Mutants {
-  readonly all: readonly Mutant[];
-  /** Not tried: these only empty a sentence. */
-  readonly sentences: number;
-}
-
 /** Mutants of the files whose path begins with one of `within`; the copies lie under `COPIES`. */
-export async function instrument(within: readonly string[]): Promise<Mutants> {
+export async function instrument(within: readonly string[]): Promise<Mutant[]> {
   const names = ROOMS.flatMap((room) => readdirSync(room, { recursive: true, encoding: "utf8" }).map((name) => join(room, name)))
     .filter((name) => name.endsWith(".ts") && within.some((start) => name.startsWith(start))).sort();
   const files = names.map((name) => ({ name, mutate: true, content: readFileSync(name, "utf8") }));
@@ -29,12 +23,10 @@ export async function instrument(within: readonly string[]): Promise<Mutants> {
     writeFileSync(join(COPIES, name), content.replace(SWITCH, `${SWITCH} ${STOP}`));
   }
   const source = new Map(files.map(({ name, content }) => [name, content.split("\n")]));
-  const all = made.mutants.map(({ id, fileName, location: { start, end }, replacement, mutatorName }) => {
+  return made.mutants.map(({ id, fileName, location: { start, end }, replacement, mutatorName }) => {
     const original = cut(source.get(fileName) ?? [], start, end);
     return { id, file: fileName, line: start.line + 1, kind: mutatorName, original: short(original), replacement: short(replacement) };
   });
-  const tried = all.filter((mutant) => !isSentence(mutant));
-  return { all: tried, sentences: all.length - tried.length };
 }
 
 interface Point {
@@ -51,7 +43,3 @@ const short = (text: string): string => {
   const line = text.replace(/\s+/g, " ").trim();
   return line.length <= LINE ? line : `${line.slice(0, LINE - 1)}…`;
 };
-
-/** Goldens read sentences; ids of rules, words of verdicts and other texts that are compared have two words at most. */
-const isSentence = ({ kind, original }: Mutant): boolean =>
-  kind === "StringLiteral" && (original.startsWith("`") ? original.includes(" ") : original.trim().split(" ").length > 2);

@@ -1,7 +1,8 @@
 /** What is written down while mutants are tried, so that a run which hangs can be stopped and taken up again. */
 import { appendFileSync, existsSync, readFileSync } from "node:fs";
 
-export const CACHE = ".cache/mutation";
+/** Two runs at a time need a place each. */
+export const CACHE = process.env["MUTANTS_CACHE"] ?? ".cache/mutation";
 export const COPIES = `${CACHE}/copies`;
 const JOURNAL = `${CACHE}/journal.jsonl`;
 

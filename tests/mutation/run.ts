@@ -1,25 +1,29 @@
 /**
- * `npm run mutants [-- --sample 20] [paths]`: tries the mutants of the reckoning and the evidence and tells who lived.
+ * `npm run mutants [-- --sample 20] [paths]`: tries the mutants of the reckoning and the evidence and tells who lived. A sample is spread evenly
+ * and tried in one go, but for mutants that need a process each.
  * Fails where one lived that is not on the list of survivors.
  */
 import { spawn } from "node:child_process";
 import { mkdirSync, rmSync, statSync } from "node:fs";
+import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
 import { instrument } from "./instrument.ts";
 import { CACHE, JOURNAL_FILE, type Mutant, read, write } from "./journal.ts";
 import { report } from "./report.ts";
-import { listed } from "./survivors.ts";
+import { isListed } from "./survivors.ts";
 
 /** Quick tests go first; those that take longer than the last are never asked. */
 const LONGEST_TESTS_MS = [15, 100, 1500];
+const LONGEST_OF_SAMPLE_MS = 4000;
 const LONGEST_AFRESH_MS = 300;
 const HANGS_AFTER_MS = 60_000;
+const LOOKS_EVERY_MS = 5000;
 /** These keep what they reckoned for as long as the process lives, so a mutant can hide behind it. */
 const REMEMBERING = ["src/reckoning/calendar.ts", "src/evidence/amended.ts"];
 
 const { values, positionals } = parseArgs({ options: { sample: { type: "string" } }, allowPositionals: true });
 
-/** Runs vitest; false where it had to be stopped because nothing was written down for too long. */
+/** Runs vitest. It has hung, and is stopped, where a mutant is being tried and nothing was written down for too long, counted by what the machine has to do. */
 function vitest(env: Record<string, string>, files: readonly string[] = []): Promise<{ code: number | null; hung: boolean }> {
   return new Promise((resolve) => {
     const args = ["node_modules/vitest/vitest.mjs", "run", "--config", "tests/mutation/vitest.config.ts", "--reporter=dot", ...files];
@@ -27,10 +31,12 @@ function vitest(env: Record<string, string>, files: readonly string[] = []): Pro
     let hung = false;
     const start = Date.now();
     const watch = setInterval(() => {
-      if (Date.now() - Math.max(start, statSync(JOURNAL_FILE).mtimeMs) < HANGS_AFTER_MS || child.pid === undefined) return;
+      const share = Math.max(1, (loadavg()[0] ?? 0) / availableParallelism());
+      if (Date.now() - Math.max(start, statSync(JOURNAL_FILE).mtimeMs) < HANGS_AFTER_MS * share || child.pid === undefined) return;
+      if (!["trying", "afresh"].includes(read().at(-1)?.note ?? "")) return;
       hung = true;
       process.kill(-child.pid, "SIGKILL");
-    }, 1000);
+    }, LOOKS_EVERY_MS);
     child.on("close", (code) => (clearInterval(watch), resolve({ code, hung })));
   });
 }
@@ -48,12 +54,8 @@ async function tryAll(longest: number): Promise<void> {
 
 /** Mutants whose code ran before any test, or that may hide behind something remembered: a process for each. */
 async function tryAfresh(mutants: readonly Mutant[]): Promise<void> {
-  const notes = read();
-  const killed = new Set(notes.flatMap((one) => (one.note === "killed" || one.note === "timed out" ? [one.id] : [])));
-  const onImport = new Set(notes.flatMap((one) => (one.note === "covered" && one.onImport ? one.ids : [])));
-  const remembered = new Set(notes.flatMap((one) => (one.note === "remembered" ? [one.id] : [])));
-  for (const { id, file } of mutants) {
-    if (killed.has(id) || !(onImport.has(id) || remembered.has(id) || REMEMBERING.includes(file))) continue;
+  for (const { id } of mutants) {
+    const notes = read();
     const files = [...new Set(notes.flatMap((one) => (one.note === "covered" && one.ids.includes(id) ? [one.file] : [])))];
     write({ note: "afresh", id, by: files.join(" ") });
     if (files.length === 0) continue;
@@ -63,18 +65,27 @@ async function tryAfresh(mutants: readonly Mutant[]): Promise<void> {
   }
 }
 
+function needingProcess(mutants: readonly Mutant[]): Mutant[] {
+  const notes = read();
+  const killed = new Set(notes.flatMap((one) => (one.note === "killed" || one.note === "timed out" ? [one.id] : [])));
+  const apart = new Set(notes.flatMap((one) => (one.note === "covered" && one.onImport ? one.ids : one.note === "remembered" ? [one.id] : [])));
+  return mutants.filter(({ id, file }) => !killed.has(id) && (apart.has(id) || REMEMBERING.includes(file)));
+}
+
 /** As many as asked, spread evenly, none of them listed as a survivor. */
 function sampleOf(mutants: readonly Mutant[], n: number): Mutant[] {
-  const known = listed();
+  const known = isListed();
   const open = mutants.filter((one) => !known(one));
   return open.filter((_, i) => Math.floor((i * n) / open.length) !== Math.floor(((i - 1) * n) / open.length));
 }
 
 mkdirSync(CACHE, { recursive: true });
 rmSync(JOURNAL_FILE, { force: true });
-const { all, sentences } = await instrument(positionals.length > 0 ? positionals : ["src/"]);
-const mutants = values.sample === undefined ? all : sampleOf(all, Number(values.sample));
-write({ note: "chosen", ids: mutants.map(({ id }) => id) });
-for (const longest of LONGEST_TESTS_MS) await tryAll(longest);
-await tryAfresh(mutants);
-process.exitCode = report(mutants, sentences) ? 0 : 1;
+const all = await instrument(positionals.length > 0 ? positionals : ["src/"]);
+const isSample = values.sample !== undefined;
+const chosen = isSample ? sampleOf(all, Number(values.sample)) : all;
+write({ note: "chosen", ids: chosen.map(({ id }) => id) });
+for (const longest of isSample ? [LONGEST_OF_SAMPLE_MS] : LONGEST_TESTS_MS) await tryAll(longest);
+const apart = new Set(needingProcess(chosen));
+if (!isSample) await tryAfresh([...apart]);
+process.exitCode = report(isSample ? chosen.filter((one) => !apart.has(one)) : chosen, isSample) ? 0 : 1;
