@@ -142,6 +142,7 @@ describe("Working life", () => {
 
   it("may be as short as the minute in which it was mixed", () => {
     expect(after("working-life", closed("14:00"))).toEqual(["accepted", "meets"]);
+    expect(sentence(fileOf(closed("13:59")), "working-life")).toBe("Mixed at 14:00 and closed at 13:59: closed before it was mixed.");
     expect(sentence(fileOf(closed("14:00")), "working-life")).toBe("Mixed at 14:00 and closed at 14:00: 0 min of 30 min.");
   });
 

@@ -24,6 +24,7 @@ describe("Mix ratio", () => {
     expect(after("mix-doubt", weigh("40.0", "20.9"), within(error + doubt - 1e-6))).toEqual(["unproven", "unproven"]);
     expect(after("mix-doubt", weigh("40.0", "19.1"), within(error + doubt - 1e-6))).toEqual(["accepted", "meets"]);
     expect(after("mix-doubt", weigh("40.0", "21.0"))).toEqual(["unproven", "unproven"]);
+    expect(sentence(fileOf(weigh("40.0", "21.0")), "mix-doubt")).toMatch(/ with the error; so close to the limit the scale cannot show that the mix was within it\.$/u);
     expect(after("mix-doubt", { ...weigh("4.0", "2.0"), scale: g("1") })).toEqual(["unproven", "unproven"]);
     expect(sentence(fileOf({ ...weigh("4.0", "2.0"), scale: g("1") }), "mix-doubt")).toBe(
       "By the noted reading step of 1 g the scale alone leaves ±32.3 % of doubt, 32.3 % with the error; the scale is too coarse for so little: it could not show any mix to be within the limit.",

@@ -88,6 +88,9 @@ describe("Where a piece broke", () => {
     expect(said({ test: { failure: "glue line", woodFailure: undefined } })).toBe("It broke in the glue line, which fails in any shape and after any cure.");
     expect(said({ test: { woodFailure: undefined } })).toBe("It broke in the wood, with no percentage noted, and the procedure asks at least 75 %.");
     expect(said({ procedure: { woodFailure: undefined }, test: { failure: "mixed", woodFailure: undefined } })).toBe("It broke partly in the wood and partly in the glue line, with no percentage noted.");
+    const silent = ", and the procedure does not say how much wood failure is enough.";
+    expect(said({ procedure: { woodFailure: undefined }, test: { failure: "mixed", woodFailure: pc("90") } })).toBe(`It broke partly in the wood and partly in the glue line, 90 % wood failure${silent}`);
+    expect(said({ procedure: { woodFailure: undefined }, test: { woodFailure: pc("99") } })).toBe(`It broke in the wood, 99 % wood failure${silent}`);
     expect(finding({}, "failure-mode")?.limit?.text).toBe("at least 75 % wood failure");
   });
 });
@@ -112,6 +115,7 @@ describe("The load of a piece", () => {
     expect(verdict({ piece: { width: undefined }, test: { load: newton("2000") } })).toBe("inconclusive");
     expect(finding({ piece: { width: undefined }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe("2000 N was read, but without width it gives no stress.");
     expect(finding({ piece: { width: mm("0.0") }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe("2000 N was read, but without usable sizes it gives no stress.");
+    expect(finding({ piece: { width: undefined, overlap: undefined }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe("2000 N was read, but without width and overlap it gives no stress.");
     const block = { form: "block-shear", overlap: undefined } as const;
     expect(verdict({ procedure: block, piece: { overlap: undefined }, test: { load: newton("2000") } })).toBe("inconclusive");
     expect(verdict({ procedure: block, piece: { overlap: undefined } })).toBe("pass");
