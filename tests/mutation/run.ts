@@ -14,7 +14,11 @@ import { isListed } from "./survivors.ts";
 
 /** Quick tests go first; those that take longer than the last are never asked. */
 const LONGEST_TESTS_MS = [15, 100, 1500];
-const LONGEST_OF_SAMPLE_MS = 4000;
+/** Tests that go through so much that a sample would take minutes: the first are asked only of what lives after all others, the rest not at all, and a sample has nothing of what they are for. */
+const SLOW = ["quarantine", "recall", "removal"].map((name) => `tests/evidence/${name}.test.ts`);
+const UNASKED = ["fisher", "forecast", "tolerance-factor", "trial-power"].map((name) => `tests/reckoning/${name}.test.ts`);
+const UNSAMPLED = /\/(?:drawn-weeks|finish-week|fisher-table|forecast-backtest|least-shown-effect|local-time|tolerance-factor|trial-power|work-ahead)\.ts$/;
+const LONGEST_OF_SAMPLE_MS = [200, 6000];
 const LONGEST_AFRESH_MS = 300;
 const HANGS_AFTER_MS = 60_000;
 const LOOKS_EVERY_MS = 5000;
@@ -24,9 +28,9 @@ const REMEMBERING = ["src/reckoning/calendar.ts", "src/evidence/amended.ts"];
 const { values, positionals } = parseArgs({ options: { sample: { type: "string" } }, allowPositionals: true });
 
 /** Runs vitest. It has hung, and is stopped, where a mutant is being tried and nothing was written down for too long, counted by what the machine has to do. */
-function vitest(env: Record<string, string>, files: readonly string[] = []): Promise<{ code: number | null; hung: boolean }> {
+function vitest(env: Record<string, string>, more: readonly string[] = []): Promise<{ code: number | null; hung: boolean }> {
   return new Promise((resolve) => {
-    const args = ["node_modules/vitest/vitest.mjs", "run", "--config", "tests/mutation/vitest.config.ts", "--reporter=dot", ...files];
+    const args = ["node_modules/vitest/vitest.mjs", "run", "--config", "tests/mutation/vitest.config.ts", "--reporter=dot", ...more];
     const child = spawn(process.execPath, args, { env: { ...process.env, CI: "1", NODE_NO_WARNINGS: "1", ...env }, stdio: ["ignore", "ignore", env["MUTANTS_ONE"] === undefined ? "inherit" : "ignore"], detached: true });
     let hung = false;
     const start = Date.now();
@@ -41,10 +45,10 @@ function vitest(env: Record<string, string>, files: readonly string[] = []): Pro
   });
 }
 
-async function tryAll(longest: number): Promise<void> {
+async function tryAll(longest: number, but: readonly string[] = []): Promise<void> {
   for (;;) {
     const before = read().length;
-    const { code, hung } = await vitest({ MUTANTS_LONGEST_TEST: String(longest) });
+    const { code, hung } = await vitest({ MUTANTS_LONGEST_TEST: String(longest) }, but.map((file) => `--exclude=${file}`));
     const last = read().at(-1);
     if (hung && last?.note === "trying") write({ note: "timed out", id: last.id, by: last.test });
     else if (code !== 0) throw new Error(`the tests did not run: ${String(code)}`);
@@ -65,17 +69,35 @@ async function tryAfresh(mutants: readonly Mutant[]): Promise<void> {
   }
 }
 
+const killed = (): Set<string> => new Set(read().flatMap((one) => (one.note === "killed" || one.note === "timed out" ? [one.id] : [])));
+
 function needingProcess(mutants: readonly Mutant[]): Mutant[] {
-  const notes = read();
-  const killed = new Set(notes.flatMap((one) => (one.note === "killed" || one.note === "timed out" ? [one.id] : [])));
-  const apart = new Set(notes.flatMap((one) => (one.note === "covered" && one.onImport ? one.ids : one.note === "remembered" ? [one.id] : [])));
-  return mutants.filter(({ id, file }) => !killed.has(id) && (apart.has(id) || REMEMBERING.includes(file)));
+  const dead = killed();
+  const apart = new Set(read().flatMap((one) => (one.note === "covered" && one.onImport ? one.ids : one.note === "remembered" ? [one.id] : [])));
+  return mutants.filter(({ id, file }) => !dead.has(id) && (apart.has(id) || REMEMBERING.includes(file)));
+}
+
+/** Mutants that need a process each are left out. */
+async function trySample(mutants: readonly Mutant[]): Promise<Mutant[]> {
+  const [quick = 0, slow = 0] = LONGEST_OF_SAMPLE_MS;
+  await tryAll(quick, [...SLOW, ...UNASKED]);
+  const left = new Set(needingProcess(mutants));
+  const tried = mutants.filter((one) => !left.has(one));
+  const dead = killed();
+  if (!tried.every(({ id }) => dead.has(id))) await tryAll(slow, UNASKED);
+  return tried;
+}
+
+async function tryWhole(mutants: readonly Mutant[]): Promise<readonly Mutant[]> {
+  for (const longest of LONGEST_TESTS_MS) await tryAll(longest);
+  await tryAfresh(needingProcess(mutants));
+  return mutants;
 }
 
 /** As many as asked, spread evenly, none of them listed as a survivor. */
 function sampleOf(mutants: readonly Mutant[], n: number): Mutant[] {
   const known = isListed();
-  const open = mutants.filter((one) => !known(one));
+  const open = mutants.filter((one) => !known(one) && !UNSAMPLED.test(one.file));
   return open.filter((_, i) => Math.floor((i * n) / open.length) !== Math.floor(((i - 1) * n) / open.length));
 }
 
@@ -85,7 +107,5 @@ const all = await instrument(positionals.length > 0 ? positionals : ["src/"]);
 const isSample = values.sample !== undefined;
 const chosen = isSample ? sampleOf(all, Number(values.sample)) : all;
 write({ note: "chosen", ids: chosen.map(({ id }) => id) });
-for (const longest of isSample ? [LONGEST_OF_SAMPLE_MS] : LONGEST_TESTS_MS) await tryAll(longest);
-const apart = new Set(needingProcess(chosen));
-if (!isSample) await tryAfresh([...apart]);
-process.exitCode = report(isSample ? chosen.filter((one) => !apart.has(one)) : chosen, isSample) ? 0 : 1;
+const tried = await (isSample ? trySample(chosen) : tryWhole(chosen));
+process.exitCode = report(tried, isSample) ? 0 : 1;
