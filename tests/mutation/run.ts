@@ -17,7 +17,7 @@ const LONGEST_TESTS_MS = [15, 100, 1500];
 /** Tests that go through so much that a sample would take minutes: the first are asked only of what lives after all others, the rest not at all, and a sample has nothing of what they are for. */
 const SLOW = ["quarantine", "recall", "removal"].map((name) => `tests/evidence/${name}.test.ts`);
 const UNASKED = ["fisher", "forecast", "tolerance-factor", "trial-power"].map((name) => `tests/reckoning/${name}.test.ts`);
-const UNSAMPLED = /\/(?:drawn-weeks|finish-week|fisher-table|forecast-backtest|least-shown-effect|local-time|tolerance-factor|trial-power|work-ahead)\.ts$/;
+const UNSAMPLED = /\/(?:binomial-coefficient|drawn-weeks|factorials|finish-week|fisher-exact|fisher-table|forecast-backtest|least-shown-effect|local-time|tolerance-factor|trial-power|work-ahead)\.ts$/;
 const LONGEST_OF_SAMPLE_MS = [200, 6000];
 const LONGEST_AFRESH_MS = 300;
 const HANGS_AFTER_MS = 60_000;
