@@ -43,12 +43,13 @@ class Gallery {
     if (looks.length > 1) ways.append(button("Before", "before", () => this.#show(this.#at - 1)), button("After", "after", () => this.#show(this.#at + 1)));
     ways.append(button("Close", "close", () => this.#dialog.close()));
     this.#dialog.append(this.#image, this.#words, ways);
-    document.body.append(this.#dialog);
     this.#listen();
   }
 
   open(at: number): void {
     this.#show(at);
+    // Not before: a picture that was not chosen yet would be a broken one of the page.
+    if (!this.#dialog.isConnected) document.body.append(this.#dialog);
     this.#dialog.showModal();
   }
 
