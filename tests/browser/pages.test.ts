@@ -125,7 +125,7 @@ async function complaintsOf(context: BrowserContext, base: string, paths: readon
       for (const image of document.images) image.loading = "eager";
       await Promise.all([...document.images].map((image) => image.decode().catch(() => undefined)));
     });
-    const broken = await page.locator("img[src]").evaluateAll((images) => (images as HTMLImageElement[]).filter((image) => image.complete && image.naturalWidth === 0).map((image) => image.src));
+    const broken = await page.locator("img").evaluateAll((images) => (images as HTMLImageElement[]).filter((image) => image.complete && image.naturalWidth === 0).map((image) => image.src));
     complaints.push(...broken.map((src) => `${path}: picture ${src} does not show`));
   }
   return complaints;
