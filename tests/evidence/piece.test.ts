@@ -155,7 +155,8 @@ describe("A piece", () => {
   });
 
   it("rests on its batch and the entry it was glued in alone while it is not broken", () => {
-    const findings = reckon(glued([batch("B-1")], [])).pieces.get("B-1/1")?.findings ?? [];
+    const { findings = [], ...file } = reckon(glued([batch("B-1")], [])).pieces.get("B-1/1") ?? {};
+    expect(file).toMatchObject({ verdict: "not broken", curedFor: undefined, stress: undefined });
     expect(findings.map(({ rule }) => rule)).toEqual(["piece-broken", "overlap"]);
     for (const { restsOn } of findings) expect(restsOn).toEqual([{ kind: "piece", id: "B-1/1" }, { kind: "batch", id: "B-1" }, { kind: "entry", id: "2025-03-10-glue" }]);
   });
