@@ -2,7 +2,7 @@
 import { spawnSync } from "node:child_process";
 import { expect, it } from "vitest";
 
-it("Of sixty mutants of the reckoning and the evidence each is noticed, or listed as one that nothing can notice", () => {
+it("Of some sixty mutants of the reckoning and the evidence each is noticed, or listed as one that nothing can notice", () => {
   const run = spawnSync(process.execPath, ["--import", "tsx", "tests/mutation/run.ts", "--sample", "60"], {
     env: { ...process.env, MUTANTS_CACHE: ".cache/mutation-sample" }, encoding: "utf8",
   });
