@@ -68,6 +68,7 @@ function veiledEntry(entry: Entry, veil: Veil, facts: Facts): Entry {
   return unchanged(entry, {
     ...entry,
     hours: entry.hours.map((line) => unchanged(line, { ...line, who: facts.person(line.who) })),
+    cuts: entry.cuts.filter(({ lot }) => veil.lots.has(lot)),
     batches: entry.batches.map(facts.batch),
     tests: entry.tests.filter((test) => veil.pieces.has(test.piece)).map(facts.test),
     measurements: entry.measurements.map(facts.measurement),

@@ -54,7 +54,7 @@ export const test = (of: string, change: Partial<PieceTest> = {}, day = change.d
 export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
   const day = id.slice(0, 10);
   return {
-    id, place, file: `entries/${id}.md`, day, dayStart: epochOf(day), dayEnd: epochOf(day) + 86_399, title: id, assembly: "wing", hours: [], batches: [], tests: [],
+    id, place, file: `entries/${id}.md`, day, dayStart: epochOf(day), dayEnd: epochOf(day) + 86_399, title: id, assembly: "wing", hours: [], cuts: [], batches: [], tests: [],
     measurements: [], weighed: [], departures: [], raised: [], closed: [], photos: [], clips: [], attachments: [], recalls: [], reworks: [], rejections: [], inspections: [], amendments: [], body: [], ...FOR, ...change,
   };
 };

@@ -79,6 +79,16 @@ describe("an amendment", () => {
     expect(changesIn(record, "2025-04-01-right")).toEqual(["Batch B-001 | shop humidity | 52 % | –", "Batch B-001 | closed | 14:55 | –", "Test of B-001/2 |  | failure mixed | –"]);
   });
 
+  it("changes what was cut from a lot, found by the lot, and strikes out a whole cut", async () => {
+    const sawn = "cut: [{ lot: S-1, amount: 1.2 m }]";
+    const record = await withEntries({ "2025-03-29-sawn": sawn, "2025-03-30-sawn": sawn, "2025-04-01-right": `amends:
+  - { entry: 2025-03-29-sawn, why: The offcut was forgotten, date: 2025-03-28, cut: [{ lot: S-1, amount: 4' 6" }] }
+  - { entry: 2025-03-30-sawn, why: It was the day before's, cut: [{ lot: S-1, struck: [all] }] }` });
+    expect(named(record, "2025-03-29-sawn").cuts).toMatchObject([{ entry: "2025-03-29-sawn", day: "2025-03-28", lot: "S-1", amount: { typed: "4' 6\"", value: 1.3716, unit: "m" } }]);
+    expect(named(record, "2025-03-30-sawn").cuts).toEqual([]);
+    expect(changesIn(record, "2025-04-01-right")).toEqual(["Date |  | 2025-03-29 | 2025-03-28", "Cut from lot S-1 | amount | 1.2 m | 4' 6\"", "Cut from lot S-1 |  | lot <lot S-1>, amount 1.2 m | –"]);
+  });
+
   it("adds a piece that was left out, where its procedure is given", async () => {
     const record = await withEntries({ "2025-04-01-right": `amends: [{ entry: ${CAPS}, why: A third was made, batches: [{ id: B-001, pieces: [{ id: B-001/3, procedure: three-leg }] }] }]` });
     expect(named(record, CAPS).batches[0]?.pieces.map(({ id }) => id)).toEqual(["B-001/1", "B-001/2", "B-001/3"]);

@@ -26,6 +26,7 @@ export const OF_THE_DAY = [BATCHES, TESTS] as const;
 export const KEYED: readonly Keyed[] = [
   BATCHES,
   TESTS,
+  { path: ["cut"], keys: ["lot"], kind: "lot", named: false, word: "Cut from lot" },
   { path: ["measurements"], keys: ["what", "assembly", "side"], named: false, word: "Measurement:" },
   { path: ["weighed"], keys: ["part", "assembly"], named: false, word: "Weighing:" },
   { path: ["departures"], keys: ["id"], kind: "departure", named: true, word: "Departure" },

@@ -8,7 +8,7 @@ import type { Clock } from "../time/clock.ts";
 import type { Material } from "../types.ts";
 import { type BatchSpec, type Desk, type EntryFile, expectId, type PieceSpec, report, soundOf, whereIs } from "./desk.ts";
 
-type Lots = ReadonlyMap<string, Filed<Spec<"lot">> & { readonly spec: Spec<"lot"> }>;
+export type Lots = ReadonlyMap<string, Filed<Spec<"lot">> & { readonly spec: Spec<"lot"> }>;
 
 export function checkBatches(desk: Desk): void {
   const lots: Lots = new Map(soundOf(desk, "lot").map((filed) => [filed.id, filed]));
@@ -62,9 +62,10 @@ function checkComponentLot(desk: Desk, filed: EntryFile, path: Path, batch: Batc
   checkReceived(desk, filed, at, id, lots);
 }
 
+/** What parts are made of, as against what joins them. */
 const WOOD: readonly Material[] = ["timber", "plywood", "other"];
 
-function checkWoodLot(desk: Desk, filed: EntryFile, path: Path, id: string | undefined, lots: Lots): void {
+export function checkWoodLot(desk: Desk, filed: EntryFile, path: Path, id: string | undefined, lots: Lots): void {
   if (!expectId(desk, filed, path, ["lot"], id)) return;
   const lot = lots.get(id);
   if (lot && !WOOD.includes(lot.spec.material)) {

@@ -8,6 +8,7 @@ import type { Day } from "../types.ts";
 import { checkAssemblies } from "./assemblies.ts";
 import { checkBatches } from "./batches.ts";
 import { checkCredit } from "./credit.ts";
+import { checkCuts } from "./cuts.ts";
 import { checkDays } from "./days.ts";
 import type { Desk } from "./desk.ts";
 import { checkDepartures, checkOpenItems } from "./later.ts";
@@ -20,7 +21,7 @@ import { checkSettings } from "./settings.ts";
 import { checkTests } from "./tests.ts";
 import { checkWeights } from "./weights.ts";
 
-const CHECKS = [checkFiles, checkSettings, checkAssemblies, checkDays, checkEntries, checkBatches, checkTests, checkJoints, checkOpenItems, checkDepartures, checkMeasurements, checkWeights, checkCredit, checkProse];
+const CHECKS = [checkFiles, checkSettings, checkAssemblies, checkDays, checkEntries, checkCuts, checkBatches, checkTests, checkJoints, checkOpenItems, checkDepartures, checkMeasurements, checkWeights, checkCredit, checkProse];
 
 export function checkRecord(draft: Draft, folder: Folder, shelf: Shelf, today: Day | undefined): Problem[] {
   const ids = collectIds(draft.files);

@@ -10,6 +10,7 @@ import { choice, day, id, list, words } from "./field.ts";
 
 export interface Amendable {
   readonly hours: z.ZodObject;
+  readonly cut: z.ZodObject;
   readonly batch: z.ZodObject;
   readonly piece: z.ZodObject;
   readonly test: z.ZodObject;
@@ -34,6 +35,7 @@ export function amendmentSchema(parts: Amendable) {
     prose: choice(["struck"], "Strikes out the prose of the amended entry; it stays readable. Without any other key below, this is meant.").optional(),
     date: day("The day on which it happened, where the entry was written under another; the entry keeps its file's name.").optional(),
     hours: list(parts.hours, "All of that day's lines of hours, as they should read.").optional(),
+    cut: some("Cuts", parts.cut, "lot"),
     batches: list(batch, "Batches that were written down wrong: which, and what is right.").optional(),
     tests: some("Tests", parts.test, "piece"),
     measurements: some("Measurements", parts.measurement, "what"),

@@ -125,9 +125,14 @@ const recall = block({
   reference: words("Number or date of the notice.", "notice 7 of 2 May").optional(),
 });
 
+const cut = block({
+  lot: id("The timber or plywood lot it was sawn from; once a day.", "S-2"),
+  amount: either(["length", "area", "mass", "volume"], "How much that took, in a unit of the same kind as the lot's own amount; offcuts with it, if you reckon so.", ["1.2 m", "0.4 m²"]),
+});
+
 const rework = block({ joints: list(id("A joint.", "TP-J03"), "Which joints were opened."), why: words("Why.", "Batch B-014 rejected") });
 const rejection = block({ batch: id("Which batch.", "B-014"), why: words("Why.", "It never set hard") });
-const amendment = amendmentSchema({ hours, batch, piece, test, measurement, weighing, scales, departure, acceptance, openItem, recall, rework, rejection, inspection });
+const amendment = amendmentSchema({ hours, cut, batch, piece, test, measurement, weighing, scales, departure, acceptance, openItem, recall, rework, rejection, inspection });
 
 export const entrySchema = block({
   date: day("The day, as in the file's name."),
@@ -135,6 +140,7 @@ export const entrySchema = block({
   assembly: id("The assembly that was worked on.", "tailplane"),
   for: audience().optional(),
   hours: list(hours, "Who worked how long at what.").optional(),
+  cut: list(cut, "What was sawn from lots of timber and plywood that day.").optional(),
   batches: list(batch, "The batches of adhesive mixed that day.").optional(),
   tests: list(test, "The test pieces broken that day.").optional(),
   measurements: list(measurement, "What was measured.").optional(),

@@ -39,6 +39,7 @@ export class EntryTyper {
     return {
       id, place: { file, line: 1, column: 1 }, file, day, dayStart: this.#zone.start(day), dayEnd: this.#zone.end(day), title: spec.title, assembly: spec.assembly, audience: spec.for ?? "public",
       hours: (spec.hours ?? []).map((line, index) => ({ place: at(["hours", index]), who: line.who, task: line.task, minutes: line.time.minutes, typed: line.time.typed, assembly: line.assembly ?? spec.assembly })),
+      cuts: (spec.cut ?? []).map(({ lot, amount }, index) => ({ place: at(["cut", index]), entry: id, day, lot, amount: quantityOf(amount) })),
       batches: (spec.batches ?? []).map((batch, index) => this.#batch(batch, index)),
       tests: (spec.tests ?? []).map((test, index) => this.#test(test, index)),
       measurements: (spec.measurements ?? []).map((line, index) => this.#measurement(line, index)),

@@ -12,6 +12,15 @@ export interface HoursLine {
   readonly assembly: string;
 }
 
+/** What was sawn from a lot of timber or plywood: m, m², m³ or kg, as the lot's own amount. */
+export interface Cut {
+  readonly place: Place;
+  readonly entry: string;
+  readonly day: Day;
+  readonly lot: string;
+  readonly amount: Quantity;
+}
+
 /** What one component of a mix was: from which lot and how much, by mass or by volume. */
 export interface Component {
   readonly lot?: string;
@@ -193,6 +202,7 @@ export interface Entry extends Placed {
   readonly assembly: string;
   readonly audience: Audience;
   readonly hours: readonly HoursLine[];
+  readonly cuts: readonly Cut[];
   readonly batches: readonly Batch[];
   readonly tests: readonly PieceTest[];
   readonly measurements: readonly Measurement[];
