@@ -2,7 +2,7 @@ import type { ComponentChildren, JSX } from "preact";
 import { relative } from "../src/pages/address.ts";
 import type { Site } from "../src/pages/shown.ts";
 import { minutesOf } from "../src/pages/story.ts";
-import { hoursWords, quantityWords } from "../src/pages/words.ts";
+import { hoursWords, quantityWords, timberInUnits } from "../src/pages/words.ts";
 import type { Batch, Component, Entry } from "../src/record/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { To, ToEach } from "./link.tsx";
@@ -24,6 +24,7 @@ export function DaySheet(props: SheetProps): JSX.Element {
     <div class="sheet">
       <h2>The day’s facts</h2>
       <Hours {...props} />
+      <Cuts {...props} />
       <Batches {...props} />
       <DayEvents {...props} />
       <Attachments {...props} />
@@ -48,6 +49,17 @@ function Hours({ site, from, entry }: SheetProps): JSX.Element | null {
         </tbody>
         {entry.hours.length < 2 ? null : <tfoot><tr><th scope="row">Together</th><td class="number">{hoursWords(minutesOf(entry))}</td></tr></tfoot>}
       </table>
+    </SheetPart>
+  );
+}
+
+function Cuts({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.cuts.length === 0) return null;
+  return (
+    <SheetPart title="Cut from stock">
+      <ul class="bare sheet__list">
+        {entry.cuts.map(({ lot, amount }) => <li>{quantityWords(amount, site.shown.record.aircraft.units, timberInUnits)} of <To site={site} from={from} to={{ kind: "lot", id: lot }} /> <span class="quiet">{site.shown.record.lots.get(lot)?.title}</span></li>)}
+      </ul>
     </SheetPart>
   );
 }

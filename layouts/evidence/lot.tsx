@@ -9,7 +9,7 @@ import { To } from "../link.tsx";
 import { BatchMark, Mark } from "../mark.tsx";
 import { Page, Prose } from "../page.tsx";
 import { TraceFigure } from "../trace.tsx";
-import { Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { EntryLink, Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
 
 export function Lot({ site, file }: { readonly site: Where["site"]; readonly file: LotFile }): JSX.Element {
@@ -31,6 +31,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
         <TraceFigure trace={whereUsed(site.shown, file)} list="where-used-list" {...where} />
         <div id="where-used-list"><Uses page={page} {...where} /></div>
       </Section>
+      <Cuts page={page} {...where} />
       <LotHoldPoints page={page} {...where} />
       {page.pieces.length === 0 ? null : <Section id="pieces" title="Test pieces made from it"><PieceTable pieces={page.pieces} caption={`Test pieces made from lot ${lot.id}`} {...where} /></Section>}
     </Page>
@@ -73,6 +74,18 @@ function useRows({ batch, joints }: LotUse, where: Where): JSX.Element[] {
       <td>{holdPoints.map(({ holdPoint }, at) => <>{at > 0 ? ", " : ""}<Id {...where} kind="hold point" id={holdPoint.id} /></>)}</td>
     </tr>
   ));
+}
+
+function Cuts({ page, site, from }: Where & { readonly page: LotPage }): JSX.Element | null {
+  if (page.cuts.length === 0) return null;
+  return (
+    <Section id="cuts" title="What was cut from it">
+      <p class="measure">{page.cutWords} What is left stands under <a href={relative(from, "stock.html")}>Stock</a>.</p>
+      <ListTable caption={`Cuts from lot ${page.file.lot.id} by day`} heads={["Day", "Entry", { word: "Cut", number: true }, { word: "Together", number: true }]}>
+        {page.cuts.map(({ entry, title, amount, sum }) => <tr><td><EntryLink site={site} from={from} id={entry} /></td><th scope="row" class="plainly">{title}</th><td class="number">{amount}</td><td class="number">{sum}</td></tr>)}
+      </ListTable>
+    </Section>
+  );
 }
 
 function LotHoldPoints({ page, site, from }: Where & { readonly page: LotPage }): JSX.Element | null {

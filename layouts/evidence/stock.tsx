@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
-import { LOSS_WORDS, stockPage, type StockPage, type StockRow } from "../../src/pages/stock.ts";
+import { LOSS_WORDS, stockPage, type StockPage, type StockRow, WOOD_WORDS } from "../../src/pages/stock.ts";
 import { Findings } from "../findings.tsx";
 import { Page } from "../page.tsx";
 import { Id, ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
@@ -10,7 +10,7 @@ export function Stock({ site }: Pick<Where, "site">): JSX.Element {
   return (
     <Page site={site} path={from} kind="evidence" title="Stock" description="What there should still be of adhesive and timber, what expires, and what is still to be glued.">
       <Title place={<a href={relative(from, "evidence.html")}>Evidence</a>} title="Stock">
-        <p class="title__lead">What should still be on the shelf: what came, less what the batches took. What was spilt or thrown away is not in the record, so there may be less.</p>
+        <p class="title__lead">What should still be on the shelf: what came, less what the batches took and what was cut. What was spilt or thrown away is not in the record, so there may be less.</p>
       </Title>
       <StockParts site={site} from={from} level="h2" />
     </Page>
@@ -27,7 +27,7 @@ export function StockParts({ site, from, level }: Where & { readonly level: Leve
       {page.findings.length === 0 ? null : <Section id="more-than-came" title="More used than came" level={level}><Findings {...where} findings={page.findings} about={[]} /></Section>}
       {page.adhesives.map(({ title, lots }, at) => <Section id={`adhesive-${at + 1}`} title={title} level={level}><Lots rows={lots} caption={`Lots of ${title}`} {...where} /></Section>)}
       <Section id="timber" title="Timber, plywood and the rest" level={level}>
-        {page.others.length === 0 ? <None>No other lots.</None> : <Lots rows={page.others} caption="Lots of timber, plywood and other things" {...where} />}
+        {page.others.length === 0 ? <None>No other lots.</None> : <><p class="measure">{WOOD_WORDS}</p><Lots rows={page.others} caption="Lots of timber, plywood and other things" {...where} /></>}
       </Section>
       <Section id="ahead" title="What is still to be glued" level={level}><Ahead page={page} /></Section>
     </>

@@ -129,7 +129,7 @@ const byId = {
   "piece-timber": rule("Timber of the piece", "The timber that the piece was made from has not been recalled. Else it is a caution.", TRACE),
   "stock": rule(
     "No more used than came",
-    "What the batches took of a lot is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",
+    "What the batches took of a lot of adhesive, or what was cut from a lot of timber, is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",
     TRACE,
   ),
   "joint-glued": rule(

@@ -1,10 +1,10 @@
 /** What there should still be of what was bought, and what is still to be glued with it. */
 import { atMost } from "../reckoning/compare.ts";
 import { addDays } from "../reckoning/calendar.ts";
-import { figure } from "../reckoning/figure.ts";
+import { apart, figure } from "../reckoning/figure.ts";
 import { massRatioOfVolumes } from "../reckoning/mix-ratio.ts";
 import { sessionAmount } from "../reckoning/session-amount.ts";
-import type { Adhesive, Batch, Component, Lot, Record } from "../record/types.ts";
+import type { Adhesive, Batch, Component, Cut, Lot, Record, Ref } from "../record/types.ts";
 import { index } from "./book.ts";
 import { finder } from "./finding.ts";
 import { lastDay } from "./lot-life.ts";
@@ -18,9 +18,10 @@ export const SOON = 60;
 
 export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">): Stock {
   const batches = record.entries.flatMap((entry) => entry.batches);
-  const uses = index(batches, (batch) => [batch.resin?.lot, batch.hardener?.lot, ...batch.timber]);
+  const uses = index(batches, (batch) => [batch.resin?.lot, batch.hardener?.lot, ...batch.timber, ...batch.pieces.map(({ lot }) => lot)]);
+  const cuts = index(record.entries.flatMap((entry) => entry.cuts), ({ lot }) => [lot]);
   const recalled = new Set(record.entries.flatMap((entry) => entry.recalls).map(({ lot }) => lot));
-  const lots = [...record.lots.values()].map((lot) => lotStock(record, lot, uses.get(lot.id) ?? [], recalled.has(lot.id)));
+  const lots = [...record.lots.values()].map((lot) => lotStock(record, lot, { batches: uses.get(lot.id) ?? [], cuts: cuts.get(lot.id) ?? [] }, recalled.has(lot.id)));
   const waiting = [...evidence.joints.values()].filter(({ state }) => state === "not glued" || state === "opened").map(({ joint }) => joint);
   const area = waiting.reduce((sum, joint) => sum + (joint.area?.value ?? 0), 0);
   return {
@@ -32,19 +33,36 @@ export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">):
   };
 }
 
-function lotStock(record: Record, lot: Lot, batches: readonly Batch[], recalled: boolean): LotStock {
+interface Took {
+  readonly batches: readonly Batch[];
+  readonly cuts: readonly Cut[];
+}
+
+type Use = Pick<LotStock, "used" | "unknown">;
+
+function lotStock(record: Record, lot: Lot, took: Took, recalled: boolean): LotStock {
   const adhesive = lot.adhesive === undefined ? undefined : record.adhesives.get(lot.adhesive);
-  const unit = lot.amount?.unit ?? "kg";
+  const unit = lot.amount?.unit ?? took.cuts[0]?.amount.unit ?? "kg";
   const last = lastDay(lot, adhesive);
-  const component = lot.material === "resin" || lot.material === "hardener" ? lot.material : undefined;
-  const takes = component === undefined ? [] : batches.map((batch) => ({ batch, amount: taken(batch[component], unit, adhesive?.density?.[component].value) }));
-  const used = component === undefined ? undefined : takes.reduce((sum, { amount }) => sum + (amount ?? 0), 0);
-  const unknown = takes.filter(({ amount }) => amount === undefined).map(({ batch }) => batch.id);
+  const { used, unknown } = lot.material === "resin" || lot.material === "hardener" ? mixed(lot.material, took, unit, adhesive) : sawn(lot, took);
   const received = lot.amount?.value;
   const left = received === undefined || used === undefined || unknown.length > 0 ? undefined : Math.max(0, received - used);
   return {
-    lot, unit, received, used, unknown, left, recalled, batches: batches.map(({ id }) => id), lastDay: last?.day, life: lifeOf(record.day, last?.day),
+    lot, unit, received, used, unknown, left, recalled, cuts: took.cuts, batches: took.batches.map(({ id }) => id), lastDay: last?.day, life: lifeOf(record.day, last?.day),
   };
+}
+
+function mixed(component: "resin" | "hardener", { batches }: Took, unit: string, adhesive: Adhesive | undefined): Use {
+  const takes = batches.map((batch) => ({ batch, amount: taken(batch[component], unit, adhesive?.density?.[component].value) }));
+  return { used: takes.reduce((sum, { amount }) => sum + (amount ?? 0), 0), unknown: takes.filter(({ amount }) => amount === undefined).map(({ batch }) => batch.id) };
+}
+
+/** Wood that was glued before anything was noted as cut from its lot was cut all the same: how much is never guessed. Of other things only cuts tell. */
+function sawn({ material }: Lot, { batches, cuts }: Took): Use {
+  const first = cuts.reduce<string | undefined>((day, cut) => (day === undefined || cut.day < day ? cut.day : day), undefined);
+  const unknown = batches.filter(({ day }) => first === undefined || day < first).map(({ id }) => id);
+  const isTold = cuts.length > 0 || (batches.length === 0 && material !== "other");
+  return { unknown, ...(isTold && { used: cuts.reduce((sum, { amount }) => sum + amount.value, 0) }) };
 }
 
 /** What a batch took of a lot, in the lot's unit; undefined where it is not noted or no density turns the one measure into the other. */
@@ -61,14 +79,15 @@ function lifeOf(today: string, last: string | undefined): LotStock["life"] {
 }
 
 /** More used than came: some amount or some lot is noted wrong, and nothing that rests on the lot is as the record has it. */
-function overdrawn({ lot, unit, used, batches }: LotStock): Finding[] {
+function overdrawn({ lot, unit, used, batches, cuts }: LotStock): Finding[] {
   if (lot.amount === undefined || used === undefined || atMost(used, lot.amount.value)) return [];
-  const find = finder({ kind: "lot", id: lot.id }, batches.map((id) => ({ kind: "batch", id })));
-  const sentence = `By the batches noted ${amountWords(used, unit)} of lot ${lot.id} were used, and ${lot.amount.typed} came: an amount or a lot is noted wrong.`;
-  return [find("stock", "caution", { sentence })];
+  const [by, found, refs] = cuts.length > 0 ? (["cuts", sawnWords(used, lot.amount.value, unit), cuts.map(({ entry }): Ref => ({ kind: "entry", id: entry }))] as const) : (["batches", amountWords(used, unit), batches.map((id): Ref => ({ kind: "batch", id }))] as const);
+  const sentence = `By the ${by} noted ${found} of lot ${lot.id} were used, and ${lot.amount.typed} came: an amount or a lot is noted wrong.`;
+  return [finder({ kind: "lot", id: lot.id }, refs)("stock", "caution", { sentence })];
 }
 
 const amountWords = (amount: number, unit: string): string => (unit === "kg" ? `${figure(amount * 1000, 1)} g` : `${figure(amount * 1e6, 1)} ml`);
+const sawnWords = (amount: number, limit: number, unit: string): string => (unit === "m³" ? `${apart(amount * 1000, limit * 1000, 2)} dm³` : `${apart(amount, limit, 2)} ${unit}`);
 
 function needOf(adhesive: Adhesive, area: number, lots: readonly LotStock[]): AdhesiveNeed[] {
   // Nothing is needed where no area waits.

@@ -8,7 +8,7 @@ import type { Shown } from "./shown.ts";
 import { WITHHELD } from "./veil.ts";
 import { traceIndex } from "./trace-index.ts";
 
-const UNITS: { readonly [unit: string]: string } = { "m²": "m2", "m³": "m3", N: "n", Pa: "pa", "°C": "degc", "1": "share", "kg/m³": "kg_m3", "kg/m²": "kg_m2", "1/m": "per_m" };
+export const UNITS: { readonly [unit: string]: string } = { "m²": "m2", "m³": "m3", N: "n", Pa: "pa", "°C": "degc", "1": "share", "kg/m³": "kg_m3", "kg/m²": "kg_m2", "1/m": "per_m" };
 
 /** Measures of any kind stand in one column, with their unit beside them. */
 export function measurementRows(shown: Shown): Row[] {

@@ -1,5 +1,6 @@
 import { stringify } from "csv-stringify/sync";
 import { holdPointRows, measurementRows, scaleRows, taskRows, weightRows } from "./ledger-measures.ts";
+import { cutRows, stockRows } from "./ledger-stock.ts";
 import { batchRows, findingRows, hoursRows, jointRows, pieceRows, type Cell, type Row } from "./ledger-rows.ts";
 import { amendmentRows } from "./amendment-rows.ts";
 import type { Shown } from "./shown.ts";
@@ -12,7 +13,7 @@ export interface Ledger {
 
 const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])[] = [
   ["hours", hoursRows], ["batches", batchRows], ["pieces", pieceRows], ["joints", jointRows], ["findings", findingRows], ["amendments", amendmentRows],
-  ["measurements", measurementRows], ["hold-points", holdPointRows], ["weights", weightRows], ["scales", scaleRows], ["tasks", taskRows],
+  ["measurements", measurementRows], ["hold-points", holdPointRows], ["weights", weightRows], ["scales", scaleRows], ["tasks", taskRows], ["cuts", cutRows], ["stock", stockRows],
 ];
 
 /** Whether an edition has ledgers: public only where the aircraft file says so. */
@@ -27,7 +28,7 @@ export function hasLedgers({ edition, record }: Shown): boolean {
  * JSON: `{ aircraft, edition, day, rows: [{ column: value }] }`. A value is text, a number, a list of ids, or null where nothing was noted.
  * Columns that end in `_typed` hold what the builder typed; those beside them the value in the unit their name ends in:
  * `_kg`, `_m`, `_m2`, `_m3`, `_n`, `_pa`, `_degc` (°C), `_s` (seconds), `_epoch_s` (seconds since 1970-01-01T00:00Z), `_share` (1 = 100 %), `_kg_m`.
- * Measurements have their unit in a column of its own. Tasks are shared out in points of one.
+ * Measurements, cuts and stock have their unit in a column of its own. Tasks are shared out in points of one.
  * Numbers are not rounded. Findings carry the id of their rule; `rests_on` lists `kind:id`.
  *
  * CSV (RFC 4180, UTF-8, one heading row): lists are ids with blanks between them, null is an empty field. A text that a spreadsheet

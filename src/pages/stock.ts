@@ -2,9 +2,10 @@
 import { LOSS, LOSS_SOURCE, reckonStock, SOON } from "../evidence/stock.ts";
 import type { AdhesiveNeed, LotStock, Part } from "../evidence/types/stock.ts";
 import type { Finding } from "../evidence/types.ts";
+import { atMost } from "../reckoning/compare.ts";
 import type { Lot } from "../record/types.ts";
 import type { Shown } from "./shown.ts";
-import { counted, dateWords, inUnits, listed, percent, quantityWords } from "./words.ts";
+import { counted, dateWords, inUnits, listed, percent, quantityWords, timberInUnits } from "./words.ts";
 
 export interface StockPage {
   readonly adhesives: readonly { readonly title: string; readonly lots: readonly StockRow[] }[];
@@ -35,7 +36,6 @@ export interface NeedRow {
 export function stockPage(shown: Shown): StockPage {
   const { record } = shown;
   const stock = reckonStock(record, shown.evidence);
-  const isPart = ({ lot }: LotStock): boolean => lot.material === "resin" || lot.material === "hardener";
   const row = (each: LotStock): StockRow => rowOf(shown, each);
   return {
     adhesives: [...record.adhesives.values()].map(({ id, title }) => ({ title, lots: stock.lots.filter((each) => isPart(each) && each.lot.adhesive === id).map(row) })).filter(({ lots }) => lots.length > 0),
@@ -47,21 +47,29 @@ export function stockPage(shown: Shown): StockPage {
   };
 }
 
-function rowOf(shown: Shown, { lot, unit, received, used, left, batches, unknown, lastDay, life, recalled }: LotStock): StockRow {
+function rowOf(shown: Shown, stock: LotStock): StockRow {
+  const { lot, unit, received, used, left, lastDay, life, recalled } = stock;
   const { units } = shown.record.aircraft;
-  const amount = (value: number): string => inUnits(value, unit, units);
-  const some = unknown.length > 0 ? ` and what ${listed(unknown)} took, which is not noted` : "";
+  const inUnit = isPart(stock) ? inUnits : timberInUnits;
   return {
     lot,
-    received: lot.amount === undefined ? "not noted" : quantityWords(lot.amount, units),
-    used: used === undefined ? usedIn(batches.length) : batches.length === 0 ? "nothing" : `${amount(used)}${some}`,
-    left: left === undefined ? "not known" : received !== undefined && used !== undefined && used > received && left === 0 ? "nothing, and more was used than came" : amount(left),
+    received: lot.amount === undefined ? "not noted" : quantityWords(lot.amount, units, inUnit),
+    used: usedWords(stock, (value) => inUnit(value, unit, units)),
+    left: left === undefined ? "not known" : received !== undefined && used !== undefined && !atMost(used, received) ? "nothing, and more was used than came" : inUnit(left, unit, units),
     keeps: [recalled ? "recalled" : "", keepsWords(lastDay, life)].filter((words) => words !== "").join("; "),
     urgent: recalled || life === "past" || life === "soon",
   };
 }
 
-const usedIn = (batches: number): string => (batches === 0 ? "in no batch" : `in ${counted(batches, "batch", "batches")}; how much is not noted`);
+const isPart = ({ lot }: LotStock): boolean => lot.material === "resin" || lot.material === "hardener";
+
+function usedWords(stock: LotStock, amount: (value: number) => string): string {
+  const { used, unknown, batches, cuts } = stock;
+  if (used === undefined) return batches.length === 0 ? "in no batch" : `in ${counted(batches.length, "batch", "batches")}; how much is not noted`;
+  if (cuts.length === 0 && batches.length === 0) return isPart(stock) ? "nothing" : "nothing noted";
+  if (unknown.length === 0) return amount(used);
+  return isPart(stock) ? `${amount(used)} and what ${listed(unknown)} took, which is not noted` : `${amount(used)} and, before a cut was noted, what went into ${unknown.length > 3 ? counted(unknown.length, "batch", "batches") : listed(unknown)}`;
+}
 
 function keepsWords(lastDay: string | undefined, life: LotStock["life"]): string {
   if (lastDay === undefined) return "";
@@ -89,3 +97,5 @@ function needRow(shown: Shown, { adhesive, mixed, parts }: AdhesiveNeed): NeedRo
 }
 
 export const LOSS_WORDS = `Area times the sheet’s spread for both faces together, and ${percent(LOSS)} more for what stays in the cup and is squeezed out (${LOSS_SOURCE.known}, this program’s default). Only lots in date and not recalled are counted as there.`;
+
+export const WOOD_WORDS = "Used is what entries note as cut. Where a batch was glued with wood of a lot before any cut from it was noted, that wood is not counted, and what is left is not known.";

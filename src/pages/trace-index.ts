@@ -1,6 +1,6 @@
 /** Cross references over what an edition shows, made once for all of its pages. */
 import type { MeasurementFile, PieceFile } from "../evidence/types.ts";
-import type { Batch, Entry, FilePath, Photo, Record } from "../record/types.ts";
+import type { Batch, Cut, Entry, FilePath, Photo, Record } from "../record/types.ts";
 import type { Shown } from "./shown.ts";
 
 export interface TraceIndex {
@@ -11,6 +11,8 @@ export interface TraceIndex {
   readonly holdPointsOf: ReadonlyMap<string, readonly string[]>;
   /** Pieces made for a trial. */
   readonly piecesOf: ReadonlyMap<string, readonly PieceFile[]>;
+  /** What was cut from a lot, in the order of entries. */
+  readonly cutsOf: ReadonlyMap<string, readonly Cut[]>;
   /** Every measurement once, in the order of entries. */
   readonly measurements: readonly MeasurementFile[];
   /** What is said of a photograph in the entry that shows it. */
@@ -30,6 +32,7 @@ export function traceIndex(shown: Shown): TraceIndex {
     batches: record.entries.flatMap((entry) => entry.batches),
     holdPointsOf: grouped([...evidence.holdPoints.values()].flatMap((file) => file.joints.map((joint) => [joint, file.holdPoint.id] as const))),
     piecesOf: grouped([...evidence.pieces.values()].flatMap((file) => (file.piece.trial === undefined ? [] : [[file.piece.trial, file] as const]))),
+    cutsOf: grouped(record.entries.flatMap((entry) => entry.cuts.map((cut) => [cut.lot, cut] as const))),
     measurements: measurementsIn(shown),
     photos: new Map(record.entries.flatMap((entry) => entry.photos.map((photo) => [photo.file, photo]))),
     assemblies: parentsFirst(record),

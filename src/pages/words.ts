@@ -106,11 +106,11 @@ const SHOWN_IN: { readonly [units in Units]: { readonly [unit: string]: Conversi
 const IMPERIAL_TYPED = /(?:\d|\s|\/)(?:in|inch|inches|ft|feet|lb|lbs|lbf|oz|psi|ksi|°F|degF|fl oz|in²|in2|sq in|ft²|ft2)\b|["'′″]|°F/;
 
 /** A quantity as typed, and after it the converted figure where it was typed in the other system of units. */
-export function quantityWords(quantity: Quantity, units: Units): string {
+export function quantityWords(quantity: Quantity, units: Units, convert = inUnits): string {
   const conversion = SHOWN_IN[units][quantity.unit];
   const typedIn: Units = IMPERIAL_TYPED.test(quantity.typed) ? "imperial" : "metric";
   if (conversion === undefined || typedIn === units || quantity.unit === "rad") return quantity.typed;
-  return `${quantity.typed} (${inUnits(quantity.value, quantity.unit, units)})`;
+  return `${quantity.typed} (${convert(quantity.value, quantity.unit, units)})`;
 }
 
 /** A value in a unit of reckoning, shown in the aircraft's units; a bare number is a share. */
@@ -123,6 +123,17 @@ export function inUnits(value: number, unit: string, units: Units): string {
   const shown = value * factor + offset;
   if (unit === "kg" && units === "metric" && Math.abs(shown) >= 1000) return `${grouped(value, 2)} kg`;
   return `${grouped(shown, Math.abs(shown) >= 100 ? 0 : decimals)} ${shownUnit}`;
+}
+
+const TIMBER_IN: typeof SHOWN_IN = {
+  metric: { kg: [1, "kg", 2], m: [1, "m", 2], "m²": [1, "m²", 2], "m³": [1000, "dm³", 1] },
+  imperial: { kg: [35.27396195 / 16, "lb", 2], m: [39.37007874 / 12, "ft", 2], "m²": [1550.0031 / 144, "ft²", 2], "m³": [61023.74409, "in³", 0] },
+};
+
+/** As {@link inUnits}, for amounts of timber: by the metre and not by the millimetre. */
+export function timberInUnits(value: number, unit: string, units: Units): string {
+  const [factor, shownUnit, decimals] = TIMBER_IN[units][unit] ?? [1, unit, 3];
+  return `${grouped(value * factor, decimals)} ${shownUnit}`;
 }
 
 /** `4.6 MB` */

@@ -1,5 +1,5 @@
 /** What there should still be of what was bought. */
-import type { Day, Lot } from "../../record/types.ts";
+import type { Cut, Day, Lot } from "../../record/types.ts";
 import type { Finding } from "../types.ts";
 
 export interface LotStock {
@@ -7,9 +7,10 @@ export interface LotStock {
   /** The unit of reckoning of the amounts: kg or m³, and for timber m or m² as well. */
   readonly unit: string;
   readonly received?: number;
-  /** What batches took by the record; undefined where nothing says how much anything took, as of timber. */
+  /** What batches took of adhesive by the record, or what was cut from timber; undefined where nothing says how much anything took. */
   readonly used?: number;
-  /** Batches that took from it, and those of them of which it is not known how much. */
+  readonly cuts: readonly Cut[];
+  /** Batches that took from it or that parts of it were glued in, and those of them of which it is not known how much: of timber those before the first cut noted. */
   readonly batches: readonly string[];
   readonly unknown: readonly string[];
   /** Received less used, never below nought; undefined where it cannot be known. More than this is not there. */
