@@ -1,6 +1,6 @@
 /** Small records written out by hand: a shop in which everything is in order, to be spoilt by one thing at a time. */
 import type {
-  Adhesive, Assembly, Batch, Departure, Entry, HoldPoint, Inspection, JointSpec, Lot, Measurement, OpenItem, Piece, PieceTest, Procedure, Record,
+  Adhesive, Assembly, Batch, Cut, Departure, Entry, HoldPoint, Inspection, JointSpec, Lot, Measurement, OpenItem, Piece, PieceTest, Procedure, Quantity, Record,
 } from "../../src/record/types.ts";
 import { celsius, d, epochOf, g, gcc, min, mm, moment, mpa, pc, range } from "./quantities.ts";
 
@@ -59,6 +59,8 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
   };
 };
 
+/** Sawn from S-1 on {@link DAY}. */
+export const cut = (amount: Quantity, change: Partial<Cut> = {}): Cut => ({ place, entry: `${change.day ?? DAY}-sawn`, day: DAY, lot: "S-1", amount, ...change });
 export const departure = (id: string, change: Partial<Departure> = {}): Departure => ({ id, place, entry: `${DAY}-other`, day: DAY, assembly: "wing", what: "another packer", why: "wider", ...FOR, ...change });
 export const openItem = (id: string, change: Partial<OpenItem> = {}): OpenItem => ({ id, place, entry: `${DAY}-other`, day: DAY, assembly: "wing", what: "corner block", ...FOR, ...change });
 export const measurement = (change: Partial<Measurement> = {}): Measurement => ({ place, entry: `${DAY}-other`, what: "rib height", assembly: "wing", dimension: "length", found: mm("62.0"), ...change });

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { reckonStock } from "../../src/evidence/stock.ts";
 import type { LotStock, Stock } from "../../src/evidence/types/stock.ts";
-import type { Adhesive, Batch, Lot, Quantity } from "../../src/record/types.ts";
-import { adhesive, assembly, batch, DAY, entry, glued, joint, lot, LOTS } from "./make.ts";
-import { g, gcc, ml, pc } from "./quantities.ts";
+import type { Adhesive, Batch, Cut, Lot, Quantity } from "../../src/record/types.ts";
+import { adhesive, assembly, batch, cut, DAY, entry, glued, joint, lot, LOTS, piece } from "./make.ts";
+import { g, gcc, ml, mm, pc } from "./quantities.ts";
 
 interface Case {
   readonly batches?: readonly Batch[];
@@ -13,6 +13,7 @@ interface Case {
   readonly areas?: readonly (number | undefined)[];
   readonly day?: string;
   readonly recalled?: string;
+  readonly cuts?: readonly Cut[];
 }
 
 const cm2 = (value: number): Quantity => ({ typed: `${value} cm²`, value: value / 1e4, unit: "m²", step: 1e-4 });
@@ -22,7 +23,8 @@ function stockOf(c: Case): Stock {
   const joints = (c.areas ?? []).map((area, at) => ({ ...joint(`W-${at + 10}`), ...(area === undefined ? {} : { area: cm2(area) }) }));
   const recall = c.recalled === undefined ? [] : [entry(`${DAY}-recall`, { recalls: [{ place: { file: "", line: 1, column: 1 }, entry: `${DAY}-recall`, day: DAY, lot: c.recalled, why: "" }] })];
   const made = glued(c.batches ?? [], [], {
-    adhesives: [adhesive({ spread, ...c.adhesive })], lots: c.lots ?? LOTS, assemblies: [assembly("wing", { joints: [joint("W-1"), ...joints] })], entries: recall,
+    adhesives: [adhesive({ spread, ...c.adhesive })], lots: c.lots ?? LOTS, assemblies: [assembly("wing", { joints: [joint("W-1"), ...joints] })],
+    entries: [...recall, ...(c.cuts ?? []).map((one) => entry(one.entry, { cuts: [one] }))],
   });
   const record = { ...made, day: c.day ?? DAY };
   return reckonStock(record, reckon(record));
@@ -55,12 +57,6 @@ describe("What is left of a lot", () => {
     expect(lotIn({ batches: two }, "S-1")).toMatchObject({ used: undefined, left: undefined, batches: ["B-1", "B-2"] });
   });
 
-  it("of timber is never reckoned, nor told as overdrawn or of an amount not known", () => {
-    const c = { lots: [...LOTS.slice(0, 4), lot("S-1", { material: "timber", adhesive: undefined, amount: g("9000") })], batches: two };
-    expect(lotIn(c, "S-1")).toMatchObject({ received: 9, used: undefined, left: undefined, unknown: [] });
-    expect(stockOf(c).findings).toEqual([]);
-  });
-
   it("is not known of a lot by volume from which an amount was taken that is not noted", () => {
     expect(lotIn({ lots: resin({ amount: ml("1000") }), batches: [batch("B-1", { resin: { lot: "R-1" } })] })).toMatchObject({ left: undefined, unknown: ["B-1"] });
   });
@@ -75,6 +71,61 @@ describe("What is left of a lot", () => {
     expect(stockOf(over).findings).toMatchObject([{ rule: "stock", severity: "caution", about: { kind: "lot", id: "R-1" }, sentence: "By the batches noted 100.5 g of lot R-1 were used, and 100 g came: an amount or a lot is noted wrong.", restsOn: [{ kind: "lot", id: "R-1" }, { kind: "batch", id: "B-1" }, { kind: "batch", id: "B-2" }] }]);
     expect(stockOf({ lots: resin({ amount: g("100.5") }), batches: two }).findings).toEqual([]);
     expect(stockOf({ lots: resin({ amount: ml("80") }), batches: two }).findings[0]?.sentence).toContain("83.8 ml of lot R-1");
+  });
+});
+
+describe("What is left of a lot of timber", () => {
+  const planks = (change: Partial<Lot> = {}): Lot[] => [...LOTS.slice(0, 4), lot("S-1", { material: "timber", adhesive: undefined, amount: metres(24), ...change })];
+  const metres = (value: number): Quantity => ({ typed: `${value} m`, value, unit: "m", step: 0.1 });
+  const one = [batch("B-1")];
+
+  it("is what came less what was cut, in the unit of what came", () => {
+    const cuts = [cut(metres(1.2)), cut(mm("800"), { day: "2025-03-12" })];
+    expect(lotIn({ lots: planks(), batches: one, cuts }, "S-1")).toMatchObject({ unit: "m", received: 24, used: 2, left: 22, unknown: [], cuts, batches: ["B-1"] });
+    expect(lotIn({ lots: planks(), cuts, batches: [] }, "S-1")).toMatchObject({ used: 2, left: 22 });
+  });
+
+  it("is never taken for all of it where batches used what nobody noted as cut", () => {
+    expect(lotIn({ lots: planks(), batches: one }, "S-1")).toMatchObject({ received: 24, used: undefined, left: undefined, unknown: ["B-1"] });
+    expect(lotIn({ lots: planks(), batches: [batch("B-1", { timber: [], pieces: [piece("B-1", 1, { lot: "S-1" })] })] }, "S-1")).toMatchObject({ used: undefined, left: undefined, batches: ["B-1"] });
+  });
+
+  it("is not known where a batch came before the first cut noted, whatever was noted after", () => {
+    const batches = [batch("B-1"), batch("B-2", {}, "2025-03-11"), batch("B-3", {}, "2025-03-12")];
+    const cuts = [cut(metres(2), { day: "2025-03-12" }), cut(metres(1), { day: "2025-03-11" })];
+    expect(lotIn({ lots: planks(), batches, cuts }, "S-1")).toMatchObject({ used: 3, left: undefined, unknown: ["B-1"] });
+    expect(lotIn({ lots: planks(), batches: batches.slice(1), cuts }, "S-1")).toMatchObject({ used: 3, left: 21, unknown: [] });
+  });
+
+  it("is all that came where nothing was cut or glued, but of other things nothing is said", () => {
+    expect(lotIn({ lots: planks(), batches: [] }, "S-1")).toMatchObject({ used: 0, left: 24, unknown: [] });
+    expect(lotIn({ lots: planks({ material: "plywood" }), batches: [] }, "S-1")).toMatchObject({ used: 0, left: 24 });
+    expect(lotIn({ lots: planks({ material: "other" }), batches: [] }, "S-1")).toMatchObject({ used: undefined, left: undefined, unknown: [] });
+    expect(lotIn({ lots: planks({ material: "other" }), batches: [], cuts: [cut(metres(2))] }, "S-1")).toMatchObject({ used: 2, left: 22 });
+  });
+
+  it("is not known where nothing says how much came, while what was cut is", () => {
+    expect(lotIn({ lots: planks({ amount: undefined }), batches: one, cuts: [cut(g("750"))] }, "S-1")).toMatchObject({ unit: "kg", received: undefined, used: 0.75, left: undefined });
+  });
+
+  it("is never below nought: more cut than came is told with the entries that cut it", () => {
+    const told = (amount: Quantity, ...of: Quantity[]) => {
+      const c = { lots: planks({ amount }), batches: one, cuts: of.map((each, at) => cut(each, { day: `2025-03-0${at + 1}` })) };
+      return { left: lotIn(c, "S-1").left, findings: stockOf(c).findings };
+    };
+    expect(told(metres(24), metres(20), metres(4.004))).toMatchObject({ left: 0, findings: [{
+      rule: "stock", severity: "caution", about: { kind: "lot", id: "S-1" }, sentence: "By the cuts noted 24.004 m of lot S-1 were used, and 24 m came: an amount or a lot is noted wrong.",
+      restsOn: [{ kind: "lot", id: "S-1" }, { kind: "entry", id: "2025-03-01-sawn" }, { kind: "entry", id: "2025-03-02-sawn" }],
+    }] });
+    expect(told(metres(0.3), metres(0.1), metres(0.2))).toMatchObject({ left: 0, findings: [] });
+    expect(told(ml("12000"), ml("12500")).findings[0]?.sentence).toContain("12.50 dm³ of lot S-1 were used, and 12000 ml came");
+    expect(told(g("900"), g("950")).findings[0]?.sentence).toContain("0.95 kg of lot S-1 were used, and 900 g came");
+  });
+
+  it("counts no lot's cuts for another", () => {
+    const lots = [...planks(), lot("S-2", { material: "timber", adhesive: undefined, amount: metres(10) })];
+    const c = { lots, batches: [], cuts: [cut(metres(2)), cut(metres(3), { lot: "S-2", day: "2025-03-11" })] };
+    expect([lotIn(c, "S-1").left, lotIn(c, "S-2").left]).toEqual([22, 7]);
   });
 });
 

@@ -90,6 +90,7 @@ function amendedSession({ words, people, lots }: Around, where: string, owner: A
   const number = (what: string, unit: string, whole: number, audience = owner): string => `${words.number(`${where}: amended ${what}`, audience, whole)} ${unit}`;
   const say = (what: string, audience: Audience): string => words.say(`${where}: amended ${what}`, audience);
   return {
+    cut: (lots.get("timber") ?? []).map(({ id: lot, audience }) => ({ lot, amount: number("cut", "g", 13, narrowest(owner, audience)) })),
     hours: inBoth(people).map(({ id: who }) => ({ who, task: "gluing", time: "2:30" })),
     batches: [{
       id: batch, resin: { mass: number("mass of resin", "g", 62) }, shop: { surface: number("temperature of the surfaces", "°C", 18) }, moisture: number("moisture", "%", 9), struck: ["closed"],

@@ -45,6 +45,7 @@ export async function session(around: Around, day: string, audience: Audience, j
   const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
   files[`entries/${id}.md`] = file({
     date: day, title: say("title"), assembly: "wing", for: audience,
+    cut: (lots.get("timber") ?? []).map(({ id: from, audience: seen }) => ({ lot: from, amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g` })),
     hours: inBoth(people).map(({ id: who }, at) => ({ who, task: "gluing", time: `${at + 1}:00` })),
     batches: [{
       id: batch, adhesive: "glue", mixed: "14:03", closed: "14:21", scale: "0.1 g", resin: { lot: lot("resin"), mass: number("mass of resin", "g") }, hardener: { lot: lot("hardener"), mass: number("mass of hardener", "g", 31) },

@@ -3,7 +3,7 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf } from "../../src/pages/edition.ts";
 import type { Edition, Site } from "../../src/pages/shown.ts";
 import type { Person, Record, Trial } from "../../src/record/types.ts";
-import { assembly, batch, departure, entry, holdPoint, inspection, joint, lot, measurement, openItem, piece, procedure, record, test } from "../evidence/make.ts";
+import { assembly, batch, cut, departure, entry, holdPoint, inspection, joint, lot, measurement, openItem, piece, procedure, record, test } from "../evidence/make.ts";
 import { d, g, mm, mpa, newton, pc, range } from "../evidence/quantities.ts";
 
 const place = { file: "example.md", line: 1, column: 1 };
@@ -11,11 +11,15 @@ const person = (id: string, name: string, role: Person["role"], audience: Person
 
 const people = [person("ada", "Ada Vollmer", "builder"), person("jo", "Jo Ferrand", "helper", "inspector"), { ...person("ins", "Piet Hallam", "inspector"), authority: "Inspector 0421" }];
 
+const metres = (typed: string) => ({ typed: `${typed} m`, value: Number(typed), unit: "m", step: 0.1 });
+const squareCentimetres = (typed: string) => ({ typed: `${typed} cm²`, value: Number(typed) / 1e4, unit: "m²", step: 1e-4 });
+
 const lots = [
   lot("R-1", { title: "Resin, first tin", number: "88-1204", supplier: "Kettle Lane Stores", certificate: "certificates/r-1.pdf" }),
   lot("R-2", { title: "Resin, second tin", number: "88-1377" }),
   lot("H-1", { title: "Hardener", material: "hardener", number: "51-0090" }),
-  lot("S-1", { title: "Spruce plank", material: "timber", adhesive: undefined, species: "Sitka spruce", moisture: pc("11.2"), audience: "inspector" }),
+  lot("S-1", { title: "Spruce plank", material: "timber", adhesive: undefined, species: "Sitka spruce", moisture: pc("11.2"), amount: metres("24"), audience: "inspector" }),
+  lot("P-1", { title: "Birch ply, 1.5 mm", material: "plywood", adhesive: undefined, amount: { typed: "2 m²", value: 2, unit: "m²", step: 1 } }),
 ];
 
 const fin = assembly("fin", {
@@ -46,7 +50,7 @@ const again = batch("B-003", { joints: ["F-J2"], resin: { lot: "R-2", mass: g("4
 const hidden = batch("B-004", { joints: ["F-J3"], temperature: undefined, resin: { mass: g("30.0") }, hardener: { lot: "H-1", mass: g("15.0") }, pieces: [] }, "2025-03-28");
 
 const entries = [
-  entry("2025-03-10-glue", { title: "Lower rib", assembly: "fin", batches: [good], hours: [{ place, who: "ada", task: "gluing", minutes: 150, typed: "2:30", assembly: "fin" }, { place, who: "jo", task: "gluing", minutes: 60, typed: "1:00", assembly: "fin" }],
+  entry("2025-03-10-glue", { title: "Lower rib", assembly: "fin", cuts: [cut(metres("1.2"), { entry: "2025-03-10-glue" }), cut(squareCentimetres("4500"), { entry: "2025-03-10-glue", lot: "P-1" })], batches: [good], hours: [{ place, who: "ada", task: "gluing", minutes: 150, typed: "2:30", assembly: "fin" }, { place, who: "jo", task: "gluing", minutes: 60, typed: "1:00", assembly: "fin" }],
     photos: [{ place, file: "photos/rib.jpg", alt: "The lower rib in its clamps", audience: "public" }, { place, file: "photos/jo.jpg", alt: "Jo holding the clamps", audience: "inspector" }],
     raised: [openItem("O-1", { entry: "2025-03-10-glue", day: "2025-03-10", assembly: "fin", what: "Seal the end grain of the posts", before: "F-H1" })] }),
   entry("2025-03-12-glue", { title: "Rear post", assembly: "fin", batches: [offRatio] }),
@@ -57,7 +61,7 @@ const entries = [
     weighed: [weighing("2025-03-20", "Front post", "0.42", { arm: mm("-120.0") }), weighing("2025-03-20", "Front post, shaped", "0.39", { arm: mm("-118.0"), insteadOf: ["Front post"] }), weighing("2025-03-20", "Hinge", "0.051")],
     departures: [departure("D-1", { entry: "2025-03-20-tests", day: "2025-03-20", assembly: "fin", what: "Posts 1.1 mm too far apart at the top", why: "The jig had moved", audience: "inspector" })] }),
   entry("2025-03-25-glue", { title: "Rear post again", assembly: "fin", batches: [again], reworks: [{ place, entry: "2025-03-25-glue", day: "2025-03-25", joints: ["F-J2"], why: "B-002 failed in the glue line" }] }),
-  entry("2025-03-28-glue", { title: "Left skin", assembly: "fin", batches: [hidden], audience: "inspector", hours: [{ place, who: "ada", task: "gluing", minutes: 90, typed: "1:30", assembly: "fin" }],
+  entry("2025-03-28-glue", { title: "Left skin", assembly: "fin", cuts: [cut(squareCentimetres("3700"), { entry: "2025-03-28-glue", day: "2025-03-28", lot: "P-1" })], batches: [hidden], audience: "inspector", hours: [{ place, who: "ada", task: "gluing", minutes: 90, typed: "1:30", assembly: "fin" }],
     measurements: [height("2025-03-28-glue", "right", "403.5", { pairTolerance: mm("1.0") })], weighed: [{ ...weighing("2025-03-28", "Skin", "0.9", { arm: mm("20.0") }), entry: "2025-03-28-glue" }],
     scales: { place, entry: "2025-03-28-glue", day: "2025-03-28", what: "Fin in its cradle", left: kg("0.8"), right: kg("0.8"), third: kg("0.4"), at: "tail", mains: mm("100.0"), wheelbase: mm("500.0") } }),
   entry("2025-04-02-look", { title: "A visit", assembly: "fin", recalls: [{ place, entry: "2025-04-02-look", day: "2025-04-02", lot: "R-2", why: "The maker found the tin under strength", reference: "Notice 7" }],

@@ -7,7 +7,7 @@ import { exampleRecord, exampleSite } from "./example.ts";
 
 interface Json { readonly aircraft: string; readonly edition: string; readonly day: string; readonly rows: readonly { readonly [column: string]: unknown }[] }
 
-const NAMES = ["hours", "batches", "pieces", "joints", "findings", "measurements", "hold-points", "weights", "scales", "tasks"];
+const NAMES = ["hours", "batches", "pieces", "joints", "findings", "measurements", "hold-points", "weights", "scales", "tasks", "cuts", "stock"];
 const { shown } = exampleSite("inspector");
 const texts = new Map(ledgersOf(shown).map(({ path, text }) => [path, text]));
 const json = (name: string): Json => JSON.parse(texts.get(`data/${name}.json`) ?? "") as Json;
@@ -70,6 +70,18 @@ describe("ledgers", () => {
     expect(json("tasks").rows.map((row) => [row["task"], row["applicable"], row["maker"], row["amateur_fabrication"]])).toEqual([["T-1", "yes", 0, 0.7], ["T-2", "yes", 1, 0], ["T-3", "no", null, null]]);
   });
 
+  test("cuts and stock have their unit beside them, and say of each lot what is left at most or that it is not known", () => {
+    expect(json("cuts").rows).toEqual([
+      { entry: "2025-03-10-glue", day: "2025-03-10", lot: "S-1", unit: "m", amount_typed: "1.2 m", amount: 1.2 },
+      { entry: "2025-03-10-glue", day: "2025-03-10", lot: "P-1", unit: "m2", amount_typed: "4500 cm²", amount: 0.45 },
+      { entry: "2025-03-28-glue", day: "2025-03-28", lot: "P-1", unit: "m2", amount_typed: "3700 cm²", amount: 0.37 },
+    ]);
+    const stock = new Map(json("stock").rows.map((row) => [row["lot"], row]));
+    expect(stock.get("S-1")).toEqual({ lot: "S-1", title: "Spruce plank", material: "timber", received_day: "2025-01-10", good_until_day: "2026-01-10", recalled: "no", unit: "m", received_typed: "24 m", received: 24, used: 1.2, used_unknown_batches: [], left_at_most: 22.8 });
+    expect(stock.get("P-1")).toMatchObject({ unit: "m2", received: 2, used: expect.closeTo(0.82, 12), left_at_most: expect.closeTo(1.18, 12) });
+    expect(stock.get("R-2")).toMatchObject({ recalled: "yes", unit: "kg", received: null, used: 0.04, left_at_most: null });
+  });
+
   test("text that a spreadsheet would run has an apostrophe before it in CSV, and is itself in JSON", () => {
     const record = exampleRecord();
     const entries = record.entries.map((entry) => ({ ...entry, tests: entry.tests.map((one) => ({ ...one, note: "=HYPERLINK(1)" })) }));
@@ -85,6 +97,9 @@ describe("ledgers", () => {
     const made = { ...record, aircraft: { ...record.aircraft, publicShows: ["ledgers" as const] } };
     const open = ledgersOf(editionOf(made, reckon(made), "public"));
     expect(open.map(({ path }) => path)).toEqual(NAMES.filter((name) => name !== "scales").flatMap((name) => [`data/${name}.json`, `data/${name}.csv`]));
+    const rows = (name: string): Json["rows"] => (JSON.parse(open.find(({ path }) => path === `data/${name}.json`)?.text ?? "") as Json).rows;
+    expect(rows("cuts")).toMatchObject([{ lot: "P-1", amount: 0.45 }]);
+    expect(rows("stock").map((row) => [row["lot"], row["used"]])).toContainEqual(["P-1", 0.45]);
     expect(open.some(({ text }) => text.includes("Vollmer") || text.includes("B-004"))).toBe(false);
   });
 

@@ -1,6 +1,6 @@
 /** A record of random shape in which every text that a builder can type is a word of its own, and what is known of who may see each word. */
 import type { Amendment, Audience, Batch, ClimateLog, Departure, Entry, Lot, Measurement, OpenItem, Passage, Person, Piece, PieceTest, Quantity, Record, Trial, Withheld } from "../../src/record/types.ts";
-import { assembly, batch, departure, entry, holdPoint, inspection, joint, lot, measurement, openItem, piece, record, test } from "../evidence/make.ts";
+import { assembly, batch, cut, departure, entry, holdPoint, inspection, joint, lot, measurement, openItem, piece, record, test } from "../evidence/make.ts";
 import { g, mm, newton } from "../evidence/quantities.ts";
 
 export type Pick = <T>(...from: readonly T[]) => T;
@@ -62,7 +62,7 @@ function lotsOf({ anyone, say }: Pick4): Lot[] {
   return (["resin", "hardener", "timber"] as const).flatMap((material) => [0, 1].map(() => {
     const audience = anyone();
     return lot(say(audience), {
-      material, audience, title: say(audience), number: say(audience), supplier: say(audience, "suppliers"), certificate: say(audience, "certificates"), species: say(audience),
+      material, audience, title: say(audience), number: say(audience), amount: worded(material === "timber" ? mm("9000") : g("900"), say(audience)), supplier: say(audience, "suppliers"), certificate: say(audience, "certificates"), species: say(audience),
       ...(material === "timber" ? { adhesive: undefined } : {}), body: prose(say, anyone, audience, []),
     });
   }));
@@ -105,7 +105,7 @@ function prose(say: Ground["say"], anyone: Ground["anyone"], owner: Audience, li
 interface Session { readonly entry: Entry; readonly audience: Audience; readonly batches: readonly Batch[]; readonly raised: readonly OpenItem[]; readonly departures: readonly Departure[] }
 
 function session(ground: Ground, at: number): Session {
-  const { anyone, say, pick, people } = ground;
+  const { anyone, say, pick, people, lots } = ground;
   const audience = anyone();
   const id = `${day(at)}-${say(audience)}`;
   const of = { entry: id, day: day(at) };
@@ -116,6 +116,7 @@ function session(ground: Ground, at: number): Session {
   const file = `photos/${say(narrowest(photo, audience))}`;
   const made = entry(id, {
     audience, title: say(audience), batches, raised, departures,
+    cuts: lots.filter(({ material }) => material === "timber").map((one) => cut(worded(mm("900"), say(narrowest(audience, one.audience))), { ...of, lot: one.id })),
     hours: [{ place, who: pick(...people).id, task: say(audience), minutes: 30, typed: say(audience), assembly: "wing" }],
     measurements: [measurement({ ...of, what: say(audience), drawing: worded(mm("60.0"), say(audience)), found: worded(mm("62.0"), say(audience)), tolerance: { typed: say(audience), minus: -0.0001, plus: 0.0001 }, departure: pick(undefined, departures[0]?.id) }),
       measurement({ ...of, place: { ...place, line: 2 }, what: say(audience), limits: { typed: say(audience), most: pick(0.01, 0.1) }, pair: say(audience), side: "left", found: worded(mm("20.0"), say(audience)) }), side(ground, audience, of, at)],
