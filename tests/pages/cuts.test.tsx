@@ -24,7 +24,7 @@ const uncut = (): Record => changed({ entries: exampleRecord().entries.map((entr
 
 describe("Timber on hand", () => {
   test("is what came less what was cut, by the metre and the square metre", () => {
-    expect(stock("inspector")).toEqual([["S-1", "24 m", "1.20 m", "22.80 m", "until 10 January 2026"], ["P-1", "2 m²", "0.82 m²", "1.18 m²", "until 10 Jan 2026"]]);
+    expect(stock("inspector")).toEqual([["S-1", "24 m", "1.20 m", "22.80 m", "until 10 January 2026"], ["P-1", "2 m²", "0.82 m²", "1.18 m²", "until 10 January 2026"]]);
   });
 
   test("is reckoned over what an edition shows: neither hidden lots nor the cuts of hidden days", () => {
