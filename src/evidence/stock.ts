@@ -59,7 +59,7 @@ function mixed(component: "resin" | "hardener", { batches }: Took, unit: string,
 
 /** Wood that was glued before anything was noted as cut from its lot was cut all the same: how much is never guessed. Of other things only cuts tell. */
 function sawn({ material }: Lot, { batches, cuts }: Took): Use {
-  const first = cuts.reduce<string | undefined>((day, cut) => (day === undefined || cut.day < day ? cut.day : day), undefined);
+  const first = cuts[0]?.day;
   const unknown = batches.filter(({ day }) => first === undefined || day < first).map(({ id }) => id);
   const isTold = cuts.length > 0 || (batches.length === 0 && material !== "other");
   return { unknown, ...(isTold && { used: cuts.reduce((sum, { amount }) => sum + amount.value, 0) }) };

@@ -87,6 +87,7 @@ describe("What is left of a lot of timber", () => {
 
   it("is never taken for all of it where batches used what nobody noted as cut", () => {
     expect(lotIn({ lots: planks(), batches: one }, "S-1")).toMatchObject({ received: 24, used: undefined, left: undefined, unknown: ["B-1"] });
+    expect(stockOf({ lots: planks(), batches: one }).findings).toEqual([]);
     expect(lotIn({ lots: planks(), batches: [batch("B-1", { timber: [], pieces: [piece("B-1", 1, { lot: "S-1" })] })] }, "S-1")).toMatchObject({ used: undefined, left: undefined, batches: ["B-1"] });
   });
 
@@ -119,6 +120,7 @@ describe("What is left of a lot of timber", () => {
     }] });
     expect(told(metres(0.3), metres(0.1), metres(0.2))).toMatchObject({ left: 0, findings: [] });
     expect(told(ml("12000"), ml("12500")).findings[0]?.sentence).toContain("12.50 dm³ of lot S-1 were used, and 12000 ml came");
+    expect(told(ml("12000"), ml("12000.4")).findings[0]?.sentence).toContain("12.0004 dm³ of lot S-1");
     expect(told(g("900"), g("950")).findings[0]?.sentence).toContain("0.95 kg of lot S-1 were used, and 900 g came");
   });
 
