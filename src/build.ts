@@ -60,7 +60,7 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
   const { content, out } = request;
   const making = await beginOutput(out, content);
   try {
-    const pictures = await openPictures(request.cache);
+    const pictures = openPictures(request.cache);
     const prepared = await prepare(request, tell, { pictures });
     if ("problems" in prepared) return prepared;
     const { record } = prepared;
@@ -85,13 +85,13 @@ export interface Kept {
   readonly pictures: PictureCache;
 }
 
-export function openPictures(cache: string): Promise<PictureCache> {
+export function openPictures(cache: string): PictureCache {
   return PictureCache.open(join(cache, "pictures"));
 }
 
 /** Reads a record and makes its pictures ready; nothing is written but the cache. */
 export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept): Promise<Prepared> {
-  const { memory, pictures }: Kept = kept ?? { pictures: await openPictures(request.cache) };
+  const { memory, pictures }: Kept = kept ?? { pictures: openPictures(request.cache) };
   const read = await readRecord(request.content, { ...dates(request), ...(memory === undefined ? {} : { memory }) });
   if ("problems" in read) return read;
   tell.line(readWords(read.record));

@@ -30,7 +30,9 @@ export function entryView(shown: Shown, entry: Entry): EntryView {
 
 /** Whether the prose shows the photograph where it speaks of it. */
 function placedInProse(entry: Entry, { file }: Photo): boolean {
-  const name = file.slice(file.lastIndexOf("/") + 1).replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+  const plain = file.slice(file.lastIndexOf("/") + 1);
+  if (entry.body.every(({ markdown }) => !markdown.includes(plain))) return false;
+  const name = plain.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
   const image = new RegExp(`!\\[[^\\]]*\\]\\(<?(?:[^)\\s]*/)?${name}[>\\s)]`, "u");
   return entry.body.some(({ markdown }) => image.test(markdown));
 }

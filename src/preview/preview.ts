@@ -61,7 +61,7 @@ export async function startPreview(request: PreviewRequest, tell: PreviewTeller)
 
 /** Reads and reckons the record whole each time, but parses only files that changed; pages are left for those who ask for them. */
 export async function renewing(request: PrepareRequest & Pick<PreviewRequest, "edition">, site: SiteOnDemand, tell: Teller): Promise<() => Promise<Renewed>> {
-  const kept = { memory: new Map(), pictures: await openPictures(request.cache) };
+  const kept = { memory: new Map(), pictures: openPictures(request.cache) };
   return async () => {
     const prepared = await prepare(request, tell, kept);
     if ("problems" in prepared) return prepared;

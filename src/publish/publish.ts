@@ -71,5 +71,8 @@ function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready:
 export async function place(placings: readonly Placing[], folder: string): Promise<void> {
   const folders = new Set(placings.map(({ to }) => dirname(join(folder, to))));
   for (const each of folders) await mkdir(each, { recursive: true });
-  for (const { from, to, original } of placings) await (original ? copyFile(from, join(folder, to)) : linkOrCopy(from, join(folder, to)));
+  for (const { from, to, original } of placings) {
+    if (original) await copyFile(from, join(folder, to));
+    else linkOrCopy(from, join(folder, to));
+  }
 }

@@ -19,7 +19,7 @@ const made = (name: string): Buffer => readFileSync(join(MADE, name));
 const clip = (file: string): Wanted => ({ file, place: { file: "entries/2031-01-01-a.md", line: 4, column: 9 }, use: "clip" });
 
 async function ready(content: string, names: readonly string[], cacheFolder = scratch()): Promise<ReadyFiles> {
-  const cache = await PictureCache.open(cacheFolder);
+  const cache = PictureCache.open(cacheFolder);
   const found = await readyFiles(content, names.map(clip), cache, () => undefined);
   await cache.close();
   return found;

@@ -13,7 +13,7 @@ const place = { file: "entries/2031-01-01-a.md", line: 4, column: 9 };
 const picture = (file: string): Wanted => ({ file, place, use: "picture" });
 
 async function ready(content: string, wanted: readonly Wanted[], cacheFolder: string): Promise<ReadyFiles> {
-  const cache = await PictureCache.open(cacheFolder);
+  const cache = PictureCache.open(cacheFolder);
   const found = await readyFiles(content, wanted, cache, () => undefined);
   await cache.close();
   return found;
@@ -92,7 +92,7 @@ describe("A photograph made ready", () => {
     const folder = scratch();
     writeAll(content, { "a.txt": "one" });
     const look = async (): Promise<string> => {
-      const cache = await PictureCache.open(folder);
+      const cache = PictureCache.open(folder);
       const digest = await cache.digestOf(join(content, "a.txt"));
       await cache.close();
       return digest;
@@ -141,7 +141,7 @@ describe("A photograph made ready", () => {
     const [kept, gone] = [picture("photos/jig.jpg"), picture("photos/old.jpg")];
     writeAll(content, { "photos/jig.jpg": await lyingPhoto(400, 300), "photos/old.jpg": await lyingPhoto(200, 300) });
     await ready(content, [kept, gone], folder);
-    const cache = await PictureCache.open(folder);
+    const cache = PictureCache.open(folder);
     await readyFiles(content, [kept], cache, () => undefined);
     expect(await cache.prune()).toBe(1);
     expect(readFileSync(join(folder, "seen.json"), "utf8")).not.toContain("old.jpg");

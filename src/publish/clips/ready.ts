@@ -20,7 +20,7 @@ export async function readyClip(content: string, wanted: Wanted, cache: PictureC
   const kind = `clip-${container}`;
   const digest = await cache.digestOf(path);
   const { size } = await stat(path);
-  const found = await cache.find<Facts>(kind, digest);
+  const found = cache.find<Facts>(kind, digest);
   if (found !== undefined) return { ready: filmOf(found, path, size, digest, container), decoded: false };
   try {
     const kept = await cache.make(kind, digest, async (making): Promise<Facts> => {

@@ -48,7 +48,7 @@ async function swap(folder: string, target: string): Promise<void> {
   for (const file of await foreignFiles(target)) {
     if (existsSync(join(folder, file))) throw new OutputRefused(`${join(target, file)} is not from an earlier build, and this one has a file of that name. Move it elsewhere and build again.`);
     await mkdir(dirname(join(folder, file)), { recursive: true });
-    await linkOrCopy(join(target, file), join(folder, file));
+    linkOrCopy(join(target, file), join(folder, file));
   }
   if (exchangeAtOnce(folder, target)) return rm(folder, { recursive: true });
   oneAfterTheOther(target, folder, former);

@@ -1,10 +1,15 @@
-import { constants, copyFile, link, lstat, readlink, symlink } from "node:fs/promises";
+import { constants, copyFileSync, linkSync, lstatSync, readlinkSync, symlinkSync } from "node:fs";
 
-/** Puts a file at another place without copying its bytes where the disk can do so; a symbolic link stays one. The folder it goes into must be there. */
-export async function linkOrCopy(from: string, to: string): Promise<void> {
-  if ((await lstat(from)).isSymbolicLink()) return symlink(await readlink(from), to);
-  await link(from, to).catch((error: NodeJS.ErrnoException) => {
-    if (error.code === "EEXIST") throw error;
-    return copyFile(from, to, constants.COPYFILE_FICLONE);
-  });
+/**
+ * Puts a file at another place without copying its bytes where the disk can do so; a symbolic link stays one. The folder it goes into must be there.
+ * Waiting for the disk takes a tenth of what it costs to be told later, and a site has some ten thousand files.
+ */
+export function linkOrCopy(from: string, to: string): void {
+  if (lstatSync(from).isSymbolicLink()) return symlinkSync(readlinkSync(from), to);
+  try {
+    linkSync(from, to);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") throw error;
+    copyFileSync(from, to, constants.COPYFILE_FICLONE);
+  }
 }

@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from "node:crypto";
-import { createReadStream, statSync } from "node:fs";
+import { createReadStream, readFileSync, statSync } from "node:fs";
 import { mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { dirname, join, sep } from "node:path";
 import { RECIPE } from "./recipe.ts";
@@ -39,9 +39,9 @@ export class PictureCache {
     this.#root = root;
   }
 
-  static async open(root: string): Promise<PictureCache> {
+  static open(root: string): PictureCache {
     const cache = new PictureCache(root);
-    await cache.#readSights();
+    cache.#readSights();
     return cache;
   }
 
@@ -58,11 +58,11 @@ export class PictureCache {
   }
 
   /** What was kept for this content under `kind`, or undefined. */
-  async find<Facts>(kind: string, digest: string): Promise<Kept<Facts> | undefined> {
+  find<Facts>(kind: string, digest: string): Kept<Facts> | undefined {
     const folder = this.#folder(kind, digest);
     const known = this.#kept.get(folder);
     if (known !== undefined) return known as Kept<Facts>;
-    const facts = await readJson<Facts>(join(folder, "facts.json"));
+    const facts = readJson<Facts>(join(folder, "facts.json"));
     return facts === undefined ? undefined : this.#remembered({ folder, facts });
   }
 
@@ -86,7 +86,7 @@ export class PictureCache {
     await mkdir(dirname(folder), { recursive: true });
     await rename(making, folder).catch(async () => {
       // Another build was quicker, or what lies there was damaged.
-      if ((await readJson(join(folder, "facts.json"))) !== undefined) return rm(making, { recursive: true });
+      if (readJson(join(folder, "facts.json")) !== undefined) return rm(making, { recursive: true });
       await rm(folder, { recursive: true, force: true });
       return rename(making, folder);
     });
@@ -124,16 +124,16 @@ export class PictureCache {
     return join(this.#root, `${kind}-${RECIPE_NAME}`, digest.slice(0, 2), digest);
   }
 
-  async #readSights(): Promise<void> {
-    const sights = (await readJson<{ [path: string]: Sight }>(join(this.#root, "seen.json"))) ?? {};
+  #readSights(): void {
+    const sights = readJson<{ [path: string]: Sight }>(join(this.#root, "seen.json")) ?? {};
     for (const [path, sight] of Object.entries(sights)) this.#sights.set(path, sight);
   }
 }
 
 /** Undefined where there is no such file, or where a disk that failed left half of it: then all is made anew. */
-async function readJson<T>(file: string): Promise<T | undefined> {
+function readJson<T>(file: string): T | undefined {
   try {
-    return JSON.parse(await readFile(file, "utf8")) as T;
+    return JSON.parse(readFileSync(file, "utf8")) as T;
   } catch {
     return undefined;
   }

@@ -87,7 +87,7 @@ async function readyOne(content: string, wanted: Wanted, cache: PictureCache): P
 }
 
 async function readyPicture(path: string, digest: string, wanted: Wanted, cache: PictureCache): Promise<Outcome> {
-  const found = await cache.find<PictureFacts>("picture", digest);
+  const found = cache.find<PictureFacts>("picture", digest);
   if (found !== undefined) return { ready: pictureOf(found, digest), decoded: false };
   try {
     const { files, ...facts } = await derivePicture(await readFile(path));
@@ -98,7 +98,7 @@ async function readyPicture(path: string, digest: string, wanted: Wanted, cache:
 }
 
 async function readyScan(path: string, digest: string, wanted: Wanted, cache: PictureCache): Promise<Outcome> {
-  const found = await cache.find("document", digest);
+  const found = cache.find("document", digest);
   if (found !== undefined) return { ready: scanOf(found, digest), decoded: false };
   try {
     const bytes = await deriveDocument(await readFile(path));
@@ -109,7 +109,7 @@ async function readyScan(path: string, digest: string, wanted: Wanted, cache: Pi
 }
 
 async function readyDrawing(path: string, digest: string, wanted: Wanted, cache: PictureCache): Promise<Outcome> {
-  const found = await cache.find<{ width: number; height: number }>("drawing", digest);
+  const found = cache.find<{ width: number; height: number }>("drawing", digest);
   if (found !== undefined) return { ready: drawingOf(found, digest), decoded: false };
   const drawing = readDrawing(await readFile(path, "utf8"));
   if (!("svg" in drawing)) return { problems: drawingProblems(wanted, drawing) };
