@@ -79,7 +79,7 @@ describe("pages of evidence", () => {
     const page = pageOf(inspector, "appendix.html");
     const text = words(inspector, "appendix.html");
     for (const id of ["B-001", "B-002", "B-003", "B-004", "F-J1", "F-J2", "F-J3", "R-1", "R-2", "H-1", "S-1", "D-1", "O-1"]) expect(text).toContain(id);
-    expect(page).toContain('@top-left { content: "Sandpiper"');
+    expect(page).toContain('@top-left { content: "Bulrush"');
     expect(page).toContain('@top-center { content: "Inspector\\2019 s edition"');
     expect(page).toContain('@top-right { content: "Record of 2 April 2025"');
     expect(text).toContain("15 Rules and their sources");

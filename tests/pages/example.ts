@@ -70,7 +70,7 @@ const entries = [
 
 export function exampleRecord(): Record {
   const made = record({ lots, assemblies: [fin], entries, procedures: [{ ...legs, leastCure: { time: d("3") }, overlap: range("2 to 3 thicknesses", 2, 3) }] });
-  return { ...made, trials: new Map([[trial.id, trial]]), aircraft: { ...made.aircraft, name: "Sandpiper", type: "two-seat low wing", datum: "Rear face of the front post", designWeight: kg("3.0"), people: new Map(people.map((one) => [one.id, one])) } };
+  return { ...made, trials: new Map([[trial.id, trial]]), aircraft: { ...made.aircraft, name: "Bulrush", type: "two-seat low wing", datum: "Rear face of the front post", designWeight: kg("3.0"), people: new Map(people.map((one) => [one.id, one])) } };
 }
 
 /** The example as a site, without pictures or files; prose is shown as it was typed. */
