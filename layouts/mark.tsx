@@ -42,7 +42,7 @@ export function Mark({ of, word = of }: { readonly of: Marked; readonly word?: s
 }
 
 /** That of a batch, with the recall of a lot in it. */
-export function BatchMark({ file }: { readonly file: Pick<BatchFile, "verdict" | "recalls"> | undefined }): JSX.Element {
-  const { mark, word } = batchMark(file ?? { verdict: "unproven", recalls: [] });
+export function BatchMark({ file }: { readonly file: BatchFile | undefined }): JSX.Element {
+  const { mark, word } = batchMark(file);
   return <Mark of={mark} word={word} />;
 }

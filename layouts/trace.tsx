@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import { shortened, traceDrawing } from "../src/charts/trace.ts";
-import type { PlacedBox } from "../src/charts/trace.ts";
+import type { PlacedBox, TraceDrawing } from "../src/charts/trace.ts";
 import { stackedTrace } from "../src/charts/trace-stack.ts";
 import { addressOf, relative } from "../src/pages/address.ts";
 import type { Site } from "../src/pages/shown.ts";
@@ -24,10 +24,11 @@ const WORD = 12;
 export function TraceFigure({ site, from, trace, list }: TraceProps): JSX.Element | null {
   const { edges, says, undrawn } = trace;
   if (edges.length === 0) return null;
+  const drawing = traceDrawing(trace.nodes, edges);
   return (
     <figure class="trace">
-      <Across site={site} from={from} trace={trace} />
-      <Down site={site} from={from} trace={trace} />
+      <Across site={site} from={from} trace={trace} drawing={drawing} />
+      <Down site={site} from={from} trace={trace} drawing={drawing} />
       <figcaption>
         <p>{says}{edges.some(({ gone }) => gone) ? " A broken line is glue that was taken out." : ""}</p>
         {undrawn === undefined ? null : <p>Not drawn for want of room: {undrawn}. The gravest are drawn.</p>}
@@ -37,11 +38,13 @@ export function TraceFigure({ site, from, trace, list }: TraceProps): JSX.Elemen
   );
 }
 
-type DrawnProps = Omit<TraceProps, "list">;
+interface DrawnProps extends Omit<TraceProps, "list"> {
+  readonly drawing: TraceDrawing;
+}
 
-function Across({ site, from, trace }: DrawnProps): JSX.Element {
+function Across({ site, from, trace, drawing }: DrawnProps): JSX.Element {
   const { nodes, edges, title, says } = trace;
-  const { width, height, boxes, paths, columns } = traceDrawing(nodes, edges);
+  const { width, height, boxes, paths, columns } = drawing;
   return (
     <div class="scroll trace__across" tabIndex={0} role="region" aria-label={title}>
       <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="group" aria-labelledby="trace-title trace-desc">
@@ -55,10 +58,9 @@ function Across({ site, from, trace }: DrawnProps): JSX.Element {
   );
 }
 
-function Down({ site, from, trace }: DrawnProps): JSX.Element {
+function Down({ site, from, trace, drawing }: DrawnProps): JSX.Element {
   const { nodes, edges, title, says } = trace;
-  const order = traceDrawing(nodes, edges).boxes.map(({ top }) => top);
-  const { width, height, boxes, paths, heads } = stackedTrace(nodes, edges, order);
+  const { width, height, boxes, paths, heads } = stackedTrace(nodes, edges, drawing.boxes.map(({ top }) => top));
   return (
     <svg class="trace__down" viewBox={`0 0 ${width} ${height}`} role="group" aria-labelledby="trace-down-title trace-down-desc">
       <title id="trace-down-title">{title}</title>

@@ -1,14 +1,9 @@
 /** Lays out a trace from top to bottom for a narrow screen: all boxes in one stack, lines in lanes beside it. */
 import { tenth } from "./frame.ts";
-import type { PlacedBox, TraceBox, TraceLine } from "./trace.ts";
+import type { TraceBox, TraceDrawing, TraceLine } from "./trace.ts";
 
-export interface StackedTrace {
-  readonly width: number;
-  readonly height: number;
-  /** In the order of the boxes given. */
-  readonly boxes: readonly PlacedBox[];
-  /** In the order of the lines given. */
-  readonly paths: readonly string[];
+/** `boxes` in the order of those given. */
+export interface StackedTrace extends Omit<TraceDrawing, "columns"> {
   /** Foot of the words above each column's boxes. */
   readonly heads: ReadonlyMap<number, number>;
 }

@@ -31,7 +31,7 @@ export function happenings(entry: Entry, shown: Shown): readonly Happening[] {
 
 function glued(entry: Entry, { evidence }: Shown): Happening[] {
   return entry.batches.map(({ id }) => {
-    const { mark, word } = batchMark(evidence.batches.get(id) ?? { verdict: "unproven", recalls: [] });
+    const { mark, word } = batchMark(evidence.batches.get(id));
     return { row: "Batches", mark, word, what: `Batch ${id}`, about: { kind: "batch", id } };
   });
 }

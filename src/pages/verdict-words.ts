@@ -15,7 +15,8 @@ export const BATCH_MEANS: { readonly [verdict in BatchVerdict]: string } = {
 };
 
 /** A batch's verdict is not changed by the recall of a lot in it, but must never be seen without it. */
-export function batchMark({ verdict, recalls }: Pick<BatchFile, "verdict" | "recalls">): { readonly mark: Marked; readonly word: string } {
+export function batchMark(file: BatchFile | undefined): { readonly mark: Marked; readonly word: string } {
+  const { verdict, recalls }: Pick<BatchFile, "verdict" | "recalls"> = file ?? { verdict: "unproven", recalls: [] };
   return recalls.length === 0 ? { mark: verdict, word: verdict } : { mark: "recall", word: `${verdict}, lot recalled` };
 }
 
