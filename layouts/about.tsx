@@ -11,16 +11,42 @@ const PATH = "about.html";
 
 export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
   return (
-    <Page site={site} path={PATH} kind="about" title="About this record" description="How verdicts are reached, every rule with its source, the limits of adhesives and procedures, cautions, and what this edition leaves out.">
+    <Page
+      site={site}
+      path={PATH}
+      kind="about"
+      title="About this record"
+      description="How verdicts are reached, every rule with its source, the limits of adhesives and procedures, cautions, and what this edition leaves out."
+    >
       <div class="title">
         <h1>About this record</h1>
-        <p class="title__lead">What the verdicts on these pages mean, how they are reached, and what they cannot tell.</p>
+        <p class="title__lead">
+          What the verdicts on these pages mean, how they are reached, and what they cannot tell.
+        </p>
       </div>
       <nav class="contents" aria-label="On this page">
         <ul class="bare">
-          <li><a href="#cautions">Cautions</a></li><li><a href="#verdicts">How verdicts are reached</a></li><li><a href="#rules">Every rule and its source</a></li>
-          <li><a href="#adhesives">Adhesives</a></li><li><a href="#procedures">Test procedures</a></li><li><a href="#left-out">What this edition leaves out</a></li>
-          <li><a href="#seal">Seal</a></li>
+          <li>
+            <a href="#cautions">Cautions</a>
+          </li>
+          <li>
+            <a href="#verdicts">How verdicts are reached</a>
+          </li>
+          <li>
+            <a href="#rules">Every rule and its source</a>
+          </li>
+          <li>
+            <a href="#adhesives">Adhesives</a>
+          </li>
+          <li>
+            <a href="#procedures">Test procedures</a>
+          </li>
+          <li>
+            <a href="#left-out">What this edition leaves out</a>
+          </li>
+          <li>
+            <a href="#seal">Seal</a>
+          </li>
         </ul>
       </nav>
       <Cautions />
@@ -42,7 +68,10 @@ function Cautions(): JSX.Element {
     <section class="section" id="cautions">
       <h2>Cautions</h2>
       <ul class="cautions">
-        <li>The record shows what was written down; it does not certify airworthiness. The drawings, the adhesive maker’s data sheet, the authority’s rules and the inspector’s judgement stand above every limit here.</li>
+        <li>
+          The record shows what was written down; it does not certify airworthiness. The drawings, the adhesive maker’s
+          data sheet, the authority’s rules and the inspector’s judgement stand above every limit here.
+        </li>
         <li>Epoxy resin and hardener sensitise the skin: gloves and ventilation.</li>
         <li>Wood dust and solvent vapour: extraction, and nothing that can ignite them.</li>
         <li>Test pieces break with force: eye protection and a guard.</li>
@@ -55,14 +84,19 @@ function Rules(): JSX.Element {
   return (
     <section class="section" id="rules">
       <h2>Every rule and its source</h2>
-      <p class="quiet">A limit is taken from the adhesive’s data sheet, the test procedure or the drawing in the record, in that order. Where they are silent the program’s own default stands, and is named as such beside each finding.</p>
+      <p class="quiet">
+        A limit is taken from the adhesive’s data sheet, the test procedure or the drawing in the record, in that order.
+        Where they are silent the program’s own default stands, and is named as such beside each finding.
+      </p>
       <dl class="rules">
         {RULES.map(({ id, title, says, source }) => (
           <div id={`rule-${id}`}>
             <dt>{title}</dt>
             <dd>
               <p>{says}</p>
-              <p class="rules__source">Source: {source.text} <span class="known">{KNOWN_WORDS[source.known]}</span></p>
+              <p class="rules__source">
+                Source: {source.text} <span class="known">{KNOWN_WORDS[source.known]}</span>
+              </p>
             </dd>
           </div>
         ))}
@@ -72,7 +106,16 @@ function Rules(): JSX.Element {
 }
 
 function Limits({ limits }: { readonly limits: readonly Limit[] }): JSX.Element {
-  return <dl class="facts">{limits.map(({ word, value }) => <><dt>{word}</dt><dd>{value}</dd></>)}</dl>;
+  return (
+    <dl class="facts">
+      {limits.map(({ word, value }) => (
+        <>
+          <dt>{word}</dt>
+          <dd>{value}</dd>
+        </>
+      ))}
+    </dl>
+  );
 }
 
 function Adhesives({ site }: { readonly site: Site }): JSX.Element {
@@ -85,14 +128,32 @@ function Adhesives({ site }: { readonly site: Site }): JSX.Element {
         return (
           <article class="limits" id={anchor("adhesive", adhesive.id)}>
             <h3>{adhesive.title}</h3>
-            <p class="small">Limits from: {file === undefined ? adhesive.sheet : <a href={relative(PATH, file)}>{adhesive.sheet}</a>}</p>
-            {adhesive.body.map(({ markdown }) => <Prose html={site.prose(markdown, PATH)} />)}
+            <p class="small">
+              Limits from: {file === undefined ? adhesive.sheet : <a href={relative(PATH, file)}>{adhesive.sheet}</a>}
+            </p>
+            {adhesive.body.map(({ markdown }) => (
+              <Prose html={site.prose(markdown, PATH)} />
+            ))}
             <Limits limits={limitsOfAdhesive(adhesive, aircraft.units)} />
             {adhesive.workingLife.length === 0 ? null : (
               <table class="narrow">
                 <caption>Working life</caption>
-                <thead><tr><th scope="col">At</th><th scope="col">Mixed</th><th scope="col">Time</th></tr></thead>
-                <tbody>{adhesive.workingLife.map(({ temperature, mass, time }) => <tr><td>{temperature.typed}</td><td>{mass.typed}</td><td>{time.typed}</td></tr>)}</tbody>
+                <thead>
+                  <tr>
+                    <th scope="col">At</th>
+                    <th scope="col">Mixed</th>
+                    <th scope="col">Time</th>
+                  </tr>
+                </thead>
+                <tbody>
+                  {adhesive.workingLife.map(({ temperature, mass, time }) => (
+                    <tr>
+                      <td>{temperature.typed}</td>
+                      <td>{mass.typed}</td>
+                      <td>{time.typed}</td>
+                    </tr>
+                  ))}
+                </tbody>
               </table>
             )}
           </article>
@@ -110,7 +171,9 @@ function Procedures({ site }: { readonly site: Site }): JSX.Element {
       {[...procedures.values()].map((procedure) => (
         <article class="limits" id={anchor("procedure", procedure.id)}>
           <h3>{procedure.title}</h3>
-          {procedure.body.map(({ markdown }) => <Prose html={site.prose(markdown, PATH)} />)}
+          {procedure.body.map(({ markdown }) => (
+            <Prose html={site.prose(markdown, PATH)} />
+          ))}
           <Limits limits={limitsOfProcedure(procedure, aircraft.units)} />
         </article>
       ))}
@@ -123,10 +186,19 @@ function LeftOut({ site }: { readonly site: Site }): JSX.Element {
   return (
     <section class="section" id="left-out">
       <h2>What this edition leaves out</h2>
-      {leavesOut.length === 0 ? <p>Nothing: this is the whole record.</p> : (
+      {leavesOut.length === 0 ? (
+        <p>Nothing: this is the whole record.</p>
+      ) : (
         <>
-          <p>Verdicts are those of the whole record, so nothing that is left out can better one. Sums of hours are over what is shown. Left out are:</p>
-          <ul class="cautions">{leavesOut.map((words) => <li>{words}</li>)}</ul>
+          <p>
+            Verdicts are those of the whole record, so nothing that is left out can better one. Sums of hours are over
+            what is shown. Left out are:
+          </p>
+          <ul class="cautions">
+            {leavesOut.map((words) => (
+              <li>{words}</li>
+            ))}
+          </ul>
         </>
       )}
     </section>

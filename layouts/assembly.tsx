@@ -31,7 +31,14 @@ export function AssemblyPage({ site, id }: { readonly site: Site; readonly id: s
   const { assembly, hours } = view;
   const part = { site, from, view };
   return (
-    <Page site={site} path={from} kind="assembly" title={assembly.title} description={`${assembly.title}: its drawing, its joints and how each is proven, and everything that was done on it.`} scripts={hours === undefined ? [] : CHART_SCRIPTS}>
+    <Page
+      site={site}
+      path={from}
+      kind="assembly"
+      title={assembly.title}
+      description={`${assembly.title}: its drawing, its joints and how each is proven, and everything that was done on it.`}
+      scripts={hours === undefined ? [] : CHART_SCRIPTS}
+    >
       <Opening {...part} />
       <Plate site={site} from={from} assembly={assembly} joints={view.joints} />
       <Joints {...part} />
@@ -50,16 +57,46 @@ function Opening({ site, from, view }: PartProps): JSX.Element {
   return (
     <div class="parthead">
       <div class="title">
-        <p class="title__place"><a href={relative(from, "assemblies.html")}>Assemblies</a>{above.map(({ id, title }) => <> / <To site={site} from={from} to={{ kind: "assembly", id }}>{title}</To></>)}</p>
+        <p class="title__place">
+          <a href={relative(from, "assemblies.html")}>Assemblies</a>
+          {above.map(({ id, title }) => (
+            <>
+              {" "}
+              /{" "}
+              <To site={site} from={from} to={{ kind: "assembly", id }}>
+                {title}
+              </To>
+            </>
+          ))}
+        </p>
         <h1>{assembly.title}</h1>
-        {assembly.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}
+        {assembly.body.map(({ markdown }) => (
+          <Prose html={site.prose(markdown, from)} />
+        ))}
       </div>
       <dl class="facts">
-        <dt>Hours</dt><dd><HoursBar minutes={minutes} planned={planned} /></dd>
-        <dt>Joints</dt><dd><JointCounts counts={view.file.jointCounts} /></dd>
-        {first === undefined ? null : <><dt>Begun</dt><dd>{dateWords(first)}</dd></>}
-        {assembly.finished === undefined ? null : <><dt>Finished</dt><dd>{dateWords(assembly.finished)}</dd></>}
-        <dt>Tag</dt><dd>{assembly.id}</dd>
+        <dt>Hours</dt>
+        <dd>
+          <HoursBar minutes={minutes} planned={planned} />
+        </dd>
+        <dt>Joints</dt>
+        <dd>
+          <JointCounts counts={view.file.jointCounts} />
+        </dd>
+        {first === undefined ? null : (
+          <>
+            <dt>Begun</dt>
+            <dd>{dateWords(first)}</dd>
+          </>
+        )}
+        {assembly.finished === undefined ? null : (
+          <>
+            <dt>Finished</dt>
+            <dd>{dateWords(assembly.finished)}</dd>
+          </>
+        )}
+        <dt>Tag</dt>
+        <dd>{assembly.id}</dd>
       </dl>
     </div>
   );
@@ -83,7 +120,15 @@ function Holds({ site, from, view: { next, holdPoints } }: PartProps): JSX.Eleme
     <section class="section">
       <h2>{next === undefined ? "Hold points" : "Before its next hold point"}</h2>
       {next === undefined ? null : <HoldPointCard site={site} from={from} file={next} most={12} />}
-      {others.length === 0 ? null : <ul class="bare next__later">{others.map((file) => <li><HoldPointCard site={site} from={from} file={file} most={2} /></li>)}</ul>}
+      {others.length === 0 ? null : (
+        <ul class="bare next__later">
+          {others.map((file) => (
+            <li>
+              <HoldPointCard site={site} from={from} file={file} most={2} />
+            </li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }
@@ -97,7 +142,16 @@ function Children({ site, from, view: { children } }: PartProps): JSX.Element | 
       <ul class="bare within">
         {children.map(({ id, title }) => {
           const counts = files.get(id)?.jointCounts;
-          return <li><p class="within__title"><To site={site} from={from} to={{ kind: "assembly", id }}>{title}</To></p>{counts === undefined ? null : <JointCounts counts={counts} />}</li>;
+          return (
+            <li>
+              <p class="within__title">
+                <To site={site} from={from} to={{ kind: "assembly", id }}>
+                  {title}
+                </To>
+              </p>
+              {counts === undefined ? null : <JointCounts counts={counts} />}
+            </li>
+          );
         })}
       </ul>
     </section>
@@ -107,7 +161,13 @@ function Children({ site, from, view: { children } }: PartProps): JSX.Element | 
 /** How it grew: photographs, the line of time, the hours. */
 function Course({ site, from, view }: PartProps): JSX.Element | null {
   const { timeline, hours, told, assembly } = view;
-  if (timeline === undefined || hours === undefined) return <section class="section"><h2>How it went</h2><p>Nothing has been written of it yet.</p></section>;
+  if (timeline === undefined || hours === undefined)
+    return (
+      <section class="section">
+        <h2>How it went</h2>
+        <p>Nothing has been written of it yet.</p>
+      </section>
+    );
   const grew = spreadOver(pictured(told.map(({ entry }) => entry)), 6);
   const last = told[told.length - 1]?.entry.day ?? "";
   const says = `${counted(told.length, "entry", "entries")} from ${dateWords(told[0]?.entry.day ?? last)} to ${dateWords(last)}, ${hoursWords(view.minutes)} in all. Posts on the line are the hours of each day; marks above it are batches glued, pieces broken, departures, open items and inspections. The entries of those days tell of each.`;
@@ -128,7 +188,11 @@ function Days({ site, from, view: { assembly, told, listed, lately } }: PartProp
   return (
     <section class="section" id="days">
       <h2>{lately.length < listed.length ? "The last days" : "Day by day"}</h2>
-      {lately.length < listed.length ? <p class="onward">{all}, from {dateWords(listed[0]?.entry.day ?? "")}</p> : null}
+      {lately.length < listed.length ? (
+        <p class="onward">
+          {all}, from {dateWords(listed[0]?.entry.day ?? "")}
+        </p>
+      ) : null}
       <ListedHere from={from} told={told} listed={listed} />
       <Log site={site} from={from} told={lately} photos />
     </section>

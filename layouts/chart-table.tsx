@@ -11,7 +11,10 @@ interface Line {
 /** The last week of each month for sums, every week for bars. */
 function linesOf(chart: Chart): Line[] {
   const columns = chart.against === undefined ? chart.series : [...chart.series, chart.against];
-  const all = chart.days.map((day, at) => ({ day: dayText(day), values: columns.map(({ values }) => values[at] ?? 0) }));
+  const all = chart.days.map((day, at) => ({
+    day: dayText(day),
+    values: columns.map(({ values }) => values[at] ?? 0),
+  }));
   if (chart.form === "bars") return all.map(({ day, values }) => ({ when: dateShort(day), values }));
   const ends = all.filter(({ day }, at) => all[at + 1]?.day.slice(0, 7) !== day.slice(0, 7));
   return ends.map(({ day, values }) => ({ when: monthWords(day), values }));
@@ -27,10 +30,24 @@ export function ChartTable({ chart }: { readonly chart: Chart }): JSX.Element {
       <div class="scroll" tabIndex={0} role="region" aria-label={`${chart.title}, as a table`}>
         <table>
           <caption>{chart.title}, in hours</caption>
-          <thead><tr><th scope="col">{first}</th>{names.map((name) => <th scope="col" class="number">{name}</th>)}</tr></thead>
+          <thead>
+            <tr>
+              <th scope="col">{first}</th>
+              {names.map((name) => (
+                <th scope="col" class="number">
+                  {name}
+                </th>
+              ))}
+            </tr>
+          </thead>
           <tbody>
             {linesOf(chart).map(({ when, values }) => (
-              <tr><th scope="row">{when}</th>{values.map((value) => <td class="number">{grouped(value, 1)}</td>)}</tr>
+              <tr>
+                <th scope="row">{when}</th>
+                {values.map((value) => (
+                  <td class="number">{grouped(value, 1)}</td>
+                ))}
+              </tr>
             ))}
           </tbody>
         </table>

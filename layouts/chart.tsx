@@ -22,7 +22,12 @@ interface SvgProps {
 function Svg({ chart, room, part, children }: SvgProps): JSX.Element {
   const name = `${chart.id}-${part}`;
   return (
-    <svg class={`chart__${part}`} viewBox={`0 0 ${room.width} ${room.height}`} role="img" aria-labelledby={`${name}-title ${name}-desc`}>
+    <svg
+      class={`chart__${part}`}
+      viewBox={`0 0 ${room.width} ${room.height}`}
+      role="img"
+      aria-labelledby={`${name}-title ${name}-desc`}
+    >
       <title id={`${name}-title`}>{chart.title}</title>
       <desc id={`${name}-desc`}>{chart.says}</desc>
       {children}
@@ -31,10 +36,13 @@ function Svg({ chart, room, part, children }: SvgProps): JSX.Element {
 }
 
 function inputOf(chart: Chart): LinesInput {
-  const points = (values: readonly number[]): (readonly [number, number])[] => chart.days.map((day, at) => [day, values[at] ?? 0]);
+  const points = (values: readonly number[]): (readonly [number, number])[] =>
+    chart.days.map((day, at) => [day, values[at] ?? 0]);
   return {
     series: chart.series.map(({ name, values }) => ({ name, points: points(values) })),
-    ...(chart.against === undefined ? {} : { against: { name: chart.against.name, points: points(chart.against.values) } }),
+    ...(chart.against === undefined
+      ? {}
+      : { against: { name: chart.against.name, points: points(chart.against.values) } }),
     from: chart.days[0] ?? 0,
     to: chart.days[chart.days.length - 1] ?? 1,
     filled: chart.filled === true,
@@ -55,26 +63,36 @@ function Lines({ chart, room }: { readonly chart: Chart; readonly room: Room }):
           <circle cx={end.x} cy={end.y} r="3" />
         </g>
       ))}
-      {named && [...lines, ...(against === undefined ? [] : [against])].map(({ name, nameAt, end }, at) => (
-        <g class={at < lines.length ? `name series-${at + 1}` : "name name--against"}>
-          <path class="lead" d={`M${end.x + 4} ${end.y}L${nameAt.x - 3} ${nameAt.y}`} />
-          <text x={nameAt.x} y={nameAt.y + 4}>{name}</text>
-        </g>
-      ))}
+      {named &&
+        [...lines, ...(against === undefined ? [] : [against])].map(({ name, nameAt, end }, at) => (
+          <g class={at < lines.length ? `name series-${at + 1}` : "name name--against"}>
+            <path class="lead" d={`M${end.x + 4} ${end.y}L${nameAt.x - 3} ${nameAt.y}`} />
+            <text x={nameAt.x} y={nameAt.y + 4}>
+              {name}
+            </text>
+          </g>
+        ))}
     </g>
   );
 }
 
 function Bars({ chart, room }: { readonly chart: Chart; readonly room: Room }): JSX.Element {
-  const { frame, stacks, level } = barsDrawing({
-    weeks: chart.days, series: chart.series,
-    ...(chart.against?.values[0] === undefined ? {} : { level: chart.against.values[0] }),
-  }, room);
+  const { frame, stacks, level } = barsDrawing(
+    {
+      weeks: chart.days,
+      series: chart.series,
+      ...(chart.against?.values[0] === undefined ? {} : { level: chart.against.values[0] }),
+    },
+    room,
+  );
   return (
     <g>
       <Axes frame={frame} />
       {stacks.map(({ bars }, at) => (
-        <path class={`bars series-${at + 1}`} d={bars.map(({ x, y, width, height }) => `M${x} ${y}h${width}v${height}h-${width}z`).join("")} />
+        <path
+          class={`bars series-${at + 1}`}
+          d={bars.map(({ x, y, width, height }) => `M${x} ${y}h${width}v${height}h-${width}z`).join("")}
+        />
       ))}
       {level === undefined ? null : <path class="against" d={`M${frame.left} ${level}H${frame.right}`} />}
     </g>
@@ -84,8 +102,18 @@ function Bars({ chart, room }: { readonly chart: Chart; readonly room: Room }): 
 function Key({ chart }: { readonly chart: Chart }): JSX.Element {
   return (
     <ul class={`chart__key chart__key--${chart.form}`}>
-      {chart.series.map(({ name }, at) => <li class={`series-${at + 1}`}><Swatch form={chart.form} />{name}</li>)}
-      {chart.against === undefined ? null : <li class="key--against"><Swatch form="lines" />{chart.against.name}</li>}
+      {chart.series.map(({ name }, at) => (
+        <li class={`series-${at + 1}`}>
+          <Swatch form={chart.form} />
+          {name}
+        </li>
+      ))}
+      {chart.against === undefined ? null : (
+        <li class="key--against">
+          <Swatch form="lines" />
+          {chart.against.name}
+        </li>
+      )}
     </ul>
   );
 }
@@ -110,27 +138,44 @@ function forNarrow(chart: Chart): Chart {
   if (chart.form === "lines" || chart.days.length <= NARROW_WEEKS) return chart;
   const last = <T,>(values: readonly T[]): readonly T[] => values.slice(-NARROW_WEEKS);
   return {
-    ...chart, days: last(chart.days),
+    ...chart,
+    days: last(chart.days),
     says: `${chart.says} The last ${NARROW_WEEKS} weeks; the table has all.`,
     series: chart.series.map(({ name, values }) => ({ name, values: last(values) })),
   };
 }
 
 /** A chart drawn at build time; the script in `assets/charts.js` lays a livelier one over it where it can. */
-export function ChartFigure({ chart, heading: Heading = "h3" }: { readonly chart: Chart; readonly heading?: "h2" | "h3" }): JSX.Element {
+export function ChartFigure({
+  chart,
+  heading: Heading = "h3",
+}: {
+  readonly chart: Chart;
+  readonly heading?: "h2" | "h3";
+}): JSX.Element {
   const { id, title, says, form, days, series, against, filled } = chart;
   const Drawing = form === "lines" ? Lines : Bars;
   const narrow = forNarrow(chart);
   return (
     <figure class="chart" id={id} data-chart>
-      <figcaption><Heading>{title}</Heading><p>{says}</p></figcaption>
+      <figcaption>
+        <Heading>{title}</Heading>
+        <p>{says}</p>
+      </figcaption>
       <div class="chart__drawing">
-        <Svg chart={chart} room={WIDE} part="wide"><Drawing chart={chart} room={WIDE} /></Svg>
-        <Svg chart={narrow} room={NARROW} part="narrow"><Drawing chart={narrow} room={NARROW} /></Svg>
+        <Svg chart={chart} room={WIDE} part="wide">
+          <Drawing chart={chart} room={WIDE} />
+        </Svg>
+        <Svg chart={narrow} room={NARROW} part="narrow">
+          <Drawing chart={narrow} room={NARROW} />
+        </Svg>
       </div>
       <Key chart={chart} />
       <ChartTable chart={chart} />
-      <script type="application/json" dangerouslySetInnerHTML={{ __html: inScript({ title, says, form, days, series, against, filled }) }} />
+      <script
+        type="application/json"
+        dangerouslySetInnerHTML={{ __html: inScript({ title, says, form, days, series, against, filled }) }}
+      />
     </figure>
   );
 }

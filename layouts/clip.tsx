@@ -28,13 +28,26 @@ export function Clip({ site, from, clip }: ClipProps): JSX.Element | null {
   const place = `aspect-ratio:${width}/${height};max-width:${Math.round((TALLEST * width) / height)}vh;background-color:${poster?.colour ?? "transparent"}`;
   return (
     <figure class="photo clip">
-      <video controls playsInline preload="none" width={width} height={height} poster={still} aria-label={clip.alt} style={place}>
+      <video
+        controls
+        playsInline
+        preload="none"
+        width={width}
+        height={height}
+        poster={still}
+        aria-label={clip.alt}
+        style={place}
+      >
         <source src={relative(from, path)} type={type} />
       </video>
-      {still === undefined ? null : <img class="clip__still" src={still} width={poster?.width} height={poster?.height} alt={clip.alt} />}
+      {still === undefined ? null : (
+        <img class="clip__still" src={still} width={poster?.width} height={poster?.height} alt={clip.alt} />
+      )}
       <figcaption>
         {clip.caption === undefined ? null : <>{clip.caption} </>}
-        <span class="clip__file"><a href={relative(from, path)}>The clip by itself</a>, {playedWords(seconds)}, {bytesWords(bytes)}</span>
+        <span class="clip__file">
+          <a href={relative(from, path)}>The clip by itself</a>, {playedWords(seconds)}, {bytesWords(bytes)}
+        </span>
       </figcaption>
     </figure>
   );

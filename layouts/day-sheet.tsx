@@ -14,8 +14,19 @@ export interface SheetProps {
   readonly entry: Entry;
 }
 
-export function SheetPart({ title, children }: { readonly title: string; readonly children: ComponentChildren }): JSX.Element {
-  return <section class="sheet__part"><h3>{title}</h3>{children}</section>;
+export function SheetPart({
+  title,
+  children,
+}: {
+  readonly title: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <section class="sheet__part">
+      <h3>{title}</h3>
+      {children}
+    </section>
+  );
 }
 
 /** What the day's entry notes beside its story. */
@@ -38,16 +49,39 @@ function Hours({ site, from, entry }: SheetProps): JSX.Element | null {
   return (
     <SheetPart title="Hours">
       <table class="sheet__hours">
-        <thead class="unseen"><tr><th scope="col">Who and what</th><th scope="col">Time</th></tr></thead>
+        <thead class="unseen">
+          <tr>
+            <th scope="col">Who and what</th>
+            <th scope="col">Time</th>
+          </tr>
+        </thead>
         <tbody>
           {entry.hours.map(({ who, task, minutes, assembly }) => (
             <tr>
-              <td>{site.shown.nameOf(who)}, {task}{assembly === entry.assembly ? null : <> on <To site={site} from={from} to={{ kind: "assembly", id: assembly }}>{assemblies.get(assembly)?.title ?? assembly}</To></>}</td>
+              <td>
+                {site.shown.nameOf(who)}, {task}
+                {assembly === entry.assembly ? null : (
+                  <>
+                    {" "}
+                    on{" "}
+                    <To site={site} from={from} to={{ kind: "assembly", id: assembly }}>
+                      {assemblies.get(assembly)?.title ?? assembly}
+                    </To>
+                  </>
+                )}
+              </td>
               <td class="number">{hoursWords(minutes)}</td>
             </tr>
           ))}
         </tbody>
-        {entry.hours.length < 2 ? null : <tfoot><tr><th scope="row">Together</th><td class="number">{hoursWords(minutesOf(entry))}</td></tr></tfoot>}
+        {entry.hours.length < 2 ? null : (
+          <tfoot>
+            <tr>
+              <th scope="row">Together</th>
+              <td class="number">{hoursWords(minutesOf(entry))}</td>
+            </tr>
+          </tfoot>
+        )}
       </table>
     </SheetPart>
   );
@@ -58,14 +92,26 @@ function Cuts({ site, from, entry }: SheetProps): JSX.Element | null {
   return (
     <SheetPart title="Cut from stock">
       <ul class="bare sheet__list">
-        {entry.cuts.map(({ lot, amount }) => <li>{quantityWords(amount, site.shown.record.aircraft.units, timberInUnits)} of <To site={site} from={from} to={{ kind: "lot", id: lot }} /> <span class="quiet">{site.shown.record.lots.get(lot)?.title}</span></li>)}
+        {entry.cuts.map(({ lot, amount }) => (
+          <li>
+            {quantityWords(amount, site.shown.record.aircraft.units, timberInUnits)} of{" "}
+            <To site={site} from={from} to={{ kind: "lot", id: lot }} />{" "}
+            <span class="quiet">{site.shown.record.lots.get(lot)?.title}</span>
+          </li>
+        ))}
       </ul>
     </SheetPart>
   );
 }
 
 function Batches({ site, from, entry }: SheetProps): JSX.Element {
-  return <>{entry.batches.map((batch) => <BatchPart site={site} from={from} batch={batch} />)}</>;
+  return (
+    <>
+      {entry.batches.map((batch) => (
+        <BatchPart site={site} from={from} batch={batch} />
+      ))}
+    </>
+  );
 }
 
 function amount(component: Component, site: Site): string {
@@ -73,28 +119,112 @@ function amount(component: Component, site: Site): string {
   return quantity === undefined ? "amount not noted" : quantityWords(quantity, site.shown.record.aircraft.units);
 }
 
-function Part({ site, from, word, component }: { readonly site: Site; readonly from: string; readonly word: string; readonly component: Component | undefined }): JSX.Element | null {
+function Part({
+  site,
+  from,
+  word,
+  component,
+}: {
+  readonly site: Site;
+  readonly from: string;
+  readonly word: string;
+  readonly component: Component | undefined;
+}): JSX.Element | null {
   if (component === undefined) return null;
-  return <><dt>{word}</dt><dd>{amount(component, site)}{component.lot === undefined ? ", lot not noted" : <> of <To site={site} from={from} to={{ kind: "lot", id: component.lot }} /></>}</dd></>;
+  return (
+    <>
+      <dt>{word}</dt>
+      <dd>
+        {amount(component, site)}
+        {component.lot === undefined ? (
+          ", lot not noted"
+        ) : (
+          <>
+            {" "}
+            of <To site={site} from={from} to={{ kind: "lot", id: component.lot }} />
+          </>
+        )}
+      </dd>
+    </>
+  );
 }
 
-function BatchPart({ site, from, batch }: { readonly site: Site; readonly from: string; readonly batch: Batch }): JSX.Element {
+function BatchPart({
+  site,
+  from,
+  batch,
+}: {
+  readonly site: Site;
+  readonly from: string;
+  readonly batch: Batch;
+}): JSX.Element {
   const { record, evidence } = site.shown;
   const { units } = record.aircraft;
-  const shop = [batch.temperature, batch.humidity].flatMap((quantity) => (quantity === undefined ? [] : [quantityWords(quantity, units)]));
+  const shop = [batch.temperature, batch.humidity].flatMap((quantity) =>
+    quantity === undefined ? [] : [quantityWords(quantity, units)],
+  );
   return (
     <section class="sheet__part">
-      <h3 class="sheet__batch"><To site={site} from={from} to={{ kind: "batch", id: batch.id }}>Batch {batch.id}</To> <BatchMark file={evidence.batches.get(batch.id)} /></h3>
+      <h3 class="sheet__batch">
+        <To site={site} from={from} to={{ kind: "batch", id: batch.id }}>
+          Batch {batch.id}
+        </To>{" "}
+        <BatchMark file={evidence.batches.get(batch.id)} />
+      </h3>
       <dl class="facts">
-        <dt>Adhesive</dt><dd><To site={site} from={from} to={{ kind: "adhesive", id: batch.adhesive }}>{record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}</To></dd>
+        <dt>Adhesive</dt>
+        <dd>
+          <To site={site} from={from} to={{ kind: "adhesive", id: batch.adhesive }}>
+            {record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}
+          </To>
+        </dd>
         <Part site={site} from={from} word="Resin" component={batch.resin} />
         <Part site={site} from={from} word="Hardener" component={batch.hardener} />
-        {batch.mixed === undefined ? null : <><dt>Mixed</dt><dd>{batch.mixed.typed}{batch.closed === undefined ? "" : `, closed ${batch.closed.typed}`}</dd></>}
-        {shop.length === 0 ? null : <><dt>Shop</dt><dd>{shop.join(", ")}</dd></>}
-        {batch.moisture === undefined ? null : <><dt>Wood</dt><dd>{quantityWords(batch.moisture, units)} moisture</dd></>}
-        {batch.joints.length === 0 ? null : <><dt>Joints</dt><dd><ToEach site={site} from={from} to={batch.joints.map((id) => ({ kind: "joint", id }))} /></dd></>}
-        {batch.timber.length === 0 ? null : <><dt>Timber</dt><dd><ToEach site={site} from={from} to={batch.timber.map((id) => ({ kind: "lot", id }))} /></dd></>}
-        {batch.pieces.length === 0 ? null : <><dt>Pieces</dt><dd><ToEach site={site} from={from} to={batch.pieces.map(({ id }) => ({ kind: "piece", id }))} /></dd></>}
+        {batch.mixed === undefined ? null : (
+          <>
+            <dt>Mixed</dt>
+            <dd>
+              {batch.mixed.typed}
+              {batch.closed === undefined ? "" : `, closed ${batch.closed.typed}`}
+            </dd>
+          </>
+        )}
+        {shop.length === 0 ? null : (
+          <>
+            <dt>Shop</dt>
+            <dd>{shop.join(", ")}</dd>
+          </>
+        )}
+        {batch.moisture === undefined ? null : (
+          <>
+            <dt>Wood</dt>
+            <dd>{quantityWords(batch.moisture, units)} moisture</dd>
+          </>
+        )}
+        {batch.joints.length === 0 ? null : (
+          <>
+            <dt>Joints</dt>
+            <dd>
+              <ToEach site={site} from={from} to={batch.joints.map((id) => ({ kind: "joint", id }))} />
+            </dd>
+          </>
+        )}
+        {batch.timber.length === 0 ? null : (
+          <>
+            <dt>Timber</dt>
+            <dd>
+              <ToEach site={site} from={from} to={batch.timber.map((id) => ({ kind: "lot", id }))} />
+            </dd>
+          </>
+        )}
+        {batch.pieces.length === 0 ? null : (
+          <>
+            <dt>Pieces</dt>
+            <dd>
+              <ToEach site={site} from={from} to={batch.pieces.map(({ id }) => ({ kind: "piece", id }))} />
+            </dd>
+          </>
+        )}
       </dl>
     </section>
   );

@@ -11,12 +11,22 @@ export function DayWeights({ site, from, entry: { weighed, scales } }: SheetProp
   return (
     <SheetPart title="Weighed">
       <ul class="bare sheet__list">
-        {weighed.map(({ part, mass, arm }) => <li>{part}: {quantityWords(mass, units)}{arm === undefined ? null : <span class="quiet"> (arm {quantityWords(arm, units)})</span>}</li>)}
+        {weighed.map(({ part, mass, arm }) => (
+          <li>
+            {part}: {quantityWords(mass, units)}
+            {arm === undefined ? null : <span class="quiet"> (arm {quantityWords(arm, units)})</span>}
+          </li>
+        ))}
         {scales === undefined ? null : (
-          <li>{scales.what ?? "On its scales"}: left {quantityWords(scales.left, units)}, right {quantityWords(scales.right, units)}, {scales.at} {quantityWords(scales.third, units)}</li>
+          <li>
+            {scales.what ?? "On its scales"}: left {quantityWords(scales.left, units)}, right{" "}
+            {quantityWords(scales.right, units)}, {scales.at} {quantityWords(scales.third, units)}
+          </li>
         )}
       </ul>
-      <p class="small"><a href={relative(from, "weight.html")}>All that was weighed</a></p>
+      <p class="small">
+        <a href={relative(from, "weight.html")}>All that was weighed</a>
+      </p>
     </SheetPart>
   );
 }

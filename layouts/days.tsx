@@ -24,11 +24,23 @@ function DaysPage({ site, id }: { readonly site: Site; readonly id: string }): J
   const from = daysPath(id);
   const { assembly, told, listed, minutes } = view;
   return (
-    <Page site={site} path={from} kind="assembly" title={`${assembly.title}: day by day`} description={`${assembly.title}: every day that was written down, with its photographs.`}>
+    <Page
+      site={site}
+      path={from}
+      kind="assembly"
+      title={`${assembly.title}: day by day`}
+      description={`${assembly.title}: every day that was written down, with its photographs.`}
+    >
       <div class="title">
-        <p class="title__place"><To site={site} from={from} to={{ kind: "assembly", id }}>{assembly.title}</To></p>
+        <p class="title__place">
+          <To site={site} from={from} to={{ kind: "assembly", id }}>
+            {assembly.title}
+          </To>
+        </p>
         <h1>Day by day</h1>
-        <p class="title__lead">{counted(told.length, "day")}, {hoursWords(minutes)} in all.</p>
+        <p class="title__lead">
+          {counted(told.length, "day")}, {hoursWords(minutes)} in all.
+        </p>
       </div>
       <ListedHere from={from} told={told} listed={listed} />
       <Log site={site} from={from} told={listed} photos heading="h2" />
@@ -37,9 +49,16 @@ function DaysPage({ site, id }: { readonly site: Site; readonly id: string }): J
 }
 
 /** Says where the days are that are not listed here. */
-export function ListedHere({ from, told, listed }: Pick<AssemblyView, "told" | "listed"> & { readonly from: string }): JSX.Element | null {
+export function ListedHere({
+  from,
+  told,
+  listed,
+}: Pick<AssemblyView, "told" | "listed"> & { readonly from: string }): JSX.Element | null {
   if (listed.length === told.length) return null;
   return (
-    <p class="quiet">{counted(listed.length, "day")} on the assembly itself. Those on the assemblies within stand on their own pages, and all of them under <a href={relative(from, "entries.html")}>entries</a>.</p>
+    <p class="quiet">
+      {counted(listed.length, "day")} on the assembly itself. Those on the assemblies within stand on their own pages,
+      and all of them under <a href={relative(from, "entries.html")}>entries</a>.
+    </p>
   );
 }

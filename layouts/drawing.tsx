@@ -38,7 +38,11 @@ function placesOf(site: Site, file: string, joints: readonly JointFile[]): Place
 function Leads({ places }: { readonly places: readonly PlacedMark[] }): JSX.Element {
   return (
     <svg class="plate__leads" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-      {places.map(({ left, top, of }) => of === undefined ? null : <path d={`M${left} ${top}L${of.left} ${of.top}`} vector-effect="non-scaling-stroke" />)}
+      {places.map(({ left, top, of }) =>
+        of === undefined ? null : (
+          <path d={`M${left} ${top}L${of.left} ${of.top}`} vector-effect="non-scaling-stroke" />
+        ),
+      )}
     </svg>
   );
 }
@@ -60,8 +64,16 @@ export function Plate({ site, from, assembly, joints }: PlateProps): JSX.Element
               const file = byId.get(id);
               return file === undefined ? null : (
                 <li style={`left:${left}%;top:${top}%`} class={of === undefined ? undefined : "moved"}>
-                  <a class={markClass(file.state)} href={relative(from, `joint/${id}.html`)} title={`${file.joint.title}: ${file.state}`}>
-                    <Shape of={file.state} /><span>{shortId(id)}</span><span class="unseen">: {file.joint.title}, {file.state}</span>
+                  <a
+                    class={markClass(file.state)}
+                    href={relative(from, `joint/${id}.html`)}
+                    title={`${file.joint.title}: ${file.state}`}
+                  >
+                    <Shape of={file.state} />
+                    <span>{shortId(id)}</span>
+                    <span class="unseen">
+                      : {file.joint.title}, {file.state}
+                    </span>
                   </a>
                 </li>
               );
@@ -69,16 +81,24 @@ export function Plate({ site, from, assembly, joints }: PlateProps): JSX.Element
           </ul>
         </div>
       </div>
-      <figcaption><JointKey joints={joints} /></figcaption>
+      <figcaption>
+        <JointKey joints={joints} />
+      </figcaption>
     </figure>
   );
 }
 
 function JointKey({ joints }: { readonly joints: readonly JointFile[] }): JSX.Element {
-  const shown = STATES.map((state) => ({ state, count: joints.filter((file) => file.state === state).length })).filter(({ count }) => count > 0);
+  const shown = STATES.map((state) => ({ state, count: joints.filter((file) => file.state === state).length })).filter(
+    ({ count }) => count > 0,
+  );
   return (
     <ul class="key">
-      {shown.map(({ state, count }) => <li><Mark of={state} /> <span class="quiet">{counted(count, "joint")}</span></li>)}
+      {shown.map(({ state, count }) => (
+        <li>
+          <Mark of={state} /> <span class="quiet">{counted(count, "joint")}</span>
+        </li>
+      ))}
     </ul>
   );
 }

@@ -13,7 +13,10 @@ import { html, Page } from "./page.tsx";
 /** Every entry by month, the newest first, on one page or, where they are many, on one for each year. */
 export function entriesPages(site: Site): PageFile[] {
   const lists = entryLists(site.shown.record);
-  return lists.map((list) => ({ path: list.path, make: () => html(<EntriesPage site={site} list={list} lists={lists} />) }));
+  return lists.map((list) => ({
+    path: list.path,
+    make: () => html(<EntriesPage site={site} list={list} lists={lists} />),
+  }));
 }
 
 interface EntriesProps {
@@ -24,12 +27,27 @@ interface EntriesProps {
 
 function EntriesPage({ site, list, lists }: EntriesProps): JSX.Element {
   const { path, year, entries } = list;
-  const told = entries.map((entry): Told => ({ entry, minutes: minutesOf(entry), happenings: happenings(entry, site.shown) }));
+  const told = entries.map(
+    (entry): Told => ({ entry, minutes: minutesOf(entry), happenings: happenings(entry, site.shown) }),
+  );
   const title = year === undefined || path === lists[0]?.path ? "Entries" : `Entries of ${year}`;
   const all = counted(site.shown.record.entries.length, "entry", "entries");
   return (
-    <Page site={site} path={path} kind="entries" title={title} description="Everything that was written down, by month.">
-      <div class="title"><h1>{title}</h1><p class="title__lead">{year === undefined ? `${all}, the newest first.` : `${counted(told.length, "entry", "entries")} of ${year}, the newest first, of ${all} in all.`}</p></div>
+    <Page
+      site={site}
+      path={path}
+      kind="entries"
+      title={title}
+      description="Everything that was written down, by month."
+    >
+      <div class="title">
+        <h1>{title}</h1>
+        <p class="title__lead">
+          {year === undefined
+            ? `${all}, the newest first.`
+            : `${counted(told.length, "entry", "entries")} of ${year}, the newest first, of ${all} in all.`}
+        </p>
+      </div>
       <Months path={path} lists={lists} />
       <Log site={site} from={path} told={told} assembly photos heading="h2" />
     </Page>
@@ -49,7 +67,17 @@ function Months({ path, lists }: { readonly path: string; readonly lists: readon
     <nav class="months" aria-label="Months">
       <dl>
         {[...years].map(([year, months]) => (
-          <div><dt>{year}</dt><dd>{[...months].reverse().map(([month, page]) => <a href={`${page}#month-${month}`}>{monthShort(month)}<span class="unseen"> {year}</span></a>)}</dd></div>
+          <div>
+            <dt>{year}</dt>
+            <dd>
+              {[...months].reverse().map(([month, page]) => (
+                <a href={`${page}#month-${month}`}>
+                  {monthShort(month)}
+                  <span class="unseen"> {year}</span>
+                </a>
+              ))}
+            </dd>
+          </div>
         ))}
       </dl>
     </nav>

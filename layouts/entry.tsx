@@ -17,22 +17,47 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
   const from = `entry/${entry.id}.html`;
   const view = entryView(site.shown, entry);
   return (
-    <Page site={site} path={from} kind="entry" title={entry.title} description={`${dateWords(entry.day)}: ${entry.title}`} scripts={view.lead === undefined ? [] : GALLERY_SCRIPTS}>
+    <Page
+      site={site}
+      path={from}
+      kind="entry"
+      title={entry.title}
+      description={`${dateWords(entry.day)}: ${entry.title}`}
+      scripts={view.lead === undefined ? [] : GALLERY_SCRIPTS}
+    >
       <article class="entry">
         <header class="title entry__title">
           <p class="title__place">
-            <time dateTime={entry.day}>{dateWords(entry.day)}</time>{" · "}
-            {view.place.map(({ id, title }, at) => <>{at > 0 ? " / " : ""}<To site={site} from={from} to={{ kind: "assembly", id }}>{title}</To></>)}
+            <time dateTime={entry.day}>{dateWords(entry.day)}</time>
+            {" · "}
+            {view.place.map(({ id, title }, at) => (
+              <>
+                {at > 0 ? " / " : ""}
+                <To site={site} from={from} to={{ kind: "assembly", id }}>
+                  {title}
+                </To>
+              </>
+            ))}
           </p>
           <h1>{entry.title}</h1>
         </header>
         <div class="entry__story">
           <AmendedNote site={site} from={from} entry={entry} />
-          {view.lead === undefined ? null : <Photo site={site} from={from} photo={view.lead} lazy={false} sizes={COLUMN} opens />}
+          {view.lead === undefined ? null : (
+            <Photo site={site} from={from} photo={view.lead} lazy={false} sizes={COLUMN} opens />
+          )}
           <Story site={site} from={from} entry={entry} />
           <AmendsNote site={site} from={from} entry={entry} />
-          {entry.clips.map((clip) => <Clip site={site} from={from} clip={clip} />)}
-          {view.others.length === 0 ? null : <div class="entry__photos">{view.others.map((photo) => <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 22rem, 100vw" opens />)}</div>}
+          {entry.clips.map((clip) => (
+            <Clip site={site} from={from} clip={clip} />
+          ))}
+          {view.others.length === 0 ? null : (
+            <div class="entry__photos">
+              {view.others.map((photo) => (
+                <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 22rem, 100vw" opens />
+              ))}
+            </div>
+          )}
         </div>
         <aside class="entry__side" aria-label="The day’s facts">
           <DaySheet site={site} from={from} entry={entry} />
@@ -43,11 +68,37 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
   );
 }
 
-function Beside({ site, from, view: { earlier, later } }: { readonly site: Site; readonly from: string; readonly view: EntryView }): JSX.Element {
+function Beside({
+  site,
+  from,
+  view: { earlier, later },
+}: {
+  readonly site: Site;
+  readonly from: string;
+  readonly view: EntryView;
+}): JSX.Element {
   return (
     <nav class="beside" aria-label="Entries before and after">
-      {earlier === undefined ? <span /> : <p><span class="beside__way">Before, {dateShort(earlier.day)}</span><To site={site} from={from} to={{ kind: "entry", id: earlier.id }}>{earlier.title}</To></p>}
-      {later === undefined ? <span /> : <p class="beside__later"><span class="beside__way">After, {dateShort(later.day)}</span><To site={site} from={from} to={{ kind: "entry", id: later.id }}>{later.title}</To></p>}
+      {earlier === undefined ? (
+        <span />
+      ) : (
+        <p>
+          <span class="beside__way">Before, {dateShort(earlier.day)}</span>
+          <To site={site} from={from} to={{ kind: "entry", id: earlier.id }}>
+            {earlier.title}
+          </To>
+        </p>
+      )}
+      {later === undefined ? (
+        <span />
+      ) : (
+        <p class="beside__later">
+          <span class="beside__way">After, {dateShort(later.day)}</span>
+          <To site={site} from={from} to={{ kind: "entry", id: later.id }}>
+            {later.title}
+          </To>
+        </p>
+      )}
     </nav>
   );
 }

@@ -10,14 +10,22 @@ import { ToEach } from "./link.tsx";
 import { Mark } from "./mark.tsx";
 
 export const SEVERITY: { readonly [severity in Severity]: string } = {
-  meets: "met", caution: "look here", waits: "to come", unproven: "not shown", rejects: "not met",
+  meets: "met",
+  caution: "look here",
+  waits: "to come",
+  unproven: "not shown",
+  rejects: "not met",
 };
 
 const TITLES = new Map(rules.map(({ id, title }) => [id, title]));
 
 /** The document and how it was known to us, which is part of what it is worth. */
 export function SourceWords({ source }: { readonly source: Source }): JSX.Element {
-  return <>{source.text} <i>({KNOWN[source.known]})</i></>;
+  return (
+    <>
+      {source.text} <i>({KNOWN[source.known]})</i>
+    </>
+  );
 }
 
 interface FindingsProps {
@@ -37,8 +45,16 @@ export function Findings({ site, from, findings, about = [] }: FindingsProps): J
           <Mark of={finding.severity} word={SEVERITY[finding.severity]} />
           <div>
             <p>{finding.sentence}</p>
-            {finding.limit === undefined ? null : <p>Limit: {finding.limit.text}. Source: <SourceWords source={finding.limit.from} /></p>}
-            <p>Rule: <a href={relative(from, `about.html#rule-${finding.rule}`)}>{TITLES.get(finding.rule) ?? finding.rule}</a><Rests site={site} from={from} finding={finding} about={about} /></p>
+            {finding.limit === undefined ? null : (
+              <p>
+                Limit: {finding.limit.text}. Source: <SourceWords source={finding.limit.from} />
+              </p>
+            )}
+            <p>
+              Rule:{" "}
+              <a href={relative(from, `about.html#rule-${finding.rule}`)}>{TITLES.get(finding.rule) ?? finding.rule}</a>
+              <Rests site={site} from={from} finding={finding} about={about} />
+            </p>
           </div>
         </li>
       ))}
@@ -46,8 +62,24 @@ export function Findings({ site, from, findings, about = [] }: FindingsProps): J
   );
 }
 
-function Rests({ site, from, finding, about }: { readonly site: Site; readonly from: string; readonly finding: Finding; readonly about: readonly Ref[] }): JSX.Element | null {
-  const others = finding.restsOn.filter(({ kind, id }) => kind !== "person" && !about.some((known) => kind === known.kind && id === known.id));
+function Rests({
+  site,
+  from,
+  finding,
+  about,
+}: {
+  readonly site: Site;
+  readonly from: string;
+  readonly finding: Finding;
+  readonly about: readonly Ref[];
+}): JSX.Element | null {
+  const others = finding.restsOn.filter(
+    ({ kind, id }) => kind !== "person" && !about.some((known) => kind === known.kind && id === known.id),
+  );
   if (others.length === 0) return null;
-  return <>. Rests on <ToEach site={site} from={from} to={others} /></>;
+  return (
+    <>
+      . Rests on <ToEach site={site} from={from} to={others} />
+    </>
+  );
 }

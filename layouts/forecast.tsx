@@ -18,11 +18,23 @@ export function ForecastPage({ site }: { readonly site: Site }): JSX.Element {
   const view = forecastView(site.shown);
   const { forecast, lookBacks } = view;
   return (
-    <Page site={site} path={PATH} kind="hours" title="Forecast" description="When the planned work may be done, by the pace so far, with what that takes for granted.">
+    <Page
+      site={site}
+      path={PATH}
+      kind="hours"
+      title="Forecast"
+      description="When the planned work may be done, by the pace so far, with what that takes for granted."
+    >
       <div class="title">
-        <p class="title__place"><a href={relative(PATH, "hours.html")}>Hours</a></p>
+        <p class="title__place">
+          <a href={relative(PATH, "hours.html")}>Hours</a>
+        </p>
         <h1>Forecast</h1>
-        <p class="title__lead">{view.forecast === undefined ? forecastWords(view) : "When the planned work may be done, should the weeks ahead be like those so far. No promise, and no aim to hurry for."}</p>
+        <p class="title__lead">
+          {view.forecast === undefined
+            ? forecastWords(view)
+            : "When the planned work may be done, should the weeks ahead be like those so far. No promise, and no aim to hurry for."}
+        </p>
       </div>
       {forecast === undefined ? null : <Told site={site} forecast={forecast} />}
       <LookBacks looks={lookBacks} />
@@ -36,21 +48,30 @@ function Told({ site, forecast }: { readonly site: Site; readonly forecast: Fore
       <Fan site={site} forecast={forecast} />
       <section class="section">
         <h2>What that takes for granted</h2>
-        <ul class="measure">{forecast.assumptions.map((sentence) => <li>{sentence}</li>)}</ul>
+        <ul class="measure">
+          {forecast.assumptions.map((sentence) => (
+            <li>{sentence}</li>
+          ))}
+        </ul>
       </section>
       <Parts site={site} forecast={forecast} />
     </>
   );
 }
 
-const finishWords = ({ share, day }: Finish): string => `${percent(share)}: ${day === undefined ? "more than twenty years ahead" : dateWords(day)}`;
+const finishWords = ({ share, day }: Finish): string =>
+  `${percent(share)}: ${day === undefined ? "more than twenty years ahead" : dateWords(day)}`;
 
 function inputOf(site: Site, { plan, work, ahead, finish }: Forecast): FanInput {
   const sums = cumulative(work).map(({ day, sum }) => [dayAt(day), inHours(sum)] as const);
   const done = sums[sums.length - 1]?.[1] ?? 0;
   return {
     past: [[dayAt(site.shown.record.aircraft.start), 0], ...sums, [dayAt(site.shown.record.day), done]],
-    ahead: ahead.map(({ day, wide, narrow, middle }) => ({ day: dayAt(day), bands: [wide, narrow].map(([low, high]) => [inHours(low), inHours(high)] as const), middle: inHours(middle) })),
+    ahead: ahead.map(({ day, wide, narrow, middle }) => ({
+      day: dayAt(day),
+      bands: [wide, narrow].map(([low, high]) => [inHours(low), inHours(high)] as const),
+      middle: inHours(middle),
+    })),
     goal: done + inHours(plan.left),
     marks: finish.flatMap(({ day }) => (day === undefined ? [] : [dayAt(day)])),
   };
@@ -68,13 +89,22 @@ function Fan({ site, forecast }: { readonly site: Site; readonly forecast: Forec
         <p>{left}</p>
       </figcaption>
       <dl class="fan__dates">
-        {finish.map(({ share, day }) => <div><dt>{percent(share)} of futures done by</dt><dd>{day === undefined ? "more than twenty years ahead" : <time dateTime={day}>{dateWords(day)}</time>}</dd></div>)}
+        {finish.map(({ share, day }) => (
+          <div>
+            <dt>{percent(share)} of futures done by</dt>
+            <dd>{day === undefined ? "more than twenty years ahead" : <time dateTime={day}>{dateWords(day)}</time>}</dd>
+          </div>
+        ))}
       </dl>
       <div class="chart__drawing">
         <FanSvg input={input} room={WIDE} part="wide" says={says} />
         <FanSvg input={input} room={NARROW} part="narrow" says={says} />
       </div>
-      <p class="small quiet">The line is what was worked; the dark band holds 80 % of the futures, the light one 95 %, the broken line runs through their middle. The level is all that is planned, as corrected; its ticks are the days by which so many futures are done.</p>
+      <p class="small quiet">
+        The line is what was worked; the dark band holds 80 % of the futures, the light one 95 %, the broken line runs
+        through their middle. The level is all that is planned, as corrected; its ticks are the days by which so many
+        futures are done.
+      </p>
       <FanTable forecast={forecast} />
     </figure>
   );
@@ -90,16 +120,25 @@ interface SvgProps {
 function FanSvg({ input, room, part, says }: SvgProps): JSX.Element {
   const { frame, past, bands, middle, goal, now, marks } = fanDrawing(input, { ...room, names: 8 });
   return (
-    <svg class={`chart__${part}`} viewBox={`0 0 ${room.width} ${room.height}`} role="img" aria-labelledby={`fan-${part}-title fan-${part}-desc`}>
+    <svg
+      class={`chart__${part}`}
+      viewBox={`0 0 ${room.width} ${room.height}`}
+      role="img"
+      aria-labelledby={`fan-${part}-title fan-${part}-desc`}
+    >
       <title id={`fan-${part}-title`}>Hours on what is planned, and what may come</title>
       <desc id={`fan-${part}-desc`}>{says}</desc>
       <Axes frame={frame} />
-      {bands.map((band, at) => <path class={`fan__band fan__band--${at + 1}`} d={band} />)}
+      {bands.map((band, at) => (
+        <path class={`fan__band fan__band--${at + 1}`} d={band} />
+      ))}
       <path class="fan__goal" d={`M${frame.left} ${goal}H${frame.right}`} />
       <path class="fan__now" d={`M${now} ${frame.top}V${frame.bottom}`} />
       <path class="fan__past" d={past} />
       <path class="fan__middle" d={middle} />
-      {marks.map((x) => <path class="fan__mark" d={`M${x} ${goal - 6}v12`} />)}
+      {marks.map((x) => (
+        <path class="fan__mark" d={`M${x} ${goal - 6}v12`} />
+      ))}
     </svg>
   );
 }
@@ -114,12 +153,31 @@ function FanTable({ forecast }: { readonly forecast: Forecast }): JSX.Element {
       <div class="scroll" tabIndex={0} role="region" aria-label="The forecast, as a table">
         <table>
           <caption>Hours worked in all on what is planned</caption>
-          <thead><tr><th scope="col">By</th><th scope="col" class="number">95 % of futures</th><th scope="col" class="number">80 % of futures</th><th scope="col" class="number">Middle</th></tr></thead>
+          <thead>
+            <tr>
+              <th scope="col">By</th>
+              <th scope="col" class="number">
+                95 % of futures
+              </th>
+              <th scope="col" class="number">
+                80 % of futures
+              </th>
+              <th scope="col" class="number">
+                Middle
+              </th>
+            </tr>
+          </thead>
           <tbody>
             {rows.map(({ day, wide, narrow, middle }) => (
               <tr>
                 <th scope="row">{dateShort(day)}</th>
-                <td class="number">{hours(wide[0])} to {hours(wide[1])}</td><td class="number">{hours(narrow[0])} to {hours(narrow[1])}</td><td class="number">{hours(middle)}</td>
+                <td class="number">
+                  {hours(wide[0])} to {hours(wide[1])}
+                </td>
+                <td class="number">
+                  {hours(narrow[0])} to {hours(narrow[1])}
+                </td>
+                <td class="number">{hours(middle)}</td>
               </tr>
             ))}
           </tbody>
@@ -136,12 +194,30 @@ function Parts({ site, forecast }: { readonly site: Site; readonly forecast: For
       <div class="scroll" tabIndex={0} role="region" aria-label="What is left, part by part">
         <table>
           <caption>Hours on each part alone, without the parts within it</caption>
-          <thead><tr><th scope="col">Part</th><th scope="col" class="number">Planned</th><th scope="col" class="number">Worked</th><th scope="col" class="number">Left, as corrected</th></tr></thead>
+          <thead>
+            <tr>
+              <th scope="col">Part</th>
+              <th scope="col" class="number">
+                Planned
+              </th>
+              <th scope="col" class="number">
+                Worked
+              </th>
+              <th scope="col" class="number">
+                Left, as corrected
+              </th>
+            </tr>
+          </thead>
           <tbody>
             {forecast.plan.parts.map(({ id, planned, worked, finished, left }) => (
               <tr>
-                <th scope="row"><To site={site} from={PATH} to={{ kind: "assembly", id }}>{site.shown.record.assemblies.get(id)?.title ?? id}</To></th>
-                <td class="number">{hoursRounded(planned)}</td><td class="number">{hoursRounded(worked)}</td>
+                <th scope="row">
+                  <To site={site} from={PATH} to={{ kind: "assembly", id }}>
+                    {site.shown.record.assemblies.get(id)?.title ?? id}
+                  </To>
+                </th>
+                <td class="number">{hoursRounded(planned)}</td>
+                <td class="number">{hoursRounded(worked)}</td>
                 <td class="number">{finished ? "finished" : hoursRounded(left)}</td>
               </tr>
             ))}

@@ -25,7 +25,9 @@ const NAVIGATION: readonly (readonly [words: string, path: string, kinds: readon
 ];
 
 export const EDITION_WORDS: { readonly [edition in Edition]: string } = {
-  public: "Public edition", inspector: "Inspector’s edition", archive: "Archive edition",
+  public: "Public edition",
+  inspector: "Inspector’s edition",
+  archive: "Archive edition",
 };
 
 const made = new WeakMap<Site, Map<string, { readonly __html: string }>>();
@@ -44,18 +46,29 @@ const depthOf = (path: string): number => path.split("/").length;
 export function Header(props: FrameProps): JSX.Element {
   const { site, path, kind } = props;
   const place = NAVIGATION.some(([, to]) => to === path) ? path : depthOf(path);
-  return <header class="head" dangerouslySetInnerHTML={shared(site, `head ${kind} ${place}`, () => <Ways {...props} />)} />;
+  return (
+    <header class="head" dangerouslySetInnerHTML={shared(site, `head ${kind} ${place}`, () => <Ways {...props} />)} />
+  );
 }
 
 function Ways({ site, path, kind }: FrameProps): JSX.Element {
   return (
     <>
       <div class="head__inner">
-        <p class="head__name"><a href={relative(path, "index.html")}>{site.shown.record.aircraft.name}</a></p>
+        <p class="head__name">
+          <a href={relative(path, "index.html")}>{site.shown.record.aircraft.name}</a>
+        </p>
         <nav class="head__nav" aria-label="Main">
           <ul>
             {NAVIGATION.map(([words, to, kinds]) => (
-              <li><a href={relative(path, to)} aria-current={to === path ? "page" : kinds.includes(kind) ? "true" : undefined}>{words}</a></li>
+              <li>
+                <a
+                  href={relative(path, to)}
+                  aria-current={to === path ? "page" : kinds.includes(kind) ? "true" : undefined}
+                >
+                  {words}
+                </a>
+              </li>
             ))}
           </ul>
         </nav>
@@ -66,7 +79,12 @@ function Ways({ site, path, kind }: FrameProps): JSX.Element {
 }
 
 export function Footer({ site, path }: Omit<FrameProps, "kind">): JSX.Element {
-  return <footer class="foot" dangerouslySetInnerHTML={shared(site, `foot ${depthOf(path)}`, () => <Caution site={site} path={path} />)} />;
+  return (
+    <footer
+      class="foot"
+      dangerouslySetInnerHTML={shared(site, `foot ${depthOf(path)}`, () => <Caution site={site} path={path} />)}
+    />
+  );
 }
 
 function Caution({ site, path }: Omit<FrameProps, "kind">): JSX.Element {
@@ -76,12 +94,14 @@ function Caution({ site, path }: Omit<FrameProps, "kind">): JSX.Element {
       <div class="scarf" aria-hidden="true" />
       <div class="foot__inner">
         <p class="foot__caution">
-          This site records what was written down; it does not certify airworthiness. The drawings, the adhesive maker’s data sheet,
-          the authority’s rules and the inspector’s judgement stand above every limit shown here.
+          This site records what was written down; it does not certify airworthiness. The drawings, the adhesive maker’s
+          data sheet, the authority’s rules and the inspector’s judgement stand above every limit shown here.
         </p>
         <p class="foot__facts">
           <span>{record.aircraft.name}</span> <span>{EDITION_WORDS[edition]}</span>{" "}
-          <span>Record of <time dateTime={record.day}>{dateWords(record.day)}</time></span>{" "}
+          <span>
+            Record of <time dateTime={record.day}>{dateWords(record.day)}</time>
+          </span>{" "}
           <a href={relative(path, "about.html")}>How verdicts are reached</a>
         </p>
       </div>

@@ -19,11 +19,23 @@ export function Glances({ site, from, glances }: GlancesProps): JSX.Element {
     <ul class="glances">
       {glances.map(({ assembly, depth, file, minutes, next }) => (
         <li class={`glance depth-${Math.min(depth, 4)}`}>
-          <p class="glance__title"><To site={site} from={from} to={{ kind: "assembly", id: assembly.id }}>{assembly.title}</To></p>
-          <p class="glance__hours"><HoursBar minutes={minutes} planned={plannedWithin(site.shown, assembly.id)} /></p>
+          <p class="glance__title">
+            <To site={site} from={from} to={{ kind: "assembly", id: assembly.id }}>
+              {assembly.title}
+            </To>
+          </p>
+          <p class="glance__hours">
+            <HoursBar minutes={minutes} planned={plannedWithin(site.shown, assembly.id)} />
+          </p>
           <JointCounts counts={file.jointCounts} />
           <p class="glance__next">
-            {next === undefined ? null : <><span class="unseen">Next hold point: </span><To site={site} from={from} to={{ kind: "hold point", id: next.holdPoint.id }} /> <Mark of={next.state} /></>}
+            {next === undefined ? null : (
+              <>
+                <span class="unseen">Next hold point: </span>
+                <To site={site} from={from} to={{ kind: "hold point", id: next.holdPoint.id }} />{" "}
+                <Mark of={next.state} />
+              </>
+            )}
             {next === undefined && assembly.finished !== undefined ? <span class="quiet">finished</span> : null}
           </p>
         </li>
@@ -33,7 +45,13 @@ export function Glances({ site, from, glances }: GlancesProps): JSX.Element {
 }
 
 /** Hours as a length beside its words; a gap in it stands at what was planned where that is passed. */
-export function HoursBar({ minutes, planned }: { readonly minutes: number; readonly planned: number | undefined }): JSX.Element {
+export function HoursBar({
+  minutes,
+  planned,
+}: {
+  readonly minutes: number;
+  readonly planned: number | undefined;
+}): JSX.Element {
   if (planned === undefined) return <span class="hoursbar">{hoursRounded(minutes)}</span>;
   const most = Math.max(minutes, planned, 1);
   const share = (value: number): number => Math.round((value / most) * 1000) / 10;
@@ -52,5 +70,16 @@ export function HoursBar({ minutes, planned }: { readonly minutes: number; reado
 export function JointCounts({ counts }: { readonly counts: Glance["file"]["jointCounts"] }): JSX.Element {
   const shown = STATES.filter((state) => counts[state] > 0);
   if (shown.length === 0) return <p class="counts quiet">no joints</p>;
-  return <ul class="counts">{shown.map((state) => <li class={markClass(state)}><Shape of={state} /><span>{counts[state]} {state}</span></li>)}</ul>;
+  return (
+    <ul class="counts">
+      {shown.map((state) => (
+        <li class={markClass(state)}>
+          <Shape of={state} />
+          <span>
+            {counts[state]} {state}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
 }

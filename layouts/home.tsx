@@ -28,14 +28,25 @@ export function HomePage({ site }: { readonly site: Site }): JSX.Element {
   const view = homeView(site.shown);
   const { aircraft } = site.shown.record;
   return (
-    <Page site={site} path={PATH} kind="home" title={aircraft.name} description={`${aircraft.name}, ${aircraft.type}: the record of its building.`}>
+    <Page
+      site={site}
+      path={PATH}
+      kind="home"
+      title={aircraft.name}
+      description={`${aircraft.name}, ${aircraft.type}: the record of its building.`}
+    >
       <Opening site={site} view={view} />
       <Standing site={site} view={view} />
       <div class="home__two">
         <Newest site={site} view={view} />
         <Next site={site} view={view} />
       </div>
-      {view.pictures.length < 2 ? null : <section class="section"><h2>The newest pictures</h2><Strip site={site} from={PATH} pictures={view.pictures} /></section>}
+      {view.pictures.length < 2 ? null : (
+        <section class="section">
+          <h2>The newest pictures</h2>
+          <Strip site={site} from={PATH} pictures={view.pictures} />
+        </section>
+      )}
       <section class="section">
         <h2>Assemblies</h2>
         <Glances site={site} from={PATH} glances={view.glance} />
@@ -52,12 +63,22 @@ function Opening({ site, view: { lead } }: PartProps): JSX.Element {
       <div class="opening__words">
         <h1>{aircraft.name}</h1>
         <p class="opening__type">{aircraft.type}</p>
-        {aircraft.body.map(({ markdown }) => <Prose html={site.prose(markdown, PATH)} />)}
+        {aircraft.body.map(({ markdown }) => (
+          <Prose html={site.prose(markdown, PATH)} />
+        ))}
       </div>
       {lead === undefined ? null : (
         <div class="opening__photo">
           <Photo site={site} from={PATH} photo={lead.photo} lazy={false} sizes="(min-width: 60rem) 40rem, 100vw" />
-          {lead.entry === undefined ? null : <p class="small quiet">From <To site={site} from={PATH} to={{ kind: "entry", id: lead.entry.id }}>{lead.entry.title}</To>, {dateWords(lead.entry.day)}</p>}
+          {lead.entry === undefined ? null : (
+            <p class="small quiet">
+              From{" "}
+              <To site={site} from={PATH} to={{ kind: "entry", id: lead.entry.id }}>
+                {lead.entry.title}
+              </To>
+              , {dateWords(lead.entry.day)}
+            </p>
+          )}
         </div>
       )}
     </div>
@@ -70,10 +91,40 @@ function Standing({ site, view: { total, pace, passed, later, next } }: PartProp
   return (
     <section class="standing" aria-label="Where the build stands">
       <dl>
-        <div><dt>Worked so far</dt><dd><b>{hoursRounded(total)}</b> <span>since {dateWords(aircraft.start)}</span></dd></div>
-        <div><dt>A week, lately</dt><dd><b>{hoursRounded(pace.recent)}</b> <span>over the last {pace.weeks} weeks{pace.target === undefined ? "" : `; ${hoursRounded(pace.target)} meant`}</span></dd></div>
-        <div><dt>Written down</dt><dd><b>{counted(entries.length, "entry", "entries")}</b> <span>the last on {dateWords(day)}</span></dd></div>
-        {points === 0 ? null : <div><dt>Hold points passed</dt><dd><b>{passed.length} of {points}</b> <span><a href={relative(PATH, "hold-points.html")}>the whole list</a></span></dd></div>}
+        <div>
+          <dt>Worked so far</dt>
+          <dd>
+            <b>{hoursRounded(total)}</b> <span>since {dateWords(aircraft.start)}</span>
+          </dd>
+        </div>
+        <div>
+          <dt>A week, lately</dt>
+          <dd>
+            <b>{hoursRounded(pace.recent)}</b>{" "}
+            <span>
+              over the last {pace.weeks} weeks{pace.target === undefined ? "" : `; ${hoursRounded(pace.target)} meant`}
+            </span>
+          </dd>
+        </div>
+        <div>
+          <dt>Written down</dt>
+          <dd>
+            <b>{counted(entries.length, "entry", "entries")}</b> <span>the last on {dateWords(day)}</span>
+          </dd>
+        </div>
+        {points === 0 ? null : (
+          <div>
+            <dt>Hold points passed</dt>
+            <dd>
+              <b>
+                {passed.length} of {points}
+              </b>{" "}
+              <span>
+                <a href={relative(PATH, "hold-points.html")}>the whole list</a>
+              </span>
+            </dd>
+          </div>
+        )}
       </dl>
     </section>
   );
@@ -88,10 +139,22 @@ function Newest({ site, view: { newest } }: PartProps): JSX.Element {
       <ol class="bare log">
         {rest.map((entry) => {
           const photo = pictureOf(entry);
-          return <LogLine site={site} from={PATH} entry={entry} minutes={minutesOf(entry)} all={happenings(entry, site.shown)} assembly {...(photo === undefined ? {} : { photo })} />;
+          return (
+            <LogLine
+              site={site}
+              from={PATH}
+              entry={entry}
+              minutes={minutesOf(entry)}
+              all={happenings(entry, site.shown)}
+              assembly
+              {...(photo === undefined ? {} : { photo })}
+            />
+          );
         })}
       </ol>
-      <p class="onward"><a href={relative(PATH, "entries.html")}>All entries by month</a></p>
+      <p class="onward">
+        <a href={relative(PATH, "entries.html")}>All entries by month</a>
+      </p>
     </section>
   );
 }
@@ -99,12 +162,22 @@ function Newest({ site, view: { newest } }: PartProps): JSX.Element {
 function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Entry }): JSX.Element {
   const photo = pictureOf(entry);
   const isStruck = amendmentsTo(site.shown, entry.id).some(({ prose }) => prose);
-  const first = isStruck ? undefined : entry.body[0]?.markdown.split(/\n\s*\n/).find((block) => /^[^#!:\s|>-]/.test(block));
+  const first = isStruck
+    ? undefined
+    : entry.body[0]?.markdown.split(/\n\s*\n/).find((block) => /^[^#!:\s|>-]/.test(block));
   return (
     <article class="latest">
-      {photo === undefined ? null : <Photo site={site} from={PATH} photo={photo} sizes="(min-width: 60rem) 42rem, 100vw" caption={false} />}
-      <p class="latest__day"><time dateTime={entry.day}>{dateWords(entry.day)}</time> <span>{hoursWords(minutesOf(entry))}</span></p>
-      <h3><To site={site} from={PATH} to={{ kind: "entry", id: entry.id }}>{entry.title}</To></h3>
+      {photo === undefined ? null : (
+        <Photo site={site} from={PATH} photo={photo} sizes="(min-width: 60rem) 42rem, 100vw" caption={false} />
+      )}
+      <p class="latest__day">
+        <time dateTime={entry.day}>{dateWords(entry.day)}</time> <span>{hoursWords(minutesOf(entry))}</span>
+      </p>
+      <h3>
+        <To site={site} from={PATH} to={{ kind: "entry", id: entry.id }}>
+          {entry.title}
+        </To>
+      </h3>
       {first === undefined ? null : <Prose html={site.prose(first, PATH)} />}
       <Happenings site={site} from={PATH} all={happenings(entry, site.shown)} />
     </article>
@@ -120,7 +193,13 @@ function Next({ site, view: { next, later } }: PartProps): JSX.Element | null {
       {later.length === 0 ? null : (
         <>
           <h3>After that</h3>
-          <ul class="bare next__later">{later.map((file) => <li><HoldPointCard site={site} from={PATH} file={file} most={2} /></li>)}</ul>
+          <ul class="bare next__later">
+            {later.map((file) => (
+              <li>
+                <HoldPointCard site={site} from={PATH} file={file} most={2} />
+              </li>
+            ))}
+          </ul>
         </>
       )}
     </section>
@@ -129,5 +208,12 @@ function Next({ site, view: { next, later } }: PartProps): JSX.Element | null {
 
 function Visit({ site }: { readonly site: Site }): JSX.Element | null {
   const { visit } = site.shown.record.aircraft;
-  return visit === undefined ? null : <section class="section visit"><h2>Come and see it</h2>{visit.split(/\n\s*\n/).map((words) => <p>{words}</p>)}</section>;
+  return visit === undefined ? null : (
+    <section class="section visit">
+      <h2>Come and see it</h2>
+      {visit.split(/\n\s*\n/).map((words) => (
+        <p>{words}</p>
+      ))}
+    </section>
+  );
 }

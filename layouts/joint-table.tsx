@@ -17,15 +17,37 @@ export function JointTable({ site, from, joints }: JointTableProps): JSX.Element
   return (
     <div class="scroll" tabIndex={0} role="region" aria-label="Joints">
       <table class="joints">
-        <thead><tr><th scope="col">Joint</th><th scope="col">State</th><th scope="col">Batches</th><th scope="col">Test pieces</th><th scope="col">Lots</th><th scope="col" class="number">Glue face</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">Joint</th>
+            <th scope="col">State</th>
+            <th scope="col">Batches</th>
+            <th scope="col">Test pieces</th>
+            <th scope="col">Lots</th>
+            <th scope="col" class="number">
+              Glue face
+            </th>
+          </tr>
+        </thead>
         <tbody>
           {joints.map((file) => (
             <tr>
-              <th scope="row"><To site={site} from={from} to={{ kind: "joint", id: file.joint.id }} /> <span class="joints__title">{file.joint.title}</span></th>
-              <td><Mark of={file.state} /></td>
-              <td><Batches site={site} from={from} file={file} /></td>
-              <td><Pieces site={site} from={from} file={file} /></td>
-              <td><ToEach site={site} from={from} to={file.lots.map((id) => ({ kind: "lot", id }))} /></td>
+              <th scope="row">
+                <To site={site} from={from} to={{ kind: "joint", id: file.joint.id }} />{" "}
+                <span class="joints__title">{file.joint.title}</span>
+              </th>
+              <td>
+                <Mark of={file.state} />
+              </td>
+              <td>
+                <Batches site={site} from={from} file={file} />
+              </td>
+              <td>
+                <Pieces site={site} from={from} file={file} />
+              </td>
+              <td>
+                <ToEach site={site} from={from} to={file.lots.map((id) => ({ kind: "lot", id }))} />
+              </td>
               <td class="number">{file.joint.area === undefined ? "" : quantityWords(file.joint.area, units)}</td>
             </tr>
           ))}
@@ -45,7 +67,12 @@ function Batches({ site, from, file }: CellProps): JSX.Element {
   return (
     <>
       <ToEach site={site} from={from} to={file.batches.map((id) => ({ kind: "batch", id }))} />
-      {file.superseded.length === 0 ? null : <span class="quiet"> (taken out: <ToEach site={site} from={from} to={file.superseded.map((id) => ({ kind: "batch", id }))} />)</span>}
+      {file.superseded.length === 0 ? null : (
+        <span class="quiet">
+          {" "}
+          (taken out: <ToEach site={site} from={from} to={file.superseded.map((id) => ({ kind: "batch", id }))} />)
+        </span>
+      )}
     </>
   );
 }

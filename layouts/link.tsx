@@ -17,10 +17,31 @@ export function To({ site, from, to, class: name, children }: ToProps): JSX.Elem
   const address = addressOf(to);
   const words = children ?? to.id;
   if (address === undefined || !site.shown.shows(to)) return <span class={name}>{words}</span>;
-  return <a class={name} href={relative(from, address)}>{words}</a>;
+  return (
+    <a class={name} href={relative(from, address)}>
+      {words}
+    </a>
+  );
 }
 
 /** Links with commas between them. */
-export function ToEach({ site, from, to }: { readonly site: Site; readonly from: string; readonly to: readonly Ref[] }): JSX.Element {
-  return <>{to.map((ref, at) => <>{at > 0 ? ", " : ""}<To site={site} from={from} to={ref} /></>)}</>;
+export function ToEach({
+  site,
+  from,
+  to,
+}: {
+  readonly site: Site;
+  readonly from: string;
+  readonly to: readonly Ref[];
+}): JSX.Element {
+  return (
+    <>
+      {to.map((ref, at) => (
+        <>
+          {at > 0 ? ", " : ""}
+          <To site={site} from={from} to={ref} />
+        </>
+      ))}
+    </>
+  );
 }

@@ -16,12 +16,21 @@ interface PlaceProps {
 }
 
 /** What happened, as marks that lead to it. */
-export function Happenings({ site, from, all }: PlaceProps & { readonly all: readonly Happening[] }): JSX.Element | null {
+export function Happenings({
+  site,
+  from,
+  all,
+}: PlaceProps & { readonly all: readonly Happening[] }): JSX.Element | null {
   if (all.length === 0) return null;
   return (
     <ul class="happened">
       {all.map(({ mark, word, what, about }) => (
-        <li><To site={site} from={from} to={about}>{what}</To> <Mark of={mark} word={word} /></li>
+        <li>
+          <To site={site} from={from} to={about}>
+            {what}
+          </To>{" "}
+          <Mark of={mark} word={word} />
+        </li>
       ))}
     </ul>
   );
@@ -41,13 +50,30 @@ export function LogLine({ site, from, entry, minutes, all = [], photo, assembly 
   const title = site.shown.record.assemblies.get(entry.assembly)?.title ?? entry.assembly;
   return (
     <li class={photo === undefined ? "log__line" : "log__line log__line--photo"}>
-      <p class="log__margin"><time dateTime={entry.day}>{dayAndMonth(entry.day)}</time><span class="log__hours">{minutes === 0 ? "" : hoursWords(minutes)}</span></p>
+      <p class="log__margin">
+        <time dateTime={entry.day}>{dayAndMonth(entry.day)}</time>
+        <span class="log__hours">{minutes === 0 ? "" : hoursWords(minutes)}</span>
+      </p>
       <div class="log__body">
-        <p class="log__title"><To site={site} from={from} to={{ kind: "entry", id: entry.id }}>{entry.title}</To></p>
-        {assembly ? <p class="log__place"><To site={site} from={from} to={{ kind: "assembly", id: entry.assembly }}>{title}</To></p> : null}
+        <p class="log__title">
+          <To site={site} from={from} to={{ kind: "entry", id: entry.id }}>
+            {entry.title}
+          </To>
+        </p>
+        {assembly ? (
+          <p class="log__place">
+            <To site={site} from={from} to={{ kind: "assembly", id: entry.assembly }}>
+              {title}
+            </To>
+          </p>
+        ) : null}
         <Happenings site={site} from={from} all={all} />
       </div>
-      {photo === undefined ? null : <div class="log__photo"><Image site={site} from={from} photo={photo} sizes="9rem" widest={480} /></div>}
+      {photo === undefined ? null : (
+        <div class="log__photo">
+          <Image site={site} from={from} photo={photo} sizes="9rem" widest={480} />
+        </div>
+      )}
     </li>
   );
 }
@@ -71,7 +97,14 @@ interface LogProps extends PlaceProps {
 }
 
 /** Entries under the months they were written in, in the order given. */
-export function Log({ site, from, told, assembly = false, photos = false, heading: Heading = "h3" }: LogProps): JSX.Element {
+export function Log({
+  site,
+  from,
+  told,
+  assembly = false,
+  photos = false,
+  heading: Heading = "h3",
+}: LogProps): JSX.Element {
   return (
     <div class="log">
       {byMonth(told).map(([month, lines]) => (
@@ -80,7 +113,17 @@ export function Log({ site, from, told, assembly = false, photos = false, headin
           <ol class="bare">
             {lines.map(({ entry, minutes, happenings }) => {
               const photo = photos ? pictureOf(entry) : undefined;
-              return <LogLine site={site} from={from} entry={entry} minutes={minutes} all={happenings} assembly={assembly} {...(photo === undefined ? {} : { photo })} />;
+              return (
+                <LogLine
+                  site={site}
+                  from={from}
+                  entry={entry}
+                  minutes={minutes}
+                  all={happenings}
+                  assembly={assembly}
+                  {...(photo === undefined ? {} : { photo })}
+                />
+              );
             })}
           </ol>
         </section>

@@ -8,7 +8,18 @@ import { shapeRef } from "./shapes.tsx";
 
 export type { Marked };
 
-const ATTENTION: ReadonlySet<Marked> = new Set<Marked>(["rejected", "fail", "rejects", "out", "quarantined", "blocked", "opened", "reopened", "recall", "not signed"]);
+const ATTENTION: ReadonlySet<Marked> = new Set<Marked>([
+  "rejected",
+  "fail",
+  "rejects",
+  "out",
+  "quarantined",
+  "blocked",
+  "opened",
+  "reopened",
+  "recall",
+  "not signed",
+]);
 
 /** Whether something is wrong. */
 export function isGrave(of: Marked): boolean {
@@ -22,7 +33,11 @@ export function markClass(of: Marked): string {
 
 /** The shape alone, hidden from screen readers: a word stands beside it or names the link around it. */
 export function Shape({ of }: { readonly of: Marked }): JSX.Element {
-  return <svg class="mark__shape" viewBox="0 0 20 14" aria-hidden="true"><use href={shapeRef(of)} /></svg>;
+  return (
+    <svg class="mark__shape" viewBox="0 0 20 14" aria-hidden="true">
+      <use href={shapeRef(of)} />
+    </svg>
+  );
 }
 
 /** The shape in a drawing, with its top left corner where it is put. */
@@ -36,7 +51,14 @@ const made = new Map<string, { readonly __html: string }>();
 /** Shape and word. */
 export function Mark({ of, word = of }: { readonly of: Marked; readonly word?: string }): JSX.Element {
   const key = `${of} ${word}`;
-  const inner = made.get(key) ?? { __html: renderToString(<><Shape of={of} /><span class="mark__word">{word}</span></>) };
+  const inner = made.get(key) ?? {
+    __html: renderToString(
+      <>
+        <Shape of={of} />
+        <span class="mark__word">{word}</span>
+      </>,
+    ),
+  };
   made.set(key, inner);
   return <span class={markClass(of)} dangerouslySetInnerHTML={inner} />;
 }

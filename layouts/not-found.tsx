@@ -9,7 +9,10 @@ h1{font-size:2rem;line-height:1.15;margin:0 0 1rem;border-bottom:3px solid #8424
 
 /** Says in words what it cannot link to: where the site begins is not known to it. */
 export function NotFoundPage({ site }: { readonly site: Site }): JSX.Element {
-  const { record: { aircraft }, edition } = site.shown;
+  const {
+    record: { aircraft },
+    edition,
+  } = site.shown;
   return (
     <html lang="en">
       <head>
@@ -27,7 +30,10 @@ export function NotFoundPage({ site }: { readonly site: Site }): JSX.Element {
           <p class="name">{aircraft.name}</p>
           <h1>There is no such page</h1>
           <p>It may have been moved, or this edition does not show it.</p>
-          <p>Everything that is shown can be reached from the first page. To get there, shorten the address above, from its end, to where this site begins.</p>
+          <p>
+            Everything that is shown can be reached from the first page. To get there, shorten the address above, from
+            its end, to where this site begins.
+          </p>
         </main>
       </body>
     </html>

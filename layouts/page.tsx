@@ -11,8 +11,22 @@ export { EDITION_WORDS } from "./frame.tsx";
 
 /** What sort of page it is: marks its place in the navigation and lets styles address it. */
 export type PageKind =
-  | "home" | "entries" | "entry" | "assemblies" | "assembly" | "hours" | "evidence" | "batch" | "joint" | "lot" | "trial"
-  | "hold points" | "open items" | "departures" | "about" | "appendix";
+  | "home"
+  | "entries"
+  | "entry"
+  | "assemblies"
+  | "assembly"
+  | "hours"
+  | "evidence"
+  | "batch"
+  | "joint"
+  | "lot"
+  | "trial"
+  | "hold points"
+  | "open items"
+  | "departures"
+  | "about"
+  | "appendix";
 
 interface PageProps {
   readonly site: Site;
@@ -49,9 +63,17 @@ function Head({ site, path, title, description, kind, scripts = [], styles }: Pa
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
       <meta name="generator" content="Scarfline" />
       <link rel="icon" href={ICON} />
-      {sheetsOf(kind).map((sheet) => <link rel="stylesheet" href={relative(path, `assets/${sheet}.css`)} media={isForPaper(sheet) ? "print" : undefined} />)}
+      {sheetsOf(kind).map((sheet) => (
+        <link
+          rel="stylesheet"
+          href={relative(path, `assets/${sheet}.css`)}
+          media={isForPaper(sheet) ? "print" : undefined}
+        />
+      ))}
       {styles === undefined ? null : <style dangerouslySetInnerHTML={{ __html: styles }} />}
-      {scripts.map((script) => <script defer src={relative(path, `assets/${script}`)} />)}
+      {scripts.map((script) => (
+        <script defer src={relative(path, `assets/${script}`)} />
+      ))}
     </head>
   );
 }
@@ -63,9 +85,13 @@ export function Page(props: PageProps): JSX.Element {
     <html lang="en">
       <Head {...props} />
       <body class={`page page--${kind.replace(" ", "-")}`} data-edition={site.shown.edition}>
-        <a class="skip" href="#main">Skip to the page</a>
+        <a class="skip" href="#main">
+          Skip to the page
+        </a>
         <Header site={site} path={path} kind={kind} />
-        <main id="main" class="main" tabIndex={-1}>{children}</main>
+        <main id="main" class="main" tabIndex={-1}>
+          {children}
+        </main>
         <Footer site={site} path={path} />
       </body>
     </html>

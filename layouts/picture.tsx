@@ -44,14 +44,21 @@ export function Image({ site, from, photo, sizes = "100vw", widest = Infinity, l
   const picture = site.pictures.get(photo.file);
   const file = site.files.get(photo.file);
   if (picture === undefined) {
-    return file === undefined ? <span class="photo__missing">{photo.alt}</span> : <img src={relative(from, file)} alt={photo.alt} loading={lazy ? "lazy" : undefined} />;
+    return file === undefined ? (
+      <span class="photo__missing">{photo.alt}</span>
+    ) : (
+      <img src={relative(from, file)} alt={photo.alt} loading={lazy ? "lazy" : undefined} />
+    );
   }
   const offered = picture.sources.map(({ type, files }) => ({ type, files: upTo(files, widest) }));
   const common = offered.at(-1)?.files ?? [];
-  const widths = (files: Files): { srcset?: string; sizes?: string } => (files.length < 2 ? {} : { srcset: srcset(from, files), sizes });
+  const widths = (files: Files): { srcset?: string; sizes?: string } =>
+    files.length < 2 ? {} : { srcset: srcset(from, files), sizes };
   return (
     <picture>
-      {offered.slice(0, -1).map(({ type, files }) => <source type={type} srcset={srcset(from, files)} {...widths(files)} />)}
+      {offered.slice(0, -1).map(({ type, files }) => (
+        <source type={type} srcset={srcset(from, files)} {...widths(files)} />
+      ))}
       <img
         src={relative(from, fallbackOf(common))}
         {...widths(common)}
@@ -76,7 +83,13 @@ export function Photo(props: PhotoProps): JSX.Element {
   const large = opens ? site.pictures.get(photo.file)?.sources.at(-1)?.files.at(-1)?.path : undefined;
   return (
     <figure class={name === undefined ? "photo" : `photo ${name}`}>
-      {large === undefined ? <Image {...props} /> : <a class="photo__large" href={relative(from, large)}><Image {...props} /></a>}
+      {large === undefined ? (
+        <Image {...props} />
+      ) : (
+        <a class="photo__large" href={relative(from, large)}>
+          <Image {...props} />
+        </a>
+      )}
       {caption && photo.caption !== undefined ? <figcaption>{photo.caption}</figcaption> : null}
     </figure>
   );

@@ -7,15 +7,23 @@ import { dateWords } from "../src/pages/words.ts";
 export const SHORT = 16;
 
 export function SealText({ seal }: { readonly seal: NamedSeal | undefined }): JSX.Element {
-  if (seal === undefined) return <p>No seal is named here: none has been set on this record, or the list of its seals is not whole.</p>;
+  if (seal === undefined)
+    return <p>No seal is named here: none has been set on this record, or the list of its seals is not whole.</p>;
   const { number, date, digest } = seal;
   return (
     <>
-      <p>The last seal on this record is number {number}, of <time dateTime={date}>{dateWords(date)}</time>. Its digest is</p>
-      <p><code class="digest">{digest}</code></p>
+      <p>
+        The last seal on this record is number {number}, of <time dateTime={date}>{dateWords(date)}</time>. Its digest
+        is
+      </p>
+      <p>
+        <code class="digest">{digest}</code>
+      </p>
       <p class="small">
-        That is the SHA-256 of the first {number === 1 ? "line" : `${number} lines`} of <code>seals.txt</code>, in which all files of the record as it was that day are held, and every seal before.
-        With the record at hand, <code>head -n {number} seals.txt | sha256sum</code> prints it; what was altered or written since does not stand under it.
+        That is the SHA-256 of the first {number === 1 ? "line" : `${number} lines`} of <code>seals.txt</code>, in which
+        all files of the record as it was that day are held, and every seal before. With the record at hand,{" "}
+        <code>head -n {number} seals.txt | sha256sum</code> prints it; what was altered or written since does not stand
+        under it.
       </p>
     </>
   );

@@ -18,7 +18,10 @@ const DRAWN = {
   joined: { solid: "M1 1h18v5.4H1zM1 7.6h18V13H1z" },
   sheared: { solid: "M0 0h13v4.6H0zM7 9.4h13V14H7z", line: "M13 7H7" },
   barred: { line: "M1.7 1.7h16.6v10.6H1.7z", solid: "M0 12.2 17.2 0H20v1.8L2.8 14H0z" },
-  setting: { line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z", solid: "M2 6.2h2v1.6H2zM6.6 6.2h2v1.6h-2zM11.4 6.2h2v1.6h-2zM16 6.2h2v1.6h-2z" },
+  setting: {
+    line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z",
+    solid: "M2 6.2h2v1.6H2zM6.6 6.2h2v1.6h-2zM11.4 6.2h2v1.6h-2zM16 6.2h2v1.6h-2z",
+  },
   unknown: { line: "M1.7 1.7h16.6v10.6H1.7z", dashed: true },
   half: { solid: "M1 1h18v6H1z", line: "M1.7 7v5.3h16.6V7" },
   early: { line: "M1.7 1.7h16.6v3.2H1.7zM1.7 9.1h16.6v3.2H1.7z", solid: "M1 1h6v12H1z" },
@@ -36,19 +39,38 @@ const DRAWN = {
 type ShapeName = keyof typeof DRAWN;
 
 const SHAPES: { readonly [of in Marked]: ShapeName } = {
-  accepted: "joined", pass: "joined", passed: "joined", meets: "joined", within: "joined",
-  rejected: "sheared", fail: "sheared", rejects: "sheared", out: "sheared",
-  quarantined: "barred", blocked: "barred",
-  pending: "setting", waits: "setting", "not broken": "setting",
-  unproven: "unknown", "no tolerance": "unknown",
-  inconclusive: "half", caution: "half", "one side": "half",
+  accepted: "joined",
+  pass: "joined",
+  passed: "joined",
+  meets: "joined",
+  within: "joined",
+  rejected: "sheared",
+  fail: "sheared",
+  rejects: "sheared",
+  out: "sheared",
+  quarantined: "barred",
+  blocked: "barred",
+  pending: "setting",
+  waits: "setting",
+  "not broken": "setting",
+  unproven: "unknown",
+  "no tolerance": "unknown",
+  inconclusive: "half",
+  caution: "half",
+  "one side": "half",
   "too early": "early",
-  opened: "wedge", reopened: "wedge",
-  "not glued": "apart", ahead: "apart",
+  opened: "wedge",
+  reopened: "wedge",
+  "not glued": "apart",
+  ahead: "apart",
   ready: "lined",
-  signed: "stamp", "not signed": "blank",
-  departure: "jog", rework: "emptied", recall: "barred",
-  raised: "tab", closed: "filled",
+  signed: "stamp",
+  "not signed": "blank",
+  departure: "jog",
+  rework: "emptied",
+  recall: "barred",
+  raised: "tab",
+  closed: "filled",
 };
 
 const PREFIX = "shape-";
@@ -63,20 +85,28 @@ function ShapeDefinition({ name }: { readonly name: ShapeName }): JSX.Element {
   const { solid, line, dashed }: ShapeParts = DRAWN[name];
   return (
     <g id={PREFIX + name}>
-      {line === undefined ? null : <path class="shape__line" d={line} stroke-dasharray={dashed ? "2.6 2" : undefined} />}
+      {line === undefined ? null : (
+        <path class="shape__line" d={line} stroke-dasharray={dashed ? "2.6 2" : undefined} />
+      )}
       {solid === undefined ? null : <path d={solid} />}
     </g>
   );
 }
 
-const defined = new Map((Object.keys(DRAWN) as ShapeName[]).map((name) => [name as string, renderToString(<ShapeDefinition name={name} />)]));
+const defined = new Map(
+  (Object.keys(DRAWN) as ShapeName[]).map((name) => [name as string, renderToString(<ShapeDefinition name={name} />)]),
+);
 
 /** A page with the shapes that are called in it, ahead of its main part. */
 export function withShapes(page: string): string {
   const names = new Set<string>();
-  for (let at = page.indexOf(CALL); at >= 0; at = page.indexOf(CALL, at + 1)) names.add(page.slice(at + CALL.length, page.indexOf('"', at + CALL.length)));
+  for (let at = page.indexOf(CALL); at >= 0; at = page.indexOf(CALL, at + 1))
+    names.add(page.slice(at + CALL.length, page.indexOf('"', at + CALL.length)));
   const main = page.indexOf("<main");
   if (names.size === 0 || main < 0) return page;
-  const shapes = [...names].sort().map((name) => defined.get(name) ?? "").join("");
+  const shapes = [...names]
+    .sort()
+    .map((name) => defined.get(name) ?? "")
+    .join("");
   return `${page.slice(0, main)}<svg class="shapes" aria-hidden="true"><defs>${shapes}</defs></svg>${page.slice(main)}`;
 }

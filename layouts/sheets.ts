@@ -4,10 +4,22 @@ import type { PageKind } from "./page.tsx";
 const RECORDS = ["evidence", "statistics", "charts"] as const;
 
 const OWN: { readonly [kind in PageKind]: readonly string[] } = {
-  home: ["story", "home"], entries: ["story"], entry: ["entry", "gallery"], assemblies: ["story"], assembly: ["story", "assembly", "charts"],
-  hours: ["story", "charts", "statistics"], about: ["about", "story"],
-  evidence: RECORDS, batch: ["evidence"], joint: ["evidence", "trace", "gallery"], lot: ["evidence", "trace"], trial: ["evidence"],
-  "hold points": ["evidence"], "open items": ["evidence"], departures: ["evidence"], appendix: [...RECORDS, "appendix"],
+  home: ["story", "home"],
+  entries: ["story"],
+  entry: ["entry", "gallery"],
+  assemblies: ["story"],
+  assembly: ["story", "assembly", "charts"],
+  hours: ["story", "charts", "statistics"],
+  about: ["about", "story"],
+  evidence: RECORDS,
+  batch: ["evidence"],
+  joint: ["evidence", "trace", "gallery"],
+  lot: ["evidence", "trace"],
+  trial: ["evidence"],
+  "hold points": ["evidence"],
+  "open items": ["evidence"],
+  departures: ["evidence"],
+  appendix: [...RECORDS, "appendix"],
 };
 
 /** Names of the sheets in `assets/`, in the order in which later rules outdo earlier ones. */

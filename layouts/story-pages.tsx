@@ -22,8 +22,14 @@ export function storyPages(site: Site): PageFile[] {
     { path: "forecast.html", make: () => html(<ForecastPage site={site} />) },
     { path: "about.html", make: () => html(<AboutPage site={site} />) },
     { path: "404.html", make: () => html(<NotFoundPage site={site} />) },
-    ...[...assemblies.keys()].map((id) => ({ path: `assembly/${id}.html`, make: () => html(<AssemblyPage site={site} id={id} />) })),
+    ...[...assemblies.keys()].map((id) => ({
+      path: `assembly/${id}.html`,
+      make: () => html(<AssemblyPage site={site} id={id} />),
+    })),
     ...daysPages(site),
-    ...entries.map((entry) => ({ path: `entry/${entry.id}.html`, make: () => html(<EntryPage site={site} entry={entry} />) })),
+    ...entries.map((entry) => ({
+      path: `entry/${entry.id}.html`,
+      make: () => html(<EntryPage site={site} entry={entry} />),
+    })),
   ];
 }

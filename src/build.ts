@@ -67,7 +67,10 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
     const evidence = reckon(record);
     const editions = await publishAll(prepared, evidence, request, making.folder);
     await making.moveIntoPlace();
-    if (request.prune === true) tell.line(`Cleared the cache of ${counted(await pictures.prune(), "picture, document or clip", "pictures, documents and clips")}.`);
+    if (request.prune === true)
+      tell.line(
+        `Cleared the cache of ${counted(await pictures.prune(), "picture, document or clip", "pictures, documents and clips")}.`,
+      );
     return { record, evidence, editions };
   } finally {
     await making.giveUp();
@@ -77,7 +80,9 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
 /** What every work on a record begins with. */
 export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day">;
 
-export type Prepared = { readonly problems: readonly Problem[] } | { readonly record: Record; readonly ready: ReadyFiles; readonly seal?: NamedSeal };
+export type Prepared =
+  | { readonly problems: readonly Problem[] }
+  | { readonly record: Record; readonly ready: ReadyFiles; readonly seal?: NamedSeal };
 
 /** What is kept by whoever prepares the same record again and again; `memory` takes as much room as the record. */
 export interface Kept {
@@ -114,12 +119,22 @@ export async function check(request: PrepareRequest, tell: Teller): Promise<read
   return "problems" in prepared ? prepared.problems : [];
 }
 
-async function publishAll({ record, ready, seal }: Exclude<Prepared, { readonly problems: unknown }>, evidence: Evidence, request: BuildRequest, folder: string): Promise<EditionBuilt[]> {
+async function publishAll(
+  { record, ready, seal }: Exclude<Prepared, { readonly problems: unknown }>,
+  evidence: Evidence,
+  request: BuildRequest,
+  folder: string,
+): Promise<EditionBuilt[]> {
   const built: EditionBuilt[] = [];
   for (const edition of request.editions) {
     const place = request.apart ? edition : "";
     await mkdir(join(folder, place), { recursive: true });
-    const published = await publish(editionOf(record, evidence, edition, seal), ready, request.program, join(folder, place));
+    const published = await publish(
+      editionOf(record, evidence, edition, seal),
+      ready,
+      request.program,
+      join(folder, place),
+    );
     built.push({ ...published, edition, folder: join(request.out, place) });
   }
   return built;
@@ -129,7 +144,8 @@ async function readyPictures(content: string, record: Record, cache: PictureCach
   const wanted = wantedFiles(record);
   const ready = await readyFiles(content, wanted, cache, tell.progress);
   await cache.close();
-  if (wanted.length > 0) tell.line(`Pictures, documents and clips: ${wanted.length}, of which ${ready.decoded} made ready now.`);
+  if (wanted.length > 0)
+    tell.line(`Pictures, documents and clips: ${wanted.length}, of which ${ready.decoded} made ready now.`);
   return ready;
 }
 

@@ -6,7 +6,9 @@ import { build, transform } from "esbuild";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 
 const browserScripts = existsSync("src/browser")
-  ? readdirSync("src/browser").filter((name) => name.endsWith(".ts")).map((name) => `src/browser/${name}`)
+  ? readdirSync("src/browser")
+      .filter((name) => name.endsWith(".ts"))
+      .map((name) => `src/browser/${name}`)
   : [];
 
 rmSync(".build/parts", { recursive: true, force: true });
@@ -21,7 +23,9 @@ await build({
   target: "node20.19",
   external: ["sharp", "@11ty/*"],
   // Packages of the older kind ask for Node's own modules by `require`, which a module of the newer kind has not.
-  banner: { js: `import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);` },
+  banner: {
+    js: `import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);`,
+  },
   jsx: "automatic",
   jsxImportSource: "preact",
   sourcemap: "linked",
@@ -42,7 +46,9 @@ if (browserScripts.length > 0) {
 /** Each folder of styles becomes one sheet; `layouts/sheets.ts` says which pages take it. */
 mkdirSync(".build/styles", { recursive: true });
 for (const sheet of readdirSync("layouts/styles")) {
-  const parts = readdirSync(`layouts/styles/${sheet}`).sort().map((name) => readFileSync(`layouts/styles/${sheet}/${name}`, "utf8"));
+  const parts = readdirSync(`layouts/styles/${sheet}`)
+    .sort()
+    .map((name) => readFileSync(`layouts/styles/${sheet}/${name}`, "utf8"));
   const { code } = await transform(parts.join("\n"), { loader: "css", minify: true });
   writeFileSync(`.build/styles/${sheet}.css`, code);
 }

@@ -20,7 +20,8 @@ export interface Problem extends Place {
 
 /** Sorts by file, line and column, so that the same record gives the same list. */
 export function inOrder(problems: readonly Problem[]): Problem[] {
-  const key = (p: Problem): string => `${p.file}\u0000${String(p.line).padStart(7, "0")}${String(p.column).padStart(7, "0")}${p.code}${p.message}`;
+  const key = (p: Problem): string =>
+    `${p.file}\u0000${String(p.line).padStart(7, "0")}${String(p.column).padStart(7, "0")}${p.code}${p.message}`;
   return [...problems].sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0));
 }
 

@@ -20,9 +20,16 @@ export function AppendixJoints({ site, number }: Where & { readonly number: numb
     <>
       {groups.map(({ id, joints }, at) => (
         <section aria-label={assemblyPath(record, id)}>
-          <h3>{number}.{at + 1} {assemblyPath(record, id)}</h3>
-          <ListTable caption={`Joints of ${assemblyPath(record, id)}`} heads={["Joint", "What it joins", "State", "Why", "Batches", "Lots", "Hold points"]}>
-            {joints.map((file) => <JointRow file={file} holdPoints={index.holdPointsOf.get(file.joint.id) ?? []} />)}
+          <h3>
+            {number}.{at + 1} {assemblyPath(record, id)}
+          </h3>
+          <ListTable
+            caption={`Joints of ${assemblyPath(record, id)}`}
+            heads={["Joint", "What it joins", "State", "Why", "Batches", "Lots", "Hold points"]}
+          >
+            {joints.map((file) => (
+              <JointRow file={file} holdPoints={index.holdPointsOf.get(file.joint.id) ?? []} />
+            ))}
           </ListTable>
         </section>
       ))}
@@ -30,20 +37,54 @@ export function AppendixJoints({ site, number }: Where & { readonly number: numb
   );
 }
 
-function JointRow({ file, holdPoints }: { readonly file: JointFile; readonly holdPoints: readonly string[] }): JSX.Element {
+function JointRow({
+  file,
+  holdPoints,
+}: {
+  readonly file: JointFile;
+  readonly holdPoints: readonly string[];
+}): JSX.Element {
   const { joint, state, findings, batches, superseded, lots } = file;
   const reasons = findings.filter(({ severity }) => severity !== "meets").map(({ sentence }) => sentence);
   return (
     <tr id={anchor("joint", joint.id)}>
-      <th scope="row" class="id">{joint.id}</th><td>{joint.title}</td><td><Mark of={state} /></td>
+      <th scope="row" class="id">
+        {joint.id}
+      </th>
+      <td>{joint.title}</td>
+      <td>
+        <Mark of={state} />
+      </td>
       <td>{reasons.length === 0 ? JOINT_MEANS[state] : reasons.join(" ")}</td>
-      <td><Inside kind="batch" ids={batches} />{superseded.length === 0 ? null : <> taken out: <Inside kind="batch" ids={superseded} /></>}</td>
-      <td>{lots.join(", ")}</td><td><Inside kind="hold point" ids={holdPoints} /></td>
+      <td>
+        <Inside kind="batch" ids={batches} />
+        {superseded.length === 0 ? null : (
+          <>
+            {" "}
+            taken out: <Inside kind="batch" ids={superseded} />
+          </>
+        )}
+      </td>
+      <td>{lots.join(", ")}</td>
+      <td>
+        <Inside kind="hold point" ids={holdPoints} />
+      </td>
     </tr>
   );
 }
 
 /** Links within the document, which stay good in a PDF. */
 export function Inside({ kind, ids }: { readonly kind: Kind; readonly ids: readonly string[] }): JSX.Element {
-  return <>{ids.map((id, at) => <>{at > 0 ? ", " : ""}<a class="id" href={`#${anchor(kind, id)}`}>{id}</a></>)}</>;
+  return (
+    <>
+      {ids.map((id, at) => (
+        <>
+          {at > 0 ? ", " : ""}
+          <a class="id" href={`#${anchor(kind, id)}`}>
+            {id}
+          </a>
+        </>
+      ))}
+    </>
+  );
 }

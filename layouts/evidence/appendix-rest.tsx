@@ -16,9 +16,13 @@ export function AppendixTrials({ site, from, number }: Where & { readonly number
         const page = trialPage(site.shown, trial);
         return (
           <section aria-label={trial.title}>
-            <h3>{number}.{at + 1} {trial.title}</h3>
+            <h3>
+              {number}.{at + 1} {trial.title}
+            </h3>
             <p>{trial.question}</p>
-            <p>Expected, as stated on {dateWords(trial.stated)}: {trial.expectation}</p>
+            <p>
+              Expected, as stated on {dateWords(trial.stated)}: {trial.expectation}
+            </p>
             <Cautions page={page} />
             <Outcomes rows={page.rows} of={trial.title} />
             <Conclusion page={page} />
@@ -32,8 +36,19 @@ export function AppendixTrials({ site, from, number }: Where & { readonly number
 
 export function AppendixRules(): JSX.Element {
   return (
-    <ListTable caption="What is asked, what follows, and where it comes from" heads={["Rule", "What it says", "Source"]}>
-      {rules.map(({ title, says, source }) => <tr><th scope="row">{title}</th><td>{says}</td><td><SourceWords source={source} /></td></tr>)}
+    <ListTable
+      caption="What is asked, what follows, and where it comes from"
+      heads={["Rule", "What it says", "Source"]}
+    >
+      {rules.map(({ title, says, source }) => (
+        <tr>
+          <th scope="row">{title}</th>
+          <td>{says}</td>
+          <td>
+            <SourceWords source={source} />
+          </td>
+        </tr>
+      ))}
     </ListTable>
   );
 }

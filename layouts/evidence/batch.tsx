@@ -19,25 +19,60 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
   const from = addressOf({ kind: "batch", id: batch.id }) ?? "";
   const page = batchPage(site.shown, file);
   const where = { site, from };
-  const about = [{ kind: "batch", id: batch.id }, { kind: "entry", id: batch.entry }] as const;
+  const about = [
+    { kind: "batch", id: batch.id },
+    { kind: "entry", id: batch.entry },
+  ] as const;
   return (
-    <Page site={site} path={from} kind="batch" title={`Batch ${batch.id}`} description={`Batch ${batch.id} of ${page.adhesive?.title ?? batch.adhesive}, ${dateWords(batch.day)}: ${file.verdict}.`}>
-      <Title place={<><To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>{dateWords(batch.day)}, {page.entry?.title}</To></>} title={`Batch ${batch.id}`}>
-        <p class="title__lead">{page.adhesive?.title ?? batch.adhesive}{page.people.length === 0 ? "" : `. At work that day: ${listed(page.people)}`}.</p>
+    <Page
+      site={site}
+      path={from}
+      kind="batch"
+      title={`Batch ${batch.id}`}
+      description={`Batch ${batch.id} of ${page.adhesive?.title ?? batch.adhesive}, ${dateWords(batch.day)}: ${file.verdict}.`}
+    >
+      <Title
+        place={
+          <>
+            <To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>
+              {dateWords(batch.day)}, {page.entry?.title}
+            </To>
+          </>
+        }
+        title={`Batch ${batch.id}`}
+      >
+        <p class="title__lead">
+          {page.adhesive?.title ?? batch.adhesive}
+          {page.people.length === 0 ? "" : `. At work that day: ${listed(page.people)}`}.
+        </p>
       </Title>
       <BatchVerdictBox file={file} {...where} />
-      <ChangesOf about={[about[0], ...file.pieces.map(({ piece }) => ({ kind: "piece", id: piece.id }) as const)]} {...where} />
+      <ChangesOf
+        about={[about[0], ...file.pieces.map(({ piece }) => ({ kind: "piece", id: piece.id }) as const)]}
+        {...where}
+      />
       <Section id="mix" title="The mix">
-        <div class="pair"><ComponentTable page={page} {...where} /><RatioFigure file={file} page={page} /></div>
+        <div class="pair">
+          <ComponentTable page={page} {...where} />
+          <RatioFigure file={file} page={page} />
+        </div>
         <Facts rows={page.mix} />
       </Section>
       <div class="pair">
-        <Section id="climate" title="Shop and wood"><Facts rows={page.climate} /></Section>
-        <Section id="times" title="Working life"><Facts rows={page.times} /></Section>
+        <Section id="climate" title="Shop and wood">
+          <Facts rows={page.climate} />
+        </Section>
+        <Section id="times" title="Working life">
+          <Facts rows={page.times} />
+        </Section>
       </div>
       <BatchPieces page={page} {...where} />
-      <Section id="joints" title="Joints it went into"><BatchJoints page={page} {...where} /></Section>
-      <Section id="reasons" title="Every check and its source"><Findings {...where} findings={file.findings} about={about} /></Section>
+      <Section id="joints" title="Joints it went into">
+        <BatchJoints page={page} {...where} />
+      </Section>
+      <Section id="reasons" title="Every check and its source">
+        <Findings {...where} findings={file.findings} about={about} />
+      </Section>
     </Page>
   );
 }
@@ -47,13 +82,35 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
   const reasons = deciding(file.findings);
   return (
     <div class={`verdict verdict--${file.recalls.length > 0 ? "recalled" : file.verdict}`}>
-      <p class="verdict__mark"><BatchMark file={file} /></p>
+      <p class="verdict__mark">
+        <BatchMark file={file} />
+      </p>
       <div class="verdict__body">
         <p>{BATCH_MEANS[file.verdict]}</p>
-        {reasons.length === 0 ? null : <ul>{reasons.map(({ sentence }) => <li>{sentence}</li>)}</ul>}
-        {file.rejection === undefined ? null : <p>Rejected by the builder on <To site={site} from={from} to={{ kind: "entry", id: file.rejection.entry }}>{dateWords(file.rejection.day)}</To>: {file.rejection.why}</p>}
+        {reasons.length === 0 ? null : (
+          <ul>
+            {reasons.map(({ sentence }) => (
+              <li>{sentence}</li>
+            ))}
+          </ul>
+        )}
+        {file.rejection === undefined ? null : (
+          <p>
+            Rejected by the builder on{" "}
+            <To site={site} from={from} to={{ kind: "entry", id: file.rejection.entry }}>
+              {dateWords(file.rejection.day)}
+            </To>
+            : {file.rejection.why}
+          </p>
+        )}
         {file.recalls.map((recall) => (
-          <p>Lot <Id site={site} from={from} kind="lot" id={recall.lot} /> was recalled on <To site={site} from={from} to={{ kind: "entry", id: recall.entry }}>{dateWords(recall.day)}</To>. Joints that hold it are quarantined.</p>
+          <p>
+            Lot <Id site={site} from={from} kind="lot" id={recall.lot} /> was recalled on{" "}
+            <To site={site} from={from} to={{ kind: "entry", id: recall.entry }}>
+              {dateWords(recall.day)}
+            </To>
+            . Joints that hold it are quarantined.
+          </p>
         ))}
       </div>
     </div>
@@ -62,16 +119,36 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
 
 export function ComponentTable({ page, site, from }: Where & { readonly page: BatchPage }): JSX.Element {
   return (
-    <ListTable caption={`Components of batch ${page.file.batch.id}`} heads={["Part", { word: "Amount", number: true }, "Lot", "Keeps"]}>
+    <ListTable
+      caption={`Components of batch ${page.file.batch.id}`}
+      heads={["Part", { word: "Amount", number: true }, "Lot", "Keeps"]}
+    >
       {page.components.map(({ part, amount, lot, keeps }) => (
         <tr>
-          <th scope="row">{part}</th><td class="number">{amount}</td>
-          <td>{lot === undefined ? "not noted, or not shown" : <><Id site={site} from={from} kind="lot" id={lot.id} />{lot.number === undefined ? "" : ` no. ${lot.number}`}</>}</td>
+          <th scope="row">{part}</th>
+          <td class="number">{amount}</td>
+          <td>
+            {lot === undefined ? (
+              "not noted, or not shown"
+            ) : (
+              <>
+                <Id site={site} from={from} kind="lot" id={lot.id} />
+                {lot.number === undefined ? "" : ` no. ${lot.number}`}
+              </>
+            )}
+          </td>
           <td>{keeps}</td>
         </tr>
       ))}
       {page.timber.map((lot) => (
-        <tr><th scope="row">{lot.material === "plywood" ? "Plywood" : "Timber"}</th><td class="number">{lot.species ?? ""}</td><td><Id site={site} from={from} kind="lot" id={lot.id} /> {lot.title}</td><td /></tr>
+        <tr>
+          <th scope="row">{lot.material === "plywood" ? "Plywood" : "Timber"}</th>
+          <td class="number">{lot.species ?? ""}</td>
+          <td>
+            <Id site={site} from={from} kind="lot" id={lot.id} /> {lot.title}
+          </td>
+          <td />
+        </tr>
       ))}
     </ListTable>
   );
@@ -80,7 +157,13 @@ export function ComponentTable({ page, site, from }: Where & { readonly page: Ba
 const WIDTH = 360;
 
 /** The ratio as mixed against its band, with what the scale alone leaves in doubt. */
-export function RatioFigure({ file, page }: { readonly file: BatchFile; readonly page: BatchPage }): JSX.Element | null {
+export function RatioFigure({
+  file,
+  page,
+}: {
+  readonly file: BatchFile;
+  readonly page: BatchPage;
+}): JSX.Element | null {
   const { ratio, batch } = file;
   if (ratio === undefined) return null;
   const gauge = ratioGauge(ratio.error, ratio.doubt, ratio.tolerance);
@@ -91,20 +174,38 @@ export function RatioFigure({ file, page }: { readonly file: BatchFile; readonly
     <figure class="gauge">
       <svg viewBox={`0 0 ${WIDTH} 74`} role="img" aria-label={said}>
         <path class="gauge__axis" d={`M0 42H${WIDTH}`} />
-        {gauge.band === undefined ? null : <rect class="gauge__band" x={x(gauge.band[0])} y="28" width={x(gauge.band[1] - gauge.band[0])} height="28" />}
+        {gauge.band === undefined ? null : (
+          <rect class="gauge__band" x={x(gauge.band[0])} y="28" width={x(gauge.band[1] - gauge.band[0])} height="28" />
+        )}
         {gauge.band === undefined || ratio.tolerance === undefined ? null : (
           <>
-            <text class="gauge__limit" x={x(gauge.band[0])} y="71" text-anchor="middle">−{percent(ratio.tolerance, 1)}</text>
-            <text class="gauge__limit" x={x(gauge.band[1])} y="71" text-anchor="middle">+{percent(ratio.tolerance, 1)}</text>
+            <text class="gauge__limit" x={x(gauge.band[0])} y="71" text-anchor="middle">
+              −{percent(ratio.tolerance, 1)}
+            </text>
+            <text class="gauge__limit" x={x(gauge.band[1])} y="71" text-anchor="middle">
+              +{percent(ratio.tolerance, 1)}
+            </text>
           </>
         )}
         <path class="gauge__nominal" d={`M${x(gauge.nominal)} 24V60`} />
-        <text class="gauge__limit" x={x(gauge.nominal)} y="71" text-anchor="middle">{nominal}</text>
-        {gauge.doubt === undefined ? null : <path class="gauge__doubt" d={`M${x(gauge.doubt[0])} 42H${x(gauge.doubt[1])}M${x(gauge.doubt[0])} 37v10M${x(gauge.doubt[1])} 37v10`} />}
+        <text class="gauge__limit" x={x(gauge.nominal)} y="71" text-anchor="middle">
+          {nominal}
+        </text>
+        {gauge.doubt === undefined ? null : (
+          <path
+            class="gauge__doubt"
+            d={`M${x(gauge.doubt[0])} 42H${x(gauge.doubt[1])}M${x(gauge.doubt[0])} 37v10M${x(gauge.doubt[1])} 37v10`}
+          />
+        )}
         <path class="gauge__found" d={`M${x(gauge.found)} 35l6 7-6 7-6-7z`} />
-        <text class="gauge__value" x={Math.min(Math.max(x(gauge.found), 24), WIDTH - 24)} y="18" text-anchor="middle">{signedPercent(ratio.error)}</text>
+        <text class="gauge__value" x={Math.min(Math.max(x(gauge.found), 24), WIDTH - 24)} y="18" text-anchor="middle">
+          {signedPercent(ratio.error)}
+        </text>
       </svg>
-      <figcaption class="small quiet">Batch {batch.id}: as mixed (lozenge) in the band of the data sheet; the bar is what the scale alone leaves in doubt.</figcaption>
+      <figcaption class="small quiet">
+        Batch {batch.id}: as mixed (lozenge) in the band of the data sheet; the bar is what the scale alone leaves in
+        doubt.
+      </figcaption>
     </figure>
   );
 }
@@ -112,8 +213,14 @@ export function RatioFigure({ file, page }: { readonly file: BatchFile; readonly
 function BatchPieces({ page, site, from }: Where & { readonly page: BatchPage }): JSX.Element {
   return (
     <Section id="pieces" title="Test pieces">
-      {page.counting.length === 0 ? <None>No test piece counts for this batch.</None> : page.counting.map((file) => <Piece file={file} site={site} from={from} />)}
-      {page.forTrials.length === 0 ? null : <h3 class="pieces__trial">Made for a trial; they do not count for the batch</h3>}
+      {page.counting.length === 0 ? (
+        <None>No test piece counts for this batch.</None>
+      ) : (
+        page.counting.map((file) => <Piece file={file} site={site} from={from} />)
+      )}
+      {page.forTrials.length === 0 ? null : (
+        <h3 class="pieces__trial">Made for a trial; they do not count for the batch</h3>
+      )}
       <TrialPieces pieces={page.forTrials} batch={page.file.batch.id} site={site} from={from} />
     </Section>
   );
@@ -122,12 +229,25 @@ function BatchPieces({ page, site, from }: Where & { readonly page: BatchPage })
 function BatchJoints({ page, site, from }: Where & { readonly page: BatchPage }): JSX.Element {
   if (page.joints.length === 0) return <None>It went into no joint.</None>;
   return (
-    <ListTable caption="Joints glued with this batch" heads={["Joint", "What it joins", "Assembly", "State", "This batch"]}>
+    <ListTable
+      caption="Joints glued with this batch"
+      heads={["Joint", "What it joins", "Assembly", "State", "This batch"]}
+    >
       {page.joints.map(({ file, now }) => (
         <tr>
-          <td><Id site={site} from={from} kind="joint" id={file.joint.id} /></td><td>{file.joint.title}</td>
-          <td><To site={site} from={from} to={{ kind: "assembly", id: file.joint.assembly }}>{site.shown.record.assemblies.get(file.joint.assembly)?.title}</To></td>
-          <td><Mark of={file.state} /></td><td>{now ? "in it now" : "taken out"}</td>
+          <td>
+            <Id site={site} from={from} kind="joint" id={file.joint.id} />
+          </td>
+          <td>{file.joint.title}</td>
+          <td>
+            <To site={site} from={from} to={{ kind: "assembly", id: file.joint.assembly }}>
+              {site.shown.record.assemblies.get(file.joint.assembly)?.title}
+            </To>
+          </td>
+          <td>
+            <Mark of={file.state} />
+          </td>
+          <td>{now ? "in it now" : "taken out"}</td>
         </tr>
       ))}
     </ListTable>

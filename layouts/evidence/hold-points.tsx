@@ -16,9 +16,23 @@ export function HoldPoints({ site }: Pick<Where, "site">): JSX.Element {
   const from = "hold-points.html";
   const all = holdPoints(site.shown);
   return (
-    <Page site={site} path={from} kind="hold points" title="Hold points" description="Where work stops until someone has looked, and what each still needs.">
-      <Title place={<a href={relative(from, "evidence.html")}>Evidence</a>} title="Hold points"><p class="title__lead">Work stops here until someone has looked. Each list can be worked down.</p></Title>
-      {all.length === 0 ? <None>The record names no hold points.</None> : all.map((file) => <HoldPoint file={file} site={site} from={from} id={anchor("hold point", file.holdPoint.id)} level="h2" />)}
+    <Page
+      site={site}
+      path={from}
+      kind="hold points"
+      title="Hold points"
+      description="Where work stops until someone has looked, and what each still needs."
+    >
+      <Title place={<a href={relative(from, "evidence.html")}>Evidence</a>} title="Hold points">
+        <p class="title__lead">Work stops here until someone has looked. Each list can be worked down.</p>
+      </Title>
+      {all.length === 0 ? (
+        <None>The record names no hold points.</None>
+      ) : (
+        all.map((file) => (
+          <HoldPoint file={file} site={site} from={from} id={anchor("hold point", file.holdPoint.id)} level="h2" />
+        ))
+      )}
     </Page>
   );
 }
@@ -35,11 +49,29 @@ export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointPro
     <section class="holdpoint" id={id} aria-label={holdPoint.title}>
       <header class="holdpoint__head">
         <Heading>{holdPoint.title}</Heading>
-        <p class="quiet"><span class="id">{holdPoint.id}</span>, {HOLD_KIND[holdPoint.kind]}, <To site={site} from={from} to={{ kind: "assembly", id: holdPoint.assembly }}>{assemblyPath(site.shown.record, holdPoint.assembly)}</To>, {counted(joints.length, "joint")}</p>
-        <p class="holdpoint__state"><Mark of={state} /> {HOLD_MEANS[state]}</p>
+        <p class="quiet">
+          <span class="id">{holdPoint.id}</span>, {HOLD_KIND[holdPoint.kind]},{" "}
+          <To site={site} from={from} to={{ kind: "assembly", id: holdPoint.assembly }}>
+            {assemblyPath(site.shown.record, holdPoint.assembly)}
+          </To>
+          , {counted(joints.length, "joint")}
+        </p>
+        <p class="holdpoint__state">
+          <Mark of={state} /> {HOLD_MEANS[state]}
+        </p>
       </header>
-      {file.inspections.length === 0 ? null : <ul class="lines bare">{file.inspections.map((inspection) => <li><Looked inspection={inspection} site={site} from={from} /></li>)}</ul>}
-      {(state === "passed" || state === "reopened") && file.signed === undefined ? <None>It was signed in an entry that this edition does not show.</None> : null}
+      {file.inspections.length === 0 ? null : (
+        <ul class="lines bare">
+          {file.inspections.map((inspection) => (
+            <li>
+              <Looked inspection={inspection} site={site} from={from} />
+            </li>
+          ))}
+        </ul>
+      )}
+      {(state === "passed" || state === "reopened") && file.signed === undefined ? (
+        <None>It was signed in an entry that this edition does not show.</None>
+      ) : null}
       <Changes changes={changes} site={site} from={from} />
       <Needs needs={needs} site={site} from={from} />
       {state === "passed" ? null : <SignOff id={holdPoint.id} />}
@@ -52,9 +84,19 @@ function Looked({ inspection, site, from }: Where & { readonly inspection: Inspe
   const authority = site.shown.record.aircraft.people.get(inspection.by)?.authority;
   return (
     <>
-      <To site={site} from={from} to={{ kind: "entry", id: inspection.entry }}>{dateWords(inspection.day)}</To>: <strong>{inspection.result}</strong> by {site.shown.nameOf(inspection.by)}{authority === undefined ? "" : `, ${authority}`}
-      {inspection.reference === undefined ? "" : `, reference ${inspection.reference}`}{inspection.remarks === undefined ? "." : `. ${inspection.remarks}`}
-      {scan === undefined ? null : <> <a href={relative(from, scan)}>Scan of the sign-off for {inspection.holdPoint}</a></>}
+      <To site={site} from={from} to={{ kind: "entry", id: inspection.entry }}>
+        {dateWords(inspection.day)}
+      </To>
+      : <strong>{inspection.result}</strong> by {site.shown.nameOf(inspection.by)}
+      {authority === undefined ? "" : `, ${authority}`}
+      {inspection.reference === undefined ? "" : `, reference ${inspection.reference}`}
+      {inspection.remarks === undefined ? "." : `. ${inspection.remarks}`}
+      {scan === undefined ? null : (
+        <>
+          {" "}
+          <a href={relative(from, scan)}>Scan of the sign-off for {inspection.holdPoint}</a>
+        </>
+      )}
     </>
   );
 }
@@ -65,7 +107,13 @@ function Changes({ changes, site, from }: Where & { readonly changes: readonly C
   return (
     <div class="holdpoint__needs">
       <p class="label">Changed since it was signed</p>
-      <ul class="lines bare">{changes.map(({ about, sentence }) => <li><Telling site={site} from={from} about={about} sentence={sentence} /></li>)}</ul>
+      <ul class="lines bare">
+        {changes.map(({ about, sentence }) => (
+          <li>
+            <Telling site={site} from={from} about={about} sentence={sentence} />
+          </li>
+        ))}
+      </ul>
     </div>
   );
 }
@@ -82,7 +130,12 @@ function Needs({ needs, site, from }: Where & { readonly needs: readonly Need[] 
   );
 }
 
-function NeedList({ title, needs, site, from }: Where & { readonly title: string; readonly needs: readonly Need[] }): JSX.Element {
+function NeedList({
+  title,
+  needs,
+  site,
+  from,
+}: Where & { readonly title: string; readonly needs: readonly Need[] }): JSX.Element {
   const alike = needsTogether(needs).filter(({ about }) => about.length > 1);
   const grouped = new Set(alike.flatMap(({ about }) => about));
   const single = needs.filter(({ about }) => !grouped.has(about));
@@ -94,12 +147,17 @@ function NeedList({ title, needs, site, from }: Where & { readonly title: string
           {single.map((need) => (
             <li>
               <span class="checklist__box" aria-hidden="true" />
-              <span><Telling site={site} from={from} about={need.about} sentence={need.sentence} /> <span class="checklist__takes">Takes: {need.needs}</span></span>
+              <span>
+                <Telling site={site} from={from} about={need.about} sentence={need.sentence} />{" "}
+                <span class="checklist__takes">Takes: {need.needs}</span>
+              </span>
             </li>
           ))}
         </ul>
       )}
-      {alike.map((group) => <Alike group={group} site={site} from={from} />)}
+      {alike.map((group) => (
+        <Alike group={group} site={site} from={from} />
+      ))}
     </>
   );
 }
@@ -109,9 +167,19 @@ function Alike({ group, site, from }: Where & { readonly group: NeedTogether }):
   const titleOf = (id: string): string => site.shown.evidence.joints.get(id)?.joint.title ?? "";
   return (
     <div class="alike">
-      <p>{group.sentence} <span class="checklist__takes">Takes: {group.needs.slice(0, 1).toLowerCase() + group.needs.slice(1)}</span></p>
+      <p>
+        {group.sentence}{" "}
+        <span class="checklist__takes">Takes: {group.needs.slice(0, 1).toLowerCase() + group.needs.slice(1)}</span>
+      </p>
       <ul class="checklist checklist--alike bare">
-        {group.about.map((about) => <li><span class="checklist__box" aria-hidden="true" /><span><To site={site} from={from} to={about} class="id" /> {about.kind === "joint" ? titleOf(about.id) : ""}</span></li>)}
+        {group.about.map((about) => (
+          <li>
+            <span class="checklist__box" aria-hidden="true" />
+            <span>
+              <To site={site} from={from} to={about} class="id" /> {about.kind === "joint" ? titleOf(about.id) : ""}
+            </span>
+          </li>
+        ))}
       </ul>
     </div>
   );
@@ -121,9 +189,21 @@ function Alike({ group, site, from }: Where & { readonly group: NeedTogether }):
 export function SignOff({ id }: { readonly id: string }): JSX.Element {
   return (
     <div class="signoff" role="group" aria-label={`Sign-off block for ${id}, to be filled in on paper`}>
-      <p class="signoff__line"><span>Looked at</span></p><p class="signoff__line"><span>Signed / not signed</span></p>
-      <p class="signoff__line"><span>Name and authority</span></p><p class="signoff__line"><span>Date</span></p>
-      <p class="signoff__line signoff__line--wide"><span>Remarks</span></p>
+      <p class="signoff__line">
+        <span>Looked at</span>
+      </p>
+      <p class="signoff__line">
+        <span>Signed / not signed</span>
+      </p>
+      <p class="signoff__line">
+        <span>Name and authority</span>
+      </p>
+      <p class="signoff__line">
+        <span>Date</span>
+      </p>
+      <p class="signoff__line signoff__line--wide">
+        <span>Remarks</span>
+      </p>
     </div>
   );
 }

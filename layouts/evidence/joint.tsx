@@ -23,14 +23,43 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
   const page = jointPage(site.shown, file);
   const where = { site, from };
   return (
-    <Page site={site} path={from} kind="joint" title={`Joint ${joint.id}`} description={`Joint ${joint.id}, ${joint.title}, in ${page.assemblyTitle}: ${state}.`} scripts={page.photos.length === 0 ? [] : GALLERY_SCRIPTS}>
-      <Title place={<To {...where} to={{ kind: "assembly", id: joint.assembly }}>{page.assemblyTitle}</To>} title={`Joint ${joint.id}`}>
-        <p class="title__lead">{joint.title}{joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}{joint.area === undefined ? "" : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}.</p>
+    <Page
+      site={site}
+      path={from}
+      kind="joint"
+      title={`Joint ${joint.id}`}
+      description={`Joint ${joint.id}, ${joint.title}, in ${page.assemblyTitle}: ${state}.`}
+      scripts={page.photos.length === 0 ? [] : GALLERY_SCRIPTS}
+    >
+      <Title
+        place={
+          <To {...where} to={{ kind: "assembly", id: joint.assembly }}>
+            {page.assemblyTitle}
+          </To>
+        }
+        title={`Joint ${joint.id}`}
+      >
+        <p class="title__lead">
+          {joint.title}
+          {joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}
+          {joint.area === undefined
+            ? ""
+            : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}
+          .
+        </p>
       </Title>
       <JointVerdict page={page} {...where} />
       <Section id="made-of" title="Made of">
-        <TraceFigure trace={madeOf(site.shown, file)} list={page.lots.length === 0 ? "made-of" : "lots-in-it"} {...where} />
-        {page.batches.filter(({ now }) => now).map((batch) => <Glued batch={batch} {...where} />)}
+        <TraceFigure
+          trace={madeOf(site.shown, file)}
+          list={page.lots.length === 0 ? "made-of" : "lots-in-it"}
+          {...where}
+        />
+        {page.batches
+          .filter(({ now }) => now)
+          .map((batch) => (
+            <Glued batch={batch} {...where} />
+          ))}
         {page.glueHidden ? <None>The batch it was glued with is not shown in this edition.</None> : null}
         {state === "not glued" ? <None>Not glued yet.</None> : null}
         <JointLots page={page} {...where} />
@@ -39,7 +68,14 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
       <JointHoldPoints page={page} {...where} />
       {page.photos.length + page.clips.length === 0 ? null : (
         <Section id="photographs" title="Photographs of the sessions">
-          <div class="plates">{page.photos.map((photo) => <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" opens />)}{page.clips.map((clip) => <Clip {...where} clip={clip} />)}</div>
+          <div class="plates">
+            {page.photos.map((photo) => (
+              <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" opens />
+            ))}
+            {page.clips.map((clip) => (
+              <Clip {...where} clip={clip} />
+            ))}
+          </div>
         </Section>
       )}
     </Page>
@@ -51,10 +87,18 @@ function JointVerdict({ page, site, from }: Where & { readonly page: JointPage }
   return (
     <>
       <div class={`verdict verdict--${file.state.replace(" ", "-")}`}>
-        <p class="verdict__mark"><Mark of={file.state} /></p>
-        <div class="verdict__body"><p>{JOINT_MEANS[file.state]}</p></div>
+        <p class="verdict__mark">
+          <Mark of={file.state} />
+        </p>
+        <div class="verdict__body">
+          <p>{JOINT_MEANS[file.state]}</p>
+        </div>
       </div>
-      {file.findings.length === 0 ? null : <Section id="reasons" title="Why"><Findings site={site} from={from} findings={file.findings} about={[{ kind: "joint", id: file.joint.id }]} /></Section>}
+      {file.findings.length === 0 ? null : (
+        <Section id="reasons" title="Why">
+          <Findings site={site} from={from} findings={file.findings} about={[{ kind: "joint", id: file.joint.id }]} />
+        </Section>
+      )}
     </>
   );
 }
@@ -64,11 +108,18 @@ function Glued({ batch: { file, people, entry }, site, from }: Where & { readonl
   const { batch } = file;
   return (
     <article class="glued" aria-label={`Batch ${batch.id}`}>
-      <h3>Batch <Id site={site} from={from} kind="batch" id={batch.id} /></h3>
+      <h3>
+        Batch <Id site={site} from={from} kind="batch" id={batch.id} />
+      </h3>
       <p>
-        Glued on <To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>{dateWords(batch.day)}</To>
-        {batch.mixed === undefined ? "" : `, mixed at ${batch.mixed.typed}`}{batch.closed === undefined ? "" : `, closed at ${batch.closed.typed}`}
-        {people.length === 0 ? "" : `. At work that day: ${listed(people)}`}{entry === undefined ? "" : `. ${site.shown.record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}`}.
+        Glued on{" "}
+        <To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>
+          {dateWords(batch.day)}
+        </To>
+        {batch.mixed === undefined ? "" : `, mixed at ${batch.mixed.typed}`}
+        {batch.closed === undefined ? "" : `, closed at ${batch.closed.typed}`}
+        {people.length === 0 ? "" : `. At work that day: ${listed(people)}`}
+        {entry === undefined ? "" : `. ${site.shown.record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}`}.
       </p>
       <BatchVerdictBox file={file} site={site} from={from} />
       <PieceTable pieces={file.pieces} caption={`Test pieces of batch ${batch.id}`} site={site} from={from} />
@@ -81,12 +132,29 @@ function JointLots({ page, site, from }: Where & { readonly page: JointPage }): 
   if (page.lots.length === 0) return null;
   return (
     <div id="lots-in-it">
-      <ListTable caption="Lots by the batch that brought them" heads={["Lot", "What", "Maker’s number", "Received", "Batch", "Glue", "Notice"]}>
+      <ListTable
+        caption="Lots by the batch that brought them"
+        heads={["Lot", "What", "Maker’s number", "Received", "Batch", "Glue", "Notice"]}
+      >
         {page.lots.map(({ lot, batch, now }) => (
           <tr>
-            <td><Id site={site} from={from} kind="lot" id={lot.id} /></td><td>{lot.title}</td><td>{lot.number ?? ""}</td><td>{dateWords(lot.received)}</td>
-            <td><Id site={site} from={from} kind="batch" id={batch} /></td><td>{now ? "in it now" : "taken out"}</td>
-            <td>{(site.shown.evidence.lots.get(lot.id)?.recalls.length ?? 0) === 0 ? "" : <strong class="attention">recalled</strong>}</td>
+            <td>
+              <Id site={site} from={from} kind="lot" id={lot.id} />
+            </td>
+            <td>{lot.title}</td>
+            <td>{lot.number ?? ""}</td>
+            <td>{dateWords(lot.received)}</td>
+            <td>
+              <Id site={site} from={from} kind="batch" id={batch} />
+            </td>
+            <td>{now ? "in it now" : "taken out"}</td>
+            <td>
+              {(site.shown.evidence.lots.get(lot.id)?.recalls.length ?? 0) === 0 ? (
+                ""
+              ) : (
+                <strong class="attention">recalled</strong>
+              )}
+            </td>
           </tr>
         ))}
       </ListTable>
@@ -100,8 +168,20 @@ function Reworks({ page, site, from }: Where & { readonly page: JointPage }): JS
   return (
     <Section id="reworks" title="Taken out and made again">
       <ul class="lines bare">
-        {page.file.reworks.map((rework) => <li><To site={site} from={from} to={{ kind: "entry", id: rework.entry }}>{dateWords(rework.day)}</To>: glue taken out. {ended(rework.why)}</li>)}
-        {former.map(({ file }) => <li>Batch <Id site={site} from={from} kind="batch" id={file.batch.id} /> of {dateWords(file.batch.day)} is no longer in this joint. It was <BatchMark file={file} />.</li>)}
+        {page.file.reworks.map((rework) => (
+          <li>
+            <To site={site} from={from} to={{ kind: "entry", id: rework.entry }}>
+              {dateWords(rework.day)}
+            </To>
+            : glue taken out. {ended(rework.why)}
+          </li>
+        ))}
+        {former.map(({ file }) => (
+          <li>
+            Batch <Id site={site} from={from} kind="batch" id={file.batch.id} /> of {dateWords(file.batch.day)} is no
+            longer in this joint. It was <BatchMark file={file} />.
+          </li>
+        ))}
       </ul>
     </Section>
   );
@@ -112,7 +192,12 @@ function JointHoldPoints({ page, site, from }: Where & { readonly page: JointPag
   return (
     <Section id="hold-points" title="Hold points that ask for it">
       <ul class="lines bare">
-        {page.holdPoints.map(({ holdPoint, state }) => <li><Id site={site} from={from} kind="hold point" id={holdPoint.id} /> {holdPoint.title}: <Mark of={state} />. {HOLD_MEANS[state]}</li>)}
+        {page.holdPoints.map(({ holdPoint, state }) => (
+          <li>
+            <Id site={site} from={from} kind="hold point" id={holdPoint.id} /> {holdPoint.title}: <Mark of={state} />.{" "}
+            {HOLD_MEANS[state]}
+          </li>
+        ))}
       </ul>
     </Section>
   );

@@ -12,7 +12,11 @@ export const LIST_SCRIPTS = ["lists.js"];
 type OnlySite = Pick<Where, "site">;
 
 export function AssemblyLink({ site, from, id }: Where & { readonly id: string }): JSX.Element {
-  return <To site={site} from={from} to={{ kind: "assembly", id }}>{site.shown.record.assemblies.get(id)?.title ?? id}</To>;
+  return (
+    <To site={site} from={from} to={{ kind: "assembly", id }}>
+      {site.shown.record.assemblies.get(id)?.title ?? id}
+    </To>
+  );
 }
 
 export function ListPlace({ from }: { readonly from: string }): JSX.Element {
@@ -22,23 +26,60 @@ export function ListPlace({ from }: { readonly from: string }): JSX.Element {
 export function OpenItems({ site }: OnlySite): JSX.Element {
   const from = "open-items.html";
   return (
-    <Page site={site} path={from} kind="open items" title="Open items" scripts={LIST_SCRIPTS} description="Work put off, and what it must be done before.">
-      <Title place={<ListPlace from={from} />} title="Open items"><p class="title__lead">Work put off in one entry and closed in a later one.</p></Title>
+    <Page
+      site={site}
+      path={from}
+      kind="open items"
+      title="Open items"
+      scripts={LIST_SCRIPTS}
+      description="Work put off, and what it must be done before."
+    >
+      <Title place={<ListPlace from={from} />} title="Open items">
+        <p class="title__lead">Work put off in one entry and closed in a later one.</p>
+      </Title>
       <OpenItemTable items={openItems(site.shown)} site={site} from={from} anchors />
     </Page>
   );
 }
 
-export function OpenItemTable({ items, anchors = false, site, from }: Where & { readonly items: readonly OpenItem[]; readonly anchors?: boolean }): JSX.Element {
+export function OpenItemTable({
+  items,
+  anchors = false,
+  site,
+  from,
+}: Where & { readonly items: readonly OpenItem[]; readonly anchors?: boolean }): JSX.Element {
   if (items.length === 0) return <None>No open items.</None>;
   return (
-    <ListTable list={anchors} caption="Open items, those still open first" heads={["Item", "What", "Assembly", "Before", "Raised", "Closed"]}>
+    <ListTable
+      list={anchors}
+      caption="Open items, those still open first"
+      heads={["Item", "What", "Assembly", "Before", "Raised", "Closed"]}
+    >
       {items.map((item) => (
         <tr id={anchors ? anchor("open item", item.id) : undefined}>
-          <th scope="row" class="id">{item.id}</th><td>{item.what}<ChangesOf site={site} from={from} about={[{ kind: "open item", id: item.id }]} /></td><td><AssemblyLink site={site} from={from} id={item.assembly} /></td>
-          <td><Before site={site} from={from} item={item} /></td>
-          <td data-sort={item.day}><EntryLink site={site} from={from} id={item.entry} /></td>
-          <td>{item.closedIn === undefined ? <strong>open</strong> : <EntryLink site={site} from={from} id={item.closedIn} />}</td>
+          <th scope="row" class="id">
+            {item.id}
+          </th>
+          <td>
+            {item.what}
+            <ChangesOf site={site} from={from} about={[{ kind: "open item", id: item.id }]} />
+          </td>
+          <td>
+            <AssemblyLink site={site} from={from} id={item.assembly} />
+          </td>
+          <td>
+            <Before site={site} from={from} item={item} />
+          </td>
+          <td data-sort={item.day}>
+            <EntryLink site={site} from={from} id={item.entry} />
+          </td>
+          <td>
+            {item.closedIn === undefined ? (
+              <strong>open</strong>
+            ) : (
+              <EntryLink site={site} from={from} id={item.closedIn} />
+            )}
+          </td>
         </tr>
       ))}
     </ListTable>
@@ -54,22 +95,67 @@ function Before({ item, site, from }: Where & { readonly item: OpenItem }): JSX.
 export function Departures({ site }: OnlySite): JSX.Element {
   const from = "departures.html";
   return (
-    <Page site={site} path={from} kind="departures" title="Departures" scripts={LIST_SCRIPTS} description="Work that differs from the drawings, why, and who accepted it.">
-      <Title place={<ListPlace from={from} />} title="Departures"><p class="title__lead">Work that differs from the drawing, its reason, and who accepted it.</p></Title>
+    <Page
+      site={site}
+      path={from}
+      kind="departures"
+      title="Departures"
+      scripts={LIST_SCRIPTS}
+      description="Work that differs from the drawings, why, and who accepted it."
+    >
+      <Title place={<ListPlace from={from} />} title="Departures">
+        <p class="title__lead">Work that differs from the drawing, its reason, and who accepted it.</p>
+      </Title>
       <DepartureTable items={departures(site.shown)} site={site} from={from} anchors />
     </Page>
   );
 }
 
-export function DepartureTable({ items, anchors = false, site, from }: Where & { readonly items: readonly Departure[]; readonly anchors?: boolean }): JSX.Element {
+export function DepartureTable({
+  items,
+  anchors = false,
+  site,
+  from,
+}: Where & { readonly items: readonly Departure[]; readonly anchors?: boolean }): JSX.Element {
   if (items.length === 0) return <None>No departures.</None>;
   return (
-    <ListTable list={anchors} caption="Departures, those not yet accepted first" heads={["Departure", "What", "Why", "Assembly", "Noted", "Accepted"]}>
+    <ListTable
+      list={anchors}
+      caption="Departures, those not yet accepted first"
+      heads={["Departure", "What", "Why", "Assembly", "Noted", "Accepted"]}
+    >
       {items.map((item) => (
         <tr id={anchors ? anchor("departure", item.id) : undefined}>
-          <th scope="row" class="id">{item.id}</th><td>{item.what}<ChangesOf site={site} from={from} about={[{ kind: "departure", id: item.id }]} /></td><td>{item.why}</td><td><AssemblyLink site={site} from={from} id={item.assembly} /></td>
-          <td data-sort={item.day}><EntryLink site={site} from={from} id={item.entry} /></td>
-          <td>{item.acceptedBy === undefined ? <strong>not accepted</strong> : <>{site.shown.nameOf(item.acceptedBy)}{item.acceptedIn === undefined || item.acceptedIn === item.entry ? "" : <>, <EntryLink site={site} from={from} id={item.acceptedIn} /></>}</>}</td>
+          <th scope="row" class="id">
+            {item.id}
+          </th>
+          <td>
+            {item.what}
+            <ChangesOf site={site} from={from} about={[{ kind: "departure", id: item.id }]} />
+          </td>
+          <td>{item.why}</td>
+          <td>
+            <AssemblyLink site={site} from={from} id={item.assembly} />
+          </td>
+          <td data-sort={item.day}>
+            <EntryLink site={site} from={from} id={item.entry} />
+          </td>
+          <td>
+            {item.acceptedBy === undefined ? (
+              <strong>not accepted</strong>
+            ) : (
+              <>
+                {site.shown.nameOf(item.acceptedBy)}
+                {item.acceptedIn === undefined || item.acceptedIn === item.entry ? (
+                  ""
+                ) : (
+                  <>
+                    , <EntryLink site={site} from={from} id={item.acceptedIn} />
+                  </>
+                )}
+              </>
+            )}
+          </td>
         </tr>
       ))}
     </ListTable>

@@ -19,21 +19,41 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
   const where = { site, from };
   const certificate = lot.certificate === undefined ? undefined : site.files.get(lot.certificate);
   return (
-    <Page site={site} path={from} kind="lot" title={`Lot ${lot.id}`} description={`Lot ${lot.id}, ${lot.title}: where it was used, down to the hold points.`}>
-      <Title place={<a href={relative(from, "evidence.html#lots")}>Lots</a>} title={`Lot ${lot.id}`}><p class="title__lead">{lot.title}</p></Title>
+    <Page
+      site={site}
+      path={from}
+      kind="lot"
+      title={`Lot ${lot.id}`}
+      description={`Lot ${lot.id}, ${lot.title}: where it was used, down to the hold points.`}
+    >
+      <Title place={<a href={relative(from, "evidence.html#lots")}>Lots</a>} title={`Lot ${lot.id}`}>
+        <p class="title__lead">{lot.title}</p>
+      </Title>
       <Recalls file={file} {...where} />
       <Section id="particulars" title="Particulars">
         <Facts rows={page.particulars} />
-        {certificate === undefined ? null : <p><a href={relative(from, certificate)}>Certificate of lot {lot.id}</a></p>}
-        {lot.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}
+        {certificate === undefined ? null : (
+          <p>
+            <a href={relative(from, certificate)}>Certificate of lot {lot.id}</a>
+          </p>
+        )}
+        {lot.body.map(({ markdown }) => (
+          <Prose html={site.prose(markdown, from)} />
+        ))}
       </Section>
       <Section id="where-used" title="Where it was used">
         <TraceFigure trace={whereUsed(site.shown, file)} list="where-used-list" {...where} />
-        <div id="where-used-list"><Uses page={page} {...where} /></div>
+        <div id="where-used-list">
+          <Uses page={page} {...where} />
+        </div>
       </Section>
       <Cuts page={page} {...where} />
       <LotHoldPoints page={page} {...where} />
-      {page.pieces.length === 0 ? null : <Section id="pieces" title="Test pieces made from it"><PieceTable pieces={page.pieces} caption={`Test pieces made from lot ${lot.id}`} {...where} /></Section>}
+      {page.pieces.length === 0 ? null : (
+        <Section id="pieces" title="Test pieces made from it">
+          <PieceTable pieces={page.pieces} caption={`Test pieces made from lot ${lot.id}`} {...where} />
+        </Section>
+      )}
     </Page>
   );
 }
@@ -42,13 +62,26 @@ function Recalls({ file, site, from }: Where & { readonly file: LotFile }): JSX.
   if (file.recalls.length === 0) return null;
   return (
     <div class="verdict verdict--recalled">
-      <p class="verdict__mark"><Mark of="quarantined" word="recalled" /></p>
+      <p class="verdict__mark">
+        <Mark of="quarantined" word="recalled" />
+      </p>
       <div class="verdict__body">
         {file.recalls.map((recall) => (
-          <p>On <To site={site} from={from} to={{ kind: "entry", id: recall.entry }}>{dateWords(recall.day)}</To>: {ended(recall.why)}{recall.reference === undefined ? "" : ` Reference: ${ended(recall.reference)}`}</p>
+          <p>
+            On{" "}
+            <To site={site} from={from} to={{ kind: "entry", id: recall.entry }}>
+              {dateWords(recall.day)}
+            </To>
+            : {ended(recall.why)}
+            {recall.reference === undefined ? "" : ` Reference: ${ended(recall.reference)}`}
+          </p>
         ))}
-        <p>{file.joints.length === 0 ? "No joint holds it now." : `${counted(file.joints.length, "joint")} ${file.joints.length === 1 ? "holds" : "hold"} it now and ${file.joints.length === 1 ? "is" : "are"} quarantined until reworked.`}
-          {file.formerJoints.length === 0 ? "" : ` It was taken out of ${counted(file.formerJoints.length, "joint")}.`}</p>
+        <p>
+          {file.joints.length === 0
+            ? "No joint holds it now."
+            : `${counted(file.joints.length, "joint")} ${file.joints.length === 1 ? "holds" : "hold"} it now and ${file.joints.length === 1 ? "is" : "are"} quarantined until reworked.`}
+          {file.formerJoints.length === 0 ? "" : ` It was taken out of ${counted(file.formerJoints.length, "joint")}.`}
+        </p>
       </div>
     </div>
   );
@@ -57,21 +90,60 @@ function Recalls({ file, site, from }: Where & { readonly file: LotFile }): JSX.
 function Uses({ page, site, from }: Where & { readonly page: LotPage }): JSX.Element {
   if (page.uses.length === 0) return <None>No batch that this edition shows used it.</None>;
   return (
-    <ListTable list caption="From the lot to batches, joints and hold points" heads={["Batch", "Verdict", "Joint", "What it joins", "State", "Lot", "Assembly", "Hold points"]}>
+    <ListTable
+      list
+      caption="From the lot to batches, joints and hold points"
+      heads={["Batch", "Verdict", "Joint", "What it joins", "State", "Lot", "Assembly", "Hold points"]}
+    >
       {page.uses.flatMap((use) => useRows(use, { site, from }))}
     </ListTable>
   );
 }
 
 function useRows({ batch, joints }: LotUse, where: Where): JSX.Element[] {
-  const cells = <><td><Id {...where} kind="batch" id={batch.batch.id} /></td><td><BatchMark file={batch} /></td></>;
-  if (joints.length === 0) return [<tr>{cells}<td colSpan={6} class="quiet">went into no joint</td></tr>];
+  const cells = (
+    <>
+      <td>
+        <Id {...where} kind="batch" id={batch.batch.id} />
+      </td>
+      <td>
+        <BatchMark file={batch} />
+      </td>
+    </>
+  );
+  if (joints.length === 0)
+    return [
+      <tr>
+        {cells}
+        <td colSpan={6} class="quiet">
+          went into no joint
+        </td>
+      </tr>,
+    ];
   return joints.map(({ file, now, holdPoints }) => (
     <tr>
       {cells}
-      <td><Id {...where} kind="joint" id={file.joint.id} /></td><td>{file.joint.title}</td><td><Mark of={file.state} /></td><td>{now ? "in it now" : "taken out"}</td>
-      <td><To {...where} to={{ kind: "assembly", id: file.joint.assembly }}>{where.site.shown.record.assemblies.get(file.joint.assembly)?.title ?? file.joint.assembly}</To></td>
-      <td>{holdPoints.map(({ holdPoint }, at) => <>{at > 0 ? ", " : ""}<Id {...where} kind="hold point" id={holdPoint.id} /></>)}</td>
+      <td>
+        <Id {...where} kind="joint" id={file.joint.id} />
+      </td>
+      <td>{file.joint.title}</td>
+      <td>
+        <Mark of={file.state} />
+      </td>
+      <td>{now ? "in it now" : "taken out"}</td>
+      <td>
+        <To {...where} to={{ kind: "assembly", id: file.joint.assembly }}>
+          {where.site.shown.record.assemblies.get(file.joint.assembly)?.title ?? file.joint.assembly}
+        </To>
+      </td>
+      <td>
+        {holdPoints.map(({ holdPoint }, at) => (
+          <>
+            {at > 0 ? ", " : ""}
+            <Id {...where} kind="hold point" id={holdPoint.id} />
+          </>
+        ))}
+      </td>
     </tr>
   ));
 }
@@ -80,9 +152,25 @@ function Cuts({ page, site, from }: Where & { readonly page: LotPage }): JSX.Ele
   if (page.cuts.length === 0) return null;
   return (
     <Section id="cuts" title="What was cut from it">
-      <p class="measure">{page.cutWords} What is left stands under <a href={relative(from, "stock.html")}>Stock</a>.</p>
-      <ListTable caption={`Cuts from lot ${page.file.lot.id} by day`} heads={["Day", "Entry", { word: "Cut", number: true }, { word: "Together", number: true }]}>
-        {page.cuts.map(({ entry, title, amount, sum }) => <tr><td><EntryLink site={site} from={from} id={entry} /></td><th scope="row" class="plainly">{title}</th><td class="number">{amount}</td><td class="number">{sum}</td></tr>)}
+      <p class="measure">
+        {page.cutWords} What is left stands under <a href={relative(from, "stock.html")}>Stock</a>.
+      </p>
+      <ListTable
+        caption={`Cuts from lot ${page.file.lot.id} by day`}
+        heads={["Day", "Entry", { word: "Cut", number: true }, { word: "Together", number: true }]}
+      >
+        {page.cuts.map(({ entry, title, amount, sum }) => (
+          <tr>
+            <td>
+              <EntryLink site={site} from={from} id={entry} />
+            </td>
+            <th scope="row" class="plainly">
+              {title}
+            </th>
+            <td class="number">{amount}</td>
+            <td class="number">{sum}</td>
+          </tr>
+        ))}
       </ListTable>
     </Section>
   );
@@ -92,7 +180,13 @@ function LotHoldPoints({ page, site, from }: Where & { readonly page: LotPage })
   if (page.holdPoints.length === 0) return null;
   return (
     <Section id="hold-points" title="Hold points it reaches">
-      <ul class="lines bare">{page.holdPoints.map(({ holdPoint, state }) => <li><Id site={site} from={from} kind="hold point" id={holdPoint.id} /> {holdPoint.title}: <Mark of={state} /></li>)}</ul>
+      <ul class="lines bare">
+        {page.holdPoints.map(({ holdPoint, state }) => (
+          <li>
+            <Id site={site} from={from} kind="hold point" id={holdPoint.id} /> {holdPoint.title}: <Mark of={state} />
+          </li>
+        ))}
+      </ul>
     </Section>
   );
 }

@@ -15,8 +15,19 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
   const facts = overview(site.shown);
   const where = { site, from };
   return (
-    <Page site={site} path={from} kind="evidence" title="Evidence" scripts={LIST_SCRIPTS} description="What the record proves of each joint and batch, and what it does not.">
-      <Title place={`As of ${dateWords(site.shown.record.day)}`} title="Evidence"><p class="title__lead">What the record shows of the glue lines, what it does not, and what stands in the way of each hold point.</p></Title>
+    <Page
+      site={site}
+      path={from}
+      kind="evidence"
+      title="Evidence"
+      scripts={LIST_SCRIPTS}
+      description="What the record proves of each joint and batch, and what it does not."
+    >
+      <Title place={`As of ${dateWords(site.shown.record.day)}`} title="Evidence">
+        <p class="title__lead">
+          What the record shows of the glue lines, what it does not, and what stands in the way of each hold point.
+        </p>
+      </Title>
       <div class="overview">
         <Tally title="Joints" counts={facts.joints} means={JOINT_MEANS} />
         <Tally title="Batches" counts={facts.batchVerdicts} means={BATCH_MEANS} />
@@ -24,14 +35,44 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
       </div>
       <nav class="ways" aria-label="More evidence">
         <ul class="bare">
-          {[["charts.html", "Statistics"], ["climate.html", "Climate of the workshop"], ["stock.html", "Stock"], ["measurements.html", "Measurements"], ["weight.html", "Weight"], ["credit.html", "Major portion"], ["appendix.html", "Appendix for paper or PDF"], ["about.html", "Rules and their sources"]].map(([to = "", words]) => <li><a href={relative(from, to)}>{words}</a></li>)}
+          {[
+            ["charts.html", "Statistics"],
+            ["climate.html", "Climate of the workshop"],
+            ["stock.html", "Stock"],
+            ["measurements.html", "Measurements"],
+            ["weight.html", "Weight"],
+            ["credit.html", "Major portion"],
+            ["appendix.html", "Appendix for paper or PDF"],
+            ["about.html", "Rules and their sources"],
+          ].map(([to = "", words]) => (
+            <li>
+              <a href={relative(from, to)}>{words}</a>
+            </li>
+          ))}
         </ul>
       </nav>
-      <Section id="batches" title="Batches">{facts.batches.length === 0 ? <None>No batches.</None> : <BatchTable rows={facts.batches} {...where} />}</Section>
+      <Section id="batches" title="Batches">
+        {facts.batches.length === 0 ? <None>No batches.</None> : <BatchTable rows={facts.batches} {...where} />}
+      </Section>
       <Waiting {...where} />
-      <Section id="lots" title="Lots"><LotTable facts={facts} {...where} /></Section>
+      <Section id="lots" title="Lots">
+        <LotTable facts={facts} {...where} />
+      </Section>
       <Section id="trials" title="Trials">
-        {facts.trials.length === 0 ? <None>No trials.</None> : <ul class="lines bare">{facts.trials.map((trial) => <li><To {...where} to={{ kind: "trial", id: trial.id }}>{trial.title}</To>: {trial.question}</li>)}</ul>}
+        {facts.trials.length === 0 ? (
+          <None>No trials.</None>
+        ) : (
+          <ul class="lines bare">
+            {facts.trials.map((trial) => (
+              <li>
+                <To {...where} to={{ kind: "trial", id: trial.id }}>
+                  {trial.title}
+                </To>
+                : {trial.question}
+              </li>
+            ))}
+          </ul>
+        )}
       </Section>
     </Page>
   );
@@ -50,7 +91,13 @@ function Tally<T extends Marked>({ title, counts, means }: TallyProps<T>): JSX.E
       <dl>
         {counts.map(([of, count]) => (
           <div class={count === 0 ? "tally__row tally__row--none" : "tally__row"}>
-            <dt><span class={count === 0 ? "mark" : markClass(of)}><Shape of={of} /><span class="mark__word">{of}</span></span><span class="tally__means">{means[of]}</span></dt>
+            <dt>
+              <span class={count === 0 ? "mark" : markClass(of)}>
+                <Shape of={of} />
+                <span class="mark__word">{of}</span>
+              </span>
+              <span class="tally__means">{means[of]}</span>
+            </dt>
             <dd class="figures">{count}</dd>
           </div>
         ))}
@@ -67,14 +114,25 @@ function InTheWay({ facts, site, from }: Where & { readonly facts: OverviewFacts
       <ul class="bare">
         {facts.holdPoints.map(({ file, blocking, toDo }) => (
           <li class="way__point">
-            <p><a href={relative(from, `hold-points.html#${anchor("hold point", file.holdPoint.id)}`)}>{file.holdPoint.title}</a> <Mark of={file.state} /></p>
+            <p>
+              <a href={relative(from, `hold-points.html#${anchor("hold point", file.holdPoint.id)}`)}>
+                {file.holdPoint.title}
+              </a>{" "}
+              <Mark of={file.state} />
+            </p>
             {blocking.length === 0 ? null : (
               <ul class="way__needs">
-                {blocking.slice(0, 3).map((need) => <li><Telling site={site} from={from} about={need.about} sentence={need.sentence} /></li>)}
+                {blocking.slice(0, 3).map((need) => (
+                  <li>
+                    <Telling site={site} from={from} about={need.about} sentence={need.sentence} />
+                  </li>
+                ))}
                 {blocking.length > 3 ? <li>and {counted(blocking.length - 3, "more thing")} to be put right</li> : null}
               </ul>
             )}
-            {toDo === 0 || file.state === "passed" ? null : <p class="small quiet">{counted(toDo, "thing")} still to be done</p>}
+            {toDo === 0 || file.state === "passed" ? null : (
+              <p class="small quiet">{counted(toDo, "thing")} still to be done</p>
+            )}
           </li>
         ))}
       </ul>
@@ -82,32 +140,81 @@ function InTheWay({ facts, site, from }: Where & { readonly facts: OverviewFacts
   );
 }
 
-export function BatchTable({ rows, site, from, list = true }: Where & { readonly rows: readonly BatchRow[]; readonly list?: boolean }): JSX.Element {
+export function BatchTable({
+  rows,
+  site,
+  from,
+  list = true,
+}: Where & { readonly rows: readonly BatchRow[]; readonly list?: boolean }): JSX.Element {
   const number = (word: string): { word: string; number: true } => ({ word, number: true });
   return (
-    <ListTable list={list} caption="Batches, the newest first" heads={["Batch", "Day", "Verdict", "Because", number("Off ratio"), number("Pieces passed"), "Joints"]}>
+    <ListTable
+      list={list}
+      caption="Batches, the newest first"
+      heads={["Batch", "Day", "Verdict", "Because", number("Off ratio"), number("Pieces passed"), "Joints"]}
+    >
       {rows.map(({ file, passed, counting, reasons }) => (
         <tr>
-          <td><Id site={site} from={from} kind="batch" id={file.batch.id} /></td><DayCell day={file.batch.day} />
-          <td><BatchMark file={file} /></td>
-          <td>{reasons[0]?.sentence ?? ""}{reasons.length > 1 ? ` And ${counted(reasons.length - 1, "more reason")}.` : ""}</td>
-          <td class="number" data-sort={file.ratio?.error}>{file.ratio === undefined ? "" : signedPercent(file.ratio.error)}</td>
-          <td class="number" data-sort={passed}>{counting === 0 ? "none made" : `${passed} of ${counting}`}</td>
-          <td>{file.batch.joints.map((id, at) => <>{at > 0 ? ", " : ""}<Id site={site} from={from} kind="joint" id={id} /></>)}</td>
+          <td>
+            <Id site={site} from={from} kind="batch" id={file.batch.id} />
+          </td>
+          <DayCell day={file.batch.day} />
+          <td>
+            <BatchMark file={file} />
+          </td>
+          <td>
+            {reasons[0]?.sentence ?? ""}
+            {reasons.length > 1 ? ` And ${counted(reasons.length - 1, "more reason")}.` : ""}
+          </td>
+          <td class="number" data-sort={file.ratio?.error}>
+            {file.ratio === undefined ? "" : signedPercent(file.ratio.error)}
+          </td>
+          <td class="number" data-sort={passed}>
+            {counting === 0 ? "none made" : `${passed} of ${counting}`}
+          </td>
+          <td>
+            {file.batch.joints.map((id, at) => (
+              <>
+                {at > 0 ? ", " : ""}
+                <Id site={site} from={from} kind="joint" id={id} />
+              </>
+            ))}
+          </td>
         </tr>
       ))}
     </ListTable>
   );
 }
 
-export function LotTable({ facts, site, from, list = true }: Where & { readonly facts: OverviewFacts; readonly list?: boolean }): JSX.Element {
+export function LotTable({
+  facts,
+  site,
+  from,
+  list = true,
+}: Where & { readonly facts: OverviewFacts; readonly list?: boolean }): JSX.Element {
   if (facts.lots.length === 0) return <None>No lots.</None>;
   return (
-    <ListTable list={list} caption="Lots, and how far each went" heads={["Lot", "What", "Received", { word: "Batches", number: true }, { word: "Joints now", number: true }, "Notice"]}>
+    <ListTable
+      list={list}
+      caption="Lots, and how far each went"
+      heads={[
+        "Lot",
+        "What",
+        "Received",
+        { word: "Batches", number: true },
+        { word: "Joints now", number: true },
+        "Notice",
+      ]}
+    >
       {facts.lots.map(({ lot, batches, joints, recalls }) => (
         <tr>
-          <td><Id site={site} from={from} kind="lot" id={lot.id} /></td><td>{lot.title}</td><DayCell day={lot.received} />
-          <td class="number">{batches.length}</td><td class="number">{joints.length}</td>
+          <td>
+            <Id site={site} from={from} kind="lot" id={lot.id} />
+          </td>
+          <td>{lot.title}</td>
+          <DayCell day={lot.received} />
+          <td class="number">{batches.length}</td>
+          <td class="number">{joints.length}</td>
           <td>{recalls.length === 0 ? "" : <strong class="attention">recalled</strong>}</td>
         </tr>
       ))}

@@ -15,12 +15,41 @@ export interface Where {
 /** Rank of the headings of what stands on a page of its own and as a part of the appendix. */
 export type Level = "h2" | "h3";
 
-export function Section({ id, title, level: Heading = "h2", children }: { readonly id: string; readonly title: string; readonly level?: Level; readonly children?: ComponentChildren }): JSX.Element {
-  return <section class="section" aria-labelledby={id}><Heading id={id}>{title}</Heading>{children}</section>;
+export function Section({
+  id,
+  title,
+  level: Heading = "h2",
+  children,
+}: {
+  readonly id: string;
+  readonly title: string;
+  readonly level?: Level;
+  readonly children?: ComponentChildren;
+}): JSX.Element {
+  return (
+    <section class="section" aria-labelledby={id}>
+      <Heading id={id}>{title}</Heading>
+      {children}
+    </section>
+  );
 }
 
-export function Title({ place, title, children }: { readonly place: ComponentChildren; readonly title: string; readonly children?: ComponentChildren }): JSX.Element {
-  return <header class="title"><p class="title__place">{place}</p><h1>{title}</h1>{children}</header>;
+export function Title({
+  place,
+  title,
+  children,
+}: {
+  readonly place: ComponentChildren;
+  readonly title: string;
+  readonly children?: ComponentChildren;
+}): JSX.Element {
+  return (
+    <header class="title">
+      <p class="title__place">{place}</p>
+      <h1>{title}</h1>
+      {children}
+    </header>
+  );
 }
 
 /** Facts as noted, each with what it is held against. */
@@ -30,7 +59,10 @@ export function Facts({ rows }: { readonly rows: readonly FactRow[] }): JSX.Elem
       {rows.map(({ word, noted, limit }) => (
         <>
           <dt>{word}</dt>
-          <dd class={noted === NOT_NOTED ? "quiet" : undefined}>{noted}{limit === undefined ? null : <span class="facts__limit"> limit {limit}</span>}</dd>
+          <dd class={noted === NOT_NOTED ? "quiet" : undefined}>
+            {noted}
+            {limit === undefined ? null : <span class="facts__limit"> limit {limit}</span>}
+          </dd>
         </>
       ))}
     </dl>
@@ -56,7 +88,19 @@ export function ListTable({ caption, heads, list = false, children }: ListTableP
     <div class="scroll" tabIndex={0} role="region" aria-label={caption}>
       <table class="list" data-list={list ? "" : undefined}>
         <caption>{caption}</caption>
-        <thead><tr>{heads.map((head) => (typeof head === "string" ? <th scope="col">{head}</th> : <th scope="col" class={head.number === true ? "number" : undefined}>{head.word}</th>))}</tr></thead>
+        <thead>
+          <tr>
+            {heads.map((head) =>
+              typeof head === "string" ? (
+                <th scope="col">{head}</th>
+              ) : (
+                <th scope="col" class={head.number === true ? "number" : undefined}>
+                  {head.word}
+                </th>
+              ),
+            )}
+          </tr>
+        </thead>
         <tbody>{children}</tbody>
       </table>
     </div>
@@ -65,28 +109,64 @@ export function ListTable({ caption, heads, list = false, children }: ListTableP
 
 /** A day that sorts as itself. */
 export function DayCell({ day }: { readonly day: Day }): JSX.Element {
-  return <td class="day" data-sort={day}><time dateTime={day}>{dateShort(day)}</time></td>;
+  return (
+    <td class="day" data-sort={day}>
+      <time dateTime={day}>{dateShort(day)}</time>
+    </td>
+  );
 }
 
 /** A link to the entry of a day, or the words for one that is not shown. */
 export function EntryLink({ site, from, id }: Where & { readonly id: string }): JSX.Element {
   const entry = { kind: "entry", id } as const;
   if (!site.shown.shows(entry)) return <span class="quiet">in an entry that this edition does not show</span>;
-  return <To site={site} from={from} to={entry} class="id">{dateShort(id.slice(0, 10))}</To>;
+  return (
+    <To site={site} from={from} to={entry} class="id">
+      {dateShort(id.slice(0, 10))}
+    </To>
+  );
 }
 
 /** An id that is a link, never broken over lines. */
-export function Id({ site, from, kind, id }: Where & { readonly kind: "batch" | "joint" | "lot" | "piece" | "hold point" | "trial" | "departure" | "open item"; readonly id: string }): JSX.Element {
+export function Id({
+  site,
+  from,
+  kind,
+  id,
+}: Where & {
+  readonly kind: "batch" | "joint" | "lot" | "piece" | "hold point" | "trial" | "departure" | "open item";
+  readonly id: string;
+}): JSX.Element {
   return <To site={site} from={from} to={{ kind, id }} class="id" />;
 }
 
 /** A sentence on a thing, in which its id, or else a link before it, leads to it. */
-export function Telling({ site, from, about, sentence }: Where & { readonly about: Ref; readonly sentence: string }): JSX.Element {
+export function Telling({
+  site,
+  from,
+  about,
+  sentence,
+}: Where & { readonly about: Ref; readonly sentence: string }): JSX.Element {
   const at = sentence.indexOf(about.id);
   if (about.kind === "hold point") return <>{sentence}</>;
-  if (about.kind === "entry" && at < 0) return <>{sentence} <EntryLink site={site} from={from} id={about.id} /></>;
+  if (about.kind === "entry" && at < 0)
+    return (
+      <>
+        {sentence} <EntryLink site={site} from={from} id={about.id} />
+      </>
+    );
   const link = <To site={site} from={from} to={about} class="id" />;
-  return at < 0 ? <>{link}: {sentence}</> : <>{sentence.slice(0, at)}{link}{sentence.slice(at + about.id.length)}</>;
+  return at < 0 ? (
+    <>
+      {link}: {sentence}
+    </>
+  ) : (
+    <>
+      {sentence.slice(0, at)}
+      {link}
+      {sentence.slice(at + about.id.length)}
+    </>
+  );
 }
 
 export function None({ children }: { readonly children?: ComponentChildren }): JSX.Element {

@@ -15,38 +15,74 @@ export function Piece({ file, site, from }: Where & { readonly file: PieceFile }
   const { piece, verdict, findings } = file;
   const photo = piecePhoto(site.shown, file);
   const batch = site.shown.evidence.batches.get(piece.batch)?.batch;
-  const about: Ref[] = [{ kind: "piece", id: piece.id }, { kind: "batch", id: piece.batch }, ...[batch?.entry, file.test?.entry].flatMap((id): Ref[] => (id === undefined ? [] : [{ kind: "entry", id }]))];
+  const about: Ref[] = [
+    { kind: "piece", id: piece.id },
+    { kind: "batch", id: piece.batch },
+    ...[batch?.entry, file.test?.entry].flatMap((id): Ref[] => (id === undefined ? [] : [{ kind: "entry", id }])),
+  ];
   const procedure = site.shown.record.procedures.get(piece.procedure);
   return (
-    <article class={photo === undefined ? "piece piece--bare" : "piece"} id={anchor("piece", piece.id)} aria-label={`Test piece ${piece.id}`}>
+    <article
+      class={photo === undefined ? "piece piece--bare" : "piece"}
+      id={anchor("piece", piece.id)}
+      aria-label={`Test piece ${piece.id}`}
+    >
       <header class="piece__head">
-        <h3 class="id">{piece.id}</h3><Mark of={verdict} /><p class="piece__because">{whyPiece(file)}</p>
+        <h3 class="id">{piece.id}</h3>
+        <Mark of={verdict} />
+        <p class="piece__because">{whyPiece(file)}</p>
       </header>
       <div class="piece__body">
         <div>
           <p class="small quiet">
-            <To site={site} from={from} to={{ kind: "procedure", id: piece.procedure }}>{procedure?.title ?? piece.procedure}</To>
-            {piece.lot === undefined ? null : <>, of lot <Id site={site} from={from} kind="lot" id={piece.lot} /></>}
-            {piece.trial === undefined ? null : <>, for the trial <Id site={site} from={from} kind="trial" id={piece.trial} />{piece.preparation === undefined ? "" : `, prepared as ${piece.preparation}`}</>}
+            <To site={site} from={from} to={{ kind: "procedure", id: piece.procedure }}>
+              {procedure?.title ?? piece.procedure}
+            </To>
+            {piece.lot === undefined ? null : (
+              <>
+                , of lot <Id site={site} from={from} kind="lot" id={piece.lot} />
+              </>
+            )}
+            {piece.trial === undefined ? null : (
+              <>
+                , for the trial <Id site={site} from={from} kind="trial" id={piece.trial} />
+                {piece.preparation === undefined ? "" : `, prepared as ${piece.preparation}`}
+              </>
+            )}
           </p>
           <Facts rows={pieceFacts(site.shown, file)} />
         </div>
-        {photo === undefined ? null : <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 18rem, 100vw" class="piece__photo" />}
+        {photo === undefined ? null : (
+          <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 18rem, 100vw" class="piece__photo" />
+        )}
       </div>
-      <details class="piece__why"><summary>Every check on this piece</summary><Findings site={site} from={from} findings={findings} about={about} /></details>
+      <details class="piece__why">
+        <summary>Every check on this piece</summary>
+        <Findings site={site} from={from} findings={findings} about={about} />
+      </details>
     </article>
   );
 }
 
 /** Pieces in a table, for pages on joints, lots and trials. */
-export function PieceTable({ pieces, caption, site, from }: Where & { readonly pieces: readonly PieceFile[]; readonly caption: string }): JSX.Element {
+export function PieceTable({
+  pieces,
+  caption,
+  site,
+  from,
+}: Where & { readonly pieces: readonly PieceFile[]; readonly caption: string }): JSX.Element {
   if (pieces.length === 0) return <None>No test pieces.</None>;
   return (
     <ListTable caption={caption} heads={["Piece", "Broke", "Verdict", "Why"]}>
       {pieces.map((file) => (
         <tr>
-          <td><Id site={site} from={from} kind="piece" id={file.piece.id} /></td>
-          <td>{brokeWords(file)}</td><td><Mark of={file.verdict} /></td>
+          <td>
+            <Id site={site} from={from} kind="piece" id={file.piece.id} />
+          </td>
+          <td>{brokeWords(file)}</td>
+          <td>
+            <Mark of={file.verdict} />
+          </td>
           <td>{whyPiece(file)}</td>
         </tr>
       ))}
@@ -56,5 +92,8 @@ export function PieceTable({ pieces, caption, site, from }: Where & { readonly p
 
 /** The one sentence that made the verdict, or what the verdict means. */
 export function whyPiece({ verdict, findings }: PieceFile): string {
-  return findings.find(({ severity }) => severity === "rejects" || severity === "unproven" || severity === "waits")?.sentence ?? PIECE_MEANS[verdict];
+  return (
+    findings.find(({ severity }) => severity === "rejects" || severity === "unproven" || severity === "waits")
+      ?.sentence ?? PIECE_MEANS[verdict]
+  );
 }

@@ -17,7 +17,9 @@ export function runningHeads(name: string, edition: string, day: Day, seal: Name
 }
 
 function sealWords(seal: NamedSeal | undefined): string {
-  return seal === undefined ? "No seal" : `Seal ${seal.number} of ${dateWords(seal.date)}: ${seal.digest.slice(0, SHORT)}`;
+  return seal === undefined
+    ? "No seal"
+    : `Seal ${seal.number} of ${dateWords(seal.date)}: ${seal.digest.slice(0, SHORT)}`;
 }
 
 /** Anything but letters, digits and blanks goes in as its code point, so that no text can end the string or the element. */

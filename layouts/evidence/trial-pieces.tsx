@@ -16,12 +16,28 @@ import { whyPiece } from "./piece.tsx";
 const SHORT = 10;
 
 /** Pieces of a trial are many and much alike: for each procedure and lot one table, and each check once. */
-export function TrialPieces({ pieces, batch, site, from }: Where & { readonly pieces: readonly PieceFile[]; readonly batch: string }): JSX.Element {
+export function TrialPieces({
+  pieces,
+  batch,
+  site,
+  from,
+}: Where & { readonly pieces: readonly PieceFile[]; readonly batch: string }): JSX.Element {
   const alike = groupBy(pieces, ({ piece: { procedure, lot } }) => `${procedure} ${lot ?? ""}`);
-  return <>{[...alike.values()].map((group) => <Alike pieces={group} batch={batch} site={site} from={from} />)}</>;
+  return (
+    <>
+      {[...alike.values()].map((group) => (
+        <Alike pieces={group} batch={batch} site={site} from={from} />
+      ))}
+    </>
+  );
 }
 
-function Alike({ pieces, batch, site, from }: Where & { readonly pieces: readonly PieceFile[]; readonly batch: string }): JSX.Element | null {
+function Alike({
+  pieces,
+  batch,
+  site,
+  from,
+}: Where & { readonly pieces: readonly PieceFile[]; readonly batch: string }): JSX.Element | null {
   const [first] = pieces;
   if (first === undefined) return null;
   const { shared, differing, rows, findings } = piecesTogether(site.shown, pieces);
@@ -29,22 +45,47 @@ function Alike({ pieces, batch, site, from }: Where & { readonly pieces: readonl
   return (
     <>
       <p>
-        <To site={site} from={from} to={{ kind: "procedure", id: procedure }}>{site.shown.record.procedures.get(procedure)?.title ?? procedure}</To>
-        {lot === undefined ? "." : <>, of lot <Id site={site} from={from} kind="lot" id={lot} />.</>} {shared.length === 0 ? "" : pieces.length === 1 ? "Noted of it:" : "The same of all of them:"}
+        <To site={site} from={from} to={{ kind: "procedure", id: procedure }}>
+          {site.shown.record.procedures.get(procedure)?.title ?? procedure}
+        </To>
+        {lot === undefined ? (
+          "."
+        ) : (
+          <>
+            , of lot <Id site={site} from={from} kind="lot" id={lot} />.
+          </>
+        )}{" "}
+        {shared.length === 0 ? "" : pieces.length === 1 ? "Noted of it:" : "The same of all of them:"}
       </p>
       <Facts rows={shared} />
-      <ListTable caption={`Pieces of batch ${batch} made for a trial`} heads={["Piece", "Trial", ...differing, "Verdict", "Why"]}>
+      <ListTable
+        caption={`Pieces of batch ${batch} made for a trial`}
+        heads={["Piece", "Trial", ...differing, "Verdict", "Why"]}
+      >
         {rows.map(({ file, notedOf }) => (
           <tr id={anchor("piece", file.piece.id)}>
-            <th scope="row" class="id">{file.piece.id}</th>
-            <td><Id site={site} from={from} kind="trial" id={file.piece.trial ?? ""} />{file.piece.preparation === undefined ? "" : `, ${file.piece.preparation}`}</td>
-            {differing.map((word) => <td class={(notedOf.get(word) ?? "").length <= SHORT ? "id" : undefined}>{notedOf.get(word) ?? ""}</td>)}
-            <td><Mark of={file.verdict} /></td><td class="because">{whyPiece(file)}</td>
+            <th scope="row" class="id">
+              {file.piece.id}
+            </th>
+            <td>
+              <Id site={site} from={from} kind="trial" id={file.piece.trial ?? ""} />
+              {file.piece.preparation === undefined ? "" : `, ${file.piece.preparation}`}
+            </td>
+            {differing.map((word) => (
+              <td class={(notedOf.get(word) ?? "").length <= SHORT ? "id" : undefined}>{notedOf.get(word) ?? ""}</td>
+            ))}
+            <td>
+              <Mark of={file.verdict} />
+            </td>
+            <td class="because">{whyPiece(file)}</td>
           </tr>
         ))}
       </ListTable>
       <Pictures pieces={pieces} site={site} from={from} />
-      <details class="piece__why"><summary>Every check on these pieces</summary><Findings site={site} from={from} findings={findings} about={aboutOf(pieces, site)} /></details>
+      <details class="piece__why">
+        <summary>Every check on these pieces</summary>
+        <Findings site={site} from={from} findings={findings} about={aboutOf(pieces, site)} />
+      </details>
     </>
   );
 }
@@ -52,13 +93,24 @@ function Alike({ pieces, batch, site, from }: Where & { readonly pieces: readonl
 /** What stands on the page around them anyhow. */
 function aboutOf(pieces: readonly PieceFile[], site: Where["site"]): Ref[] {
   return pieces.flatMap(({ piece, test }): Ref[] => [
-    { kind: "piece", id: piece.id }, { kind: "batch", id: piece.batch },
-    ...[site.shown.evidence.batches.get(piece.batch)?.batch.entry, test?.entry].flatMap((id): Ref[] => (id === undefined ? [] : [{ kind: "entry", id }])),
+    { kind: "piece", id: piece.id },
+    { kind: "batch", id: piece.batch },
+    ...[site.shown.evidence.batches.get(piece.batch)?.batch.entry, test?.entry].flatMap((id): Ref[] =>
+      id === undefined ? [] : [{ kind: "entry", id }],
+    ),
   ]);
 }
 
 function Pictures({ pieces, site, from }: Where & { readonly pieces: readonly PieceFile[] }): JSX.Element | null {
-  const photos = new Map(pieces.flatMap((file) => piecePhoto(site.shown, file) ?? []).map((photo) => [photo.file, photo]));
+  const photos = new Map(
+    pieces.flatMap((file) => piecePhoto(site.shown, file) ?? []).map((photo) => [photo.file, photo]),
+  );
   if (photos.size === 0) return null;
-  return <div class="plates">{[...photos.values()].map((photo) => <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 18rem, 100vw" />)}</div>;
+  return (
+    <div class="plates">
+      {[...photos.values()].map((photo) => (
+        <Photo site={site} from={from} photo={photo} sizes="(min-width: 60rem) 18rem, 100vw" />
+      ))}
+    </div>
+  );
 }

@@ -1,6 +1,12 @@
 import type { JSX } from "preact";
 import { addressOf, relative } from "../../src/pages/address.ts";
-import { boundWords, intervalWords, trialPage, type PreparationRow, type TrialPage } from "../../src/pages/trial-page.ts";
+import {
+  boundWords,
+  intervalWords,
+  trialPage,
+  type PreparationRow,
+  type TrialPage,
+} from "../../src/pages/trial-page.ts";
 import { PIECE_VERDICTS } from "../../src/pages/verdict-words.ts";
 import { dateWords } from "../../src/pages/words.ts";
 import type { Trial as TrialFact } from "../../src/record/types.ts";
@@ -15,7 +21,9 @@ export function Trial({ site, trial }: { readonly site: Where["site"]; readonly 
   const where = { site, from };
   return (
     <Page site={site} path={from} kind="trial" title={trial.title} description={trial.question}>
-      <Title place={<a href={relative(from, "evidence.html#trials")}>Trials</a>} title={trial.title}><p class="title__lead">{trial.question}</p></Title>
+      <Title place={<a href={relative(from, "evidence.html#trials")}>Trials</a>} title={trial.title}>
+        <p class="title__lead">{trial.question}</p>
+      </Title>
       <Section id="expectation" title="What was expected">
         <p class="measure">{trial.expectation}</p>
         <p class="small quiet">Stated on {dateWords(trial.stated)}.</p>
@@ -23,11 +31,23 @@ export function Trial({ site, trial }: { readonly site: Where["site"]; readonly 
       <Section id="cautions" title="What this can show">
         <Cautions page={page} />
       </Section>
-      <Section id="outcomes" title="What came of it"><Outcomes rows={page.rows} of={trial.title} /></Section>
-      <Section id="conclusion" title="What that shows"><Conclusion page={page} /></Section>
-      {trial.body.length === 0 ? null : <Section id="words" title="In the builder’s words">{trial.body.map(({ markdown }) => <Prose html={site.prose(markdown, from)} />)}</Section>}
+      <Section id="outcomes" title="What came of it">
+        <Outcomes rows={page.rows} of={trial.title} />
+      </Section>
+      <Section id="conclusion" title="What that shows">
+        <Conclusion page={page} />
+      </Section>
+      {trial.body.length === 0 ? null : (
+        <Section id="words" title="In the builder’s words">
+          {trial.body.map(({ markdown }) => (
+            <Prose html={site.prose(markdown, from)} />
+          ))}
+        </Section>
+      )}
       <Section id="pieces" title="Piece by piece">
-        {page.rows.map((row) => <PieceTable pieces={row.pieces} caption={row.id === "" ? row.what : `${row.id}: ${row.what}`} {...where} />)}
+        {page.rows.map((row) => (
+          <PieceTable pieces={row.pieces} caption={row.id === "" ? row.what : `${row.id}: ${row.what}`} {...where} />
+        ))}
       </Section>
     </Page>
   );
@@ -37,8 +57,12 @@ export function Cautions({ page }: { readonly page: TrialPage }): JSX.Element {
   const { cautions, standing } = page;
   return (
     <ul class="measure">
-      {cautions.map((caution) => <li>{caution}</li>)}
-      <li>{standing.says} <SourceWords source={standing.source} /></li>
+      {cautions.map((caution) => (
+        <li>{caution}</li>
+      ))}
+      <li>
+        {standing.says} <SourceWords source={standing.source} />
+      </li>
     </ul>
   );
 }
@@ -48,13 +72,27 @@ export function Conclusion({ page }: { readonly page: TrialPage }): JSX.Element 
   const bounded = page.outcomes.filter(({ interval }) => interval !== undefined);
   return (
     <>
-      <div class="prose">{page.conclusion.map((sentence) => <p>{sentence}</p>)}</div>
+      <div class="prose">
+        {page.conclusion.map((sentence) => (
+          <p>{sentence}</p>
+        ))}
+      </div>
       {bounded.length === 0 ? null : (
-        <ListTable caption="Bonds that held, of the pieces that show something, with exact bounds at 95 % confidence" heads={["Preparation", { word: "Held", number: true }, { word: "Interval", number: true }, { word: "At least", number: true }]}>
+        <ListTable
+          caption="Bonds that held, of the pieces that show something, with exact bounds at 95 % confidence"
+          heads={[
+            "Preparation",
+            { word: "Held", number: true },
+            { word: "Interval", number: true },
+            { word: "At least", number: true },
+          ]}
+        >
           {bounded.map(({ preparation, held, failed, interval, atLeast }) => (
             <tr>
               <th scope="row">{preparation.id}</th>
-              <td class="number">{held} of {held + failed}</td>
+              <td class="number">
+                {held} of {held + failed}
+              </td>
               <td class="number">{interval === undefined ? "" : intervalWords(interval)}</td>
               <td class="number">{atLeast === undefined ? "" : boundWords(atLeast)}</td>
             </tr>
@@ -69,11 +107,31 @@ export function Outcomes({ rows, of }: { readonly rows: readonly PreparationRow[
   if (rows.every(({ pieces }) => pieces.length === 0)) return <None>No piece of this trial has been made.</None>;
   const number = (word: string): { word: string; number: true } => ({ word, number: true });
   return (
-    <ListTable caption={`${of}: where the pieces broke, and their verdicts`} heads={["Preparation", number("Pieces"), number("Broke in the wood"), number("Mixed"), number("In the glue line"), ...PIECE_VERDICTS.map((verdict) => number(`Verdict: ${verdict}`))]}>
+    <ListTable
+      caption={`${of}: where the pieces broke, and their verdicts`}
+      heads={[
+        "Preparation",
+        number("Pieces"),
+        number("Broke in the wood"),
+        number("Mixed"),
+        number("In the glue line"),
+        ...PIECE_VERDICTS.map((verdict) => number(`Verdict: ${verdict}`)),
+      ]}
+    >
       {rows.map(({ id, what, pieces, failures, verdicts }) => (
         <tr>
-          <th scope="row">{id} <span class="quiet plainly">{what}</span></th>
-          {[pieces.length, failures.wood, failures.mixed, failures["glue line"], ...PIECE_VERDICTS.map((verdict) => verdicts[verdict])].map((count) => <td class="number">{count}</td>)}
+          <th scope="row">
+            {id} <span class="quiet plainly">{what}</span>
+          </th>
+          {[
+            pieces.length,
+            failures.wood,
+            failures.mixed,
+            failures["glue line"],
+            ...PIECE_VERDICTS.map((verdict) => verdicts[verdict]),
+          ].map((count) => (
+            <td class="number">{count}</td>
+          ))}
         </tr>
       ))}
     </ListTable>

@@ -8,12 +8,28 @@ export function Waiting({ site, from }: Where): JSX.Element | null {
   if (rows.length === 0) return null;
   return (
     <Section id="waiting" title="Test pieces that wait to be broken">
-      <ListTable caption="When they may be broken: by days and by warmth" heads={["Batch", "Pieces", "May be broken from", "Reckoned"]}>
+      <ListTable
+        caption="When they may be broken: by days and by warmth"
+        heads={["Batch", "Pieces", "May be broken from", "Reckoned"]}
+      >
         {rows.map(({ batch, pieces, from: hour, sortBy, now, by }) => (
           <tr>
-            <th scope="row"><Id site={site} from={from} kind="batch" id={batch} /></th>
-            <td>{pieces.map((id, at) => <>{at > 0 ? ", " : ""}<Id site={site} from={from} kind="piece" id={id} /></>)}</td>
-            <td data-sort={sortBy}>{now ? <strong>{hour}</strong> : hour}{now ? " (reached)" : ""}</td><td>{by}</td>
+            <th scope="row">
+              <Id site={site} from={from} kind="batch" id={batch} />
+            </th>
+            <td>
+              {pieces.map((id, at) => (
+                <>
+                  {at > 0 ? ", " : ""}
+                  <Id site={site} from={from} kind="piece" id={id} />
+                </>
+              ))}
+            </td>
+            <td data-sort={sortBy}>
+              {now ? <strong>{hour}</strong> : hour}
+              {now ? " (reached)" : ""}
+            </td>
+            <td>{by}</td>
           </tr>
         ))}
       </ListTable>

@@ -4,8 +4,12 @@ import { open } from "node:fs/promises";
 
 /** Names of algorithms as manifests have them, and Node's. All but the first two also withstand whoever wants to deceive. */
 export const ALGORITHMS: ReadonlyMap<string, { readonly node: string; readonly bytes: number }> = new Map([
-  ["md5", { node: "md5", bytes: 16 }], ["sha1", { node: "sha1", bytes: 20 }], ["sha224", { node: "sha224", bytes: 28 }],
-  ["sha256", { node: "sha256", bytes: 32 }], ["sha384", { node: "sha384", bytes: 48 }], ["sha512", { node: "sha512", bytes: 64 }],
+  ["md5", { node: "md5", bytes: 16 }],
+  ["sha1", { node: "sha1", bytes: 20 }],
+  ["sha224", { node: "sha224", bytes: 28 }],
+  ["sha256", { node: "sha256", bytes: 32 }],
+  ["sha384", { node: "sha384", bytes: 48 }],
+  ["sha512", { node: "sha512", bytes: 64 }],
 ]);
 
 export const WEAK_ALGORITHMS: ReadonlySet<string> = new Set(["md5", "sha1"]);
@@ -36,7 +40,11 @@ export class Digester {
 }
 
 /** @param passed told how many bytes went by */
-export async function digestsOf(chunks: AsyncIterable<Uint8Array>, algorithms: readonly string[], passed: (bytes: number) => void = () => undefined): Promise<Digested> {
+export async function digestsOf(
+  chunks: AsyncIterable<Uint8Array>,
+  algorithms: readonly string[],
+  passed: (bytes: number) => void = () => undefined,
+): Promise<Digested> {
   const digester = new Digester(algorithms);
   for await (const chunk of chunks) {
     digester.take(chunk);

@@ -19,7 +19,10 @@ export async function replaceFile(path: string, bytes: string | Uint8Array): Pro
 }
 
 /** Writes a new file of mode 644 and waits until it is on the disk. */
-export async function writeDurably(path: string, chunks: Iterable<string | Uint8Array> | AsyncIterable<string | Uint8Array>): Promise<void> {
+export async function writeDurably(
+  path: string,
+  chunks: Iterable<string | Uint8Array> | AsyncIterable<string | Uint8Array>,
+): Promise<void> {
   const handle = await open(path, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL, 0o644);
   try {
     for await (const chunk of chunks) await handle.writeFile(chunk);

@@ -1,8 +1,25 @@
 /** What an archive is found to be. A fault means that something is not as it was vouched for, or cannot be checked; a note does not. */
 export type FindingKind =
-  | "unsafe path" | "same name" | "link" | "encoding" | "form" | "container" | "too much"
-  | "changed" | "missing" | "unexpected" | "not vouched for" | "not fetched" | "count"
-  | "chain" | "signature" | "not sealed yet" | "changed between seals" | "spelling" | "not checked" | "group";
+  | "unsafe path"
+  | "same name"
+  | "link"
+  | "encoding"
+  | "form"
+  | "container"
+  | "too much"
+  | "changed"
+  | "missing"
+  | "unexpected"
+  | "not vouched for"
+  | "not fetched"
+  | "count"
+  | "chain"
+  | "signature"
+  | "not sealed yet"
+  | "changed between seals"
+  | "spelling"
+  | "not checked"
+  | "group";
 
 export interface Finding {
   readonly kind: FindingKind;
@@ -51,7 +68,9 @@ export class Findings {
 
   /** How many more of each kind there were than are kept. */
   get untold(): readonly { readonly kind: FindingKind; readonly count: number }[] {
-    return [...this.#counts].flatMap(([key, count]) => (count > KEPT ? [{ kind: key.split(":")[1] as FindingKind, count: count - KEPT }] : []));
+    return [...this.#counts].flatMap(([key, count]) =>
+      count > KEPT ? [{ kind: key.split(":")[1] as FindingKind, count: count - KEPT }] : [],
+    );
   }
 
   #add(finding: Finding): void {
@@ -67,5 +86,8 @@ const LONGEST = 300;
 /** A text of someone else's without what would move the cursor, turn the writing round or flood the screen. */
 export function printable(text: string): string {
   const short = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
-  return short.replaceAll(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\ufffd]/gu, (found) => `\\u{${(found.codePointAt(0) ?? 0).toString(16)}}`);
+  return short.replaceAll(
+    /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}\ufffd]/gu,
+    (found) => `\\u{${(found.codePointAt(0) ?? 0).toString(16)}}`,
+  );
 }

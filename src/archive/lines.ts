@@ -39,7 +39,8 @@ export async function* linesOf(chunks: AsyncIterable<Uint8Array>, encoding: stri
   for await (const chunk of chunks) {
     const { lines, rest } = cut(pending + decoded(chunk), false);
     for (const line of lines) yield { ...line, number: (number += 1) };
-    if (rest.length > LONGEST_LINE) throw new UnreadableText(`has a line of more than ${LONGEST_LINE} letters`, number + 1);
+    if (rest.length > LONGEST_LINE)
+      throw new UnreadableText(`has a line of more than ${LONGEST_LINE} letters`, number + 1);
     pending = rest;
   }
   const { lines, rest } = cut(pending + decoded(), true);

@@ -24,11 +24,17 @@ export interface Restored {
  * @returns undefined where there are faults, which are told
  * @throws ArchiveRefused where the folder holds something, or the bags no record
  */
-export async function restore(paths: readonly string[], folder: string, findings: Findings, progress: (done: number, of: number) => void): Promise<Restored | undefined> {
+export async function restore(
+  paths: readonly string[],
+  folder: string,
+  findings: Findings,
+  progress: (done: number, of: number) => void,
+): Promise<Restored | undefined> {
   await refuseFull(folder);
   const { bags } = await verifyBags(paths, findings, progress);
   if (findings.faults > 0) return undefined;
-  if (!bags.some(({ members }) => members.some(({ path }) => path === `${RECORD}aircraft.md`))) throw new ArchiveRefused(`There is no record in it: no ${RECORD}aircraft.md.`);
+  if (!bags.some(({ members }) => members.some(({ path }) => path === `${RECORD}aircraft.md`)))
+    throw new ArchiveRefused(`There is no record in it: no ${RECORD}aircraft.md.`);
   await mkdir(dirname(folder), { recursive: true });
   await clearBeside(folder);
   const making = nameBeside(folder);
@@ -52,27 +58,48 @@ async function refuseFull(folder: string): Promise<void> {
   const found = await stat(folder).catch(() => undefined);
   if (found === undefined) return;
   const holds = found.isDirectory() ? await readdir(folder) : [folder];
-  if (holds.length > 0) throw new ArchiveRefused(`${folder} is not empty (${holds.slice(0, 3).join(", ")}${holds.length > 3 ? ", …" : ""}); a record is brought back only into a new or an empty folder.`);
+  if (holds.length > 0)
+    throw new ArchiveRefused(
+      `${folder} is not empty (${holds.slice(0, 3).join(", ")}${holds.length > 3 ? ", …" : ""}); a record is brought back only into a new or an empty folder.`,
+    );
 }
 
-async function bringBack({ path, vouched }: BagVerified & { readonly path: string }, making: string, written: Map<string, string>): Promise<void> {
+async function bringBack(
+  { path, vouched }: BagVerified & { readonly path: string },
+  making: string,
+  written: Map<string, string>,
+): Promise<void> {
   const source = await openBag(path);
   try {
     await source.list({ fault: () => undefined, note: () => undefined });
-    await source.visit((member) => member.startsWith(RECORD), async (member, chunks) => {
-      if (written.has(member.slice("data/".length))) throw new ArchiveRefused(`${member} stands in more than one bag, so these are not the parts of one record. Give one bag.`);
-      const expected = vouched.strongest(member);
-      const algorithms = ["sha256", ...(expected === undefined || expected.algorithm === "sha256" ? [] : [expected.algorithm])];
-      const digests = await writeMember(join(making, member.slice(RECORD.length)), chunks, algorithms);
-      if (expected === undefined || digests.get(expected.algorithm) !== expected.digest) throw new ArchiveRefused(`${member} changed while it was brought back. Nothing was written.`);
-      written.set(member.slice("data/".length), digests.get("sha256") ?? "");
-    });
+    await source.visit(
+      (member) => member.startsWith(RECORD),
+      async (member, chunks) => {
+        if (written.has(member.slice("data/".length)))
+          throw new ArchiveRefused(
+            `${member} stands in more than one bag, so these are not the parts of one record. Give one bag.`,
+          );
+        const expected = vouched.strongest(member);
+        const algorithms = [
+          "sha256",
+          ...(expected === undefined || expected.algorithm === "sha256" ? [] : [expected.algorithm]),
+        ];
+        const digests = await writeMember(join(making, member.slice(RECORD.length)), chunks, algorithms);
+        if (expected === undefined || digests.get(expected.algorithm) !== expected.digest)
+          throw new ArchiveRefused(`${member} changed while it was brought back. Nothing was written.`);
+        written.set(member.slice("data/".length), digests.get("sha256") ?? "");
+      },
+    );
   } finally {
     await source.close();
   }
 }
 
-async function writeMember(to: string, chunks: AsyncIterable<Uint8Array>, algorithms: readonly string[]): Promise<ReadonlyMap<string, string>> {
+async function writeMember(
+  to: string,
+  chunks: AsyncIterable<Uint8Array>,
+  algorithms: readonly string[],
+): Promise<ReadonlyMap<string, string>> {
   await mkdir(dirname(to), { recursive: true });
   const digester = new Digester(algorithms);
   const handle = await open(to, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL, 0o644);
@@ -88,18 +115,28 @@ async function writeMember(to: string, chunks: AsyncIterable<Uint8Array>, algori
 }
 
 /** Every file that the list of the whole record names must be there: a record in parts may lack some. */
-async function checkWhole(bags: readonly { readonly path: string }[], written: ReadonlyMap<string, string>): Promise<void> {
+async function checkWhole(
+  bags: readonly { readonly path: string }[],
+  written: ReadonlyMap<string, string>,
+): Promise<void> {
   for (const { path } of bags) {
     const source = await openBag(path);
     await source.list({ fault: () => undefined, note: () => undefined });
     const lacking: string[] = [];
-    await source.visit((member) => member === LIST, async (_member, chunks) => {
-      for await (const { text } of linesOf(chunks, "utf-8")) {
-        const line = manifestLineOf(text, "sha256");
-        if (line !== undefined && written.get(line.path) !== line.digest && lacking.length < 4) lacking.push(line.path);
-      }
-    });
+    await source.visit(
+      (member) => member === LIST,
+      async (_member, chunks) => {
+        for await (const { text } of linesOf(chunks, "utf-8")) {
+          const line = manifestLineOf(text, "sha256");
+          if (line !== undefined && written.get(line.path) !== line.digest && lacking.length < 4)
+            lacking.push(line.path);
+        }
+      },
+    );
     await source.close();
-    if (lacking.length > 0) throw new ArchiveRefused(`The record is not whole: ${lacking.slice(0, 3).join(", ")}${lacking.length > 3 ? ", …" : ""} is not in it as ${LIST} says. If the bag was split, all parts must be in one folder; give that folder.`);
+    if (lacking.length > 0)
+      throw new ArchiveRefused(
+        `The record is not whole: ${lacking.slice(0, 3).join(", ")}${lacking.length > 3 ? ", …" : ""} is not in it as ${LIST} says. If the bag was split, all parts must be in one folder; give that folder.`,
+      );
   }
 }

@@ -22,7 +22,9 @@ export function foldedPath(path: string): string {
 
 /** How two paths with the same folded form differ. */
 export function differenceOf(one: string, other: string): string {
-  return one.normalize("NFC") === other.normalize("NFC") ? "differ only in the form of their Unicode letters" : "differ only in capital letters";
+  return one.normalize("NFC") === other.normalize("NFC")
+    ? "differ only in the form of their Unicode letters"
+    : "differ only in capital letters";
 }
 
 /** What keeps a name from being written in a manifest that every tool reads alike; undefined where nothing does. */

@@ -17,8 +17,13 @@ interface Line {
   readonly values: readonly number[];
 }
 
-interface Point { readonly x: number; readonly y: number }
-interface Live { destroy(): void }
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+interface Live {
+  destroy(): void;
+}
 type MakeChart = new (canvas: HTMLCanvasElement, settings: object) => Live;
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
@@ -26,8 +31,10 @@ const DASHES = [[], [], [9, 3], [3, 2.5], [12, 3, 2, 3], [1.5, 2.5], [7, 2, 2, 2
 const BAR_COLOURS = ["--spruce-2", "--accent", "--paper", "--ink", "--rule-strong", "--series-4", "--series-7"];
 
 const dateOf = (day: number): Date => new Date(day * 86_400_000);
-const dateWords = (day: number): string => `${dateOf(day).getUTCDate()} ${MONTHS[dateOf(day).getUTCMonth()] ?? ""} ${dateOf(day).getUTCFullYear()}`;
-const hourWords = (hours: number): string => `${Math.floor(Math.round(hours * 60) / 60)} h ${Math.round(hours * 60) % 60} min`;
+const dateWords = (day: number): string =>
+  `${dateOf(day).getUTCDate()} ${MONTHS[dateOf(day).getUTCMonth()] ?? ""} ${dateOf(day).getUTCFullYear()}`;
+const hourWords = (hours: number): string =>
+  `${Math.floor(Math.round(hours * 60) / 60)} h ${Math.round(hours * 60) % 60} min`;
 
 function colour(name: string): string {
   return getComputedStyle(document.documentElement).getPropertyValue(name).trim();
@@ -46,7 +53,8 @@ function monthStarts(from: number, to: number, most: number): number[] {
   return starts;
 }
 
-const monthWords = (day: number): string => (dateOf(day).getUTCMonth() === 0 ? String(dateOf(day).getUTCFullYear()) : MONTHS[dateOf(day).getUTCMonth()] ?? "");
+const monthWords = (day: number): string =>
+  dateOf(day).getUTCMonth() === 0 ? String(dateOf(day).getUTCFullYear()) : (MONTHS[dateOf(day).getUTCMonth()] ?? "");
 
 function pointsOf(facts: Facts, values: readonly number[]): Point[] {
   const middle = facts.form === "bars" ? 3.5 : 0;
@@ -56,14 +64,47 @@ function pointsOf(facts: Facts, values: readonly number[]): Point[] {
 function datasets(facts: Facts): object[] {
   const bars = facts.form === "bars";
   const own = facts.series.map(({ name, values }, at) => {
-    const ink = colour(bars ? BAR_COLOURS[at % BAR_COLOURS.length] ?? "--ink" : `--series-${(at % 8) + 1}`);
-    const line = { fill: facts.filled === true && at === 0, borderColor: ink, borderWidth: 2, borderDash: DASHES[at % 8], pointRadius: 0, pointHitRadius: 12 };
-    const bar = { borderColor: colour("--ink"), borderWidth: 0.5, barThickness: "flex", categoryPercentage: 1, barPercentage: 0.82, stack: "work" };
-    return { label: name, data: pointsOf(facts, values), type: bars ? "bar" : "line", backgroundColor: facts.filled === true && !bars ? `${colour("--spruce")}52` : ink, ...(bars ? bar : line) };
+    const ink = colour(bars ? (BAR_COLOURS[at % BAR_COLOURS.length] ?? "--ink") : `--series-${(at % 8) + 1}`);
+    const line = {
+      fill: facts.filled === true && at === 0,
+      borderColor: ink,
+      borderWidth: 2,
+      borderDash: DASHES[at % 8],
+      pointRadius: 0,
+      pointHitRadius: 12,
+    };
+    const bar = {
+      borderColor: colour("--ink"),
+      borderWidth: 0.5,
+      barThickness: "flex",
+      categoryPercentage: 1,
+      barPercentage: 0.82,
+      stack: "work",
+    };
+    return {
+      label: name,
+      data: pointsOf(facts, values),
+      type: bars ? "bar" : "line",
+      backgroundColor: facts.filled === true && !bars ? `${colour("--spruce")}52` : ink,
+      ...(bars ? bar : line),
+    };
   });
   if (facts.against === undefined) return own;
   const { name, values } = facts.against;
-  return [...own, { label: name, data: pointsOf(facts, values), type: "line", borderColor: colour("--ink-2"), backgroundColor: "transparent", borderWidth: 1.4, borderDash: [6, 4], pointRadius: 0, stack: "against" }];
+  return [
+    ...own,
+    {
+      label: name,
+      data: pointsOf(facts, values),
+      type: "line",
+      borderColor: colour("--ink-2"),
+      backgroundColor: "transparent",
+      borderWidth: 1.4,
+      borderDash: [6, 4],
+      pointRadius: 0,
+      stack: "against",
+    },
+  ];
 }
 
 function scales(facts: Facts, narrow: boolean): object {
@@ -72,12 +113,24 @@ function scales(facts: Facts, narrow: boolean): object {
   const words = { color: colour("--ink-2"), font: { family: fontOf() } };
   return {
     x: {
-      type: "linear", min: from, max: to, offset: false, grid: { color: colour("--rule"), drawOnChartArea: false, offset: false },
-      afterBuildTicks: (axis: { ticks: { value: number }[] }) => { axis.ticks = monthStarts(from, to, narrow ? 6 : 14).map((value) => ({ value })); },
+      type: "linear",
+      min: from,
+      max: to,
+      offset: false,
+      grid: { color: colour("--rule"), drawOnChartArea: false, offset: false },
+      afterBuildTicks: (axis: { ticks: { value: number }[] }) => {
+        axis.ticks = monthStarts(from, to, narrow ? 6 : 14).map((value) => ({ value }));
+      },
       ticks: { ...words, autoSkip: false, maxRotation: 0, callback: monthWords },
       stacked: facts.form === "bars",
     },
-    y: { beginAtZero: true, stacked: facts.form === "bars", grid: { color: colour("--rule") }, ticks: { ...words, maxTicksLimit: 7 }, title: { display: true, text: "hours", color: colour("--ink-2") } },
+    y: {
+      beginAtZero: true,
+      stacked: facts.form === "bars",
+      grid: { color: colour("--rule") },
+      ticks: { ...words, maxTicksLimit: 7 },
+      title: { display: true, text: "hours", color: colour("--ink-2") },
+    },
   };
 }
 
@@ -99,12 +152,28 @@ function settings(facts: Facts, narrow: boolean): object {
   return {
     data: { datasets: datasets(facts) },
     options: {
-      animation: false, responsive: true, maintainAspectRatio: false, normalized: true,
+      animation: false,
+      responsive: true,
+      maintainAspectRatio: false,
+      normalized: true,
       interaction: { mode: "index", intersect: false },
       scales: scales(facts, narrow),
       plugins: {
-        legend: { position: "bottom", align: "start", labels: { color: colour("--ink"), ...(facts.form === "lines" ? { boxWidth: 30, boxHeight: 0 } : { boxWidth: 20, boxHeight: 9 }), padding: 14, font: { family: fontOf(), size: 13 } } },
-        tooltip: { callbacks: { label: words, title: when }, bodyFont: { family: fontOf() }, titleFont: { family: fontOf() } },
+        legend: {
+          position: "bottom",
+          align: "start",
+          labels: {
+            color: colour("--ink"),
+            ...(facts.form === "lines" ? { boxWidth: 30, boxHeight: 0 } : { boxWidth: 20, boxHeight: 9 }),
+            padding: 14,
+            font: { family: fontOf(), size: 13 },
+          },
+        },
+        tooltip: {
+          callbacks: { label: words, title: when },
+          bodyFont: { family: fontOf() },
+          titleFont: { family: fontOf() },
+        },
       },
     },
   };
@@ -125,7 +194,13 @@ function layOver(figure: HTMLElement, Make: MakeChart): Live | undefined {
   drawing.after(frame);
   figure.classList.add("chart--live");
   const chart = new Make(canvas, settings(facts, figure.clientWidth < 560));
-  return { destroy: () => { chart.destroy(); frame.remove(); figure.classList.remove("chart--live"); } };
+  return {
+    destroy: () => {
+      chart.destroy();
+      frame.remove();
+      figure.classList.remove("chart--live");
+    },
+  };
 }
 
 /** So that nothing below moves when the drawing is changed for the chart. */
@@ -158,7 +233,9 @@ function start(): void {
   };
   for (const figure of document.querySelectorAll<HTMLElement>("figure[data-chart]")) {
     const drawing = figure.querySelector(".chart__drawing");
-    drawing?.addEventListener("pointerenter", (event) => { if ((event as PointerEvent).pointerType === "mouse") void draw(figure); });
+    drawing?.addEventListener("pointerenter", (event) => {
+      if ((event as PointerEvent).pointerType === "mouse") void draw(figure);
+    });
     drawing?.addEventListener("click", () => void draw(figure));
   }
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {

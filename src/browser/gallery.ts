@@ -12,7 +12,9 @@ const SWIPE = 40;
 
 function looksIn(page: Document): Look[] {
   return [...page.querySelectorAll<HTMLAnchorElement>("a.photo__large")].map((link) => ({
-    link, alt: link.querySelector("img")?.alt ?? "", caption: link.closest("figure")?.querySelector("figcaption")?.textContent ?? "",
+    link,
+    alt: link.querySelector("img")?.alt ?? "",
+    caption: link.closest("figure")?.querySelector("figcaption")?.textContent ?? "",
   }));
 }
 
@@ -40,7 +42,11 @@ class Gallery {
     this.#words.setAttribute("aria-live", "polite");
     const ways = document.createElement("div");
     ways.className = "gallery__ways";
-    if (looks.length > 1) ways.append(button("Before", "before", () => this.#show(this.#at - 1)), button("After", "after", () => this.#show(this.#at + 1)));
+    if (looks.length > 1)
+      ways.append(
+        button("Before", "before", () => this.#show(this.#at - 1)),
+        button("After", "after", () => this.#show(this.#at + 1)),
+      );
     ways.append(button("Close", "close", () => this.#dialog.close()));
     this.#dialog.append(this.#image, this.#words, ways);
     this.#listen();
@@ -60,7 +66,13 @@ class Gallery {
       if (step !== undefined) this.#show(this.#at + step);
     });
     this.#dialog.addEventListener("close", () => this.#looks[this.#at]?.link.focus());
-    this.#image.addEventListener("touchstart", (event) => { this.#touchedAt = event.touches.length === 1 ? event.touches[0]?.clientX : undefined; }, { passive: true });
+    this.#image.addEventListener(
+      "touchstart",
+      (event) => {
+        this.#touchedAt = event.touches.length === 1 ? event.touches[0]?.clientX : undefined;
+      },
+      { passive: true },
+    );
     this.#image.addEventListener("touchend", (event) => {
       const moved = (event.changedTouches[0]?.clientX ?? 0) - (this.#touchedAt ?? Number.NaN);
       if (Math.abs(moved) >= SWIPE) this.#show(this.#at + (moved < 0 ? 1 : -1));
@@ -81,9 +93,11 @@ class Gallery {
 const looks = looksIn(document);
 if (looks.length > 0 && "showModal" in HTMLDialogElement.prototype) {
   const gallery = new Gallery(looks);
-  looks.forEach(({ link }, at) => link.addEventListener("click", (event) => {
-    if (event.ctrlKey || event.metaKey || event.shiftKey) return;
-    event.preventDefault();
-    gallery.open(at);
-  }));
+  looks.forEach(({ link }, at) =>
+    link.addEventListener("click", (event) => {
+      if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+      event.preventDefault();
+      gallery.open(at);
+    }),
+  );
 }

@@ -34,7 +34,12 @@ function addFilter(table: HTMLTableElement, body: HTMLTableSectionElement): void
   });
 }
 
-function addSort(table: HTMLTableElement, body: HTMLTableSectionElement, head: HTMLTableCellElement, column: number): void {
+function addSort(
+  table: HTMLTableElement,
+  body: HTMLTableSectionElement,
+  head: HTMLTableCellElement,
+  column: number,
+): void {
   const button = document.createElement("button");
   button.type = "button";
   button.className = "sorter";
@@ -44,7 +49,9 @@ function addSort(table: HTMLTableElement, body: HTMLTableSectionElement, head: H
     const down = head.getAttribute("aria-sort") === "ascending";
     for (const other of table.tHead?.rows[0]?.cells ?? []) other.removeAttribute("aria-sort");
     head.setAttribute("aria-sort", down ? "descending" : "ascending");
-    const sorted = [...body.rows].map((row) => ({ row, key: keyOf(row.cells[column]) })).sort((a, b) => compare(a.key, b.key) * (down ? -1 : 1));
+    const sorted = [...body.rows]
+      .map((row) => ({ row, key: keyOf(row.cells[column]) }))
+      .sort((a, b) => compare(a.key, b.key) * (down ? -1 : 1));
     body.append(...sorted.map(({ row }) => row));
   });
 }

@@ -26,7 +26,12 @@ export interface ClimateDrawing {
   /** Bands from least to greatest, one for each stretch of days with readings. */
   readonly band: string;
   readonly gaps: readonly { readonly x: number; readonly width: number }[];
-  readonly marks: readonly { readonly x: number; readonly y: number; readonly noted: boolean; readonly words: string }[];
+  readonly marks: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly noted: boolean;
+    readonly words: string;
+  }[];
 }
 
 /** How many columns a drawing can show at least a unit wide each. */
@@ -38,14 +43,28 @@ export function climateDrawing(input: ClimateInput, room: Room): ClimateDrawing 
   const bucket = BUCKETS.find((days) => (input.to - input.from) / days <= right - left) ?? 112;
   const columns = bucketed(input.days, input.from, bucket);
   const noted = input.marks.flatMap(({ value }) => (value === undefined ? [] : [value]));
-  const y = scaleLinear(extent([...columns.flatMap(({ least, greatest }) => [least, greatest]), ...noted]), [bottom, top]).nice(5);
-  const xTicks = monthTicks(input.from, input.to, Math.floor((right - left) / 46)).map(({ day, label, strong }) => ({ at: tenth(x(day)), label, strong }));
+  const y = scaleLinear(extent([...columns.flatMap(({ least, greatest }) => [least, greatest]), ...noted]), [
+    bottom,
+    top,
+  ]).nice(5);
+  const xTicks = monthTicks(input.from, input.to, Math.floor((right - left) / 46)).map(({ day, label, strong }) => ({
+    at: tenth(x(day)),
+    label,
+    strong,
+  }));
   const yTicks = y.ticks(5).map((value) => ({ at: tenth(y(value)), label: `${value} ${input.unit}`, strong: false }));
   return {
     frame: { width: room.width, height: room.height, left, right, top, bottom, xTicks, yTicks },
-    band: stretches(columns, bucket).map((run) => stepped(run, bucket, x, y)).join(""),
+    band: stretches(columns, bucket)
+      .map((run) => stepped(run, bucket, x, y))
+      .join(""),
     gaps: input.gaps.map(({ from, to }) => ({ x: tenth(x(from)), width: Math.max(1.5, tenth(x(to) - x(from))) })),
-    marks: input.marks.map(({ day, value, words }) => ({ x: tenth(x(day)), y: value === undefined ? bottom : tenth(y(value)), noted: value !== undefined, words })),
+    marks: input.marks.map(({ day, value, words }) => ({
+      x: tenth(x(day)),
+      y: value === undefined ? bottom : tenth(y(value)),
+      noted: value !== undefined,
+      words,
+    })),
   };
 }
 
@@ -61,7 +80,12 @@ export function bucketed(days: readonly DayRange[], from: number, bucket: number
   for (const { day, least, greatest } of days) {
     const start = from + Math.floor((day - from) / bucket) * bucket;
     const last = columns.at(-1);
-    if (last?.day === start) columns[columns.length - 1] = { day: start, least: Math.min(last.least, least), greatest: Math.max(last.greatest, greatest) };
+    if (last?.day === start)
+      columns[columns.length - 1] = {
+        day: start,
+        least: Math.min(last.least, least),
+        greatest: Math.max(last.greatest, greatest),
+      };
     else columns.push({ day: start, least, greatest });
   }
   return columns;
@@ -78,10 +102,18 @@ function stretches(columns: readonly DayRange[], bucket: number): DayRange[][] {
 }
 
 /** Up the greatest from left to right and back along the least, in steps. */
-function stepped(run: readonly DayRange[], bucket: number, x: (day: number) => number, y: (value: number) => number): string {
+function stepped(
+  run: readonly DayRange[],
+  bucket: number,
+  x: (day: number) => number,
+  y: (value: number) => number,
+): string {
   const first = run[0];
   if (first === undefined) return "";
   const there = run.map(({ day, greatest }) => `V${tenth(y(greatest))}H${tenth(x(day + bucket))}`).join("");
-  const back = [...run].reverse().map(({ day, least }) => `V${tenth(y(least))}H${tenth(x(day))}`).join("");
+  const back = [...run]
+    .reverse()
+    .map(({ day, least }) => `V${tenth(y(least))}H${tenth(x(day))}`)
+    .join("");
   return `M${tenth(x(first.day))} ${tenth(y(first.least))}${there}${back}z`;
 }

@@ -37,13 +37,26 @@ export function fanDrawing({ past, ahead, goal, marks }: FanInput, room: Room): 
   const now = past[past.length - 1] ?? [from, 0];
   const to = Math.max(now[0], ...ahead.map(({ day }) => day), ...marks);
   const { x, y, frame } = framed(room, from, to, Math.max(goal, now[1]));
-  const path = line<At>().x(([day]) => x(day)).y(([, value]) => y(value)).digits(1);
+  const path = line<At>()
+    .x(([day]) => x(day))
+    .y(([, value]) => y(value))
+    .digits(1);
   const bands = (ahead[0]?.bands ?? []).map((_, at) => {
-    const ends = [[now[0], now[1], now[1]] as const, ...ahead.map(({ day, bands: all }) => [day, all[at]?.[0] ?? 0, all[at]?.[1] ?? 0] as const)];
-    return area<(typeof ends)[number]>().x(([day]) => x(day)).y0(([, low]) => y(low)).y1(([, , high]) => y(high)).digits(1)(ends) ?? "";
+    const ends = [
+      [now[0], now[1], now[1]] as const,
+      ...ahead.map(({ day, bands: all }) => [day, all[at]?.[0] ?? 0, all[at]?.[1] ?? 0] as const),
+    ];
+    return (
+      area<(typeof ends)[number]>()
+        .x(([day]) => x(day))
+        .y0(([, low]) => y(low))
+        .y1(([, , high]) => y(high))
+        .digits(1)(ends) ?? ""
+    );
   });
   return {
-    frame, bands,
+    frame,
+    bands,
     past: path(past) ?? "",
     middle: path([now, ...ahead.map(({ day, middle }): At => [day, middle])]) ?? "",
     goal: tenth(y(goal)),

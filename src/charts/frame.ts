@@ -55,7 +55,11 @@ function monthOf(day: number): number {
 }
 
 /** First days of months between two days (counted from 1970-01-01), no more than `most` of them. */
-export function monthTicks(from: number, to: number, most: number): { readonly day: number; readonly label: string; readonly strong: boolean }[] {
+export function monthTicks(
+  from: number,
+  to: number,
+  most: number,
+): { readonly day: number; readonly label: string; readonly strong: boolean }[] {
   const first = monthOf(from);
   const last = monthOf(to);
   const step = MONTH_STEPS.find((months) => (last - first + 1) / months <= most) ?? 120;
@@ -64,7 +68,7 @@ export function monthTicks(from: number, to: number, most: number): { readonly d
     const day = monthStart(month);
     if (day < from) continue;
     const january = month % 12 === 0;
-    ticks.push({ day, label: january ? String(month / 12) : MONTH_LABELS[month % 12] ?? "", strong: january });
+    ticks.push({ day, label: january ? String(month / 12) : (MONTH_LABELS[month % 12] ?? ""), strong: january });
   }
   return ticks;
 }
@@ -83,8 +87,11 @@ export function framed(room: Room, from: number, to: number, most: number): Scal
   const bottom = room.height - 26;
   const x = scaleLinear([from, Math.max(to, from + 1)], [left, right]);
   const y = scaleLinear([0, most > 0 ? most : 1], [bottom, top]).nice(5);
-  const xTicks = monthTicks(from, to, Math.floor((right - left) / 46))
-    .map(({ day, label, strong }) => ({ at: tenth(x(day)), label, strong }));
+  const xTicks = monthTicks(from, to, Math.floor((right - left) / 46)).map(({ day, label, strong }) => ({
+    at: tenth(x(day)),
+    label,
+    strong,
+  }));
   const yTicks = y.ticks(5).map((value) => ({ at: tenth(y(value)), label: grouped(value), strong: value === 0 }));
   return { x, y, frame: { width: room.width, height: room.height, left, right, top, bottom, xTicks, yTicks } };
 }
@@ -100,6 +107,8 @@ export function apart(heights: readonly number[], gap: number, lowest: number): 
     limit = (placed[at] ?? limit) - gap;
   }
   const result = new Array<number>(heights.length);
-  order.forEach(({ at }, rank) => { result[at] = tenth(placed[rank] ?? 0); });
+  order.forEach(({ at }, rank) => {
+    result[at] = tenth(placed[rank] ?? 0);
+  });
   return result;
 }

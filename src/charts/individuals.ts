@@ -22,7 +22,12 @@ export interface IndividualsDrawing {
   readonly frame: Frame;
   readonly path: string;
   readonly points: readonly PlacedPoint[];
-  readonly levels: readonly { readonly name: string; readonly form: Level["form"]; readonly y: number; readonly nameY: number }[];
+  readonly levels: readonly {
+    readonly name: string;
+    readonly form: Level["form"];
+    readonly y: number;
+    readonly nameY: number;
+  }[];
 }
 
 export interface PlacedPoint {
@@ -48,14 +53,29 @@ export function individualsDrawing({ points, levels, unit }: IndividualsInput, r
   const placed = points.map(({ label, value, marked }, at) => ({ x: tenth(x(at)), y: tenth(y(value)), label, marked }));
   const figures = y.tickFormat(5);
   const every = Math.max(1, Math.ceil(LABEL_WIDTH / step));
-  const names = apart(levels.map(({ value }) => y(value)), NAME_HEIGHT, bottom);
+  const names = apart(
+    levels.map(({ value }) => y(value)),
+    NAME_HEIGHT,
+    bottom,
+  );
   return {
     frame: {
-      width: room.width, height: room.height, left, right, top, bottom,
+      width: room.width,
+      height: room.height,
+      left,
+      right,
+      top,
+      bottom,
       xTicks: placed.filter((_, at) => at % every === 0).map(({ x: at, label }) => ({ at, label, strong: false })),
-      yTicks: y.ticks(5).map((value) => ({ at: tenth(y(value)), label: `${figures(value)} ${unit}`, strong: value === 0 })),
+      yTicks: y
+        .ticks(5)
+        .map((value) => ({ at: tenth(y(value)), label: `${figures(value)} ${unit}`, strong: value === 0 })),
     },
-    path: line<(typeof placed)[number]>().x((point) => point.x).y((point) => point.y).digits(1)(placed) ?? "",
+    path:
+      line<(typeof placed)[number]>()
+        .x((point) => point.x)
+        .y((point) => point.y)
+        .digits(1)(placed) ?? "",
     points: named(placed),
     levels: levels.map(({ name, form, value }, at) => ({ name, form, y: tenth(y(value)), nameY: names[at] ?? 0 })),
   };

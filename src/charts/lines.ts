@@ -45,15 +45,26 @@ export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
   const all = input.against === undefined ? input.series : [...input.series, input.against];
   const most = Math.max(0, ...all.flatMap(({ points }) => points.map(([, value]) => value)));
   const { x, y, frame } = framed(room, input.from, input.to, most);
-  const path = line<readonly [number, number]>().x(([day]) => x(day)).y(([, value]) => y(value)).digits(1);
-  const ends = all.map(({ points }) => points[points.length - 1] ?? [input.from, 0] as const);
-  const names = apart(ends.map(([, value]) => y(value)), NAME_HEIGHT, frame.bottom);
+  const path = line<readonly [number, number]>()
+    .x(([day]) => x(day))
+    .y(([, value]) => y(value))
+    .digits(1);
+  const ends = all.map(({ points }) => points[points.length - 1] ?? ([input.from, 0] as const));
+  const names = apart(
+    ends.map(([, value]) => y(value)),
+    NAME_HEIGHT,
+    frame.bottom,
+  );
   const drawn = all.map(({ name, points }, at): DrawnLine => {
     const [day, value] = ends[at] ?? [input.from, 0];
     const end = { x: tenth(x(day)), y: tenth(y(value)) };
     return { name, path: path(turns(points)) ?? "", end, nameAt: { x: frame.right + 10, y: names[at] ?? end.y } };
   });
-  const ground = area<readonly [number, number]>().x(([day]) => x(day)).y0(y(0)).y1(([, value]) => y(value)).digits(1);
+  const ground = area<readonly [number, number]>()
+    .x(([day]) => x(day))
+    .y0(y(0))
+    .y1(([, value]) => y(value))
+    .digits(1);
   const against = input.against === undefined ? undefined : drawn[drawn.length - 1];
   const first = input.series[0];
   return {

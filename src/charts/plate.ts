@@ -17,7 +17,10 @@ export interface PlacedMark {
   readonly of?: { readonly left: number; readonly top: number };
 }
 
-interface Point { readonly x: number; readonly y: number }
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
 
 /** How many half marks away a place is looked for, to each side. */
 const REACH = 12;
@@ -25,7 +28,9 @@ const REACH = 12;
 /** Places about a joint, the nearest first; above before below, left before right. */
 function offsetsFor(mark: { readonly width: number; readonly height: number }): Point[] {
   const steps = Array.from({ length: 2 * REACH + 1 }, (_, step) => step - REACH);
-  const points = steps.flatMap((down) => steps.map((across) => ({ x: (across * mark.width) / 2, y: (down * mark.height) / 2 })));
+  const points = steps.flatMap((down) =>
+    steps.map((across) => ({ x: (across * mark.width) / 2, y: (down * mark.height) / 2 })),
+  );
   const far = ({ x, y }: Point): number => x * x + y * y;
   return points.sort((a, b) => far(a) - far(b) || a.y - b.y || a.x - b.x);
 }
@@ -34,12 +39,20 @@ function offsetsFor(mark: { readonly width: number; readonly height: number }): 
  * Places marks of `mark` by `mark` on a drawing of `width` by `height` (any one unit), in the order given.
  * Each takes the free place nearest to its joint; where there is none it stays on its joint.
  */
-export function placedMarks(spots: readonly Spot[], width: number, height: number, mark: { readonly width: number; readonly height: number }): PlacedMark[] {
+export function placedMarks(
+  spots: readonly Spot[],
+  width: number,
+  height: number,
+  mark: { readonly width: number; readonly height: number },
+): PlacedMark[] {
   const taken: Point[] = [];
   const offsets = offsetsFor(mark);
   const free = ({ x, y }: Point): boolean =>
-    x >= mark.width / 2 && x <= width - mark.width / 2 && y >= mark.height / 2 && y <= height - mark.height / 2
-    && taken.every((other) => Math.abs(other.x - x) >= mark.width || Math.abs(other.y - y) >= mark.height);
+    x >= mark.width / 2 &&
+    x <= width - mark.width / 2 &&
+    y >= mark.height / 2 &&
+    y <= height - mark.height / 2 &&
+    taken.every((other) => Math.abs(other.x - x) >= mark.width || Math.abs(other.y - y) >= mark.height);
   return spots.map(({ id, x, y }) => {
     const joint = { x: x * width, y: y * height };
     const at = offsets.map((offset) => ({ x: joint.x + offset.x, y: joint.y + offset.y })).find(free) ?? joint;

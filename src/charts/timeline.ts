@@ -34,7 +34,12 @@ export interface TimelineDrawing {
   readonly base: number;
   readonly ticks: readonly Tick[];
   readonly posts: readonly { readonly x: number; readonly height: number }[];
-  readonly rows: readonly { readonly name: string; readonly y: number; readonly nameY: number; readonly events: readonly PlacedEvent[] }[];
+  readonly rows: readonly {
+    readonly name: string;
+    readonly y: number;
+    readonly nameY: number;
+    readonly events: readonly PlacedEvent[];
+  }[];
 }
 
 /** `names`: room at the left for the names of rows; 0 puts them above their rows. */
@@ -67,25 +72,42 @@ export function timelineDrawing(input: TimelineInput, { width, names }: Timeline
   const right = width - 12;
   const x = scaleLinear([input.from, Math.max(input.to, input.from + 1)], [left + 8, right - 8]);
   let top = 4;
-  const rows = input.rows.filter(({ events }) => events.length > 0).map(({ name, events }) => {
-    const sorted = [...events].sort((a, b) => a.day - b.day);
-    const xs = sorted.map(({ day }) => x(day));
-    const at = levels(xs);
-    const deep = Math.max(0, ...at) + 1;
-    const nameY = names === 0 ? top + NAME_HEIGHT - 5 : top + deep * SHAPE_HEIGHT - 2;
-    top += above;
-    const y = top + deep * SHAPE_HEIGHT - SHAPE_HEIGHT / 2;
-    const placed = sorted.map(({ shape, words }, event) => ({
-      x: tenth(xs[event] ?? 0), y: tenth(y - (at[event] ?? 0) * SHAPE_HEIGHT), shape, words,
-    }));
-    top += deep * SHAPE_HEIGHT + ROW_GAP;
-    return { name, y: tenth(y), nameY: tenth(nameY), events: placed };
-  });
+  const rows = input.rows
+    .filter(({ events }) => events.length > 0)
+    .map(({ name, events }) => {
+      const sorted = [...events].sort((a, b) => a.day - b.day);
+      const xs = sorted.map(({ day }) => x(day));
+      const at = levels(xs);
+      const deep = Math.max(0, ...at) + 1;
+      const nameY = names === 0 ? top + NAME_HEIGHT - 5 : top + deep * SHAPE_HEIGHT - 2;
+      top += above;
+      const y = top + deep * SHAPE_HEIGHT - SHAPE_HEIGHT / 2;
+      const placed = sorted.map(({ shape, words }, event) => ({
+        x: tenth(xs[event] ?? 0),
+        y: tenth(y - (at[event] ?? 0) * SHAPE_HEIGHT),
+        shape,
+        words,
+      }));
+      top += deep * SHAPE_HEIGHT + ROW_GAP;
+      return { name, y: tenth(y), nameY: tenth(nameY), events: placed };
+    });
   const most = Math.max(1, ...input.work.map(({ hours }) => hours));
   const base = top + POST_MOST + 2;
   return {
-    width, height: base + 24, left, right, base, rows,
-    posts: input.work.map(({ day, hours }) => ({ x: tenth(x(day)), height: tenth(Math.max(3, (hours / most) * POST_MOST)) })),
-    ticks: monthTicks(input.from, input.to, Math.floor((right - left) / 46)).map(({ day, label, strong }) => ({ at: tenth(x(day)), label, strong })),
+    width,
+    height: base + 24,
+    left,
+    right,
+    base,
+    rows,
+    posts: input.work.map(({ day, hours }) => ({
+      x: tenth(x(day)),
+      height: tenth(Math.max(3, (hours / most) * POST_MOST)),
+    })),
+    ticks: monthTicks(input.from, input.to, Math.floor((right - left) / 46)).map(({ day, label, strong }) => ({
+      at: tenth(x(day)),
+      label,
+      strong,
+    })),
   };
 }

@@ -18,7 +18,11 @@ const ASIDE = 7;
 const BEND = 5;
 
 /** `order`: how far down each box stands among those of its column, in the order of the boxes. */
-export function stackedTrace(boxes: readonly TraceBox[], lines: readonly TraceLine[], order: readonly number[]): StackedTrace {
+export function stackedTrace(
+  boxes: readonly TraceBox[],
+  lines: readonly TraceLine[],
+  order: readonly number[],
+): StackedTrace {
   const { tops, heads, height } = stacked(boxes, order);
   const lanes = lanesOf(lines, tops);
   const count = Math.max(0, ...lanes.values()) + 1;
@@ -26,16 +30,29 @@ export function stackedTrace(boxes: readonly TraceBox[], lines: readonly TraceLi
   const right = Math.floor(WIDTH - EDGE - count * step - BEND);
   const laneAt = (key: string): number => tenth(right + BEND + ((lanes.get(key) ?? 0) + 1) * step);
   return {
-    width: WIDTH, height, heads,
-    boxes: boxes.map(({ key }) => ({ key, left: EDGE, top: tops.get(key) ?? 0, width: right - EDGE, height: BOX.height })),
+    width: WIDTH,
+    height,
+    heads,
+    boxes: boxes.map(({ key }) => ({
+      key,
+      left: EDGE,
+      top: tops.get(key) ?? 0,
+      width: right - EDGE,
+      height: BOX.height,
+    })),
     paths: lines.map(({ from, to }) => beside(right, laneAt(to), leaves(tops, from), reaches(tops, to))),
   };
 }
 
-function stacked(boxes: readonly TraceBox[], order: readonly number[]): { tops: Map<string, number>; heads: Map<number, number>; height: number } {
+function stacked(
+  boxes: readonly TraceBox[],
+  order: readonly number[],
+): { tops: Map<string, number>; heads: Map<number, number>; height: number } {
   const tops = new Map<string, number>();
   const heads = new Map<number, number>();
-  const sorted = boxes.map((box, at) => ({ box, down: order[at] ?? 0 })).sort((a, b) => a.box.column - b.box.column || a.down - b.down);
+  const sorted = boxes
+    .map((box, at) => ({ box, down: order[at] ?? 0 }))
+    .sort((a, b) => a.box.column - b.box.column || a.down - b.down);
   let top = 0;
   for (const { box } of sorted) {
     if (!heads.has(box.column)) {

@@ -53,9 +53,15 @@ export function traceDrawing(boxes: readonly TraceBox[], lines: readonly TraceLi
   const widths = columnWidths(boxes);
   const lefts = columnLefts(widths);
   const middles = middlesOf(boxes, lines);
-  const placed = boxes.map(({ key, column }, at): PlacedBox => (
-    { key, left: lefts.get(column) ?? 0, top: tenth(HEAD + (middles[at] ?? 0) - BOX.height / 2), width: widths.get(column) ?? BOX.least, height: BOX.height }
-  ));
+  const placed = boxes.map(
+    ({ key, column }, at): PlacedBox => ({
+      key,
+      left: lefts.get(column) ?? 0,
+      top: tenth(HEAD + (middles[at] ?? 0) - BOX.height / 2),
+      width: widths.get(column) ?? BOX.least,
+      height: BOX.height,
+    }),
+  );
   const at = new Map(placed.map((box) => [box.key, box]));
   return {
     width: Math.max(0, ...placed.map(({ left, width }) => left + width)) + EDGE,
@@ -114,11 +120,13 @@ function columnWidths(boxes: readonly TraceBox[]): ReadonlyMap<number, number> {
 /** Columns stand where their number says, whatever rank a box without lines was given. */
 function columnLefts(widths: ReadonlyMap<number, number>): ReadonlyMap<number, number> {
   let left = EDGE;
-  return new Map([...widths].map(([column, width]) => {
-    const here = left;
-    left += width + 56;
-    return [column, here];
-  }));
+  return new Map(
+    [...widths].map(([column, width]) => {
+      const here = left;
+      left += width + 56;
+      return [column, here];
+    }),
+  );
 }
 
 function between(from: PlacedBox | undefined, to: PlacedBox | undefined): string {

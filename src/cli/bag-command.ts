@@ -16,7 +16,10 @@ interface BagOptions extends RecordOptions {
   readonly split?: number;
 }
 
-export async function bagCommand({ out, baggingDate, serialise, split, ...options }: BagOptions, surroundings: Surroundings): Promise<number> {
+export async function bagCommand(
+  { out, baggingDate, serialise, split, ...options }: BagOptions,
+  surroundings: Surroundings,
+): Promise<number> {
   const { program } = surroundings;
   const request = recordRequest(options, surroundings);
   const state = await recordState(request.content);
@@ -29,12 +32,23 @@ export async function bagCommand({ out, baggingDate, serialise, split, ...option
   const { record, ready, seal } = prepared;
   const tell = tellerFor(surroundings, bytesProgress("Bagging"));
   const bagging = {
-    content: request.content, program: request.program, out, state, version,
-    ...(baggingDate === undefined ? {} : { baggingDate }), ...(serialise === undefined ? {} : { serialise }), ...(split === undefined ? {} : { split }), ...(seal === undefined ? {} : { seal }),
+    content: request.content,
+    program: request.program,
+    out,
+    state,
+    version,
+    ...(baggingDate === undefined ? {} : { baggingDate }),
+    ...(serialise === undefined ? {} : { serialise }),
+    ...(split === undefined ? {} : { split }),
+    ...(seal === undefined ? {} : { seal }),
   };
   const { path, parts, files, bytes, stood } = await writeBag(bagging, record, reckon(record), ready, tell.progress);
   const what = `${parts === 1 ? "the bag" : `${parts} bags`}: ${files} files, ${bytesWords(bytes)}`;
-  tell.line(stood ? `${path} already holds ${what}, the same to the last byte; nothing was written.` : `Wrote ${path}, ${what}.`);
+  tell.line(
+    stood
+      ? `${path} already holds ${what}, the same to the last byte; nothing was written.`
+      : `Wrote ${path}, ${what}.`,
+  );
   tell.line(`Check it at any time, here or elsewhere: scarfline verify ${path}`);
   return EXIT.fine;
 }

@@ -12,11 +12,17 @@ interface BuildOptions extends RecordOptions {
   readonly prune?: boolean;
 }
 
-export async function buildCommand({ out, edition, prune = false, ...options }: BuildOptions, surroundings: Surroundings): Promise<number> {
+export async function buildCommand(
+  { out, edition, prune = false, ...options }: BuildOptions,
+  surroundings: Surroundings,
+): Promise<number> {
   const began = surroundings.now().getTime();
   const tell = tellerFor(surroundings);
   const editions: readonly Edition[] = edition === "all" ? ["public", "inspector", "archive"] : [edition];
-  const built = await build({ ...recordRequest(options, surroundings), out, editions, prune, apart: edition === "all" }, tell);
+  const built = await build(
+    { ...recordRequest(options, surroundings), out, editions, prune, apart: edition === "all" },
+    tell,
+  );
   if ("problems" in built) {
     surroundings.err(`${problemWords(built.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
     return EXIT.problems;
@@ -27,7 +33,13 @@ export async function buildCommand({ out, edition, prune = false, ...options }: 
 }
 
 function resultLines({ evidence, editions }: Exclude<Built, { readonly problems: unknown }>): string[] {
-  return [`Reckoned: ${verdictWords(evidence)}.`, ...editions.map(({ edition, pages, files, folder }) => `Wrote the ${edition} edition to ${folder}: ${counted(pages, "page")}, ${files} pictures and documents.`)];
+  return [
+    `Reckoned: ${verdictWords(evidence)}.`,
+    ...editions.map(
+      ({ edition, pages, files, folder }) =>
+        `Wrote the ${edition} edition to ${folder}: ${counted(pages, "page")}, ${files} pictures and documents.`,
+    ),
+  ];
 }
 
 function verdictWords({ batches, joints }: Evidence): string {

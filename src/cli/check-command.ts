@@ -7,7 +7,10 @@ interface CheckOptions extends RecordOptions {
   readonly json?: boolean;
 }
 
-export async function checkCommand({ json = false, ...options }: CheckOptions, surroundings: Surroundings): Promise<number> {
+export async function checkCommand(
+  { json = false, ...options }: CheckOptions,
+  surroundings: Surroundings,
+): Promise<number> {
   const silent = { line: () => undefined, progress: () => undefined };
   const problems = await check(recordRequest(options, surroundings), json ? silent : tellerFor(surroundings));
   if (json) surroundings.out(`${JSON.stringify(problems, undefined, 2)}\n`);

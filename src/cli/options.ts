@@ -10,7 +10,8 @@ Exit codes:
 `;
 
 export const content = (): Option => new Option("--content <dir>", "the record's folder").default("content");
-export const date = (): Option => new Option("--date <YYYY-MM-DD>", "the date of the record; without it that of its last entry").argParser(day);
+export const date = (): Option =>
+  new Option("--date <YYYY-MM-DD>", "the date of the record; without it that of its last entry").argParser(day);
 
 export function day(text: string): string {
   const isDay = /^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.startsWith(text) === true;

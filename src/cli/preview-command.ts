@@ -9,10 +9,16 @@ interface PreviewOptions extends RecordOptions {
   readonly edition: Edition;
 }
 
-export async function previewCommand({ port, edition, ...options }: PreviewOptions, surroundings: Surroundings): Promise<number> {
+export async function previewCommand(
+  { port, edition, ...options }: PreviewOptions,
+  surroundings: Surroundings,
+): Promise<number> {
   const { startPreview } = await import("../preview/preview.ts");
   const stopped = surroundings.untilStopped();
-  const preview = await startPreview({ ...recordRequest(options, surroundings), port, edition }, previewTeller(surroundings));
+  const preview = await startPreview(
+    { ...recordRequest(options, surroundings), port, edition },
+    previewTeller(surroundings),
+  );
   await stopped;
   await preview.close();
   return EXIT.fine;
@@ -26,9 +32,16 @@ function previewTeller(surroundings: Surroundings): PreviewTeller {
     serving: (url) => line(`Serving at ${url} (stop with Ctrl+C).`),
     error: (text) => surroundings.err(`${text}\n`),
     renewed: (renewed, milliseconds) => {
-      if (renewed instanceof Error) surroundings.err(`The site could not be made: ${renewed.stack ?? renewed.message}\n`);
-      else if ("problems" in renewed) surroundings.err(`${problemWords(renewed.problems, surroundings.hasColours)} The last good site stays in view.\n`);
-      else line(`Read and reckoned in ${(milliseconds / 1000).toFixed(2)} s; each of the ${renewed.pages} pages is made when you open it.`);
+      if (renewed instanceof Error)
+        surroundings.err(`The site could not be made: ${renewed.stack ?? renewed.message}\n`);
+      else if ("problems" in renewed)
+        surroundings.err(
+          `${problemWords(renewed.problems, surroundings.hasColours)} The last good site stays in view.\n`,
+        );
+      else
+        line(
+          `Read and reckoned in ${(milliseconds / 1000).toFixed(2)} s; each of the ${renewed.pages} pages is made when you open it.`,
+        );
     },
   };
 }

@@ -12,13 +12,18 @@ import type { Surroundings } from "./surroundings.ts";
 export function programFor(surroundings: Surroundings, exit: (code: number) => void): Command {
   const program = new Command("scarfline");
   program
-    .description("Reads a home builder's record of an aircraft, reckons what it proves of every glued joint, and writes a site.")
+    .description(
+      "Reads a home builder's record of an aircraft, reckons what it proves of every glued joint, and writes a site.",
+    )
     .version(versionOf(surroundings))
     .helpCommand(false)
     .exitOverride()
     .configureOutput({ writeOut: surroundings.out, writeErr: surroundings.err })
     .showHelpAfterError("For help: scarfline --help")
-    .addHelpText("after", `\nExamples:\n  scarfline check\n  scarfline build\n  scarfline preview\n  scarfline seal\n  scarfline bag --out ~/archive\n${EXIT_CODES}`);
+    .addHelpText(
+      "after",
+      `\nExamples:\n  scarfline check\n  scarfline build\n  scarfline preview\n  scarfline seal\n  scarfline bag --out ~/archive\n${EXIT_CODES}`,
+    );
   addBuild(program, surroundings, exit);
   addCheck(program, surroundings, exit);
   addPreview(program, surroundings, exit);
@@ -31,13 +36,28 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
   program
     .command("build")
     .summary("write the site")
-    .description("Writes the site. With any problem in the record nothing is written, and an earlier site stays as it was.")
+    .description(
+      "Writes the site. With any problem in the record nothing is written, and an earlier site stays as it was.",
+    )
     .addOption(content())
-    .option("--out <dir>", "where to write; what an earlier build wrote there is replaced, anything else is left alone", "site")
-    .addOption(new Option("--edition <edition>", "whom it is for; `all` writes each into a folder of its own within --out").choices(["public", "inspector", "archive", "all"]).default("public"))
+    .option(
+      "--out <dir>",
+      "where to write; what an earlier build wrote there is replaced, anything else is left alone",
+      "site",
+    )
+    .addOption(
+      new Option("--edition <edition>", "whom it is for; `all` writes each into a folder of its own within --out")
+        .choices(["public", "inspector", "archive", "all"])
+        .default("public"),
+    )
     .addOption(date())
-    .option("--prune", "afterwards clear the cache of pictures that this record does not name, those of other records included")
-    .addHelpText("after", `
+    .option(
+      "--prune",
+      "afterwards clear the cache of pictures that this record does not name, those of other records included",
+    )
+    .addHelpText(
+      "after",
+      `
 Editions:
   public     for everyone: what is marked for the inspector or the archive is not in it
   inspector  adds what is marked for the inspector, full names, certificates, attachments and ledgers
@@ -49,7 +69,8 @@ Examples:
   scarfline build --edition inspector --out ../for-the-inspector
   scarfline build --content ~/build-record --edition all --out ~/sites
   scarfline build --date 2025-06-30
-${EXIT_CODES}`)
+${EXIT_CODES}`,
+    )
     .action(async (options) => exit(await buildCommand(options, surroundings)));
 }
 
@@ -57,11 +78,16 @@ function addCheck(program: Command, surroundings: Surroundings, exit: (code: num
   program
     .command("check")
     .summary("look for problems in the record")
-    .description("Tells every problem in the record with its file, line and column, and how to mend it. Writes nothing.")
+    .description(
+      "Tells every problem in the record with its file, line and column, and how to mend it. Writes nothing.",
+    )
     .addOption(content())
     .option("--json", "print the problems as JSON, for editors and scripts")
     .addOption(date())
-    .addHelpText("after", `\nExamples:\n  scarfline check\n  scarfline check --content ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`)
+    .addHelpText(
+      "after",
+      `\nExamples:\n  scarfline check\n  scarfline check --content ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`,
+    )
     .action(async (options) => exit(await checkCommand(options, surroundings)));
 }
 
@@ -69,11 +95,18 @@ function addPreview(program: Command, surroundings: Surroundings, exit: (code: n
   program
     .command("preview")
     .summary("see the site while you write")
-    .description("Serves the site to a browser on this machine and renews it whenever the record changes. Problems are shown in the page and here; the last good site stays in view. Stop it with Ctrl+C.")
+    .description(
+      "Serves the site to a browser on this machine and renews it whenever the record changes. Problems are shown in the page and here; the last good site stays in view. Stop it with Ctrl+C.",
+    )
     .addOption(content())
     .option("--port <number>", "the port to serve at; the next free one is taken if it is in use", port, 8080)
-    .addOption(new Option("--edition <edition>", "whom it is for").choices(["public", "inspector", "archive"]).default("public"))
-    .addHelpText("after", `\nExamples:\n  scarfline preview\n  scarfline preview --edition inspector --port 4000\n${EXIT_CODES}`)
+    .addOption(
+      new Option("--edition <edition>", "whom it is for").choices(["public", "inspector", "archive"]).default("public"),
+    )
+    .addHelpText(
+      "after",
+      `\nExamples:\n  scarfline preview\n  scarfline preview --edition inspector --port 4000\n${EXIT_CODES}`,
+    )
     .action(async (options) => exit(await previewCommand(options, surroundings)));
 }
 
@@ -83,7 +116,10 @@ function addSchemas(program: Command, surroundings: Surroundings, exit: (code: n
     .summary("write JSON Schemas for an editor")
     .description("Writes a JSON Schema for each kind of file, so that an editor can complete keys and mark mistakes.")
     .option("--out <dir>", "where to write", "content/schemas")
-    .addHelpText("after", `\nExamples:\n  scarfline schemas\n  scarfline schemas --out ~/build-record/schemas\n${EXIT_CODES}`)
+    .addHelpText(
+      "after",
+      `\nExamples:\n  scarfline schemas\n  scarfline schemas --out ~/build-record/schemas\n${EXIT_CODES}`,
+    )
     .action(async (options) => exit(await schemasCommand(options, surroundings)));
 }
 

@@ -23,7 +23,10 @@ export function recordRequest({ content, date }: RecordOptions, { now, program }
     throw new WrongUse(`There is no folder ${content} here. Say where the record is: --content DIR`);
   }
   return {
-    content, today: localDay(now()), cache: cacheFor(content), program: fileURLToPath(program),
+    content,
+    today: localDay(now()),
+    cache: cacheFor(content),
+    program: fileURLToPath(program),
     ...(date === undefined ? {} : { day: date }),
   };
 }

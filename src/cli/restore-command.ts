@@ -7,15 +7,26 @@ import { tellAll } from "./verify-command.ts";
 
 export async function restoreCommand(bag: string, folder: string, surroundings: Surroundings): Promise<number> {
   const found = await lookAt(bag);
-  if (found.kind !== "bags") throw new WrongUse(found.kind === "nothing" ? found.why : `${bag} is a record's folder, not a bag.`);
+  if (found.kind !== "bags")
+    throw new WrongUse(found.kind === "nothing" ? found.why : `${bag} is a record's folder, not a bag.`);
   const findings = new Findings();
   const tell = tellerFor(surroundings, bytesProgress("Checking"));
   const restored = await restore(found.paths, folder, findings, tell.progress);
   if (restored === undefined) {
-    tellAll(findings, `Nothing was written to ${folder}: a record is brought back only from a bag without faults.`, tell.line, surroundings);
+    tellAll(
+      findings,
+      `Nothing was written to ${folder}: a record is brought back only from a bag without faults.`,
+      tell.line,
+      surroundings,
+    );
     return EXIT.problems;
   }
-  tellAll(findings, `Brought ${restored.files} files of the record back to ${folder}, as they were bagged.`, tell.line, surroundings);
+  tellAll(
+    findings,
+    `Brought ${restored.files} files of the record back to ${folder}, as they were bagged.`,
+    tell.line,
+    surroundings,
+  );
   tell.line(`Build it: scarfline build --content ${folder}`);
   return EXIT.fine;
 }

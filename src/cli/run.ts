@@ -25,7 +25,9 @@ function told(error: unknown, { err }: Surroundings): number {
   const refusal = refusalIn(error);
   if (refusal !== undefined) {
     const isFull = refusal.code === "ENOSPC" || refusal.code === "EDQUOT";
-    err(`${isFull ? "The disk is full" : "The system refused"}: ${refusal.message}\nThe record, and what was written earlier, are as they were.\n`);
+    err(
+      `${isFull ? "The disk is full" : "The system refused"}: ${refusal.message}\nThe record, and what was written earlier, are as they were.\n`,
+    );
     return EXIT.disk;
   }
   err(`${bugWords(error)}\n`);
@@ -41,12 +43,21 @@ function refusalIn(error: unknown): NodeJS.ErrnoException | undefined {
 }
 
 function isFromDisk(error: unknown): error is NodeJS.ErrnoException {
-  return error instanceof Error && "syscall" in error && ["EACCES", "EPERM", "EROFS", "ENOSPC", "EDQUOT", "EMFILE", "EIO", "ENOTDIR", "EADDRINUSE"].includes((error as NodeJS.ErrnoException).code ?? "");
+  return (
+    error instanceof Error &&
+    "syscall" in error &&
+    ["EACCES", "EPERM", "EROFS", "ENOSPC", "EDQUOT", "EMFILE", "EIO", "ENOTDIR", "EADDRINUSE"].includes(
+      (error as NodeJS.ErrnoException).code ?? "",
+    )
+  );
 }
 
 function bugWords(error: unknown): string {
   const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  const cause = error instanceof Error && error.cause instanceof Error ? `\ncaused by ${error.cause.stack ?? error.cause.message}` : "";
+  const cause =
+    error instanceof Error && error.cause instanceof Error
+      ? `\ncaused by ${error.cause.stack ?? error.cause.message}`
+      : "";
   return [
     "This is a mistake in Scarfline, not in your record. The record and the site that was there before are as they were.",
     "Please report it with the lines below and, if you can, with the entry that brings it about.",

@@ -30,7 +30,9 @@ export async function sealCommand({ content, date, sign }: SealOptions, surround
   }
   files.line(`Sealed ${sealed.seal.files} files. This line was added to ${content}/seals.txt:`);
   files.line(`  ${sealLine(sealed.seal).trimEnd()}`);
-  files.line(`The digest in it is that of ${content}/${sealed.seal.manifest}. Keep a copy of the line elsewhere, on paper or with someone: it is what proves the day.`);
+  files.line(
+    `The digest in it is that of ${content}/${sealed.seal.manifest}. Keep a copy of the line elsewhere, on paper or with someone: it is what proves the day.`,
+  );
   if (sealed.signature !== undefined) files.line(`Signed: ${content}/${sealed.signature}`);
   return EXIT.fine;
 }

@@ -56,7 +56,8 @@ export function progressWords(done: number, of: number, seconds: number): string
 
 /** Of work whose measure is bytes. */
 export function bytesProgress(what: string): typeof progressWords {
-  return (done, of, seconds) => `${what}: ${bytesWords(done)} of ${bytesWords(of)}, ${bytesWords(done / seconds)} a second, ${timeLeft(done, of, seconds)} left`;
+  return (done, of, seconds) =>
+    `${what}: ${bytesWords(done)} of ${bytesWords(of)}, ${bytesWords(done / seconds)} a second, ${timeLeft(done, of, seconds)} left`;
 }
 
 function timeLeft(done: number, of: number, seconds: number): string {
@@ -68,5 +69,7 @@ function timeLeft(done: number, of: number, seconds: number): string {
 export function problemWords(problems: readonly Problem[], hasColours: boolean): string {
   const bold = (text: string): string => (hasColours ? text.replace(/^.*/, "\u001B[1m$&\u001B[22m") : text);
   const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;
-  return `${inOrder(problems).map((problem) => bold(problemText(problem))).join("\n\n")}\n\n${count} in the record.`;
+  return `${inOrder(problems)
+    .map((problem) => bold(problemText(problem)))
+    .join("\n\n")}\n\n${count} in the record.`;
 }

@@ -10,20 +10,42 @@ interface VerifyOptions extends KnownElsewhere {
   readonly json?: boolean;
 }
 
-export async function verifyCommand(path: string, { json = false, ...known }: VerifyOptions, surroundings: Surroundings): Promise<number> {
+export async function verifyCommand(
+  path: string,
+  { json = false, ...known }: VerifyOptions,
+  surroundings: Surroundings,
+): Promise<number> {
   const found = await lookAt(path);
-  if (found.kind === "nothing") throw new WrongUse(`${found.why} Give a record's folder, a bag's folder, a .zip or a .tar.gz.`);
-  if (found.kind === "bags" && (known.seal ?? known.signers) !== undefined) throw new WrongUse(`Seals are held against a record, and ${path} is a bag. Bring the record back (scarfline restore), or give the data/record of a bag that is unpacked.`);
+  if (found.kind === "nothing")
+    throw new WrongUse(`${found.why} Give a record's folder, a bag's folder, a .zip or a .tar.gz.`);
+  if (found.kind === "bags" && (known.seal ?? known.signers) !== undefined)
+    throw new WrongUse(
+      `Seals are held against a record, and ${path} is a bag. Bring the record back (scarfline restore), or give the data/record of a bag that is unpacked.`,
+    );
   const findings = new Findings();
-  const tell = tellerFor(surroundings, found.kind === "record" ? (done, of) => `Checking: ${done} of ${of} files` : bytesProgress("Checking"));
+  const tell = tellerFor(
+    surroundings,
+    found.kind === "record" ? (done, of) => `Checking: ${done} of ${of} files` : bytesProgress("Checking"),
+  );
   const progress = json ? () => undefined : tell.progress;
-  const summary = found.kind === "record" ? await recordSummary(path, known, findings, progress) : await bagSummary(found.paths, findings, progress);
-  if (json) surroundings.out(`${JSON.stringify({ path, faults: findings.faults, findings: findings.all, untold: findings.untold }, undefined, 2)}\n`);
+  const summary =
+    found.kind === "record"
+      ? await recordSummary(path, known, findings, progress)
+      : await bagSummary(found.paths, findings, progress);
+  if (json)
+    surroundings.out(
+      `${JSON.stringify({ path, faults: findings.faults, findings: findings.all, untold: findings.untold }, undefined, 2)}\n`,
+    );
   else tellAll(findings, summary, tell.line, surroundings);
   return findings.faults === 0 ? EXIT.fine : EXIT.problems;
 }
 
-async function recordSummary(path: string, known: KnownElsewhere, findings: Findings, progress: (done: number, of: number) => void): Promise<string> {
+async function recordSummary(
+  path: string,
+  known: KnownElsewhere,
+  findings: Findings,
+  progress: (done: number, of: number) => void,
+): Promise<string> {
   const { seals, files } = await verifyRecord(path, known, findings, progress);
   const last = seals.at(-1);
   if (last === undefined) return `There is no seal in ${path}, so nothing can be said of it. Set one: scarfline seal`;
@@ -33,11 +55,17 @@ async function recordSummary(path: string, known: KnownElsewhere, findings: Find
     : `${files} files held against ${count} up to ${last.date}: ${faultWords(findings.faults)}.`;
 }
 
-async function bagSummary(paths: readonly string[], findings: Findings, progress: (done: number, of: number) => void): Promise<string> {
+async function bagSummary(
+  paths: readonly string[],
+  findings: Findings,
+  progress: (done: number, of: number) => void,
+): Promise<string> {
   const { bags, files, bytes } = await verifyBags(paths, findings, progress);
   const what = bags.length === 1 ? "The bag" : `${bags.length} bags`;
   const size = `${files} files, ${bytesWords(bytes)} checked`;
-  return findings.faults === 0 ? `${what} ${bags.length === 1 ? "is" : "are"} whole: ${size}; nothing is missing, changed or added.` : `${what}: ${size}; ${faultWords(findings.faults)}.`;
+  return findings.faults === 0
+    ? `${what} ${bags.length === 1 ? "is" : "are"} whole: ${size}; nothing is missing, changed or added.`
+    : `${what}: ${size}; ${faultWords(findings.faults)}.`;
 }
 
 function faultWords(faults: number): string {
@@ -45,9 +73,16 @@ function faultWords(faults: number): string {
 }
 
 /** Faults first, to the error stream; then notes and the sum of it. */
-export function tellAll(findings: Findings, summary: string, line: (text: string) => void, { err }: Pick<Surroundings, "err">): void {
-  for (const { place, message } of findings.all.filter(({ severity }) => severity === "fault")) err(`${place}: ${message}\n`);
-  for (const { place, message } of findings.all.filter(({ severity }) => severity === "note")) line(`${place}: ${message}`);
+export function tellAll(
+  findings: Findings,
+  summary: string,
+  line: (text: string) => void,
+  { err }: Pick<Surroundings, "err">,
+): void {
+  for (const { place, message } of findings.all.filter(({ severity }) => severity === "fault"))
+    err(`${place}: ${message}\n`);
+  for (const { place, message } of findings.all.filter(({ severity }) => severity === "note"))
+    line(`${place}: ${message}`);
   for (const { kind, count } of findings.untold) line(`and ${count} more like these (${kind})`);
   line(summary);
 }

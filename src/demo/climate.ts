@@ -17,7 +17,10 @@ interface Hour {
 /** Something that wanders about nought and remembers where it was, hour by hour. */
 function wandering(random: Random, spread: number, memory: number): () => number {
   let value = 0;
-  return () => (value = memory * value + spread * Math.sqrt(1 - memory ** 2) * (between(random, -1, 1) + between(random, -1, 1) + between(random, -1, 1)));
+  return () =>
+    (value =
+      memory * value +
+      spread * Math.sqrt(1 - memory ** 2) * (between(random, -1, 1) + between(random, -1, 1) + between(random, -1, 1)));
 }
 
 const DAYS_OFF = [at("2025-12-06T18:00"), at("2026-01-17T09:00")] as const;
@@ -31,7 +34,12 @@ function thermostat(time: number): number {
 
 function outside(time: number, weather: number): number {
   const day = time / 86_400;
-  return 10.8 - 7 * Math.cos((2 * Math.PI * (day - 20)) / 365.25) + 3.2 * Math.cos((2 * Math.PI * (time / HOUR - 15)) / 24) + weather;
+  return (
+    10.8 -
+    7 * Math.cos((2 * Math.PI * (day - 20)) / 365.25) +
+    3.2 * Math.cos((2 * Math.PI * (time / HOUR - 15)) / 24) +
+    weather
+  );
 }
 
 /** How much of the difference to what was noted at a glue-up still shows so many hours before or after it. */
@@ -51,7 +59,11 @@ function store(from: number, to: number): Hour[] {
   for (let time = from - 240 * HOUR; time <= to; time += HOUR) {
     inside += (outside(time, weather()) + 3.2 - inside) / 20;
     const temperature = Math.max(inside, thermostat(time) + between(flicker, -0.3, 0.3));
-    plain.push({ time, temperature, humidity: 55 + 4 * Math.cos((2 * Math.PI * (time / 86_400 - 270)) / 365.25) + damp() });
+    plain.push({
+      time,
+      temperature,
+      humidity: 55 + 4 * Math.cos((2 * Math.PI * (time / 86_400 - 270)) / 365.25) + damp(),
+    });
   }
   return plain.filter(({ time }) => time >= from).map((hour) => drawn(hour, plain));
 }
@@ -68,7 +80,11 @@ function drawn({ time, temperature, humidity }: Hour, plain: readonly Hour[]): H
   }
   const by = (sum: number): number => (weight > 0 ? sum / weight : 0);
   const least = thermostat(time) - 0.5;
-  return { time, temperature: Math.max(least, temperature + by(warmth)), humidity: Math.min(78, Math.max(34, humidity + by(damp))) };
+  return {
+    time,
+    temperature: Math.max(least, temperature + by(warmth)),
+    humidity: Math.min(78, Math.max(34, humidity + by(damp))),
+  };
 }
 
 const two = (figure: number): string => String(figure).padStart(2, "0");
@@ -92,8 +108,32 @@ const UNPLUGGED = [at("2026-03-30T05:00"), at("2026-03-30T17:00")] as const;
 
 const hours = store(at("2025-02-22T09:00"), at("2026-11-19T09:00"));
 const first = hours.filter(({ time }) => time <= at("2025-12-20T03:00"));
-const second = hours.filter(({ time }) => time >= at("2026-01-24T11:00") && !(time > UNPLUGGED[0] && time < UNPLUGGED[1]));
+const second = hours.filter(
+  ({ time }) => time >= at("2026-01-24T11:00") && !(time > UNPLUGGED[0] && time < UNPLUGGED[1]),
+);
 
 mkdirSync(folder, { recursive: true });
-writeFileSync(`${folder}bench-2025.csv`, ["Bench logger", "Interval 1 h", "", "Time (UTC),Temperature (°C)", ...first.map(({ time, temperature }) => `${new Date(time * 1000).toISOString().slice(0, 16).replace("T", " ")},${temperature.toFixed(1)}`), ""].join("\n"));
-writeFileSync(`${folder}bench-2026.csv`, ["Logged at;Temp (°C);RH (%)", ...second.map(({ time, temperature, humidity }) => `${onTheWall(time)};${temperature.toFixed(1)};${humidity.toFixed(0)}`), ""].join("\n"));
+writeFileSync(
+  `${folder}bench-2025.csv`,
+  [
+    "Bench logger",
+    "Interval 1 h",
+    "",
+    "Time (UTC),Temperature (°C)",
+    ...first.map(
+      ({ time, temperature }) =>
+        `${new Date(time * 1000).toISOString().slice(0, 16).replace("T", " ")},${temperature.toFixed(1)}`,
+    ),
+    "",
+  ].join("\n"),
+);
+writeFileSync(
+  `${folder}bench-2026.csv`,
+  [
+    "Logged at;Temp (°C);RH (%)",
+    ...second.map(
+      ({ time, temperature, humidity }) => `${onTheWall(time)};${temperature.toFixed(1)};${humidity.toFixed(0)}`,
+    ),
+    "",
+  ].join("\n"),
+);

@@ -1,8 +1,25 @@
 /** Washes. A colour is `#rrggbb`. */
 export const WASH = {
-  spruce: "#f3d592", birch: "#f2e2b8", ash: "#dcc7a0", bench: "#c9b08a", steel: "#aeb9be", iron: "#74797c", card: "#fbf6e6",
-  amber: "#d98f2b", red: "#b4492f", blue: "#557d98", wall: "#e6decb", floor: "#b3a58d", night: "#5b6274", leaf: "#8a9468", sail: "#e6dfcb",
-  brass: "#c9a24f", lead: "#8d9096", glass: "#dfe8e6", dark: "#5c5348", grey: "#c9c5ba",
+  spruce: "#f3d592",
+  birch: "#f2e2b8",
+  ash: "#dcc7a0",
+  bench: "#c9b08a",
+  steel: "#aeb9be",
+  iron: "#74797c",
+  card: "#fbf6e6",
+  amber: "#d98f2b",
+  red: "#b4492f",
+  blue: "#557d98",
+  wall: "#e6decb",
+  floor: "#b3a58d",
+  night: "#5b6274",
+  leaf: "#8a9468",
+  sail: "#e6dfcb",
+  brass: "#c9a24f",
+  lead: "#8d9096",
+  glass: "#dfe8e6",
+  dark: "#5c5348",
+  grey: "#c9c5ba",
 } as const;
 
 export const INK = "#2c2723";
@@ -17,7 +34,10 @@ function parts(colour: string): [number, number, number] {
 export function mix(first: string, second: string, share: number): string {
   const [r, g, b] = parts(first);
   const [R, G, B] = parts(second);
-  const hex = (from: number, to: number): string => Math.round(from + (to - from) * share).toString(16).padStart(2, "0");
+  const hex = (from: number, to: number): string =>
+    Math.round(from + (to - from) * share)
+      .toString(16)
+      .padStart(2, "0");
   return `#${hex(r, R)}${hex(g, G)}${hex(b, B)}`;
 }
 

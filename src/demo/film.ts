@@ -22,10 +22,40 @@ try {
   for (let at = 0; at < FRAMES; at += 1) {
     // The same name each time: the hand that draws trembles alike in all of them.
     const drawn = await paint("lamp", (sketch) => lampAt(sketch, at / FRAMES));
-    await sharp(drawn).resize(WIDE, HIGH, { fit: "fill" }).png().toFile(join(frames, `${String(at).padStart(3, "0")}.png`));
+    await sharp(drawn)
+      .resize(WIDE, HIGH, { fit: "fill" })
+      .png()
+      .toFile(join(frames, `${String(at).padStart(3, "0")}.png`));
   }
-  const coding = ["-c:v", "libx264", "-preset", "veryslow", "-crf", "30", "-pix_fmt", "yuv420p", "-threads", "1", "-fflags", "+bitexact", "-flags", "+bitexact", "-map_metadata", "-1"];
-  execFileSync("ffmpeg", ["-v", "error", "-y", "-framerate", String(RATE), "-i", join(frames, "%03d.png"), ...coding, out]);
+  const coding = [
+    "-c:v",
+    "libx264",
+    "-preset",
+    "veryslow",
+    "-crf",
+    "30",
+    "-pix_fmt",
+    "yuv420p",
+    "-threads",
+    "1",
+    "-fflags",
+    "+bitexact",
+    "-flags",
+    "+bitexact",
+    "-map_metadata",
+    "-1",
+  ];
+  execFileSync("ffmpeg", [
+    "-v",
+    "error",
+    "-y",
+    "-framerate",
+    String(RATE),
+    "-i",
+    join(frames, "%03d.png"),
+    ...coding,
+    out,
+  ]);
 } finally {
   rmSync(frames, { recursive: true });
 }

@@ -13,5 +13,8 @@ const lamp: Scene = (sketch) => lampAt(sketch, 0);
 
 /** Every picture by the name of its file. */
 export const scenes: { readonly [name: string]: Scene } = Object.fromEntries(
-  Object.entries({ lamp, ...first, ...winter, ...webs, ...ribScenes, ...frames, ...bent }).map(([name, draw]) => [name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`), draw]),
+  Object.entries({ lamp, ...first, ...winter, ...webs, ...ribScenes, ...frames, ...bent }).map(([name, draw]) => [
+    name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`),
+    draw,
+  ]),
 );

@@ -41,10 +41,15 @@ export class Sketch {
     const d = outlines.map((outline) => pathOf(outline, true)).join("");
     const id = this.id("g");
     const [x, y] = [this.between(0, 1), this.between(0, 1)];
-    this.defs.push(`<linearGradient id="${id}" x1="${n(x)}" y1="${n(y)}" x2="${n(1 - x)}" y2="${n(1 - y)}"><stop stop-color="${mix(colour, "#ffffff", 0.13)}"/>` +
-      `<stop offset="1" stop-color="${mix(colour, "#4a3f3a", 0.1)}"/></linearGradient>`);
+    this.defs.push(
+      `<linearGradient id="${id}" x1="${n(x)}" y1="${n(y)}" x2="${n(1 - x)}" y2="${n(1 - y)}"><stop stop-color="${mix(colour, "#ffffff", 0.13)}"/>` +
+        `<stop offset="1" stop-color="${mix(colour, "#4a3f3a", 0.1)}"/></linearGradient>`,
+    );
     this.wash.push(`<path d="${d}" fill="url(#${id})" fill-rule="evenodd"/>`);
-    const line = stroke === "none" ? "" : ` stroke="${stroke?.colour ?? INK}" stroke-width="${stroke?.width ?? 2.4}" stroke-linejoin="round"`;
+    const line =
+      stroke === "none"
+        ? ""
+        : ` stroke="${stroke?.colour ?? INK}" stroke-width="${stroke?.width ?? 2.4}" stroke-linejoin="round"`;
     this.ink.push(`<path d="${d}" fill="#fff" fill-rule="evenodd"${line}/>`);
   }
 
@@ -60,13 +65,17 @@ export class Sketch {
   }
 
   line(points: readonly P2[], stroke: Stroke = {}): void {
-    this.ink.push(`<path d="${pathOf(points)}" fill="none" stroke="${stroke.colour ?? INK}" stroke-width="${n(stroke.width ?? 2)}"` +
-      ` stroke-linecap="round" stroke-linejoin="round" opacity="${stroke.opacity ?? 1}"/>`);
+    this.ink.push(
+      `<path d="${pathOf(points)}" fill="none" stroke="${stroke.colour ?? INK}" stroke-width="${n(stroke.width ?? 2)}"` +
+        ` stroke-linecap="round" stroke-linejoin="round" opacity="${stroke.opacity ?? 1}"/>`,
+    );
   }
 
   /** A coloured brush line, in the washes. */
   brush(points: readonly P2[], colour: string, width: number, opacity = 1): void {
-    this.wash.push(`<path d="${pathOf(points)}" fill="none" stroke="${colour}" stroke-width="${n(width)}" stroke-linecap="round" opacity="${opacity}"/>`);
+    this.wash.push(
+      `<path d="${pathOf(points)}" fill="none" stroke="${colour}" stroke-width="${n(width)}" stroke-linecap="round" opacity="${opacity}"/>`,
+    );
   }
 
   /** Draws into the inside of an outline only. */
@@ -86,13 +95,21 @@ export class Sketch {
 
   svg(): string {
     const seed = Math.floor(this.random() * 90) + 1;
-    const wobble = (id: string, frequency: number, scale: number, k: number): string => `<filter id="${id}" x="0" y="0" width="${WIDE}" height="${HIGH}" filterUnits="userSpaceOnUse">` +
+    const wobble = (id: string, frequency: number, scale: number, k: number): string =>
+      `<filter id="${id}" x="0" y="0" width="${WIDE}" height="${HIGH}" filterUnits="userSpaceOnUse">` +
       `<feTurbulence type="fractalNoise" baseFrequency="${frequency}" numOctaves="2" seed="${seed + k}"/>` +
       `<feDisplacementMap in="SourceGraphic" scale="${scale}" xChannelSelector="R" yChannelSelector="G"/></filter>`;
-    const soft = (id: string, deviation: number): string => `<filter id="${id}" x="-30%" y="-30%" width="160%" height="160%"><feGaussianBlur stdDeviation="${deviation}"/></filter>`;
-    return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDE} ${HIGH}" width="${WIDE}" height="${HIGH}"><defs>${this.defs.join("")}` +
-      wobble("loose", 0.012, 13, 0) + wobble("hand", 0.02, 5, 40) + soft("soft", 6) + soft("softer", 26) + "</defs>" +
+    const soft = (id: string, deviation: number): string =>
+      `<filter id="${id}" x="-30%" y="-30%" width="160%" height="160%"><feGaussianBlur stdDeviation="${deviation}"/></filter>`;
+    return (
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDE} ${HIGH}" width="${WIDE}" height="${HIGH}"><defs>${this.defs.join("")}` +
+      wobble("loose", 0.012, 13, 0) +
+      wobble("hand", 0.02, 5, 40) +
+      soft("soft", 6) +
+      soft("softer", 26) +
+      "</defs>" +
       `<rect width="${WIDE}" height="${HIGH}" fill="#fdf9ee"/><g filter="url(#loose)">${this.wash.join("")}</g>` +
-      `<g style="mix-blend-mode:multiply" filter="url(#hand)"><rect width="${WIDE}" height="${HIGH}" fill="#fff"/>${this.ink.join("")}</g></svg>`;
+      `<g style="mix-blend-mode:multiply" filter="url(#hand)"><rect width="${WIDE}" height="${HIGH}" fill="#fff"/>${this.ink.join("")}</g></svg>`
+    );
   }
 }

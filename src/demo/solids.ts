@@ -27,7 +27,10 @@ interface Face {
 
 /** Solids drawn into a sketch as seen by a camera. Draw what is far first. */
 export class Solids {
-  constructor(readonly sketch: Sketch, readonly camera: Camera) {}
+  constructor(
+    readonly sketch: Sketch,
+    readonly camera: Camera,
+  ) {}
 
   to(points: readonly V3[]): P2[] {
     return points.map((point) => this.camera.to(point));
@@ -35,18 +38,39 @@ export class Solids {
 
   /** A box with one corner at `at` and sides along the axes. */
   box(at: V3, size: V3, look: Look): void {
-    this.prism(at, [size[0], 0, 0], [0, size[1], 0], [0, 0, size[2]], [[0, 0], [1, 0], [1, 1], [0, 1]], look);
+    this.prism(
+      at,
+      [size[0], 0, 0],
+      [0, size[1], 0],
+      [0, 0, size[2]],
+      [
+        [0, 0],
+        [1, 0],
+        [1, 1],
+        [0, 1],
+      ],
+      look,
+    );
   }
 
   /** An outline in the plane of u and v, pushed along w; outlines after the first are holes through it. */
   prism(at: V3, u: V3, v: V3, w: V3, profile: readonly P2[], look: Look, holes: readonly (readonly P2[])[] = []): void {
     const place = ([a, b]: P2, k: number): V3 => add(at, add(add(times(u, a), times(v, b)), times(w, k)));
     const sense = Math.sign(dot(cross(u, v), w)) * Math.sign(area(profile));
-    const faces: Face[] = [profile, ...holes].flatMap((outline, which) => sides(outline, place, w, which === 0 ? sense : -sense * Math.sign(area(outline)) * Math.sign(area(profile))));
+    const faces: Face[] = [profile, ...holes].flatMap((outline, which) =>
+      sides(outline, place, w, which === 0 ? sense : -sense * Math.sign(area(outline)) * Math.sign(area(profile))),
+    );
     for (const k of [0, 1]) {
-      faces.push({ outlines: [profile, ...holes].map((outline) => outline.map((point) => place(point, k))), normal: unit(times(w, k === 1 ? 1 : -1)), cap: true });
+      faces.push({
+        outlines: [profile, ...holes].map((outline) => outline.map((point) => place(point, k))),
+        normal: unit(times(w, k === 1 ? 1 : -1)),
+        cap: true,
+      });
     }
-    const far = (face: Face): number => { const ray = sub(mean(face.outlines[0] ?? []), this.camera.eye); return dot(ray, ray); };
+    const far = (face: Face): number => {
+      const ray = sub(mean(face.outlines[0] ?? []), this.camera.eye);
+      return dot(ray, ray);
+    };
     const seen = faces.filter((face) => dot(face.normal, sub(face.outlines[0]?.[0] ?? at, this.camera.eye)) < 0);
     for (const face of seen.sort((a, b) => Number(a.cap) - Number(b.cap) || far(b) - far(a))) this.face(face, look);
   }
@@ -56,10 +80,11 @@ export class Solids {
     const along = unit(axis);
     const u = unit(cross(along, Math.abs(along[2]) > 0.9 ? [1, 0, 0] : [0, 0, 1]));
     const v = cross(along, u);
-    const ring = (centre: V3, r: number): V3[] => Array.from({ length: 28 }, (_, i) => {
-      const angle = (i / 28) * 2 * Math.PI;
-      return add(centre, add(times(u, r * Math.cos(angle)), times(v, r * Math.sin(angle))));
-    });
+    const ring = (centre: V3, r: number): V3[] =>
+      Array.from({ length: 28 }, (_, i) => {
+        const angle = (i / 28) * 2 * Math.PI;
+        return add(centre, add(times(u, r * Math.cos(angle)), times(v, r * Math.sin(angle))));
+      });
     const [low, high] = [ring(at, r0), ring(add(at, axis), r1)];
     this.sketch.face([hull([...this.to(low), ...this.to(high)])], lit(look.colour, 0.6), { width: look.line ?? 2.2 });
     low.forEach((point, i) => {
@@ -81,13 +106,16 @@ export class Solids {
 
   /** Shadow of a box. */
   boxShadow(at: V3, size: V3, level = 0, opacity = 0.3): void {
-    const corners = [0, 1].flatMap((i) => [0, 1].flatMap((j) => [0, 1].map((k): V3 => [at[0] + i * size[0], at[1] + j * size[1], at[2] + k * size[2]])));
+    const corners = [0, 1].flatMap((i) =>
+      [0, 1].flatMap((j) => [0, 1].map((k): V3 => [at[0] + i * size[0], at[1] + j * size[1], at[2] + k * size[2]])),
+    );
     this.shadow(corners, level, opacity);
   }
 
   /** Lettering on a plane: `u` runs along the line, `v` downward, both of the length of one letter's height. */
   letter(text: string, at: V3, u: V3, v: V3, width = 2): void {
-    for (const run of letters(text, 1)) this.sketch.line(this.to(run.map(([a, b]) => add(at, add(times(u, a), times(v, b))))), { width });
+    for (const run of letters(text, 1))
+      this.sketch.line(this.to(run.map(([a, b]) => add(at, add(times(u, a), times(v, b))))), { width });
   }
 
   private face(face: Face, look: Look): void {
@@ -109,15 +137,27 @@ export class Solids {
     const lift = times(face.normal, dot(corners[0] ?? [0, 0, 0], face.normal));
     const at = (i: number, j: number): V3 => add(lift, add(times(direction, i), times(across, j)));
     const box = outlines[0] ?? [];
-    const tall = Math.hypot((box[1]?.[0] ?? 0) - (box[0]?.[0] ?? 0), (box[1]?.[1] ?? 0) - (box[0]?.[1] ?? 0)) + Math.hypot((box[2]?.[0] ?? 0) - (box[1]?.[0] ?? 0), (box[2]?.[1] ?? 0) - (box[1]?.[1] ?? 0));
+    const tall =
+      Math.hypot((box[1]?.[0] ?? 0) - (box[0]?.[0] ?? 0), (box[1]?.[1] ?? 0) - (box[0]?.[1] ?? 0)) +
+      Math.hypot((box[2]?.[0] ?? 0) - (box[1]?.[0] ?? 0), (box[2]?.[1] ?? 0) - (box[1]?.[1] ?? 0));
     const count = Math.max(2, Math.min(11, Math.round(tall / 40)));
     this.sketch.within(outlines, () => {
-      for (let i = 0; i < count; i += 1) this.grainLine(at, [a0, a1], b0 + (b1 - b0) * ((i + this.sketch.between(0.2, 0.8)) / count), (b1 - b0) / count);
+      for (let i = 0; i < count; i += 1)
+        this.grainLine(at, [a0, a1], b0 + (b1 - b0) * ((i + this.sketch.between(0.2, 0.8)) / count), (b1 - b0) / count);
     });
   }
 
-  private grainLine(at: (i: number, j: number) => V3, [from, to]: readonly [number, number], b: number, room: number): void {
-    const [start, end, bend] = [this.sketch.between(-0.05, 0.35), this.sketch.between(0.55, 1.05), this.sketch.between(-0.3, 0.3) * room];
+  private grainLine(
+    at: (i: number, j: number) => V3,
+    [from, to]: readonly [number, number],
+    b: number,
+    room: number,
+  ): void {
+    const [start, end, bend] = [
+      this.sketch.between(-0.05, 0.35),
+      this.sketch.between(0.55, 1.05),
+      this.sketch.between(-0.3, 0.3) * room,
+    ];
     const points = Array.from({ length: 7 }, (_, i) => {
       const share = start + ((end - start) * i) / 6;
       return at(from + (to - from) * share, b + bend * Math.sin(share * 5));
@@ -127,12 +167,20 @@ export class Solids {
 
   private rings(outlines: readonly (readonly P2[])[]): void {
     const outline = outlines[0] ?? [];
-    const [x, y] = outline.reduce(([sx, sy], [px, py]): P2 => [sx + px / outline.length, sy + py / outline.length], [0, 0] as P2);
+    const [x, y] = outline.reduce(([sx, sy], [px, py]): P2 => [sx + px / outline.length, sy + py / outline.length], [
+      0, 0,
+    ] as P2);
     const size = Math.max(...outline.map(([px, py]) => Math.hypot(px - x, py - y)));
     const tilt = this.sketch.between(1, 2.4);
     this.sketch.within(outlines, () => {
       for (let r = size * 0.5; r < size * 3; r += Math.max(5, size / 5)) {
-        const points = Array.from({ length: 9 }, (_, i): P2 => [x + Math.cos(tilt) * size * 1.5 + r * Math.cos(tilt + 2.2 + i * 0.22), y + Math.sin(tilt) * size * 1.5 + r * Math.sin(tilt + 2.2 + i * 0.22)]);
+        const points = Array.from(
+          { length: 9 },
+          (_, i): P2 => [
+            x + Math.cos(tilt) * size * 1.5 + r * Math.cos(tilt + 2.2 + i * 0.22),
+            y + Math.sin(tilt) * size * 1.5 + r * Math.sin(tilt + 2.2 + i * 0.22),
+          ],
+        );
         this.sketch.line(points, { width: 1.2, colour: "#7d5a33", opacity: 0.65 });
       }
     });
@@ -142,21 +190,40 @@ export class Solids {
     const [a, b, c, d] = face.outlines[0] ?? [];
     if (a === undefined || b === undefined || c === undefined || d === undefined) return;
     for (let i = 1; i < count; i += 1) {
-      this.sketch.line(this.to([add(a, times(sub(d, a), i / count)), add(b, times(sub(c, b), i / count))]), { width: 1.2, colour: "#6b4a28", opacity: 0.8 });
+      this.sketch.line(this.to([add(a, times(sub(d, a), i / count)), add(b, times(sub(c, b), i / count))]), {
+        width: 1.2,
+        colour: "#6b4a28",
+        opacity: 0.8,
+      });
     }
   }
 
   private hatch(outlines: readonly (readonly P2[])[]): void {
     const all = outlines.flat();
-    const [x0, x1, y0, y1] = [Math.min(...all.map((p) => p[0])), Math.max(...all.map((p) => p[0])), Math.min(...all.map((p) => p[1])), Math.max(...all.map((p) => p[1]))];
+    const [x0, x1, y0, y1] = [
+      Math.min(...all.map((p) => p[0])),
+      Math.max(...all.map((p) => p[0])),
+      Math.min(...all.map((p) => p[1])),
+      Math.max(...all.map((p) => p[1])),
+    ];
     this.sketch.within(outlines, () => {
-      for (let x = x0 - (y1 - y0); x < x1; x += 9) this.sketch.line([[x, y1], [x + (y1 - y0) * 0.8, y0]], { width: 1.1, opacity: 0.45 });
+      for (let x = x0 - (y1 - y0); x < x1; x += 9)
+        this.sketch.line(
+          [
+            [x, y1],
+            [x + (y1 - y0) * 0.8, y0],
+          ],
+          { width: 1.1, opacity: 0.45 },
+        );
     });
   }
 }
 
 function area(profile: readonly P2[]): number {
-  return profile.reduce((sum, [x, y], i) => { const [X, Y] = profile[(i + 1) % profile.length] ?? [0, 0]; return sum + x * Y - X * y; }, 0);
+  return profile.reduce((sum, [x, y], i) => {
+    const [X, Y] = profile[(i + 1) % profile.length] ?? [0, 0];
+    return sum + x * Y - X * y;
+  }, 0);
 }
 
 function sides(outline: readonly P2[], place: (point: P2, k: number) => V3, w: V3, sense: number): Face[] {

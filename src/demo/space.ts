@@ -6,7 +6,11 @@ export const add = (a: V3, b: V3): V3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]]
 export const sub = (a: V3, b: V3): V3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 export const times = (a: V3, k: number): V3 => [a[0] * k, a[1] * k, a[2] * k];
 export const dot = (a: V3, b: V3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-export const cross = (a: V3, b: V3): V3 => [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
+export const cross = (a: V3, b: V3): V3 => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
 export const unit = (a: V3): V3 => times(a, 1 / Math.hypot(a[0], a[1], a[2]));
 export const mean = (points: readonly V3[]): V3 => times(points.reduce(add, [0, 0, 0]), 1 / points.length);
 

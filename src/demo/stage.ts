@@ -20,8 +20,33 @@ export interface View {
 /** A scene's ground: a soft wash over the paper, then floor, wall and bench if asked for. */
 export function stage(sketch: Sketch, view: View): Solids {
   const on = new Solids(sketch, cameraAt(view.eye, view.target, view.zoom, view.centre));
-  sketch.tint([[90, 70], [800, 40], [1520, 80], [1550, 560], [1500, 1000], [700, 1030], [80, 990], [50, 500]], "#e6dcc6", 0.55, 30);
-  if (view.floor !== undefined) sketch.tint(on.to([[-9, -1.2, view.floor], [9, -1.2, view.floor], [9, 9, view.floor], [-9, 9, view.floor]]), WASH.floor, 0.6, 6);
+  sketch.tint(
+    [
+      [90, 70],
+      [800, 40],
+      [1520, 80],
+      [1550, 560],
+      [1500, 1000],
+      [700, 1030],
+      [80, 990],
+      [50, 500],
+    ],
+    "#e6dcc6",
+    0.55,
+    30,
+  );
+  if (view.floor !== undefined)
+    sketch.tint(
+      on.to([
+        [-9, -1.2, view.floor],
+        [9, -1.2, view.floor],
+        [9, 9, view.floor],
+        [-9, 9, view.floor],
+      ]),
+      WASH.floor,
+      0.6,
+      6,
+    );
   if (view.wall !== undefined) wall(on, view.wall, -7, 8, 4, view.wallColour ?? WASH.wall, 26);
   if (view.bench !== undefined) bench(on, [-7, view.bench[0]], 15, view.bench[1] - view.bench[0], 5);
   return on;
@@ -32,7 +57,10 @@ export function torn(on: Solids, corners: readonly [V3, V3, V3, V3], count = 130
   const { sketch } = on;
   const [a, b, c, d] = on.to(corners) as [P2, P2, P2, P2];
   sketch.face([[a, b, c, d]], "#f6e6bd", { width: 1.6 });
-  const at = (i: number, j: number): P2 => [mixed(mixed(a[0], b[0], i), mixed(d[0], c[0], i), j), mixed(mixed(a[1], b[1], i), mixed(d[1], c[1], i), j)];
+  const at = (i: number, j: number): P2 => [
+    mixed(mixed(a[0], b[0], i), mixed(d[0], c[0], i), j),
+    mixed(mixed(a[1], b[1], i), mixed(d[1], c[1], i), j),
+  ];
   for (let k = 0; k < count; k += 1) {
     const [i, j, long] = [sketch.between(-0.06, 0.95), sketch.between(0, 1), sketch.between(0.05, 0.22)];
     const bend = sketch.between(-0.05, 0.05);
@@ -52,7 +80,16 @@ export function glossy(on: Solids, corners: readonly [V3, V3, V3, V3], colour: s
   sketch.within([face], () => {
     sketch.tint(arc([cx - size * 0.15, cy - size * 0.05], size * 0.5, size * 0.2), "#ffe9b0", 0.85, 10);
     sketch.tint(arc([cx - size * 0.2, cy - size * 0.08], size * 0.22, size * 0.07), "#ffffff", 0.95, 6);
-    for (let i = 0; i < 3; i += 1) sketch.brush([[cx + size * (0.3 + i * 0.12), cy - size * 0.3], [cx + size * (0.22 + i * 0.12), cy + size * 0.3]], "#fff3cf", 3, 0.7);
+    for (let i = 0; i < 3; i += 1)
+      sketch.brush(
+        [
+          [cx + size * (0.3 + i * 0.12), cy - size * 0.3],
+          [cx + size * (0.22 + i * 0.12), cy + size * 0.3],
+        ],
+        "#fff3cf",
+        3,
+        0.7,
+      );
   });
 }
 
@@ -79,12 +116,29 @@ export function figure(sketch: Sketch, [x, y]: P2, tall: number, lean: number, h
   const neck: P2 = [x + lean * t, y - t * (0.84 - Math.abs(lean) * 0.3)];
   const limb = (from: P2, to: P2, wide: number): P2[] => {
     const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-    const k = (wide / Math.hypot(dx, dy)) / 2;
-    return [[from[0] - dy * k, from[1] + dx * k], [from[0] + dy * k, from[1] - dx * k], [to[0] + dy * k * 0.7, to[1] - dx * k * 0.7], [to[0] - dy * k * 0.7, to[1] + dx * k * 0.7]];
+    const k = wide / Math.hypot(dx, dy) / 2;
+    return [
+      [from[0] - dy * k, from[1] + dx * k],
+      [from[0] + dy * k, from[1] - dx * k],
+      [to[0] + dy * k * 0.7, to[1] - dx * k * 0.7],
+      [to[0] - dy * k * 0.7, to[1] + dx * k * 0.7],
+    ];
   };
-  for (const side of [-1, 1]) sketch.face([limb([hip[0] + side * t * 0.05, hip[1]], [x + side * t * 0.07, y], t * 0.12)], "#5d5a60");
+  for (const side of [-1, 1])
+    sketch.face([limb([hip[0] + side * t * 0.05, hip[1]], [x + side * t * 0.07, y], t * 0.12)], "#5d5a60");
   const [sx, sy] = [neck[0] + (hip[0] - neck[0]) * 0.12, neck[1] + (hip[1] - neck[1]) * 0.12];
-  sketch.face([[[hip[0] - t * 0.11, hip[1] + t * 0.12], [hip[0] + t * 0.11, hip[1] + t * 0.12], [sx + t * 0.12, sy + t * 0.02], [neck[0], neck[1]], [sx - t * 0.12, sy + t * 0.02]]], coat);
+  sketch.face(
+    [
+      [
+        [hip[0] - t * 0.11, hip[1] + t * 0.12],
+        [hip[0] + t * 0.11, hip[1] + t * 0.12],
+        [sx + t * 0.12, sy + t * 0.02],
+        [neck[0], neck[1]],
+        [sx - t * 0.12, sy + t * 0.02],
+      ],
+    ],
+    coat,
+  );
   const elbow: P2 = [(sx + hand[0]) / 2, (sy + hand[1]) / 2 + t * 0.05];
   sketch.face([limb([sx, sy + t * 0.03], elbow, t * 0.085)], coat);
   sketch.face([limb(elbow, hand, t * 0.07)], coat);

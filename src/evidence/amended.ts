@@ -27,7 +27,13 @@ export function changesOf(record: Record, about: Ref): Changed[] {
 
 /** What a sentence on a change rests on. */
 export function restsOnChange({ amendment, change }: Changed): Ref[] {
-  return [{ kind: "entry", id: amendment.entry }, { kind: "entry", id: amendment.by }, ...change.needs, ...refsIn(change.was), ...refsIn(change.is)];
+  return [
+    { kind: "entry", id: amendment.entry },
+    { kind: "entry", id: amendment.by },
+    ...change.needs,
+    ...refsIn(change.was),
+    ...refsIn(change.is),
+  ];
 }
 
 /** `hardener mass was 35.1 g, is 17.6 g` */
@@ -46,7 +52,8 @@ function changesIn(record: Record): ReadonlyMap<string, readonly Changed[]> {
   if (known) return known;
   const index = new Map<string, Changed[]>();
   for (const amendment of record.entries.flatMap((entry) => entry.amendments)) {
-    for (const change of amendment.changes) index.set(keyOf(change.about), [...(index.get(keyOf(change.about)) ?? []), { amendment, change }]);
+    for (const change of amendment.changes)
+      index.set(keyOf(change.about), [...(index.get(keyOf(change.about)) ?? []), { amendment, change }]);
   }
   made.set(record, index);
   return index;

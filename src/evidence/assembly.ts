@@ -11,7 +11,11 @@ interface Gathered {
   readonly minutes: ReadonlyMap<string, number>;
 }
 
-export function assemblyFile(book: Book, assembly: Assembly, { joints: files, holdPoints: holds, minutes }: Gathered): AssemblyFile {
+export function assemblyFile(
+  book: Book,
+  assembly: Assembly,
+  { joints: files, holdPoints: holds, minutes }: Gathered,
+): AssemblyFile {
   const inside = within(book, assembly.id);
   const of = <T>(map: ReadonlyMap<string, readonly T[]>): T[] => inside.flatMap(({ id }) => map.get(id) ?? []);
   const joints = inside.flatMap((one) => one.joints.map((joint) => joint.id));
@@ -30,7 +34,10 @@ export function assemblyFile(book: Book, assembly: Assembly, { joints: files, ho
   };
 }
 
-function countStates(joints: readonly string[], files: ReadonlyMap<string, JointFile>): { [state in JointState]: number } {
+function countStates(
+  joints: readonly string[],
+  files: ReadonlyMap<string, JointFile>,
+): { [state in JointState]: number } {
   const counts = { "not glued": 0, accepted: 0, pending: 0, unproven: 0, quarantined: 0, opened: 0 };
   for (const id of joints) {
     const file = files.get(id);

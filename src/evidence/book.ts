@@ -1,6 +1,20 @@
 /** The record with its indexes, made once, so that everything after it is one pass. */
 import type {
-  Assembly, Batch, Departure, Entry, HoldPoint, Inspection, JointSpec, Measurement, OpenItem, Piece, PieceTest, Recall, Record, Rejection, Rework,
+  Assembly,
+  Batch,
+  Departure,
+  Entry,
+  HoldPoint,
+  Inspection,
+  JointSpec,
+  Measurement,
+  OpenItem,
+  Piece,
+  PieceTest,
+  Recall,
+  Record,
+  Rejection,
+  Rework,
 } from "../record/types.ts";
 import { LocalTime } from "../reckoning/local-time.ts";
 import { Shop } from "./cure/shop.ts";
@@ -52,27 +66,52 @@ export function bookOf(record: Record): Book {
     holdPoints: byId(assemblies.flatMap((assembly) => assembly.holdPoints)),
     departures: byId(departures),
     openItems: byId(openItems),
-    tests: index(entries.flatMap((entry) => entry.tests), (test) => [test.piece]),
-    recalls: index(entries.flatMap((entry) => entry.recalls), (recall) => [recall.lot]),
-    rejections: index(entries.flatMap((entry) => entry.rejections), (rejection) => [rejection.batch]),
-    reworks: index(entries.flatMap((entry) => entry.reworks), (rework) => rework.joints),
+    tests: index(
+      entries.flatMap((entry) => entry.tests),
+      (test) => [test.piece],
+    ),
+    recalls: index(
+      entries.flatMap((entry) => entry.recalls),
+      (recall) => [recall.lot],
+    ),
+    rejections: index(
+      entries.flatMap((entry) => entry.rejections),
+      (rejection) => [rejection.batch],
+    ),
+    reworks: index(
+      entries.flatMap((entry) => entry.reworks),
+      (rework) => rework.joints,
+    ),
     batchesOfJoint: index(batches, (batch) => batch.joints),
-    inspections: index(entries.flatMap((entry) => entry.inspections), (inspection) => [inspection.holdPoint]),
+    inspections: index(
+      entries.flatMap((entry) => entry.inspections),
+      (inspection) => [inspection.holdPoint],
+    ),
     departuresOf: index(departures, (departure) => [departure.assembly]),
     openItemsOf: index(openItems, (item) => [item.assembly]),
     openItemsBefore: index(openItems, (item) => [item.before]),
-    measurementsOf: index(entries.flatMap((entry) => entry.measurements), (measurement) => [measurement.assembly]),
-    pairs: index(entries.flatMap((entry) => entry.measurements), ({ pair }) => [pair]),
+    measurementsOf: index(
+      entries.flatMap((entry) => entry.measurements),
+      (measurement) => [measurement.assembly],
+    ),
+    pairs: index(
+      entries.flatMap((entry) => entry.measurements),
+      ({ pair }) => [pair],
+    ),
     children: index(assemblies, (assembly) => [assembly.parent]),
     shop: new Shop(record.climate),
     clock: new LocalTime(record.aircraft.timeZone),
   };
 }
 
-const byId = <T extends { readonly id: string }>(things: readonly T[]): Map<string, T> => new Map(things.map((thing) => [thing.id, thing]));
+const byId = <T extends { readonly id: string }>(things: readonly T[]): Map<string, T> =>
+  new Map(things.map((thing) => [thing.id, thing]));
 
 /** Things by each of their keys, in the order given; a key named twice by one thing counts once, one that is missing not at all. */
-export function index<T>(things: readonly T[], keysOf: (thing: T) => readonly (string | undefined)[]): Map<string, T[]> {
+export function index<T>(
+  things: readonly T[],
+  keysOf: (thing: T) => readonly (string | undefined)[],
+): Map<string, T[]> {
   const map = new Map<string, T[]>();
   for (const thing of things) {
     for (const key of new Set(keysOf(thing))) {

@@ -17,5 +17,10 @@ export function creditOf(record: Record): CreditFile {
   const all = [...record.assemblies.values()].flatMap(({ tasks }) => tasks);
   const tasks = all.flatMap((task) => (task.credit === undefined ? [] : [{ ...task, credit: task.credit }]));
   const portion = majorPortion(tasks.map(({ credit }) => credit));
-  return { tasks, notApplicable: all.filter(({ credit }) => credit === undefined), ...(portion && { portion }), hours: sumBy(linesOf(record), ({ who }) => who) };
+  return {
+    tasks,
+    notApplicable: all.filter(({ credit }) => credit === undefined),
+    ...(portion && { portion }),
+    hours: sumBy(linesOf(record), ({ who }) => who),
+  };
 }

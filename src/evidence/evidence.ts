@@ -14,8 +14,16 @@ import type { BatchFile, Evidence, Finding, JointFile, PieceFile } from "./types
 
 export function reckon(record: Record): Evidence {
   const book = bookOf(record);
-  const batches = mapped(book.batches, (batch) => batchFile(book, batch, batch.pieces.map((piece) => pieceFile(book, batch, piece))));
-  const pieces = new Map([...batches.values()].flatMap((file) => file.pieces.map((one): [string, PieceFile] => [one.piece.id, one])));
+  const batches = mapped(book.batches, (batch) =>
+    batchFile(
+      book,
+      batch,
+      batch.pieces.map((piece) => pieceFile(book, batch, piece)),
+    ),
+  );
+  const pieces = new Map(
+    [...batches.values()].flatMap((file) => file.pieces.map((one): [string, PieceFile] => [one.piece.id, one])),
+  );
   const joints = mapped(book.joints, (joint) => jointFile(book, joint, batches));
   const pairs = pairFiles(book);
   const holdPoints = mapped(book.holdPoints, (holdPoint) => holdPointFile(book, holdPoint, { joints, batches, pairs }));
@@ -35,12 +43,17 @@ export function reckon(record: Record): Evidence {
   };
 }
 
-const mapped = <T, U>(map: ReadonlyMap<string, T>, make: (thing: T) => U): Map<string, U> => new Map([...map].map(([id, thing]) => [id, make(thing)]));
+const mapped = <T, U>(map: ReadonlyMap<string, T>, make: (thing: T) => U): Map<string, U> =>
+  new Map([...map].map(([id, thing]) => [id, make(thing)]));
 
 /** Of batches with their pieces, then of joints, each in the order of ids. */
 function allFindings(batches: ReadonlyMap<string, BatchFile>, joints: ReadonlyMap<string, JointFile>): Finding[] {
-  const ofBatches = inOrder(batches).flatMap((file) => [...file.findings, ...file.pieces.flatMap((piece) => piece.findings)]);
+  const ofBatches = inOrder(batches).flatMap((file) => [
+    ...file.findings,
+    ...file.pieces.flatMap((piece) => piece.findings),
+  ]);
   return [...ofBatches, ...inOrder(joints).flatMap((file) => file.findings)];
 }
 
-const inOrder = <T>(map: ReadonlyMap<string, T>): T[] => [...map].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, thing]) => thing);
+const inOrder = <T>(map: ReadonlyMap<string, T>): T[] =>
+  [...map].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, thing]) => thing);

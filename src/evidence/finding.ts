@@ -17,14 +17,16 @@ export interface Said {
 
 export type Finder = (rule: RuleId, severity: Severity, said: Said) => Finding;
 
-export const finder = (about: Ref, restsOn: readonly Ref[]): Finder => (rule, severity, { sentence, limit, alsoOn = [] }) => ({
-  rule,
-  severity,
-  about,
-  sentence,
-  ...(limit === undefined ? {} : { limit }),
-  restsOn: distinct([about, ...restsOn, ...alsoOn]),
-});
+export const finder =
+  (about: Ref, restsOn: readonly Ref[]): Finder =>
+  (rule, severity, { sentence, limit, alsoOn = [] }) => ({
+    rule,
+    severity,
+    about,
+    sentence,
+    ...(limit === undefined ? {} : { limit }),
+    restsOn: distinct([about, ...restsOn, ...alsoOn]),
+  });
 
 export function distinct(refs: readonly Ref[]): Ref[] {
   const seen = new Set<string>();

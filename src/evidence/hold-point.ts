@@ -40,11 +40,17 @@ function stateOf(last: Inspection | undefined, needs: readonly Need[], changes: 
   return needs.length > 0 ? "ahead" : "ready";
 }
 
-function scopeOf(book: Book, holdPoint: HoldPoint, inside: readonly Assembly[], known: Known & { readonly asked: readonly string[] }): Scope {
+function scopeOf(
+  book: Book,
+  holdPoint: HoldPoint,
+  inside: readonly Assembly[],
+  known: Known & { readonly asked: readonly string[] },
+): Scope {
   const measurements = inside.flatMap((assembly) => book.measurementsOf.get(assembly.id) ?? []);
   const pairs = [...new Set(measurements.flatMap(({ pair }) => pair ?? []))].flatMap((id) => known.pairs.get(id) ?? []);
   return {
-    measurements, pairs,
+    measurements,
+    pairs,
     joints: known.asked.flatMap((id) => known.joints.get(id) ?? []),
     batches: known.batches,
     openItems: openItemsBefore(book, holdPoint, inside),
@@ -67,59 +73,126 @@ function jointNeed(file: JointFile): Need[] {
   const about: Ref = { kind: "joint", id: file.joint.id };
   const told = file.findings.filter((finding) => finding.severity !== "meets" && finding.severity !== "caution");
   const sentence = [`Joint ${file.joint.id} is ${file.state}.`, ...told.map((finding) => finding.sentence)].join(" ");
-  return [{ about, sentence, ...JOINT_NEEDS[file.state], restsOn: distinct([about, ...told.flatMap((finding) => finding.restsOn)]) }];
+  return [
+    {
+      about,
+      sentence,
+      ...JOINT_NEEDS[file.state],
+      restsOn: distinct([about, ...told.flatMap((finding) => finding.restsOn)]),
+    },
+  ];
 }
 
 /** Open items that name this hold point, or its kind from this assembly or from within it, closed or not. */
 function openItemsBefore(book: Book, holdPoint: HoldPoint, inside: readonly Assembly[]): OpenItem[] {
   const named = book.openItemsBefore.get(holdPoint.id) ?? [];
-  const ofKind = inside.flatMap((assembly) => (book.openItemsOf.get(assembly.id) ?? []).filter((item) => item.before === holdPoint.kind));
+  const ofKind = inside.flatMap((assembly) =>
+    (book.openItemsOf.get(assembly.id) ?? []).filter((item) => item.before === holdPoint.kind),
+  );
   return [...new Set([...named, ...ofKind])];
 }
 
 function openItemNeed(item: OpenItem): Need {
   const about: Ref = { kind: "open item", id: item.id };
-  return { about, sentence: `${item.id} is open since ${item.day}: ${ended(item.what)}`, needs: "do it and close it in an entry", blocks: true, restsOn: [about, entry(item.entry)] };
+  return {
+    about,
+    sentence: `${item.id} is open since ${item.day}: ${ended(item.what)}`,
+    needs: "do it and close it in an entry",
+    blocks: true,
+    restsOn: [about, entry(item.entry)],
+  };
 }
 
 /** Departures of these assemblies, and those that their measurements name, accepted or not. */
 function departuresIn(book: Book, inside: readonly Assembly[], measurements: readonly Measurement[]): Departure[] {
   const own = inside.flatMap((assembly) => book.departuresOf.get(assembly.id) ?? []);
-  const named = measurements.flatMap(({ departure }) => (departure === undefined ? [] : (book.departures.get(departure) ?? [])));
+  const named = measurements.flatMap(({ departure }) =>
+    departure === undefined ? [] : (book.departures.get(departure) ?? []),
+  );
   return [...new Set([...own, ...named])];
 }
 
 function departureNeed(departure: Departure): Need {
   const about: Ref = { kind: "departure", id: departure.id };
   const sentence = `Departure ${departure.id} of ${departure.day} is not accepted: ${ended(departure.what)}`;
-  return { about, sentence, needs: "have it accepted, and note by whom", blocks: true, restsOn: [about, entry(departure.entry)] };
+  return {
+    about,
+    sentence,
+    needs: "have it accepted, and note by whom",
+    blocks: true,
+    restsOn: [about, entry(departure.entry)],
+  };
 }
 
 function measurementNeed(book: Book, measurement: Measurement): Need[] {
   const { verdict, again } = measurementFile(book, measurement);
   if (measurement.departure !== undefined || verdict !== "out" || again) return [];
   const sentence = `${measurement.what} measures ${measurement.found.typed}, outside ${askedOf(measurement)}.`;
-  return [{ about: entry(measurement.entry), sentence, needs: "mend it and measure again, or note it as a departure", blocks: true, restsOn: [entry(measurement.entry)] }];
+  return [
+    {
+      about: entry(measurement.entry),
+      sentence,
+      needs: "mend it and measure again, or note it as a departure",
+      blocks: true,
+      restsOn: [entry(measurement.entry)],
+    },
+  ];
 }
 
 /** A pair is answered for by a departure that either side names. */
 function pairNeed(pair: PairFile): Need[] {
   const [first] = pair.now;
-  const last = pair.now.map((one) => one.entry).sort().at(-1);
+  const last = pair.now
+    .map((one) => one.entry)
+    .sort()
+    .at(-1);
   if (!first || last === undefined || pair.now.some(({ departure }) => departure !== undefined)) return [];
   const restsOn = distinct(entriesOf(pair));
-  if (pair.verdict === "out") return [{ about: entry(last), sentence: pairSentence(pair), needs: "mend it and measure again, or note it as a departure", blocks: true, restsOn }];
+  if (pair.verdict === "out")
+    return [
+      {
+        about: entry(last),
+        sentence: pairSentence(pair),
+        needs: "mend it and measure again, or note it as a departure",
+        blocks: true,
+        restsOn,
+      },
+    ];
   if (pair.verdict !== "one side") return [];
-  return [{ about: entry(last), sentence: `Of ${pair.id} only the ${first.side} side is measured.`, needs: "measure the other side", blocks: false, restsOn }];
+  return [
+    {
+      about: entry(last),
+      sentence: `Of ${pair.id} only the ${first.side} side is measured.`,
+      needs: "measure the other side",
+      blocks: false,
+      restsOn,
+    },
+  ];
 }
 
 function reopenedNeed(signed: Inspection): Need {
   const about: Ref = { kind: "hold point", id: signed.holdPoint };
-  return { about, sentence: `It was signed on ${signed.day}, and what was looked at has changed since.`, needs: "have it looked at again, with what has changed", blocks: true, restsOn: [about, entry(signed.entry)] };
+  return {
+    about,
+    sentence: `It was signed on ${signed.day}, and what was looked at has changed since.`,
+    needs: "have it looked at again, with what has changed",
+    blocks: true,
+    restsOn: [about, entry(signed.entry)],
+  };
 }
 
 function inspectionNeed(last: Inspection | undefined): Need[] {
   if (last?.result !== "not signed") return [];
-  const sentence = ended(`It was looked at on ${last.day} and not signed${last.remarks === undefined ? "" : `: ${last.remarks}`}`);
-  return [{ about: { kind: "hold point", id: last.holdPoint }, sentence, needs: "answer what was found and have it looked at again", blocks: true, restsOn: [{ kind: "hold point", id: last.holdPoint }, entry(last.entry)] }];
+  const sentence = ended(
+    `It was looked at on ${last.day} and not signed${last.remarks === undefined ? "" : `: ${last.remarks}`}`,
+  );
+  return [
+    {
+      about: { kind: "hold point", id: last.holdPoint },
+      sentence,
+      needs: "answer what was found and have it looked at again",
+      blocks: true,
+      restsOn: [{ kind: "hold point", id: last.holdPoint }, entry(last.entry)],
+    },
+  ];
 }

@@ -45,15 +45,22 @@ export const linesOf = (record: Record): WorkedLine[] =>
   record.entries.flatMap((entry) => entry.hours.map((line) => ({ ...line, day: entry.day, entry: entry.id })));
 
 /** Minutes of each assembly's own lines. */
-export const minutesByAssembly = (record: Record): Map<string, number> => sumBy(linesOf(record), (line) => line.assembly);
+export const minutesByAssembly = (record: Record): Map<string, number> =>
+  sumBy(linesOf(record), (line) => line.assembly);
 
 const cut = (lines: readonly Worked[]): Cut => ({ minutes: total(lines), over: cumulative(lines) });
 
-const cuts = (groups: ReadonlyMap<string, readonly Worked[]>): Map<string, Cut> => new Map([...groups].map(([key, lines]) => [key, cut(lines)]));
+const cuts = (groups: ReadonlyMap<string, readonly Worked[]>): Map<string, Cut> =>
+  new Map([...groups].map(([key, lines]) => [key, cut(lines)]));
 
 function assembliesOf(record: Record, lines: readonly WorkedLine[]): Map<string, { own: Cut; within: Cut }> {
   const book = bookOf(record);
   const own = groupBy(lines, (line) => line.assembly);
   const of = (id: string): WorkedLine[] => own.get(id) ?? [];
-  return new Map([...record.assemblies.keys()].map((id) => [id, { own: cut(of(id)), within: cut(within(book, id).flatMap((one) => of(one.id))) }]));
+  return new Map(
+    [...record.assemblies.keys()].map((id) => [
+      id,
+      { own: cut(of(id)), within: cut(within(book, id).flatMap((one) => of(one.id))) },
+    ]),
+  );
 }

@@ -21,7 +21,15 @@ export function jointFile(book: Book, joint: JointSpec, files: ReadonlyMap<strin
   const c: JointCase = { now, superseded, reworks, lots, recalls: lots.flatMap((lot) => book.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
-  return { joint, state: stateOf(c), findings: findingsOf(c, find), batches: ids(batches), superseded: ids(superseded), reworks, lots };
+  return {
+    joint,
+    state: stateOf(c),
+    findings: findingsOf(c, find),
+    batches: ids(batches),
+    superseded: ids(superseded),
+    reworks,
+    lots,
+  };
 }
 
 /** Batches of the entry of the last rework, or of a later one, are in the joint now; a rework comes before the batches of its own entry. */
@@ -41,7 +49,12 @@ function stateOf({ now, superseded, recalls }: JointCase): JointState {
   return verdicts.has("pending") ? "pending" : "accepted";
 }
 
-const SEVERITY: { readonly [verdict in BatchVerdict]: Severity } = { accepted: "meets", pending: "waits", unproven: "unproven", rejected: "rejects" };
+const SEVERITY: { readonly [verdict in BatchVerdict]: Severity } = {
+  accepted: "meets",
+  pending: "waits",
+  unproven: "unproven",
+  rejected: "rejects",
+};
 
 function findingsOf(c: JointCase, find: Finder): Finding[] {
   return [...reworked(c, find), ...glued(c, find), ...recalled(c, find)];
@@ -49,19 +62,29 @@ function findingsOf(c: JointCase, find: Finder): Finding[] {
 
 function reworked({ reworks }: JointCase, find: Finder): Finding[] {
   return reworks.map((rework) =>
-    find("joint-glued", "caution", { sentence: `Opened for rework on ${rework.day}: ${ended(rework.why)}`, alsoOn: [{ kind: "entry", id: rework.entry }] }),
+    find("joint-glued", "caution", {
+      sentence: `Opened for rework on ${rework.day}: ${ended(rework.why)}`,
+      alsoOn: [{ kind: "entry", id: rework.entry }],
+    }),
   );
 }
 
 function glued({ now, superseded }: JointCase, find: Finder): Finding[] {
   if (now.length === 0) {
-    const sentence = superseded.length === 0 ? "No batch has gone into it." : "It has not been glued again since it was opened.";
+    const sentence =
+      superseded.length === 0 ? "No batch has gone into it." : "It has not been glued again since it was opened.";
     return [find("joint-glued", "waits", { sentence })];
   }
   return now.map(({ batch, verdict }) => {
     const rule = verdict === "rejected" ? "joint-quarantine" : "joint-glued";
-    const alsoOn = [{ kind: "batch", id: batch.id }, { kind: "entry", id: batch.entry }] as const;
-    return find(rule, SEVERITY[verdict], { sentence: `Batch ${batch.id}, glued on ${batch.day}, is ${verdict}.`, alsoOn });
+    const alsoOn = [
+      { kind: "batch", id: batch.id },
+      { kind: "entry", id: batch.entry },
+    ] as const;
+    return find(rule, SEVERITY[verdict], {
+      sentence: `Batch ${batch.id}, glued on ${batch.day}, is ${verdict}.`,
+      alsoOn,
+    });
   });
 }
 
@@ -74,7 +97,10 @@ function recalled({ now, recalls }: JointCase, find: Finder): Finding[] {
       alsoOn: [
         { kind: "lot", id: recall.lot },
         { kind: "entry", id: recall.entry },
-        ...holding.flatMap((batch) => [{ kind: "batch", id: batch.id } as const, { kind: "entry", id: batch.entry } as const]),
+        ...holding.flatMap((batch) => [
+          { kind: "batch", id: batch.id } as const,
+          { kind: "entry", id: batch.entry } as const,
+        ]),
       ],
     });
   });

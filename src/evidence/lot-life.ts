@@ -13,5 +13,7 @@ export function lastDay(lot: Lot, adhesive: Adhesive | undefined): LastDay | und
   if (lot.expiry !== undefined) return { day: lot.expiry, text: `used by ${lot.expiry}`, from: FROM_RECORD };
   const shelfLife = adhesive?.shelfLife;
   const day = shelfLife && addDays(lot.received, Math.floor(shelfLife.value / 86_400 + 1e-9));
-  return day === undefined || !shelfLife || !adhesive ? undefined : { day, text: `shelf life ${shelfLife.typed} from ${lot.received}`, from: sheetOf(adhesive) };
+  return day === undefined || !shelfLife || !adhesive
+    ? undefined
+    : { day, text: `shelf life ${shelfLife.typed} from ${lot.received}`, from: sheetOf(adhesive) };
 }

@@ -36,6 +36,8 @@ function lotFile(book: Book, uses: Uses, files: ReadonlyMap<string, JointFile>, 
     joints,
     formerJoints: touched.filter((file) => !holding.has(file)).map((file) => file.joint.id),
     assemblies: [...new Set([...holding].map((file) => file.joint.assembly))],
-    holdPoints: [...new Set(joints.flatMap((joint) => (uses.holdPointsOfJoint.get(joint) ?? []).map((file) => file.holdPoint.id)))],
+    holdPoints: [
+      ...new Set(joints.flatMap((joint) => (uses.holdPointsOfJoint.get(joint) ?? []).map((file) => file.holdPoint.id))),
+    ],
   };
 }

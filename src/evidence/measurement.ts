@@ -28,7 +28,13 @@ function measuredAgain(book: Book, out: Measurement): Measurement | undefined {
   const limits = limitsOf(out);
   return (book.measurementsOf.get(out.assembly) ?? []).find((one) => {
     const same = limitsOf(one);
-    return one.what === out.what && orderOf(book, one.entry) > orderOf(book, out.entry) && same?.least === limits?.least && same?.most === limits?.most && verdictOf(one) === "within";
+    return (
+      one.what === out.what &&
+      orderOf(book, one.entry) > orderOf(book, out.entry) &&
+      same?.least === limits?.least &&
+      same?.most === limits?.most &&
+      verdictOf(one) === "within"
+    );
   });
 }
 

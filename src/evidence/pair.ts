@@ -20,9 +20,18 @@ function pairFile(id: string, measurements: readonly Measurement[]): PairFile {
   const now = [first, second].filter((one) => one !== undefined);
   const difference = first && second && first.found.value - second.found.value;
   return {
-    id, now,
+    id,
+    now,
     before: measurements.filter((one) => !now.includes(one)),
-    ...(tolerance && { tolerance }), ...(difference !== undefined && { difference }),
-    verdict: difference === undefined ? "one side" : tolerance === undefined ? "no tolerance" : atMost(Math.abs(difference), tolerance.value) ? "within" : "out",
+    ...(tolerance && { tolerance }),
+    ...(difference !== undefined && { difference }),
+    verdict:
+      difference === undefined
+        ? "one side"
+        : tolerance === undefined
+          ? "no tolerance"
+          : atMost(Math.abs(difference), tolerance.value)
+            ? "within"
+            : "out",
   };
 }

@@ -1,7 +1,16 @@
 /** Every rule that findings name. The words are those of the about page: what is asked, and what follows. */
 import {
   EQUIVALENT_AGE,
-  AC_43_13_MIXING, AC_43_13_SAMPLE, FROM_PROCEDURE, FROM_RECORD, FROM_SHEET, GUARDED_ACCEPTANCE, HANDBOOK_MOISTURE, PAINT_RULE, STATICS, TRACE,
+  AC_43_13_MIXING,
+  AC_43_13_SAMPLE,
+  FROM_PROCEDURE,
+  FROM_RECORD,
+  FROM_SHEET,
+  GUARDED_ACCEPTANCE,
+  HANDBOOK_MOISTURE,
+  PAINT_RULE,
+  STATICS,
+  TRACE,
 } from "./sources.ts";
 import type { Rule, Source } from "./types.ts";
 
@@ -87,7 +96,7 @@ const byId = {
     "A batch that the builder rejects is rejected, whatever its pieces show.",
     FROM_RECORD,
   ),
-  "amended": rule(
+  amended: rule(
     "Amended",
     "What was written down wrong is put right in a later entry, which says why. Everything is reckoned from what stands now, on the day it was first " +
       "written down for; what was written first stays readable. It is a caution and decides nothing by itself.",
@@ -115,7 +124,7 @@ const byId = {
       "the days count, which is a caution.",
     EQUIVALENT_AGE,
   ),
-  "overlap": rule(
+  overlap: rule(
     "A shape that can show a weak glue line",
     "The overlap in thicknesses lies within the procedure's limits. Outside them the wood would give way however good or bad the glue is: inconclusive.",
     STATICS,
@@ -126,8 +135,12 @@ const byId = {
       "not tried: inconclusive.",
     FROM_PROCEDURE,
   ),
-  "piece-timber": rule("Timber of the piece", "The timber that the piece was made from has not been recalled. Else it is a caution.", TRACE),
-  "stock": rule(
+  "piece-timber": rule(
+    "Timber of the piece",
+    "The timber that the piece was made from has not been recalled. Else it is a caution.",
+    TRACE,
+  ),
+  stock: rule(
     "No more used than came",
     "What the batches took of a lot of adhesive, or what was cut from a lot of timber, is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",
     TRACE,

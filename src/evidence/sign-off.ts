@@ -3,7 +3,18 @@
  * entry itself counts as seen. A joint that is not accepted now counts whenever that came about, so that a signature never outlives its ground.
  */
 import { ended, list } from "../reckoning/figure.ts";
-import type { Batch, Departure, Inspection, Measurement, OpenItem, PieceTest, Recall, Ref, Rejection, Rework } from "../record/types.ts";
+import type {
+  Batch,
+  Departure,
+  Inspection,
+  Measurement,
+  OpenItem,
+  PieceTest,
+  Recall,
+  Ref,
+  Rejection,
+  Rework,
+} from "../record/types.ts";
 import { changeSentence, changesOf, restsOnChange } from "./amended.ts";
 import { must, orderOf, type Book } from "./book.ts";
 import { distinct } from "./finding.ts";
@@ -24,11 +35,17 @@ export function changesSince(book: Book, signed: Inspection, scope: Scope): Chan
   const at = orderOf(book, signed.entry);
   const isLater = ({ entry }: { readonly entry: string }): boolean => orderOf(book, entry) > at;
   const told = [
-    ...gluedLater(book, scope).filter(({ fact }) => isLater(fact)), ...openedLater(book, scope).filter(({ fact }) => isLater(fact)),
-    ...takenBack(book, scope).filter(({ fact }) => isLater(fact)), ...failedLater(scope).filter(({ fact }) => isLater(fact)),
-    ...amendedLater(book, scope).filter(({ fact }) => isLater(fact)), ...putLater(scope).filter(({ fact }) => isLater(fact)), ...measuredOut(book, scope).filter(({ fact }) => isLater(fact)),
+    ...gluedLater(book, scope).filter(({ fact }) => isLater(fact)),
+    ...openedLater(book, scope).filter(({ fact }) => isLater(fact)),
+    ...takenBack(book, scope).filter(({ fact }) => isLater(fact)),
+    ...failedLater(scope).filter(({ fact }) => isLater(fact)),
+    ...amendedLater(book, scope).filter(({ fact }) => isLater(fact)),
+    ...putLater(scope).filter(({ fact }) => isLater(fact)),
+    ...measuredOut(book, scope).filter(({ fact }) => isLater(fact)),
   ];
-  const inOrder = told.map(({ fact, change }) => ({ at: orderOf(book, fact.entry), change })).sort((a, b) => a.at - b.at);
+  const inOrder = told
+    .map(({ fact, change }) => ({ at: orderOf(book, fact.entry), change }))
+    .sort((a, b) => a.at - b.at);
   return [...inOrder.map(({ change }) => change), ...scope.joints.flatMap(notAccepted)];
 }
 
@@ -38,7 +55,10 @@ interface Told {
 }
 
 function told(about: Ref, fact: { readonly entry: string }, sentence: string, alsoOn: readonly Ref[] = []): Told {
-  return { fact, change: { about, sentence, restsOn: distinct([about, { kind: "entry", id: fact.entry }, ...alsoOn]) } };
+  return {
+    fact,
+    change: { about, sentence, restsOn: distinct([about, { kind: "entry", id: fact.entry }, ...alsoOn]) },
+  };
 }
 
 /** Things of the scope's joints, each once, with the joints that it touches. */
@@ -58,57 +78,106 @@ const named = (joints: readonly string[]): string => `${joints.length === 1 ? "j
 
 function gluedLater(book: Book, { joints }: Scope): Told[] {
   const batches = byThing<Batch>(joints, ({ joint }) => book.batchesOfJoint.get(joint.id) ?? []);
-  return [...batches].map(([batch, into]) => told({ kind: "batch", id: batch.id }, batch, `Batch ${batch.id} was glued into ${named(into)} on ${batch.day}.`));
+  return [...batches].map(([batch, into]) =>
+    told({ kind: "batch", id: batch.id }, batch, `Batch ${batch.id} was glued into ${named(into)} on ${batch.day}.`),
+  );
 }
 
 function openedLater(book: Book, { joints }: Scope): Told[] {
   const reworks = byThing<Rework>(joints, ({ joint }) => book.reworks.get(joint.id) ?? []);
-  return [...reworks].map(([rework, of]) => told({ kind: "entry", id: rework.entry }, rework, `Glue was taken out of ${named(of)} on ${rework.day}: ${ended(rework.why)}`));
+  return [...reworks].map(([rework, of]) =>
+    told(
+      { kind: "entry", id: rework.entry },
+      rework,
+      `Glue was taken out of ${named(of)} on ${rework.day}: ${ended(rework.why)}`,
+    ),
+  );
 }
 
 function takenBack(book: Book, { joints }: Scope): Told[] {
   const recalls = byThing<Recall>(joints, ({ lots }) => lots.flatMap((lot) => book.recalls.get(lot) ?? []));
-  const rejections = byThing<Rejection>(joints, ({ batches }) => batches.flatMap((batch) => book.rejections.get(batch) ?? []));
+  const rejections = byThing<Rejection>(joints, ({ batches }) =>
+    batches.flatMap((batch) => book.rejections.get(batch) ?? []),
+  );
   return [
-    ...[...recalls].map(([recall, of]) => told({ kind: "lot", id: recall.lot }, recall, `Lot ${recall.lot}, which is in ${named(of)}, was recalled on ${recall.day}: ${ended(recall.why)}`, ways(book, recall.lot, of))),
-    ...[...rejections].map(([rejection, of]) => told({ kind: "batch", id: rejection.batch }, rejection, `Batch ${rejection.batch}, which is in ${named(of)}, was rejected on ${rejection.day}: ${ended(rejection.why)}`)),
+    ...[...recalls].map(([recall, of]) =>
+      told(
+        { kind: "lot", id: recall.lot },
+        recall,
+        `Lot ${recall.lot}, which is in ${named(of)}, was recalled on ${recall.day}: ${ended(recall.why)}`,
+        ways(book, recall.lot, of),
+      ),
+    ),
+    ...[...rejections].map(([rejection, of]) =>
+      told(
+        { kind: "batch", id: rejection.batch },
+        rejection,
+        `Batch ${rejection.batch}, which is in ${named(of)}, was rejected on ${rejection.day}: ${ended(rejection.why)}`,
+      ),
+    ),
   ];
 }
 
 /** The batches by which a lot came into joints: an edition that hides one must not tell that the lot is in them. */
 function ways(book: Book, lot: string, joints: readonly string[]): Ref[] {
-  const batches = joints.flatMap((id) => book.batchesOfJoint.get(id) ?? []).filter(({ resin, hardener, timber }) => [resin?.lot, hardener?.lot, ...timber].includes(lot));
+  const batches = joints
+    .flatMap((id) => book.batchesOfJoint.get(id) ?? [])
+    .filter(({ resin, hardener, timber }) => [resin?.lot, hardener?.lot, ...timber].includes(lot));
   return batches.map(({ id }) => ({ kind: "batch", id }));
 }
 
 function failedLater({ joints, batches }: Scope): Told[] {
-  const tests = byThing<PieceTest>(joints, (file) => file.batches.flatMap((id) => must(batches, id, "batch").pieces)
-    .flatMap(({ piece, test, verdict }) => (test && verdict === "fail" && piece.trial === undefined ? [test] : [])));
-  return [...tests].map(([test, of]) => told({ kind: "piece", id: test.piece }, test, `Test piece ${test.piece}, for ${named(of)}, failed on ${test.day}.`));
+  const tests = byThing<PieceTest>(joints, (file) =>
+    file.batches
+      .flatMap((id) => must(batches, id, "batch").pieces)
+      .flatMap(({ piece, test, verdict }) => (test && verdict === "fail" && piece.trial === undefined ? [test] : [])),
+  );
+  return [...tests].map(([test, of]) =>
+    told({ kind: "piece", id: test.piece }, test, `Test piece ${test.piece}, for ${named(of)}, failed on ${test.day}.`),
+  );
 }
 
 /** Facts that the signature rested on and that were written down anew, whatever came of it. */
 function amendedLater({ record }: Book, { joints, batches, departures, openItems, measurements }: Scope): Told[] {
   const glue = [...byThing(joints, (file) => file.batches.map((id) => must(batches, id, "batch"))).keys()];
   const things: Ref[] = [
-    ...glue.flatMap(({ batch, pieces }): Ref[] => [{ kind: "batch", id: batch.id }, ...pieces.map(({ piece }): Ref => ({ kind: "piece", id: piece.id }))]),
-    ...departures.map(({ id }): Ref => ({ kind: "departure", id })), ...openItems.map(({ id }): Ref => ({ kind: "open item", id })),
+    ...glue.flatMap(({ batch, pieces }): Ref[] => [
+      { kind: "batch", id: batch.id },
+      ...pieces.map(({ piece }): Ref => ({ kind: "piece", id: piece.id })),
+    ]),
+    ...departures.map(({ id }): Ref => ({ kind: "departure", id })),
+    ...openItems.map(({ id }): Ref => ({ kind: "open item", id })),
   ];
   const measured = new Set(measurements.map(({ entry, what }) => `${entry} Measurement: ${what}`));
   const entries = [...new Set(measurements.map(({ entry }) => entry))];
   return [
     ...things.flatMap((thing) => changesOf(record, thing)),
-    ...entries.flatMap((id) => changesOf(record, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`))),
+    ...entries.flatMap((id) =>
+      changesOf(record, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`)),
+    ),
   ].map((changed) => {
     const { amendment, change } = changed;
-    return told(change.about, { entry: amendment.by }, `Amended on ${amendment.day}: ${changeSentence(change)}, because: ${ended(amendment.why)}`, restsOnChange(changed));
+    return told(
+      change.about,
+      { entry: amendment.by },
+      `Amended on ${amendment.day}: ${changeSentence(change)}, because: ${ended(amendment.why)}`,
+      restsOnChange(changed),
+    );
   });
 }
 
 function putLater({ departures, openItems }: Scope): Told[] {
   return [
-    ...departures.map((one) => told({ kind: "departure", id: one.id }, one, `Departure ${one.id} was noted on ${one.day}: ${ended(one.what)}`)),
-    ...openItems.map((one) => told({ kind: "open item", id: one.id }, one, `Open item ${one.id} was raised on ${one.day}, to be done before it: ${ended(one.what)}`)),
+    ...departures.map((one) =>
+      told({ kind: "departure", id: one.id }, one, `Departure ${one.id} was noted on ${one.day}: ${ended(one.what)}`),
+    ),
+    ...openItems.map((one) =>
+      told(
+        { kind: "open item", id: one.id },
+        one,
+        `Open item ${one.id} was raised on ${one.day}, to be done before it: ${ended(one.what)}`,
+      ),
+    ),
   ];
 }
 
@@ -116,7 +185,13 @@ function measuredOut(book: Book, { measurements, pairs }: Scope): Told[] {
   const out = measurements.filter((one) => measurementFile(book, one).verdict === "out");
   const apart = pairs.filter(({ verdict }) => verdict === "out");
   return [
-    ...out.map((one) => told({ kind: "entry", id: one.entry }, one, `${one.what} was measured as ${one.found.typed}, outside ${askedOf(one)}.`)),
+    ...out.map((one) =>
+      told(
+        { kind: "entry", id: one.entry },
+        one,
+        `${one.what} was measured as ${one.found.typed}, outside ${askedOf(one)}.`,
+      ),
+    ),
     ...apart.flatMap((pair) => {
       const [last] = [...pair.now].sort((a, b) => orderOf(book, b.entry) - orderOf(book, a.entry));
       return last ? [told({ kind: "entry", id: last.entry }, last, pairSentence(pair), entriesOf(pair))] : [];
@@ -126,7 +201,10 @@ function measuredOut(book: Book, { measurements, pairs }: Scope): Told[] {
 
 /** The entries that a sentence on a pair rests on. */
 export function entriesOf({ now, tolerance }: PairFile): Ref[] {
-  return [...now.map(({ entry }) => entry), ...(tolerance ? [tolerance.entry] : [])].map((id) => ({ kind: "entry", id }));
+  return [...now.map(({ entry }) => entry), ...(tolerance ? [tolerance.entry] : [])].map((id) => ({
+    kind: "entry",
+    id,
+  }));
 }
 
 /** What was found on both sides and how far they may differ. */

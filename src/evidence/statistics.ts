@@ -21,10 +21,12 @@ export function reckonStatistics(record: Record, evidence: Pick<Evidence, "batch
 
 /** In the order in which they were mixed; those without a time come last on their day. */
 function inTime(record: Record, { batches }: Pick<Evidence, "batches">): BatchFile[] {
-  const timed = record.entries.flatMap((entry) => entry.batches.flatMap((batch) => {
-    const file = batches.get(batch.id);
-    return file === undefined ? [] : [{ file, at: batch.mixed?.epoch ?? entry.dayEnd }];
-  }));
+  const timed = record.entries.flatMap((entry) =>
+    entry.batches.flatMap((batch) => {
+      const file = batches.get(batch.id);
+      return file === undefined ? [] : [{ file, at: batch.mixed?.epoch ?? entry.dayEnd }];
+    }),
+  );
   return timed.sort((a, b) => a.at - b.at).map(({ file }) => file);
 }
 
@@ -33,12 +35,14 @@ interface Broken {
   readonly piece: PieceFile;
 }
 
-const piecesOf = (files: readonly BatchFile[]): Broken[] => files.flatMap((batch) => batch.pieces.map((piece) => ({ batch, piece })));
+const piecesOf = (files: readonly BatchFile[]): Broken[] =>
+  files.flatMap((batch) => batch.pieces.map((piece) => ({ batch, piece })));
 
 function alikeOf({ batch, piece: { piece } }: Broken): Alike {
   const { trial, preparation } = piece;
   return {
-    adhesive: batch.batch.adhesive, procedure: piece.procedure,
+    adhesive: batch.batch.adhesive,
+    procedure: piece.procedure,
     ...(trial === undefined ? {} : { trial }),
     ...(preparation === undefined ? {} : { preparation }),
   };
@@ -56,13 +60,16 @@ function shares(files: readonly BatchFile[]): SharePassed[] {
 }
 
 function shareOf(alike: Alike, group: readonly Broken[]): SharePassed {
-  const count = (...verdicts: readonly PieceFile["verdict"][]): number => group.filter(({ piece }) => verdicts.includes(piece.verdict)).length;
+  const count = (...verdicts: readonly PieceFile["verdict"][]): number =>
+    group.filter(({ piece }) => verdicts.includes(piece.verdict)).length;
   const passed = count("pass");
   const failed = count("fail");
   const interval = exactInterval(passed, passed + failed);
   const atLeast = exactLowerBound(passed, passed + failed);
   return {
-    ...alike, passed, failed,
+    ...alike,
+    passed,
+    failed,
     batches: new Set(group.map(({ batch }) => batch.batch.id)).size,
     silent: count("inconclusive", "too early"),
     notBroken: count("not broken"),
@@ -72,8 +79,15 @@ function shareOf(alike: Alike, group: readonly Broken[]): SharePassed {
 }
 
 function ratios(files: readonly BatchFile[]): BatchSeries[] {
-  const mixed = files.flatMap(({ batch, ratio }) => (ratio === undefined ? [] : [{ adhesive: batch.adhesive, by: ratio.by, point: { batch: batch.id, day: batch.day, value: ratio.error } }]));
-  return seriesOf(groupBy(mixed, ({ adhesive, by }) => keyOf(adhesive, by)), ({ adhesive, by }) => ({ quantity: "ratio error", adhesive, by }));
+  const mixed = files.flatMap(({ batch, ratio }) =>
+    ratio === undefined
+      ? []
+      : [{ adhesive: batch.adhesive, by: ratio.by, point: { batch: batch.id, day: batch.day, value: ratio.error } }],
+  );
+  return seriesOf(
+    groupBy(mixed, ({ adhesive, by }) => keyOf(adhesive, by)),
+    ({ adhesive, by }) => ({ quantity: "ratio error", adhesive, by }),
+  );
 }
 
 function stresses(files: readonly BatchFile[]): BatchSeries[] {
@@ -86,7 +100,10 @@ function stresses(files: readonly BatchFile[]): BatchSeries[] {
     const { id, day, adhesive } = batch.batch;
     return [{ adhesive, procedure: piece.piece.procedure, point: { batch: id, day, value, pieces: group.length } }];
   });
-  return seriesOf(groupBy(means, ({ adhesive, procedure }) => keyOf(adhesive, procedure)), ({ adhesive, procedure }) => ({ quantity: "stress", adhesive, procedure }));
+  return seriesOf(
+    groupBy(means, ({ adhesive, procedure }) => keyOf(adhesive, procedure)),
+    ({ adhesive, procedure }) => ({ quantity: "stress", adhesive, procedure }),
+  );
 }
 
 /**
@@ -102,21 +119,34 @@ function triesTheBond({ stress, piece, findings }: PieceFile): boolean {
 
 type Head = Omit<BatchSeries, "points" | "chart" | "tolerance">;
 
-function seriesOf<T extends { readonly point: Point }>(groups: ReadonlyMap<string, readonly [T, ...T[]]>, headOf: (one: T) => Head): BatchSeries[] {
-  return [...groups].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, group]) => {
-    const points = group.map(({ point }) => point);
-    const chart = individualsChart(points.map(({ value }) => value));
-    if (chart === undefined) return [];
-    const head = headOf(group[0]);
-    const tolerance = head.quantity === "stress" ? boundOf(points.map(({ value }) => value)) : undefined;
-    return [{ ...head, points, chart, ...(tolerance === undefined ? {} : { tolerance }) }];
-  });
+function seriesOf<T extends { readonly point: Point }>(
+  groups: ReadonlyMap<string, readonly [T, ...T[]]>,
+  headOf: (one: T) => Head,
+): BatchSeries[] {
+  return [...groups]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .flatMap(([, group]) => {
+      const points = group.map(({ point }) => point);
+      const chart = individualsChart(points.map(({ value }) => value));
+      if (chart === undefined) return [];
+      const head = headOf(group[0]);
+      const tolerance = head.quantity === "stress" ? boundOf(points.map(({ value }) => value)) : undefined;
+      return [{ ...head, points, chart, ...(tolerance === undefined ? {} : { tolerance }) }];
+    });
 }
 
 function boundOf(values: readonly number[]): StressBound | undefined {
   const centre = mean(values);
   const deviation = sampleDeviation(values);
   const factor = toleranceFactor(values.length, COVERAGE, CONFIDENCE);
-  if (values.length < LEAST_POINTS || centre === undefined || deviation === undefined || factor === undefined) return undefined;
-  return { mean: centre, deviation, factor, bound: centre - factor * deviation, coverage: COVERAGE, confidence: CONFIDENCE };
+  if (values.length < LEAST_POINTS || centre === undefined || deviation === undefined || factor === undefined)
+    return undefined;
+  return {
+    mean: centre,
+    deviation,
+    factor,
+    bound: centre - factor * deviation,
+    coverage: COVERAGE,
+    confidence: CONFIDENCE,
+  };
 }

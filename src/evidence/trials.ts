@@ -16,26 +16,38 @@ export function reckonTrials(record: Record, pieces: ReadonlyMap<string, PieceFi
 }
 
 function trialFile(trial: Trial, pieces: readonly PieceFile[]): TrialFile {
-  const outcomes = trial.preparations.map((preparation) => outcomeOf(preparation, pieces.filter(({ piece }) => piece.preparation === preparation.id)));
+  const outcomes = trial.preparations.map((preparation) =>
+    outcomeOf(
+      preparation,
+      pieces.filter(({ piece }) => piece.preparation === preparation.id),
+    ),
+  );
   const comparison = compared(outcomes);
   const named = pieces.filter(({ piece }) => trial.preparations.some(({ id }) => id === piece.preparation));
   return {
-    trial: trial.id, outcomes,
+    trial: trial.id,
+    outcomes,
     cautions: cautionsOf({ trial, pieces: named, outcomes, unnamed: pieces.length - named.length }),
     ...(comparison === undefined ? {} : { comparison }),
     conclusion: conclusionOf(outcomes, comparison, isMixedUp(named)),
-    restsOn: [{ kind: "trial", id: trial.id }, ...pieces.map(({ piece }) => ({ kind: "piece", id: piece.id }) as const)],
+    restsOn: [
+      { kind: "trial", id: trial.id },
+      ...pieces.map(({ piece }) => ({ kind: "piece", id: piece.id }) as const),
+    ],
   };
 }
 
 function outcomeOf(preparation: Preparation, pieces: readonly PieceFile[]): PreparationOutcome {
-  const count = (...verdicts: readonly PieceFile["verdict"][]): number => pieces.filter(({ verdict }) => verdicts.includes(verdict)).length;
+  const count = (...verdicts: readonly PieceFile["verdict"][]): number =>
+    pieces.filter(({ verdict }) => verdicts.includes(verdict)).length;
   const held = count("pass");
   const failed = count("fail");
   const interval = exactInterval(held, held + failed);
   const atLeast = exactLowerBound(held, held + failed);
   return {
-    preparation, held, failed,
+    preparation,
+    held,
+    failed,
     pieces: pieces.map(({ piece }) => piece.id),
     silent: count("inconclusive", "too early"),
     notBroken: count("not broken"),
@@ -49,5 +61,7 @@ function compared(outcomes: readonly PreparationOutcome[]): Comparison | undefin
   const telling = outcomes.filter(({ held, failed }) => held + failed > 0);
   const p = fisherTable(telling.map(({ held, failed }) => [held, failed]));
   const least = leastShownEffect(telling.map(({ held, failed }) => held + failed));
-  return p === undefined || least === undefined ? undefined : { preparations: telling.map(({ preparation }) => preparation.id), p, least };
+  return p === undefined || least === undefined
+    ? undefined
+    : { preparations: telling.map(({ preparation }) => preparation.id), p, least };
 }

@@ -1,5 +1,21 @@
 /** What the reckoning says of the record. */
-import type { Batch, Departure, HoldPoint, Inspection, JointSpec, Lot, Measurement, OpenItem, Piece, PieceTest, Quantity, Recall, Ref, Rejection, Rework } from "../record/types.ts";
+import type {
+  Batch,
+  Departure,
+  HoldPoint,
+  Inspection,
+  JointSpec,
+  Lot,
+  Measurement,
+  OpenItem,
+  Piece,
+  PieceTest,
+  Quantity,
+  Recall,
+  Ref,
+  Rejection,
+  Rework,
+} from "../record/types.ts";
 import type { Cure } from "./types/cure.ts";
 import type { TrialFile } from "./types/trial.ts";
 
@@ -66,7 +82,14 @@ export interface BatchFile {
   readonly recalls: readonly Recall[];
   readonly rejection?: Rejection;
   /** Hardener over resin as mixed, by the way it was measured. */
-  readonly ratio?: { readonly by: "mass" | "volume"; readonly found: number; readonly nominal: number; readonly error: number; readonly tolerance?: number; readonly doubt?: number };
+  readonly ratio?: {
+    readonly by: "mass" | "volume";
+    readonly found: number;
+    readonly nominal: number;
+    readonly error: number;
+    readonly tolerance?: number;
+    readonly doubt?: number;
+  };
   /** Equilibrium moisture content of wood in the noted climate, share of dry mass. */
   readonly moistureEstimate?: number;
   /** °C */

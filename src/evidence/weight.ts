@@ -31,7 +31,8 @@ export function weightOf({ aircraft, entries }: Record): WeightFile {
   const mass = sum(counting);
   const balanced = balance(armed);
   return {
-    parts, mass,
+    parts,
+    mass,
     massWithoutArm: sum(counting.filter(({ arm }) => arm === undefined)),
     ...(balanced && { balance: balanced }),
     ...(aircraft.designWeight && { share: mass / aircraft.designWeight.value }),
@@ -53,11 +54,22 @@ function partsOf(weighings: readonly Weighing[]): WeighedPart[] {
   }
   return weighings.map((weighing) => {
     const replacedBy = replaced.get(weighing);
-    return { weighing, ...(weighing.arm && { moment: weighing.mass.value * weighing.arm.value }), ...(replacedBy && { replacedBy }) };
+    return {
+      weighing,
+      ...(weighing.arm && { moment: weighing.mass.value * weighing.arm.value }),
+      ...(replacedBy && { replacedBy }),
+    };
   });
 }
 
 function onScales(on: OnScales): WeightFile["scales"][number] {
-  const found = balanceOnScales({ left: on.left.value, right: on.right.value, third: on.third.value, at: on.at, mains: on.mains.value, wheelbase: on.wheelbase.value });
+  const found = balanceOnScales({
+    left: on.left.value,
+    right: on.right.value,
+    third: on.third.value,
+    at: on.at,
+    mains: on.mains.value,
+    wheelbase: on.wheelbase.value,
+  });
   return { on, ...(found && { balance: found }) };
 }

@@ -1,12 +1,21 @@
 import type { Kind, Ref } from "../record/types.ts";
 
 const FOLDERS: Partial<{ readonly [kind in Kind]: string }> = {
-  entry: "entry", assembly: "assembly", joint: "joint", batch: "batch", lot: "lot", trial: "trial",
+  entry: "entry",
+  assembly: "assembly",
+  joint: "joint",
+  batch: "batch",
+  lot: "lot",
+  trial: "trial",
 };
 
 const LISTS: Partial<{ readonly [kind in Kind]: string }> = {
-  "hold point": "hold-points.html", departure: "departures.html", "open item": "open-items.html",
-  adhesive: "about.html", procedure: "about.html", "climate log": "climate.html",
+  "hold point": "hold-points.html",
+  departure: "departures.html",
+  "open item": "open-items.html",
+  adhesive: "about.html",
+  procedure: "about.html",
+  "climate log": "climate.html",
 };
 
 /** A name for an anchor: ids hold letters, digits, `-`, `.` and `/`, and the last is no good in a fragment. */

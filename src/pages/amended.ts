@@ -33,7 +33,8 @@ function indexOf(shown: Shown): Index {
   const ofThing = new Map<string, Changed[]>();
   for (const amendment of shown.record.entries.flatMap(({ amendments }) => amendments)) {
     ofEntry.set(amendment.entry, [...(ofEntry.get(amendment.entry) ?? []), amendment]);
-    for (const change of amendment.changes) ofThing.set(keyOf(change.about), [...(ofThing.get(keyOf(change.about)) ?? []), { amendment, change }]);
+    for (const change of amendment.changes)
+      ofThing.set(keyOf(change.about), [...(ofThing.get(keyOf(change.about)) ?? []), { amendment, change }]);
   }
   const index = { ofEntry, ofThing };
   made.set(shown, index);

@@ -53,13 +53,20 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
   if (assembly === undefined || file === undefined) return undefined;
   const story = storyOf(shown);
   const within = new Set(file.within);
-  const told = (story.entriesOf.get(id) ?? []).map((entry) => ({ entry, minutes: minutesHere(entry, within), happenings: happenings(entry, shown) }));
+  const told = (story.entriesOf.get(id) ?? []).map((entry) => ({
+    entry,
+    minutes: minutesHere(entry, within),
+    happenings: happenings(entry, shown),
+  }));
   const here = new Set(listedOn(shown, id));
   const listed = told.filter(({ entry }) => here.has(entry));
   const planned = plannedWithin(shown, id);
   const next = file.nextHoldPoint === undefined ? undefined : evidence.holdPoints.get(file.nextHoldPoint);
   return {
-    assembly, file, told, listed,
+    assembly,
+    file,
+    told,
+    listed,
     lately: hasDaysPage(shown, id) ? listed.slice(-MOST_LATELY) : listed,
     above: lineageOf(record, id).slice(1).reverse(),
     children: story.children.get(id) ?? [],
@@ -68,7 +75,12 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
     holdPoints: assembly.holdPoints.flatMap((point) => evidence.holdPoints.get(point.id) ?? []),
     ...(planned === undefined ? {} : { planned }),
     ...(next === undefined ? {} : { next }),
-    ...(told.length === 0 ? {} : { timeline: { wide: timelineOf(told, MOST_IN_ROW.wide), narrow: timelineOf(told, MOST_IN_ROW.narrow) }, hours: hoursOf(shown, assembly) }),
+    ...(told.length === 0
+      ? {}
+      : {
+          timeline: { wide: timelineOf(told, MOST_IN_ROW.wide), narrow: timelineOf(told, MOST_IN_ROW.narrow) },
+          hours: hoursOf(shown, assembly),
+        }),
   };
 }
 
@@ -99,10 +111,15 @@ function hoursOf(shown: Shown, assembly: Assembly): Chart {
   const planned = plannedWithin(shown, assembly.id);
   const ends = weeks.mondays.map((day) => Math.min(dayAt(day) + 6, dayAt(shown.record.day)));
   return {
-    id: "assembly-hours", title: "Hours to date", form: "lines", filled: true,
+    id: "assembly-hours",
+    title: "Hours to date",
+    form: "lines",
+    filled: true,
     days: [dayAt(first) - 1, ...ends],
     says: `${hoursWords(sum)} worked so far${planned === undefined ? "; no hours were planned" : `, of ${hoursWords(planned)} planned`}.`,
     series: [{ name: "Worked", values: [0, ...running(weekly(work, weeks)).map(inHours)] }],
-    ...(planned === undefined ? {} : { against: { name: "Planned", values: [0, ...ends].map(() => inHours(planned)) } }),
+    ...(planned === undefined
+      ? {}
+      : { against: { name: "Planned", values: [0, ...ends].map(() => inHours(planned)) } }),
   };
 }

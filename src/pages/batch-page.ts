@@ -44,14 +44,21 @@ export function batchPage(shown: Shown, file: BatchFile): BatchPage {
   const adhesive = record.adhesives.get(batch.adhesive);
   const entry = traceIndex(shown).entries.get(batch.entry);
   return {
-    file, adhesive, entry,
+    file,
+    adhesive,
+    entry,
     people: peopleAt(shown, entry),
-    components: [componentRow(shown, "Resin", batch.resin, adhesive), componentRow(shown, "Hardener", batch.hardener, adhesive)],
+    components: [
+      componentRow(shown, "Resin", batch.resin, adhesive),
+      componentRow(shown, "Hardener", batch.hardener, adhesive),
+    ],
     mix: mixRows(shown, file, adhesive),
     climate: climateRows(shown, file, adhesive),
     times: timeRows(file),
     timber: batch.timber.flatMap((id) => record.lots.get(id) ?? []),
-    joints: batch.joints.flatMap((id) => evidence.joints.get(id) ?? []).map((joint) => ({ file: joint, now: joint.batches.includes(batch.id) })),
+    joints: batch.joints
+      .flatMap((id) => evidence.joints.get(id) ?? [])
+      .map((joint) => ({ file: joint, now: joint.batches.includes(batch.id) })),
     counting: file.pieces.filter(({ piece }) => piece.trial === undefined),
     forTrials: file.pieces.filter(({ piece }) => piece.trial !== undefined),
   };
@@ -61,7 +68,12 @@ export function peopleAt(shown: Shown, entry: Entry | undefined): string[] {
   return [...new Set(entry?.hours.map(({ who }) => shown.nameOf(who)))];
 }
 
-function componentRow(shown: Shown, part: ComponentRow["part"], component: Component | undefined, adhesive: Adhesive | undefined): ComponentRow {
+function componentRow(
+  shown: Shown,
+  part: ComponentRow["part"],
+  component: Component | undefined,
+  adhesive: Adhesive | undefined,
+): ComponentRow {
   const lot = component?.lot === undefined ? undefined : shown.record.lots.get(component.lot);
   const amount = component?.mass ?? component?.volume;
   return {
@@ -74,19 +86,39 @@ function componentRow(shown: Shown, part: ComponentRow["part"], component: Compo
 
 function keeps(lot: Lot, adhesive: Adhesive | undefined): string {
   if (lot.expiry !== undefined) return `until ${dateWords(lot.expiry)}`;
-  if (adhesive?.shelfLife !== undefined) return `${adhesive.shelfLife.typed} from ${dateWords(lot.received)}, by the data sheet`;
+  if (adhesive?.shelfLife !== undefined)
+    return `${adhesive.shelfLife.typed} from ${dateWords(lot.received)}, by the data sheet`;
   return "not stated";
 }
 
 function mixRows(shown: Shown, { batch, ratio }: BatchFile, adhesive: Adhesive | undefined): FactRow[] {
-  const nominal = ratio?.by === "volume" ? adhesive?.byVolume : adhesive?.byMass ?? adhesive?.byVolume;
-  const limit = nominal === undefined ? {} : { limit: `${nominal.typed}${nominal.tolerance === undefined ? ", no tolerance given" : ` ${tolerance(nominal.tolerance.typed)}`}, resin to hardener` };
-  const scale: FactRow = { word: "Scale reads in steps of", noted: batch.scale === undefined ? "not noted; the last digit as typed is taken" : quantityWords(batch.scale, shown.record.aircraft.units) };
-  if (ratio === undefined) return [{ word: "Ratio as mixed", noted: "cannot be reckoned from what was noted", ...limit }, scale];
+  const nominal = ratio?.by === "volume" ? adhesive?.byVolume : (adhesive?.byMass ?? adhesive?.byVolume);
+  const limit =
+    nominal === undefined
+      ? {}
+      : {
+          limit: `${nominal.typed}${nominal.tolerance === undefined ? ", no tolerance given" : ` ${tolerance(nominal.tolerance.typed)}`}, resin to hardener`,
+        };
+  const scale: FactRow = {
+    word: "Scale reads in steps of",
+    noted:
+      batch.scale === undefined
+        ? "not noted; the last digit as typed is taken"
+        : quantityWords(batch.scale, shown.record.aircraft.units),
+  };
+  if (ratio === undefined)
+    return [{ word: "Ratio as mixed", noted: "cannot be reckoned from what was noted", ...limit }, scale];
   return [
     { word: `Ratio as mixed, by ${ratio.by}`, noted: `100 : ${(ratio.found * 100).toFixed(1)}`, ...limit },
-    { word: "Off the stated ratio by", noted: signedPercent(ratio.error), ...(ratio.tolerance === undefined ? {} : { limit: `±${percent(ratio.tolerance, 1)}` }) },
-    { word: "The scale alone leaves in doubt", noted: ratio.doubt === undefined ? "cannot be reckoned" : `±${percent(ratio.doubt, 1)}` },
+    {
+      word: "Off the stated ratio by",
+      noted: signedPercent(ratio.error),
+      ...(ratio.tolerance === undefined ? {} : { limit: `±${percent(ratio.tolerance, 1)}` }),
+    },
+    {
+      word: "The scale alone leaves in doubt",
+      noted: ratio.doubt === undefined ? "cannot be reckoned" : `±${percent(ratio.doubt, 1)}`,
+    },
     scale,
   ];
 }
@@ -98,7 +130,8 @@ function tolerance(typed: string): string {
 function climateRows(shown: Shown, file: BatchFile, adhesive: Adhesive | undefined): FactRow[] {
   const { units } = shown.record.aircraft;
   const { batch } = file;
-  const noted = (quantity: Quantity | undefined): string => (quantity === undefined ? NOT_NOTED : quantityWords(quantity, units));
+  const noted = (quantity: Quantity | undefined): string =>
+    quantity === undefined ? NOT_NOTED : quantityWords(quantity, units);
   const limit = (range: Range | undefined): { limit?: string } => (range === undefined ? {} : { limit: range.typed });
   const rows: FactRow[] = [
     { word: "Shop temperature", noted: noted(batch.temperature), ...limit(adhesive?.temperature) },
@@ -106,7 +139,11 @@ function climateRows(shown: Shown, file: BatchFile, adhesive: Adhesive | undefin
     { word: "Surface temperature", noted: noted(batch.surface) },
     { word: "Wood moisture, by meter", noted: noted(batch.moisture), ...limit(adhesive?.woodMoisture) },
   ];
-  if (file.moistureEstimate !== undefined) rows.push({ word: "Wood moisture that this climate leads to", noted: `${percent(file.moistureEstimate, 1)}, an estimate for wood that has had time to settle` });
+  if (file.moistureEstimate !== undefined)
+    rows.push({
+      word: "Wood moisture that this climate leads to",
+      noted: `${percent(file.moistureEstimate, 1)}, an estimate for wood that has had time to settle`,
+    });
   if (file.dewPoint !== undefined) rows.push({ word: "Dew point", noted: inUnits(file.dewPoint, "°C", units) });
   return rows;
 }
@@ -116,8 +153,10 @@ function timeRows({ batch, openFor, workingLife }: BatchFile): FactRow[] {
     { word: "Mixed at", noted: batch.mixed?.typed ?? NOT_NOTED },
     { word: "Last joint closed at", noted: batch.closed?.typed ?? NOT_NOTED },
     {
-      word: "Working life used", noted: openFor === undefined ? "not known" : durationWords(openFor),
-      limit: workingLife === undefined ? "the data sheet gives none for so warm or so much" : durationWords(workingLife),
+      word: "Working life used",
+      noted: openFor === undefined ? "not known" : durationWords(openFor),
+      limit:
+        workingLife === undefined ? "the data sheet gives none for so warm or so much" : durationWords(workingLife),
     },
   ];
 }

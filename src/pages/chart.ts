@@ -61,9 +61,18 @@ export interface Named<L> {
 }
 
 /** Lines by a key, the greatest sums first; beyond `most` the rest as one. */
-export function greatest<L extends Worked>(lines: readonly L[], keyOf: (line: L) => string, nameOf: (key: string) => string, most: number): Named<L>[] {
+export function greatest<L extends Worked>(
+  lines: readonly L[],
+  keyOf: (line: L) => string,
+  nameOf: (key: string) => string,
+  most: number,
+): Named<L>[] {
   const sumOf = (group: readonly L[]): number => group.reduce((sum, { minutes }) => sum + minutes, 0);
-  const groups = [...groupBy(lines, keyOf)].map(([key, group]) => ({ name: nameOf(key), lines: group, sum: sumOf(group) }));
+  const groups = [...groupBy(lines, keyOf)].map(([key, group]) => ({
+    name: nameOf(key),
+    lines: group,
+    sum: sumOf(group),
+  }));
   groups.sort((a, b) => b.sum - a.sum || (a.name < b.name ? -1 : 1));
   if (groups.length <= most) return groups;
   const rest = groups.slice(most - 1).flatMap((group) => group.lines);

@@ -53,12 +53,24 @@ export function climatePage(shown: Shown): ClimatePage {
   const batches = entries.flatMap((entry) => entry.batches);
   const gaps = gapsOf(tracks.temperature.times.length > 0 ? tracks.temperature : tracks.humidity);
   const metric = aircraft.units === "metric";
-  const temperature = inputOf(tracks.temperature, clock, batches, { unit: metric ? "°C" : "°F", of: (celsius) => (metric ? celsius : celsius * 1.8 + 32), noted: (batch) => batch.temperature?.value });
-  const humidity = inputOf(tracks.humidity, clock, batches, { unit: "%", of: (share) => share * 100, noted: (batch) => batch.humidity?.value });
+  const temperature = inputOf(tracks.temperature, clock, batches, {
+    unit: metric ? "°C" : "°F",
+    of: (celsius) => (metric ? celsius : celsius * 1.8 + 32),
+    noted: (batch) => batch.temperature?.value,
+  });
+  const humidity = inputOf(tracks.humidity, clock, batches, {
+    unit: "%",
+    of: (share) => share * 100,
+    noted: (batch) => batch.humidity?.value,
+  });
   return {
     logs: climate.map((log) => logRow(log, clock)),
     months: monthRows(shown, tracks.temperature, tracks.humidity, clock, batches),
-    gaps: gaps.map(({ from, to }) => ({ from: clock.minute(from), to: clock.minute(to), lasted: durationWords(to - from) })),
+    gaps: gaps.map(({ from, to }) => ({
+      from: clock.minute(from),
+      to: clock.minute(to),
+      lasted: durationWords(to - from),
+    })),
     ...(temperature === undefined ? {} : { temperature }),
     ...(humidity === undefined ? {} : { humidity }),
   };
@@ -67,7 +79,10 @@ export function climatePage(shown: Shown): ClimatePage {
 function logRow(log: ClimateLog, clock: LocalTime): LogRow {
   const { times, gap, gapIsDefault } = log;
   return {
-    log, from: dateShort(clock.day(times[0] ?? 0)), to: dateShort(clock.day(times.at(-1) ?? 0)), readings: grouped(times.length),
+    log,
+    from: dateShort(clock.day(times[0] ?? 0)),
+    to: dateShort(clock.day(times.at(-1) ?? 0)),
+    readings: grouped(times.length),
     gap: `${durationWords(gap)}${gapIsDefault ? ", this program’s default" : ""}`,
   };
 }
@@ -87,16 +102,38 @@ interface Scale {
   readonly noted: (batch: Batch) => number | undefined;
 }
 
-function inputOf(track: Track, clock: LocalTime, batches: readonly Batch[], { unit, of, noted }: Scale): ClimateInput | undefined {
-  const days = daysOf(track, clock).map(({ day, least, greatest }) => ({ day, least: of(least), greatest: of(greatest) }));
+function inputOf(
+  track: Track,
+  clock: LocalTime,
+  batches: readonly Batch[],
+  { unit, of, noted }: Scale,
+): ClimateInput | undefined {
+  const days = daysOf(track, clock).map(({ day, least, greatest }) => ({
+    day,
+    least: of(least),
+    greatest: of(greatest),
+  }));
   const [first, last] = [days[0], days.at(-1)];
   if (first === undefined || last === undefined) return undefined;
-  const within = batches.map((batch) => ({ batch, at: dayAt(batch.day) })).filter(({ at }) => at >= first.day && at <= last.day);
+  const within = batches
+    .map((batch) => ({ batch, at: dayAt(batch.day) }))
+    .filter(({ at }) => at >= first.day && at <= last.day);
   const marks = within.map(({ batch, at }) => {
     const value = noted(batch);
-    return { day: at + 0.5, words: `${batch.id}, ${dateShort(batch.day)}`, ...(value === undefined ? {} : { value: of(value) }) };
+    return {
+      day: at + 0.5,
+      words: `${batch.id}, ${dateShort(batch.day)}`,
+      ...(value === undefined ? {} : { value: of(value) }),
+    };
   });
-  return { days, marks, unit, from: first.day, to: last.day + 1, gaps: gapsOf(track).map(({ from, to }) => ({ from: from / DAY, to: to / DAY })) };
+  return {
+    days,
+    marks,
+    unit,
+    from: first.day,
+    to: last.day + 1,
+    gaps: gapsOf(track).map(({ from, to }) => ({ from: from / DAY, to: to / DAY })),
+  };
 }
 
 /** The least and the greatest reading of each day of the workshop's calendar. */
@@ -106,13 +143,20 @@ export function daysOf({ times, values }: Track, clock: LocalTime): DayRange[] {
     const day = clock.dayNumber(times[i] ?? 0);
     const value = values[i] ?? Number.NaN;
     const last = days.at(-1);
-    if (last?.day === day) days[days.length - 1] = { day, least: Math.min(last.least, value), greatest: Math.max(last.greatest, value) };
+    if (last?.day === day)
+      days[days.length - 1] = { day, least: Math.min(last.least, value), greatest: Math.max(last.greatest, value) };
     else days.push({ day, least: value, greatest: value });
   }
   return days;
 }
 
-function monthRows(shown: Shown, temperature: Track, humidity: Track, clock: LocalTime, batches: readonly Batch[]): MonthRow[] {
+function monthRows(
+  shown: Shown,
+  temperature: Track,
+  humidity: Track,
+  clock: LocalTime,
+  batches: readonly Batch[],
+): MonthRow[] {
   const { units } = shown.record.aircraft;
   const starts = monthStarts([temperature, humidity], clock);
   return starts.map(({ month, from, to }) => {
@@ -133,7 +177,10 @@ function three(span: ReturnType<typeof spanOf>, words: (value: number) => string
 }
 
 /** The months from the first reading to the last, the first and the last of them cut there. */
-function monthStarts(tracks: readonly Track[], clock: LocalTime): { readonly month: string; readonly from: number; readonly to: number }[] {
+function monthStarts(
+  tracks: readonly Track[],
+  clock: LocalTime,
+): { readonly month: string; readonly from: number; readonly to: number }[] {
   const some = tracks.filter(({ times }) => times.length > 0);
   if (some.length === 0) return [];
   const first = Math.min(...some.map(({ times }) => times[0] ?? 0));

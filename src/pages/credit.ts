@@ -6,7 +6,10 @@ import { assemblyPath } from "./trace-index.ts";
 import { grouped, hoursWords, percent } from "./words.ts";
 
 export const PARTS: readonly (readonly [part: keyof Tenths, word: string])[] = [
-  ["maker", "Kit maker"], ["paid", "Paid help"], ["assembly", "Amateurs, assembly"], ["fabrication", "Amateurs, fabrication"],
+  ["maker", "Kit maker"],
+  ["paid", "Paid help"],
+  ["assembly", "Amateurs, assembly"],
+  ["fabrication", "Amateurs, fabrication"],
 ];
 
 export interface CreditRow {
@@ -35,11 +38,22 @@ export function creditPage(shown: Shown): CreditPage {
   const all = minutes.reduce((sum, [, each]) => sum + each, 0);
   return {
     file,
-    rows: [...file.tasks].sort(byId).map(({ id, title, assembly, credit }) => ({ id, title, assembly: assemblyPath(record, assembly), parts: PARTS.map(([part]) => points(credit[part])) })),
-    notApplicable: [...file.notApplicable].sort(byId).map(({ id, title, assembly }) => ({ id, title, assembly: assemblyPath(record, assembly) })),
+    rows: [...file.tasks]
+      .sort(byId)
+      .map(({ id, title, assembly, credit }) => ({
+        id,
+        title,
+        assembly: assemblyPath(record, assembly),
+        parts: PARTS.map(([part]) => points(credit[part])),
+      })),
+    notApplicable: [...file.notApplicable]
+      .sort(byId)
+      .map(({ id, title, assembly }) => ({ id, title, assembly: assemblyPath(record, assembly) })),
     sums: portion === undefined ? [] : PARTS.map(([part]) => points(portion.sums[part]) || "0"),
     ...(portion === undefined ? {} : { share: shareWords(portion.share) }),
-    hours: byName(shown, minutes).sort((a, b) => b.minutes - a.minutes).map(({ name, minutes: each }) => ({ name, time: hoursWords(each), share: percent(all === 0 ? 0 : each / all) })),
+    hours: byName(shown, minutes)
+      .sort((a, b) => b.minutes - a.minutes)
+      .map(({ name, minutes: each }) => ({ name, time: hoursWords(each), share: percent(all === 0 ? 0 : each / all) })),
   };
 }
 

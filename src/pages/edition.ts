@@ -20,28 +20,50 @@ export function editionOf(record: Record, evidence: Evidence, edition: Edition, 
   if (edition === "archive") return { ...shownOf(edition, record, evidence, []), ...sealed };
   const veil = veilOf(record, edition);
   const veiled = veiledRecord(record, veil);
-  return { ...shownOf(edition, veiled.record, veiledEvidence(record, evidence, veiled, veil), leftOut(veil)), ...sealed };
+  return {
+    ...shownOf(edition, veiled.record, veiledEvidence(record, evidence, veiled, veil), leftOut(veil)),
+    ...sealed,
+  };
 }
 
 function shownOf(edition: Edition, record: Record, evidence: Evidence, leavesOut: readonly string[]): Shown {
   const { people } = record.aircraft;
-  return { edition, record, evidence, leavesOut, shows: showing(record, evidence), nameOf: (id) => people.get(id)?.name ?? SOMEONE };
+  return {
+    edition,
+    record,
+    evidence,
+    leavesOut,
+    shows: showing(record, evidence),
+    nameOf: (id) => people.get(id)?.name ?? SOMEONE,
+  };
 }
 
 function showing(record: Record, evidence: Evidence): (ref: Ref) => boolean {
   const entries = new Set(record.entries.map((entry) => entry.id));
   const logs = new Set(record.climate.map((log) => log.id));
   const having: { readonly [kind in Ref["kind"]]: { readonly has: (id: string) => boolean } } = {
-    entry: entries, assembly: record.assemblies, joint: evidence.joints, "hold point": evidence.holdPoints,
-    batch: evidence.batches, piece: evidence.pieces, lot: record.lots, adhesive: record.adhesives, procedure: record.procedures,
-    trial: record.trials, departure: evidence.departures, "open item": evidence.openItems, person: record.aircraft.people, "climate log": logs,
+    entry: entries,
+    assembly: record.assemblies,
+    joint: evidence.joints,
+    "hold point": evidence.holdPoints,
+    batch: evidence.batches,
+    piece: evidence.pieces,
+    lot: record.lots,
+    adhesive: record.adhesives,
+    procedure: record.procedures,
+    trial: record.trials,
+    departure: evidence.departures,
+    "open item": evidence.openItems,
+    person: record.aircraft.people,
+    "climate log": logs,
   };
   return ({ kind, id }) => id !== UNNAMED && having[kind].has(id);
 }
 
 /** The same words whatever the record holds, so that they do not tell whether there is such a thing in it. */
 function leftOut(veil: Veil): string[] {
-  const marked = "entries, passages, photographs, clips, attachments, people, lots, trials, climate logs, departures and open items";
+  const marked =
+    "entries, passages, photographs, clips, attachments, people, lots, trials, climate logs, departures and open items";
   if (veil.edition === "inspector") return [`${marked} that the builder marked for the archive alone`];
   const withheld = [
     ["names", "full names of people, and their authorities; public names stand in their place"],

@@ -24,5 +24,9 @@ export function entryLists({ entries }: Record): EntryList[] {
     if (known === undefined) years.set(year, [entry]);
     else known.push(entry);
   }
-  return [...years].map(([year, ofYear], at) => ({ path: at === 0 ? FIRST_PAGE : `entries/${year}.html`, year, entries: ofYear }));
+  return [...years].map(([year, ofYear], at) => ({
+    path: at === 0 ? FIRST_PAGE : `entries/${year}.html`,
+    year,
+    entries: ofYear,
+  }));
 }

@@ -20,7 +20,8 @@ export function entryView(shown: Shown, entry: Entry): EntryView {
   const [earlier, later] = [entries[at - 1], entries[at + 1]];
   const [lead, ...others] = entry.photos.filter((photo) => !placedInProse(entry, photo));
   return {
-    entry, others,
+    entry,
+    others,
     place: lineageOf(shown.record, entry.assembly).reverse(),
     ...(lead === undefined ? {} : { lead }),
     ...(earlier === undefined ? {} : { earlier }),

@@ -45,9 +45,14 @@ export interface ShareView extends SharePassed {
 export function chartsView(shown: Shown): ChartsView {
   const { shares, series } = reckonStatistics(shown.record, shown.evidence);
   const { adhesives, procedures } = shown.record;
-  const of = (quantity: BatchSeries["quantity"]): SeriesView[] => series.filter((one) => one.quantity === quantity).map((one, at) => seriesView(shown, one, at));
+  const of = (quantity: BatchSeries["quantity"]): SeriesView[] =>
+    series.filter((one) => one.quantity === quantity).map((one, at) => seriesView(shown, one, at));
   return {
-    shares: shares.map((share) => ({ ...share, adhesiveTitle: adhesives.get(share.adhesive)?.title ?? share.adhesive, procedureTitle: procedures.get(share.procedure)?.title ?? share.procedure })),
+    shares: shares.map((share) => ({
+      ...share,
+      adhesiveTitle: adhesives.get(share.adhesive)?.title ?? share.adhesive,
+      procedureTitle: procedures.get(share.procedure)?.title ?? share.procedure,
+    })),
     ratios: of("ratio error"),
     stresses: of("stress"),
   };
@@ -62,8 +67,10 @@ interface Scale {
 }
 
 function scaleOf(shown: Shown, { quantity }: BatchSeries): Scale {
-  if (quantity === "ratio error") return { factor: 100, unit: "%", words: (value) => signedPercent(value), rangeWords: (value) => percent(value, 1) };
-  const [factor, unit, decimals] = shown.record.aircraft.units === "metric" ? [1e-6, "MPa", 2] as const : [1 / PSI, "psi", 0] as const;
+  if (quantity === "ratio error")
+    return { factor: 100, unit: "%", words: (value) => signedPercent(value), rangeWords: (value) => percent(value, 1) };
+  const [factor, unit, decimals] =
+    shown.record.aircraft.units === "metric" ? ([1e-6, "MPa", 2] as const) : ([1 / PSI, "psi", 0] as const);
   const words = (value: number): string => `${grouped(value * factor, decimals)} ${unit}`;
   return { factor, unit, words, rangeWords: words };
 }
@@ -73,7 +80,10 @@ function seriesView(shown: Shown, series: BatchSeries, at: number): SeriesView {
   const rows = rowsOf(series, scale);
   const tolerance = toleranceWords(series, scale);
   return {
-    id: `${series.quantity.replace(" ", "-")}-${at + 1}`, title: titleOf(shown, series), says: saysOf(shown, series, scale), rows,
+    id: `${series.quantity.replace(" ", "-")}-${at + 1}`,
+    title: titleOf(shown, series),
+    says: saysOf(shown, series, scale),
+    rows,
     values: valuesInput(series, rows, scale),
     ranges: rangesInput(series, rows, scale),
     outside: rows.filter(({ outside }) => outside).map(({ batch }) => batch),
@@ -84,27 +94,61 @@ function seriesView(shown: Shown, series: BatchSeries, at: number): SeriesView {
 
 function rowsOf({ points, chart: { ranges, limits } }: BatchSeries, { words, rangeWords }: Scale): ChartRow[] {
   return points.map(({ batch, day, value, pieces }, i) => ({
-    batch, day, value: words(value), range: i === 0 ? "" : rangeWords(ranges[i - 1] ?? 0),
-    outside: limits?.outside.includes(i) ?? false, rangeOutside: limits?.rangeOutside.includes(i) ?? false,
+    batch,
+    day,
+    value: words(value),
+    range: i === 0 ? "" : rangeWords(ranges[i - 1] ?? 0),
+    outside: limits?.outside.includes(i) ?? false,
+    rangeOutside: limits?.rangeOutside.includes(i) ?? false,
     ...(pieces === undefined ? {} : { pieces }),
   }));
 }
 
-function valuesInput({ points, chart: { centre, limits } }: BatchSeries, rows: readonly ChartRow[], { factor, unit, words }: Scale): IndividualsInput {
-  const level = (name: string, value: number, form: Level["form"]): Level => ({ name: `${name} ${words(value)}`, value: value * factor, form });
+function valuesInput(
+  { points, chart: { centre, limits } }: BatchSeries,
+  rows: readonly ChartRow[],
+  { factor, unit, words }: Scale,
+): IndividualsInput {
+  const level = (name: string, value: number, form: Level["form"]): Level => ({
+    name: `${name} ${words(value)}`,
+    value: value * factor,
+    form,
+  });
   return {
     unit,
-    points: points.map(({ batch, value }, i) => ({ label: batch, value: value * factor, marked: rows[i]?.outside ?? false })),
-    levels: [level("Mean", centre, "centre"), ...(limits === undefined ? [] : [level("Upper limit", limits.upper, "limit"), level("Lower limit", limits.lower, "limit")])],
+    points: points.map(({ batch, value }, i) => ({
+      label: batch,
+      value: value * factor,
+      marked: rows[i]?.outside ?? false,
+    })),
+    levels: [
+      level("Mean", centre, "centre"),
+      ...(limits === undefined
+        ? []
+        : [level("Upper limit", limits.upper, "limit"), level("Lower limit", limits.lower, "limit")]),
+    ],
   };
 }
 
-function rangesInput({ chart: { ranges, limits } }: BatchSeries, rows: readonly ChartRow[], { factor, unit, rangeWords }: Scale): IndividualsInput {
-  const level = (name: string, value: number, form: Level["form"]): Level => ({ name: `${name} ${rangeWords(value)}`, value: value * factor, form });
+function rangesInput(
+  { chart: { ranges, limits } }: BatchSeries,
+  rows: readonly ChartRow[],
+  { factor, unit, rangeWords }: Scale,
+): IndividualsInput {
+  const level = (name: string, value: number, form: Level["form"]): Level => ({
+    name: `${name} ${rangeWords(value)}`,
+    value: value * factor,
+    form,
+  });
   return {
     unit,
-    points: rows.slice(1).map(({ batch, rangeOutside }, i) => ({ label: batch, value: (ranges[i] ?? 0) * factor, marked: rangeOutside })),
-    levels: limits === undefined ? [] : [level("Mean", limits.meanRange, "centre"), level("Limit", limits.rangeUpper, "limit")],
+    points: rows
+      .slice(1)
+      .map(({ batch, rangeOutside }, i) => ({ label: batch, value: (ranges[i] ?? 0) * factor, marked: rangeOutside })),
+    levels:
+      limits === undefined
+        ? []
+        : [level("Mean", limits.meanRange, "centre"), level("Limit", limits.rangeUpper, "limit")],
   };
 }
 
@@ -115,11 +159,17 @@ function titleOf(shown: Shown, { quantity, adhesive, by, procedure }: BatchSerie
 }
 
 function saysOf(shown: Shown, series: BatchSeries, { words }: Scale): string {
-  const { points, quantity, chart: { centre, limits } } = series;
-  const what = quantity === "stress" ? "Mean stress on the glue faces at breaking" : "Error of the ratio of hardener to resin";
+  const {
+    points,
+    quantity,
+    chart: { centre, limits },
+  } = series;
+  const what =
+    quantity === "stress" ? "Mean stress on the glue faces at breaking" : "Error of the ratio of hardener to resin";
   const held = `${what}, ${counted(points.length, "batch", "batches")} in the order of mixing; mean ${words(centre)}`;
   const sheet = sheetWords(shown, series);
-  if (limits === undefined) return `${held}.${sheet} Below ${LEAST_POINTS} batches there are no limits: so few would set them by chance.`;
+  if (limits === undefined)
+    return `${held}.${sheet} Below ${LEAST_POINTS} batches there are no limits: so few would set them by chance.`;
   const out = limits.outside.map((at) => points[at]?.batch ?? "");
   return `${held}, limits ${words(limits.lower)} and ${words(limits.upper)}. ${out.length === 0 ? "No batch lies outside them." : `Outside them: ${listed(out)}.`}${sheet}`;
 }
@@ -128,7 +178,9 @@ function saysOf(shown: Shown, series: BatchSeries, { words }: Scale): string {
 function sheetWords({ evidence }: Shown, { quantity, points }: BatchSeries): string {
   const tolerances = new Set(points.map(({ batch }) => evidence.batches.get(batch)?.ratio?.tolerance));
   const [tolerance] = tolerances;
-  return quantity === "stress" || tolerances.size > 1 || tolerance === undefined ? "" : ` The data sheet allows ±${percent(tolerance, 1)}.`;
+  return quantity === "stress" || tolerances.size > 1 || tolerance === undefined
+    ? ""
+    : ` The data sheet allows ±${percent(tolerance, 1)}.`;
 }
 
 function toleranceWords({ tolerance, points }: BatchSeries, { words }: Scale): string | undefined {

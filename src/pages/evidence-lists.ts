@@ -9,21 +9,33 @@ import { inUnits, quantityWords } from "./words.ts";
 /** Still open before closed; the oldest first. */
 export function openItems(shown: Shown): OpenItem[] {
   const items = [...shown.evidence.openItems.values()].sort(byDay);
-  return [...items.filter(({ closedIn }) => closedIn === undefined), ...items.filter(({ closedIn }) => closedIn !== undefined)];
+  return [
+    ...items.filter(({ closedIn }) => closedIn === undefined),
+    ...items.filter(({ closedIn }) => closedIn !== undefined),
+  ];
 }
 
 /** Not yet accepted before accepted; the oldest first. */
 export function departures(shown: Shown): Departure[] {
   const all = [...shown.evidence.departures.values()].sort(byDay);
-  return [...all.filter(({ acceptedBy }) => acceptedBy === undefined), ...all.filter(({ acceptedBy }) => acceptedBy !== undefined)];
+  return [
+    ...all.filter(({ acceptedBy }) => acceptedBy === undefined),
+    ...all.filter(({ acceptedBy }) => acceptedBy !== undefined),
+  ];
 }
 
-function byDay(a: { readonly day: string; readonly id: string }, b: { readonly day: string; readonly id: string }): number {
+function byDay(
+  a: { readonly day: string; readonly id: string },
+  b: { readonly day: string; readonly id: string },
+): number {
   return a.day < b.day ? -1 : a.day > b.day ? 1 : a.id < b.id ? -1 : 1;
 }
 
 /** What an open item must be done before: a hold point of its own, or every one of a kind; undefined where it says neither. */
-export function before(shown: Shown, item: OpenItem): { readonly holdPoint: string } | { readonly words: string } | undefined {
+export function before(
+  shown: Shown,
+  item: OpenItem,
+): { readonly holdPoint: string } | { readonly words: string } | undefined {
   if (item.before === undefined) return undefined;
   if (shown.evidence.holdPoints.has(item.before)) return { holdPoint: item.before };
   return { words: item.before in HOLD_KIND ? HOLD_KIND[item.before as keyof typeof HOLD_KIND] : item.before };
@@ -51,14 +63,27 @@ export interface PairRow {
 
 /** Pairs of sides, those that differ by too much first. */
 export function pairs(shown: Shown): PairRow[] {
-  const order: { readonly [verdict in PairFile["verdict"]]: number } = { out: 0, "one side": 1, "no tolerance": 2, within: 3 };
-  return [...shown.evidence.pairs.values()].sort((a, b) => order[a.verdict] - order[b.verdict]).map((pair) => ({
-    pair,
-    assemblies: [...new Set(pair.now.map(({ assembly }) => shown.record.assemblies.get(assembly)?.title ?? assembly))],
-    sides: pair.now.map(({ side = "left", found, entry }) => ({ side, found: quantityWords(found, shown.record.aircraft.units), entry })),
-    departures: [...new Set(pair.now.flatMap(({ departure }) => departure ?? []))],
-    difference: pair.difference === undefined ? "" : signed(pair.difference, pair.now[0]?.found.unit ?? "m", shown),
-  }));
+  const order: { readonly [verdict in PairFile["verdict"]]: number } = {
+    out: 0,
+    "one side": 1,
+    "no tolerance": 2,
+    within: 3,
+  };
+  return [...shown.evidence.pairs.values()]
+    .sort((a, b) => order[a.verdict] - order[b.verdict])
+    .map((pair) => ({
+      pair,
+      assemblies: [
+        ...new Set(pair.now.map(({ assembly }) => shown.record.assemblies.get(assembly)?.title ?? assembly)),
+      ],
+      sides: pair.now.map(({ side = "left", found, entry }) => ({
+        side,
+        found: quantityWords(found, shown.record.aircraft.units),
+        entry,
+      })),
+      departures: [...new Set(pair.now.flatMap(({ departure }) => departure ?? []))],
+      difference: pair.difference === undefined ? "" : signed(pair.difference, pair.now[0]?.found.unit ?? "m", shown),
+    }));
 }
 
 /** How far off the drawing, with a sign and in the aircraft's units. */
@@ -71,7 +96,13 @@ function signed(value: number, unit: string, shown: Shown): string {
   return value > 0 && /[1-9]/.test(words) ? `+${words}` : words;
 }
 
-const ORDER: { readonly [state in HoldPointFile["state"]]: number } = { reopened: 0, blocked: 1, ready: 2, ahead: 3, passed: 4 };
+const ORDER: { readonly [state in HoldPointFile["state"]]: number } = {
+  reopened: 0,
+  blocked: 1,
+  ready: 2,
+  ahead: 3,
+  passed: 4,
+};
 
 export function holdPoints(shown: Shown): HoldPointFile[] {
   return [...shown.evidence.holdPoints.values()].sort((a, b) => ORDER[a.state] - ORDER[b.state]);

@@ -40,7 +40,8 @@ export function fanAhead({ shown, plan, work, weeks, seed }: Ground, last: numbe
   const so = total(work);
   const most = so + plan.left;
   const minutes = weeks.map((week) => week.minutes);
-  const sums = workAhead(minutes, Math.min(Math.max(last ?? MOST_DRAWN, 1), MOST_DRAWN), QUANTILES, seed, FUTURES) ?? [];
+  const sums =
+    workAhead(minutes, Math.min(Math.max(last ?? MOST_DRAWN, 1), MOST_DRAWN), QUANTILES, seed, FUTURES) ?? [];
   return sums.map((quantiles, at) => {
     const [a = 0, b = 0, middle = 0, c = 0, d = 0] = quantiles.map((sum) => Math.min(most, so + sum));
     return { day: addDays(shown.record.day, 7 * (at + 1)) ?? "", wide: [a, d], narrow: [b, c], middle };

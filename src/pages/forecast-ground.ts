@@ -32,7 +32,8 @@ export function groundOf(shown: Shown): Ground {
 
 function partsOf({ assemblies, day }: Record): Part[] {
   return [...assemblies.values()].map(({ id, parent, planned, finished }) => ({
-    id, finished: finished !== undefined && finished <= day,
+    id,
+    finished: finished !== undefined && finished <= day,
     ...(parent === undefined ? {} : { parent }),
     ...(planned === undefined ? {} : { planned }),
   }));

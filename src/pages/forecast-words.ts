@@ -3,10 +3,19 @@ import { FUTURES, type Ground } from "./forecast-ground.ts";
 import { counted, hoursRounded, listed, percent } from "./words.ts";
 
 export function assumptions(ground: Ground): string[] {
-  return [planned(ground), unplanned(ground), corrected(ground), outrun(ground), weeks(ground), drawn(ground), edition(ground)].filter((words) => words !== undefined);
+  return [
+    planned(ground),
+    unplanned(ground),
+    corrected(ground),
+    outrun(ground),
+    weeks(ground),
+    drawn(ground),
+    edition(ground),
+  ].filter((words) => words !== undefined);
 }
 
-const titles = ({ shown }: Ground, ids: readonly string[]): string => listed(ids.map((id) => shown.record.assemblies.get(id)?.title ?? id));
+const titles = ({ shown }: Ground, ids: readonly string[]): string =>
+  listed(ids.map((id) => shown.record.assemblies.get(id)?.title ?? id));
 
 function planned({ plan }: Ground): string {
   const open = plan.parts.filter(({ finished }) => !finished);
@@ -19,7 +28,8 @@ function unplanned({ plan }: Ground): string | undefined {
 }
 
 function corrected({ plan }: Ground): string {
-  if (!plan.corrected) return "No part with planned hours is finished, so that the plan is taken as it stands. Plans are seldom too long.";
+  if (!plan.corrected)
+    return "No part with planned hours is finished, so that the plan is taken as it stands. Plans are seldom too long.";
   const done = plan.parts.filter(({ finished }) => finished);
   const sum = (of: "planned" | "worked"): string => hoursRounded(done.reduce((all, part) => all + part[of], 0));
   return `Finished parts took ${sum("worked")} where ${sum("planned")} were planned, ${percent(plan.factor)} of it; the other parts are taken to go the same way.`;

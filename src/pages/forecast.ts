@@ -47,12 +47,15 @@ export function forecastView(shown: Shown): ForecastView {
 
 function viewOf(ground: Ground): ForecastView {
   const silent = silentWhy(ground);
-  return silent === undefined ? { forecast: forecastOf(ground), lookBacks: lookBacks(ground) } : { silent, lookBacks: lookBacks(ground) };
+  return silent === undefined
+    ? { forecast: forecastOf(ground), lookBacks: lookBacks(ground) }
+    : { silent, lookBacks: lookBacks(ground) };
 }
 
 function silentWhy({ plan, weeks }: Ground): string | undefined {
   if (plan.parts.length === 0) return "No assembly has planned hours, so that there is nothing to reckon with.";
-  if (weeks.length < LEAST_WEEKS) return `The record spans ${counted(weeks.length, "whole week")}. Below ${LEAST_WEEKS} there is no forecast: so few say too little of how weeks differ.`;
+  if (weeks.length < LEAST_WEEKS)
+    return `The record spans ${counted(weeks.length, "whole week")}. Below ${LEAST_WEEKS} there is no forecast: so few say too little of how weeks differ.`;
   if (plan.left === 0) return "By the plan no work is left.";
   if (total(weeks) === 0) return "In no whole week has work been noted on a part that has planned hours.";
   return undefined;
@@ -75,6 +78,7 @@ function forecastOf(ground: Ground): Forecast {
 export function forecastWords({ silent, forecast }: ForecastView): string {
   if (forecast === undefined) return `There is no forecast. ${silent ?? ""}`;
   const [half, , most] = forecast.finish;
-  const words = (finish: Finish | undefined): string => (finish?.day === undefined ? "only more than twenty years ahead" : `by ${dateWords(finish.day)}`);
+  const words = (finish: Finish | undefined): string =>
+    finish?.day === undefined ? "only more than twenty years ahead" : `by ${dateWords(finish.day)}`;
   return `Should the weeks ahead be like those so far, the planned work is done ${words(half)} as likely as not, and ${words(most)} in 95 of 100 futures.`;
 }

@@ -38,7 +38,10 @@ const ORDER: { readonly [state in HoldState]: number } = { reopened: 0, ready: 1
 /** Hold points not passed: those that are reopened or ready, then those with the least left to do. */
 export function holdPointsAhead(shown: Shown): HoldPointFile[] {
   const ahead = [...shown.evidence.holdPoints.values()].filter(({ state }) => state !== "passed");
-  return ahead.sort((a, b) => ORDER[a.state] - ORDER[b.state] || a.needs.length - b.needs.length || (a.holdPoint.id < b.holdPoint.id ? -1 : 1));
+  return ahead.sort(
+    (a, b) =>
+      ORDER[a.state] - ORDER[b.state] || a.needs.length - b.needs.length || (a.holdPoint.id < b.holdPoint.id ? -1 : 1),
+  );
 }
 
 export function homeView(shown: Shown): HomeView {
@@ -48,7 +51,8 @@ export function homeView(shown: Shown): HomeView {
   const [next, ...later] = holdPointsAhead(shown);
   const lead = leadOf(shown);
   return {
-    newest, later,
+    newest,
+    later,
     pictures: pictured([...record.entries].slice(0, -NEWEST).reverse()).slice(0, PICTURES),
     total: total(story.work),
     pace: paceOf(shown),
@@ -74,5 +78,13 @@ function glanceOf(shown: Shown, assembly: Assembly, depth: number): Glance[] {
   const file = shown.evidence.assemblies.get(assembly.id);
   if (file === undefined) return [];
   const next = file.nextHoldPoint === undefined ? undefined : shown.evidence.holdPoints.get(file.nextHoldPoint);
-  return [{ assembly, depth, file, minutes: total(storyOf(shown).workOf.get(assembly.id) ?? []), ...(next === undefined ? {} : { next }) }];
+  return [
+    {
+      assembly,
+      depth,
+      file,
+      minutes: total(storyOf(shown).workOf.get(assembly.id) ?? []),
+      ...(next === undefined ? {} : { next }),
+    },
+  ];
 }

@@ -50,7 +50,14 @@ function ends(weeks: Weeks, last: number): number[] {
   return weeks.mondays.map((day) => Math.min(dayAt(day) + 6, last));
 }
 
-function cumulated(id: string, title: string, says: string, groups: readonly Named<WorkLine>[], weeks: Weeks, last: number): Chart {
+function cumulated(
+  id: string,
+  title: string,
+  says: string,
+  groups: readonly Named<WorkLine>[],
+  weeks: Weeks,
+  last: number,
+): Chart {
   const series = groups.map(({ name, lines }) => ({ name, values: running(weekly(lines, weeks)).map(inHours) }));
   return { id, title, says, form: "lines", days: ends(weeks, last), series };
 }
@@ -70,7 +77,10 @@ function weeklyChart(shown: Shown, people: readonly Named<WorkLine>[], weeks: We
   const target = shown.record.aircraft.targetPerWeek;
   const days = weeks.mondays.map(dayAt);
   return {
-    id: "hours-weeks", title: "Hours in each week", form: "bars", days,
+    id: "hours-weeks",
+    title: "Hours in each week",
+    form: "bars",
+    days,
     says: `Hours worked in each week, one person standing on the other${target === undefined ? "" : `; the broken line is the ${hoursRounded(target)} meant`}.`,
     series: people.map(({ name, lines }) => ({ name, values: weekly(lines, weeks).map(inHours) })),
     ...(target === undefined ? {} : { against: { name: "Meant a week", values: days.map(() => inHours(target)) } }),
@@ -94,10 +104,19 @@ export function hoursView(shown: Shown): HoursView {
   const tasks = greatest(work, ({ task }) => task, itself, MOST_LINES);
   let sum = 0;
   return {
-    total: total(work), since: aircraft.start, pace: paceOf(shown),
+    total: total(work),
+    since: aircraft.start,
+    pace: paceOf(shown),
     cumulative: totalChart(shown, weeks, last),
     weekly: weeklyChart(shown, people, weeks),
-    byAssemblyChart: cumulated("hours-assemblies", "By assembly", "Hours to date on each assembly, those within it not counted.", parts, weeks, last),
+    byAssemblyChart: cumulated(
+      "hours-assemblies",
+      "By assembly",
+      "Hours to date on each assembly, those within it not counted.",
+      parts,
+      weeks,
+      last,
+    ),
     byPersonChart: cumulated("hours-people", "By person", "Hours to date of each person.", people, weeks, last),
     byTaskChart: cumulated("hours-tasks", "By task", "Hours to date on each kind of work.", tasks, weeks, last),
     people: cuts(work, ({ who }) => who, shown.nameOf),

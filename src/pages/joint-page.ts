@@ -32,7 +32,10 @@ export interface JointPage {
 export function jointPage(shown: Shown, file: JointFile): JointPage {
   const { record, evidence } = shown;
   const index = traceIndex(shown);
-  const batches = [...file.batches.map((id) => ({ id, now: true })), ...file.superseded.map((id) => ({ id, now: false }))].flatMap(({ id, now }) => {
+  const batches = [
+    ...file.batches.map((id) => ({ id, now: true })),
+    ...file.superseded.map((id) => ({ id, now: false })),
+  ].flatMap(({ id, now }) => {
     const batch = evidence.batches.get(id);
     if (batch === undefined) return [];
     const entry = index.entries.get(batch.batch.entry);
@@ -40,9 +43,15 @@ export function jointPage(shown: Shown, file: JointFile): JointPage {
   });
   const sessions = new Set(batches.flatMap(({ entry }) => (entry === undefined ? [] : [entry])));
   return {
-    file, batches,
+    file,
+    batches,
     assemblyTitle: assemblyPath(record, file.joint.assembly),
-    lots: batches.flatMap(({ file: of, now }) => lotsOf(of).flatMap((id) => { const lot = record.lots.get(id); return lot === undefined ? [] : [{ lot, batch: of.batch.id, now }]; })),
+    lots: batches.flatMap(({ file: of, now }) =>
+      lotsOf(of).flatMap((id) => {
+        const lot = record.lots.get(id);
+        return lot === undefined ? [] : [{ lot, batch: of.batch.id, now }];
+      }),
+    ),
     holdPoints: (index.holdPointsOf.get(file.joint.id) ?? []).flatMap((id) => evidence.holdPoints.get(id) ?? []),
     photos: once([...sessions].flatMap((entry) => entry.photos)),
     clips: once([...sessions].flatMap((entry) => entry.clips)),

@@ -5,16 +5,37 @@ import type { Row } from "./ledger-rows.ts";
 import type { Shown } from "./shown.ts";
 
 export function cutRows({ record }: Shown): Row[] {
-  return record.entries.flatMap((entry) => entry.cuts.map(({ day, lot, amount }) => ({ entry: entry.id, day, lot, unit: UNITS[amount.unit] ?? amount.unit, amount_typed: amount.typed, amount: amount.value })));
+  return record.entries.flatMap((entry) =>
+    entry.cuts.map(({ day, lot, amount }) => ({
+      entry: entry.id,
+      day,
+      lot,
+      unit: UNITS[amount.unit] ?? amount.unit,
+      amount_typed: amount.typed,
+      amount: amount.value,
+    })),
+  );
 }
 
 /** A row for each lot. Where batches took what nobody noted, they stand in a column of their own and what is left is null. */
 export function stockRows(shown: Shown): Row[] {
-  return reckonStock(shown.record, shown.evidence).lots.map(({ lot, unit, received, used, left, unknown, lastDay, recalled }) => {
-    const isNoted = received !== undefined || used !== undefined;
-    return {
-      lot: lot.id, title: lot.title, material: lot.material, received_day: lot.received, good_until_day: lastDay ?? null, recalled: recalled ? "yes" : "no", unit: isNoted ? (UNITS[unit] ?? unit) : null,
-      received_typed: lot.amount?.typed ?? null, received: received ?? null, used: used ?? null, used_unknown_batches: unknown, left_at_most: left ?? null,
-    };
-  });
+  return reckonStock(shown.record, shown.evidence).lots.map(
+    ({ lot, unit, received, used, left, unknown, lastDay, recalled }) => {
+      const isNoted = received !== undefined || used !== undefined;
+      return {
+        lot: lot.id,
+        title: lot.title,
+        material: lot.material,
+        received_day: lot.received,
+        good_until_day: lastDay ?? null,
+        recalled: recalled ? "yes" : "no",
+        unit: isNoted ? (UNITS[unit] ?? unit) : null,
+        received_typed: lot.amount?.typed ?? null,
+        received: received ?? null,
+        used: used ?? null,
+        used_unknown_batches: unknown,
+        left_at_most: left ?? null,
+      };
+    },
+  );
 }

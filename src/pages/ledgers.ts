@@ -12,8 +12,19 @@ export interface Ledger {
 }
 
 const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])[] = [
-  ["hours", hoursRows], ["batches", batchRows], ["pieces", pieceRows], ["joints", jointRows], ["findings", findingRows], ["amendments", amendmentRows],
-  ["measurements", measurementRows], ["hold-points", holdPointRows], ["weights", weightRows], ["scales", scaleRows], ["tasks", taskRows], ["cuts", cutRows], ["stock", stockRows],
+  ["hours", hoursRows],
+  ["batches", batchRows],
+  ["pieces", pieceRows],
+  ["joints", jointRows],
+  ["findings", findingRows],
+  ["amendments", amendmentRows],
+  ["measurements", measurementRows],
+  ["hold-points", holdPointRows],
+  ["weights", weightRows],
+  ["scales", scaleRows],
+  ["tasks", taskRows],
+  ["cuts", cutRows],
+  ["stock", stockRows],
 ];
 
 /** Whether an edition has ledgers: public only where the aircraft file says so. */
@@ -39,7 +50,10 @@ export function ledgersOf(shown: Shown): Ledger[] {
   return LEDGERS.flatMap(([name, make]) => {
     const rows = make(shown);
     if (rows.length === 0) return [];
-    return [{ path: `data/${name}.json`, text: jsonOf(shown, rows) }, { path: `data/${name}.csv`, text: csvOf(rows) }];
+    return [
+      { path: `data/${name}.json`, text: jsonOf(shown, rows) },
+      { path: `data/${name}.csv`, text: csvOf(rows) },
+    ];
   });
 }
 
@@ -52,7 +66,10 @@ function jsonOf({ record, edition }: Shown, rows: readonly Row[]): string {
 function csvOf(rows: readonly Row[]): string {
   const columns = Object.keys(rows[0] ?? {});
   if (columns.length === 0) return "";
-  return stringify([columns, ...rows.map((row) => columns.map((column) => field(row[column])))], { escape_formulas: true, record_delimiter: "\r\n" });
+  return stringify([columns, ...rows.map((row) => columns.map((column) => field(row[column])))], {
+    escape_formulas: true,
+    record_delimiter: "\r\n",
+  });
 }
 
 function field(cell: Cell | undefined): string | number {

@@ -19,7 +19,14 @@ export function needsTogether(needs: readonly Need[]): NeedTogether[] {
   const together = [...groups.values()].flatMap((group): NeedTogether[] => {
     const [first] = group;
     if (first === undefined) return [];
-    return [{ about: group.map(({ about }) => about), sentence: wordsBeside(first), needs: capital(first.needs), blocks: first.blocks }];
+    return [
+      {
+        about: group.map(({ about }) => about),
+        sentence: wordsBeside(first),
+        needs: capital(first.needs),
+        blocks: first.blocks,
+      },
+    ];
   });
   return [...together.filter(({ blocks }) => blocks), ...together.filter(({ blocks }) => !blocks)];
 }
@@ -27,7 +34,12 @@ export function needsTogether(needs: readonly Need[]): NeedTogether[] {
 /** The sentence without the id it begins with, which stands beside it as a link. */
 function wordsBeside({ about, sentence }: Need): string {
   for (const start of [`Joint ${about.id} `, `${about.id} `]) {
-    if (sentence.startsWith(`${start}is `) || sentence.startsWith(`${start}was `) || sentence.startsWith(`${start}has `)) return capital(sentence.slice(start.length).replace(/^is /, ""));
+    if (
+      sentence.startsWith(`${start}is `) ||
+      sentence.startsWith(`${start}was `) ||
+      sentence.startsWith(`${start}has `)
+    )
+      return capital(sentence.slice(start.length).replace(/^is /, ""));
   }
   return sentence;
 }

@@ -17,7 +17,11 @@ export interface BatchRow {
 export interface Overview {
   readonly joints: readonly (readonly [JointState, number])[];
   readonly batchVerdicts: readonly (readonly [BatchVerdict, number])[];
-  readonly holdPoints: readonly { readonly file: HoldPointFile; readonly blocking: readonly Need[]; readonly toDo: number }[];
+  readonly holdPoints: readonly {
+    readonly file: HoldPointFile;
+    readonly blocking: readonly Need[];
+    readonly toDo: number;
+  }[];
   readonly batches: readonly BatchRow[];
   readonly lots: readonly LotFile[];
   readonly trials: readonly Trial[];
@@ -26,11 +30,19 @@ export interface Overview {
 export function overview(shown: Shown): Overview {
   const { evidence, record } = shown;
   const joints = [...evidence.joints.values()];
-  const batches = traceIndex(shown).batches.flatMap(({ id }) => evidence.batches.get(id) ?? []).map(batchRow);
+  const batches = traceIndex(shown)
+    .batches.flatMap(({ id }) => evidence.batches.get(id) ?? [])
+    .map(batchRow);
   return {
     joints: JOINT_STATES.map((state) => [state, joints.filter((file) => file.state === state).length] as const),
-    batchVerdicts: BATCH_VERDICTS.map((verdict) => [verdict, batches.filter(({ file }) => file.verdict === verdict).length] as const),
-    holdPoints: holdPoints(shown).map((file) => ({ file, blocking: file.needs.filter(({ blocks }) => blocks), toDo: file.needs.filter(({ blocks }) => !blocks).length })),
+    batchVerdicts: BATCH_VERDICTS.map(
+      (verdict) => [verdict, batches.filter(({ file }) => file.verdict === verdict).length] as const,
+    ),
+    holdPoints: holdPoints(shown).map((file) => ({
+      file,
+      blocking: file.needs.filter(({ blocks }) => blocks),
+      toDo: file.needs.filter(({ blocks }) => !blocks).length,
+    })),
     batches: [...batches].reverse(),
     lots: [...evidence.lots.values()],
     trials: [...record.trials.values()],
@@ -39,5 +51,10 @@ export function overview(shown: Shown): Overview {
 
 function batchRow(file: BatchFile): BatchRow {
   const counting = file.pieces.filter(({ piece }) => piece.trial === undefined);
-  return { file, counting: counting.length, passed: counting.filter(({ verdict }) => verdict === "pass").length, reasons: deciding(file.findings) };
+  return {
+    file,
+    counting: counting.length,
+    passed: counting.filter(({ verdict }) => verdict === "pass").length,
+    reasons: deciding(file.findings),
+  };
 }

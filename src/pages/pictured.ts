@@ -23,5 +23,7 @@ export function pictured(entries: readonly Entry[]): Pictured[] {
 /** So many of them, the first and the last among them, spread evenly over the course of the work. */
 export function spreadOver(all: readonly Pictured[], most: number): Pictured[] {
   if (all.length <= most) return [...all];
-  return Array.from({ length: most }, (_, at) => all[Math.round((at * (all.length - 1)) / (most - 1))]).filter((one) => one !== undefined);
+  return Array.from({ length: most }, (_, at) => all[Math.round((at * (all.length - 1)) / (most - 1))]).filter(
+    (one) => one !== undefined,
+  );
 }

@@ -20,18 +20,25 @@ const whole = ({ noted, limit }: FactRow): string => (limit === undefined ? note
 export function piecesTogether(shown: Shown, pieces: readonly PieceFile[]): PiecesTogether {
   const all = pieces.map((file) => ({ file, facts: pieceFacts(shown, file) }));
   const first = all[0]?.facts ?? [];
-  const shared = first.filter((fact) => all.every(({ facts }) => facts.some((other) => other.word === fact.word && whole(other) === whole(fact))));
+  const shared = first.filter((fact) =>
+    all.every(({ facts }) => facts.some((other) => other.word === fact.word && whole(other) === whole(fact))),
+  );
   const same = new Set(shared.map(({ word }) => word));
   return {
     shared,
-    differing: [...new Set(all.flatMap(({ facts }) => facts.map(({ word }) => word)))].filter((word) => !same.has(word)),
+    differing: [...new Set(all.flatMap(({ facts }) => facts.map(({ word }) => word)))].filter(
+      (word) => !same.has(word),
+    ),
     rows: all.map(({ file, facts }) => ({ file, notedOf: new Map(facts.map((fact) => [fact.word, whole(fact)])) })),
     findings: findingsTogether(pieces),
   };
 }
 
 function findingsTogether(pieces: readonly PieceFile[]): Finding[] {
-  const groups = new Map<string, { readonly finding: Finding; readonly ids: string[]; readonly restsOn: Map<string, Ref> }>();
+  const groups = new Map<
+    string,
+    { readonly finding: Finding; readonly ids: string[]; readonly restsOn: Map<string, Ref> }
+  >();
   for (const { piece, findings } of pieces) {
     for (const finding of findings) {
       const key = JSON.stringify([finding.rule, finding.severity, finding.sentence, finding.limit]);

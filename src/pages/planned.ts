@@ -5,6 +5,8 @@ import type { Shown } from "./shown.ts";
  * undefined where none of them has a plan.
  */
 export function plannedWithin({ record, evidence }: Shown, id: string): number | undefined {
-  const plans = (evidence.assemblies.get(id)?.within ?? []).flatMap((part) => record.assemblies.get(part)?.planned ?? []);
+  const plans = (evidence.assemblies.get(id)?.within ?? []).flatMap(
+    (part) => record.assemblies.get(part)?.planned ?? [],
+  );
   return plans.length === 0 ? undefined : plans.reduce((sum, minutes) => sum + minutes, 0);
 }

@@ -11,7 +11,10 @@ export interface Picture {
   /** A CSS colour to stand in its place until it has come. */
   readonly colour: string;
   /** Of each format from the best to the most common, widths from narrow to wide. */
-  readonly sources: readonly { readonly type: string; readonly files: readonly { readonly path: string; readonly width: number }[] }[];
+  readonly sources: readonly {
+    readonly type: string;
+    readonly files: readonly { readonly path: string; readonly width: number }[];
+  }[];
 }
 
 /** What a page needs to know of a clip that has been made ready; its path is from the site's root. */

@@ -38,7 +38,12 @@ export function stockPage(shown: Shown): StockPage {
   const stock = reckonStock(record, shown.evidence);
   const row = (each: LotStock): StockRow => rowOf(shown, each);
   return {
-    adhesives: [...record.adhesives.values()].map(({ id, title }) => ({ title, lots: stock.lots.filter((each) => isPart(each) && each.lot.adhesive === id).map(row) })).filter(({ lots }) => lots.length > 0),
+    adhesives: [...record.adhesives.values()]
+      .map(({ id, title }) => ({
+        title,
+        lots: stock.lots.filter((each) => isPart(each) && each.lot.adhesive === id).map(row),
+      }))
+      .filter(({ lots }) => lots.length > 0),
     others: stock.lots.filter((each) => !isPart(each)).map(row),
     findings: stock.findings,
     ahead: aheadWords(shown, stock),
@@ -55,7 +60,12 @@ function rowOf(shown: Shown, stock: LotStock): StockRow {
     lot,
     received: lot.amount === undefined ? "not noted" : quantityWords(lot.amount, units, inUnit),
     used: usedWords(stock, (value) => inUnit(value, unit, units)),
-    left: left === undefined ? "not known" : received !== undefined && used !== undefined && !atMost(used, received) ? "nothing, and more was used than came" : inUnit(left, unit, units),
+    left:
+      left === undefined
+        ? "not known"
+        : received !== undefined && used !== undefined && !atMost(used, received)
+          ? "nothing, and more was used than came"
+          : inUnit(left, unit, units),
     keeps: [recalled ? "recalled" : "", keepsWords(lastDay, life)].filter((words) => words !== "").join("; "),
     urgent: recalled || life === "past" || life === "soon",
   };
@@ -65,10 +75,15 @@ const isPart = ({ lot }: LotStock): boolean => lot.material === "resin" || lot.m
 
 function usedWords(stock: LotStock, amount: (value: number) => string): string {
   const { used, unknown, batches, cuts } = stock;
-  if (used === undefined) return batches.length === 0 ? "in no batch" : `in ${counted(batches.length, "batch", "batches")}; how much is not noted`;
+  if (used === undefined)
+    return batches.length === 0
+      ? "in no batch"
+      : `in ${counted(batches.length, "batch", "batches")}; how much is not noted`;
   if (cuts.length === 0 && batches.length === 0) return isPart(stock) ? "nothing" : "nothing noted";
   if (unknown.length === 0) return amount(used);
-  return isPart(stock) ? `${amount(used)} and what ${listed(unknown)} took, which is not noted` : `${amount(used)} and, before a cut was noted, what went into ${unknown.length > 3 ? counted(unknown.length, "batch", "batches") : listed(unknown)}`;
+  return isPart(stock)
+    ? `${amount(used)} and what ${listed(unknown)} took, which is not noted`
+    : `${amount(used)} and, before a cut was noted, what went into ${unknown.length > 3 ? counted(unknown.length, "batch", "batches") : listed(unknown)}`;
 }
 
 function keepsWords(lastDay: string | undefined, life: LotStock["life"]): string {
@@ -79,7 +94,10 @@ function keepsWords(lastDay: string | undefined, life: LotStock["life"]): string
 
 function aheadWords(shown: Shown, { planned, withoutArea, area }: ReturnType<typeof reckonStock>): string {
   if (planned.length + withoutArea.length === 0) return "No joint waits to be glued.";
-  const rest = withoutArea.length === 0 ? "" : ` ${counted(withoutArea.length, "joint")} more ${withoutArea.length === 1 ? "waits" : "wait"} without an area noted, which nothing here counts.`;
+  const rest =
+    withoutArea.length === 0
+      ? ""
+      : ` ${counted(withoutArea.length, "joint")} more ${withoutArea.length === 1 ? "waits" : "wait"} without an area noted, which nothing here counts.`;
   if (planned.length === 0) return `No joint that waits to be glued has its area noted.${rest}`;
   return `${counted(planned.length, "joint")} with ${inUnits(area, "m²", shown.record.aircraft.units)} of glue line ${planned.length === 1 ? "waits" : "wait"} to be glued.${rest}`;
 }
@@ -98,4 +116,5 @@ function needRow(shown: Shown, { adhesive, mixed, parts }: AdhesiveNeed): NeedRo
 
 export const LOSS_WORDS = `Area times the sheet’s spread for both faces together, and ${percent(LOSS)} more for what stays in the cup and is squeezed out (${LOSS_SOURCE.known}, this program’s default). Only lots in date and not recalled are counted as there.`;
 
-export const WOOD_WORDS = "Used is what entries note as cut. Where a batch was glued with wood of a lot before any cut from it was noted, that wood is not counted, and what is left is not known.";
+export const WOOD_WORDS =
+  "Used is what entries note as cut. Where a batch was glued with wood of a lot before any cut from it was noted, that wood is not counted, and what is left is not known.";

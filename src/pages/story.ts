@@ -44,8 +44,12 @@ export function storyOf(shown: Shown): Story {
 
 function gather(record: Record): Story {
   const children = childrenOf(record);
-  const upFrom = new Map([...record.assemblies.keys()].map((id) => [id, lineageOf(record, id).map((assembly) => assembly.id)]));
-  const jointHome = new Map([...record.assemblies.values()].flatMap(({ id, joints }) => joints.map((joint) => [joint.id, id] as const)));
+  const upFrom = new Map(
+    [...record.assemblies.keys()].map((id) => [id, lineageOf(record, id).map((assembly) => assembly.id)]),
+  );
+  const jointHome = new Map(
+    [...record.assemblies.values()].flatMap(({ id, joints }) => joints.map((joint) => [joint.id, id] as const)),
+  );
   const entriesOf = new Map<string, Entry[]>([...record.assemblies.keys()].map((id) => [id, []]));
   const workOf = new Map<string, WorkLine[]>([...record.assemblies.keys()].map((id) => [id, []]));
   const homesOf = new Map<string, ReadonlySet<string>>();
@@ -62,7 +66,16 @@ function gather(record: Record): Story {
     }
   }
   const position = new Map(record.entries.map(({ id }, at) => [id, at]));
-  return { work, steps: cumulative(work), homesOf, entriesOf, workOf, children, tree: treeOf(record, children), position };
+  return {
+    work,
+    steps: cumulative(work),
+    homesOf,
+    entriesOf,
+    workOf,
+    children,
+    tree: treeOf(record, children),
+    position,
+  };
 }
 
 function homesIn(entry: Entry, jointHome: ReadonlyMap<string, string>): Set<string> {
@@ -86,15 +99,24 @@ function childrenOf(record: Record): Map<string, Assembly[]> {
 }
 
 function treeOf(record: Record, children: ReadonlyMap<string, readonly Assembly[]>): Branch[] {
-  const under = (assembly: Assembly, depth: number): Branch[] =>
-    [{ assembly, depth }, ...(children.get(assembly.id) ?? []).flatMap((child) => under(child, depth + 1))];
-  return [...record.assemblies.values()].filter(({ parent }) => parent === undefined || !record.assemblies.has(parent)).flatMap((root) => under(root, 0));
+  const under = (assembly: Assembly, depth: number): Branch[] => [
+    { assembly, depth },
+    ...(children.get(assembly.id) ?? []).flatMap((child) => under(child, depth + 1)),
+  ];
+  return [...record.assemblies.values()]
+    .filter(({ parent }) => parent === undefined || !record.assemblies.has(parent))
+    .flatMap((root) => under(root, 0));
 }
 
 /** An assembly and those it stands in, from itself to the outermost. */
 export function lineageOf(record: Record, id: string): Assembly[] {
   const lineage: Assembly[] = [];
-  for (let at = record.assemblies.get(id); at !== undefined && lineage.length <= record.assemblies.size; at = at.parent === undefined ? undefined : record.assemblies.get(at.parent)) lineage.push(at);
+  for (
+    let at = record.assemblies.get(id);
+    at !== undefined && lineage.length <= record.assemblies.size;
+    at = at.parent === undefined ? undefined : record.assemblies.get(at.parent)
+  )
+    lineage.push(at);
   return lineage;
 }
 

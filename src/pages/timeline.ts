@@ -17,17 +17,30 @@ export function timelineOf(told: readonly Told[], most: number): TimelineInput {
   const days = told.map(({ entry }) => dayAt(entry.day));
   const from = days[0] ?? 0;
   const to = days[days.length - 1] ?? from;
-  const all = told.flatMap(({ entry: { day }, happenings }) => happenings.map((happening): Dated => ({ day, happening })));
+  const all = told.flatMap(({ entry: { day }, happenings }) =>
+    happenings.map((happening): Dated => ({ day, happening })),
+  );
   return {
-    from, to: Math.max(to, from + 27),
+    from,
+    to: Math.max(to, from + 27),
     work: told.map(({ entry, minutes }) => ({ day: dayAt(entry.day), hours: minutes / 60 })),
-    rows: ROWS.map((name) => ({ name, events: eventsOf(all.filter(({ happening: { row } }) => row === name), most) })),
+    rows: ROWS.map((name) => ({
+      name,
+      events: eventsOf(
+        all.filter(({ happening: { row } }) => row === name),
+        most,
+      ),
+    })),
   };
 }
 
 function eventsOf(row: readonly Dated[], most: number): Event[] {
   if (row.length > most) return byMonth(row);
-  return row.map(({ day, happening: { mark, what, word } }) => ({ day: dayAt(day), shape: mark, words: `${dateShort(day)}: ${what}, ${word}` }));
+  return row.map(({ day, happening: { mark, what, word } }) => ({
+    day: dayAt(day),
+    shape: mark,
+    words: `${dateShort(day)}: ${what}, ${word}`,
+  }));
 }
 
 /** On the first day of each month on which there was such a thing. */
@@ -39,8 +52,18 @@ function byMonth(row: readonly Dated[]): Event[] {
     if (group === undefined) groups.set(key, { first: one, count: 1 });
     else group.count += 1;
   }
-  return [...groups.values()].map(({ first: { day, happening: { mark, what, word } }, count }) => ({
-    day: dayAt(day), shape: mark,
-    words: count === 1 ? `${dateShort(day)}: ${what}, ${word}` : `${monthWords(day)}: ${grouped(count)} times ${word}`,
-  }));
+  return [...groups.values()].map(
+    ({
+      first: {
+        day,
+        happening: { mark, what, word },
+      },
+      count,
+    }) => ({
+      day: dayAt(day),
+      shape: mark,
+      words:
+        count === 1 ? `${dateShort(day)}: ${what}, ${word}` : `${monthWords(day)}: ${grouped(count)} times ${word}`,
+    }),
+  );
 }

@@ -30,8 +30,16 @@ export function traceIndex(shown: Shown): TraceIndex {
   const index: TraceIndex = {
     entries: new Map(record.entries.map((entry) => [entry.id, entry])),
     batches: record.entries.flatMap((entry) => entry.batches),
-    holdPointsOf: grouped([...evidence.holdPoints.values()].flatMap((file) => file.joints.map((joint) => [joint, file.holdPoint.id] as const))),
-    piecesOf: grouped([...evidence.pieces.values()].flatMap((file) => (file.piece.trial === undefined ? [] : [[file.piece.trial, file] as const]))),
+    holdPointsOf: grouped(
+      [...evidence.holdPoints.values()].flatMap((file) =>
+        file.joints.map((joint) => [joint, file.holdPoint.id] as const),
+      ),
+    ),
+    piecesOf: grouped(
+      [...evidence.pieces.values()].flatMap((file) =>
+        file.piece.trial === undefined ? [] : [[file.piece.trial, file] as const],
+      ),
+    ),
     cutsOf: grouped(record.entries.flatMap((entry) => entry.cuts.map((cut) => [cut.lot, cut] as const))),
     measurements: measurementsIn(shown),
     photos: new Map(record.entries.flatMap((entry) => entry.photos.map((photo) => [photo.file, photo]))),
@@ -44,7 +52,12 @@ export function traceIndex(shown: Shown): TraceIndex {
 /** An assembly's path of titles from the outermost, such as `Wing › Left panel › Main spar`. */
 export function assemblyPath(record: Record, id: string): string {
   const titles: string[] = [];
-  for (let at = record.assemblies.get(id); at !== undefined; at = at.parent === undefined ? undefined : record.assemblies.get(at.parent)) titles.unshift(at.title);
+  for (
+    let at = record.assemblies.get(id);
+    at !== undefined;
+    at = at.parent === undefined ? undefined : record.assemblies.get(at.parent)
+  )
+    titles.unshift(at.title);
   return titles.join(" › ");
 }
 
@@ -69,11 +82,18 @@ function measurementsIn({ record, evidence }: Shown): MeasurementFile[] {
     }
   }
   const at = ({ measurement }: MeasurementFile): number => order.get(measurement.entry) ?? order.size;
-  return [...once.values()].sort((a, b) => at(a) - at(b) || a.measurement.place.line - b.measurement.place.line || a.measurement.place.column - b.measurement.place.column);
+  return [...once.values()].sort(
+    (a, b) =>
+      at(a) - at(b) ||
+      a.measurement.place.line - b.measurement.place.line ||
+      a.measurement.place.column - b.measurement.place.column,
+  );
 }
 
 function parentsFirst(record: Record): string[] {
-  const children = grouped([...record.assemblies.values()].flatMap(({ id, parent }) => (parent === undefined ? [] : [[parent, id] as const])));
+  const children = grouped(
+    [...record.assemblies.values()].flatMap(({ id, parent }) => (parent === undefined ? [] : [[parent, id] as const])),
+  );
   const below = (id: string): string[] => [id, ...(children.get(id) ?? []).flatMap(below)];
   return [...record.assemblies.values()].filter(({ parent }) => parent === undefined).flatMap(({ id }) => below(id));
 }

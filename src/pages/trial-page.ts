@@ -31,7 +31,13 @@ export interface TrialPage {
 
 export function trialPage(shown: Shown, trial: Trial): TrialPage {
   const pieces = traceIndex(shown).piecesOf.get(trial.id) ?? [];
-  const rows = trial.preparations.map(({ id, what }) => row(id, what, pieces.filter(({ piece }) => piece.preparation === id)));
+  const rows = trial.preparations.map(({ id, what }) =>
+    row(
+      id,
+      what,
+      pieces.filter(({ piece }) => piece.preparation === id),
+    ),
+  );
   const rest = pieces.filter(({ piece }) => !trial.preparations.some(({ id }) => id === piece.preparation));
   if (rest.length > 0) rows.push(row("", "no preparation named", rest));
   const { cautions = [], outcomes = [], conclusion = [] } = shown.evidence.trials.get(trial.id) ?? {};
@@ -41,13 +47,17 @@ export function trialPage(shown: Shown, trial: Trial): TrialPage {
 function row(id: string, what: string, pieces: readonly PieceFile[]): PreparationRow {
   const count = (holds: (file: PieceFile) => boolean): number => pieces.filter(holds).length;
   return {
-    id, what, pieces,
+    id,
+    what,
+    pieces,
     failures: {
       wood: count(({ test }) => test?.failure === "wood"),
       mixed: count(({ test }) => test?.failure === "mixed"),
       "glue line": count(({ test }) => test?.failure === "glue line"),
     },
-    verdicts: Object.fromEntries(PIECE_VERDICTS.map((verdict) => [verdict, count((file) => file.verdict === verdict)])) as { [verdict in PieceVerdict]: number },
+    verdicts: Object.fromEntries(
+      PIECE_VERDICTS.map((verdict) => [verdict, count((file) => file.verdict === verdict)]),
+    ) as { [verdict in PieceVerdict]: number },
   };
 }
 

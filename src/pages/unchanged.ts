@@ -22,5 +22,10 @@ export function unchangedList<T>(before: readonly T[], after: readonly T[]): rea
 }
 
 function isSameList(before: unknown, after: unknown): boolean {
-  return Array.isArray(before) && Array.isArray(after) && before.length === after.length && before.every((one, at) => one === after[at]);
+  return (
+    Array.isArray(before) &&
+    Array.isArray(after) &&
+    before.length === after.length &&
+    before.every((one, at) => one === after[at])
+  );
 }

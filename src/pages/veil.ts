@@ -1,5 +1,16 @@
 /** What one edition may see of a record: the sets and questions that `editionOf` filters by. */
-import type { Audience, Departure, Entry, FilePath, OpenItem, Person, Piece, Record, Ref, Withheld } from "../record/types.ts";
+import type {
+  Audience,
+  Departure,
+  Entry,
+  FilePath,
+  OpenItem,
+  Person,
+  Piece,
+  Record,
+  Ref,
+  Withheld,
+} from "../record/types.ts";
 import type { Edition } from "./shown.ts";
 
 /** Stands for a person whom the edition does not name; no id can be this. */
@@ -36,10 +47,19 @@ export function veilOf(record: Record, edition: Edition): Veil {
   const may = (kind: Withheld): boolean => edition !== "public" || record.aircraft.publicShows.includes(kind);
   const entries = record.entries.filter((entry) => sees(entry.audience));
   const trials = idsOf([...record.trials.values()].filter((trial) => sees(trial.audience)));
-  const pieces = idsOf(entries.flatMap((entry) => entry.batches).flatMap((batch) => batch.pieces).filter((piece) => isOf(piece, trials)));
+  const pieces = idsOf(
+    entries
+      .flatMap((entry) => entry.batches)
+      .flatMap((batch) => batch.pieces)
+      .filter((piece) => isOf(piece, trials)),
+  );
   const shown = idsOf(entries);
   return {
-    edition, sees, may, trials, pieces,
+    edition,
+    sees,
+    may,
+    trials,
+    pieces,
     entries: shown,
     batches: idsOf(entries.flatMap((entry) => entry.batches)),
     lots: idsOf([...record.lots.values()].filter((lot) => sees(lot.audience))),
@@ -47,7 +67,9 @@ export function veilOf(record: Record, edition: Edition): Veil {
     departures: idsOf(marked(entries, (entry) => entry.departures, sees)),
     openItems: idsOf(marked(entries, (entry) => entry.raised, sees)),
     hiddenFiles: hiddenFilesOf(record, sees, may),
-    blindPieces: new Set(record.entries.filter((entry) => !shown.has(entry.id)).flatMap((entry) => entry.tests.map((test) => test.piece))),
+    blindPieces: new Set(
+      record.entries.filter((entry) => !shown.has(entry.id)).flatMap((entry) => entry.tests.map((test) => test.piece)),
+    ),
     people: peopleOf([...record.aircraft.people.values()], sees, may("names")),
   };
 }
@@ -58,16 +80,26 @@ export function veilOf(record: Record, edition: Edition): Veil {
  */
 export function tellsAll(veil: Veil, ref: Ref, record: Record): boolean {
   switch (ref.kind) {
-    case "entry": return veil.entries.has(ref.id);
-    case "batch": return veil.batches.has(ref.id);
-    case "piece": return veil.pieces.has(ref.id) && !veil.blindPieces.has(ref.id);
-    case "lot": return veil.lots.has(ref.id);
-    case "trial": return veil.trials.has(ref.id);
-    case "climate log": return veil.logs.has(ref.id);
-    case "departure": return veil.departures.has(ref.id);
-    case "open item": return veil.openItems.has(ref.id);
-    case "person": return veil.may("names") && veil.sees(record.aircraft.people.get(ref.id)?.audience ?? "archive");
-    default: return true;
+    case "entry":
+      return veil.entries.has(ref.id);
+    case "batch":
+      return veil.batches.has(ref.id);
+    case "piece":
+      return veil.pieces.has(ref.id) && !veil.blindPieces.has(ref.id);
+    case "lot":
+      return veil.lots.has(ref.id);
+    case "trial":
+      return veil.trials.has(ref.id);
+    case "climate log":
+      return veil.logs.has(ref.id);
+    case "departure":
+      return veil.departures.has(ref.id);
+    case "open item":
+      return veil.openItems.has(ref.id);
+    case "person":
+      return veil.may("names") && veil.sees(record.aircraft.people.get(ref.id)?.audience ?? "archive");
+    default:
+      return true;
   }
 }
 
@@ -79,18 +111,24 @@ function isOf(piece: Piece, trials: ReadonlySet<string>): boolean {
   return piece.trial === undefined || trials.has(piece.trial);
 }
 
-function marked<T extends Departure | OpenItem>(entries: readonly Entry[], of: (entry: Entry) => readonly T[], sees: Veil["sees"]): T[] {
+function marked<T extends Departure | OpenItem>(
+  entries: readonly Entry[],
+  of: (entry: Entry) => readonly T[],
+  sees: Veil["sees"],
+): T[] {
   return entries.flatMap((entry) => of(entry).filter((thing) => sees(thing.audience)));
 }
 
 /** Ids are as telling as names (`id: rosa-lima`), so where names are withheld numbers stand for them. */
 function peopleOf(people: readonly Person[], sees: Veil["sees"], names: boolean): ReadonlyMap<string, string> {
   let count = 0;
-  return new Map(people.map((person) => {
-    if (!sees(person.audience)) return [person.id, UNNAMED];
-    count += 1;
-    return [person.id, names ? person.id : `person-${count}`];
-  }));
+  return new Map(
+    people.map((person) => {
+      if (!sees(person.audience)) return [person.id, UNNAMED];
+      count += 1;
+      return [person.id, names ? person.id : `person-${count}`];
+    }),
+  );
 }
 
 /** The narrowest mark that a file bears anywhere holds everywhere; and a file that only hidden things name is hidden with them. */
@@ -118,7 +156,9 @@ function hiddenFilesOf(record: Record, sees: Veil["sees"], may: Veil["may"]): Re
     for (const each of entry.clips) note(each.file, each.audience, within);
   }
   // A poster is a frame of its clip: it goes with a clip that is hidden, and no clip is shown whose poster may not be.
-  const clips = record.entries.flatMap((entry) => entry.clips.map((clip) => ({ ...clip, within: sees(entry.audience) })));
+  const clips = record.entries.flatMap((entry) =>
+    entry.clips.map((clip) => ({ ...clip, within: sees(entry.audience) })),
+  );
   for (const clip of clips) note(clip.poster, clip.audience, clip.within && !hidden.has(clip.file));
   for (const file of named) if (!shown.has(file)) hidden.add(file);
   for (const { file, poster } of clips) if (hidden.has(poster)) hidden.add(file);

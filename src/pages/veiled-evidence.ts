@@ -1,5 +1,16 @@
 /** Evidence with only what an edition shows in it. Verdicts, states and counts of joints stay those of the whole record. */
-import type { AssemblyFile, BatchFile, Change, Evidence, Finding, HoldPointFile, JointFile, LotFile, Need, PieceFile } from "../evidence/types.ts";
+import type {
+  AssemblyFile,
+  BatchFile,
+  Change,
+  Evidence,
+  Finding,
+  HoldPointFile,
+  JointFile,
+  LotFile,
+  Need,
+  PieceFile,
+} from "../evidence/types.ts";
 import type { Batch, Lot, Record, Ref } from "../record/types.ts";
 import type { TrialFile } from "../evidence/types/trial.ts";
 import { unchanged, unchangedList } from "./unchanged.ts";
@@ -26,9 +37,15 @@ export function veiledEvidence(wholeRecord: Record, whole: Evidence, veiled: Vei
   const batches = new Map(record.entries.flatMap((entry) => entry.batches).map((batch) => [batch.id, batch]));
   const ground: Ground = { veil, whole, facts, batches, record, tells: (ref) => tellsAll(veil, ref, wholeRecord) };
   const pieces = kept(whole.pieces, veil.pieces, (file) => pieceFile(file, ground));
-  const lots = new Map([...record.lots.values()].flatMap((lot) => { const file = whole.lots.get(lot.id); return file === undefined ? [] : [[lot.id, lotFile(file, lot, ground)] as const]; }));
+  const lots = new Map(
+    [...record.lots.values()].flatMap((lot) => {
+      const file = whole.lots.get(lot.id);
+      return file === undefined ? [] : [[lot.id, lotFile(file, lot, ground)] as const];
+    }),
+  );
   return {
-    pieces, lots,
+    pieces,
+    lots,
     batches: kept(whole.batches, veil.batches, (file) => batchFile(file, ground, pieces)),
     joints: kept(whole.joints, undefined, (file) => jointFile(file, ground)),
     holdPoints: kept(whole.holdPoints, undefined, (file) => holdPointFile(file, ground)),
@@ -44,13 +61,19 @@ export function veiledEvidence(wholeRecord: Record, whole: Evidence, veiled: Vei
 /** Findings about hidden things are gone; those that rest on hidden things say only that they do, once however many they are. */
 function findings(all: readonly Finding[], ground: Ground): readonly Finding[] {
   const said = new Set<string>();
-  return unchangedList(all, all.filter(({ about }) => isShown(about, ground.veil)).map((finding) => veiledFinding(finding, ground)).filter((finding) => {
-    if (finding.sentence !== RESTS_ON_HIDDEN) return true;
-    const key = `${finding.about.kind} ${finding.about.id} ${finding.rule} ${finding.severity}`;
-    if (said.has(key)) return false;
-    said.add(key);
-    return true;
-  }));
+  return unchangedList(
+    all,
+    all
+      .filter(({ about }) => isShown(about, ground.veil))
+      .map((finding) => veiledFinding(finding, ground))
+      .filter((finding) => {
+        if (finding.sentence !== RESTS_ON_HIDDEN) return true;
+        const key = `${finding.about.kind} ${finding.about.id} ${finding.rule} ${finding.severity}`;
+        if (said.has(key)) return false;
+        said.add(key);
+        return true;
+      }),
+  );
 }
 
 function veiledFinding(finding: Finding, ground: Ground): Finding {
@@ -72,10 +95,19 @@ function isShown(ref: Ref, veil: Veil): boolean {
 /** What was reckoned from a hidden test goes with it; the verdict, as of the whole record, stays. */
 function pieceFile(file: PieceFile, ground: Ground): PieceFile {
   const { test, curedFor, stress, ...rest } = file;
-  const cure = veiledCure(file.cure, test === undefined || ground.tells({ kind: "entry", id: test.entry }), ground.tells);
+  const cure = veiledCure(
+    file.cure,
+    test === undefined || ground.tells({ kind: "entry", id: test.entry }),
+    ground.tells,
+  );
   const base = { ...rest, cure, piece: ground.facts.piece(file.piece), findings: findings(file.findings, ground) };
   if (test === undefined || !ground.veil.entries.has(test.entry)) return base;
-  return { ...base, test: ground.facts.test(test), ...(curedFor === undefined ? {} : { curedFor }), ...(stress === undefined ? {} : { stress }) };
+  return {
+    ...base,
+    test: ground.facts.test(test),
+    ...(curedFor === undefined ? {} : { curedFor }),
+    ...(stress === undefined ? {} : { stress }),
+  };
 }
 
 function batchFile(file: BatchFile, ground: Ground, pieces: ReadonlyMap<string, PieceFile>): BatchFile {
@@ -97,7 +129,8 @@ function jointFile(file: JointFile, ground: Ground): JointFile {
   const batches = file.batches.filter((id) => ground.veil.batches.has(id));
   const used = new Set(batches.flatMap((id) => lotsIn(ground.batches.get(id))));
   return {
-    ...file, batches,
+    ...file,
+    batches,
     findings: findings(file.findings, ground),
     superseded: file.superseded.filter((id) => ground.veil.batches.has(id)),
     reworks: file.reworks.filter((rework) => ground.veil.entries.has(rework.entry)),
@@ -114,12 +147,18 @@ function lotFile(file: LotFile, lot: Lot, ground: Ground): LotFile {
   const joints = through(file.joints, "batches");
   const reached = new Set(joints);
   return {
-    lot, batches, joints,
+    lot,
+    batches,
+    joints,
     recalls: file.recalls.filter((recall) => ground.veil.entries.has(recall.entry)),
     pieces: file.pieces.filter((id) => ground.veil.pieces.has(id)),
     formerJoints: through(file.formerJoints, "superseded"),
-    assemblies: file.assemblies.filter((id) => ground.whole.assemblies.get(id)?.joints.some((joint) => reached.has(joint)) ?? false),
-    holdPoints: file.holdPoints.filter((id) => ground.whole.holdPoints.get(id)?.joints.some((joint) => reached.has(joint)) ?? false),
+    assemblies: file.assemblies.filter(
+      (id) => ground.whole.assemblies.get(id)?.joints.some((joint) => reached.has(joint)) ?? false,
+    ),
+    holdPoints: file.holdPoints.filter(
+      (id) => ground.whole.holdPoints.get(id)?.joints.some((joint) => reached.has(joint)) ?? false,
+    ),
   };
 }
 
@@ -145,7 +184,9 @@ function needs(file: HoldPointFile, ground: Ground): Need[] {
   const isOpen = (need: Need): boolean => ground.tells(need.about) && need.restsOn.every(ground.tells);
   const hidden = new Set(file.needs.filter((need) => !isOpen(need)).map(({ blocks }) => blocks));
   const about: Ref = { kind: "hold point", id: file.holdPoint.id };
-  const told = [true, false].filter((blocks) => hidden.has(blocks)).map((blocks): Need => ({ about, sentence: RESTS_ON_HIDDEN, needs: NEEDS_HIDDEN, blocks, restsOn: [] }));
+  const told = [true, false]
+    .filter((blocks) => hidden.has(blocks))
+    .map((blocks): Need => ({ about, sentence: RESTS_ON_HIDDEN, needs: NEEDS_HIDDEN, blocks, restsOn: [] }));
   return [...file.needs.filter(isOpen), ...told];
 }
 
@@ -163,18 +204,25 @@ function assemblyFile(file: AssemblyFile, ground: Ground): AssemblyFile {
     ...file,
     openItems: file.openItems.filter(({ id }) => veil.openItems.has(id)).map(facts.openItem),
     departures: file.departures.filter(({ id }) => veil.departures.has(id)).map(facts.departure),
-    measurements: file.measurements.filter(({ measurement }) => veil.entries.has(measurement.entry)).map((each) => veiledMeasurement(each, veil, facts)),
+    measurements: file.measurements
+      .filter(({ measurement }) => veil.entries.has(measurement.entry))
+      .map((each) => veiledMeasurement(each, veil, facts)),
     minutes: minutesIn(ground, within),
   };
 }
 
 function minutesIn(ground: Ground, within: ReadonlySet<string>): number {
   let sum = 0;
-  for (const entry of ground.record.entries) for (const line of entry.hours) if (within.has(line.assembly)) sum += line.minutes;
+  for (const entry of ground.record.entries)
+    for (const line of entry.hours) if (within.has(line.assembly)) sum += line.minutes;
   return sum;
 }
 
-function kept<T extends object>(map: ReadonlyMap<string, T>, ids: ReadonlySet<string> | undefined, make: (thing: T) => T): ReadonlyMap<string, T> {
+function kept<T extends object>(
+  map: ReadonlyMap<string, T>,
+  ids: ReadonlySet<string> | undefined,
+  make: (thing: T) => T,
+): ReadonlyMap<string, T> {
   const out = new Map<string, T>();
   for (const [id, thing] of map) if (ids === undefined || ids.has(id)) out.set(id, unchanged(thing, make(thing)));
   return out;

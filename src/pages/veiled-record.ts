@@ -1,5 +1,23 @@
 /** A record with only what an edition shows in it. */
-import type { Adhesive, Aircraft, Assembly, Batch, Component, Departure, Entry, Inspection, Lot, Measurement, OpenItem, Person, Piece, PieceTest, Procedure, Record, Trial } from "../record/types.ts";
+import type {
+  Adhesive,
+  Aircraft,
+  Assembly,
+  Batch,
+  Component,
+  Departure,
+  Entry,
+  Inspection,
+  Lot,
+  Measurement,
+  OpenItem,
+  Person,
+  Piece,
+  PieceTest,
+  Procedure,
+  Record,
+  Trial,
+} from "../record/types.ts";
 import { unchanged } from "./unchanged.ts";
 import { UNNAMED, WITHHELD, type Veil } from "./veil.ts";
 import { veiledAmendments } from "./veiled-amends.ts";
@@ -16,14 +34,19 @@ type Facts = ReturnType<typeof factsOf>;
 export function veiledRecord(whole: Record, veil: Veil): VeiledRecord {
   const facts = factsOf(veil);
   const hides = hiddenTargets(whole, veil);
-  const bodied = <T extends { readonly body: Entry["body"] }>(thing: T, folder: string): T => unchanged(thing, { ...thing, body: veiledBody(thing.body, veil, (target) => hides(folder, target)) });
-  const entries = whole.entries.filter((entry) => veil.entries.has(entry.id)).map((entry) => bodied(veiledEntry(entry, veil, facts), folderOf(entry.file)));
+  const bodied = <T extends { readonly body: Entry["body"] }>(thing: T, folder: string): T =>
+    unchanged(thing, { ...thing, body: veiledBody(thing.body, veil, (target) => hides(folder, target)) });
+  const entries = whole.entries
+    .filter((entry) => veil.entries.has(entry.id))
+    .map((entry) => bodied(veiledEntry(entry, veil, facts), folderOf(entry.file)));
   return {
     facts,
     record: {
       aircraft: bodied(veiledAircraft(whole.aircraft, veil), ""),
       assemblies: each(whole.assemblies, (assembly: Assembly) => bodied(assembly, "assemblies")),
-      adhesives: each(whole.adhesives, (adhesive: Adhesive) => bodied(without(adhesive, veil.may("attachments") ? [] : ["sheetFile"]), "adhesives")),
+      adhesives: each(whole.adhesives, (adhesive: Adhesive) =>
+        bodied(without(adhesive, veil.may("attachments") ? [] : ["sheetFile"]), "adhesives"),
+      ),
       procedures: each(whole.procedures, (procedure: Procedure) => bodied(procedure, "procedures")),
       lots: each(only(whole.lots, veil.lots), (lot: Lot) => bodied(facts.lot(lot), "lots")),
       trials: each(only(whole.trials, veil.trials), (trial: Trial) => bodied(trial, "trials")),
@@ -36,31 +59,55 @@ export function veiledRecord(whole: Record, veil: Veil): VeiledRecord {
 
 function factsOf(veil: Veil) {
   const person = (id: string): string => veil.people.get(id) ?? UNNAMED;
-  const lotId = (id: string | undefined): { lot?: string } => (id !== undefined && veil.lots.has(id) ? { lot: id } : {});
+  const lotId = (id: string | undefined): { lot?: string } =>
+    id !== undefined && veil.lots.has(id) ? { lot: id } : {};
   const component = (part: Component): Component => unchanged(part, { ...without(part, ["lot"]), ...lotId(part.lot) });
   const piece = (whole: Piece): Piece => unchanged(whole, { ...without(whole, ["lot"]), ...lotId(whole.lot) });
   return {
-    person, piece,
-    lot: (whole: Lot): Lot => without(whole, [...(veil.may("suppliers") ? [] : ["supplier" as const]), ...(veil.may("certificates") ? [] : ["certificate" as const])]),
-    batch: (whole: Batch): Batch => unchanged(whole, {
-      ...whole,
-      ...(whole.resin === undefined ? {} : { resin: component(whole.resin) }),
-      ...(whole.hardener === undefined ? {} : { hardener: component(whole.hardener) }),
-      timber: whole.timber.filter((id) => veil.lots.has(id)),
-      pieces: whole.pieces.filter((each) => veil.pieces.has(each.id)).map(piece),
-    }),
-    test: (whole: PieceTest): PieceTest => unchanged(whole, {
-      ...without(whole, whole.photo !== undefined && veil.hiddenFiles.has(whole.photo) ? ["photo"] : []),
-      ...(whole.witness === undefined ? {} : { witness: person(whole.witness) }),
-    }),
-    departure: (whole: Departure): Departure => unchanged(whole, {
-      ...whole,
-      ...(whole.acceptedBy === undefined ? {} : { acceptedBy: person(whole.acceptedBy) }),
-      ...(whole.acceptedIn === undefined ? {} : { acceptedIn: veil.entries.has(whole.acceptedIn) ? whole.acceptedIn : WITHHELD }),
-    }),
-    openItem: (whole: OpenItem): OpenItem => unchanged(whole, { ...whole, ...(whole.closedIn === undefined ? {} : { closedIn: veil.entries.has(whole.closedIn) ? whole.closedIn : WITHHELD }) }),
-    measurement: (whole: Measurement): Measurement => unchanged(whole, { ...whole, ...(whole.departure === undefined ? {} : { departure: veil.departures.has(whole.departure) ? whole.departure : WITHHELD }) }),
-    inspection: (whole: Inspection): Inspection => unchanged(whole, { ...without(whole, veil.may("attachments") ? [] : ["scan"]), by: person(whole.by) }),
+    person,
+    piece,
+    lot: (whole: Lot): Lot =>
+      without(whole, [
+        ...(veil.may("suppliers") ? [] : ["supplier" as const]),
+        ...(veil.may("certificates") ? [] : ["certificate" as const]),
+      ]),
+    batch: (whole: Batch): Batch =>
+      unchanged(whole, {
+        ...whole,
+        ...(whole.resin === undefined ? {} : { resin: component(whole.resin) }),
+        ...(whole.hardener === undefined ? {} : { hardener: component(whole.hardener) }),
+        timber: whole.timber.filter((id) => veil.lots.has(id)),
+        pieces: whole.pieces.filter((each) => veil.pieces.has(each.id)).map(piece),
+      }),
+    test: (whole: PieceTest): PieceTest =>
+      unchanged(whole, {
+        ...without(whole, whole.photo !== undefined && veil.hiddenFiles.has(whole.photo) ? ["photo"] : []),
+        ...(whole.witness === undefined ? {} : { witness: person(whole.witness) }),
+      }),
+    departure: (whole: Departure): Departure =>
+      unchanged(whole, {
+        ...whole,
+        ...(whole.acceptedBy === undefined ? {} : { acceptedBy: person(whole.acceptedBy) }),
+        ...(whole.acceptedIn === undefined
+          ? {}
+          : { acceptedIn: veil.entries.has(whole.acceptedIn) ? whole.acceptedIn : WITHHELD }),
+      }),
+    openItem: (whole: OpenItem): OpenItem =>
+      unchanged(whole, {
+        ...whole,
+        ...(whole.closedIn === undefined
+          ? {}
+          : { closedIn: veil.entries.has(whole.closedIn) ? whole.closedIn : WITHHELD }),
+      }),
+    measurement: (whole: Measurement): Measurement =>
+      unchanged(whole, {
+        ...whole,
+        ...(whole.departure === undefined
+          ? {}
+          : { departure: veil.departures.has(whole.departure) ? whole.departure : WITHHELD }),
+      }),
+    inspection: (whole: Inspection): Inspection =>
+      unchanged(whole, { ...without(whole, veil.may("attachments") ? [] : ["scan"]), by: person(whole.by) }),
   };
 }
 
@@ -86,9 +133,14 @@ function veiledEntry(entry: Entry, veil: Veil, facts: Facts): Entry {
 }
 
 function veiledAircraft(aircraft: Aircraft, veil: Veil): Aircraft {
-  const people = [...aircraft.people.values()].filter((person) => veil.sees(person.audience)).map((person) => veiledPerson(person, veil));
+  const people = [...aircraft.people.values()]
+    .filter((person) => veil.sees(person.audience))
+    .map((person) => veiledPerson(person, veil));
   const hidden = aircraft.photo !== undefined && veil.hiddenFiles.has(aircraft.photo.file);
-  return { ...without(aircraft, hidden ? ["photo"] : []), people: new Map(people.map((person) => [person.id, person])) };
+  return {
+    ...without(aircraft, hidden ? ["photo"] : []),
+    people: new Map(people.map((person) => [person.id, person])),
+  };
 }
 
 /** An authority's number tells who someone is as well as a name does. */
@@ -113,14 +165,18 @@ function hiddenTargets(whole: Record, veil: Veil): (folder: string, target: stri
   for (const entry of whole.entries) {
     if (!veil.entries.has(entry.id)) files.add(entry.file).add(entry.id).add(`${entry.id}.md`);
     gone(veil.batches, entry.batches);
-    gone(veil.pieces, entry.batches.flatMap((batch) => batch.pieces));
+    gone(
+      veil.pieces,
+      entry.batches.flatMap((batch) => batch.pieces),
+    );
     gone(veil.departures, entry.departures);
     gone(veil.openItems, entry.raised);
   }
   gone(veil.lots, whole.lots.values());
   gone(veil.trials, whole.trials.values());
   gone(veil.logs, whole.climate);
-  return (folder, target) => ids.has(resolved("", target)) || files.has(resolved("", target)) || files.has(resolved(folder, target));
+  return (folder, target) =>
+    ids.has(resolved("", target)) || files.has(resolved("", target)) || files.has(resolved(folder, target));
 }
 
 function each<T>(map: ReadonlyMap<string, T>, make: (thing: T) => T): ReadonlyMap<string, T> {

@@ -1,10 +1,26 @@
 /** What verdicts, states and sources mean, in words that stand beside their marks. */
-import type { BatchFile, BatchVerdict, Finding, HoldState, JointState, PieceVerdict, Severity, Source } from "../evidence/types.ts";
+import type {
+  BatchFile,
+  BatchVerdict,
+  Finding,
+  HoldState,
+  JointState,
+  PieceVerdict,
+  Severity,
+  Source,
+} from "../evidence/types.ts";
 import type { FailureMode, HoldKind } from "../record/types.ts";
 import type { Marked } from "./marked.ts";
 
 export const BATCH_VERDICTS: readonly BatchVerdict[] = ["rejected", "unproven", "pending", "accepted"];
-export const JOINT_STATES: readonly JointState[] = ["quarantined", "opened", "unproven", "pending", "accepted", "not glued"];
+export const JOINT_STATES: readonly JointState[] = [
+  "quarantined",
+  "opened",
+  "unproven",
+  "pending",
+  "accepted",
+  "not glued",
+];
 export const PIECE_VERDICTS: readonly PieceVerdict[] = ["pass", "fail", "inconclusive", "too early", "not broken"];
 
 export const BATCH_MEANS: { readonly [verdict in BatchVerdict]: string } = {
@@ -45,9 +61,17 @@ export const PIECE_MEANS: { readonly [verdict in PieceVerdict]: string } = {
   "not broken": "Not broken yet.",
 };
 
-export const FAILURE_WORDS: { readonly [mode in FailureMode]: string } = { wood: "in the wood", "glue line": "in the glue line", mixed: "partly in the wood, partly in the glue line" };
+export const FAILURE_WORDS: { readonly [mode in FailureMode]: string } = {
+  wood: "in the wood",
+  "glue line": "in the glue line",
+  mixed: "partly in the wood, partly in the glue line",
+};
 
-export const HOLD_KIND: { readonly [kind in HoldKind]: string } = { "close-up": "before close-up", covering: "before covering", flight: "before flight" };
+export const HOLD_KIND: { readonly [kind in HoldKind]: string } = {
+  "close-up": "before close-up",
+  covering: "before covering",
+  flight: "before flight",
+};
 
 /** How a source was known to whoever wrote the rule: never more than is so. */
 export const KNOWN: { readonly [known in Source["known"]]: string } = {

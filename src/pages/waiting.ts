@@ -22,13 +22,17 @@ export function waiting(shown: Shown): WaitingRow[] {
   const { record, evidence } = shown;
   const clock = new LocalTime(record.aircraft.timeZone);
   const end = clock.midnight(dayAt(record.day) + 1);
-  const files = traceIndex(shown).batches.flatMap(({ id }) => evidence.batches.get(id)?.pieces ?? []).filter(({ verdict, test }) => verdict === "not broken" && test === undefined);
+  const files = traceIndex(shown)
+    .batches.flatMap(({ id }) => evidence.batches.get(id)?.pieces ?? [])
+    .filter(({ verdict, test }) => verdict === "not broken" && test === undefined);
   const groups = new Map<string, PieceFile[]>();
   for (const file of files) {
     const key = `${file.piece.batch}\u0000${untilOf(file.cure)}`;
     groups.set(key, [...(groups.get(key) ?? []), file]);
   }
-  const rows = [...groups.values()].flatMap((group) => (group[0] === undefined ? [] : [rowOf(group[0], group, clock, end)]));
+  const rows = [...groups.values()].flatMap((group) =>
+    group[0] === undefined ? [] : [rowOf(group[0], group, clock, end)],
+  );
   return rows.sort((a, b) => (a.sortBy < b.sortBy ? -1 : a.sortBy > b.sortBy ? 1 : 0));
 }
 
@@ -37,14 +41,21 @@ const untilOf = ({ readyAt, from, least }: Cure): number => readyAt ?? from + le
 function rowOf({ piece, cure }: PieceFile, group: readonly PieceFile[], clock: LocalTime, end: number): WaitingRow {
   const hour = clock.hourBy(untilOf(cure));
   return {
-    batch: piece.batch, pieces: group.map((file) => file.piece.id), sortBy: hour, now: cure.readyBy !== "withheld" && untilOf(cure) < end, by: byWords(cure),
+    batch: piece.batch,
+    pieces: group.map((file) => file.piece.id),
+    sortBy: hour,
+    now: cure.readyBy !== "withheld" && untilOf(cure) < end,
+    by: byWords(cure),
     from: `${dateShort(hour.slice(0, 10))}, ${hour.slice(11)}`,
   };
 }
 
 function byWords({ readyBy, assumed }: Cure): string {
-  if (readyBy === "withheld") return "at the earliest, by days alone; how warm it was rests on something this edition does not show";
+  if (readyBy === "withheld")
+    return "at the earliest, by days alone; how warm it was rests on something this edition does not show";
   if (readyBy === "logged") return "by the shop’s logger";
   if (assumed === undefined || readyBy === "unknown") return "by days alone, no temperature being known";
-  return readyBy === "assumed" ? `at ${assumed.words}` : `by the shop’s logger, and from its last reading on at ${assumed.words}`;
+  return readyBy === "assumed"
+    ? `at ${assumed.words}`
+    : `by the shop’s logger, and from its last reading on at ${assumed.words}`;
 }

@@ -44,7 +44,8 @@ export function weightPage(shown: Shown): WeightPage {
   const { units, datum } = aircraft;
   const file = weightOf(shown.record);
   return {
-    file, ...(datum === undefined ? {} : { datum }),
+    file,
+    ...(datum === undefined ? {} : { datum }),
     rows: file.parts.map(({ weighing, moment, replacedBy }) => ({
       weighing,
       assembly: assemblies.get(weighing.assembly)?.title ?? weighing.assembly,
@@ -54,7 +55,11 @@ export function weightPage(shown: Shown): WeightPage {
       ...(replacedBy === undefined ? {} : { replacedBy }),
     })),
     sums: file.parts.length === 0 ? [] : sumsOf(shown, file),
-    scales: file.scales.map(({ on, balance }) => ({ on, readings: readingsOf(on, units), sums: balance === undefined ? [] : balanceRows(balance, units, "All that the scales show") })),
+    scales: file.scales.map(({ on, balance }) => ({
+      on,
+      readings: readingsOf(on, units),
+      sums: balance === undefined ? [] : balanceRows(balance, units, "All that the scales show"),
+    })),
   };
 }
 
@@ -62,8 +67,12 @@ function sumsOf({ record: { aircraft } }: Shown, { mass, massWithoutArm, balance
   const { units, designWeight } = aircraft;
   return [
     { word: "Weighed so far", value: massWords(mass, units) },
-    ...(share === undefined || designWeight === undefined ? [] : [{ word: `Of the design’s empty weight of ${quantityWords(designWeight, units)}`, value: percent(share, 1) }]),
-    ...(massWithoutArm === 0 ? [] : [{ word: "Of which without an arm, and so in no moment", value: massWords(massWithoutArm, units) }]),
+    ...(share === undefined || designWeight === undefined
+      ? []
+      : [{ word: `Of the design’s empty weight of ${quantityWords(designWeight, units)}`, value: percent(share, 1) }]),
+    ...(massWithoutArm === 0
+      ? []
+      : [{ word: "Of which without an arm, and so in no moment", value: massWords(massWithoutArm, units) }]),
     ...(balance === undefined ? [] : balanceRows(balance, units, "With an arm")),
   ];
 }
@@ -77,7 +86,13 @@ function balanceRows({ mass, moment, arm }: Balance, units: Units, word: string)
 }
 
 function readingsOf({ left, right, third, at, mains, wheelbase }: OnScales, units: Units): Sum[] {
-  const rows = [["Left main wheel", left], ["Right main wheel", right], [at === "nose" ? "Nose wheel" : "Tail wheel", third], ["Main wheels behind the datum, D", mains], [`From main wheels to ${at} wheel, L`, wheelbase]] as const;
+  const rows = [
+    ["Left main wheel", left],
+    ["Right main wheel", right],
+    [at === "nose" ? "Nose wheel" : "Tail wheel", third],
+    ["Main wheels behind the datum, D", mains],
+    [`From main wheels to ${at} wheel, L`, wheelbase],
+  ] as const;
   return rows.map(([word, quantity]) => ({ word, value: quantityWords(quantity, units) }));
 }
 

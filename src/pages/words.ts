@@ -2,8 +2,18 @@
 import type { Day, Quantity } from "../record/types.ts";
 
 const MONTHS = [
-  "January", "February", "March", "April", "May", "June",
-  "July", "August", "September", "October", "November", "December",
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
 ] as const;
 
 function monthName(day: Day): string {
@@ -93,17 +103,33 @@ type Conversion = readonly [factor: number, unit: string, decimals: number, offs
 /** From the unit of reckoning to the one shown: value × factor + offset. */
 const SHOWN_IN: { readonly [units in Units]: { readonly [unit: string]: Conversion } } = {
   metric: {
-    kg: [1000, "g", 1], m: [1000, "mm", 2], "m²": [1e4, "cm²", 0], "m³": [1e6, "ml", 1], N: [1, "N", 0],
-    Pa: [1e-6, "MPa", 1], "°C": [1, "°C", 1], "kg/m³": [1, "kg/m³", 0], "kg/m²": [1000, "g/m²", 0], "1/m": [0.01, "/cm", 1],
+    kg: [1000, "g", 1],
+    m: [1000, "mm", 2],
+    "m²": [1e4, "cm²", 0],
+    "m³": [1e6, "ml", 1],
+    N: [1, "N", 0],
+    Pa: [1e-6, "MPa", 1],
+    "°C": [1, "°C", 1],
+    "kg/m³": [1, "kg/m³", 0],
+    "kg/m²": [1000, "g/m²", 0],
+    "1/m": [0.01, "/cm", 1],
   },
   imperial: {
-    kg: [35.27396195, "oz", 2], m: [39.37007874, "in", 3], "m²": [1550.0031, "in²", 1], "m³": [33814.0227, "fl oz", 2],
-    N: [0.2248089431, "lbf", 0], Pa: [1.450377377e-4, "psi", 0], "°C": [1.8, "°F", 1, 32], "kg/m³": [0.06242796, "lb/ft³", 1],
-    "kg/m²": [0.2048161436, "lb/ft²", 3], "1/m": [0.0254, "/in", 1],
+    kg: [35.27396195, "oz", 2],
+    m: [39.37007874, "in", 3],
+    "m²": [1550.0031, "in²", 1],
+    "m³": [33814.0227, "fl oz", 2],
+    N: [0.2248089431, "lbf", 0],
+    Pa: [1.450377377e-4, "psi", 0],
+    "°C": [1.8, "°F", 1, 32],
+    "kg/m³": [0.06242796, "lb/ft³", 1],
+    "kg/m²": [0.2048161436, "lb/ft²", 3],
+    "1/m": [0.0254, "/in", 1],
   },
 };
 
-const IMPERIAL_TYPED = /(?:\d|\s|\/)(?:in|inch|inches|ft|feet|lb|lbs|lbf|oz|psi|ksi|°F|degF|fl oz|in²|in2|sq in|ft²|ft2)\b|["'′″]|°F/;
+const IMPERIAL_TYPED =
+  /(?:\d|\s|\/)(?:in|inch|inches|ft|feet|lb|lbs|lbf|oz|psi|ksi|°F|degF|fl oz|in²|in2|sq in|ft²|ft2)\b|["'′″]|°F/;
 
 /** A quantity as typed, and after it the converted figure where it was typed in the other system of units. */
 export function quantityWords(quantity: Quantity, units: Units, convert = inUnits): string {
@@ -127,7 +153,12 @@ export function inUnits(value: number, unit: string, units: Units): string {
 
 const TIMBER_IN: typeof SHOWN_IN = {
   metric: { kg: [1, "kg", 2], m: [1, "m", 2], "m²": [1, "m²", 2], "m³": [1000, "dm³", 1] },
-  imperial: { kg: [35.27396195 / 16, "lb", 2], m: [39.37007874 / 12, "ft", 2], "m²": [1550.0031 / 144, "ft²", 2], "m³": [61023.74409, "in³", 0] },
+  imperial: {
+    kg: [35.27396195 / 16, "lb", 2],
+    m: [39.37007874 / 12, "ft", 2],
+    "m²": [1550.0031 / 144, "ft²", 2],
+    "m³": [61023.74409, "in³", 0],
+  },
 };
 
 /** As {@link inUnits}, for amounts of timber: by the metre and not by the millimetre. */

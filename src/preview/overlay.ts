@@ -25,7 +25,10 @@ export function onlyTrouble(trouble: Trouble): string {
 
 function panel({ problems, failure }: Trouble): string {
   const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;
-  const summary = failure === undefined ? `${count} in the record. The site below is the last good one.` : "The site could not be built. Below is the last good one.";
+  const summary =
+    failure === undefined
+      ? `${count} in the record. The site below is the last good one.`
+      : "The site could not be built. Below is the last good one.";
   const text = failure ?? inOrder(problems).map(problemText).join("\n\n");
   return `<style>${STYLE}</style><details open class="scarfline-trouble" role="alert"><summary>${summary}</summary><pre>${escaped(text)}</pre></details>`;
 }

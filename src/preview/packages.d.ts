@@ -25,6 +25,15 @@ declare module "@11ty/chokidar-with-glob-support" {
     on: (event: "all" | "ready", listener: () => void) => Watcher;
     close: () => Promise<void>;
   }
-  const chokidar: { readonly watch: (folder: string, options: { readonly ignoreInitial: boolean; readonly disableGlobbing: boolean; readonly ignored: (path: string) => boolean }) => Watcher };
+  const chokidar: {
+    readonly watch: (
+      folder: string,
+      options: {
+        readonly ignoreInitial: boolean;
+        readonly disableGlobbing: boolean;
+        readonly ignored: (path: string) => boolean;
+      },
+    ) => Watcher;
+  };
   export default chokidar;
 }

@@ -60,12 +60,19 @@ export async function startPreview(request: PreviewRequest, tell: PreviewTeller)
 }
 
 /** Reads and reckons the record whole each time, but parses only files that changed; pages are left for those who ask for them. */
-export async function renewing(request: PrepareRequest & Pick<PreviewRequest, "edition">, site: SiteOnDemand, tell: Teller): Promise<() => Promise<Renewed>> {
+export async function renewing(
+  request: PrepareRequest & Pick<PreviewRequest, "edition">,
+  site: SiteOnDemand,
+  tell: Teller,
+): Promise<() => Promise<Renewed>> {
   const kept = { memory: new Map(), pictures: openPictures(request.cache) };
   return async () => {
     const prepared = await prepare(request, tell, kept);
     if ("problems" in prepared) return prepared;
-    const layout = layOut(editionOf(prepared.record, reckon(prepared.record), request.edition, prepared.seal), prepared.ready);
+    const layout = layOut(
+      editionOf(prepared.record, reckon(prepared.record), request.edition, prepared.seal),
+      prepared.ready,
+    );
     await site.renew(layout);
     return { pages: layout.pages.length };
   };

@@ -21,7 +21,11 @@ class LocalServer extends DevServer {
 }
 
 /** Serves a site by Eleventy's dev server. The next free port is taken if one is in use. */
-export async function servePreview(site: SiteOnDemand, port: number, tellError: (text: string) => void): Promise<PreviewServer> {
+export async function servePreview(
+  site: SiteOnDemand,
+  port: number,
+  tellError: (text: string) => void,
+): Promise<PreviewServer> {
   let trouble: Trouble | undefined;
   const silent = (): void => undefined;
   const server = new LocalServer("scarfline", site.folder, {
@@ -47,7 +51,12 @@ export async function servePreview(site: SiteOnDemand, port: number, tellError: 
  * Makes the page that is asked for, or the one that says there is none, and leaves it to the dev server to send it; true where the answer
  * is given here: for a page with what is wrong laid over it, and for stray paths, at which the dev server would fall over.
  */
-function answer(site: SiteOnDemand, trouble: Trouble | undefined, { url = "/" }: IncomingMessage, response: ServerResponse): boolean {
+function answer(
+  site: SiteOnDemand,
+  trouble: Trouble | undefined,
+  { url = "/" }: IncomingMessage,
+  response: ServerResponse,
+): boolean {
   const path = pathWithin(url);
   if (path === undefined) {
     response.statusCode = 404;
@@ -59,7 +68,9 @@ function answer(site: SiteOnDemand, trouble: Trouble | undefined, { url = "/" }:
   if (told === undefined || !path.endsWith(".html")) return false;
   const file = join(site.folder, path);
   response.setHeader("Content-Type", "text/html; charset=utf-8");
-  response.end(failure === undefined && existsSync(file) ? withTrouble(readFileSync(file, "utf8"), told) : onlyTrouble(told));
+  response.end(
+    failure === undefined && existsSync(file) ? withTrouble(readFileSync(file, "utf8"), told) : onlyTrouble(told),
+  );
   return true;
 }
 

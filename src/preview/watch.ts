@@ -11,7 +11,10 @@ export interface Watch {
 /** Calls `changed` after each saving in a folder. Hidden files, such as those an editor keeps beside the one it edits, do not count. */
 export async function watchFolder(folder: string, changed: () => void): Promise<Watch> {
   let timer: NodeJS.Timeout | undefined;
-  const isHidden = (path: string): boolean => relative(folder, path).split(sep).some((part) => /^\.[^.]/.test(part) || part.endsWith("~"));
+  const isHidden = (path: string): boolean =>
+    relative(folder, path)
+      .split(sep)
+      .some((part) => /^\.[^.]/.test(part) || part.endsWith("~"));
   const watcher = chokidar.watch(folder, { ignoreInitial: true, disableGlobbing: true, ignored: isHidden });
   watcher.on("all", () => {
     clearTimeout(timer);

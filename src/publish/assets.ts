@@ -7,7 +7,8 @@ export async function writeAssets(program: string, site: string): Promise<void> 
   const assets = join(site, "assets");
   await mkdir(assets, { recursive: true });
   for (const folder of ["styles", "browser"]) {
-    for (const file of await filesIn(join(program, ".build", folder))) await copyFile(file, join(assets, basename(file)));
+    for (const file of await filesIn(join(program, ".build", folder)))
+      await copyFile(file, join(assets, basename(file)));
   }
   await writeChartLibrary(assets);
 }

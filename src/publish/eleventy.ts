@@ -17,7 +17,8 @@ export async function writePages(pages: readonly PageFile[], folder: string): Pr
   const input = await mkdtemp(join(tmpdir(), "scarfline-"));
   try {
     await mkdir(folder, { recursive: true });
-    for (let from = 0; from < pages.length; from += PAGES_A_RUN) await writeRun(pages.slice(from, from + PAGES_A_RUN), input, folder);
+    for (let from = 0; from < pages.length; from += PAGES_A_RUN)
+      await writeRun(pages.slice(from, from + PAGES_A_RUN), input, folder);
   } finally {
     await rm(input, { recursive: true });
   }
@@ -31,7 +32,10 @@ async function writeRun(pages: readonly PageFile[], input: string, folder: strin
       // Text put together from thousands of small strings takes four times the room of one string.
       return Buffer.from(page.make());
     } catch (error) {
-      throw (failure ??= new Error(`The page ${page.path} could not be made: ${error instanceof Error ? error.message : String(error)}`, { cause: error }));
+      throw (failure ??= new Error(
+        `The page ${page.path} could not be made: ${error instanceof Error ? error.message : String(error)}`,
+        { cause: error },
+      ));
     }
   };
   const eleventy = new Eleventy(input, folder, {
@@ -56,7 +60,12 @@ async function writeRun(pages: readonly PageFile[], input: string, folder: strin
 function refuseStrayPaths(pages: readonly PageFile[]): void {
   const taken = new Map<string, string>();
   for (const { path } of pages) {
-    if (path.startsWith("/") || path.includes("\\") || path.split("/").some((part) => part === "" || part === "." || part === "..")) throw new Error(`A page would be written to the stray path ${path}`);
+    if (
+      path.startsWith("/") ||
+      path.includes("\\") ||
+      path.split("/").some((part) => part === "" || part === "." || part === "..")
+    )
+      throw new Error(`A page would be written to the stray path ${path}`);
     const other = taken.get(path.toLowerCase());
     if (other !== undefined) throw new Error(`Two pages would be written to one file: ${other} and ${path}`);
     taken.set(path.toLowerCase(), path);

@@ -36,7 +36,14 @@ export function proseOf(site: Site): Site["prose"] {
   const imageIn = (token: Token | undefined, { from }: Env): string => {
     const photo = token === undefined ? undefined : targets.photo(String(token.attrGet("src")), from);
     if (token === undefined || photo === undefined) return "";
-    return renderToString(h(Image, { site, from, photo: { file: photo.file, alt: token.content === "" ? photo.alt : token.content }, sizes: "(min-width: 45rem) 42rem, 100vw" }));
+    return renderToString(
+      h(Image, {
+        site,
+        from,
+        photo: { file: photo.file, alt: token.content === "" ? photo.alt : token.content },
+        sizes: "(min-width: 45rem) 42rem, 100vw",
+      }),
+    );
   };
   markdown.core.ruler.push("heading_ranks", ({ tokens }) => shiftHeadings(tokens));
   return (text, from) => markdown.render(text, { from, links: [] } satisfies Env);

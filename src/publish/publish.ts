@@ -32,8 +32,13 @@ export interface Layout {
 /** Lays out one edition; of `ready` only what the edition shows is used. */
 export function layOut(shown: Shown, ready: Usable): Layout {
   const used = usedBy(shown, ready);
-  const pages = [...pagesOf(siteOf(shown, used)), ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text }))];
-  const placings = new Map([...used.values()].flatMap(({ ready: { placings: all } }) => all).map((placing) => [placing.to, placing]));
+  const pages = [
+    ...pagesOf(siteOf(shown, used)),
+    ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text })),
+  ];
+  const placings = new Map(
+    [...used.values()].flatMap(({ ready: { placings: all } }) => all).map((placing) => [placing.to, placing]),
+  );
   return { pages, placings, files: used.size };
 }
 
@@ -47,7 +52,10 @@ export async function publish(shown: Shown, ready: Usable, program: string, fold
 }
 
 /** Files that an edition shows, by the key of their use and path in the record. */
-function usedBy({ edition, record }: Shown, { pictures, documents, clips }: Usable): ReadonlyMap<string, { file: FilePath; ready: Ready }> {
+function usedBy(
+  { edition, record }: Shown,
+  { pictures, documents, clips }: Usable,
+): ReadonlyMap<string, { file: FilePath; ready: Ready }> {
   const used = new Map<string, { file: FilePath; ready: Ready }>();
   const clipOf = (file: FilePath): Ready | undefined => clips.get(file)?.[edition === "archive" ? "own" : "bare"];
   for (const { file, use } of wantedFiles(record)) {
@@ -59,9 +67,15 @@ function usedBy({ edition, record }: Shown, { pictures, documents, clips }: Usab
 
 function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready: Ready }>): Site {
   const all = [...used.values()];
-  const pictures = new Map(all.flatMap(({ file, ready: { picture } }) => (picture === undefined ? [] : [[file, picture] as const])));
-  const files = new Map(all.flatMap(({ file, ready: { path } }) => (path === undefined ? [] : [[file, path] as const])));
-  const clips = new Map(all.flatMap(({ file, ready: { clip } }) => (clip === undefined ? [] : [[file, clip] as const])));
+  const pictures = new Map(
+    all.flatMap(({ file, ready: { picture } }) => (picture === undefined ? [] : [[file, picture] as const])),
+  );
+  const files = new Map(
+    all.flatMap(({ file, ready: { path } }) => (path === undefined ? [] : [[file, path] as const])),
+  );
+  const clips = new Map(
+    all.flatMap(({ file, ready: { clip } }) => (clip === undefined ? [] : [[file, clip] as const])),
+  );
   const site: Site = { shown, pictures, clips, files, prose: (markdown, from) => prose(markdown, from) };
   const prose = proseOf(site);
   return site;

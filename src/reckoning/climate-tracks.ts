@@ -29,8 +29,14 @@ export function climateTracks(logs: readonly LoggedReadings[]): ClimateTracks {
   };
   const warm = (i: number): boolean => !Number.isNaN(all.temperatures[i]);
   const damp = (i: number): boolean => !Number.isNaN(all.humidities[i]);
-  const moistures = all.temperatures.map((temperature, i) => equilibriumMoisture(temperature, all.humidities[i] ?? Number.NaN) ?? Number.NaN);
-  return { temperature: of(all.temperatures, warm), humidity: of(all.humidities, damp), moisture: of(moistures, (i) => warm(i) && damp(i)) };
+  const moistures = all.temperatures.map(
+    (temperature, i) => equilibriumMoisture(temperature, all.humidities[i] ?? Number.NaN) ?? Number.NaN,
+  );
+  return {
+    temperature: of(all.temperatures, warm),
+    humidity: of(all.humidities, damp),
+    moisture: of(moistures, (i) => warm(i) && damp(i)),
+  };
 }
 
 type Joined = { readonly [part in "times" | "temperatures" | "humidities" | "limits"]: Float64Array };
@@ -38,7 +44,12 @@ type Joined = { readonly [part in "times" | "temperatures" | "humidities" | "lim
 /** Files by their first reading follow one another or overlap; those in order are only put end to end. */
 function joined(logs: readonly LoggedReadings[]): Joined {
   const length = logs.reduce((sum, log) => sum + log.times.length, 0);
-  const end = { times: new Float64Array(length), temperatures: new Float64Array(length), humidities: new Float64Array(length), limits: new Float64Array(length) };
+  const end = {
+    times: new Float64Array(length),
+    temperatures: new Float64Array(length),
+    humidities: new Float64Array(length),
+    limits: new Float64Array(length),
+  };
   let offset = 0;
   for (const log of logs) {
     end.times.set(log.times, offset);
@@ -53,8 +64,15 @@ function joined(logs: readonly LoggedReadings[]): Joined {
 const isRising = (times: Float64Array): boolean => times.every((time, i) => i === 0 || time > (times[i - 1] ?? 0));
 
 function sorted(all: Joined): Joined {
-  const order = Int32Array.from(all.times, (_, i) => i).sort((a, b) => (all.times[a] ?? 0) - (all.times[b] ?? 0) || a - b);
+  const order = Int32Array.from(all.times, (_, i) => i).sort(
+    (a, b) => (all.times[a] ?? 0) - (all.times[b] ?? 0) || a - b,
+  );
   const once = order.filter((place, i) => i === 0 || all.times[place] !== all.times[order[i - 1] ?? 0]);
   const pick = (array: Float64Array): Float64Array => Float64Array.from(once, (place) => array[place] ?? Number.NaN);
-  return { times: pick(all.times), temperatures: pick(all.temperatures), humidities: pick(all.humidities), limits: pick(all.limits) };
+  return {
+    times: pick(all.times),
+    temperatures: pick(all.temperatures),
+    humidities: pick(all.humidities),
+    limits: pick(all.limits),
+  };
 }

@@ -14,7 +14,10 @@ export const atMost = (a: number, b: number): boolean => a <= b + slack(a, b);
 export const atLeast = (a: number, b: number): boolean => atMost(b, a);
 
 /** Where a value stands to a closed range whose ends may be open. */
-export function against(value: number, range: { readonly least?: number; readonly most?: number }): "below" | "within" | "above" {
+export function against(
+  value: number,
+  range: { readonly least?: number; readonly most?: number },
+): "below" | "within" | "above" {
   if (range.least !== undefined && !atLeast(value, range.least)) return "below";
   if (range.most !== undefined && !atMost(value, range.most)) return "above";
   return "within";

@@ -30,7 +30,8 @@ export interface Portion {
   readonly major: boolean;
 }
 
-export const sumOfTenths = ({ maker, paid, assembly, fabrication }: Tenths): number => maker + paid + assembly + fabrication;
+export const sumOfTenths = ({ maker, paid, assembly, fabrication }: Tenths): number =>
+  maker + paid + assembly + fabrication;
 
 export function majorPortion(tasks: readonly Tenths[]): Portion | undefined {
   if (tasks.length === 0 || !tasks.every(isWhole)) return undefined;
@@ -45,5 +46,10 @@ function isWhole(task: Tenths): boolean {
 }
 
 function added(a: Tenths, b: Tenths): Tenths {
-  return { maker: a.maker + b.maker, paid: a.paid + b.paid, assembly: a.assembly + b.assembly, fabrication: a.fabrication + b.fabrication };
+  return {
+    maker: a.maker + b.maker,
+    paid: a.paid + b.paid,
+    assembly: a.assembly + b.assembly,
+    fabrication: a.fabrication + b.fabrication,
+  };
 }

@@ -17,7 +17,8 @@ export function figure(value: number, decimals: number): string {
 export function apart(value: number, limit: number, decimals: number): string {
   for (let d = decimals; d < 6; d += 1) {
     const rounded = Number(value.toFixed(d));
-    if (atMost(rounded, limit) === atMost(value, limit) && atMost(limit, rounded) === atMost(limit, value)) return figure(value, d);
+    if (atMost(rounded, limit) === atMost(value, limit) && atMost(limit, rounded) === atMost(limit, value))
+      return figure(value, d);
   }
   return figure(value, 6);
 }
@@ -26,7 +27,8 @@ export function apart(value: number, limit: number, decimals: number): string {
 export const percent = (share: number, decimals = 1): string => `${figure(share * 100, decimals)} %`;
 
 /** As `percent`, but never rounded onto or over `limit`. */
-export const percentApart = (share: number, limit: number, decimals = 1): string => `${apart(share * 100, limit * 100, decimals)} %`;
+export const percentApart = (share: number, limit: number, decimals = 1): string =>
+  `${apart(share * 100, limit * 100, decimals)} %`;
 
 /**
  * A length of time in whole days and hours, or hours and minutes, rounded down: what is shown is never more than what there was.
@@ -54,7 +56,8 @@ export function list(words: readonly string[]): string {
 }
 
 /** Words of the builder at the end of a sentence: a full stop unless they bring their own. */
-export const ended = (words: string): string => (/[.!?…]$/u.test(words.trimEnd()) ? words.trimEnd() : `${words.trimEnd()}.`);
+export const ended = (words: string): string =>
+  /[.!?…]$/u.test(words.trimEnd()) ? words.trimEnd() : `${words.trimEnd()}.`;
 
 export type Units = "metric" | "imperial";
 
@@ -67,5 +70,7 @@ export const PSI = (0.45359237 * 9.80665) / 0.0254 ** 2;
 
 /** A stress in MPa or psi, never rounded onto or over `limit` (all Pa). */
 export function stressText(stress: number, limit: number, units: Units): string {
-  return units === "metric" ? `${apart(stress / 1e6, limit / 1e6, 2)} MPa` : `${apart(stress / PSI, limit / PSI, 0)} psi`;
+  return units === "metric"
+    ? `${apart(stress / 1e6, limit / 1e6, 2)} MPa`
+    : `${apart(stress / PSI, limit / PSI, 0)} psi`;
 }

@@ -12,8 +12,18 @@ import { quantile } from "./quantile.ts";
 /** Twenty years: beyond it no forecast says anything. */
 export const MOST_WEEKS = 1040;
 
-export function finishWeeks(past: readonly number[], left: number, quantiles: readonly number[], seed: number, futures = 2000, most = MOST_WEEKS): (number | undefined)[] | undefined {
-  if (!(past.length > 0 && notNegative(...past, left) && isCount(futures) && futures >= 1 && isCount(most) && most >= 1)) return undefined;
+export function finishWeeks(
+  past: readonly number[],
+  left: number,
+  quantiles: readonly number[],
+  seed: number,
+  futures = 2000,
+  most = MOST_WEEKS,
+): (number | undefined)[] | undefined {
+  if (
+    !(past.length > 0 && notNegative(...past, left) && isCount(futures) && futures >= 1 && isCount(most) && most >= 1)
+  )
+    return undefined;
   const draw = drawer(past, seed);
   const weeks = Float64Array.from({ length: futures }, () => weeksOf(draw, left, most));
   weeks.sort();

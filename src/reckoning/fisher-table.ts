@@ -18,7 +18,8 @@ const MOST_TABLES = 100_000;
 export function fisherTable(rows: readonly (readonly number[])[]): number | undefined {
   const n = sum(rows.flat());
   const [first = []] = rows;
-  if (!(rows.every((row) => row.length === first.length && row.every(isCount)) && n >= 1 && n <= MOST_PIECES)) return undefined;
+  if (!(rows.every((row) => row.length === first.length && row.every(isCount)) && n >= 1 && n <= MOST_PIECES))
+    return undefined;
   const columns = first.map((_, j) => sum(rows.map((row) => row[j] ?? 0)));
   const arrangements = arranger(n);
   const seen = rows.reduce((ways, row) => ways * arrangements(row), 1n);
@@ -44,7 +45,13 @@ function arranger(most: number): Arrangements {
 }
 
 /** Calls `visit` with the ways of each table, until it says false; then gives false. */
-function eachTable(rowSums: readonly number[], left: readonly number[], arrangements: Arrangements, ways: bigint, visit: (ways: bigint) => boolean): boolean {
+function eachTable(
+  rowSums: readonly number[],
+  left: readonly number[],
+  arrangements: Arrangements,
+  ways: bigint,
+  visit: (ways: bigint) => boolean,
+): boolean {
   const [first = 0, ...rest] = rowSums;
   if (rest.length === 0) return visit(ways * arrangements(left));
   return eachRow(first, left, [], (row) => {
@@ -54,7 +61,12 @@ function eachTable(rowSums: readonly number[], left: readonly number[], arrangem
 }
 
 /** Calls `visit` with each way to share `n` out over columns that have so much room, until it says false. */
-function eachRow(n: number, room: readonly number[], row: readonly number[], visit: (row: readonly number[]) => boolean): boolean {
+function eachRow(
+  n: number,
+  room: readonly number[],
+  row: readonly number[],
+  visit: (row: readonly number[]) => boolean,
+): boolean {
   const here = room[row.length];
   if (here === undefined) return visit(row);
   const later = sum(room.slice(row.length + 1));

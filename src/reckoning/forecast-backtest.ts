@@ -21,11 +21,18 @@ export interface LookBack {
   readonly held: boolean;
 }
 
-export function forecastBacktest(weekly: readonly number[], origins: readonly number[], ahead: number, seed: number): LookBack[] | undefined {
+export function forecastBacktest(
+  weekly: readonly number[],
+  origins: readonly number[],
+  ahead: number,
+  seed: number,
+): LookBack[] | undefined {
   if (!(notNegative(...weekly) && isCount(ahead) && ahead >= 1)) return undefined;
-  return origins.filter((origin) => isCount(origin) && origin >= LEAST_WEEKS && origin + ahead <= weekly.length).map((origin) => {
-    const [low = 0, high = 0] = workBy(weekly.slice(0, origin), ahead, [0.1, 0.9], seed + origin) ?? [];
-    const worked = weekly.slice(origin, origin + ahead).reduce((sum, minutes) => sum + minutes, 0);
-    return { origin, low, high, worked, held: low <= worked && worked <= high };
-  });
+  return origins
+    .filter((origin) => isCount(origin) && origin >= LEAST_WEEKS && origin + ahead <= weekly.length)
+    .map((origin) => {
+      const [low = 0, high = 0] = workBy(weekly.slice(0, origin), ahead, [0.1, 0.9], seed + origin) ?? [];
+      const worked = weekly.slice(origin, origin + ahead).reduce((sum, minutes) => sum + minutes, 0);
+      return { origin, low, high, worked, held: low <= worked && worked <= high };
+    });
 }

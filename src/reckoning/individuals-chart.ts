@@ -37,7 +37,8 @@ export function individualsChart(values: readonly number[]): IndividualsChart | 
   const lower = centre - (3 * meanRange) / 1.128;
   const upper = centre + (3 * meanRange) / 1.128;
   const rangeUpper = 3.267 * meanRange;
-  const places = (list: readonly number[], out: (value: number) => boolean): number[] => list.flatMap((value, i) => (out(value) ? [i] : []));
+  const places = (list: readonly number[], out: (value: number) => boolean): number[] =>
+    list.flatMap((value, i) => (out(value) ? [i] : []));
   const outside = places(values, (value) => !atLeast(value, lower) || !atMost(value, upper));
   // A range belongs to the later of its two values.
   const rangeOutside = places(ranges, (range) => !atMost(range, rangeUpper)).map((i) => i + 1);

@@ -27,7 +27,16 @@ const MOST_PIECES = 120;
 
 export function leastShownEffect(pieces: readonly number[], alpha = 0.05, power = 0.8): LeastShown | undefined {
   const all = pieces.reduce((sum, n) => sum + n, 0);
-  if (!(pieces.length >= 2 && all <= MOST_PIECES && pieces.every((n) => isCount(n) && n >= 1) && isLevel(alpha) && isLevel(power))) return undefined;
+  if (
+    !(
+      pieces.length >= 2 &&
+      all <= MOST_PIECES &&
+      pieces.every((n) => isCount(n) && n >= 1) &&
+      isLevel(alpha) &&
+      isLevel(power)
+    )
+  )
+    return undefined;
   const shown = pieces.map((_, weak) => ofOne(pieces, weak, alpha, power));
   if (!shown.every((one) => one !== undefined)) return undefined;
   const clearest = Math.max(...shown.map((one) => one.clearest));
@@ -36,7 +45,8 @@ export function leastShownEffect(pieces: readonly number[], alpha = 0.05, power 
 }
 
 function ofOne(pieces: readonly number[], weak: number, alpha: number, power: number): LeastShown | undefined {
-  const pOf = (held: number): number | undefined => fisherTable(pieces.map((n, i) => (i === weak ? [held, n - held] : [n, 0])));
+  const pOf = (held: number): number | undefined =>
+    fisherTable(pieces.map((n, i) => (i === weak ? [held, n - held] : [n, 0])));
   const clearest = pOf(0);
   if (clearest === undefined) return undefined;
   if (clearest > alpha) return { clearest };

@@ -56,5 +56,9 @@ export class LocalTime {
 function spellAt(instant: number, zone: string): Spell {
   const local = Temporal.Instant.fromEpochMilliseconds(Math.floor(instant * 1000)).toZonedDateTimeISO(zone);
   const next = local.getTimeZoneTransition("next");
-  return { from: local.epochMilliseconds / 1000, to: next === null ? Number.POSITIVE_INFINITY : next.epochMilliseconds / 1000, offset: local.offsetNanoseconds / 1e9 };
+  return {
+    from: local.epochMilliseconds / 1000,
+    to: next === null ? Number.POSITIVE_INFINITY : next.epochMilliseconds / 1000,
+    offset: local.offsetNanoseconds / 1e9,
+  };
 }

@@ -14,12 +14,22 @@ export function mixRatio(resin: number, hardener: number): number | undefined {
  * Mass ratio of a mix measured by volume: mB/mA = (VB/VA)·(ρB/ρA), from the definition of density.
  * A is the resin, B the hardener; densities in any one unit.
  */
-export function massRatioOfVolumes(volumeRatio: number, resinDensity: number, hardenerDensity: number): number | undefined {
-  return positive(volumeRatio, resinDensity, hardenerDensity) ? (volumeRatio * hardenerDensity) / resinDensity : undefined;
+export function massRatioOfVolumes(
+  volumeRatio: number,
+  resinDensity: number,
+  hardenerDensity: number,
+): number | undefined {
+  return positive(volumeRatio, resinDensity, hardenerDensity)
+    ? (volumeRatio * hardenerDensity) / resinDensity
+    : undefined;
 }
 
 /** Volume ratio of a mix weighed: VB/VA = (mB/mA)·(ρA/ρB). */
-export function volumeRatioOfMasses(massRatio: number, resinDensity: number, hardenerDensity: number): number | undefined {
+export function volumeRatioOfMasses(
+  massRatio: number,
+  resinDensity: number,
+  hardenerDensity: number,
+): number | undefined {
   return positive(massRatio, resinDensity, hardenerDensity) ? (massRatio * resinDensity) / hardenerDensity : undefined;
 }
 

@@ -9,7 +9,12 @@ import { notNegative, positive } from "./domain.ts";
 
 export const SITKA_SPRUCE_MP = 27;
 
-export function strengthAtMoisture(dry: number, green: number, moisture: number, mp: number = SITKA_SPRUCE_MP): number | undefined {
+export function strengthAtMoisture(
+  dry: number,
+  green: number,
+  moisture: number,
+  mp: number = SITKA_SPRUCE_MP,
+): number | undefined {
   if (!positive(dry, green) || !notNegative(moisture) || !(mp > 12)) return undefined;
   return moisture >= mp ? green : dry * (dry / green) ** ((12 - moisture) / (mp - 12));
 }

@@ -40,15 +40,29 @@ export interface Plan {
 export function planOf(parts: readonly Part[], work: readonly (Worked & { readonly assembly: string })[]): Plan {
   const byId = new Map(parts.map((part) => [part.id, part]));
   const worked = sumBy(work, ({ assembly }) => assembly);
-  const planned = parts.flatMap((part) => (part.planned === undefined ? [] : [{ part, planned: part.planned }])).map(({ part, planned }) => (
-    { id: part.id, planned, worked: worked.get(part.id) ?? 0, finished: isFinished(part, byId) }
-  ));
+  const planned = parts
+    .flatMap((part) => (part.planned === undefined ? [] : [{ part, planned: part.planned }]))
+    .map(({ part, planned }) => ({
+      id: part.id,
+      planned,
+      worked: worked.get(part.id) ?? 0,
+      finished: isFinished(part, byId),
+    }));
   const done = planned.filter(({ finished }) => finished);
   const ratio = sum(done.map((part) => part.worked)) / sum(done.map((part) => part.planned));
   const corrected = Number.isFinite(ratio) && ratio > 0;
   const factor = corrected ? ratio : 1;
-  const withLeft = planned.map((part) => ({ ...part, left: part.finished ? 0 : Math.max(0, part.planned * factor - part.worked) }));
-  return { parts: withLeft, factor, corrected, left: sum(withLeft.map(({ left }) => left)), unplanned: total(work) - sum(planned.map((part) => part.worked)) };
+  const withLeft = planned.map((part) => ({
+    ...part,
+    left: part.finished ? 0 : Math.max(0, part.planned * factor - part.worked),
+  }));
+  return {
+    parts: withLeft,
+    factor,
+    corrected,
+    left: sum(withLeft.map(({ left }) => left)),
+    unplanned: total(work) - sum(planned.map((part) => part.worked)),
+  };
 }
 
 function isFinished(part: Part, byId: ReadonlyMap<string, Part>): boolean {

@@ -27,7 +27,10 @@ export function cureClock(track: Track, law: CureLaw, reference: number): CureCl
 /** Each question takes O(log n) and as many steps more as there are gaps between the instants. */
 export function provenAge(clock: CureClock, from: number, to: number, assumed: number | undefined): number {
   if (!(from < to)) return 0;
-  const { track: { times }, ages } = clock;
+  const {
+    track: { times },
+    ages,
+  } = clock;
   const logged = integral(times, ages, from, to);
   return assumed === undefined ? logged : logged + outside(clock, from, to, assumed) + inGaps(clock, from, to, assumed);
 }
@@ -39,7 +42,12 @@ function outside({ track: { times }, law, reference }: CureClock, from: number, 
   return rate * (Math.max(0, Math.min(to, first) - from) + Math.max(0, to - Math.max(from, last)));
 }
 
-function inGaps({ track: { times, values, gaps }, law, reference }: CureClock, from: number, to: number, assumed: number): number {
+function inGaps(
+  { track: { times, values, gaps }, law, reference }: CureClock,
+  from: number,
+  to: number,
+  assumed: number,
+): number {
   let age = 0;
   for (let g = firstGap(gaps, Math.max(0, lastAtMost(times, from))); g < gaps.length; g += 1) {
     const i = gaps[g] ?? 0;
@@ -55,7 +63,12 @@ function inGaps({ track: { times, values, gaps }, law, reference }: CureClock, f
  * The first instant by which the age is reached, s, no more than one second late; beyond the last reading the assumed temperature is
  * taken to go on. undefined where none is assumed and the readings do not reach it.
  */
-export function reachedAt(clock: CureClock, from: number, age: number, assumed: number | undefined): number | undefined {
+export function reachedAt(
+  clock: CureClock,
+  from: number,
+  age: number,
+  assumed: number | undefined,
+): number | undefined {
   if (!(age > 0)) return from;
   const { times } = clock.track;
   const last = Math.max(from, times[times.length - 1] ?? from);

@@ -19,10 +19,12 @@ const TOP = 2.3;
 
 export function toleranceFactor(n: number, coverage: number, confidence: number): number | undefined {
   const usable = (p: number): boolean => p >= 0.5 && p < 1;
-  if (!(isCount(n) && n >= 2 && n <= 10_000 && usable(coverage) && usable(confidence) && coverage + confidence > 1)) return undefined;
+  if (!(isCount(n) && n >= 2 && n <= 10_000 && usable(coverage) && usable(confidence) && coverage + confidence > 1))
+    return undefined;
   const z = normalQuantile(coverage, 0, 1);
   const nodes = nodesOf(n - 1);
-  const reached = (k: number): number => nodes.reduce((sum, { s, weight }) => sum + weight * normalCdf(Math.sqrt(n) * (k * s - z), 0, 1), 0);
+  const reached = (k: number): number =>
+    nodes.reduce((sum, { s, weight }) => sum + weight * normalCdf(Math.sqrt(n) * (k * s - z), 0, 1), 0);
   return rootOf((k) => reached(k) - confidence);
 }
 

@@ -34,12 +34,24 @@ export function trackOf(times: Float64Array, values: Float64Array, limits: Float
   const joined = new Uint8Array(times.length);
   for (let i = 0; i < last; i += 1) {
     const limit = Math.min(at(limits, i), at(limits, i + 1));
-    joined[i] = at(times, i + 1) - at(times, i) <= limit && Number.isFinite(values[i]) && Number.isFinite(values[i + 1]) ? 1 : 0;
+    joined[i] =
+      at(times, i + 1) - at(times, i) <= limit && Number.isFinite(values[i]) && Number.isFinite(values[i + 1]) ? 1 : 0;
   }
   const gaps = Int32Array.from({ length: last }, (_, i) => i).filter((i) => joined[i] === 0);
   const known = steps(times, joined, () => 1);
   const area = steps(times, joined, (i) => (at(values, i) + at(values, i + 1)) / 2);
-  return { times, values, joined, gaps, known, area, tree: { least: treeOf(values, Math.min, Number.POSITIVE_INFINITY), greatest: treeOf(values, Math.max, Number.NEGATIVE_INFINITY) } };
+  return {
+    times,
+    values,
+    joined,
+    gaps,
+    known,
+    area,
+    tree: {
+      least: treeOf(values, Math.min, Number.POSITIVE_INFINITY),
+      greatest: treeOf(values, Math.max, Number.NEGATIVE_INFINITY),
+    },
+  };
 }
 
 /** Heights for the steps that are no gaps; 0 for those that are. */
@@ -85,7 +97,13 @@ function treeOf(values: Float64Array, choose: (a: number, b: number) => number, 
 }
 
 /** The least or the greatest of the readings from one place to another, both included. */
-export function chosenOf(tree: Float64Array, choose: (a: number, b: number) => number, none: number, first: number, last: number): number {
+export function chosenOf(
+  tree: Float64Array,
+  choose: (a: number, b: number) => number,
+  none: number,
+  first: number,
+  last: number,
+): number {
   const n = tree.length / 2;
   let found = none;
   for (let [low, high] = [first + n, last + n + 1]; low < high; low >>= 1, high >>= 1) {

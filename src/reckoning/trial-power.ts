@@ -18,16 +18,22 @@ export interface Preparation {
 const MOST_PIECES = 60;
 
 export function trialPower(one: Preparation, other: Preparation, alpha = 0.05): number | undefined {
-  const usable = ({ pieces, share }: Preparation): boolean => isCount(pieces) && pieces >= 1 && pieces <= MOST_PIECES && share >= 0 && share <= 1;
+  const usable = ({ pieces, share }: Preparation): boolean =>
+    isCount(pieces) && pieces >= 1 && pieces <= MOST_PIECES && share >= 0 && share <= 1;
   if (!(usable(one) && usable(other) && isLevel(alpha))) return undefined;
   let power = 0;
   for (let x = 0; x <= one.pieces; x += 1) {
     for (let y = 0; y <= other.pieces; y += 1) {
-      const p = fisherExact([[x, one.pieces - x], [y, other.pieces - y]])?.twoSided ?? 1;
+      const p =
+        fisherExact([
+          [x, one.pieces - x],
+          [y, other.pieces - y],
+        ])?.twoSided ?? 1;
       if (p <= alpha) power += chance(x, one) * chance(y, other);
     }
   }
   return power;
 }
 
-const chance = (x: number, { pieces, share }: Preparation): number => Number(choose(pieces, x)) * share ** x * (1 - share) ** (pieces - x);
+const chance = (x: number, { pieces, share }: Preparation): number =>
+  Number(choose(pieces, x)) * share ** x * (1 - share) ** (pieces - x);

@@ -10,7 +10,13 @@ import { isCount, notNegative } from "./domain.ts";
 import { drawer } from "./drawn-weeks.ts";
 import { quantile } from "./quantile.ts";
 
-export function workAhead(past: readonly number[], weeks: number, quantiles: readonly number[], seed: number, futures = 2000): number[][] | undefined {
+export function workAhead(
+  past: readonly number[],
+  weeks: number,
+  quantiles: readonly number[],
+  seed: number,
+  futures = 2000,
+): number[][] | undefined {
   if (!isDomain(past, weeks, futures)) return undefined;
   const sums = Array.from({ length: weeks }, () => new Float64Array(futures));
   const draw = drawer(past, seed);
@@ -22,7 +28,13 @@ export function workAhead(past: readonly number[], weeks: number, quantiles: rea
 }
 
 /** The last week of `workAhead` alone, of the same draws. */
-export function workBy(past: readonly number[], weeks: number, quantiles: readonly number[], seed: number, futures = 2000): number[] | undefined {
+export function workBy(
+  past: readonly number[],
+  weeks: number,
+  quantiles: readonly number[],
+  seed: number,
+  futures = 2000,
+): number[] | undefined {
   if (!isDomain(past, weeks, futures)) return undefined;
   const sums = new Float64Array(futures);
   const draw = drawer(past, seed);

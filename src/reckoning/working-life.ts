@@ -16,7 +16,11 @@ export interface LifeRow {
 /** The row that gives it; the first of several with the same time. */
 export function lifeRow<R extends LifeRow>(rows: readonly R[], temperature: number, mass: number): R | undefined {
   const held = rows.filter((row) => atLeast(row.temperature, temperature) && atLeast(row.mass, mass));
-  return held.reduce<R | undefined>((longest, row) => (longest === undefined || row.time > longest.time ? row : longest), undefined);
+  return held.reduce<R | undefined>(
+    (longest, row) => (longest === undefined || row.time > longest.time ? row : longest),
+    undefined,
+  );
 }
 
-export const workingLife = (rows: readonly LifeRow[], temperature: number, mass: number): number | undefined => lifeRow(rows, temperature, mass)?.time;
+export const workingLife = (rows: readonly LifeRow[], temperature: number, mass: number): number | undefined =>
+  lifeRow(rows, temperature, mass)?.time;

@@ -45,10 +45,22 @@ export interface Draft {
  * What each file was read as, for whoever reads a record again and again: a file whose bytes are the same is not parsed a second time.
  * Bytes are compared, and not times, since a disk's clock may be too coarse to tell two savings apart.
  */
-export type Memory = Map<string, { readonly bytes: Buffer; readonly standIns: StandIns; readonly read: ReadOne<FileKind> }>;
+export type Memory = Map<
+  string,
+  { readonly bytes: Buffer; readonly standIns: StandIns; readonly read: ReadOne<FileKind> }
+>;
 
 export function readFiles(folder: Folder, memory?: Memory): Draft {
-  const files: { [K in FileKind]: Filed<Spec<K>>[] } = { aircraft: [], assembly: [], adhesive: [], procedure: [], lot: [], trial: [], entry: [], climate: [] };
+  const files: { [K in FileKind]: Filed<Spec<K>>[] } = {
+    aircraft: [],
+    assembly: [],
+    adhesive: [],
+    procedure: [],
+    lot: [],
+    trial: [],
+    entry: [],
+    climate: [],
+  };
   const problems: Problem[] = [];
   const unsound: string[] = [];
   const unread: string[] = [];
@@ -56,7 +68,15 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
   for (const file of folder.files) {
     const kind = kindOf(file);
     if (kind === undefined) continue;
-    const read = readFile(folder.root, file, kind, memory, kind === "entry" && assembly !== undefined ? { assembly: nameOf(assembly), date: nameOf(file).slice(0, 10), title: "-" } : {});
+    const read = readFile(
+      folder.root,
+      file,
+      kind,
+      memory,
+      kind === "entry" && assembly !== undefined
+        ? { assembly: nameOf(assembly), date: nameOf(file).slice(0, 10), title: "-" }
+        : {},
+    );
     problems.push(...read.problems);
     if (read.filed === undefined || !read.filed.whole) unsound.push(read.text);
     if (read.filed === undefined || read.filed.spec === undefined) unread.push(read.text);
@@ -88,15 +108,34 @@ interface ReadOne<K extends FileKind> {
   readonly problems: readonly Problem[];
 }
 
-function readFile<K extends FileKind>(root: string, file: string, kind: K, memory: Memory | undefined, standIns: StandIns): ReadOne<K> {
+function readFile<K extends FileKind>(
+  root: string,
+  file: string,
+  kind: K,
+  memory: Memory | undefined,
+  standIns: StandIns,
+): ReadOne<K> {
   let bytes: Buffer;
   try {
     bytes = readFileSync(join(root, file));
   } catch {
-    return { text: "", problems: [{ file, line: 1, column: 1, code: "file", message: "this file cannot be read", mend: "look at its permissions" }] };
+    return {
+      text: "",
+      problems: [
+        {
+          file,
+          line: 1,
+          column: 1,
+          code: "file",
+          message: "this file cannot be read",
+          mend: "look at its permissions",
+        },
+      ],
+    };
   }
   const known = memory?.get(file);
-  if (known?.bytes.equals(bytes) === true && known.standIns["assembly"] === standIns["assembly"]) return known.read as ReadOne<K>;
+  if (known?.bytes.equals(bytes) === true && known.standIns["assembly"] === standIns["assembly"])
+    return known.read as ReadOne<K>;
   const read = parseFile(file, bytes, kind, standIns);
   memory?.set(file, { bytes, standIns, read });
   return read;
@@ -108,11 +147,22 @@ function parseFile<K extends FileKind>(file: string, bytes: Buffer, kind: K, sta
   const front = readFrontMatter(source);
   if ("problem" in front) return { text: source.text, problems: [front.problem] };
   const passages = readPassages(source, front.body, front.bodyLine);
-  const parsed = front.syntax ? { spec: undefined, problems: [], placeOf: front.front.placeOf, typedAt: front.front.typedAt } : parse(SCHEMAS[kind], front.front, standIns);
+  const parsed = front.syntax
+    ? { spec: undefined, problems: [], placeOf: front.front.placeOf, typedAt: front.front.typedAt }
+    : parse(SCHEMAS[kind], front.front, standIns);
   const problems = [...front.problems, ...parsed.problems, ...passages.problems];
   const filed = {
-    file, id: nameOf(file), source, front: front.front, data: front.front.data, spec: parsed.spec as Spec<K> | undefined, whole: problems.length === 0,
-    body: passages.body, at: parsed.placeOf, rawAt: front.front.placeOf, typedAt: parsed.typedAt,
+    file,
+    id: nameOf(file),
+    source,
+    front: front.front,
+    data: front.front.data,
+    spec: parsed.spec as Spec<K> | undefined,
+    whole: problems.length === 0,
+    body: passages.body,
+    at: parsed.placeOf,
+    rawAt: front.front.placeOf,
+    typedAt: parsed.typedAt,
   };
   return { filed, text: source.text, problems };
 }

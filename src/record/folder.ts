@@ -31,7 +31,16 @@ export function listFolder(content: string): Folder | { readonly problem: Proble
 }
 
 function noFolder(message: string, content: string): Problem {
-  return { file: ".", line: 1, column: 1, code: "folder", message, expected: "a folder with aircraft.md in it", found: content, mend: "give the folder after --content, or make it" };
+  return {
+    file: ".",
+    line: 1,
+    column: 1,
+    code: "folder",
+    message,
+    expected: "a folder with aircraft.md in it",
+    found: content,
+    mend: "give the folder after --content, or make it",
+  };
 }
 
 function problem(file: string, fault: Fault): Problem {
@@ -43,11 +52,25 @@ function walk(root: string, folder: string, files: string[], problems: Problem[]
     if (item.name.startsWith(".") || (folder === "" && NOT_READ.has(item.name))) continue;
     const path = folder === "" ? item.name : `${folder}/${item.name}`;
     if (item.isDirectory() && depth < DEEPEST) {
-      if (item.name.endsWith(".md")) problems.push(problem(path, { code: "file", message: "a folder has the name of a record file", expected: "a file", mend: "rename the folder, or put a file in its place" }));
+      if (item.name.endsWith(".md"))
+        problems.push(
+          problem(path, {
+            code: "file",
+            message: "a folder has the name of a record file",
+            expected: "a file",
+            mend: "rename the folder, or put a file in its place",
+          }),
+        );
       walk(root, path, files, problems, depth + 1);
     } else if (item.isFile()) files.push(path);
     else {
-      const fault = item.isSymbolicLink() ? linkFault(root, path) : { code: "file", message: "this is neither a file nor a folder that can be read", mend: "take it out of the record" };
+      const fault = item.isSymbolicLink()
+        ? linkFault(root, path)
+        : {
+            code: "file",
+            message: "this is neither a file nor a folder that can be read",
+            mend: "take it out of the record",
+          };
       if (fault) problems.push(problem(path, fault));
       else files.push(path);
     }
@@ -63,8 +86,15 @@ function linkFault(root: string, path: string): Fault | undefined {
   } catch {
     return { code: "symbolic-link", message: "this symbolic link leads nowhere", mend };
   }
-  if (!target.startsWith(root + sep)) return { code: "symbolic-link", message: "this symbolic link leads out of the record", found: target, mend };
-  return statSync(target).isFile() ? undefined : { code: "symbolic-link", message: "this symbolic link leads to a folder", mend: "put the folder itself in its place" };
+  if (!target.startsWith(root + sep))
+    return { code: "symbolic-link", message: "this symbolic link leads out of the record", found: target, mend };
+  return statSync(target).isFile()
+    ? undefined
+    : {
+        code: "symbolic-link",
+        message: "this symbolic link leads to a folder",
+        mend: "put the folder itself in its place",
+      };
 }
 
 /** Of photographs and papers; record files have ids, which are compared anyway. */
@@ -76,6 +106,13 @@ function sameButForCase(files: readonly string[]): Problem[] {
     const other = seen.get(folded);
     seen.set(folded, other ?? file);
     if (other === undefined) return [];
-    return [problem(file, { code: "duplicate-file", message: "two files differ only in capital letters", found: `${other} and ${file}`, mend: "rename one: on many disks they are the same file" })];
+    return [
+      problem(file, {
+        code: "duplicate-file",
+        message: "two files differ only in capital letters",
+        found: `${other} and ${file}`,
+        mend: "rename one: on many disks they are the same file",
+      }),
+    ];
   });
 }

@@ -56,9 +56,13 @@ export class Ids {
     const known = kinds.flatMap((kind) => [...this.of(kind)]);
     const other = this.#byId.get(id);
     const meant = nearest(id, known);
-    const message = other ? `${id} is ${aKind(other.kind)}; ${names} belongs here` : `no ${kinds.join(" or ")} "${shown(id)}" is in the record`;
-    const expected = known.length === 0 ? `the id of ${names}; there is none yet` : `the id of ${names}: ${likest(id, known)}`;
-    const mend = meant === undefined ? `write one that the record has, or add ${whereTo(kinds[0])}` : `did you mean ${meant}?`;
+    const message = other
+      ? `${id} is ${aKind(other.kind)}; ${names} belongs here`
+      : `no ${kinds.join(" or ")} "${shown(id)}" is in the record`;
+    const expected =
+      known.length === 0 ? `the id of ${names}; there is none yet` : `the id of ${names}: ${likest(id, known)}`;
+    const mend =
+      meant === undefined ? `write one that the record has, or add ${whereTo(kinds[0])}` : `did you mean ${meant}?`;
     return { code: "unknown-id", message, expected, found: shown(id), mend };
   }
 }
@@ -68,18 +72,36 @@ const CORRECTED: readonly Kind[] = ["batch", "piece", "departure", "open item"];
 
 function twice(named: Named, other: Named): Fault {
   const { file, line, column } = other.place();
-  const message = other.id === named.id ? `the id ${named.id} is already that of ${aKind(other.kind)}` : `the ids ${named.id} and ${other.id} differ only in capital letters`;
-  const corrects = other.id === named.id && other.kind === named.kind && CORRECTED.includes(named.kind) && file !== named.place().file;
+  const message =
+    other.id === named.id
+      ? `the id ${named.id} is already that of ${aKind(other.kind)}`
+      : `the ids ${named.id} and ${other.id} differ only in capital letters`;
+  const corrects =
+    other.id === named.id && other.kind === named.kind && CORRECTED.includes(named.kind) && file !== named.place().file;
   return {
-    code: "duplicate-id", message, expected: "an id for each thing in the record", found: `${named.id} here, ${other.id} at ${file}:${line}:${column}`,
-    mend: corrects ? "give one of them another id; if this corrects the earlier entry, state it under `amends`" : "give one of them another id",
+    code: "duplicate-id",
+    message,
+    expected: "an id for each thing in the record",
+    found: `${named.id} here, ${other.id} at ${file}:${line}:${column}`,
+    mend: corrects
+      ? "give one of them another id; if this corrects the earlier entry, state it under `amends`"
+      : "give one of them another id",
   };
 }
 
 const PLACES: Partial<{ readonly [kind in Kind]: string }> = {
-  person: "the person to `people` in aircraft.md", assembly: "a file to assemblies/", adhesive: "a file to adhesives/", procedure: "a file to procedures/",
-  lot: "a file to lots/", trial: "a file to trials/", joint: "it to `joints` of its assembly", "hold point": "it to `hold_points` of its assembly",
-  departure: "it to `departures` of an entry", "open item": "it to `open_items` of an entry", batch: "it to `batches` of an entry", piece: "it to `pieces` of its batch",
+  person: "the person to `people` in aircraft.md",
+  assembly: "a file to assemblies/",
+  adhesive: "a file to adhesives/",
+  procedure: "a file to procedures/",
+  lot: "a file to lots/",
+  trial: "a file to trials/",
+  joint: "it to `joints` of its assembly",
+  "hold point": "it to `hold_points` of its assembly",
+  departure: "it to `departures` of an entry",
+  "open item": "it to `open_items` of an entry",
+  batch: "it to `batches` of an entry",
+  piece: "it to `pieces` of its batch",
 };
 
 function whereTo(kind: Kind | undefined): string {
@@ -88,8 +110,12 @@ function whereTo(kind: Kind | undefined): string {
 
 /** Ids within files, by the key of their list; the ids of files are their names. */
 const WITHIN: readonly (readonly [keyof Files, Kind, Path])[] = [
-  ["aircraft", "person", ["people"]], ["assembly", "joint", ["joints"]], ["assembly", "hold point", ["hold_points"]],
-  ["entry", "batch", ["batches"]], ["entry", "departure", ["departures"]], ["entry", "open item", ["open_items", "raise"]],
+  ["aircraft", "person", ["people"]],
+  ["assembly", "joint", ["joints"]],
+  ["assembly", "hold point", ["hold_points"]],
+  ["entry", "batch", ["batches"]],
+  ["entry", "departure", ["departures"]],
+  ["entry", "open item", ["open_items", "raise"]],
 ];
 
 /** Ids are taken from what stands in the files, sound or not, so that one problem does not make others of it. */
@@ -102,7 +128,9 @@ export function collectIds(files: Files): Ids {
     for (const { data, rawAt } of files[fileKind]) {
       for (const [id, at] of idsIn(data, path)) {
         ids.add(kind, id, () => rawAt([...at, "id"]));
-        if (kind === "batch") for (const [piece, pieceAt] of idsIn(data, [...at, "pieces"])) ids.add("piece", piece, () => rawAt([...pieceAt, "id"]));
+        if (kind === "batch")
+          for (const [piece, pieceAt] of idsIn(data, [...at, "pieces"]))
+            ids.add("piece", piece, () => rawAt([...pieceAt, "id"]));
       }
     }
   }

@@ -3,10 +3,23 @@ import type * as z from "zod";
 import type { Kind } from "./types.ts";
 import { climateSchema } from "./schema/climate.ts";
 import { entrySchema } from "./schema/entry.ts";
-import { adhesiveSchema, aircraftSchema, assemblySchema, lotSchema, procedureSchema, trialSchema } from "./schema/settings.ts";
+import {
+  adhesiveSchema,
+  aircraftSchema,
+  assemblySchema,
+  lotSchema,
+  procedureSchema,
+  trialSchema,
+} from "./schema/settings.ts";
 
 export const SCHEMAS = {
-  aircraft: aircraftSchema, assembly: assemblySchema, adhesive: adhesiveSchema, procedure: procedureSchema, lot: lotSchema, trial: trialSchema, entry: entrySchema,
+  aircraft: aircraftSchema,
+  assembly: assemblySchema,
+  adhesive: adhesiveSchema,
+  procedure: procedureSchema,
+  lot: lotSchema,
+  trial: trialSchema,
+  entry: entrySchema,
   climate: climateSchema,
 } as const;
 
@@ -14,7 +27,13 @@ export type FileKind = keyof typeof SCHEMAS;
 export type Spec<K extends FileKind> = z.output<(typeof SCHEMAS)[K]>;
 
 export const FOLDERS: { readonly [folder: string]: Exclude<FileKind, "aircraft"> } = {
-  assemblies: "assembly", adhesives: "adhesive", procedures: "procedure", lots: "lot", trials: "trial", entries: "entry", climate: "climate",
+  assemblies: "assembly",
+  adhesives: "adhesive",
+  procedures: "procedure",
+  lots: "lot",
+  trials: "trial",
+  entries: "entry",
+  climate: "climate",
 };
 
 /** `an assembly` */

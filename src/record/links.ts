@@ -85,9 +85,14 @@ function declaredIn(record: Record): FilePath[] {
     ...[...record.assemblies.values()].map(({ drawing }) => drawing?.file),
     ...[...record.adhesives.values()].map(({ sheetFile }) => sheetFile),
     ...[...record.lots.values()].map(({ certificate }) => certificate),
-    ...record.entries.flatMap((entry) => [...entry.photos, ...entry.clips, ...entry.attachments].map(({ file }) => file)),
+    ...record.entries.flatMap((entry) =>
+      [...entry.photos, ...entry.clips, ...entry.attachments].map(({ file }) => file),
+    ),
     ...record.entries.flatMap((entry) => entry.clips.map(({ poster }) => poster)),
-    ...record.entries.flatMap((entry) => [...entry.tests.map(({ photo }) => photo), ...entry.inspections.map(({ scan }) => scan)]),
+    ...record.entries.flatMap((entry) => [
+      ...entry.tests.map(({ photo }) => photo),
+      ...entry.inspections.map(({ scan }) => scan),
+    ]),
   ];
   return files.filter((file) => file !== undefined);
 }

@@ -36,7 +36,9 @@ export function someOf(known: Iterable<string>, most = 8): string {
 /** The few known words that are most like a typed one, in their own order. */
 export function likest(typed: string, known: readonly string[], most = 6): string {
   if (known.length <= most) return someOf(known);
-  const ranked = known.map((word, index) => ({ word, index, slips: distance(fold(typed), fold(word)) })).sort((a, b) => a.slips - b.slips || a.index - b.index);
+  const ranked = known
+    .map((word, index) => ({ word, index, slips: distance(fold(typed), fold(word)) }))
+    .sort((a, b) => a.slips - b.slips || a.index - b.index);
   const few = ranked.slice(0, most).sort((a, b) => a.index - b.index);
   return `${few.map(({ word }) => word).join(", ")} and ${known.length - most} more`;
 }

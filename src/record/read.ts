@@ -19,14 +19,28 @@ export interface ReadOptions {
 }
 
 /** A record that may be trusted, or all that is wrong with it. Only files within `content` are read; none is changed. */
-export async function readRecord(content: string, options: ReadOptions = {}): Promise<{ record: Record } | { problems: Problem[] }> {
+export async function readRecord(
+  content: string,
+  options: ReadOptions = {},
+): Promise<{ record: Record } | { problems: Problem[] }> {
   const folder = listFolder(content);
   if ("problem" in folder) return { problems: [folder.problem] };
   const asWritten = readFiles(folder, options.memory);
   const { draft, amendments, problems: misamended } = amend(asWritten);
   const shelf = new Shelf(folder.root, folder.files);
-  const climate = readClimate(folder.root, folder.files, draft.files.climate, workshopOf(draft.files.aircraft[0]?.spec?.time_zone, options.today));
-  const problems = [...folder.problems, ...draft.problems, ...misamended, ...climate.problems, ...checkRecord(draft, folder, shelf, options.today)];
+  const climate = readClimate(
+    folder.root,
+    folder.files,
+    draft.files.climate,
+    workshopOf(draft.files.aircraft[0]?.spec?.time_zone, options.today),
+  );
+  const problems = [
+    ...folder.problems,
+    ...draft.problems,
+    ...misamended,
+    ...climate.problems,
+    ...checkRecord(draft, folder, shelf, options.today),
+  ];
   if (problems.length > 0) return { problems: inOrder(problems) };
   return { record: recordOf(draft.files, climate.logs, amendments, shelf, options.day) };
 }

@@ -5,12 +5,24 @@ import { SCHEMAS } from "./kinds.ts";
 type Json = { [key: string]: unknown };
 
 const TITLES: { readonly [kind in keyof typeof SCHEMAS]: string } = {
-  aircraft: "The aircraft", assembly: "An assembly", adhesive: "An adhesive", procedure: "A test procedure", lot: "A lot", trial: "A trial", entry: "An entry", climate: "Beside a logger's file",
+  aircraft: "The aircraft",
+  assembly: "An assembly",
+  adhesive: "An adhesive",
+  procedure: "A test procedure",
+  lot: "A lot",
+  trial: "A trial",
+  entry: "An entry",
+  climate: "Beside a logger's file",
 };
 
 /** `entry.schema.json` and the like to their content. They describe what is typed; the reader checks more than they can say. */
 export function jsonSchemas(): Map<string, object> {
-  return new Map(Object.entries(SCHEMAS).map(([kind, schema]) => [`${kind}.schema.json`, jsonSchema(schema, TITLES[kind as keyof typeof SCHEMAS])]));
+  return new Map(
+    Object.entries(SCHEMAS).map(([kind, schema]) => [
+      `${kind}.schema.json`,
+      jsonSchema(schema, TITLES[kind as keyof typeof SCHEMAS]),
+    ]),
+  );
 }
 
 function jsonSchema(schema: z.ZodType, title: string): object {

@@ -25,7 +25,15 @@ export class Shelf {
     if (refused) return { fault: refused };
     const path = posix.join(posix.dirname(from), typed);
     if (path === ".." || path.startsWith("../")) {
-      return { fault: { code: "path", message: "this path leads out of the record's folder", expected: EXPECTED, found: shown(typed), mend: "put the file into the record's folder and write the path to it there" } };
+      return {
+        fault: {
+          code: "path",
+          message: "this path leads out of the record's folder",
+          expected: EXPECTED,
+          found: shown(typed),
+          mend: "put the file into the record's folder and write the path to it there",
+        },
+      };
     }
     if (this.#files.has(path)) return { value: path };
     return this.#nearMiss(from, typed, path);
@@ -37,11 +45,30 @@ export class Shelf {
     // The same name in another form of Unicode is the same name to whoever typed it.
     if (same !== undefined && same.normalize("NFC") === path.normalize("NFC")) return { value: same };
     if (same !== undefined) {
-      return { fault: { code: "no-file", message: "capital letters differ from the file's name", expected: EXPECTED, found: shown(typed), mend: `write ${pathBetween(from, same)}` } };
+      return {
+        fault: {
+          code: "no-file",
+          message: "capital letters differ from the file's name",
+          expected: EXPECTED,
+          found: shown(typed),
+          mend: `write ${pathBetween(from, same)}`,
+        },
+      };
     }
     const meant = this.#meant(path);
-    const mend = meant === undefined ? `put the file at ${path}, or correct the path` : `did you mean ${pathBetween(from, meant)}?`;
-    return { fault: { code: "no-file", message: "there is no such file in the record", expected: EXPECTED, found: shown(typed), mend } };
+    const mend =
+      meant === undefined
+        ? `put the file at ${path}, or correct the path`
+        : `did you mean ${pathBetween(from, meant)}?`;
+    return {
+      fault: {
+        code: "no-file",
+        message: "there is no such file in the record",
+        expected: EXPECTED,
+        found: shown(typed),
+        mend,
+      },
+    };
   }
 
   /** A file of the same name elsewhere, or of almost the same name in the same folder. */
@@ -50,7 +77,12 @@ export class Shelf {
     const elsewhere = [...this.#files].filter((file) => posix.basename(file) === name && !file.endsWith(".md"));
     if (elsewhere.length > 0) return elsewhere[0];
     const folder = posix.dirname(path);
-    const near = nearest(name, [...this.#files].filter((file) => posix.dirname(file) === folder && !file.endsWith(".md")).map((file) => posix.basename(file)));
+    const near = nearest(
+      name,
+      [...this.#files]
+        .filter((file) => posix.dirname(file) === folder && !file.endsWith(".md"))
+        .map((file) => posix.basename(file)),
+    );
     return near === undefined ? undefined : posix.join(folder, near);
   }
 
@@ -67,17 +99,38 @@ export class Shelf {
 
   /** What keeps a file from being attached. */
   attachmentFault(path: FilePath): Fault | undefined {
-    if (path.endsWith(".md")) return { code: "file", message: "a Markdown file is a part of the record, not an attachment", found: path, mend: "link to it in the prose" };
-    return statSync(join(this.#root, path)).size > 0 ? undefined : { code: "file", message: "this file is empty", found: path, mend: "put the right file in its place" };
+    if (path.endsWith(".md"))
+      return {
+        code: "file",
+        message: "a Markdown file is a part of the record, not an attachment",
+        found: path,
+        mend: "link to it in the prose",
+      };
+    return statSync(join(this.#root, path)).size > 0
+      ? undefined
+      : { code: "file", message: "this file is empty", found: path, mend: "put the right file in its place" };
   }
 }
 
 function pathFault(typed: string): Fault | undefined {
-  const said = (message: string, mend: string): Fault => ({ code: "path", message, expected: EXPECTED, found: shown(typed), mend });
-  if (typed.includes("\\")) return said("a path has / between its parts, on every system", `write ${typed.replaceAll("\\", "/")}`);
-  if (/^[A-Za-z][A-Za-z0-9+.-]+:/.test(typed)) return said("nothing is fetched from elsewhere", "put the file into the record's folder and write its path");
-  if (typed.startsWith("/") || typed.startsWith("~") || /^[A-Za-z]:/.test(typed)) return said("this path begins at the disk, not at this file", "write the path from this file, and keep the file in the record's folder");
-  if (typed.endsWith("/") || posix.basename(typed) === "." || posix.basename(typed) === "..") return said("this is the path of a folder", "write the path of a file");
+  const said = (message: string, mend: string): Fault => ({
+    code: "path",
+    message,
+    expected: EXPECTED,
+    found: shown(typed),
+    mend,
+  });
+  if (typed.includes("\\"))
+    return said("a path has / between its parts, on every system", `write ${typed.replaceAll("\\", "/")}`);
+  if (/^[A-Za-z][A-Za-z0-9+.-]+:/.test(typed))
+    return said("nothing is fetched from elsewhere", "put the file into the record's folder and write its path");
+  if (typed.startsWith("/") || typed.startsWith("~") || /^[A-Za-z]:/.test(typed))
+    return said(
+      "this path begins at the disk, not at this file",
+      "write the path from this file, and keep the file in the record's folder",
+    );
+  if (typed.endsWith("/") || posix.basename(typed) === "." || posix.basename(typed) === "..")
+    return said("this is the path of a folder", "write the path of a file");
   return undefined;
 }
 

@@ -3,7 +3,19 @@ import { describe, expect, it } from "vitest";
 import { functionsOf, importsOf, type SourceFile, sourceFiles } from "./source.ts";
 
 /** From the room that all may use to the one that nobody may; a room imports only itself and rooms before it. */
-const ORDER = ["problem", "record", "reckoning", "evidence", "charts", "pages", "layouts", "publish", "build", "preview", "cli"];
+const ORDER = [
+  "problem",
+  "record",
+  "reckoning",
+  "evidence",
+  "charts",
+  "pages",
+  "layouts",
+  "publish",
+  "build",
+  "preview",
+  "cli",
+];
 
 /** Rooms off that line, and what each may use. */
 const BESIDE: { readonly [room: string]: readonly string[] } = {
@@ -19,11 +31,23 @@ const all = [...product, ...sourceFiles("tests")];
 
 describe("The shape of the source", () => {
   it("lets imports run one way", () => {
-    expect(product.flatMap((file) => importsOf(file).filter((to) => !isAllowed(file, to)).map((to) => `${file.path} imports ${to}`))).toEqual([]);
+    expect(
+      product.flatMap((file) =>
+        importsOf(file)
+          .filter((to) => !isAllowed(file, to))
+          .map((to) => `${file.path} imports ${to}`),
+      ),
+    ).toEqual([]);
   });
 
   it("keeps the disk, the network and the process out of the pure rooms", () => {
-    const impure = product.filter((file) => PURE.includes(roomOf(file.path))).flatMap((file) => importsOf(file).filter((to) => to.startsWith("node:")).map((to) => `${file.path} imports ${to}`));
+    const impure = product
+      .filter((file) => PURE.includes(roomOf(file.path)))
+      .flatMap((file) =>
+        importsOf(file)
+          .filter((to) => to.startsWith("node:"))
+          .map((to) => `${file.path} imports ${to}`),
+      );
     expect(impure).toEqual([]);
   });
 
@@ -34,17 +58,29 @@ describe("The shape of the source", () => {
   });
 
   it("has no file over 250 lines", () => {
-    expect(all.map((file) => ({ path: file.path, lines: file.text.split("\n").length - 1 })).filter((file) => file.lines > 250)).toEqual([]);
+    expect(
+      all
+        .map((file) => ({ path: file.path, lines: file.text.split("\n").length - 1 }))
+        .filter((file) => file.lines > 250),
+    ).toEqual([]);
   });
 
   it("has no function over 50 lines", () => {
     const tests = (path: string): boolean => path.endsWith(".test.ts") || path.endsWith(".test.tsx");
     const scripts = all.filter((file) => !file.path.endsWith(".css"));
-    expect(scripts.flatMap((file) => functionsOf(file).filter((f) => f.lines > 50 && !(tests(file.path) && f.name === "(no name)")).map((f) => `${file.path}:${f.line} ${f.name}, ${f.lines} lines`))).toEqual([]);
+    expect(
+      scripts.flatMap((file) =>
+        functionsOf(file)
+          .filter((f) => f.lines > 50 && !(tests(file.path) && f.name === "(no name)"))
+          .map((f) => `${file.path}:${f.line} ${f.name}, ${f.lines} lines`),
+      ),
+    ).toEqual([]);
   });
 
   it("has no room for what has no name", () => {
-    expect(all.filter((file) => /\/(utils?|helpers?|common|misc)(\/|\.)/.test(file.path)).map((file) => file.path)).toEqual([]);
+    expect(
+      all.filter((file) => /\/(utils?|helpers?|common|misc)(\/|\.)/.test(file.path)).map((file) => file.path),
+    ).toEqual([]);
   });
 });
 
@@ -61,5 +97,7 @@ function isAllowed(file: SourceFile, to: string): boolean {
   const beside = BESIDE[from];
   if (beside !== undefined) return beside.includes(target);
   const mayImportArchive = from === "build" || from === "cli";
-  return target === "archive" ? mayImportArchive : ORDER.includes(from) && ORDER.indexOf(target) < ORDER.indexOf(from) && ORDER.includes(target);
+  return target === "archive"
+    ? mayImportArchive
+    : ORDER.includes(from) && ORDER.indexOf(target) < ORDER.indexOf(from) && ORDER.includes(target);
 }

@@ -29,8 +29,12 @@ export function sourceFiles(...folders: string[]): SourceFile[] {
 /** What a file imports, as written, type imports included. */
 export function importsOf(file: SourceFile): string[] {
   const { module } = parseSync(file.path, file.text);
-  const fromExports = module.staticExports.flatMap((e) => e.entries.flatMap((entry) => (entry.moduleRequest === null ? [] : [entry.moduleRequest.value])));
-  const dynamic = module.dynamicImports.map((i) => file.text.slice(i.moduleRequest.start, i.moduleRequest.end).replaceAll(/["'`]/g, ""));
+  const fromExports = module.staticExports.flatMap((e) =>
+    e.entries.flatMap((entry) => (entry.moduleRequest === null ? [] : [entry.moduleRequest.value])),
+  );
+  const dynamic = module.dynamicImports.map((i) =>
+    file.text.slice(i.moduleRequest.start, i.moduleRequest.end).replaceAll(/["'`]/g, ""),
+  );
   return [...module.staticImports.map((i) => i.moduleRequest.value), ...fromExports, ...dynamic];
 }
 

@@ -23,7 +23,11 @@ interface Verified {
 /** Verifies in a process of its own, by the bundled command. */
 function verified(path: string): Verified {
   const watch = `process.on("exit", () => process.stderr.write("PEAK " + process.resourceUsage().maxRSS + "\\n"));`;
-  const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", `data:text/javascript,${encodeURIComponent(watch)}`, COMMAND, "verify", path], { encoding: "utf8", maxBuffer: 1e8 });
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ["--import", `data:text/javascript,${encodeURIComponent(watch)}`, COMMAND, "verify", path],
+    { encoding: "utf8", maxBuffer: 1e8 },
+  );
   const [, peak = "NaN"] = /PEAK (\d+)/.exec(stderr) ?? [];
   return { code: status, err: stderr.replace(/PEAK \d+\n/, ""), out: stdout, peak: Number(peak) / 1024 };
 }
@@ -38,11 +42,16 @@ const bag = (): string => bagIn(join(scratch(), "bag"), { files: { "data/a.txt":
 /** MB, beside what the command takes for a bag of one small file: room for a collector of garbage that is in no hurry. */
 const BOUND = 150;
 
-it("A manifest of 200 MB and some two million lines is verified in little more memory than a small one", { timeout: 300_000 }, () => {
+it("A manifest of 200 MB and some two million lines is verified in little more memory than a small one", {
+  timeout: 300_000,
+}, () => {
   const small = verified(bag());
   expect(small.code).toBe(0);
   const path = bag();
-  const lines = Array.from({ length: 10_000 }, (_, index) => `${hex("sha256", "x")}  data/no-such-file-${index}-${"n".repeat(10)}.txt\n`).join("");
+  const lines = Array.from(
+    { length: 10_000 },
+    (_, index) => `${hex("sha256", "x")}  data/no-such-file-${index}-${"n".repeat(10)}.txt\n`,
+  ).join("");
   writeMany(join(path, "manifest-sha256.txt"), lines, Math.ceil(200e6 / lines.length));
   const { code, err, out, peak } = verified(path);
   expect(code).toBe(1);
@@ -55,7 +64,10 @@ it("A line that does not end is not read to its end", { timeout: 300_000 }, () =
   const path = bag();
   writeMany(join(path, "manifest-sha256.txt"), "0".repeat(1_000_000), 300);
   const { code, err, peak } = verified(path);
-  expect({ code, err }).toEqual({ code: 1, err: "manifest-sha256.txt:2: this file has a line of more than 32768 letters; the rest of it was not read\n" });
+  expect({ code, err }).toEqual({
+    code: 1,
+    err: "manifest-sha256.txt:2: this file has a line of more than 32768 letters; the rest of it was not read\n",
+  });
   expect(peak).toBeLessThan(verified(bag()).peak + BOUND);
 });
 
@@ -63,7 +75,10 @@ it("A bag that says too much of itself is not read to its end", { timeout: 300_0
   const path = bag();
   writeMany(join(path, "bag-info.txt"), `Note: ${"n".repeat(30_000)}\n ${"m".repeat(30_000)}\n`, 4000);
   const { code, err, peak } = verified(path);
-  expect({ code, err }).toEqual({ code: 1, err: "bag-info.txt: has more than 1000000 letters; the rest was not read\n" });
+  expect({ code, err }).toEqual({
+    code: 1,
+    err: "bag-info.txt: has more than 1000000 letters; the rest was not read\n",
+  });
   expect(peak).toBeLessThan(verified(bag()).peak + BOUND);
 });
 
@@ -89,7 +104,11 @@ it("A file of 1 GB streams, in a folder and in a tar", { timeout: 300_000 }, () 
   const path = bagIn(join(folder, "bag"), { files: { "data/a.txt": "a" } });
   mkdirSync(join(path, "data/films"));
   writeMany(join(path, "data/films/long.mp4"), "\u0001".repeat(1_000_000), 1000);
-  writeMany(join(path, "manifest-sha256.txt"), execFileSync("sha256sum", ["data/films/long.mp4"], { cwd: path, encoding: "utf8" }), 1);
+  writeMany(
+    join(path, "manifest-sha256.txt"),
+    execFileSync("sha256sum", ["data/films/long.mp4"], { cwd: path, encoding: "utf8" }),
+    1,
+  );
   const small = verified(bag());
   const whole = verified(path);
   expect(whole).toMatchObject({ code: 0, err: "" });

@@ -1,6 +1,14 @@
 /** As far as the tests use them: BagIt libraries of other authors. */
 declare module "bagit-tools" {
-  export function verify(folder: string, options: { readonly version: string; readonly test: true }, done: (error: Error | null, isValid: boolean, results: readonly { readonly type?: string; readonly ok?: boolean; readonly name?: string }[]) => void): void;
+  export function verify(
+    folder: string,
+    options: { readonly version: string; readonly test: true },
+    done: (
+      error: Error | null,
+      isValid: boolean,
+      results: readonly { readonly type?: string; readonly ok?: boolean; readonly name?: string }[],
+    ) => void,
+  ): void;
 }
 
 declare module "bagit-fs" {

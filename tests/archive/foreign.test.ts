@@ -16,7 +16,14 @@ async function saidByOthers(folder: string, version = "1.0"): Promise<string | u
   return new Promise((resolve, reject) =>
     verify(folder, { version, test: true }, (error, isValid, results) => {
       if (error !== null) return reject(error);
-      resolve(isValid ? undefined : results.filter(({ ok }) => ok === false).map(({ name }) => name).join("; "));
+      resolve(
+        isValid
+          ? undefined
+          : results
+              .filter(({ ok }) => ok === false)
+              .map(({ name }) => name)
+              .join("; "),
+      );
     }),
   );
 }
@@ -26,10 +33,18 @@ async function byOthers(folder: string, algorithm: string, files: { readonly [pa
   const bag = bagitFs(folder, algorithm, { "Contact-Name": "Ansa Example" });
   for (const [path, text] of Object.entries(files)) {
     const parent = path.split("/").slice(0, -1).join("/");
-    if (parent !== "") await new Promise<void>((resolve, reject) => bag.mkdir(parent, { recursive: true }, (error) => (error ? reject(error) : resolve())));
+    if (parent !== "")
+      await new Promise<void>((resolve, reject) =>
+        bag.mkdir(parent, { recursive: true }, (error) => (error ? reject(error) : resolve())),
+      );
     await pipeline([text], bag.createWriteStream(path));
     // The library tells the end of a file before it has written the line for it.
-    while (!readdirSync(folder).includes(`manifest-${algorithm}.txt`) || !readFileSync(join(folder, `manifest-${algorithm}.txt`), "utf8").includes(`data/${path}\n`) || readFileSync(join(folder, "data", path), "utf8") !== text) await pause(5);
+    while (
+      !readdirSync(folder).includes(`manifest-${algorithm}.txt`) ||
+      !readFileSync(join(folder, `manifest-${algorithm}.txt`), "utf8").includes(`data/${path}\n`) ||
+      readFileSync(join(folder, "data", path), "utf8") !== text
+    )
+      await pause(5);
   }
   await promisify(bag.finalize.bind(bag))();
 }
@@ -55,22 +70,38 @@ describe("A bag of ours, to another author's validator", () => {
   });
 
   it("is judged as ours judges it, which the validator's own idea of a bag shows", async () => {
-    const bag = bagIn(join(scratch(), "bag"), { files: { "data/a.txt": "a" }, algorithms: ["md5", "sha512"], tagAlgorithms: ["sha1"] });
-    expect([await saidByOthers(bag), (await found(bag)).filter((text) => text.startsWith("fault"))]).toEqual([undefined, []]);
+    const bag = bagIn(join(scratch(), "bag"), {
+      files: { "data/a.txt": "a" },
+      algorithms: ["md5", "sha512"],
+      tagAlgorithms: ["sha1"],
+    });
+    expect([await saidByOthers(bag), (await found(bag)).filter((text) => text.startsWith("fault"))]).toEqual([
+      undefined,
+      [],
+    ]);
   });
 });
 
 describe("A bag of another author's library", () => {
-  it.each(["md5", "sha1", "sha256", "sha512"])("is without a fault by %s, and with one when it was changed", async (algorithm) => {
-    const folder = join(scratch(), "bag");
-    await byOthers(folder, algorithm, { "a.txt": "one\n", "deep/er/b.txt": "two\n", "d\u00e9j\u00e0 vu.txt": "three" });
-    expect(await saidByOthers(folder, "0.97")).toBeUndefined();
-    const faults = async (): Promise<string[]> => (await found(folder)).filter((text) => text.startsWith("fault"));
-    expect(await faults()).toEqual([]);
-    appendFileSync(join(folder, "data/deep/er/b.txt"), "!");
-    expect(await faults()).toEqual([`fault data/deep/er/b.txt: changed: its bytes are not those that manifest-${algorithm}.txt vouches for`]);
-    rmSync(join(folder, "data/a.txt"));
-    writeFileSync(join(folder, "data/new.txt"), "");
-    expect(await faults()).toHaveLength(3);
-  });
+  it.each(["md5", "sha1", "sha256", "sha512"])(
+    "is without a fault by %s, and with one when it was changed",
+    async (algorithm) => {
+      const folder = join(scratch(), "bag");
+      await byOthers(folder, algorithm, {
+        "a.txt": "one\n",
+        "deep/er/b.txt": "two\n",
+        "d\u00e9j\u00e0 vu.txt": "three",
+      });
+      expect(await saidByOthers(folder, "0.97")).toBeUndefined();
+      const faults = async (): Promise<string[]> => (await found(folder)).filter((text) => text.startsWith("fault"));
+      expect(await faults()).toEqual([]);
+      appendFileSync(join(folder, "data/deep/er/b.txt"), "!");
+      expect(await faults()).toEqual([
+        `fault data/deep/er/b.txt: changed: its bytes are not those that manifest-${algorithm}.txt vouches for`,
+      ]);
+      rmSync(join(folder, "data/a.txt"));
+      writeFileSync(join(folder, "data/new.txt"), "");
+      expect(await faults()).toHaveLength(3);
+    },
+  );
 });

@@ -26,7 +26,12 @@ function run(cwd: string, ...words: string[]): { code: number | null; err: strin
   return { code: status, err: stderr };
 }
 
-const FULL = { code: 74, err: expect.stringMatching(/^The disk is full: ENOSPC.*\nThe record, and what was written earlier, are as they were\.\n$/) };
+const FULL = {
+  code: 74,
+  err: expect.stringMatching(
+    /^The disk is full: ENOSPC.*\nThe record, and what was written earlier, are as they were\.\n$/,
+  ),
+};
 
 it("A full disk is told, and what stood there before stands: bag, site and seals", { timeout: 120_000 }, async () => {
   const folder = scratch();
@@ -37,7 +42,9 @@ it("A full disk is told, and what stood there before stands: bag, site and seals
     expect(run(folder, "seal", "--content", content, "--date", "2021-04-01").code).toBe(0);
     expect(run(folder, "bag", "--content", content, "--out", join(disk, "archive")).code).toBe(0);
     const before = contentOf(disk);
-    writeAll(content, { "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n" });
+    writeAll(content, {
+      "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n",
+    });
     const record = contentOf(content);
     execFileSync("sh", ["-c", "cat /dev/zero > filler 2> /dev/null; true"], { cwd: disk });
     expect(run(folder, "seal", "--content", content, "--date", "2021-05-01")).toEqual(FULL);
@@ -63,7 +70,9 @@ it("A site on a disk that fills up stays as it was", { timeout: 120_000 }, async
     expect(run(folder, "build", "--out", join(disk, "site")).code).toBe(0);
     const before = contentOf(join(disk, "site"));
     execFileSync("sh", ["-c", "cat /dev/zero > filler 2> /dev/null; true"], { cwd: disk });
-    writeAll(join(folder, "content"), { "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n" });
+    writeAll(join(folder, "content"), {
+      "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n",
+    });
     expect(run(folder, "build", "--out", join(disk, "site"))).toEqual(FULL);
     expect(contentOf(join(disk, "site"))).toEqual(before);
     expect(readdirSync(disk).sort()).toEqual(["filler", "site"]);

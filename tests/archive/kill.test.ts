@@ -26,7 +26,11 @@ function run(folder: string, ...words: string[]): number {
 /** How many steps on the disk a command has. */
 function stepsOf(folder: string, words: readonly string[], path = process.env["PATH"]): number {
   const steps = join(folder, ".steps");
-  execFileSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], { cwd: folder, env: { ...process.env, PATH: path, STEPS_TO: steps }, stdio: "ignore" });
+  execFileSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], {
+    cwd: folder,
+    env: { ...process.env, PATH: path, STEPS_TO: steps },
+    stdio: "ignore",
+  });
   const count = Number(readFileSync(steps, "utf8"));
   rmSync(steps);
   return count;
@@ -34,7 +38,11 @@ function stepsOf(folder: string, words: readonly string[], path = process.env["P
 
 /** Runs a command that kills itself at a step; whether it came so far. `path` is where it finds the system's tools. */
 function killedAt(folder: string, step: number, words: readonly string[], path = process.env["PATH"]): boolean {
-  const { status, signal } = spawnSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], { cwd: folder, env: { ...process.env, PATH: path, KILL_AT: String(step) }, stdio: "ignore" });
+  const { status, signal } = spawnSync(process.execPath, ["--import", PRELOADED, COMMAND, ...words], {
+    cwd: folder,
+    env: { ...process.env, PATH: path, KILL_AT: String(step) },
+    stdio: "ignore",
+  });
   expect(signal === "SIGKILL" || status === 0).toBe(true);
   if (signal === "SIGKILL") all += 1;
   return signal === "SIGKILL";
@@ -53,14 +61,19 @@ async function killed(folder: string, after: number, ...words: string[]): Promis
 
 /** Instants spread over the time that the command takes when it is let alone, in no order. */
 function instants(whole: number): number[] {
-  return Array.from({ length: KILLS }, (_, index) => whole * (0.15 + (0.9 * ((index * 7) % KILLS)) / KILLS) + 30 * Math.random());
+  return Array.from(
+    { length: KILLS },
+    (_, index) => whole * (0.15 + (0.9 * ((index * 7) % KILLS)) / KILLS) + 30 * Math.random(),
+  );
 }
 
 async function madeRecord(folder: string): Promise<void> {
   writeAll(join(folder, "content"), await smallRecord());
 }
 
-it(`A build killed at any of ${KILLS} instants leaves the former site or the new one`, { timeout: KILLS * 20_000 }, async () => {
+it(`A build killed at any of ${KILLS} instants leaves the former site or the new one`, {
+  timeout: KILLS * 20_000,
+}, async () => {
   const folder = scratch();
   await madeRecord(folder);
   run(folder, "build");
@@ -81,20 +94,31 @@ it(`A build killed at any of ${KILLS} instants leaves the former site or the new
 
 describe("A build killed before and after each of its last steps on the disk", { timeout: 600_000 }, () => {
   /** A site of a record, the site that the next build would make of it now, and how many steps that has. */
-  async function changed(path?: string): Promise<{ folder: string; former: Map<string, string>; renewed: Map<string, string>; steps: number }> {
+  async function changed(
+    path?: string,
+  ): Promise<{ folder: string; former: Map<string, string>; renewed: Map<string, string>; steps: number }> {
     const folder = scratch();
     await madeRecord(folder);
     run(folder, "build");
     const former = contentOf(join(folder, "site"));
     writeAll(join(folder, "content"), LATEST);
     cpSync(join(folder, "site"), join(folder, "other"), { recursive: true });
-    return { folder, former, steps: stepsOf(folder, ["build", "--out", "other"], path), renewed: contentOf(join(folder, "other")) };
+    return {
+      folder,
+      former,
+      steps: stepsOf(folder, ["build", "--out", "other"], path),
+      renewed: contentOf(join(folder, "other")),
+    };
   }
 
   /** Without what was left beside, so that the next build has as many steps. */
   function putBack(folder: string, site: ReadonlyMap<string, string>): void {
-    for (const name of readdirSync(folder).filter((each) => each === "site" || each.startsWith(".site."))) rmSync(join(folder, name), { recursive: true });
-    writeAll(join(folder, "site"), Object.fromEntries([...site].map(([path, bytes]) => [path, Buffer.from(bytes, "latin1")])));
+    for (const name of readdirSync(folder).filter((each) => each === "site" || each.startsWith(".site.")))
+      rmSync(join(folder, name), { recursive: true });
+    writeAll(
+      join(folder, "site"),
+      Object.fromEntries([...site].map(([path, bytes]) => [path, Buffer.from(bytes, "latin1")])),
+    );
   }
 
   it("leaves the former site or the new one in its place at every instant", async () => {
@@ -104,7 +128,9 @@ describe("A build killed before and after each of its last steps on the disk", {
       if (!killedAt(folder, step, ["build"])) continue;
       const site = contentOf(join(folder, "site"));
       expect([former, renewed], `killed at step ${step}`).toContainEqual(site);
-      after[site.size === former.size && site.get("entries.html") === former.get("entries.html") ? "former" : "renewed"] += 1;
+      after[
+        site.size === former.size && site.get("entries.html") === former.get("entries.html") ? "former" : "renewed"
+      ] += 1;
       putBack(folder, former);
     }
     run(folder, "build");
@@ -135,30 +161,37 @@ describe("A build killed before and after each of its last steps on the disk", {
   });
 });
 
-it.each([[[]], [["--serialise", "zip"]], [["--serialise", "tar.gz", "--split", "400 kB"]]])(`A bag (%s) killed at any of its share of ${KILLS} instants is there whole or not at all, and a former one stands`, { timeout: KILLS * 20_000 }, async (words) => {
-  const folder = scratch();
-  const archive = join(folder, "archive");
-  await madeRecord(folder);
-  run(folder, "bag", ...words);
-  const former = contentOf(archive);
-  writeAll(join(folder, "content"), LATEST);
-  const whole = run(folder, "bag", ...words, "--out", "other");
-  const renewed = new Map([...former, ...contentOf(join(folder, "other"))]);
-  let cut = 0;
-  for (const after of instants(whole).filter((_, index) => index % 3 === 0 || KILLS > 20)) {
-    if (await killed(folder, after, "bag", ...words)) cut += 1;
-    const seen = new Map([...contentOf(archive)].filter(([path]) => !path.startsWith(".")));
-    expect([former, renewed]).toContainEqual(seen);
-    for (const name of readdirSync(archive).filter((each) => !each.startsWith("."))) expect(await found(join(archive, name))).toEqual([]);
-    expect(readdirSync(archive).filter((each) => each.startsWith(".")).length).toBeLessThanOrEqual(1);
-  }
-  run(folder, "bag", ...words);
-  expect(contentOf(archive)).toEqual(renewed);
-  expect(readdirSync(archive)).toHaveLength(2);
-  expect(cut).toBeGreaterThan(0);
-});
+it.each([[[]], [["--serialise", "zip"]], [["--serialise", "tar.gz", "--split", "400 kB"]]])(
+  `A bag (%s) killed at any of its share of ${KILLS} instants is there whole or not at all, and a former one stands`,
+  { timeout: KILLS * 20_000 },
+  async (words) => {
+    const folder = scratch();
+    const archive = join(folder, "archive");
+    await madeRecord(folder);
+    run(folder, "bag", ...words);
+    const former = contentOf(archive);
+    writeAll(join(folder, "content"), LATEST);
+    const whole = run(folder, "bag", ...words, "--out", "other");
+    const renewed = new Map([...former, ...contentOf(join(folder, "other"))]);
+    let cut = 0;
+    for (const after of instants(whole).filter((_, index) => index % 3 === 0 || KILLS > 20)) {
+      if (await killed(folder, after, "bag", ...words)) cut += 1;
+      const seen = new Map([...contentOf(archive)].filter(([path]) => !path.startsWith(".")));
+      expect([former, renewed]).toContainEqual(seen);
+      for (const name of readdirSync(archive).filter((each) => !each.startsWith(".")))
+        expect(await found(join(archive, name))).toEqual([]);
+      expect(readdirSync(archive).filter((each) => each.startsWith(".")).length).toBeLessThanOrEqual(1);
+    }
+    run(folder, "bag", ...words);
+    expect(contentOf(archive)).toEqual(renewed);
+    expect(readdirSync(archive)).toHaveLength(2);
+    expect(cut).toBeGreaterThan(0);
+  },
+);
 
-it(`A seal killed at any of ${KILLS} instants is set or not, and the chain holds`, { timeout: KILLS * 20_000 }, async () => {
+it(`A seal killed at any of ${KILLS} instants is set or not, and the chain holds`, {
+  timeout: KILLS * 20_000,
+}, async () => {
   const folder = scratch();
   const content = join(folder, "content");
   await madeRecord(folder);
@@ -172,20 +205,33 @@ it(`A seal killed at any of ${KILLS} instants is set or not, and the chain holds
     if (await killed(folder, after, "seal", "--date", "2021-04-01")) cut += 1;
     const now = contentOf(content);
     expect(now.get("seals.txt")?.startsWith(lines)).toBe(true);
-    expect((now.get("seals.txt") ?? "").slice(lines.length)).toMatch(/^$|^2021-04-01 [0-9a-f]{64} [0-9a-f]{64} 10 seals\/2021-04-01-\d+\.sha256\n$/);
+    expect((now.get("seals.txt") ?? "").slice(lines.length)).toMatch(
+      /^$|^2021-04-01 [0-9a-f]{64} [0-9a-f]{64} 10 seals\/2021-04-01-\d+\.sha256\n$/,
+    );
     lines = now.get("seals.txt") ?? "";
-    for (const [path, bytes] of before) if (path !== "seals.txt" && !path.startsWith("seals/")) expect(now.get(path), path).toBe(bytes);
-    for (const [, manifest] of lines.matchAll(/ (seals\/\S+)\n/g)) expect(existsSync(join(content, manifest ?? ""))).toBe(true);
-    expect(tool(process.execPath, [COMMAND, "verify"], folder).code).toBeLessThanOrEqual(now.get("seals.txt") === before.get("seals.txt") ? 1 : 0);
+    for (const [path, bytes] of before)
+      if (path !== "seals.txt" && !path.startsWith("seals/")) expect(now.get(path), path).toBe(bytes);
+    for (const [, manifest] of lines.matchAll(/ (seals\/\S+)\n/g))
+      expect(existsSync(join(content, manifest ?? ""))).toBe(true);
+    expect(tool(process.execPath, [COMMAND, "verify"], folder).code).toBeLessThanOrEqual(
+      now.get("seals.txt") === before.get("seals.txt") ? 1 : 0,
+    );
   }
   writeAll(content, { "papers/counted.txt": "at last" });
   run(folder, "seal", "--date", "2021-04-01");
-  expect(tool(process.execPath, [COMMAND, "verify"], folder)).toMatchObject({ code: 0, out: expect.not.stringContaining("no seal in seals.txt names it") });
-  expect(Object.keys(Object.fromEntries(contentOf(content))).filter((path) => path.includes("scarfline-new"))).toEqual([]);
+  expect(tool(process.execPath, [COMMAND, "verify"], folder)).toMatchObject({
+    code: 0,
+    out: expect.not.stringContaining("no seal in seals.txt names it"),
+  });
+  expect(Object.keys(Object.fromEntries(contentOf(content))).filter((path) => path.includes("scarfline-new"))).toEqual(
+    [],
+  );
   expect(cut).toBeGreaterThan(KILLS / 3);
 });
 
-it("A seal killed before and after each of its steps on the disk is set or not, and can be set again", { timeout: 600_000 }, async () => {
+it("A seal killed before and after each of its steps on the disk is set or not, and can be set again", {
+  timeout: 600_000,
+}, async () => {
   const folder = scratch();
   const content = join(folder, "content");
   await madeRecord(folder);
@@ -200,14 +246,21 @@ it("A seal killed before and after each of its steps on the disk is set or not, 
     if (killedAt(folder, step, words)) kills += 1;
     const added = (contentOf(content).get("seals.txt") ?? "").slice(before.length);
     expect(contentOf(content).get("seals.txt")?.startsWith(before)).toBe(true);
-    expect(tool(process.execPath, [COMMAND, "verify"], folder).code, `killed at step ${step}`).toBe(added === "" ? 1 : 0);
+    expect(tool(process.execPath, [COMMAND, "verify"], folder).code, `killed at step ${step}`).toBe(
+      added === "" ? 1 : 0,
+    );
     run(folder, ...words);
-    expect(tool(process.execPath, [COMMAND, "verify"], folder), `after step ${step}`).toMatchObject({ code: 0, out: expect.not.stringContaining("no seal in seals.txt") });
+    expect(tool(process.execPath, [COMMAND, "verify"], folder), `after step ${step}`).toMatchObject({
+      code: 0,
+      out: expect.not.stringContaining("no seal in seals.txt"),
+    });
   }
   expect(kills).toBeGreaterThan(15);
 });
 
-it("A bag killed at its last steps on the disk, and at some of those before, is there whole or not at all", { timeout: 600_000 }, async () => {
+it("A bag killed at its last steps on the disk, and at some of those before, is there whole or not at all", {
+  timeout: 600_000,
+}, async () => {
   const folder = scratch();
   const archive = join(folder, "archive");
   await madeRecord(folder);
@@ -219,7 +272,11 @@ it("A bag killed at its last steps on the disk, and at some of those before, is 
   for (const step of [...Array.from({ length: 8 }, (_, index) => Math.ceil((steps * (index + 1)) / 9)), ...last]) {
     const isKilled = killedAt(folder, step, ["bag"]);
     const names = readdirSync(archive, { withFileTypes: true }).filter(({ name }) => !name.startsWith("."));
-    if (names.length > 0) expect(new Map([...contentOf(archive)].filter(([path]) => !path.startsWith("."))), `killed at step ${step}`).toEqual(whole);
+    if (names.length > 0)
+      expect(
+        new Map([...contentOf(archive)].filter(([path]) => !path.startsWith("."))),
+        `killed at step ${step}`,
+      ).toEqual(whole);
     if (isKilled) after[names.length > 0 ? "whole" : "none"] += 1;
     rmSync(join(archive, "stub-2021-03-09"), { recursive: true, force: true });
   }

@@ -33,8 +33,17 @@ export interface BagShape {
 }
 
 /** Writes a bag without any of this program's code: payload manifests first, then tag manifests over all other files. */
-export function bagIn(folder: string, { files, algorithms = ["sha256"], tagAlgorithms = [], declaration = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n" }: BagShape): string {
-  const of = (names: readonly string[], all: { readonly [path: string]: string | Buffer }, algorithm: string): string => names.map((path) => `${hex(algorithm, all[path] ?? "")}  ${path}\n`).join("");
+export function bagIn(
+  folder: string,
+  {
+    files,
+    algorithms = ["sha256"],
+    tagAlgorithms = [],
+    declaration = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n",
+  }: BagShape,
+): string {
+  const of = (names: readonly string[], all: { readonly [path: string]: string | Buffer }, algorithm: string): string =>
+    names.map((path) => `${hex(algorithm, all[path] ?? "")}  ${path}\n`).join("");
   const payload = Object.keys(files).filter((path) => path.startsWith("data/"));
   const whole: { [path: string]: string | Buffer } = { "bagit.txt": declaration };
   for (const algorithm of algorithms) whole[`manifest-${algorithm}.txt`] = of(payload, files, algorithm);
@@ -56,7 +65,10 @@ export async function found(path: string): Promise<string[]> {
   if (looked.kind !== "bags") throw new Error(`no bag: ${JSON.stringify(looked)}`);
   const findings = new Findings();
   await verifyBags(looked.paths, findings, () => undefined);
-  return [...findings.all.map(({ severity, place, message }) => `${severity} ${place}: ${message}`), ...findings.untold.map(({ kind, count }) => `and ${count} more: ${kind}`)];
+  return [
+    ...findings.all.map(({ severity, place, message }) => `${severity} ${place}: ${message}`),
+    ...findings.untold.map(({ kind, count }) => `and ${count} more: ${kind}`),
+  ];
 }
 
 /** The same of a bag whose files are held in memory. */
@@ -79,9 +91,22 @@ export async function foundIn(files: ReadonlyMap<string, Buffer>): Promise<strin
 }
 
 /** Runs a common tool; its exit code and what it said. */
-export function tool(name: string, words: readonly string[], cwd: string, input?: string): { readonly code: number; readonly out: string } {
+export function tool(
+  name: string,
+  words: readonly string[],
+  cwd: string,
+  input?: string,
+): { readonly code: number; readonly out: string } {
   try {
-    return { code: 0, out: execFileSync(name, words, { cwd, encoding: "utf8", stdio: "pipe", ...(input === undefined ? {} : { input }) }) };
+    return {
+      code: 0,
+      out: execFileSync(name, words, {
+        cwd,
+        encoding: "utf8",
+        stdio: "pipe",
+        ...(input === undefined ? {} : { input }),
+      }),
+    };
   } catch (error) {
     const { status, stdout, stderr } = error as { status?: number; stdout?: string; stderr?: string };
     return { code: status ?? -1, out: `${stdout ?? ""}${stderr ?? ""}` };
@@ -89,7 +114,11 @@ export function tool(name: string, words: readonly string[], cwd: string, input?
 }
 
 /** The small record with more files, sealed and bagged by the command; where the bag stands. */
-export async function bagged(folder: string, more: { readonly [path: string]: string } = {}, words: readonly string[] = []): Promise<string> {
+export async function bagged(
+  folder: string,
+  more: { readonly [path: string]: string } = {},
+  words: readonly string[] = [],
+): Promise<string> {
   const content = await recordIn(folder);
   writeAll(content, more);
   await command(["seal", "--content", content, "--date", "2021-04-01"]);

@@ -26,9 +26,13 @@ it("Every edition's appendix and about page name the last seal by what head and 
     for (const page of ["appendix", "about"]) {
       const text = pages.get(`${edition}/${page}.html`) ?? "";
       expect(text, `${edition} ${page}`).toContain(`<code class="digest">${digest}</code>`);
-      expect(text).toContain('The last seal on this record is number 2, of <time datetime="2021-05-02">2 May 2021</time>');
+      expect(text).toContain(
+        'The last seal on this record is number 2, of <time datetime="2021-05-02">2 May 2021</time>',
+      );
     }
-    expect(pages.get(`${edition}/appendix.html`)).toContain(`@bottom-center { content: "Seal 2 of 2 May 2021\\3a  ${digest.slice(0, 16)}"`);
+    expect(pages.get(`${edition}/appendix.html`)).toContain(
+      `@bottom-center { content: "Seal 2 of 2 May 2021\\3a  ${digest.slice(0, 16)}"`,
+    );
   }
 });
 
@@ -41,13 +45,23 @@ it("Pages say that there is no seal, and name none from a list that is not whole
   await sealOn(content, "2021-04-01");
   appendFileSync(join(content, "seals.txt"), "2021-05-01 more\n");
   const broken = await built(content, join(folder, "other"));
-  expect(broken.text).toContain("The list of seals is not whole, so no page names a seal. See what is wrong: scarfline verify\n");
+  expect(broken.text).toContain(
+    "The list of seals is not whole, so no page names a seal. See what is wrong: scarfline verify\n",
+  );
   expect(broken.pages.get("archive/appendix.html")).toContain("No seal is named here");
 });
 
 it("The site in a bag names the seal that verify finds in the record of that bag", async () => {
   const bag = await bagged(scratch());
-  const [, digest = ""] = /<code class="digest">([0-9a-f]{64})<\/code>/.exec(readFileSync(join(bag, "data/site/appendix.html"), "utf8")) ?? [];
-  expect(await command(["verify", join(bag, "data/record"), "--seal", digest])).toMatchObject({ code: 0, out: expect.stringContaining("the seal of 2021-04-01, the last\n") });
-  expect(await command(["verify", bag, "--seal", digest])).toMatchObject({ code: 2, err: expect.stringContaining("Seals are held against a record, and") });
+  const [, digest = ""] =
+    /<code class="digest">([0-9a-f]{64})<\/code>/.exec(readFileSync(join(bag, "data/site/appendix.html"), "utf8")) ??
+    [];
+  expect(await command(["verify", join(bag, "data/record"), "--seal", digest])).toMatchObject({
+    code: 0,
+    out: expect.stringContaining("the seal of 2021-04-01, the last\n"),
+  });
+  expect(await command(["verify", bag, "--seal", digest])).toMatchObject({
+    code: 2,
+    err: expect.stringContaining("Seals are held against a record, and"),
+  });
 });

@@ -28,7 +28,8 @@ describe("A stranger who has nothing but a bag and common tools", () => {
     const commands = commandsBelow(readmeOf(bag), "HOW TO CHECK THAT NOTHING IS MISSING OR CHANGED");
     const [ofRecord = ""] = commands.splice(-1);
     expect(commands).toHaveLength(4);
-    const said = (): string => [...commands.map((line) => sh(line, bag).out), sh(ofRecord, join(bag, "data")).out].join("");
+    const said = (): string =>
+      [...commands.map((line) => sh(line, bag).out), sh(ofRecord, join(bag, "data")).out].join("");
     expect(said()).toBe("");
     const aircraft = readFileSync(join(bag, "data/record/aircraft.md"));
     appendFileSync(join(bag, "data/record/aircraft.md"), " ");
@@ -48,15 +49,20 @@ describe("A stranger who has nothing but a bag and common tools", () => {
     const parts = await bagged(folder, {}, ["--split", "400 kB"]);
     expect(readdirSync(parts).length).toBeGreaterThan(1);
     const readme = readmeOf(join(parts, readdirSync(parts)[0] ?? ""));
-    for (const line of commandsBelow(readme, "WHAT IS HERE").filter((each) => /^(?:mkdir|cp) /.test(each))) expect(sh(line, parts)).toEqual({ code: 0, out: "" });
+    for (const line of commandsBelow(readme, "WHAT IS HERE").filter((each) => /^(?:mkdir|cp) /.test(each)))
+      expect(sh(line, parts)).toEqual({ code: 0, out: "" });
     expect(contentOf(join(parts, "whole/record"))).toEqual(contentOf(join(folder, "content")));
-    expect(sh(commandsBelow(readme, "HOW TO CHECK THAT NOTHING IS MISSING OR CHANGED").at(-1) ?? "", join(parts, "whole"))).toEqual({ code: 0, out: "" });
+    expect(
+      sh(commandsBelow(readme, "HOW TO CHECK THAT NOTHING IS MISSING OR CHANGED").at(-1) ?? "", join(parts, "whole")),
+    ).toEqual({ code: 0, out: "" });
   });
 
   it("holds the record against its seals, their signature and the digest on the pages", async () => {
     const folder = scratch();
     const content = await recordIn(folder);
-    expect(tool("ssh-keygen", ["-q", "-t", "ed25519", "-N", "", "-C", "builder", "-f", join(folder, "key")], folder).code).toBe(0);
+    expect(
+      tool("ssh-keygen", ["-q", "-t", "ed25519", "-N", "", "-C", "builder", "-f", join(folder, "key")], folder).code,
+    ).toBe(0);
     for (const [at, date] of ["2021-04-01", "2021-04-20", "2021-05-02"].entries()) {
       writeFileSync(join(content, "papers/more.txt"), `${at}`);
       await command(["seal", "--content", content, "--date", date, "--sign", join(folder, "key")]);
@@ -64,7 +70,10 @@ describe("A stranger who has nothing but a bag and common tools", () => {
     await command(["bag", "--content", content, "--out", join(folder, "archive")]);
     const bag = join(folder, "archive", readdirSync(join(folder, "archive"))[0] ?? "");
     const record = join(bag, "data/record");
-    const [manifest, files, before, upTo, signature, ...more] = commandsBelow(readmeOf(bag), "HOW TO CHECK WHAT WAS WRITTEN WHEN").map((line) => sh(line.replaceAll("DATE", "2021-05-02"), record));
+    const [manifest, files, before, upTo, signature, ...more] = commandsBelow(
+      readmeOf(bag),
+      "HOW TO CHECK WHAT WAS WRITTEN WHEN",
+    ).map((line) => sh(line.replaceAll("DATE", "2021-05-02"), record));
     expect(more).toEqual([]);
     const third = readFileSync(join(record, "seals.txt"), "utf8").split("\n")[2]?.split(" ") ?? [];
     expect(manifest?.out.slice(0, 64)).toBe(third[1]);
@@ -80,7 +89,10 @@ describe("A stranger who has nothing but a bag and common tools", () => {
     const commands = commandsBelow(readmeOf(bag), "WITH THE PROGRAM");
     expect(commands.map((line) => line.split(" ")[1])).toEqual(["verify", "restore", "build"]);
     for (const line of commands) {
-      const words = line.split(" ").slice(1).map((word) => (word === "BAG" ? bag : /^(?:record|site)$/.test(word) ? join(folder, word) : word));
+      const words = line
+        .split(" ")
+        .slice(1)
+        .map((word) => (word === "BAG" ? bag : /^(?:record|site)$/.test(word) ? join(folder, word) : word));
       expect(await command(words)).toMatchObject({ code: 0, err: "" });
     }
     rmSync(join(folder, "site/.scarfline"));
@@ -93,7 +105,9 @@ describe("A stranger who has nothing but a bag and common tools", () => {
     const readme = readmeText(record, "1.0.0");
     const ledgers = ledgersOf(editionOf(record, reckon(record), "archive")).filter(({ path }) => path.endsWith(".csv"));
     const columns = ledgers.flatMap(({ text }) => (text.split("\r\n")[0] ?? "").split(","));
-    const units = new Set(columns.flatMap((column) => /_(?:kg_m|epoch_s|kg|m[23]?|s|n|pa|degc|share|typed)$/.exec(column)?.[0] ?? []));
+    const units = new Set(
+      columns.flatMap((column) => /_(?:kg_m|epoch_s|kg|m[23]?|s|n|pa|degc|share|typed)$/.exec(column)?.[0] ?? []),
+    );
     expect(units.size).toBeGreaterThan(8);
     expect([...units].filter((unit) => !readme.includes(unit))).toEqual([]);
   });

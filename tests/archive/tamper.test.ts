@@ -17,7 +17,12 @@ describe("A bag of some two hundred files", { timeout: 600_000 }, () => {
 
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), "scarfline-test-"));
-    bag = await bagged(folder, Object.fromEntries(Array.from({ length: 140 }, (_, index) => [`papers/note-${index}.txt`, `Note ${index}, of some length\n`])));
+    bag = await bagged(
+      folder,
+      Object.fromEntries(
+        Array.from({ length: 140 }, (_, index) => [`papers/note-${index}.txt`, `Note ${index}, of some length\n`]),
+      ),
+    );
     files = contentOf(bag);
     expect(files.size).toBeGreaterThan(200);
     expect(await found(bag)).toEqual([]);
@@ -25,7 +30,8 @@ describe("A bag of some two hundred files", { timeout: 600_000 }, () => {
   afterAll(() => rmSync(folder, { recursive: true }));
 
   /** The bag's files, all as they are but for one. */
-  const but = (path: string, bytes: Buffer): Map<string, Buffer> => new Map([...files].map(([each, text]) => [each, each === path ? bytes : Buffer.from(text, "latin1")]));
+  const but = (path: string, bytes: Buffer): Map<string, Buffer> =>
+    new Map([...files].map(([each, text]) => [each, each === path ? bytes : Buffer.from(text, "latin1")]));
   const putBack = (path: string): void => writeFileSync(join(bag, path), Buffer.from(files.get(path) ?? "", "latin1"));
 
   it("is found out when any byte of any one file is changed", async () => {
@@ -49,7 +55,8 @@ describe("A bag of some two hundred files", { timeout: 600_000 }, () => {
       const changed = Buffer.from(bytes);
       // The changes that are hardest to see: a capital for a small letter, another kind of blank, another end of line.
       changed[at] = (bytes[at] ?? 0) ^ (at % 2 === 0 ? 0x20 : 0x01);
-      if ((await foundIn(but(path, changed))).length === 0) unseen.push(`byte ${at}: ${JSON.stringify(changed.toString("latin1", at - 5, at + 5))}`);
+      if ((await foundIn(but(path, changed))).length === 0)
+        unseen.push(`byte ${at}: ${JSON.stringify(changed.toString("latin1", at - 5, at + 5))}`);
     }
     expect(unseen).toEqual([]);
   });
@@ -58,7 +65,11 @@ describe("A bag of some two hundred files", { timeout: 600_000 }, () => {
     const unseen: string[] = [];
     for (const [path, bytes] of files) {
       for (const length of new Set([0, bytes.length - 1])) {
-        if (length < bytes.length && (await foundIn(but(path, Buffer.from(bytes.slice(0, length), "latin1")))).length === 0) unseen.push(`${path} cut to ${length}`);
+        if (
+          length < bytes.length &&
+          (await foundIn(but(path, Buffer.from(bytes.slice(0, length), "latin1")))).length === 0
+        )
+          unseen.push(`${path} cut to ${length}`);
       }
     }
     expect(unseen).toEqual([]);

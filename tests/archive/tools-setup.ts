@@ -12,12 +12,24 @@ export default function setup(): void {
   if (missing.length === 0) return;
   const packs = missing.map(({ pack }) => pack);
   if (process.platform !== "linux" || process.getuid?.() !== 0 || !isThere("apt-get")) {
-    throw new Error(missing.map(({ command, pack, of }) => `The tests of ${of} need ${command}: install it (Debian: \`apt-get install ${pack}\`).`).join("\n"));
+    throw new Error(
+      missing
+        .map(
+          ({ command, pack, of }) =>
+            `The tests of ${of} need ${command}: install it (Debian: \`apt-get install ${pack}\`).`,
+        )
+        .join("\n"),
+    );
   }
-  process.stdout.write(`Not here: ${missing.map(({ command }) => command).join(", ")}. Installing from Debian: ${packs.join(", ")}.\n`);
+  process.stdout.write(
+    `Not here: ${missing.map(({ command }) => command).join(", ")}. Installing from Debian: ${packs.join(", ")}.\n`,
+  );
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
   execFileSync("apt-get", ["update", "-qq"], { stdio: "inherit", env });
-  execFileSync("apt-get", ["install", "-y", "-qq", "--no-install-recommends", ...packs], { stdio: ["ignore", "ignore", "inherit"], env });
+  execFileSync("apt-get", ["install", "-y", "-qq", "--no-install-recommends", ...packs], {
+    stdio: ["ignore", "ignore", "inherit"],
+    env,
+  });
 }
 
 function isThere(command: string): boolean {

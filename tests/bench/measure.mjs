@@ -10,7 +10,13 @@ export const root = fileURLToPath(new URL("../..", import.meta.url));
 /** A program of Node's: seconds on the clock, seconds of processor time (which other programs on the machine disturb less), most MB of memory, whether it can decode pictures. */
 export function measuredNode(words, cwd) {
   const note = join(cwd, "usage.json");
-  const seconds = timed(() => execFileSync(process.execPath, ["--import", join(root, "tests/bench/usage.mjs"), ...words], { cwd, stdio: ["ignore", "ignore", "inherit"], env: { ...process.env, BENCH_USAGE: note } }));
+  const seconds = timed(() =>
+    execFileSync(process.execPath, ["--import", join(root, "tests/bench/usage.mjs"), ...words], {
+      cwd,
+      stdio: ["ignore", "ignore", "inherit"],
+      env: { ...process.env, BENCH_USAGE: note },
+    }),
+  );
   const { cpu, memory, decodes } = JSON.parse(readFileSync(note, "utf8"));
   return { seconds, cpu: cpu / 1000, memory, decodes };
 }
@@ -20,8 +26,15 @@ export function measuredProgram(lines, cwd) {
   let cpu = 0;
   const seconds = timed(() => {
     for (const line of lines) {
-      const told = execFileSync("bash", ["-c", 'TIMEFORMAT="%U %S"; { time "$@" >&2 2>/dev/null; } 2>&1', "bash", ...line], { cwd, stdio: ["ignore", "pipe", "inherit"], encoding: "utf8" });
-      cpu += told.trim().split(" ").reduce((sum, part) => sum + Number(part), 0);
+      const told = execFileSync(
+        "bash",
+        ["-c", 'TIMEFORMAT="%U %S"; { time "$@" >&2 2>/dev/null; } 2>&1', "bash", ...line],
+        { cwd, stdio: ["ignore", "pipe", "inherit"], encoding: "utf8" },
+      );
+      cpu += told
+        .trim()
+        .split(" ")
+        .reduce((sum, part) => sum + Number(part), 0);
     }
   });
   return { seconds, cpu };
@@ -30,7 +43,9 @@ export function measuredProgram(lines, cwd) {
 /** Seconds of processor time to reckon what a record proves, median of the rounds; how many findings and rows of climate. */
 export function measuredReckoning(content, rounds) {
   const words = ["--expose-gc", "--import", "tsx", join(root, "tests/bench/reckon.ts"), content, String(rounds)];
-  return JSON.parse(execFileSync(process.execPath, words, { cwd: root, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] }));
+  return JSON.parse(
+    execFileSync(process.execPath, words, { cwd: root, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] }),
+  );
 }
 
 function timed(work) {
@@ -53,7 +68,8 @@ export function medians(runs) {
 /** Runs each contestant as often as there are rounds, by turns. `run` is given the number of the round. */
 export function byTurns(contestants, rounds) {
   const runs = new Map(contestants.map(({ name }) => [name, []]));
-  for (let round = 0; round < rounds; round += 1) for (const { name, run } of contestants) runs.get(name).push(run(round));
+  for (let round = 0; round < rounds; round += 1)
+    for (const { name, run } of contestants) runs.get(name).push(run(round));
   return new Map([...runs].map(([name, all]) => [name, medians(all)]));
 }
 

@@ -17,4 +17,6 @@ for (let round = 0; round < Number(rounds); round += 1) {
   times.push((user + system) / 1e6);
 }
 const cpu = times.sort((a, b) => a - b)[Math.floor(times.length / 2)];
-process.stdout.write(JSON.stringify({ cpu, findings, rows: record.climate.reduce((sum, log) => sum + log.times.length, 0) }));
+process.stdout.write(
+  JSON.stringify({ cpu, findings, rows: record.climate.reduce((sum, log) => sum + log.times.length, 0) }),
+);

@@ -42,7 +42,8 @@ export function writeRecord(folder, entryCount) {
   write(folder, "adhesives/everyday.md", adhesive());
   write(folder, "procedures/three-leg.md", procedure());
   for (let at = 0; at < assemblyCount; at += 1) write(folder, `assemblies/part-${at}.md`, assembly(at, plan));
-  for (let at = 0; at < lotCount; at += 1) for (const [name, text] of lots(at, plan)) write(folder, `lots/${name}.md`, text);
+  for (let at = 0; at < lotCount; at += 1)
+    for (const [name, text] of lots(at, plan)) write(folder, `lots/${name}.md`, text);
   const names = Array.from({ length: entryCount }, (_, at) => `${day(at)}-session-${at}`);
   names.forEach((name, at) => write(folder, `entries/${name}.md`, entry(at, plan)));
   return names;
@@ -56,25 +57,38 @@ function write(folder, path, text) {
 
 const day = (at) => new Date(FIRST_DAY + at * DAY_MS).toISOString().slice(0, 10);
 const batchId = (number) => `B-${String(number).padStart(4, "0")}`;
-const jointId = (number) => `P${Math.floor(number / JOINTS_PER_ASSEMBLY)}-J${String(number % JOINTS_PER_ASSEMBLY).padStart(2, "0")}`;
+const jointId = (number) =>
+  `P${Math.floor(number / JOINTS_PER_ASSEMBLY)}-J${String(number % JOINTS_PER_ASSEMBLY).padStart(2, "0")}`;
 
 /** Gives a record of so many days a logger's file of so many rows, evenly spread: warm days, cold nights, cold winters. */
 export function writeClimate(folder, days, rows) {
   const step = Math.round((days * DAY_MS) / rows / 60_000) * 60_000;
   const row = (at) => {
     const time = FIRST_DAY + at * step;
-    const warmth = 19 + 2 * Math.sin((2 * Math.PI * time) / DAY_MS) + 2 * Math.sin((2 * Math.PI * time) / (365.25 * DAY_MS));
+    const warmth =
+      19 + 2 * Math.sin((2 * Math.PI * time) / DAY_MS) + 2 * Math.sin((2 * Math.PI * time) / (365.25 * DAY_MS));
     return `${new Date(time).toISOString().slice(0, 16).replace("T", " ")},${warmth.toFixed(1)},${(52 + 6 * Math.sin(at)).toFixed(0)}`;
   };
-  write(folder, "climate/shop.csv", ["Time (UTC),Temperature (°C),Humidity (%)", ...Array.from({ length: rows }, (_, at) => row(at))].join("\n"));
-  write(folder, "climate/shop.md", `---\nfile: shop.csv\ntitle: Above the bench\ngap: ${Math.ceil((2 * step) / 3_600_000)} h\n---\nA logger made by a script.\n`);
+  write(
+    folder,
+    "climate/shop.csv",
+    ["Time (UTC),Temperature (°C),Humidity (%)", ...Array.from({ length: rows }, (_, at) => row(at))].join("\n"),
+  );
+  write(
+    folder,
+    "climate/shop.md",
+    `---\nfile: shop.csv\ntitle: Above the bench\ngap: ${Math.ceil((2 * step) / 3_600_000)} h\n---\nA logger made by a script.\n`,
+  );
 }
 
 /** Has the first entries show `count` photographs, so many each: `photos/0.jpg` and so on. */
 export function declarePhotos(folder, entries, count, perEntry, ending) {
   for (let from = 0; from < count; from += perEntry) {
     const file = join(folder, `entries/${entries[from / perEntry]}.md`);
-    const lines = Array.from({ length: Math.min(perEntry, count - from) }, (_, of) => `  - { file: ../photos/${from + of}.${ending}, alt: Work on part ${from + of} }`);
+    const lines = Array.from(
+      { length: Math.min(perEntry, count - from) },
+      (_, of) => `  - { file: ../photos/${from + of}.${ending}, alt: Work on part ${from + of} }`,
+    );
     writeFileSync(file, readFileSync(file, "utf8").replace(/\n---\n/, `\nphotos:\n${lines.join("\n")}\n---\n`));
   }
 }
@@ -135,7 +149,10 @@ Three sticks, the middle one glued between the outer two.
 
 function assembly(at, { batchCount, assemblyCount }) {
   const first = at * JOINTS_PER_ASSEMBLY;
-  const joints = Array.from({ length: Math.min(JOINTS_PER_ASSEMBLY, batchCount - first) }, (_, offset) => first + offset);
+  const joints = Array.from(
+    { length: Math.min(JOINTS_PER_ASSEMBLY, batchCount - first) },
+    (_, offset) => first + offset,
+  );
   const parent = at === 0 ? "" : `parent: part-${Math.floor((at - 1) / 3)}\n`;
   return `---
 title: Part ${at} of ${assemblyCount}
@@ -152,7 +169,8 @@ One part of many.
 /** Received when they are first wanted. */
 function lots(at, { entryCount }) {
   const received = day(Math.min(at * BATCHES_PER_TIN * BATCHES_EVERY, entryCount - 1));
-  const lot = (title, material, rest) => `---\ntitle: ${title}\nmaterial: ${material}\n${rest}received: ${received}\namount: 2.5 kg\n---\n`;
+  const lot = (title, material, rest) =>
+    `---\ntitle: ${title}\nmaterial: ${material}\n${rest}received: ${received}\namount: 2.5 kg\n---\n`;
   return [
     [`R-${at}`, lot(`Resin, tin ${at}`, "resin", "adhesive: everyday\nsupplier: Wend & Daughter\n")],
     [`H-${at}`, lot(`Hardener, tin ${at}`, "hardener", "adhesive: everyday\n")],
@@ -163,7 +181,12 @@ function lots(at, { entryCount }) {
 function entry(at, plan) {
   const { roll } = plan;
   const part = Math.min(plan.assemblyCount - 1, Math.floor(at / (BATCHES_EVERY * JOINTS_PER_ASSEMBLY)));
-  const facts = [hours(roll), ...(at % BATCHES_EVERY === 0 ? [batch(at / BATCHES_EVERY, plan)] : []), ...tests(at, roll), ...occasional(at)];
+  const facts = [
+    hours(roll),
+    ...(at % BATCHES_EVERY === 0 ? [batch(at / BATCHES_EVERY, plan)] : []),
+    ...tests(at, roll),
+    ...occasional(at),
+  ];
   return `---
 date: ${day(at)}
 title: "Session ${at}: ${["caps", "blocks", "ribs", "scarfs"][roll(4)]}"
@@ -183,7 +206,8 @@ function hours(roll) {
 function batch(number, { roll, lotCount }) {
   const lot = Math.floor(number / BATCHES_PER_TIN) % lotCount;
   const resin = 60 + roll(400) / 10;
-  const piece = (n) => `      - { id: ${batchId(number)}/${n}, procedure: three-leg, lot: S-${lot}, thickness: 1/4 in, width: 1/4 in, overlap: 5/8 in }`;
+  const piece = (n) =>
+    `      - { id: ${batchId(number)}/${n}, procedure: three-leg, lot: S-${lot}, thickness: 1/4 in, width: 1/4 in, overlap: 5/8 in }`;
   return `batches:
   - id: ${batchId(number)}
     adhesive: everyday
@@ -203,15 +227,23 @@ ${[1, 2, 3].map(piece).join("\n")}`;
 function tests(at, roll) {
   const glued = at - BREAKS_AFTER;
   if (glued < 0 || glued % BATCHES_EVERY !== 0) return [];
-  const line = (n) => `  - { piece: ${batchId(glued / BATCHES_EVERY)}/${n}, at: "14:30", failure: wood, wood_failure: ${80 + 5 * roll(5)} %, load: ${1380 + roll(80)} N }`;
+  const line = (n) =>
+    `  - { piece: ${batchId(glued / BATCHES_EVERY)}/${n}, at: "14:30", failure: wood, wood_failure: ${80 + 5 * roll(5)} %, load: ${1380 + roll(80)} N }`;
   return [`tests:\n${[1, 2, 3].map(line).join("\n")}`];
 }
 
 function occasional(at) {
   const facts = [];
-  if (at % 8 === 1) facts.push(`measurements:\n  - { what: height of rib ${at}, drawing: 62.0 mm, tolerance: ±0.5 mm, found: 62.${at % 5} mm }`);
-  if (at % 20 === 2) facts.push(`departures:\n  - { id: D-${at}, what: packer added behind the post, why: wider glue face, accepted_by: inspector }`);
-  if (at % 10 === 4) facts.push(`open_items:\n  raise: [{ id: O-${at}, what: corner block left for later, before: close-up }]`);
+  if (at % 8 === 1)
+    facts.push(
+      `measurements:\n  - { what: height of rib ${at}, drawing: 62.0 mm, tolerance: ±0.5 mm, found: 62.${at % 5} mm }`,
+    );
+  if (at % 20 === 2)
+    facts.push(
+      `departures:\n  - { id: D-${at}, what: packer added behind the post, why: wider glue face, accepted_by: inspector }`,
+    );
+  if (at % 10 === 4)
+    facts.push(`open_items:\n  raise: [{ id: O-${at}, what: corner block left for later, before: close-up }]`);
   if (at % 10 === 8) facts.push(`open_items:\n  close: [O-${at - 4}]`);
   return facts;
 }
@@ -219,6 +251,7 @@ function occasional(at) {
 function prose(at, roll) {
   const sentence = () => SENTENCES[roll(SENTENCES.length)];
   const paragraph = () => Array.from({ length: 2 + roll(3) }, sentence).join(" ");
-  const link = at % BATCHES_EVERY === 0 ? ` The cup is [${batchId(at / BATCHES_EVERY)}](${batchId(at / BATCHES_EVERY)}).` : "";
+  const link =
+    at % BATCHES_EVERY === 0 ? ` The cup is [${batchId(at / BATCHES_EVERY)}](${batchId(at / BATCHES_EVERY)}).` : "";
   return [`${paragraph()}${link}`, paragraph(), paragraph(), `- ${sentence()}\n- ${sentence()}`].join("\n\n");
 }

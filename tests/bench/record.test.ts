@@ -13,8 +13,15 @@ it("The record that builds are measured on is a good one, of the demonstration's
   expect("problems" in read ? read.problems : []).toEqual([]);
   if ("problems" in read) return;
   const { batches, pieces, holdPoints } = reckon(read.record);
-  expect({ entries: read.record.entries.length, batches: batches.size, pieces: pieces.size, holdPoints: holdPoints.size }).toEqual({ entries: 120, batches: 40, pieces: 120, holdPoints: 2 });
-  expect(new Set([...batches.values()].map(({ verdict }) => verdict))).toEqual(new Set(["accepted", "rejected", "pending"]));
+  expect({
+    entries: read.record.entries.length,
+    batches: batches.size,
+    pieces: pieces.size,
+    holdPoints: holdPoints.size,
+  }).toEqual({ entries: 120, batches: 40, pieces: 120, holdPoints: 2 });
+  expect(new Set([...batches.values()].map(({ verdict }) => verdict))).toEqual(
+    new Set(["accepted", "rejected", "pending"]),
+  );
   const again = scratch();
   writeRecord(again, 120);
   expect(contentOf(again)).toEqual(contentOf(content));

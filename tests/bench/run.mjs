@@ -22,12 +22,30 @@ const PARTS = { full, edit, pictures, unchanged, reckoning, growth, pages };
 const text = (value) => ({ type: "string", default: value });
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { entries: text("2000"), rounds: text("5"), photos: text("24"), many: text("10000"), batches: text("2500,5000,10000,20000"), sizes: text("1000,2000,4000,8000"), dir: { type: "string" }, write: { type: "boolean", default: false } },
+  options: {
+    entries: text("2000"),
+    rounds: text("5"),
+    photos: text("24"),
+    many: text("10000"),
+    batches: text("2500,5000,10000,20000"),
+    sizes: text("1000,2000,4000,8000"),
+    dir: { type: "string" },
+    write: { type: "boolean", default: false },
+  },
 });
-const options = { entries: Number(values.entries), rounds: Number(values.rounds), photos: Number(values.photos), many: Number(values.many), batches: values.batches.split(",").map(Number), sizes: values.sizes.split(",").map(Number), dir: values.dir };
+const options = {
+  entries: Number(values.entries),
+  rounds: Number(values.rounds),
+  photos: Number(values.photos),
+  many: Number(values.many),
+  batches: values.batches.split(",").map(Number),
+  sizes: values.sizes.split(",").map(Number),
+  dir: values.dir,
+};
 const asked = positionals.includes("all") ? Object.keys(PARTS) : positionals.length === 0 ? ["full"] : positionals;
 
-const machine = () => `Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model.trim()}, ${(totalmem() / 1e9).toFixed(0)} GB, load ${loadavg()[0].toFixed(1)} at the start, ${new Date().toISOString().slice(0, 10)}`;
+const machine = () =>
+  `Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model.trim()}, ${(totalmem() / 1e9).toFixed(0)} GB, load ${loadavg()[0].toFixed(1)} at the start, ${new Date().toISOString().slice(0, 10)}`;
 const head = machine();
 process.stdout.write(`${head}\n\n`);
 
@@ -47,13 +65,22 @@ function writeResults() {
   const grown = results.find(({ name }) => name === "growth");
   if (grown !== undefined) {
     writeFileSync(join(root, "tests/bench/results.svg"), chart(grown.points));
-    sections.set("growth", `${sections.get("growth")}\n![Processor time and memory against the number of entries](results.svg)\n`);
+    sections.set(
+      "growth",
+      `${sections.get("growth")}\n![Processor time and memory against the number of entries](results.svg)\n`,
+    );
   }
   const known = Object.keys(PARTS).filter((name) => sections.has(name));
-  writeFileSync(file, `# What was measured\n\nProcessor time is what to look at where other programs ran at the same time.\n\n${known.map((name) => `<!-- ${name} -->\n${sections.get(name)}`).join("\n")}`);
+  writeFileSync(
+    file,
+    `# What was measured\n\nProcessor time is what to look at where other programs ran at the same time.\n\n${known.map((name) => `<!-- ${name} -->\n${sections.get(name)}`).join("\n")}`,
+  );
 }
 
 /** Of a file of results, each part's text by its name. */
 function sectionsIn(markdown) {
-  return [...markdown.matchAll(/^<!-- (\w+) -->\n(.*?)(?=^<!-- |$(?![\s\S]))/gms)].map(([, name, text]) => [name, text.trimEnd() + "\n"]);
+  return [...markdown.matchAll(/^<!-- (\w+) -->\n(.*?)(?=^<!-- |$(?![\s\S]))/gms)].map(([, name, text]) => [
+    name,
+    text.trimEnd() + "\n",
+  ]);
 }

@@ -15,12 +15,15 @@ export function told(value, decimals) {
 export function slope(points) {
   const mean = (at) => points.reduce((sum, point) => sum + point[at], 0) / points.length;
   const [x, y] = [mean(0), mean(1)];
-  return points.reduce((sum, [a, b]) => sum + (a - x) * (b - y), 0) / points.reduce((sum, [a]) => sum + (a - x) ** 2, 0);
+  return (
+    points.reduce((sum, [a, b]) => sum + (a - x) * (b - y), 0) / points.reduce((sum, [a]) => sum + (a - x) ** 2, 0)
+  );
 }
 
 export function asText({ title, heads, rows, notes = [] }) {
   const widths = heads.map((head, at) => Math.max(head.length, ...rows.map((row) => row[at].length)));
-  const line = (cells) => cells.map((cell, at) => (at === 0 ? cell.padEnd(widths[at]) : cell.padStart(widths[at]))).join("  ");
+  const line = (cells) =>
+    cells.map((cell, at) => (at === 0 ? cell.padEnd(widths[at]) : cell.padStart(widths[at]))).join("  ");
   return `${[title, "", line(heads), ...rows.map(line), ...notes.map((note) => `\n${note}`)].join("\n")}\n`;
 }
 

@@ -5,7 +5,10 @@ process.on("exit", () => {
   const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage();
   const memory = (mostOnLinux() ?? maxRSS) / 1024;
   const decodes = /libvips/.test(ofThisProcess("maps"));
-  writeFileSync(process.env.BENCH_USAGE, JSON.stringify({ cpu: (userCPUTime + systemCPUTime) / 1000, memory, decodes }));
+  writeFileSync(
+    process.env.BENCH_USAGE,
+    JSON.stringify({ cpu: (userCPUTime + systemCPUTime) / 1000, memory, decodes }),
+  );
 });
 
 /** In kB, of this program alone: what Node tells counts in what the program that started it held. */

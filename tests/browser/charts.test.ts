@@ -45,7 +45,10 @@ describe("A chart, opened from a disk", () => {
     expect(await heightOfPage()).toBe(before);
     const inked = await canvas().evaluate((element) => {
       const of = element as HTMLCanvasElement;
-      return of.getContext("2d")?.getImageData(0, 0, of.width, of.height).data.some((value) => value > 0);
+      return of
+        .getContext("2d")
+        ?.getImageData(0, 0, of.width, of.height)
+        .data.some((value) => value > 0);
     });
     expect(inked).toBe(true);
   });

@@ -22,7 +22,10 @@ afterAll(async () => {
   site.remove();
 });
 
-async function opened(url: string, options: Parameters<Browser["newContext"]>[0] = {}): Promise<{ page: Page; context: BrowserContext; asked: string[] }> {
+async function opened(
+  url: string,
+  options: Parameters<Browser["newContext"]>[0] = {},
+): Promise<{ page: Page; context: BrowserContext; asked: string[] }> {
   const context = await browser.newContext({ viewport: { width: 1000, height: 900 }, ...options });
   const page = await context.newPage();
   const asked: string[] = [];
@@ -34,9 +37,21 @@ async function opened(url: string, options: Parameters<Browser["newContext"]>[0]
 }
 
 const isClip = (url: string): boolean => url.endsWith(".mp4");
-const state = (page: Page) => page.locator("video").evaluate((video: HTMLVideoElement) => ({ wide: video.videoWidth, high: video.videoHeight, seconds: video.duration, ready: video.readyState, at: video.currentTime }));
+const state = (page: Page) =>
+  page
+    .locator("video")
+    .evaluate((video: HTMLVideoElement) => ({
+      wide: video.videoWidth,
+      high: video.videoHeight,
+      seconds: video.duration,
+      ready: video.readyState,
+      at: video.currentTime,
+    }));
 
-describe.each([["a server", () => served.url], ["a disk", () => `${pathToFileURL(site.folder).href}/`]] as const)("A clip on a page from %s", (_, base) => {
+describe.each([
+  ["a server", () => served.url],
+  ["a disk", () => `${pathToFileURL(site.folder).href}/`],
+] as const)("A clip on a page from %s", (_, base) => {
   it("is not asked for before it is played, and then plays", async () => {
     const { page, context, asked } = await opened(base());
     expect(asked.filter(isClip)).toEqual([]);
@@ -53,7 +68,7 @@ describe.each([["a server", () => served.url], ["a disk", () => `${pathToFileURL
   it("needs no script, and moves nothing when it is played", async () => {
     const { page, context } = await opened(base(), { javaScriptEnabled: false });
     const before = await page.locator("video").boundingBox();
-    expect(Math.round((before?.width ?? 0) / (before?.height ?? 1) * 100)).toBe(Math.round(64_000 / 426));
+    expect(Math.round(((before?.width ?? 0) / (before?.height ?? 1)) * 100)).toBe(Math.round(64_000 / 426));
     await page.locator("video").focus();
     await page.keyboard.press("Space");
     await page.waitForTimeout(800);
@@ -68,7 +83,11 @@ it("A clip is reached by the keyboard, and the link to its file after it", async
   const reached: string[] = [];
   for (let press = 0; press < 60; press += 1) {
     await page.keyboard.press("Tab");
-    reached.push(await page.evaluate(() => document.activeElement?.tagName === "VIDEO" ? "video" : document.activeElement?.getAttribute("href") ?? ""));
+    reached.push(
+      await page.evaluate(() =>
+        document.activeElement?.tagName === "VIDEO" ? "video" : (document.activeElement?.getAttribute("href") ?? ""),
+      ),
+    );
   }
   expect(reached).toContain("video");
   expect(reached.slice(reached.indexOf("video")).some(isClip)).toBe(true);
@@ -89,7 +108,9 @@ it("In print the poster stands in its place, with its words and without the link
   expect(await page.locator(".clip figcaption").innerText()).toBe("Drawn, thirty frames of it: what the light finds");
   expect(await page.locator("video").isVisible()).toBe(false);
   const still = page.locator(".clip__still");
-  expect(await still.evaluate((image: HTMLImageElement) => [image.complete, image.naturalWidth, image.clientWidth > 200])).toEqual([true, 960, true]);
+  expect(
+    await still.evaluate((image: HTMLImageElement) => [image.complete, image.naturalWidth, image.clientWidth > 200]),
+  ).toEqual([true, 960, true]);
   expect((await page.pdf({ format: "A4" })).toString("latin1")).toMatch(/\/Subtype \/Image\s[^]{0,80}?\/Width 960/);
   await context.close();
 });
@@ -97,7 +118,9 @@ it("In print the poster stands in its place, with its words and without the link
 it.each(["light", "dark"] as const)("In %s colours axe finds nothing on a page with a clip", async (colorScheme) => {
   const { page, context } = await opened(served.url, { colorScheme });
   await page.evaluate(readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8"));
-  const { violations, passes } = await page.evaluate(() => (window as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run());
+  const { violations, passes } = await page.evaluate(() =>
+    (window as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run(),
+  );
   expect(passes.length).toBeGreaterThan(10);
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)).toEqual([]);
   await context.close();

@@ -14,7 +14,9 @@ export interface BuiltSite {
 export function buildDemo(edition: "public" | "inspector"): BuiltSite {
   const parent = mkdtempSync(join(tmpdir(), "scarfline-demo-"));
   const folder = join(parent, "site");
-  execFileSync(process.execPath, [".build/cli.js", "build", "--edition", edition, "--out", folder], { stdio: ["ignore", "ignore", "inherit"] });
+  execFileSync(process.execPath, [".build/cli.js", "build", "--edition", edition, "--out", folder], {
+    stdio: ["ignore", "ignore", "inherit"],
+  });
   return { folder, pages: pagesIn(folder), remove: () => rmSync(parent, { recursive: true }) };
 }
 

@@ -11,7 +11,8 @@ import { buildDemo } from "./demo.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const site = buildDemo("public");
-const linksOn = (path: string): number => parse(readFileSync(join(site.folder, path), "utf8")).querySelectorAll("a.photo__large").length;
+const linksOn = (path: string): number =>
+  parse(readFileSync(join(site.folder, path), "utf8")).querySelectorAll("a.photo__large").length;
 const path = site.pages.filter((page) => page.startsWith("joint/")).sort((a, b) => linksOn(b) - linksOn(a))[0] ?? "";
 const address = pathToFileURL(`${site.folder}/${path}`).href;
 let browser: Browser;
@@ -27,7 +28,10 @@ afterAll(async () => {
 const dialog = (page: Page) => page.locator("dialog.gallery");
 const shown = (page: Page) => dialog(page).locator("img").getAttribute("src");
 const links = (page: Page) => page.locator("a.photo__large");
-const linked = (page: Page, at: number) => links(page).nth(at).evaluate((link) => (link as HTMLAnchorElement).href);
+const linked = (page: Page, at: number) =>
+  links(page)
+    .nth(at)
+    .evaluate((link) => (link as HTMLAnchorElement).href);
 
 describe("Photographs, opened from a disk", () => {
   it("are several on the page tried, so that this test cannot pass on nothing", () => {
@@ -52,7 +56,9 @@ describe("Photographs, opened from a disk", () => {
     expect(await shown(page)).toBe(await linked(page, 0));
     await page.keyboard.press("ArrowRight");
     expect(await shown(page)).toBe(await linked(page, 1));
-    expect(await dialog(page).locator("img").getAttribute("alt")).toBe(await links(page).nth(1).locator("img").getAttribute("alt"));
+    expect(await dialog(page).locator("img").getAttribute("alt")).toBe(
+      await links(page).nth(1).locator("img").getAttribute("alt"),
+    );
     expect(await dialog(page).innerText()).toContain(`2 of ${linksOn(path)}`);
     await page.keyboard.press("ArrowLeft");
     await page.keyboard.press("ArrowLeft");
@@ -60,7 +66,13 @@ describe("Photographs, opened from a disk", () => {
     await page.keyboard.press("Escape");
     expect(await dialog(page).isVisible()).toBe(false);
     // The browser tells that the dialog is closed a moment after it is.
-    await expect.poll(() => links(page).last().evaluate((link) => link === document.activeElement)).toBe(true);
+    await expect
+      .poll(() =>
+        links(page)
+          .last()
+          .evaluate((link) => link === document.activeElement),
+      )
+      .toBe(true);
     await page.close();
   });
 
@@ -77,32 +89,50 @@ describe("Photographs, opened from a disk", () => {
     expect(await shown(page)).toBe(await linked(page, 0));
     await dialog(page).getByRole("button", { name: "After" }).tap();
     expect(await shown(page)).toBe(await linked(page, 1));
-    const sizes = await dialog(page).locator("button").evaluateAll((buttons) => buttons.map((button) => button.getBoundingClientRect().height));
+    const sizes = await dialog(page)
+      .locator("button")
+      .evaluateAll((buttons) => buttons.map((button) => button.getBoundingClientRect().height));
     expect(Math.min(...sizes)).toBeGreaterThanOrEqual(44);
     await dialog(page).getByRole("button", { name: "Close" }).tap();
     expect(await dialog(page).isVisible()).toBe(false);
     await context.close();
   });
 
-  it.each(["light", "dark"] as const)("stand open on the whole screen with nothing for axe to find, in %s colours", async (colorScheme) => {
-    const page = await browser.newPage({ colorScheme, viewport: { width: 390, height: 844 } });
-    await page.goto(address);
-    await links(page).first().click();
-    await dialog(page).locator("img").evaluate((image) => (image as HTMLImageElement).decode());
-    const box = await dialog(page).locator("img").boundingBox();
-    expect(box?.width).toBeGreaterThan(250);
-    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThan(844);
-    await page.evaluate(AXE);
-    const found = await page.evaluate(() => (window as unknown as { axe: { run: (options: object) => Promise<AxeResults> } }).axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"] }));
-    expect(found.violations.map(({ id }) => id)).toEqual([]);
-    await page.close();
-  });
+  it.each(["light", "dark"] as const)(
+    "stand open on the whole screen with nothing for axe to find, in %s colours",
+    async (colorScheme) => {
+      const page = await browser.newPage({ colorScheme, viewport: { width: 390, height: 844 } });
+      await page.goto(address);
+      await links(page).first().click();
+      await dialog(page)
+        .locator("img")
+        .evaluate((image) => (image as HTMLImageElement).decode());
+      const box = await dialog(page).locator("img").boundingBox();
+      expect(box?.width).toBeGreaterThan(250);
+      expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThan(844);
+      await page.evaluate(AXE);
+      const found = await page.evaluate(() =>
+        (window as unknown as { axe: { run: (options: object) => Promise<AxeResults> } }).axe.run({
+          runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"],
+        }),
+      );
+      expect(found.violations.map(({ id }) => id)).toEqual([]);
+      await page.close();
+    },
+  );
 });
 
 async function swipe(page: Page, from: number, to: number): Promise<void> {
-  await dialog(page).locator("img").evaluate((image, [start, end]) => {
-    const touch = (x: number): Touch => new Touch({ identifier: 1, target: image, clientX: x, clientY: 300 });
-    image.dispatchEvent(new TouchEvent("touchstart", { touches: [touch(start ?? 0)], changedTouches: [touch(start ?? 0)] }));
-    image.dispatchEvent(new TouchEvent("touchend", { touches: [], changedTouches: [touch(end ?? 0)] }));
-  }, [from, to]);
+  await dialog(page)
+    .locator("img")
+    .evaluate(
+      (image, [start, end]) => {
+        const touch = (x: number): Touch => new Touch({ identifier: 1, target: image, clientX: x, clientY: 300 });
+        image.dispatchEvent(
+          new TouchEvent("touchstart", { touches: [touch(start ?? 0)], changedTouches: [touch(start ?? 0)] }),
+        );
+        image.dispatchEvent(new TouchEvent("touchend", { touches: [], changedTouches: [touch(end ?? 0)] }));
+      },
+      [from, to],
+    );
 }

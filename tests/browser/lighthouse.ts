@@ -30,10 +30,19 @@ export async function openLighthouse(): Promise<Lighthouse> {
 const ALWAYS = ["cumulative-layout-shift", "network-requests"];
 
 async function look(url: string, form: Form, categories: readonly string[], port: number): Promise<Findings> {
-  const result = await lighthouse(url, { port, logLevel: "error", output: "json" }, {
-    ...(form === "desktop" ? desktopConfig : { extends: "lighthouse:default" }),
-    settings: { ...(form === "desktop" ? desktopConfig.settings : {}), onlyCategories: [...categories], onlyAudits: ALWAYS, disableFullPageScreenshot: true },
-  });
+  const result = await lighthouse(
+    url,
+    { port, logLevel: "error", output: "json" },
+    {
+      ...(form === "desktop" ? desktopConfig : { extends: "lighthouse:default" }),
+      settings: {
+        ...(form === "desktop" ? desktopConfig.settings : {}),
+        onlyCategories: [...categories],
+        onlyAudits: ALWAYS,
+        disableFullPageScreenshot: true,
+      },
+    },
+  );
   if (result === undefined) throw new Error(`Lighthouse said nothing of ${url}`);
   const { audits, categories: judged, runWarnings, runtimeError } = result.lhr;
   if (runtimeError !== undefined) throw new Error(`Lighthouse could not look at ${url}: ${runtimeError.message}`);
@@ -42,8 +51,14 @@ async function look(url: string, form: Form, categories: readonly string[], port
   return {
     scores: new Map(categories.map((id) => [id, Math.round((judged[id]?.score ?? 0) * 100)])),
     shift: audits["cumulative-layout-shift"]?.numericValue ?? Number.NaN,
-    requests: items.map((item) => ({ url: String(item["url"]), type: String(item["resourceType"]), bytes: Number(item["transferSize"]) })),
-    failed: Object.values(audits).filter(({ score, scoreDisplayMode }) => scoreDisplayMode === "binary" && score !== null && score < 1).map(({ title }) => title),
+    requests: items.map((item) => ({
+      url: String(item["url"]),
+      type: String(item["resourceType"]),
+      bytes: Number(item["transferSize"]),
+    })),
+    failed: Object.values(audits)
+      .filter(({ score, scoreDisplayMode }) => scoreDisplayMode === "binary" && score !== null && score < 1)
+      .map(({ title }) => title),
     warnings: runWarnings,
   };
 }

@@ -16,16 +16,24 @@ describe.each(["public", "inspector"] as const)("Every link of the demo's %s edi
 
   it("is found on every page, so that this test cannot pass on nothing", () => {
     expect(site.pages.length).toBeGreaterThan(250);
-    expect([...pages].filter(([path, page]) => path !== "404.html" && page.links.length < 5).map(([path]) => path)).toEqual([]);
+    expect(
+      [...pages].filter(([path, page]) => path !== "404.html" && page.links.length < 5).map(([path]) => path),
+    ).toEqual([]);
   });
 
   it("is relative or leads outside by a plain link", () => {
-    const odd = [...pages].flatMap(([path, page]) => page.links.filter((link) => link.startsWith("/") || /^(javascript|data|file):/.test(link)).map((link) => `${path} → ${link}`));
+    const odd = [...pages].flatMap(([path, page]) =>
+      page.links
+        .filter((link) => link.startsWith("/") || /^(javascript|data|file):/.test(link))
+        .map((link) => `${path} → ${link}`),
+    );
     expect(odd).toEqual([]);
   });
 
   it("leads to a file and an anchor that are there", () => {
-    const dead = [...pages].flatMap(([path, page]) => page.links.filter((link) => !leadsSomewhere(link, path, site, pages)).map((link) => `${path} → ${link}`));
+    const dead = [...pages].flatMap(([path, page]) =>
+      page.links.filter((link) => !leadsSomewhere(link, path, site, pages)).map((link) => `${path} → ${link}`),
+    );
     expect(dead).toEqual([]);
   });
 
@@ -46,11 +54,15 @@ describe.each(["public", "inspector"] as const)("Every link of the demo's %s edi
   it("lets an inspector go from an assembly to each of its joints' batch, lots and pieces in two clicks", () => {
     const lost: string[] = [];
     for (const path of site.pages.filter((page) => page.startsWith("joint/"))) {
-      const fromAssembly = [...pages].some(([from, page]) => from.startsWith("assembly/") && page.links.some((link) => target(link, from).file === path));
+      const fromAssembly = [...pages].some(
+        ([from, page]) => from.startsWith("assembly/") && page.links.some((link) => target(link, from).file === path),
+      );
       if (!fromAssembly) lost.push(`${path} is on no assembly's page`);
       const text = parse(readFileSync(join(site.folder, path), "utf8")).text;
       const isGlued = !/not glued/i.test(text);
-      const kinds = ["batch/", "lot/"].filter((kind) => !(pages.get(path)?.links ?? []).some((link) => target(link, path).file.startsWith(kind)));
+      const kinds = ["batch/", "lot/"].filter(
+        (kind) => !(pages.get(path)?.links ?? []).some((link) => target(link, path).file.startsWith(kind)),
+      );
       if (isGlued && kinds.length > 0) lost.push(`${path} does not link to its ${kinds.join(" and ")}`);
     }
     expect(lost).toEqual([]);
@@ -60,8 +72,17 @@ describe.each(["public", "inspector"] as const)("Every link of the demo's %s edi
 function readPage(site: BuiltSite, path: string): PageRead {
   const root = parse(readFileSync(join(site.folder, path), "utf8"));
   const links = [
-    ...["href", "src", "poster", "data"].flatMap((name) => root.querySelectorAll(`[${name}]`).filter((element) => element.getAttribute("rel") !== "icon").map((element) => element.getAttribute(name) ?? "")),
-    ...root.querySelectorAll("[srcset]").flatMap((element) => (element.getAttribute("srcset") ?? "").split(",").map((part) => part.trim().split(/\s+/)[0] ?? "")),
+    ...["href", "src", "poster", "data"].flatMap((name) =>
+      root
+        .querySelectorAll(`[${name}]`)
+        .filter((element) => element.getAttribute("rel") !== "icon")
+        .map((element) => element.getAttribute(name) ?? ""),
+    ),
+    ...root
+      .querySelectorAll("[srcset]")
+      .flatMap((element) =>
+        (element.getAttribute("srcset") ?? "").split(",").map((part) => part.trim().split(/\s+/)[0] ?? ""),
+      ),
   ];
   return { links, anchors: new Set(root.querySelectorAll("[id]").map((element) => element.id)) };
 }

@@ -19,7 +19,8 @@ afterAll(async () => {
 });
 
 const batches = () => page.locator("section[aria-labelledby=batches]");
-const firstCells = async (): Promise<string[]> => (await batches().locator("tbody tr:visible td:first-child").allInnerTexts()).map((text) => text.trim());
+const firstCells = async (): Promise<string[]> =>
+  (await batches().locator("tbody tr:visible td:first-child").allInnerTexts()).map((text) => text.trim());
 
 describe("A long list, opened from a disk", () => {
   it("shows only the rows that hold every word typed, says how many, and shows all again", async () => {

@@ -87,31 +87,53 @@ describe("On a phone 360 px wide", () => {
   });
 
   it("no kind of page is wider than the screen", () => {
-    expect(seen.filter(({ needed }) => needed > WIDTH).map(({ path, needed }) => `${path} is ${needed} px wide`)).toEqual([]);
+    expect(
+      seen.filter(({ needed }) => needed > WIDTH).map(({ path, needed }) => `${path} is ${needed} px wide`),
+    ).toEqual([]);
   });
 
   it("what is wider scrolls in a box of its own, which the keyboard reaches and a reader is told the name of", () => {
     expect(seen.flatMap(({ boxes }) => boxes).length).toBeGreaterThan(10);
-    expect(seen.flatMap(({ path, boxes }) => boxes.filter(({ focusable, name }) => !focusable || name === "").map(({ html }) => `${path}: ${html}`))).toEqual([]);
+    expect(
+      seen.flatMap(({ path, boxes }) =>
+        boxes.filter(({ focusable, name }) => !focusable || name === "").map(({ html }) => `${path}: ${html}`),
+      ),
+    ).toEqual([]);
   });
 
   it("a trace runs from top to bottom, each box wide enough to be read and tall enough to be hit", async () => {
     for (const kind of kinds.filter((path) => /^(joint|lot)\//.test(path))) {
       await page.goto(inFolder.url + kind);
       expect(await page.locator(".trace__across").isVisible(), kind).toBe(false);
-      const sizes = await page.locator(".trace__down a.trace__box rect").evaluateAll((boxes) => boxes.map((box) => box.getBoundingClientRect()).map((box) => ({ width: box.width, height: box.height, right: box.right })));
+      const sizes = await page
+        .locator(".trace__down a.trace__box rect")
+        .evaluateAll((boxes) =>
+          boxes
+            .map((box) => box.getBoundingClientRect())
+            .map((box) => ({ width: box.width, height: box.height, right: box.right })),
+        );
       expect(sizes.length, kind).toBeGreaterThan(2);
-      expect(sizes.filter((size) => size.width < 180 || size.height < 24 || size.right > WIDTH), kind).toEqual([]);
+      expect(
+        sizes.filter((size) => size.width < 180 || size.height < 24 || size.right > WIDTH),
+        kind,
+      ).toEqual([]);
     }
   });
 });
 
 /** Runs in the page. */
 function boxesThatScroll(): Omit<Seen, "path"> {
-  const scrolls = [...document.querySelectorAll<HTMLElement>("main *")].filter((element) => element.scrollWidth > element.clientWidth + 1 && ["auto", "scroll"].includes(getComputedStyle(element).overflowX));
+  const scrolls = [...document.querySelectorAll<HTMLElement>("main *")].filter(
+    (element) =>
+      element.scrollWidth > element.clientWidth + 1 && ["auto", "scroll"].includes(getComputedStyle(element).overflowX),
+  );
   return {
     needed: document.documentElement.scrollWidth,
-    boxes: scrolls.map((element) => ({ focusable: element.tabIndex === 0, name: element.getAttribute("aria-label") ?? "", html: element.outerHTML.slice(0, 80) })),
+    boxes: scrolls.map((element) => ({
+      focusable: element.tabIndex === 0,
+      name: element.getAttribute("aria-label") ?? "",
+      html: element.outerHTML.slice(0, 80),
+    })),
   };
 }
 
@@ -125,7 +147,13 @@ async function complaintsOf(context: BrowserContext, base: string, paths: readon
       for (const image of document.images) image.loading = "eager";
       await Promise.all([...document.images].map((image) => image.decode().catch(() => undefined)));
     });
-    const broken = await page.locator("img").evaluateAll((images) => (images as HTMLImageElement[]).filter((image) => image.complete && image.naturalWidth === 0).map((image) => image.src));
+    const broken = await page
+      .locator("img")
+      .evaluateAll((images) =>
+        (images as HTMLImageElement[])
+          .filter((image) => image.complete && image.naturalWidth === 0)
+          .map((image) => image.src),
+      );
     complaints.push(...broken.map((src) => `${path}: picture ${src} does not show`));
   }
   return complaints;
@@ -141,6 +169,7 @@ function listen(page: Page, base: string, complaints: string[]): void {
     if (response.status() >= 400) complaints.push(`${page.url()}: ${response.url()} answered ${response.status()}`);
   });
   page.on("request", (request) => {
-    if (!request.url().startsWith(base) && !request.url().startsWith("data:")) complaints.push(`${page.url()} asked for ${request.url()}`);
+    if (!request.url().startsWith(base) && !request.url().startsWith("data:"))
+      complaints.push(`${page.url()} asked for ${request.url()}`);
   });
 }

@@ -36,16 +36,30 @@ interface Seen {
 /** Runs in the page: each picture as it is laid out and as the browser chose it. */
 function picturesSeen(): Seen[] {
   return [...document.querySelectorAll<HTMLImageElement>("main img")].map((image) => {
-    const widths = [...(image.closest("picture")?.querySelector("source") ?? image).getAttribute("srcset")?.matchAll(/ (\d+)w/g) ?? []].map(([, width]) => Number(width));
+    const widths = [
+      ...((image.closest("picture")?.querySelector("source") ?? image).getAttribute("srcset")?.matchAll(/ (\d+)w/g) ??
+        []),
+    ].map(([, width]) => Number(width));
     const box = image.getBoundingClientRect();
     return {
-      src: image.currentSrc, sized: image.hasAttribute("width") && image.hasAttribute("height"), lazy: image.dataset["was"] === "lazy", coloured: image.style.backgroundColor !== "", alt: image.alt,
-      top: box.top + window.scrollY, laidOut: box.width, chosen: Number(/-(\d+)\.(?:webp|jpg)$/.exec(image.currentSrc)?.[1] ?? 0), widest: Math.max(0, ...widths), drawn: image.currentSrc.endsWith(".svg"),
+      src: image.currentSrc,
+      sized: image.hasAttribute("width") && image.hasAttribute("height"),
+      lazy: image.dataset["was"] === "lazy",
+      coloured: image.style.backgroundColor !== "",
+      alt: image.alt,
+      top: box.top + window.scrollY,
+      laidOut: box.width,
+      chosen: Number(/-(\d+)\.(?:webp|jpg)$/.exec(image.currentSrc)?.[1] ?? 0),
+      widest: Math.max(0, ...widths),
+      drawn: image.currentSrc.endsWith(".svg"),
     };
   });
 }
 
-const DEVICES = { phone: { width: 390, height: 844, deviceScaleFactor: 3 }, desktop: { width: 1440, height: 900, deviceScaleFactor: 1 } };
+const DEVICES = {
+  phone: { width: 390, height: 844, deviceScaleFactor: 3 },
+  desktop: { width: 1440, height: 900, deviceScaleFactor: 1 },
+};
 
 describe.each(Object.entries(DEVICES))("Pictures on a %s", (_device, { width, height, deviceScaleFactor }) => {
   const seen: (Seen & { readonly path: string })[] = [];
@@ -65,7 +79,13 @@ describe.each(Object.entries(DEVICES))("Pictures on a %s", (_device, { width, he
     }
     await context.close();
   });
-  const wrong = (is: (picture: Seen) => boolean): string[] => seen.filter(is).map(({ path, src, top, laidOut, chosen }) => `${path}: ${src} at ${Math.round(top)}, ${Math.round(laidOut)} wide, chosen ${chosen}`);
+  const wrong = (is: (picture: Seen) => boolean): string[] =>
+    seen
+      .filter(is)
+      .map(
+        ({ path, src, top, laidOut, chosen }) =>
+          `${path}: ${src} at ${Math.round(top)}, ${Math.round(laidOut)} wide, chosen ${chosen}`,
+      );
 
   it("are many, each with its size, its words and a colour to stand in its place", () => {
     expect(seen.length).toBeGreaterThan(40);
@@ -74,14 +94,20 @@ describe.each(Object.entries(DEVICES))("Pictures on a %s", (_device, { width, he
 
   it("come only when scrolled near, but for a large one at the top of a page", () => {
     const firsts = new Set(kinds.flatMap((path) => seen.find((picture) => picture.path === path) ?? []));
-    expect(seen.filter((picture) => !picture.lazy && !firsts.has(picture)).map(({ path, src }) => `${path}: ${src}`)).toEqual([]);
-    expect(wrong(({ lazy, top, drawn, laidOut }) => lazy && !drawn && top < height / 3 && laidOut > width / 3)).toEqual([]);
+    expect(
+      seen.filter((picture) => !picture.lazy && !firsts.has(picture)).map(({ path, src }) => `${path}: ${src}`),
+    ).toEqual([]);
+    expect(wrong(({ lazy, top, drawn, laidOut }) => lazy && !drawn && top < height / 3 && laidOut > width / 3)).toEqual(
+      [],
+    );
   });
 
   it("are chosen wide enough to be sharp wherever there is a file so wide, and hardly wider than that", () => {
     const needed = ({ laidOut }: Seen): number => laidOut * deviceScaleFactor;
     expect(seen.filter(({ chosen }) => chosen > 0).length).toBeGreaterThan(30);
-    expect(wrong((picture) => picture.chosen > 0 && picture.chosen < Math.min(needed(picture) * 0.9, picture.widest))).toEqual([]);
+    expect(
+      wrong((picture) => picture.chosen > 0 && picture.chosen < Math.min(needed(picture) * 0.9, picture.widest)),
+    ).toEqual([]);
     expect(wrong((picture) => picture.chosen > Math.max(480, needed(picture) * 2.2))).toEqual([]);
   });
 });

@@ -19,7 +19,9 @@ it("prints the appendix with the aircraft, the edition, the record's date, the s
   const pages = await printed("appendix.html");
   expect(pages.length).toBeGreaterThan(20);
   const bare = pages.flatMap((text, index) => {
-    const missing = ["Pettichaps", "Inspector’s edition", "2026", "No seal", String(index + 1)].filter((words) => !text.toLowerCase().includes(words.toLowerCase()));
+    const missing = ["Pettichaps", "Inspector’s edition", "2026", "No seal", String(index + 1)].filter(
+      (words) => !text.toLowerCase().includes(words.toLowerCase()),
+    );
     return missing.length === 0 ? [] : [`page ${index + 1} lacks ${missing.join(", ")}`];
   });
   expect(bare).toEqual([]);
@@ -27,11 +29,14 @@ it("prints the appendix with the aircraft, the edition, the record's date, the s
 
 it("prints the appendix with every batch, its verdict and a place to sign", async () => {
   const text = (await printed("appendix.html")).join("\n");
-  const batches = site.pages.filter((path) => path.startsWith("batch/")).map((path) => path.slice("batch/".length, -".html".length));
+  const batches = site.pages
+    .filter((path) => path.startsWith("batch/"))
+    .map((path) => path.slice("batch/".length, -".html".length));
   expect(batches.length).toBeGreaterThan(39);
   expect(batches.filter((id) => !text.includes(id))).toEqual([]);
   expect(text).toContain("Signed / not signed");
-  for (const part of ["Climate of the workshop", "Month by month", "What is still to be glued", "Pieces that passed"]) expect(text).toContain(part);
+  for (const part of ["Climate of the workshop", "Month by month", "What is still to be glued", "Pieces that passed"])
+    expect(text).toContain(part);
 });
 
 it("prints an assembly page without the navigation and with its drawing and timeline", async () => {

@@ -5,8 +5,18 @@ import { createGzip } from "node:zlib";
 import { extname, join, normalize, sep } from "node:path";
 
 const TYPES: { readonly [ending: string]: string } = {
-  ".html": "text/html; charset=utf-8", ".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml",
-  ".jpg": "image/jpeg", ".mp4": "video/mp4", ".webm": "video/webm", ".webp": "image/webp", ".avif": "image/avif", ".json": "application/json", ".csv": "text/csv", ".txt": "text/plain",
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css",
+  ".js": "text/javascript",
+  ".svg": "image/svg+xml",
+  ".jpg": "image/jpeg",
+  ".mp4": "video/mp4",
+  ".webm": "video/webm",
+  ".webp": "image/webp",
+  ".avif": "image/avif",
+  ".json": "application/json",
+  ".csv": "text/csv",
+  ".txt": "text/plain",
 };
 
 export interface Served {
@@ -26,16 +36,16 @@ export async function serve(folder: string, prefix = "/"): Promise<Served> {
       return;
     }
     const packed = PACKED.has(extname(file)) && /\bgzip\b/.test(String(request.headers["accept-encoding"]));
-    response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream", ...(packed ? { "content-encoding": "gzip", vary: "accept-encoding" } : {}) });
+    response.writeHead(200, {
+      "content-type": TYPES[extname(file)] ?? "application/octet-stream",
+      ...(packed ? { "content-encoding": "gzip", vary: "accept-encoding" } : {}),
+    });
     if (packed) createReadStream(file).pipe(createGzip()).pipe(response);
     else createReadStream(file).pipe(response);
   });
   await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
   const { port } = server.address() as AddressInfo;
-  return {
-    url: `http://127.0.0.1:${port}${prefix}`,
-    close: () => new Promise((done) => server.close(() => done())),
-  };
+  return { url: `http://127.0.0.1:${port}${prefix}`, close: () => new Promise((done) => server.close(() => done())) };
 }
 
 function fileFor(folder: string, path: string): string | undefined {

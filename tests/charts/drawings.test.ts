@@ -10,11 +10,31 @@ const at = (day: string): number => dayNumber(day) ?? 0;
 const ROOM = { width: 300, height: 200, names: 100 };
 
 describe("Lines over time", () => {
-  const drawing = linesDrawing({
-    from: at("2025-01-01"), to: at("2025-03-01"), filled: true,
-    series: [{ name: "Worked", points: [[at("2025-01-01"), 0], [at("2025-02-01"), 10], [at("2025-03-01"), 30]] }],
-    against: { name: "As meant", points: [[at("2025-01-01"), 0], [at("2025-03-01"), 40]] },
-  }, ROOM);
+  const drawing = linesDrawing(
+    {
+      from: at("2025-01-01"),
+      to: at("2025-03-01"),
+      filled: true,
+      series: [
+        {
+          name: "Worked",
+          points: [
+            [at("2025-01-01"), 0],
+            [at("2025-02-01"), 10],
+            [at("2025-03-01"), 30],
+          ],
+        },
+      ],
+      against: {
+        name: "As meant",
+        points: [
+          [at("2025-01-01"), 0],
+          [at("2025-03-01"), 40],
+        ],
+      },
+    },
+    ROOM,
+  );
 
   it("draw a path of lengths rounded to a tenth", () => {
     expect(drawing.lines[0]?.path).toBe("M46,174L126.9,134L200,54");
@@ -27,7 +47,11 @@ describe("Lines over time", () => {
   });
 
   it("put ticks on first days of months and the year on January", () => {
-    expect(drawing.frame.xTicks).toEqual([{ at: 46, label: "2025", strong: true }, { at: 126.9, label: "Feb", strong: false }, { at: 200, label: "Mar", strong: false }]);
+    expect(drawing.frame.xTicks).toEqual([
+      { at: 46, label: "2025", strong: true },
+      { at: 126.9, label: "Feb", strong: false },
+      { at: 200, label: "Mar", strong: false },
+    ]);
     expect(drawing.frame.yTicks.map(({ label }) => label)).toEqual(["0", "10", "20", "30", "40"]);
   });
 
@@ -39,11 +63,27 @@ describe("Lines over time", () => {
 });
 
 describe("Bars of weeks", () => {
-  const drawing = barsDrawing({ weeks: [0, 7, 14], series: [{ name: "a", values: [4, 0, 2] }, { name: "b", values: [2, 5, 0] }], level: 8 }, ROOM);
+  const drawing = barsDrawing(
+    {
+      weeks: [0, 7, 14],
+      series: [
+        { name: "a", values: [4, 0, 2] },
+        { name: "b", values: [2, 5, 0] },
+      ],
+      level: 8,
+    },
+    ROOM,
+  );
 
   it("stand on each other and leave out what is nothing", () => {
-    expect(drawing.stacks[0]?.bars).toEqual([{ x: 46, y: 94, width: 49.3, height: 80 }, { x: 148.7, y: 134, width: 49.3, height: 40 }]);
-    expect(drawing.stacks[1]?.bars).toEqual([{ x: 46, y: 54, width: 49.3, height: 40 }, { x: 97.3, y: 74, width: 49.3, height: 100 }]);
+    expect(drawing.stacks[0]?.bars).toEqual([
+      { x: 46, y: 94, width: 49.3, height: 80 },
+      { x: 148.7, y: 134, width: 49.3, height: 40 },
+    ]);
+    expect(drawing.stacks[1]?.bars).toEqual([
+      { x: 46, y: 54, width: 49.3, height: 40 },
+      { x: 97.3, y: 74, width: 49.3, height: 100 },
+    ]);
   });
 
   it("make room for the level they are held against", () => {
@@ -53,10 +93,20 @@ describe("Bars of weeks", () => {
 
 describe("A line of time", () => {
   const input = {
-    from: at("2025-01-06"), to: at("2025-06-30"),
-    work: [{ day: at("2025-01-06"), hours: 2 }, { day: at("2025-03-01"), hours: 4 }],
+    from: at("2025-01-06"),
+    to: at("2025-06-30"),
+    work: [
+      { day: at("2025-01-06"), hours: 2 },
+      { day: at("2025-03-01"), hours: 4 },
+    ],
     rows: [
-      { name: "Batches", events: [{ day: at("2025-03-01"), shape: "accepted", words: "B-1" }, { day: at("2025-03-02"), shape: "pending", words: "B-2" }] },
+      {
+        name: "Batches",
+        events: [
+          { day: at("2025-03-01"), shape: "accepted", words: "B-1" },
+          { day: at("2025-03-02"), shape: "pending", words: "B-2" },
+        ],
+      },
       { name: "Departures", events: [] },
     ],
   };
@@ -80,7 +130,8 @@ describe("A line of time", () => {
 
 describe("Ticks of months", () => {
   it("grow sparser with time, and never stand before the first day", () => {
-    const labels = (from: string, to: string, most: number): string[] => monthTicks(at(from), at(to), most).map(({ label }) => label);
+    const labels = (from: string, to: string, most: number): string[] =>
+      monthTicks(at(from), at(to), most).map(({ label }) => label);
     expect(labels("2025-01-15", "2025-04-02", 12)).toEqual(["Feb", "Mar", "Apr"]);
     expect(labels("2024-09-01", "2026-08-31", 8)).toEqual(["Oct", "2025", "Apr", "Jul", "Oct", "2026", "Apr", "Jul"]);
     expect(labels("2020-06-01", "2026-08-31", 8)).toEqual(["2021", "2022", "2023", "2024", "2025", "2026"]);
@@ -102,7 +153,15 @@ describe("Marks on a drawing", () => {
   });
 
   it("move off each other and tell where the joint is", () => {
-    const [, second] = placedMarks([{ id: "a", x: 0.5, y: 0.5 }, { id: "b", x: 0.5, y: 0.5 }], 600, 400, mark);
+    const [, second] = placedMarks(
+      [
+        { id: "a", x: 0.5, y: 0.5 },
+        { id: "b", x: 0.5, y: 0.5 },
+      ],
+      600,
+      400,
+      mark,
+    );
     expect(second?.of).toEqual({ left: 50, top: 50 });
   });
 
@@ -111,7 +170,8 @@ describe("Marks on a drawing", () => {
     const placed = placedMarks(spots, 680, 400, mark).map(({ left, top }) => ({ x: left * 6.8, y: top * 4 }));
     for (const [n, one] of placed.entries()) {
       expect(one.x >= 29 && one.y <= 400 - 13).toBe(true);
-      for (const other of placed.slice(n + 1)) expect(Math.abs(one.x - other.x) >= 59 || Math.abs(one.y - other.y) >= 27).toBe(true);
+      for (const other of placed.slice(n + 1))
+        expect(Math.abs(one.x - other.x) >= 59 || Math.abs(one.y - other.y) >= 27).toBe(true);
     }
   });
 });

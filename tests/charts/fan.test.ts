@@ -3,9 +3,31 @@ import { fanDrawing, type FanInput } from "../../src/charts/fan.ts";
 
 const ROOM = { width: 600, height: 300, names: 8 };
 const FAN: FanInput = {
-  past: [[20_000, 0], [20_100, 50], [20_200, 100]],
-  ahead: [{ day: 20_300, bands: [[120, 180], [140, 160]], middle: 150 }, { day: 20_400, bands: [[150, 200], [180, 200]], middle: 200 }],
-  goal: 200, marks: [20_400, 20_450],
+  past: [
+    [20_000, 0],
+    [20_100, 50],
+    [20_200, 100],
+  ],
+  ahead: [
+    {
+      day: 20_300,
+      bands: [
+        [120, 180],
+        [140, 160],
+      ],
+      middle: 150,
+    },
+    {
+      day: 20_400,
+      bands: [
+        [150, 200],
+        [180, 200],
+      ],
+      middle: 200,
+    },
+  ],
+  goal: 200,
+  marks: [20_400, 20_450],
 };
 const numbers = (path: string): number[] => (path.match(/-?\d+(\.\d+)?/g) ?? []).map(Number);
 
@@ -19,7 +41,9 @@ describe("The drawing of a forecast", () => {
   });
 
   it("keeps the narrow band within the wide one", () => {
-    const [wide = [], narrow = []] = fanDrawing(FAN, ROOM).bands.map((band) => numbers(band).filter((_, at) => at % 2 === 1));
+    const [wide = [], narrow = []] = fanDrawing(FAN, ROOM).bands.map((band) =>
+      numbers(band).filter((_, at) => at % 2 === 1),
+    );
     expect(Math.min(...wide.slice(1, 2))).toBeLessThanOrEqual(Math.min(...narrow.slice(1, 2)));
     expect(wide).toHaveLength(6);
   });

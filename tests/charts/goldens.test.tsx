@@ -11,11 +11,44 @@ import type { Marked } from "../../src/pages/marked.ts";
 const lined = (html: string): string => `${html.replaceAll("><", ">\n<")}\n`;
 
 const LINES: Chart = {
-  id: "sum", title: "Hours to date", says: "Two & a half weeks.", form: "lines", filled: true, days: [20090, 20097, 20104],
-  series: [{ name: "Ada", values: [0, 6.5, 9] }, { name: "<Bo>", values: [0, 2, 8.5] }], against: { name: "As meant", values: [0, 8, 16] },
+  id: "sum",
+  title: "Hours to date",
+  says: "Two & a half weeks.",
+  form: "lines",
+  filled: true,
+  days: [20090, 20097, 20104],
+  series: [
+    { name: "Ada", values: [0, 6.5, 9] },
+    { name: "<Bo>", values: [0, 2, 8.5] },
+  ],
+  against: { name: "As meant", values: [0, 8, 16] },
 };
-const BARS: Chart = { ...LINES, id: "weeks", title: "Hours in each week", form: "bars", filled: false, against: { name: "Meant", values: [8, 8, 8] } };
-const MARKS: readonly Marked[] = ["accepted", "rejected", "pending", "unproven", "inconclusive", "too early", "quarantined", "opened", "not glued", "ready", "signed", "not signed", "departure", "rework", "raised", "closed"];
+const BARS: Chart = {
+  ...LINES,
+  id: "weeks",
+  title: "Hours in each week",
+  form: "bars",
+  filled: false,
+  against: { name: "Meant", values: [8, 8, 8] },
+};
+const MARKS: readonly Marked[] = [
+  "accepted",
+  "rejected",
+  "pending",
+  "unproven",
+  "inconclusive",
+  "too early",
+  "quarantined",
+  "opened",
+  "not glued",
+  "ready",
+  "signed",
+  "not signed",
+  "departure",
+  "rework",
+  "raised",
+  "closed",
+];
 
 describe("Drawings", () => {
   it("of lines are as they were", async () => {
@@ -28,10 +61,25 @@ describe("Drawings", () => {
 
   it("of a line of time are as they were", async () => {
     const input = {
-      from: 20090, to: 20180, work: [{ day: 20090, hours: 4 }, { day: 20120, hours: 2 }],
-      rows: [{ name: "Batches", events: [{ day: 20090, shape: "accepted", words: "Batch B-1, accepted" }, { day: 20091, shape: "quarantined", words: "Batch <B-2>" }] }],
+      from: 20090,
+      to: 20180,
+      work: [
+        { day: 20090, hours: 4 },
+        { day: 20120, hours: 2 },
+      ],
+      rows: [
+        {
+          name: "Batches",
+          events: [
+            { day: 20090, shape: "accepted", words: "Batch B-1, accepted" },
+            { day: 20091, shape: "quarantined", words: "Batch <B-2>" },
+          ],
+        },
+      ],
     };
-    await expect(lined(renderToString(<Timeline inputs={{ wide: input, narrow: input }} title="Wing" says="Two days." />))).toMatchFileSnapshot("goldens/timeline.html");
+    await expect(
+      lined(renderToString(<Timeline inputs={{ wide: input, narrow: input }} title="Wing" says="Two days." />)),
+    ).toMatchFileSnapshot("goldens/timeline.html");
   });
 
   it("of marks are as they were, and no two that mean different things look alike", async () => {

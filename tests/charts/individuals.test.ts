@@ -2,8 +2,14 @@ import { describe, expect, it } from "vitest";
 import { individualsDrawing, type IndividualsInput } from "../../src/charts/individuals.ts";
 
 const ROOM = { width: 600, height: 300, names: 100 };
-const input = (values: readonly number[], marked: readonly number[] = [], levels: IndividualsInput["levels"] = []): IndividualsInput => ({
-  unit: "%", levels, points: values.map((value, at) => ({ label: `B-${at + 1}`, value, marked: marked.includes(at) })),
+const input = (
+  values: readonly number[],
+  marked: readonly number[] = [],
+  levels: IndividualsInput["levels"] = [],
+): IndividualsInput => ({
+  unit: "%",
+  levels,
+  points: values.map((value, at) => ({ label: `B-${at + 1}`, value, marked: marked.includes(at) })),
 });
 
 describe("The drawing of an individuals chart", () => {
@@ -14,16 +20,25 @@ describe("The drawing of an individuals chart", () => {
     expect(b?.y).toBeLessThan(c?.y ?? 0);
     expect(c?.y).toBeLessThan(a?.y ?? 0);
     expect(((a?.y ?? 0) + (b?.y ?? 0)) / 2).toBeCloseTo(c?.y ?? 0, 0);
-    for (const { x, y } of points) expect(x > frame.left && x < frame.right && y > frame.top && y < frame.bottom).toBe(true);
+    for (const { x, y } of points)
+      expect(x > frame.left && x < frame.right && y > frame.top && y < frame.bottom).toBe(true);
   });
 
   it("leaves room for levels beyond the points, and keeps their names apart", () => {
-    const levels = [{ name: "Mean", value: 1.01, form: "centre" as const }, { name: "Upper", value: 9, form: "limit" as const }, { name: "Lower", value: 1, form: "limit" as const }];
+    const levels = [
+      { name: "Mean", value: 1.01, form: "centre" as const },
+      { name: "Upper", value: 9, form: "limit" as const },
+      { name: "Lower", value: 1, form: "limit" as const },
+    ];
     const { levels: drawn, frame } = individualsDrawing(input([1, 1.02], [], levels), ROOM);
     expect(drawn.every(({ y }) => y > frame.top && y < frame.bottom)).toBe(true);
     const names = drawn.map(({ nameY }) => nameY).sort((a, b) => a - b);
     expect(names.every((y, at) => at === 0 || y - (names[at - 1] ?? 0) >= 16.9)).toBe(true);
-    expect(drawn.map(({ name, form }) => [name, form])).toEqual([["Mean", "centre"], ["Upper", "limit"], ["Lower", "limit"]]);
+    expect(drawn.map(({ name, form }) => [name, form])).toEqual([
+      ["Mean", "centre"],
+      ["Upper", "limit"],
+      ["Lower", "limit"],
+    ]);
   });
 
   it("names marked points alone, and not so close together that their names would lie on each other", () => {

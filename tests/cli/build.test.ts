@@ -19,7 +19,12 @@ describe("scarfline build", () => {
     const before = contentOf(content);
     const { code, out: told, err } = await command(["build", "--content", content, "--out", out]);
     expect({ code, err }).toEqual({ code: 0, err: "" });
-    expect(told.replaceAll(/\d+ pages/g, "… pages").replace(/\d+\.\d s/, "… s").split("\n")).toEqual([
+    expect(
+      told
+        .replaceAll(/\d+ pages/g, "… pages")
+        .replace(/\d+\.\d s/, "… s")
+        .split("\n"),
+    ).toEqual([
       "Read the record of Stub up to 2021-03-09: 3 entries, 1 assembly, 0 batches.",
       expect.stringMatching(/^Pictures, documents and clips: 4, of which [02] made ready now\.$/),
       "Reckoned: 0 batches (0 accepted, 0 pending, 0 unproven, 0 rejected) and 1 joint.",
@@ -28,7 +33,15 @@ describe("scarfline build", () => {
       "",
     ]);
     const site = contentOf(out);
-    expect([...site.keys()]).toEqual(expect.arrayContaining(["index.html", "assets/style.css", "assets/chart.umd.js", "entry/2021-03-01-first.html", "joint/F-J1.html"]));
+    expect([...site.keys()]).toEqual(
+      expect.arrayContaining([
+        "index.html",
+        "assets/style.css",
+        "assets/chart.umd.js",
+        "entry/2021-03-01-first.html",
+        "joint/F-J1.html",
+      ]),
+    );
     expect(contentOf(content)).toEqual(before);
   });
 
@@ -37,7 +50,9 @@ describe("scarfline build", () => {
     await command(["build", "--content", content, "--out", out]);
     const site = contentOf(out);
     for (const secret of ["marmalade", "quince", "vault", "Fullname", "letter"]) {
-      const leaks = [...site].filter(([path, bytes]) => !path.startsWith("assets/") && `${path}\n${bytes}`.includes(secret)).map(([path]) => path);
+      const leaks = [...site]
+        .filter(([path, bytes]) => !path.startsWith("assets/") && `${path}\n${bytes}`.includes(secret))
+        .map(([path]) => path);
       expect(leaks, secret).toEqual([]);
     }
     expect([...site.keys()].filter((path) => /^(photos|drawings|files)\//.test(path))).toHaveLength(1 + 2 * 2);
@@ -85,24 +100,46 @@ describe("scarfline build", () => {
 
   it("takes the date of the record from the builder where one is given, and refuses a wrong one", async () => {
     const { content, out } = await places();
-    expect((await command(["build", "--content", content, "--out", out, "--date", "2021-05-05"])).out).toContain("up to 2021-05-05");
-    expect(await command(["build", "--date", "2021-02-30"])).toMatchObject({ code: 2, err: expect.stringContaining("2025-06-30") });
+    expect((await command(["build", "--content", content, "--out", out, "--date", "2021-05-05"])).out).toContain(
+      "up to 2021-05-05",
+    );
+    expect(await command(["build", "--date", "2021-02-30"])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("2025-06-30"),
+    });
   });
 
   it("tells wrong use from problems", async () => {
     const { content, out } = await places();
-    expect(await command(["build", "--content", join(content, "nowhere")])).toMatchObject({ code: 2, err: expect.stringContaining("--content DIR") });
+    expect(await command(["build", "--content", join(content, "nowhere")])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("--content DIR"),
+    });
     mkdirSync(out);
     writeFileSync(join(out, "mine.txt"), "");
-    expect(await command(["build", "--content", content, "--out", out])).toMatchObject({ code: 2, err: expect.stringContaining("mine.txt") });
-    expect(await command(["build", "--edition", "secret"])).toMatchObject({ code: 2, err: expect.stringContaining("public, inspector, archive, all") });
+    expect(await command(["build", "--content", content, "--out", out])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("mine.txt"),
+    });
+    expect(await command(["build", "--edition", "secret"])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining("public, inspector, archive, all"),
+    });
     expect(await command(["bilud"])).toMatchObject({ code: 2, err: expect.stringContaining("Did you mean build?") });
   });
 
   it("tells what the system refused from a mistake of the program", async () => {
     const { content } = await places();
-    expect(await command(["build", "--content", content, "--out", "/dev/null/site"])).toMatchObject({ code: 74, err: expect.stringContaining("The system refused") });
-    const now = (): Date => { throw new TypeError("no such thing"); };
-    expect(await command(["build", "--content", content], { now })).toMatchObject({ code: 70, err: expect.stringContaining("TypeError: no such thing") });
+    expect(await command(["build", "--content", content, "--out", "/dev/null/site"])).toMatchObject({
+      code: 74,
+      err: expect.stringContaining("The system refused"),
+    });
+    const now = (): Date => {
+      throw new TypeError("no such thing");
+    };
+    expect(await command(["build", "--content", content], { now })).toMatchObject({
+      code: 70,
+      err: expect.stringContaining("TypeError: no such thing"),
+    });
   });
 });

@@ -17,10 +17,20 @@ describe("scarfline check", () => {
 
   it("gives the problems as JSON with file, line and column", async () => {
     const content = scratch();
-    writeAll(content, { ...(await smallRecord()), "entries/2021-03-10-wrong.md": "---\ndate: 2021-03-10\ntitle: Wrong\nassembly: find\n---\n" });
+    writeAll(content, {
+      ...(await smallRecord()),
+      "entries/2021-03-10-wrong.md": "---\ndate: 2021-03-10\ntitle: Wrong\nassembly: find\n---\n",
+    });
     const { code, out } = await command(["check", "--content", content, "--json"]);
     expect(code).toBe(1);
-    expect(JSON.parse(out)).toEqual([expect.objectContaining({ file: "entries/2021-03-10-wrong.md", line: 4, column: 11, mend: expect.stringContaining("fin") })]);
+    expect(JSON.parse(out)).toEqual([
+      expect.objectContaining({
+        file: "entries/2021-03-10-wrong.md",
+        line: 4,
+        column: 11,
+        mend: expect.stringContaining("fin"),
+      }),
+    ]);
   });
 
   it("changes nothing in the record", async () => {
@@ -33,10 +43,13 @@ describe("scarfline check", () => {
 });
 
 describe("Help", () => {
-  it.each([[[]], [["build"]], [["check"]], [["preview"]], [["schemas"]]])("of %j has examples and exit codes", async (words) => {
-    const { code, out } = await command([...words, "--help"]);
-    expect(code).toBe(0);
-    expect(out).toMatch(/Examples:\n {2}scarfline/);
-    expect(out).toMatch(/Exit codes:\n {2}0 /);
-  });
+  it.each([[[]], [["build"]], [["check"]], [["preview"]], [["schemas"]]])(
+    "of %j has examples and exit codes",
+    async (words) => {
+      const { code, out } = await command([...words, "--help"]);
+      expect(code).toBe(0);
+      expect(out).toMatch(/Examples:\n {2}scarfline/);
+      expect(out).toMatch(/Exit codes:\n {2}0 /);
+    },
+  );
 });

@@ -27,7 +27,9 @@ it("A build killed at any time leaves the former site whole or the new one, and 
   const record = await smallRecord();
   writeAll(join(folder, "content"), record);
   const former = run();
-  writeAll(join(folder, "content"), { "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n" });
+  writeAll(join(folder, "content"), {
+    "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n",
+  });
   const found: Map<string, string>[] = [];
   for (const after of [60, 200, 300, 350, 400, 450, 500, 600]) {
     await killed(folder, after);

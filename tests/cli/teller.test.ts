@@ -1,12 +1,21 @@
 import { describe, expect, it } from "vitest";
 import { barred, progressWords, problemWords, tellerFor } from "../../src/cli/teller.ts";
 
-function telling(isTerminal: boolean, columns = 50): { out: () => string; at: (ms: number) => void; teller: ReturnType<typeof tellerFor> } {
+function telling(
+  isTerminal: boolean,
+  columns = 50,
+): { out: () => string; at: (ms: number) => void; teller: ReturnType<typeof tellerFor> } {
   let out = "";
   let time = 0;
   const teller = tellerFor({
-    out: (text) => void (out += text), err: () => undefined, isTerminal, columns, hasColours: false, now: () => new Date(time),
-    program: new URL("file:///"), untilStopped: () => Promise.resolve(),
+    out: (text) => void (out += text),
+    err: () => undefined,
+    isTerminal,
+    columns,
+    hasColours: false,
+    now: () => new Date(time),
+    program: new URL("file:///"),
+    untilStopped: () => Promise.resolve(),
   });
   return { out: () => out, at: (ms) => (time = ms), teller };
 }
@@ -20,13 +29,23 @@ describe("Progress", () => {
     at(2000);
     teller.progress(40, 100);
     teller.line("Done.");
-    expect(out().split("\r\u001B[K")).toEqual(["", "Making pictures ready: 10 of 100, 10 a second, 9 s".slice(0, 49), "Making pictures ready: 40 of 100, 20 a second, 3 s".slice(0, 49), "Done.\n"]);
+    expect(out().split("\r\u001B[K")).toEqual([
+      "",
+      "Making pictures ready: 10 of 100, 10 a second, 9 s".slice(0, 49),
+      "Making pictures ready: 40 of 100, 20 a second, 3 s".slice(0, 49),
+      "Done.\n",
+    ]);
   });
 
   it("has a bar before it where the terminal is wide enough, full only when all is done", () => {
     const { out, at, teller } = telling(true, 80);
     teller.progress(0, 100);
-    for (const [ms, done] of [[1000, 10], [2000, 50], [3000, 99], [4000, 100]] as const) {
+    for (const [ms, done] of [
+      [1000, 10],
+      [2000, 50],
+      [3000, 99],
+      [4000, 100],
+    ] as const) {
       at(ms);
       teller.progress(done, 100);
     }
@@ -36,7 +55,11 @@ describe("Progress", () => {
       "[###############-] Making pictures ready: 99 of 100, 33 a second, 1 s left",
       "[################] Making pictures ready: 100 of 100, 25 a second, 0 s left",
     ]);
-    expect(out().split("\r\u001B[K").every((line) => line.length <= 79)).toBe(true);
+    expect(
+      out()
+        .split("\r\u001B[K")
+        .every((line) => line.length <= 79),
+    ).toBe(true);
   });
 
   it("never goes beyond the line, however narrow", () => {
@@ -54,7 +77,12 @@ describe("Progress", () => {
       at(second * 1000);
       teller.progress(second, 60);
     }
-    expect(out().split("\n")).toEqual(["Making pictures ready: 10 of 60, 1.0 a second, 50 s left", "Making pictures ready: 20 of 60, 1.0 a second, 40 s left", "Making pictures ready: 30 of 60, 1.0 a second, 30 s left", ""]);
+    expect(out().split("\n")).toEqual([
+      "Making pictures ready: 10 of 60, 1.0 a second, 50 s left",
+      "Making pictures ready: 20 of 60, 1.0 a second, 40 s left",
+      "Making pictures ready: 30 of 60, 1.0 a second, 30 s left",
+      "",
+    ]);
   });
 
   it("says nothing of work that is over at once", () => {
@@ -75,7 +103,9 @@ describe("Problems", () => {
 
   it("are told one by one and counted", () => {
     expect(problemWords([problem], false)).toBe("a.md:2:3  Wrong.\n    mend      right it\n\n1 problem in the record.");
-    expect(problemWords([problem, { ...problem, line: 1 }], false)).toMatch(/^a\.md:1:3[^]*\n\na\.md:2:3[^]*\n\n2 problems in the record\.$/);
+    expect(problemWords([problem, { ...problem, line: 1 }], false)).toMatch(
+      /^a\.md:1:3[^]*\n\na\.md:2:3[^]*\n\n2 problems in the record\.$/,
+    );
   });
 
   it("have their first line bold where there are colours", () => {

@@ -2,7 +2,20 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
 import type { Entry, HoldPoint, Inspection } from "../../src/record/types.ts";
-import { assembly, batch, DAY, departure, entry, holdPoint, inspection, joint, measurement, openItem, record, test } from "./make.ts";
+import {
+  assembly,
+  batch,
+  DAY,
+  departure,
+  entry,
+  holdPoint,
+  inspection,
+  joint,
+  measurement,
+  openItem,
+  record,
+  test,
+} from "./make.ts";
 import { mm } from "./quantities.ts";
 
 const place = { file: "", line: 1, column: 1 };
@@ -10,12 +23,27 @@ const TESTS = entry("2025-03-20-tests", { tests: [test("B-1/1")] });
 const GLUED = entry(`${DAY}-glue`, { batches: [batch("B-1", { joints: ["W-1", "W-2", "R-1"] })] });
 const other = (change: Partial<Entry>): Entry => entry(`${DAY}-other`, change);
 const looked = (...results: Inspection["result"][]): Entry[] =>
-  results.map((result, i) => entry(`2025-05-0${i + 1}-look`, { inspections: [inspection("CLOSE", { result, entry: `2025-05-0${i + 1}-look`, day: `2025-05-0${i + 1}`, remarks: "gap at rib 4" })] }));
+  results.map((result, i) =>
+    entry(`2025-05-0${i + 1}-look`, {
+      inspections: [
+        inspection("CLOSE", {
+          result,
+          entry: `2025-05-0${i + 1}-look`,
+          day: `2025-05-0${i + 1}`,
+          remarks: "gap at rib 4",
+        }),
+      ],
+    }),
+  );
 
 function fileOf(entries: readonly Entry[], change: Partial<HoldPoint> = {}): HoldPointFile {
   const assemblies = [
     assembly("aircraft", { holdPoints: [holdPoint("FLY", { assembly: "aircraft", kind: "flight" })] }),
-    assembly("wing", { parent: "aircraft", joints: [joint("W-1"), joint("W-2")], holdPoints: [holdPoint("CLOSE", change)] }),
+    assembly("wing", {
+      parent: "aircraft",
+      joints: [joint("W-1"), joint("W-2")],
+      holdPoints: [holdPoint("CLOSE", change)],
+    }),
     assembly("rib", { parent: "wing", joints: [joint("R-1", "rib")] }),
     assembly("fin", { parent: "aircraft" }),
   ];
@@ -24,7 +52,10 @@ function fileOf(entries: readonly Entry[], change: Partial<HoldPoint> = {}): Hol
   return file;
 }
 
-const brief = ({ state, needs }: HoldPointFile) => [state, ...needs.map((need) => `${need.about.id}${need.blocks ? " blocks" : ""}`)];
+const brief = ({ state, needs }: HoldPointFile) => [
+  state,
+  ...needs.map((need) => `${need.about.id}${need.blocks ? " blocks" : ""}`),
+];
 
 describe("A hold point", () => {
   it("with every joint accepted and nothing open is ready", () => {
@@ -38,7 +69,10 @@ describe("A hold point", () => {
   it("is ahead while joints are not glued or their pieces not broken", () => {
     expect(brief(fileOf([]))).toEqual(["ahead", "W-1", "W-2", "R-1"]);
     expect(brief(fileOf([GLUED]))).toEqual(["ahead", "W-1", "W-2", "R-1"]);
-    expect(fileOf([GLUED]).needs[0]).toMatchObject({ sentence: "Joint W-1 is pending. Batch B-1, glued on 2025-03-10, is pending.", needs: "break the test pieces of its batches" });
+    expect(fileOf([GLUED]).needs[0]).toMatchObject({
+      sentence: "Joint W-1 is pending. Batch B-1, glued on 2025-03-10, is pending.",
+      needs: "break the test pieces of its batches",
+    });
   });
 
   it("asks only for the joints that it names", () => {
@@ -48,12 +82,19 @@ describe("A hold point", () => {
   it("is blocked by a joint that is unproven, quarantined or opened", () => {
     const unproven = entry(`${DAY}-glue`, { batches: [batch("B-1", { joints: ["W-1"], pieces: [] })] });
     expect(brief(fileOf([unproven], { joints: ["W-1"] }))).toEqual(["blocked", "W-1 blocks"]);
-    const recall = entry("2025-04-01-recall", { recalls: [{ place, entry: "2025-04-01-recall", day: "2025-04-01", lot: "R-1", why: "mislabelled" }] });
+    const recall = entry("2025-04-01-recall", {
+      recalls: [{ place, entry: "2025-04-01-recall", day: "2025-04-01", lot: "R-1", why: "mislabelled" }],
+    });
     expect(brief(fileOf([GLUED, TESTS, recall], { joints: ["W-1"] }))).toEqual(["blocked", "W-1 blocks"]);
-    const rework = entry("2025-04-01-rework", { reworks: [{ place, entry: "2025-04-01-rework", day: "2025-04-01", joints: ["W-1"], why: "gap" }] });
+    const rework = entry("2025-04-01-rework", {
+      reworks: [{ place, entry: "2025-04-01-rework", day: "2025-04-01", joints: ["W-1"], why: "gap" }],
+    });
     const file = fileOf([GLUED, TESTS, rework], { joints: ["W-1", "W-2"] });
     expect(brief(file)).toEqual(["blocked", "W-1 blocks"]);
-    expect(file.needs[0]).toMatchObject({ sentence: "Joint W-1 is opened. It has not been glued again since it was opened.", needs: "glue it again" });
+    expect(file.needs[0]).toMatchObject({
+      sentence: "Joint W-1 is opened. It has not been glued again since it was opened.",
+      needs: "glue it again",
+    });
   });
 
   it("is blocked by open items before it, by its id or by its kind from its assembly or from within, until they are closed", () => {
@@ -68,7 +109,13 @@ describe("A hold point", () => {
     expect(brief(fileOf(raised({ before: "FLY" })))).toEqual(["ready"]);
     expect(brief(fileOf(raised({})))).toEqual(["ready"]);
     expect(brief(fileOf(raised({ before: "CLOSE", closedIn: "2025-03-20-tests" })))).toEqual(["ready"]);
-    expect(fileOf(raised({ before: "CLOSE" })).needs[0]).toMatchObject({ sentence: "O-1 is open since 2025-03-10: corner block.", restsOn: [{ kind: "open item", id: "O-1" }, { kind: "entry", id: "2025-03-10-other" }] });
+    expect(fileOf(raised({ before: "CLOSE" })).needs[0]).toMatchObject({
+      sentence: "O-1 is open since 2025-03-10: corner block.",
+      restsOn: [
+        { kind: "open item", id: "O-1" },
+        { kind: "entry", id: "2025-03-10-other" },
+      ],
+    });
   });
 
   it("is blocked by departures of its assembly and within that nobody has accepted", () => {
@@ -81,20 +128,31 @@ describe("A hold point", () => {
 
   it("is blocked by measurements out of tolerance, unless a departure answers for them, and then by that until it is accepted", () => {
     const out = { drawing: mm("61.0"), tolerance: { typed: "±0.5 mm", minus: -0.0005, plus: 0.0005 } };
-    const measured = (change: object, departures: Entry["departures"] = []): Entry[] => [GLUED, TESTS, other({ measurements: [measurement({ ...out, ...change })], departures })];
+    const measured = (change: object, departures: Entry["departures"] = []): Entry[] => [
+      GLUED,
+      TESTS,
+      other({ measurements: [measurement({ ...out, ...change })], departures }),
+    ];
     expect(brief(fileOf(measured({})))).toEqual(["blocked", "2025-03-10-other blocks"]);
     expect(fileOf(measured({})).needs[0]?.sentence).toBe("rib height measures 62.0 mm, outside 61.0 mm ±0.5 mm.");
     expect(brief(fileOf(measured({ assembly: "rib" })))).toEqual(["blocked", "2025-03-10-other blocks"]);
     expect(brief(fileOf(measured({ assembly: "fin" })))).toEqual(["ready"]);
     expect(brief(fileOf(measured({ found: mm("61.5") })))).toEqual(["ready"]);
-    expect(brief(fileOf(measured({ departure: "D-1" }, [departure("D-1", { assembly: "fin" })])))).toEqual(["blocked", "D-1 blocks"]);
+    expect(brief(fileOf(measured({ departure: "D-1" }, [departure("D-1", { assembly: "fin" })])))).toEqual([
+      "blocked",
+      "D-1 blocks",
+    ]);
     expect(brief(fileOf(measured({ departure: "D-1" }, [departure("D-1")])))).toEqual(["blocked", "D-1 blocks"]);
     expect(brief(fileOf(measured({ departure: "D-1" }, [departure("D-1", { acceptedBy: "ins" })])))).toEqual(["ready"]);
   });
 
   it("is passed once the last look at it was signed, and still lists what it would need", () => {
     expect(brief(fileOf([GLUED, TESTS, ...looked("signed")]))).toEqual(["passed"]);
-    expect(fileOf([GLUED, TESTS, ...looked("not signed", "signed")])).toMatchObject({ state: "passed", signed: { result: "signed", day: "2025-05-02" }, inspections: [{}, {}] });
+    expect(fileOf([GLUED, TESTS, ...looked("not signed", "signed")])).toMatchObject({
+      state: "passed",
+      signed: { result: "signed", day: "2025-05-02" },
+      inspections: [{}, {}],
+    });
     const open = other({ raised: [openItem("O-1", { before: "CLOSE" })] });
     expect(brief(fileOf([GLUED, TESTS, open, ...looked("signed")]))).toEqual(["passed", "O-1 blocks"]);
   });

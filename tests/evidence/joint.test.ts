@@ -6,13 +6,18 @@ import { assembly, batch, entry, holdPoint, joint, type Made, piece, record, tes
 import { g } from "./quantities.ts";
 
 const place = { file: "", line: 1, column: 1 };
-const recallOf = (id: string, lot: string): Entry => entry(id, { recalls: [{ place, entry: id, day: id.slice(0, 10), lot, why: "mislabelled" }] });
-const reworkOf = (id: string, joints: string[], more: Partial<Entry> = {}): Entry => entry(id, { reworks: [{ place, entry: id, day: id.slice(0, 10), joints, why: "glue taken out" }], ...more });
-const glue = (id: string, ...batches: Entry["batches"]): Entry => entry(id, { batches: batches.map((made) => ({ ...made, entry: id })) });
-const broken = (...pieces: string[]): Entry => entry("2025-12-01-tests", { tests: pieces.map((of) => test(of, {}, "2025-12-01")) });
+const recallOf = (id: string, lot: string): Entry =>
+  entry(id, { recalls: [{ place, entry: id, day: id.slice(0, 10), lot, why: "mislabelled" }] });
+const reworkOf = (id: string, joints: string[], more: Partial<Entry> = {}): Entry =>
+  entry(id, { reworks: [{ place, entry: id, day: id.slice(0, 10), joints, why: "glue taken out" }], ...more });
+const glue = (id: string, ...batches: Entry["batches"]): Entry =>
+  entry(id, { batches: batches.map((made) => ({ ...made, entry: id })) });
+const broken = (...pieces: string[]): Entry =>
+  entry("2025-12-01-tests", { tests: pieces.map((of) => test(of, {}, "2025-12-01")) });
 const one = (id: string, day: string, change = {}) => batch(id, { joints: ["W-1"], ...change }, day);
 
-const stateOf = (entries: readonly Entry[], made: Made = {}, id = "W-1") => reckon(record({ ...made, entries })).joints.get(id);
+const stateOf = (entries: readonly Entry[], made: Made = {}, id = "W-1") =>
+  reckon(record({ ...made, entries })).joints.get(id);
 
 describe("The state of a joint", () => {
   const FIRST = glue("2025-03-10-glue", one("B-1", "2025-03-10"));
@@ -20,19 +25,39 @@ describe("The state of a joint", () => {
   it("without a batch is not glued", () => {
     expect(stateOf([])).toMatchObject({ state: "not glued", batches: [], superseded: [], lots: [] });
     expect(stateOf([FIRST, broken("B-1/1")], {}, "W-2")?.state).toBe("not glued");
-    expect(stateOf([])?.findings.map(({ severity, sentence }) => [severity, sentence])).toEqual([["waits", "No batch has gone into it."]]);
+    expect(stateOf([])?.findings.map(({ severity, sentence }) => [severity, sentence])).toEqual([
+      ["waits", "No batch has gone into it."],
+    ]);
   });
 
   it("is that of its batch", () => {
-    expect(stateOf([FIRST, broken("B-1/1")])).toMatchObject({ state: "accepted", batches: ["B-1"], lots: ["R-1", "H-1", "S-1"] });
-    expect(stateOf([FIRST])).toMatchObject({ state: "pending", findings: [{ rule: "joint-glued", severity: "waits", sentence: "Batch B-1, glued on 2025-03-10, is pending." }] });
-    expect(stateOf([glue("2025-03-10-glue", one("B-1", "2025-03-10", { moisture: undefined, humidity: undefined })), broken("B-1/1")])?.state).toBe("unproven");
-    expect(stateOf([glue("2025-03-10-glue", one("B-1", "2025-03-10", { hardener: { lot: "H-1", mass: g("30.0") } })), broken("B-1/1")])?.state).toBe("quarantined");
+    expect(stateOf([FIRST, broken("B-1/1")])).toMatchObject({
+      state: "accepted",
+      batches: ["B-1"],
+      lots: ["R-1", "H-1", "S-1"],
+    });
+    expect(stateOf([FIRST])).toMatchObject({
+      state: "pending",
+      findings: [{ rule: "joint-glued", severity: "waits", sentence: "Batch B-1, glued on 2025-03-10, is pending." }],
+    });
+    expect(
+      stateOf([
+        glue("2025-03-10-glue", one("B-1", "2025-03-10", { moisture: undefined, humidity: undefined })),
+        broken("B-1/1"),
+      ])?.state,
+    ).toBe("unproven");
+    expect(
+      stateOf([
+        glue("2025-03-10-glue", one("B-1", "2025-03-10", { hardener: { lot: "H-1", mass: g("30.0") } })),
+        broken("B-1/1"),
+      ])?.state,
+    ).toBe("quarantined");
   });
 
   it("is that of the worst of the batches made for it in one entry", () => {
     const second = (change = {}) => one("B-2", "2025-03-10", change);
-    const of = (change: object, ...pieces: string[]) => stateOf([glue("2025-03-10-glue", one("B-1", "2025-03-10"), second(change)), broken(...pieces)])?.state;
+    const of = (change: object, ...pieces: string[]) =>
+      stateOf([glue("2025-03-10-glue", one("B-1", "2025-03-10"), second(change)), broken(...pieces)])?.state;
     expect(of({}, "B-1/1", "B-2/1")).toBe("accepted");
     expect(of({}, "B-1/1")).toBe("pending");
     expect(of({}, "B-2/1")).toBe("pending");
@@ -47,44 +72,77 @@ describe("The state of a joint", () => {
       expect(stateOf([FIRST, broken("B-1/1"), recallOf("2025-03-01-recall", lot)])?.state).toBe("quarantined");
     }
     const file = stateOf([FIRST, broken("B-1/1"), recallOf("2025-12-02-recall", "R-1")]);
-    expect(file?.findings.at(-1)).toMatchObject({ rule: "joint-quarantine", severity: "rejects", sentence: "It holds lot R-1 by B-1, and that lot was recalled on 2025-12-02: mislabelled." });
+    expect(file?.findings.at(-1)).toMatchObject({
+      rule: "joint-quarantine",
+      severity: "rejects",
+      sentence: "It holds lot R-1 by B-1, and that lot was recalled on 2025-12-02: mislabelled.",
+    });
     expect(file?.findings.at(-1)?.restsOn).toEqual([
-      { kind: "joint", id: "W-1" }, { kind: "lot", id: "R-1" }, { kind: "entry", id: "2025-12-02-recall" }, { kind: "batch", id: "B-1" }, { kind: "entry", id: "2025-03-10-glue" },
+      { kind: "joint", id: "W-1" },
+      { kind: "lot", id: "R-1" },
+      { kind: "entry", id: "2025-12-02-recall" },
+      { kind: "batch", id: "B-1" },
+      { kind: "entry", id: "2025-03-10-glue" },
     ]);
   });
 
   it("names every batch by which a recalled lot is in it", () => {
     const both = glue("2025-03-10-glue", one("B-1", "2025-03-10"), one("B-2", "2025-03-10"));
-    expect(stateOf([both, recallOf("2025-12-02-recall", "R-1")])?.findings.at(-1)?.sentence).toBe("It holds lot R-1 by B-1, B-2, and that lot was recalled on 2025-12-02: mislabelled.");
+    expect(stateOf([both, recallOf("2025-12-02-recall", "R-1")])?.findings.at(-1)?.sentence).toBe(
+      "It holds lot R-1 by B-1, B-2, and that lot was recalled on 2025-12-02: mislabelled.",
+    );
   });
 
   it("is not touched by the recall of another lot, or of the timber that only its test pieces were made from", () => {
     expect(stateOf([FIRST, broken("B-1/1"), recallOf("2025-12-02-recall", "R-2")])?.state).toBe("accepted");
     const pieces = [piece("B-1", 1, { lot: "S-1" })];
-    expect(stateOf([glue("2025-03-10-glue", one("B-1", "2025-03-10", { timber: [], pieces })), broken("B-1/1"), recallOf("2025-12-02-recall", "S-1")])?.state).toBe("accepted");
+    expect(
+      stateOf([
+        glue("2025-03-10-glue", one("B-1", "2025-03-10", { timber: [], pieces })),
+        broken("B-1/1"),
+        recallOf("2025-12-02-recall", "S-1"),
+      ])?.state,
+    ).toBe("accepted");
   });
 
   it("once reworked is opened, and counts only what is glued from then on", () => {
     const opened = stateOf([FIRST, broken("B-1/1"), reworkOf("2025-04-01-rework", ["W-1"])]);
     expect(opened).toMatchObject({ state: "opened", batches: [], superseded: ["B-1"], lots: [] });
     expect(opened?.findings.map(({ severity, sentence }) => [severity, sentence])).toEqual([
-      ["caution", "Opened for rework on 2025-04-01: glue taken out."], ["waits", "It has not been glued again since it was opened."],
+      ["caution", "Opened for rework on 2025-04-01: glue taken out."],
+      ["waits", "It has not been glued again since it was opened."],
     ]);
     const again = glue("2025-04-05-again", one("B-2", "2025-04-05"));
-    expect(stateOf([FIRST, again, broken("B-2/1"), reworkOf("2025-04-01-rework", ["W-1"])])).toMatchObject({ state: "accepted", batches: ["B-2"], superseded: ["B-1"] });
+    expect(stateOf([FIRST, again, broken("B-2/1"), reworkOf("2025-04-01-rework", ["W-1"])])).toMatchObject({
+      state: "accepted",
+      batches: ["B-2"],
+      superseded: ["B-1"],
+    });
     expect(stateOf([FIRST, again, broken("B-1/1"), reworkOf("2025-04-01-rework", ["W-1"])])?.state).toBe("pending");
     expect(stateOf([FIRST, broken("B-1/1"), reworkOf("2025-04-01-rework", ["W-2"])])?.state).toBe("accepted");
   });
 
   it("reworked and glued in one entry holds the batch of that entry", () => {
-    const entries = [FIRST, broken("B-1/1", "B-2/1"), reworkOf("2025-04-01-rework", ["W-1"], { batches: [one("B-2", "2025-04-01", { entry: "2025-04-01-rework" })] })];
+    const entries = [
+      FIRST,
+      broken("B-1/1", "B-2/1"),
+      reworkOf("2025-04-01-rework", ["W-1"], { batches: [one("B-2", "2025-04-01", { entry: "2025-04-01-rework" })] }),
+    ];
     expect(stateOf(entries)).toMatchObject({ state: "accepted", batches: ["B-2"], superseded: ["B-1"] });
   });
 
   it("reworked twice holds only what came after the last", () => {
-    const entries = [FIRST, reworkOf("2025-04-01-rework", ["W-1"]), glue("2025-04-02-again", one("B-2", "2025-04-02")), reworkOf("2025-04-03-rework", ["W-1"])];
+    const entries = [
+      FIRST,
+      reworkOf("2025-04-01-rework", ["W-1"]),
+      glue("2025-04-02-again", one("B-2", "2025-04-02")),
+      reworkOf("2025-04-03-rework", ["W-1"]),
+    ];
     expect(stateOf(entries)).toMatchObject({ state: "opened", superseded: ["B-1", "B-2"] });
-    expect(stateOf([...entries, glue("2025-04-03-third", one("B-3", "2025-04-03"))])).toMatchObject({ state: "pending", batches: ["B-3"] });
+    expect(stateOf([...entries, glue("2025-04-03-third", one("B-3", "2025-04-03"))])).toMatchObject({
+      state: "pending",
+      batches: ["B-3"],
+    });
   });
 
   it("with nothing ever glued is not glued, reworked or not", () => {
@@ -96,8 +154,13 @@ describe("The state of a joint", () => {
     const again = one("B-2", "2025-04-05", { resin: { lot: "R-2", mass: g("40.0") } });
     expect(stateOf(story)?.state).toBe("quarantined");
     expect(stateOf([...story, reworkOf("2025-04-04-rework", ["W-1"])])?.state).toBe("opened");
-    expect(stateOf([...story, reworkOf("2025-04-04-rework", ["W-1"]), glue("2025-04-05-again", again)])?.state).toBe("accepted");
-    expect(stateOf([...story, reworkOf("2025-04-04-rework", ["W-1"]), glue("2025-04-05-again", one("B-2", "2025-04-05"))])?.state).toBe("quarantined");
+    expect(stateOf([...story, reworkOf("2025-04-04-rework", ["W-1"]), glue("2025-04-05-again", again)])?.state).toBe(
+      "accepted",
+    );
+    expect(
+      stateOf([...story, reworkOf("2025-04-04-rework", ["W-1"]), glue("2025-04-05-again", one("B-2", "2025-04-05"))])
+        ?.state,
+    ).toBe("quarantined");
   });
 });
 
@@ -105,12 +168,19 @@ describe("The trace of a lot", () => {
   const made: Made = {
     assemblies: [
       assembly("aircraft", { holdPoints: [holdPoint("FLY", { assembly: "aircraft", kind: "flight" })] }),
-      assembly("wing", { parent: "aircraft", joints: [joint("W-1"), joint("W-2")], holdPoints: [holdPoint("CLOSE", { joints: ["W-2"] })] }),
+      assembly("wing", {
+        parent: "aircraft",
+        joints: [joint("W-1"), joint("W-2")],
+        holdPoints: [holdPoint("CLOSE", { joints: ["W-2"] })],
+      }),
       assembly("fin", { parent: "aircraft", joints: [joint("F-1", "fin")] }),
     ],
   };
   const entries = [
-    glue("2025-03-10-glue", batch("B-1", { joints: ["W-1", "F-1"], pieces: [piece("B-1", 1, { lot: "S-1" })] }, "2025-03-10")),
+    glue(
+      "2025-03-10-glue",
+      batch("B-1", { joints: ["W-1", "F-1"], pieces: [piece("B-1", 1, { lot: "S-1" })] }, "2025-03-10"),
+    ),
     glue("2025-03-11-glue", batch("B-2", { joints: ["W-2"], timber: [] }, "2025-03-11")),
     reworkOf("2025-04-01-rework", ["W-1"]),
     recallOf("2025-04-02-recall", "R-1"),
@@ -120,10 +190,31 @@ describe("The trace of a lot", () => {
   it("finds its batches, pieces, joints now and formerly, assemblies and hold points", () => {
     const evidence = traced();
     expect(evidence.lots.get("R-1")).toMatchObject({
-      batches: ["B-1", "B-2"], pieces: [], joints: ["F-1", "W-2"], formerJoints: ["W-1"], assemblies: ["fin", "wing"], holdPoints: ["FLY", "CLOSE"], recalls: [{ lot: "R-1" }],
+      batches: ["B-1", "B-2"],
+      pieces: [],
+      joints: ["F-1", "W-2"],
+      formerJoints: ["W-1"],
+      assemblies: ["fin", "wing"],
+      holdPoints: ["FLY", "CLOSE"],
+      recalls: [{ lot: "R-1" }],
     });
-    expect(evidence.lots.get("S-1")).toMatchObject({ batches: ["B-1"], pieces: ["B-1/1"], joints: ["F-1"], formerJoints: ["W-1"], assemblies: ["fin"], holdPoints: ["FLY"], recalls: [] });
-    expect(evidence.lots.get("R-2")).toMatchObject({ batches: [], pieces: [], joints: [], formerJoints: [], assemblies: [], holdPoints: [] });
+    expect(evidence.lots.get("S-1")).toMatchObject({
+      batches: ["B-1"],
+      pieces: ["B-1/1"],
+      joints: ["F-1"],
+      formerJoints: ["W-1"],
+      assemblies: ["fin"],
+      holdPoints: ["FLY"],
+      recalls: [],
+    });
+    expect(evidence.lots.get("R-2")).toMatchObject({
+      batches: [],
+      pieces: [],
+      joints: [],
+      formerJoints: [],
+      assemblies: [],
+      holdPoints: [],
+    });
   });
 
   it("puts findings in the order of ids, pieces with their batch, then joints", () => {
@@ -134,8 +225,11 @@ describe("The trace of a lot", () => {
   });
 
   it("refuses a record that was not checked", () => {
-    const broken = (change: object): Record => record({ entries: [glue("2025-03-10-glue", batch("B-1", change, "2025-03-10"))] });
-    expect(() => reckon(broken({ adhesive: "nothing" }))).toThrow("the record was not checked: it names the adhesive nothing and holds none");
+    const broken = (change: object): Record =>
+      record({ entries: [glue("2025-03-10-glue", batch("B-1", change, "2025-03-10"))] });
+    expect(() => reckon(broken({ adhesive: "nothing" }))).toThrow(
+      "the record was not checked: it names the adhesive nothing and holds none",
+    );
     expect(() => reckon(broken({ resin: { lot: "R-9" } }))).toThrow("it names the lot R-9");
   });
 });

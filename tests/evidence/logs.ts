@@ -6,11 +6,21 @@ export type Hourly = (hour: number) => { readonly temperature: number; readonly 
 
 /** Hours counted from the start of `day`; undefined leaves the reading out. */
 export function log(id: string, day: string, hours: number, at: Hourly, change: Partial<ClimateLog> = {}): ClimateLog {
-  const readings = Array.from({ length: hours + 1 }, (_, hour) => ({ hour, reading: at(hour) })).flatMap(({ hour, reading }) => (reading ? [{ hour, ...reading }] : []));
+  const readings = Array.from({ length: hours + 1 }, (_, hour) => ({ hour, reading: at(hour) })).flatMap(
+    ({ hour, reading }) => (reading ? [{ hour, ...reading }] : []),
+  );
   return {
-    id, place: { file: `climate/${id}.csv`, line: 1, column: 1 }, file: `climate/${id}.csv`, audience: "public", title: id, gap: 7200, gapIsDefault: true, body: [],
+    id,
+    place: { file: `climate/${id}.csv`, line: 1, column: 1 },
+    file: `climate/${id}.csv`,
+    audience: "public",
+    title: id,
+    gap: 7200,
+    gapIsDefault: true,
+    body: [],
     times: Float64Array.from(readings, ({ hour }) => epochOf(day) + hour * 3600),
     temperatures: Float64Array.from(readings, ({ temperature }) => temperature),
-    humidities: Float64Array.from(readings, ({ humidity }) => humidity ?? 0.5), ...change,
+    humidities: Float64Array.from(readings, ({ humidity }) => humidity ?? 0.5),
+    ...change,
   };
 }

@@ -14,7 +14,13 @@ const of = (change: Partial<Measurement>): MeasurementFile => measurementFile(bo
 describe("A measurement", () => {
   it("is within its tolerance up to both limits and out beyond them", () => {
     const held = (found: string): MeasurementFile => of({ drawing: mm("62.0"), tolerance: about, found: mm(found) });
-    expect(["61.7", "61.8", "62.0", "62.5", "62.6"].map((found) => held(found).verdict)).toEqual(["out", "within", "within", "within", "out"]);
+    expect(["61.7", "61.8", "62.0", "62.5", "62.6"].map((found) => held(found).verdict)).toEqual([
+      "out",
+      "within",
+      "within",
+      "within",
+      "out",
+    ]);
     expect(held("62.3").off).toBeCloseTo(0.0003, 12);
     expect(held("61.7").off).toBeCloseTo(-0.0003, 12);
   });
@@ -26,13 +32,25 @@ describe("A measurement", () => {
 
   it("is held against the limits of the drawing, one-sided or two-sided, and is then not off by anything", () => {
     const verdict = (least: number | undefined, most: number | undefined, found: string): string => {
-      const file = of({ limits: { typed: "limits", ...(least !== undefined && { least }), ...(most !== undefined && { most }) }, found: mm(found) });
+      const file = of({
+        limits: { typed: "limits", ...(least !== undefined && { least }), ...(most !== undefined && { most }) },
+        found: mm(found),
+      });
       expect(file).not.toHaveProperty("off");
       return file.verdict;
     };
-    expect(["11.9", "12.0", "99"].map((found) => verdict(0.012, undefined, found))).toEqual(["out", "within", "within"]);
+    expect(["11.9", "12.0", "99"].map((found) => verdict(0.012, undefined, found))).toEqual([
+      "out",
+      "within",
+      "within",
+    ]);
     expect(["0", "3.0", "3.1"].map((found) => verdict(undefined, 0.003, found))).toEqual(["within", "within", "out"]);
-    expect(["7.9", "8.0", "10.0", "10.1"].map((found) => verdict(0.008, 0.01, found))).toEqual(["out", "within", "within", "out"]);
+    expect(["7.9", "8.0", "10.0", "10.1"].map((found) => verdict(0.008, 0.01, found))).toEqual([
+      "out",
+      "within",
+      "within",
+      "out",
+    ]);
   });
 
   it("may be typed in fractions of an inch against a limit in millimetres", () => {
@@ -47,7 +65,12 @@ describe("A measurement", () => {
   });
 });
 
-const OUT = { what: "rib 3", drawing: mm("62.0"), tolerance: { typed: "±0.5 mm", minus: -0.0005, plus: 0.0005 }, found: mm("63.0") };
+const OUT = {
+  what: "rib 3",
+  drawing: mm("62.0"),
+  tolerance: { typed: "±0.5 mm", minus: -0.0005, plus: 0.0005 },
+  found: mm("63.0"),
+};
 const IN = { ...OUT, found: mm("62.1") };
 
 /** Measurements, each in an entry of its own, a day apart. */
@@ -57,7 +80,15 @@ function measured(...changes: Partial<Measurement>[]) {
     return entry(id, { measurements: [measurement({ ...change, entry: id })] });
   });
   const wing = assembly("wing", { holdPoints: [holdPoint("H")] });
-  return reckon(record({ assemblies: [wing, assembly("rib", { parent: "wing" }), assembly("fin")], entries: [...entries, entry("2025-03-01-d", { departures: [departure("D-1", { entry: "2025-03-01-d", acceptedBy: "ins" })] })] }));
+  return reckon(
+    record({
+      assemblies: [wing, assembly("rib", { parent: "wing" }), assembly("fin")],
+      entries: [
+        ...entries,
+        entry("2025-03-01-d", { departures: [departure("D-1", { entry: "2025-03-01-d", acceptedBy: "ins" })] }),
+      ],
+    }),
+  );
 }
 
 const standing = (...changes: Partial<Measurement>[]): unknown[] => {
@@ -70,11 +101,19 @@ describe("A measurement that was out", () => {
     expect(standing(OUT)).toEqual(["blocked", "rib 3 measures 63.0 mm, outside 62.0 mm ±0.5 mm."]);
     expect(standing(OUT, IN)).toEqual(["ready"]);
     expect(standing(OUT, { ...OUT, found: mm("64.0") }, IN)).toEqual(["ready"]);
-    expect(measured(OUT, IN).assemblies.get("wing")?.measurements.map(({ verdict, again }) => [verdict, again?.found.typed])).toEqual([["out", "62.1 mm"], ["within", undefined]]);
+    expect(
+      measured(OUT, IN)
+        .assemblies.get("wing")
+        ?.measurements.map(({ verdict, again }) => [verdict, again?.found.typed]),
+    ).toEqual([
+      ["out", "62.1 mm"],
+      ["within", undefined],
+    ]);
   });
 
   it("is not answered for by one before it, of other words, on another assembly, against other limits, or out as well", () => {
-    const blocked = (change: Partial<Measurement>): void => expect(standing(OUT, { ...IN, ...change })).toContain("rib 3 measures 63.0 mm, outside 62.0 mm ±0.5 mm.");
+    const blocked = (change: Partial<Measurement>): void =>
+      expect(standing(OUT, { ...IN, ...change })).toContain("rib 3 measures 63.0 mm, outside 62.0 mm ±0.5 mm.");
     expect(standing(IN, OUT)[0]).toBe("blocked");
     blocked({ what: "rib 4" });
     blocked({ assembly: "rib" });
@@ -89,19 +128,37 @@ describe("A measurement that was out", () => {
   it("is not answered for within the entry that it stands in, nor by a later one without the limit that it broke", () => {
     const id = "2025-04-01-m";
     const wing = assembly("wing", { holdPoints: [holdPoint("H")] });
-    const sameDay = reckon(record({ assemblies: [wing], entries: [entry(id, { measurements: [OUT, IN].map((change) => measurement({ ...change, entry: id })) })] }));
+    const sameDay = reckon(
+      record({
+        assemblies: [wing],
+        entries: [entry(id, { measurements: [OUT, IN].map((change) => measurement({ ...change, entry: id })) })],
+      }),
+    );
     expect(sameDay.holdPoints.get("H")?.state).toBe("blocked");
     const thick = { what: "gap", limits: { typed: "at most 3 mm", most: 0.003 }, found: mm("4.0") };
-    expect(standing(thick, { what: "gap", found: mm("2.0") })).toEqual(["blocked", "gap measures 4.0 mm, outside at most 3 mm."]);
+    expect(standing(thick, { what: "gap", found: mm("2.0") })).toEqual([
+      "blocked",
+      "gap measures 4.0 mm, outside at most 3 mm.",
+    ]);
     expect(standing(thick, { ...thick, found: mm("2.0") })).toEqual(["ready"]);
   });
 
   it("alone is answered for: one that was within has nothing to be answered", () => {
-    expect(measured(IN, IN).assemblies.get("wing")?.measurements.map((file) => "again" in file)).toEqual([false, false]);
+    expect(
+      measured(IN, IN)
+        .assemblies.get("wing")
+        ?.measurements.map((file) => "again" in file),
+    ).toEqual([false, false]);
   });
 });
 
-const SIDE = (side: Side, found: string, change: Partial<Measurement> = {}): Partial<Measurement> => ({ what: `rib 3, ${side}`, pair: "rib-3", side, found: mm(found), ...change });
+const SIDE = (side: Side, found: string, change: Partial<Measurement> = {}): Partial<Measurement> => ({
+  what: `rib 3, ${side}`,
+  pair: "rib-3",
+  side,
+  found: mm(found),
+  ...change,
+});
 const half = { pairTolerance: mm("0.5") };
 const pair = (...changes: Partial<Measurement>[]): PairFile => {
   const file = measured(...changes).pairs.get("rib-3");
@@ -111,13 +168,29 @@ const pair = (...changes: Partial<Measurement>[]): PairFile => {
 
 describe("A pair of sides", () => {
   it("is within its tolerance up to it, to either side, and out beyond", () => {
-    const verdict = (left: string, right: string): string => pair(SIDE("left", left, half), SIDE("right", right)).verdict;
-    expect([["62.0", "62.0"], ["62.5", "62.0"], ["62.0", "62.5"], ["62.6", "62.0"], ["62.0", "62.6"]].map(([left = "", right = ""]) => verdict(left, right))).toEqual(["within", "within", "within", "out", "out"]);
+    const verdict = (left: string, right: string): string =>
+      pair(SIDE("left", left, half), SIDE("right", right)).verdict;
+    expect(
+      [
+        ["62.0", "62.0"],
+        ["62.5", "62.0"],
+        ["62.0", "62.5"],
+        ["62.6", "62.0"],
+        ["62.0", "62.6"],
+      ].map(([left = "", right = ""]) => verdict(left, right)),
+    ).toEqual(["within", "within", "within", "out", "out"]);
   });
 
   it("differs by left minus right, front minus back, upper minus lower, whichever was measured first", () => {
-    for (const [first, second] of [["left", "right"], ["front", "back"], ["upper", "lower"]] as const) {
-      for (const order of [[SIDE(first, "62.3"), SIDE(second, "62.0")], [SIDE(second, "62.0"), SIDE(first, "62.3")]]) {
+    for (const [first, second] of [
+      ["left", "right"],
+      ["front", "back"],
+      ["upper", "lower"],
+    ] as const) {
+      for (const order of [
+        [SIDE(first, "62.3"), SIDE(second, "62.0")],
+        [SIDE(second, "62.0"), SIDE(first, "62.3")],
+      ]) {
         const file = pair(...order);
         expect(file.difference).toBeCloseTo(0.0003, 12);
         expect(file.now.map(({ side }) => side)).toEqual([first, second]);
@@ -126,8 +199,14 @@ describe("A pair of sides", () => {
   });
 
   it("takes its tolerance from whichever side states it, and has no verdict without", () => {
-    expect(pair(SIDE("left", "62.0"), SIDE("right", "63.0", half))).toMatchObject({ verdict: "out", tolerance: { typed: "0.5 mm", entry: "2025-04-02-m" } });
-    expect(pair(SIDE("left", "62.0", half), SIDE("right", "63.0"), SIDE("left", "62.9"))).toMatchObject({ verdict: "within", tolerance: { entry: "2025-04-01-m" } });
+    expect(pair(SIDE("left", "62.0"), SIDE("right", "63.0", half))).toMatchObject({
+      verdict: "out",
+      tolerance: { typed: "0.5 mm", entry: "2025-04-02-m" },
+    });
+    expect(pair(SIDE("left", "62.0", half), SIDE("right", "63.0"), SIDE("left", "62.9"))).toMatchObject({
+      verdict: "within",
+      tolerance: { entry: "2025-04-01-m" },
+    });
     expect(pair(SIDE("left", "62.0"), SIDE("right", "63.0")).verdict).toBe("no tolerance");
   });
 
@@ -140,30 +219,64 @@ describe("A pair of sides", () => {
 
   it("counts the last measurement of each side", () => {
     const file = pair(SIDE("left", "63.0", half), SIDE("right", "62.0"), SIDE("left", "62.2"));
-    expect([file.verdict, file.now.map(({ found }) => found.typed), file.before.map(({ found }) => found.typed)]).toEqual(["within", ["62.2 mm", "62.0 mm"], ["63.0 mm"]]);
+    expect([
+      file.verdict,
+      file.now.map(({ found }) => found.typed),
+      file.before.map(({ found }) => found.typed),
+    ]).toEqual(["within", ["62.2 mm", "62.0 mm"], ["63.0 mm"]]);
     expect(pair(SIDE("left", "62.2", half), SIDE("right", "62.0"), SIDE("left", "63.0")).verdict).toBe("out");
   });
 
   it("blocks a hold point while it is out and neither side names a departure", () => {
-    const sentence = "The sides of rib-3 differ by more than they may: left 63.0 mm, right 62.0 mm, where 0.5 mm is allowed.";
+    const sentence =
+      "The sides of rib-3 differ by more than they may: left 63.0 mm, right 62.0 mm, where 0.5 mm is allowed.";
     expect(standing(SIDE("left", "63.0", half), SIDE("right", "62.0"))).toEqual(["blocked", sentence]);
-    expect(standing(SIDE("left", "63.0", half), SIDE("right", "62.0", { assembly: "fin" }))).toEqual(["blocked", sentence]);
-    expect(standing(SIDE("left", "63.0", { ...half, assembly: "fin" }), SIDE("right", "62.0", { assembly: "fin" }))).toEqual(["ready"]);
+    expect(standing(SIDE("left", "63.0", half), SIDE("right", "62.0", { assembly: "fin" }))).toEqual([
+      "blocked",
+      sentence,
+    ]);
+    expect(
+      standing(SIDE("left", "63.0", { ...half, assembly: "fin" }), SIDE("right", "62.0", { assembly: "fin" })),
+    ).toEqual(["ready"]);
     expect(standing(SIDE("left", "63.0", half), SIDE("right", "62.0", { departure: "D-1" }))).toEqual(["ready"]);
     expect(standing(SIDE("left", "63.0", { ...half, departure: "D-1" }), SIDE("right", "62.0"))).toEqual(["ready"]);
-    expect(standing(SIDE("left", "63.0", { ...half, departure: "D-1" }), SIDE("right", "62.0"), SIDE("left", "63.1"))[0]).toBe("blocked");
+    expect(
+      standing(SIDE("left", "63.0", { ...half, departure: "D-1" }), SIDE("right", "62.0"), SIDE("left", "63.1"))[0],
+    ).toBe("blocked");
     expect(measured(SIDE("left", "63.0", half), SIDE("right", "62.0")).holdPoints.get("H")?.needs[0]).toMatchObject({
-      about: { kind: "entry", id: "2025-04-02-m" }, blocks: true, restsOn: [{ kind: "entry", id: "2025-04-01-m" }, { kind: "entry", id: "2025-04-02-m" }],
+      about: { kind: "entry", id: "2025-04-02-m" },
+      blocks: true,
+      restsOn: [
+        { kind: "entry", id: "2025-04-01-m" },
+        { kind: "entry", id: "2025-04-02-m" },
+      ],
     });
   });
 
   it("is within exactly where the difference of the last of each side is no more than its tolerance", () => {
     const found = fc.integer({ min: 610, max: 630 });
-    fc.assert(fc.property(fc.array(fc.tuple(fc.constantFrom("upper" as const, "lower" as const), found), { minLength: 2, maxLength: 8 }), fc.integer({ min: 0, max: 12 }), (all, within) => {
-      const file = pair(...all.map(([side, tenths]) => SIDE(side, (tenths / 10).toFixed(1), { pairTolerance: mm((within / 10).toFixed(1)) })));
-      const last = (side: Side): number | undefined => all.findLast(([one]) => one === side)?.[1];
-      const [upper, lower] = [last("upper"), last("lower")];
-      expect(file.verdict).toBe(upper === undefined || lower === undefined ? "one side" : Math.abs(upper - lower) <= within ? "within" : "out");
-    }), { numRuns: 60 });
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.constantFrom("upper" as const, "lower" as const), found), { minLength: 2, maxLength: 8 }),
+        fc.integer({ min: 0, max: 12 }),
+        (all, within) => {
+          const file = pair(
+            ...all.map(([side, tenths]) =>
+              SIDE(side, (tenths / 10).toFixed(1), { pairTolerance: mm((within / 10).toFixed(1)) }),
+            ),
+          );
+          const last = (side: Side): number | undefined => all.findLast(([one]) => one === side)?.[1];
+          const [upper, lower] = [last("upper"), last("lower")];
+          expect(file.verdict).toBe(
+            upper === undefined || lower === undefined
+              ? "one side"
+              : Math.abs(upper - lower) <= within
+                ? "within"
+                : "out",
+          );
+        },
+      ),
+      { numRuns: 60 },
+    );
   });
 });

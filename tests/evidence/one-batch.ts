@@ -5,12 +5,15 @@ import type { Adhesive, Batch } from "../../src/record/types.ts";
 import { adhesive, batch, glued, type Made, test } from "./make.ts";
 
 export function fileOf(change: Partial<Batch> = {}, sheet: Partial<Adhesive> = {}, made: Made = {}): BatchFile {
-  const file = reckon(glued([batch("B-1", change)], [test("B-1/1")], { adhesives: [adhesive(sheet)], ...made })).batches.get("B-1");
+  const file = reckon(
+    glued([batch("B-1", change)], [test("B-1/1")], { adhesives: [adhesive(sheet)], ...made }),
+  ).batches.get("B-1");
   if (!file) throw new Error("no batch");
   return file;
 }
 
-export const severities = (file: BatchFile, rule: string) => file.findings.filter((one) => one.rule === rule).map((one) => one.severity);
+export const severities = (file: BatchFile, rule: string) =>
+  file.findings.filter((one) => one.rule === rule).map((one) => one.severity);
 export const sentence = (file: BatchFile, rule: string) => file.findings.find((one) => one.rule === rule)?.sentence;
 
 /** Verdict and severities of one rule after one change. */

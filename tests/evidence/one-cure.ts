@@ -18,12 +18,19 @@ export interface Case {
 export function reckoned(c: Case): Evidence {
   const tests = c.test === "none" ? [] : [test("B-1/1", c.test, c.test?.day)];
   const leastCure = { time: d("3"), temperature: celsius("20") };
-  const made = glued([batch("B-1", c.batch)], tests, { procedures: [procedure({ leastCure, ...c.procedure })], adhesives: [adhesive(c.adhesive)] });
+  const made = glued([batch("B-1", c.batch)], tests, {
+    procedures: [procedure({ leastCure, ...c.procedure })],
+    adhesives: [adhesive(c.adhesive)],
+  });
   return reckon({ ...made, climate: c.climate });
 }
 
 export const pieceOf = (c: Case) => reckoned(c).pieces.get("B-1/1");
-export const found = (findings: readonly Finding[] | undefined, rule: string) => findings?.filter((one) => one.rule === rule).map(({ severity, sentence }) => `${severity}: ${sentence}`).join(" | ");
+export const found = (findings: readonly Finding[] | undefined, rule: string) =>
+  findings
+    ?.filter((one) => one.rule === rule)
+    .map(({ severity, sentence }) => `${severity}: ${sentence}`)
+    .join(" | ");
 export const ofPiece = (c: Case, rule: string) => found(pieceOf(c)?.findings, rule);
 export const ofBatch = (c: Case, rule: string) => found(reckoned(c).batches.get("B-1")?.findings, rule);
 export const broken = (day: string, time: string) => ({ day, at: moment(day, time) });

@@ -12,7 +12,9 @@ export interface Case {
 }
 
 export function fileOf(c: Case): PieceFile {
-  const made = glued([batch("B-1", { ...c.batch, pieces: [piece("B-1", 1, c.piece)] })], [test("B-1/1", c.test)], { procedures: [procedure(c.procedure)] });
+  const made = glued([batch("B-1", { ...c.batch, pieces: [piece("B-1", 1, c.piece)] })], [test("B-1/1", c.test)], {
+    procedures: [procedure(c.procedure)],
+  });
   const file = reckon(made).pieces.get("B-1/1");
   if (!file) throw new Error("no piece");
   return file;

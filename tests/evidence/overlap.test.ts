@@ -7,7 +7,10 @@ import { inches, mm, mpa, range } from "./quantities.ts";
 
 describe("The overlap of a piece", () => {
   it.each([
-    [mm("12.0"), "pass"], [mm("11.9"), "inconclusive"], [mm("18.0"), "pass"], [mm("18.1"), "inconclusive"],
+    [mm("12.0"), "pass"],
+    [mm("11.9"), "inconclusive"],
+    [mm("18.0"), "pass"],
+    [mm("18.1"), "inconclusive"],
   ])("of %o at 6.0 mm, against 2 to 3 thicknesses, is as the bound has it: %s", (overlap, expected) => {
     expect(verdict({ piece: { overlap } })).toBe(expected);
   });
@@ -23,20 +26,36 @@ describe("The overlap of a piece", () => {
     expect(verdict({ procedure: { overlap: undefined }, piece: { overlap: mm("18.0") } })).toBe("pass");
     expect(verdict({ procedure: { overlap: undefined }, piece: { overlap: mm("18.1") } })).toBe("inconclusive");
     expect(verdict({ procedure: { overlap: undefined }, piece: { overlap: mm("11.9") } })).toBe("inconclusive");
-    expect(finding({ procedure: { overlap: undefined } }, "overlap")?.limit?.from).toMatchObject({ known: "common practice" });
+    expect(finding({ procedure: { overlap: undefined } }, "overlap")?.limit?.from).toMatchObject({
+      known: "common practice",
+    });
     expect(finding({}, "overlap")?.limit?.from).toEqual({ text: "procedure: Three legs", known: "record" });
   });
 
   it.each([["thickness"], ["overlap"]] as const)("without %s cannot be held against the limits", (size) => {
     expect(verdict({ piece: { [size]: undefined } })).toBe("inconclusive");
-    expect(finding({ piece: { [size]: undefined } }, "overlap")?.sentence).toBe(`No ${size} is noted, so nothing shows that a weak glue line would have been seen.`);
+    expect(finding({ piece: { [size]: undefined } }, "overlap")?.sentence).toBe(
+      `No ${size} is noted, so nothing shows that a weak glue line would have been seen.`,
+    );
   });
 
   it("of a lap or block has limits only where the procedure gives them", () => {
     for (const form of ["single-lap", "block-shear"] as const) {
-      expect(verdict({ procedure: { form, overlap: undefined }, piece: { overlap: mm("40.0"), thickness: undefined } })).toBe("pass");
-      expect(verdict({ procedure: { form, overlap: range("at most 4 thicknesses", undefined, 4) }, piece: { overlap: mm("25.0") } })).toBe("inconclusive");
-      expect(verdict({ procedure: { form, overlap: range("at most 4 thicknesses", undefined, 4) }, piece: { overlap: mm("24.0") } })).toBe("pass");
+      expect(
+        verdict({ procedure: { form, overlap: undefined }, piece: { overlap: mm("40.0"), thickness: undefined } }),
+      ).toBe("pass");
+      expect(
+        verdict({
+          procedure: { form, overlap: range("at most 4 thicknesses", undefined, 4) },
+          piece: { overlap: mm("25.0") },
+        }),
+      ).toBe("inconclusive");
+      expect(
+        verdict({
+          procedure: { form, overlap: range("at most 4 thicknesses", undefined, 4) },
+          piece: { overlap: mm("24.0") },
+        }),
+      ).toBe("pass");
     }
   });
 
@@ -48,35 +67,56 @@ describe("The overlap of a piece", () => {
     );
     const wood = { crushing: mpa("40"), shear: mpa("10") };
     expect(fileOf({ piece: { overlap: mm("24.0") }, procedure: { wood } }).revealing).toBeCloseTo(0.5, 9);
-    expect(finding({ piece: { overlap: mm("24.0") }, procedure: { wood } }, "overlap")?.sentence).toContain("50 % of the wood's own shear strength (strengths of the wood: procedure: Three legs)");
+    expect(finding({ piece: { overlap: mm("24.0") }, procedure: { wood } }, "overlap")?.sentence).toContain(
+      "50 % of the wood's own shear strength (strengths of the wood: procedure: Three legs)",
+    );
   });
 
   it("hardly beyond a bound never reads as if it were on it", () => {
     const said = (overlap: string) => finding({ piece: { overlap: mm(overlap) } }, "overlap")?.sentence;
     expect(said("18.006")).toContain(" is 3.001 thicknesses, too long");
-    expect(said("11.994")).toBe("An overlap of 11.994 mm at a thickness of 6.0 mm is 1.999 thicknesses, shorter than the procedure allows.");
+    expect(said("11.994")).toBe(
+      "An overlap of 11.994 mm at a thickness of 6.0 mm is 1.999 thicknesses, shorter than the procedure allows.",
+    );
   });
 
   it("too long says no more where statics let no weaker line pass, or say nothing of the form", () => {
     const wood = { crushing: mpa("40"), shear: mpa("10") };
     const short = range("1 to 1.5 thicknesses", 1, 1.5);
     const said = (c: Case) => finding(c, "overlap")?.sentence;
-    expect(said({ procedure: { wood, overlap: short }, piece: { overlap: mm("12.0") } })).toBe("An overlap of 12.0 mm at a thickness of 6.0 mm is 2.00 thicknesses, too long to show a weak glue line.");
-    expect(said({ procedure: { overlap: short, form: "single-lap" }, piece: { overlap: mm("30.0") } })).toBe("An overlap of 30.0 mm at a thickness of 6.0 mm is 5.00 thicknesses, too long to show a weak glue line.");
+    expect(said({ procedure: { wood, overlap: short }, piece: { overlap: mm("12.0") } })).toBe(
+      "An overlap of 12.0 mm at a thickness of 6.0 mm is 2.00 thicknesses, too long to show a weak glue line.",
+    );
+    expect(said({ procedure: { overlap: short, form: "single-lap" }, piece: { overlap: mm("30.0") } })).toBe(
+      "An overlap of 30.0 mm at a thickness of 6.0 mm is 5.00 thicknesses, too long to show a weak glue line.",
+    );
   });
 
   it("is reckoned with the procedure's own wood, else with a wood that is named as from memory", () => {
-    expect(woodOf(procedure({ wood: { crushing: mpa("40"), shear: mpa("10") } }))).toEqual({ crushing: 40e6, shear: 10e6, from: { text: "procedure: Three legs", known: "record" } });
+    expect(woodOf(procedure({ wood: { crushing: mpa("40"), shear: mpa("10") } }))).toEqual({
+      crushing: 40e6,
+      shear: 10e6,
+      from: { text: "procedure: Three legs", known: "record" },
+    });
     expect(woodOf(procedure()).from).toEqual({ text: expect.stringContaining("Sitka spruce"), known: "memory" });
   });
 
   it("of a thickness of nothing is no overlap", () => {
-    expect(finding({ piece: { thickness: mm("0.0") } }, "overlap")?.sentence).toBe("No usable overlap is noted, so nothing shows that a weak glue line would have been seen.");
-    expect(finding({ piece: { thickness: undefined, overlap: undefined } }, "overlap")?.sentence).toContain("No overlap and no thickness is noted");
+    expect(finding({ piece: { thickness: mm("0.0") } }, "overlap")?.sentence).toBe(
+      "No usable overlap is noted, so nothing shows that a weak glue line would have been seen.",
+    );
+    expect(finding({ piece: { thickness: undefined, overlap: undefined } }, "overlap")?.sentence).toContain(
+      "No overlap and no thickness is noted",
+    );
   });
 
   it("is a caution before the piece is broken", () => {
-    const file = reckon(glued([batch("B-1", { pieces: [piece("B-1", 1, { overlap: mm("24.0") })] })], [])).pieces.get("B-1/1");
-    expect(file?.findings.map(({ rule, severity }) => [rule, severity])).toEqual([["piece-broken", "waits"], ["overlap", "caution"]]);
+    const file = reckon(glued([batch("B-1", { pieces: [piece("B-1", 1, { overlap: mm("24.0") })] })], [])).pieces.get(
+      "B-1/1",
+    );
+    expect(file?.findings.map(({ rule, severity }) => [rule, severity])).toEqual([
+      ["piece-broken", "waits"],
+      ["overlap", "caution"],
+    ]);
   });
 });

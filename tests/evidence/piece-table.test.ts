@@ -36,7 +36,11 @@ const MODES: { readonly [mode: string]: Partial<PieceTest> } = {
 };
 
 // 2 faces of 6 × 15 mm: 1,500 N is 8.3 MPa, 900 N is 5.0 MPa. At 19 mm 6.6 and 3.9, at 11 mm 11.4 and 6.8: there 700 N is below.
-const LOADS: { readonly [load: string]: Partial<PieceTest> } = { none: {}, above: { load: newton("1500") }, below: { load: newton("700") } };
+const LOADS: { readonly [load: string]: Partial<PieceTest> } = {
+  none: {},
+  above: { load: newton("1500") },
+  below: { load: newton("700") },
+};
 
 const P = "pass";
 const F = "fail";
@@ -47,22 +51,25 @@ type Cell = readonly [none: PieceVerdict, above: PieceVerdict, below: PieceVerdi
 
 //  shape         cure          wood 100 %  wood, no %  wood 50 %  mixed 80 %  mixed 50 %  mixed, no %  glue line  glue line 90 %
 const TABLE: readonly (readonly [shape: string, cure: string, ...cells: readonly Cell[]])[] = [
-  ["in limits", "full",     [P, P, I], [I, I, I], [F, F, F], [P, P, I], [F, F, F], [I, I, I], [F, F, F], [F, F, F]],
-  ["in limits", "short",    [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
+  ["in limits", "full", [P, P, I], [I, I, I], [F, F, F], [P, P, I], [F, F, F], [I, I, I], [F, F, F], [F, F, F]],
+  ["in limits", "short", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
   ["in limits", "same day", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
-  ["too long",  "full",     [I, I, I], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [F, F, F]],
-  ["too long",  "short",    [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
-  ["too long",  "same day", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
-  ["too short", "full",     [I, I, I], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [F, F, F]],
-  ["too short", "short",    [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
+  ["too long", "full", [I, I, I], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [F, F, F]],
+  ["too long", "short", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
+  ["too long", "same day", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
+  ["too short", "full", [I, I, I], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [F, F, F]],
+  ["too short", "short", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
   ["too short", "same day", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
-  ["no sizes",  "full",     [I, I, I], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [F, F, F]],
-  ["no sizes",  "short",    [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
-  ["no sizes",  "same day", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
+  ["no sizes", "full", [I, I, I], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [I, I, I], [F, F, F], [F, F, F]],
+  ["no sizes", "short", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
+  ["no sizes", "same day", [E, E, E], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [E, E, E], [F, F, F], [F, F, F]],
 ];
 
 function verdictOf(shape: Partial<Piece>, ...tests: readonly Partial<PieceTest>[]): PieceVerdict | undefined {
-  const made = glued([batch("B-1", { pieces: [piece("B-1", 1, shape)] })], [test("B-1/1", Object.assign({}, ...tests) as Partial<PieceTest>)]);
+  const made = glued(
+    [batch("B-1", { pieces: [piece("B-1", 1, shape)] })],
+    [test("B-1/1", Object.assign({}, ...tests) as Partial<PieceTest>)],
+  );
   return reckon(made).pieces.get("B-1/1")?.verdict;
 }
 
@@ -74,7 +81,11 @@ describe("The verdict of a test piece", () => {
 
   for (const [shape, cure, ...cells] of TABLE) {
     it(`of a shape ${shape} and a ${cure} cure is as stated, however it broke`, () => {
-      const found = Object.keys(MODES).map((mode) => Object.keys(LOADS).map((load) => verdictOf(SHAPES[shape] ?? {}, CURES[cure] ?? {}, MODES[mode] ?? {}, LOADS[load] ?? {})));
+      const found = Object.keys(MODES).map((mode) =>
+        Object.keys(LOADS).map((load) =>
+          verdictOf(SHAPES[shape] ?? {}, CURES[cure] ?? {}, MODES[mode] ?? {}, LOADS[load] ?? {}),
+        ),
+      );
       expect(found).toEqual(cells);
     });
   }

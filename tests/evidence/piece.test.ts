@@ -15,7 +15,9 @@ describe("The cure of a piece", () => {
 
   it("counts from the start of its day where a test has no time, from the end of its day where a batch has none", () => {
     expect(fileOf({ test: broken("2025-03-14") }).curedFor).toBe(3 * 86_400 + (9 * 60 + 40) * 60);
-    expect(fileOf({ batch: { closed: undefined }, test: broken("2025-03-14", "12:00") }).curedFor).toBe(3 * 86_400 + 12 * 3600 + 1);
+    expect(fileOf({ batch: { closed: undefined }, test: broken("2025-03-14", "12:00") }).curedFor).toBe(
+      3 * 86_400 + 12 * 3600 + 1,
+    );
     expect(verdict({ batch: { closed: undefined }, test: broken("2025-03-13", "23:00") })).toBe("too early");
     expect(verdict({ batch: { closed: undefined }, test: broken("2025-03-14") })).toBe("pass");
     expect(fileOf({ test: broken(DAY, "14:00") }).curedFor).toBe(0);
@@ -23,9 +25,15 @@ describe("The cure of a piece", () => {
 
   it("says which times it assumed", () => {
     const said = (c: Case) => finding(c, "full-cure")?.sentence;
-    expect(said({ test: broken("2025-03-12", "14:20") })).toBe("The record shows 2 d of cure, and 3 d are asked: broken too early, it proves nothing.");
-    expect(said({ test: broken("2025-03-14") })).toBe("The record shows 3 d 9 h of cure, counted to the start of the day on which it was broken since no time is noted.");
-    expect(said({ batch: { closed: undefined }, test: broken("2025-03-15", "12:00") })).toBe("The record shows 4 d 12 h of cure, counted from the end of the day on which it was glued since no time is noted.");
+    expect(said({ test: broken("2025-03-12", "14:20") })).toBe(
+      "The record shows 2 d of cure, and 3 d are asked: broken too early, it proves nothing.",
+    );
+    expect(said({ test: broken("2025-03-14") })).toBe(
+      "The record shows 3 d 9 h of cure, counted to the start of the day on which it was broken since no time is noted.",
+    );
+    expect(said({ batch: { closed: undefined }, test: broken("2025-03-15", "12:00") })).toBe(
+      "The record shows 4 d 12 h of cure, counted from the end of the day on which it was glued since no time is noted.",
+    );
     expect(said({ batch: { closed: undefined }, test: broken("2025-03-15") })).toContain("since no times are noted.");
   });
 
@@ -33,7 +41,9 @@ describe("The cure of a piece", () => {
     expect(verdict({ procedure: { leastCure: undefined }, test: broken("2025-03-13", "14:20") })).toBe("pass");
     expect(verdict({ procedure: { leastCure: undefined }, test: broken("2025-03-13", "14:19") })).toBe("too early");
     expect(finding({ procedure: { leastCure: undefined } }, "full-cure")?.limit?.from.known).toBe("common practice");
-    expect(finding({ procedure: { leastCure: { time: d("7"), temperature: celsius("20") } } }, "full-cure")?.limit).toEqual({ text: "at least 7 d of cure at 20 °C", from: { text: "procedure: Three legs", known: "record" } });
+    expect(
+      finding({ procedure: { leastCure: { time: d("7"), temperature: celsius("20") } } }, "full-cure")?.limit,
+    ).toEqual({ text: "at least 7 d of cure at 20 °C", from: { text: "procedure: Three legs", known: "record" } });
   });
 
   it("in a shop cooler than the least cure is for takes longer", () => {
@@ -41,23 +51,46 @@ describe("The cure of a piece", () => {
     const cool = (time: string) => ({ procedure: { leastCure }, test: broken("2025-03-16", time) });
     expect(verdict(cool("14:20"))).toBe("pass");
     expect(verdict(cool("14:19"))).toBe("too early");
-    expect(finding(cool("14:19"), "full-cure")?.sentence).toBe("The record shows 5 d 23 h of cure, worth 2 d 23 h at 30.0 °C by the 20 °C noted when it was glued, and 3 d are asked: broken too early, it proves nothing.");
-    expect(finding(cool("14:20"), "cure-warmth")).toMatchObject({ severity: "meets", sentence: "What its days of cure are worth at 30.0 °C is reckoned with the rate doubling for every 10 K, from the 20 °C noted when it was glued.", limit: { from: { known: "common practice" } } });
+    expect(finding(cool("14:19"), "full-cure")?.sentence).toBe(
+      "The record shows 5 d 23 h of cure, worth 2 d 23 h at 30.0 °C by the 20 °C noted when it was glued, and 3 d are asked: broken too early, it proves nothing.",
+    );
+    expect(finding(cool("14:20"), "cure-warmth")).toMatchObject({
+      severity: "meets",
+      sentence:
+        "What its days of cure are worth at 30.0 °C is reckoned with the rate doubling for every 10 K, from the 20 °C noted when it was glued.",
+      limit: { from: { known: "common practice" } },
+    });
   });
 
   it("in a shop warmer than the least cure is for takes no less", () => {
     const leastCure = { time: d("3"), temperature: celsius("10") };
     expect(verdict({ procedure: { leastCure }, test: broken("2025-03-13", "14:20") })).toBe("pass");
     expect(verdict({ procedure: { leastCure }, test: broken("2025-03-13", "14:19") })).toBe("too early");
-    expect(finding({ procedure: { leastCure }, test: broken("2025-03-13", "14:19") }, "full-cure")?.sentence).toContain("worth 5 d 23 h at 10.0 °C");
+    expect(finding({ procedure: { leastCure }, test: broken("2025-03-13", "14:19") }, "full-cure")?.sentence).toContain(
+      "worth 5 d 23 h at 10.0 °C",
+    );
   });
 
   it("of no known temperature counts by days, with a caution", () => {
-    const unknown = { procedure: { leastCure: { time: d("3"), temperature: celsius("30") } }, batch: { temperature: undefined } };
+    const unknown = {
+      procedure: { leastCure: { time: d("3"), temperature: celsius("30") } },
+      batch: { temperature: undefined },
+    };
     expect(verdict({ ...unknown, test: broken("2025-03-13", "14:20") })).toBe("pass");
-    expect(finding({ ...unknown, test: broken("2025-03-13", "14:20") }, "cure-warmth")).toMatchObject({ severity: "caution", sentence: "No temperature of the cure is known, so only the days count; the least cure is for 30.0 °C." });
-    expect(verdict({ ...unknown, procedure: { ...unknown.procedure, leastTemperature: celsius("20") }, test: broken("2025-03-13", "14:20") })).toBe("too early");
-    expect(finding({ ...unknown, test: broken("2025-03-13", "14:20") }, "full-cure")?.sentence).toBe("The record shows 3 d of cure.");
+    expect(finding({ ...unknown, test: broken("2025-03-13", "14:20") }, "cure-warmth")).toMatchObject({
+      severity: "caution",
+      sentence: "No temperature of the cure is known, so only the days count; the least cure is for 30.0 °C.",
+    });
+    expect(
+      verdict({
+        ...unknown,
+        procedure: { ...unknown.procedure, leastTemperature: celsius("20") },
+        test: broken("2025-03-13", "14:20"),
+      }),
+    ).toBe("too early");
+    expect(finding({ ...unknown, test: broken("2025-03-13", "14:20") }, "full-cure")?.sentence).toBe(
+      "The record shows 3 d of cure.",
+    );
     expect(finding({ test: broken("2025-03-13", "14:20") }, "cure-warmth")).toBeUndefined();
   });
 });
@@ -84,13 +117,25 @@ describe("Where a piece broke", () => {
   it("is told with what was noted and what is asked", () => {
     const said = (c: Case) => finding(c, "failure-mode")?.sentence;
     expect(said({})).toBe("It broke in the wood, 100 % wood failure.");
-    expect(said({ test: { failure: "mixed", woodFailure: pc("60") } })).toBe("It broke partly in the wood and partly in the glue line, 60 % wood failure, and the procedure asks at least 75 %.");
-    expect(said({ test: { failure: "glue line", woodFailure: undefined } })).toBe("It broke in the glue line, which fails in any shape and after any cure.");
-    expect(said({ test: { woodFailure: undefined } })).toBe("It broke in the wood, with no percentage noted, and the procedure asks at least 75 %.");
-    expect(said({ procedure: { woodFailure: undefined }, test: { failure: "mixed", woodFailure: undefined } })).toBe("It broke partly in the wood and partly in the glue line, with no percentage noted.");
+    expect(said({ test: { failure: "mixed", woodFailure: pc("60") } })).toBe(
+      "It broke partly in the wood and partly in the glue line, 60 % wood failure, and the procedure asks at least 75 %.",
+    );
+    expect(said({ test: { failure: "glue line", woodFailure: undefined } })).toBe(
+      "It broke in the glue line, which fails in any shape and after any cure.",
+    );
+    expect(said({ test: { woodFailure: undefined } })).toBe(
+      "It broke in the wood, with no percentage noted, and the procedure asks at least 75 %.",
+    );
+    expect(said({ procedure: { woodFailure: undefined }, test: { failure: "mixed", woodFailure: undefined } })).toBe(
+      "It broke partly in the wood and partly in the glue line, with no percentage noted.",
+    );
     const silent = ", and the procedure does not say how much wood failure is enough.";
-    expect(said({ procedure: { woodFailure: undefined }, test: { failure: "mixed", woodFailure: pc("90") } })).toBe(`It broke partly in the wood and partly in the glue line, 90 % wood failure${silent}`);
-    expect(said({ procedure: { woodFailure: undefined }, test: { woodFailure: pc("99") } })).toBe(`It broke in the wood, 99 % wood failure${silent}`);
+    expect(said({ procedure: { woodFailure: undefined }, test: { failure: "mixed", woodFailure: pc("90") } })).toBe(
+      `It broke partly in the wood and partly in the glue line, 90 % wood failure${silent}`,
+    );
+    expect(said({ procedure: { woodFailure: undefined }, test: { woodFailure: pc("99") } })).toBe(
+      `It broke in the wood, 99 % wood failure${silent}`,
+    );
     expect(finding({}, "failure-mode")?.limit?.text).toBe("at least 75 % wood failure");
   });
 });
@@ -100,7 +145,9 @@ describe("The load of a piece", () => {
     expect(verdict({ test: { load: newton("1080") } })).toBe("pass");
     expect(verdict({ test: { load: newton("1079") } })).toBe("inconclusive");
     expect(fileOf({ test: { load: newton("1080") } }).stress).toBeCloseTo(6e6, 3);
-    expect(finding({ test: { load: newton("1079") } }, "piece-load")?.sentence).toBe("1079 N put 5.99 MPa on the glue faces, less than 6 MPa: the wood gave way early and the glue line was not tried.");
+    expect(finding({ test: { load: newton("1079") } }, "piece-load")?.sentence).toBe(
+      "1079 N put 5.99 MPa on the glue faces, less than 6 MPa: the wood gave way early and the glue line was not tried.",
+    );
   });
 
   it("of a lap or block is carried by one face", () => {
@@ -113,11 +160,20 @@ describe("The load of a piece", () => {
 
   it("without the sizes it takes is inconclusive where the procedure asks a stress", () => {
     expect(verdict({ piece: { width: undefined }, test: { load: newton("2000") } })).toBe("inconclusive");
-    expect(finding({ piece: { width: undefined }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe("2000 N was read, but without width it gives no stress.");
-    expect(finding({ piece: { width: mm("0.0") }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe("2000 N was read, but without usable sizes it gives no stress.");
-    expect(finding({ piece: { width: undefined, overlap: undefined }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe("2000 N was read, but without width and overlap it gives no stress.");
+    expect(finding({ piece: { width: undefined }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe(
+      "2000 N was read, but without width it gives no stress.",
+    );
+    expect(finding({ piece: { width: mm("0.0") }, test: { load: newton("2000") } }, "piece-load")?.sentence).toBe(
+      "2000 N was read, but without usable sizes it gives no stress.",
+    );
+    expect(
+      finding({ piece: { width: undefined, overlap: undefined }, test: { load: newton("2000") } }, "piece-load")
+        ?.sentence,
+    ).toBe("2000 N was read, but without width and overlap it gives no stress.");
     const block = { form: "block-shear", overlap: undefined } as const;
-    expect(verdict({ procedure: block, piece: { overlap: undefined }, test: { load: newton("2000") } })).toBe("inconclusive");
+    expect(verdict({ procedure: block, piece: { overlap: undefined }, test: { load: newton("2000") } })).toBe(
+      "inconclusive",
+    );
     expect(verdict({ procedure: block, piece: { overlap: undefined } })).toBe("pass");
   });
 
@@ -125,13 +181,19 @@ describe("The load of a piece", () => {
     const silent = { procedure: { stress: undefined } };
     expect(verdict({ ...silent, test: { load: newton("1") } })).toBe("pass");
     expect(finding({ ...silent, test: { load: newton("1") } }, "piece-load")).toBeUndefined();
-    expect(finding({}, "piece-load")).toMatchObject({ severity: "caution", sentence: "No load is noted, so the 6 MPa of the procedure could not be checked." });
+    expect(finding({}, "piece-load")).toMatchObject({
+      severity: "caution",
+      sentence: "No load is noted, so the 6 MPa of the procedure could not be checked.",
+    });
   });
 });
 
 describe("A piece", () => {
   it("that is said to have been broken twice keeps its graver verdict", () => {
-    for (const order of [["wood", "glue line"], ["glue line", "wood"]] as const) {
+    for (const order of [
+      ["wood", "glue line"],
+      ["glue line", "wood"],
+    ] as const) {
       const tests = order.map((failure, i) => test("B-1/1", { failure }, `2025-03-2${i}`));
       expect(reckon(glued([batch("B-1")], tests)).pieces.get("B-1/1")?.verdict).toBe("fail");
     }
@@ -143,29 +205,56 @@ describe("A piece", () => {
   });
 
   it("from timber that nobody recalled carries none", () => {
-    expect(fileOf({ piece: { lot: "S-1" } }).findings.map(({ rule }) => rule)).toEqual(["failure-mode", "full-cure", "overlap", "piece-load"]);
+    expect(fileOf({ piece: { lot: "S-1" } }).findings.map(({ rule }) => rule)).toEqual([
+      "failure-mode",
+      "full-cure",
+      "overlap",
+      "piece-load",
+    ]);
   });
 
   it("from recalled timber carries a caution", () => {
-    const recalls = [{ place: { file: "", line: 1, column: 1 }, entry: "2025-04-01-recall", day: "2025-04-01", lot: "S-1", why: "brash" }];
-    const made = glued([batch("B-1", { pieces: [piece("B-1", 1, { lot: "S-1" })] })], [test("B-1/1")], { entries: [entry("2025-04-01-recall", { recalls })] });
+    const recalls = [
+      {
+        place: { file: "", line: 1, column: 1 },
+        entry: "2025-04-01-recall",
+        day: "2025-04-01",
+        lot: "S-1",
+        why: "brash",
+      },
+    ];
+    const made = glued([batch("B-1", { pieces: [piece("B-1", 1, { lot: "S-1" })] })], [test("B-1/1")], {
+      entries: [entry("2025-04-01-recall", { recalls })],
+    });
     const file = reckon(made).pieces.get("B-1/1");
     expect(file?.verdict).toBe("pass");
-    expect(file?.findings.at(-1)).toMatchObject({ rule: "piece-timber", severity: "caution", sentence: "It was made from lot S-1, recalled on 2025-04-01: brash." });
+    expect(file?.findings.at(-1)).toMatchObject({
+      rule: "piece-timber",
+      severity: "caution",
+      sentence: "It was made from lot S-1, recalled on 2025-04-01: brash.",
+    });
   });
 
   it("rests on its batch and the entry it was glued in alone while it is not broken", () => {
     const { findings = [], ...file } = reckon(glued([batch("B-1")], [])).pieces.get("B-1/1") ?? {};
     expect(file).toMatchObject({ verdict: "not broken", curedFor: undefined, stress: undefined });
     expect(findings.map(({ rule }) => rule)).toEqual(["piece-broken", "overlap"]);
-    for (const { restsOn } of findings) expect(restsOn).toEqual([{ kind: "piece", id: "B-1/1" }, { kind: "batch", id: "B-1" }, { kind: "entry", id: "2025-03-10-glue" }]);
+    for (const { restsOn } of findings)
+      expect(restsOn).toEqual([
+        { kind: "piece", id: "B-1/1" },
+        { kind: "batch", id: "B-1" },
+        { kind: "entry", id: "2025-03-10-glue" },
+      ]);
   });
 
   it("rests on its batch, the entry it was glued in and the entry it was broken in", () => {
     for (const one of fileOf({}).findings) {
       expect(one.about).toEqual({ kind: "piece", id: "B-1/1" });
       expect(one.restsOn).toEqual([
-        { kind: "piece", id: "B-1/1" }, { kind: "batch", id: "B-1" }, { kind: "entry", id: "2025-03-10-glue" }, { kind: "entry", id: "2025-03-20-tests" },
+        { kind: "piece", id: "B-1/1" },
+        { kind: "batch", id: "B-1" },
+        { kind: "entry", id: "2025-03-10-glue" },
+        { kind: "entry", id: "2025-03-20-tests" },
       ]);
     }
   });

@@ -1,10 +1,12 @@
 /** Quantities as the reader would hand them over, made from their typed figure. */
 import type { Moment, Quantity, Range } from "../../src/record/types.ts";
 
-const maker = (word: string, unit: string, scale: number, offset = 0) => (typed: string): Quantity => {
-  const decimals = typed.split(".")[1]?.length ?? 0;
-  return { typed: `${typed} ${word}`, value: (Number(typed) + offset) * scale, unit, step: 10 ** -decimals * scale };
-};
+const maker =
+  (word: string, unit: string, scale: number, offset = 0) =>
+  (typed: string): Quantity => {
+    const decimals = typed.split(".")[1]?.length ?? 0;
+    return { typed: `${typed} ${word}`, value: (Number(typed) + offset) * scale, unit, step: 10 ** -decimals * scale };
+  };
 
 export const g = maker("g", "kg", 0.001);
 export const ml = maker("ml", "m³", 1e-6);
@@ -19,7 +21,12 @@ export const d = maker("d", "s", 86_400);
 export const gcc = maker("g/cm³", "kg/m³", 1000);
 
 /** A fraction has no last digit. */
-export const inches = (over: number, under: number): Quantity => ({ typed: `${over}/${under} in`, value: (over / under) * 0.0254, unit: "m", step: 0 });
+export const inches = (over: number, under: number): Quantity => ({
+  typed: `${over}/${under} in`,
+  value: (over / under) * 0.0254,
+  unit: "m",
+  step: 0,
+});
 
 export const range = (typed: string, least?: number, most?: number): Range => ({ typed, least, most });
 

@@ -7,33 +7,56 @@ import { reckoned, found, ofBatch, steady } from "./one-cure.ts";
 import { d, moment } from "./quantities.ts";
 
 describe("The temperature of the shop while it cured", () => {
-  const cold = (at: number, temperature: number) => [log("shop", "2025-03-01", 24 * 30, (hour) => ({ temperature: hour === at ? temperature : 20 }))];
+  const cold = (at: number, temperature: number) => [
+    log("shop", "2025-03-01", 24 * 30, (hour) => ({ temperature: hour === at ? temperature : 20 })),
+  ];
   /** Hours from 1 March: mixed at 230 (10 March, 14:00), closed 20 min after, least cure until 302. */
   it("rejects for any reading below the sheet's range until the least cure has passed, and for none outside of it", () => {
-    expect(ofBatch({ climate: cold(260, 15) }, "cure-temperature")).toBe("meets: The shop's logger shows 15.0 °C to 20.0 °C over the 3 d of its least cure.");
-    expect(ofBatch({ climate: cold(260, 14.96) }, "cure-temperature")).toBe("rejects: The shop's logger shows 14.96 °C to 20.0 °C over the 3 d of its least cure, below the sheet's 15 °C to 30 °C.");
-    expect([229, 230, 231, 302, 303, 304].map((hour) => ofBatch({ climate: cold(hour, 10) }, "cure-temperature")?.split(":")[0])).toEqual(["meets", "rejects", "rejects", "rejects", "rejects", "meets"]);
+    expect(ofBatch({ climate: cold(260, 15) }, "cure-temperature")).toBe(
+      "meets: The shop's logger shows 15.0 °C to 20.0 °C over the 3 d of its least cure.",
+    );
+    expect(ofBatch({ climate: cold(260, 14.96) }, "cure-temperature")).toBe(
+      "rejects: The shop's logger shows 14.96 °C to 20.0 °C over the 3 d of its least cure, below the sheet's 15 °C to 30 °C.",
+    );
+    expect(
+      [229, 230, 231, 302, 303, 304].map(
+        (hour) => ofBatch({ climate: cold(hour, 10) }, "cure-temperature")?.split(":")[0],
+      ),
+    ).toEqual(["meets", "rejects", "rejects", "rejects", "rejects", "meets"]);
     expect(reckoned({ climate: cold(260, 14.9) }).batches.get("B-1")?.verdict).toBe("rejected");
   });
 
   it("lasts three days, as is usual, for a batch without pieces", () => {
-    const none = (at: number) => found(reckon({ ...glued([batch("B-1", { pieces: [] })], []), climate: cold(at, 10) }).batches.get("B-1")?.findings, "cure-temperature")?.split(":")[0];
+    const none = (at: number) =>
+      found(
+        reckon({ ...glued([batch("B-1", { pieces: [] })], []), climate: cold(at, 10) }).batches.get("B-1")?.findings,
+        "cure-temperature",
+      )?.split(":")[0];
     expect([303, 304].map(none)).toEqual(["rejects", "meets"]);
   });
 
   it("is told in the aircraft's units, and in °C never rounded onto the sheet's limit", () => {
     const imperial = reckon({ ...glued([batch("B-1")], [], { units: "imperial" }), climate: cold(260, 15) });
-    expect(found(imperial.batches.get("B-1")?.findings, "cure-temperature")).toBe("meets: The shop's logger shows 59 °F to 68 °F over the 3 d of its least cure.");
+    expect(found(imperial.batches.get("B-1")?.findings, "cure-temperature")).toBe(
+      "meets: The shop's logger shows 59 °F to 68 °F over the 3 d of its least cure.",
+    );
   });
 
   it("lasts as long as the longest least cure of its pieces", () => {
-    expect(ofBatch({ climate: cold(320, 10), procedure: { leastCure: { time: d("4") } } }, "cure-temperature")).toContain("rejects");
-    expect(ofBatch({ climate: cold(255, 10), procedure: { leastCure: { time: d("1") } } }, "cure-temperature")).toContain("rejects");
-    expect(ofBatch({ climate: cold(256, 10), procedure: { leastCure: { time: d("1") } } }, "cure-temperature")).toBe("meets: The shop's logger shows 20.0 °C to 20.0 °C over the 1 d of its least cure.");
+    expect(
+      ofBatch({ climate: cold(320, 10), procedure: { leastCure: { time: d("4") } } }, "cure-temperature"),
+    ).toContain("rejects");
+    expect(
+      ofBatch({ climate: cold(255, 10), procedure: { leastCure: { time: d("1") } } }, "cure-temperature"),
+    ).toContain("rejects");
+    expect(ofBatch({ climate: cold(256, 10), procedure: { leastCure: { time: d("1") } } }, "cure-temperature")).toBe(
+      "meets: The shop's logger shows 20.0 °C to 20.0 °C over the 1 d of its least cure.",
+    );
   });
 
   it("begins when it was closed where no time of mixing is noted, and at the end of the day where neither is", () => {
-    const at = (hour: number, change: object) => ofBatch({ climate: cold(hour, 10), batch: { mixed: undefined, ...change } }, "cure-temperature")?.split(":")[0];
+    const at = (hour: number, change: object) =>
+      ofBatch({ climate: cold(hour, 10), batch: { mixed: undefined, ...change } }, "cure-temperature")?.split(":")[0];
     const closed = { closed: moment("2025-03-10", "15:30") };
     expect([230, 231].map((hour) => at(hour, closed))).toEqual(["meets", "rejects"]);
     expect([238, 239].map((hour) => at(hour, { closed: undefined }))).toEqual(["meets", "rejects"]);
@@ -41,30 +64,46 @@ describe("The temperature of the shop while it cured", () => {
 
   it("is held against the sheet's range, which is named with it, and against none where the sheet gives none", () => {
     const limit = (climate: Parameters<typeof reckoned>[0]["climate"], sheet: object = {}) =>
-      reckoned({ climate, adhesive: sheet }).batches.get("B-1")?.findings.find(({ rule }) => rule === "cure-temperature")?.limit;
+      reckoned({ climate, adhesive: sheet })
+        .batches.get("B-1")
+        ?.findings.find(({ rule }) => rule === "cure-temperature")?.limit;
     const range = { text: "shop 15 °C to 30 °C", from: { text: "Resorcin data sheet, revision 4", known: "record" } };
-    expect([limit(cold(260, 14)), limit(steady(20)), limit(cold(260, 14).map((one) => ({ ...one, times: one.times.map((time) => time - 1e7) })))]).toEqual([range, range, range]);
+    expect([
+      limit(cold(260, 14)),
+      limit(steady(20)),
+      limit(cold(260, 14).map((one) => ({ ...one, times: one.times.map((time) => time - 1e7) }))),
+    ]).toEqual([range, range, range]);
     expect(limit(steady(5), { temperature: undefined })).toBeUndefined();
   });
 
   it("is a caution where it is not logged, or logged in part, or where the sheet gives no limit; and unasked where there is no logger", () => {
-    expect(ofBatch({ climate: [log("shop", "2025-02-01", 24, () => ({ temperature: 20 }))] }, "cure-temperature")).toBe("caution: The shop's logger has no readings of the 3 d of its least cure.");
+    expect(ofBatch({ climate: [log("shop", "2025-02-01", 24, () => ({ temperature: 20 }))] }, "cure-temperature")).toBe(
+      "caution: The shop's logger has no readings of the 3 d of its least cure.",
+    );
     const part = [log("shop", "2025-03-01", 254, () => ({ temperature: 20 }))];
-    expect(ofBatch({ climate: part }, "cure-temperature")).toBe("caution: The shop's logger shows 20.0 °C to 20.0 °C over 1 d of the 3 d of its least cure, and nothing of the rest.");
-    expect(ofBatch({ climate: steady(5), adhesive: { temperature: undefined } }, "cure-temperature")).toContain("caution: The shop's logger shows 5.0 °C to 5.0 °C");
+    expect(ofBatch({ climate: part }, "cure-temperature")).toBe(
+      "caution: The shop's logger shows 20.0 °C to 20.0 °C over 1 d of the 3 d of its least cure, and nothing of the rest.",
+    );
+    expect(ofBatch({ climate: steady(5), adhesive: { temperature: undefined } }, "cure-temperature")).toContain(
+      "caution: The shop's logger shows 5.0 °C to 5.0 °C",
+    );
     expect(ofBatch({ climate: [] }, "cure-temperature")).toBe("");
   });
 });
 
 describe("The moisture of the wood, with no meter reading", () => {
-  const damp = (humidity: number, from = "2025-02-20") => [log("shop", from, 24 * 20, (hour) => ({ temperature: 20, humidity: hour % 2 === 0 ? humidity : humidity + 0.1 }))];
+  const damp = (humidity: number, from = "2025-02-20") => [
+    log("shop", from, 24 * 20, (hour) => ({ temperature: 20, humidity: hour % 2 === 0 ? humidity : humidity + 0.1 })),
+  ];
   const noMeter = { moisture: undefined, humidity: { typed: "95 %", value: 0.95, unit: "1", step: 0.01 } };
 
   it("is the logger's mean over the two weeks before, and not that of the climate noted", () => {
     const mean = ((equilibriumMoisture(20, 0.5) ?? 0) + (equilibriumMoisture(20, 0.6) ?? 0)) / 2;
     const c = { climate: damp(0.5), batch: noMeter };
     expect(reckoned(c).batches.get("B-1")?.moistureEstimate).toBeCloseTo(mean, 4);
-    expect(ofBatch(c, "wood-moisture")).toBe("caution: No meter reading of the wood is noted; by the logger's two weeks before, wood in the shop settled at about 10.1 % (an estimate, for wood that has had time).");
+    expect(ofBatch(c, "wood-moisture")).toBe(
+      "caution: No meter reading of the wood is noted; by the logger's two weeks before, wood in the shop settled at about 10.1 % (an estimate, for wood that has had time).",
+    );
   });
 
   it("out of range leaves the batch unproven", () => {
@@ -74,8 +113,12 @@ describe("The moisture of the wood, with no meter reading", () => {
 
   it("falls back on the climate noted where the two weeks are not whole, and says so", () => {
     const c = { climate: damp(0.5, "2025-02-25"), batch: { moisture: undefined } };
-    expect(ofBatch(c, "wood-moisture")).toBe("caution: No meter reading of the wood is noted; at 20 °C and 50 %, the logger not having the two weeks before whole, wood settles at about 9.3 % (an estimate, for wood that has had time).");
-    expect(ofBatch({ climate: damp(0.5, "2025-02-24"), batch: { moisture: undefined } }, "wood-moisture")).toContain("by the logger's two weeks before");
+    expect(ofBatch(c, "wood-moisture")).toBe(
+      "caution: No meter reading of the wood is noted; at 20 °C and 50 %, the logger not having the two weeks before whole, wood settles at about 9.3 % (an estimate, for wood that has had time).",
+    );
+    expect(ofBatch({ climate: damp(0.5, "2025-02-24"), batch: { moisture: undefined } }, "wood-moisture")).toContain(
+      "by the logger's two weeks before",
+    );
   });
 
   it("is the meter's where there is one", () => {

@@ -6,28 +6,56 @@ import { LOSS_SOURCE } from "../../src/evidence/stock.ts";
 import type { Source } from "../../src/evidence/types.ts";
 
 const all = Object.entries(sources).flatMap(([name, one]) => (typeof one === "function" ? [] : [[name, one] as const]));
-const names = (known: Source["known"]): string[] => all.filter(([, one]) => one.known === known).map(([name]) => name).sort();
+const names = (known: Source["known"]): string[] =>
+  all
+    .filter(([, one]) => one.known === known)
+    .map(([name]) => name)
+    .sort();
 
 describe("A source", () => {
   it("is marked as seen only where its text was read in a copy of the document", () => {
-    expect(names("seen")).toEqual(["AC_20_27_TASKS", "AC_43_13_MIXING", "AC_43_13_SAMPLE", "BY_COUNTRY", "EQUIVALENT_AGE", "FAA_SCALES", "HANDBOOK_MOISTURE"]);
+    expect(names("seen")).toEqual([
+      "AC_20_27_TASKS",
+      "AC_43_13_MIXING",
+      "AC_43_13_SAMPLE",
+      "BY_COUNTRY",
+      "EQUIVALENT_AGE",
+      "FAA_SCALES",
+      "HANDBOOK_MOISTURE",
+    ]);
   });
 
   it("is marked as from memory, as common practice or as the record's own otherwise", () => {
     expect(names("memory")).toEqual(["AC_20_27_TOTAL", "GUARDED_ACCEPTANCE"]);
-    expect(names("common practice")).toEqual(["DOUBLING", "MOMENTS", "PAINT_RULE", "STATICS", "TRACE", "USUAL_CURE_SOURCE", "USUAL_OVERLAP_SOURCE", "USUAL_ROOM"]);
+    expect(names("common practice")).toEqual([
+      "DOUBLING",
+      "MOMENTS",
+      "PAINT_RULE",
+      "STATICS",
+      "TRACE",
+      "USUAL_CURE_SOURCE",
+      "USUAL_OVERLAP_SOURCE",
+      "USUAL_ROOM",
+    ]);
     expect(names("record")).toEqual(["FROM_PROCEDURE", "FROM_RECORD", "FROM_SHEET"]);
-    expect(LOSS_SOURCE).toEqual({ text: "this program's default: a quarter more than is spread stays in the cup and is squeezed out", known: "common practice" });
+    expect(LOSS_SOURCE).toEqual({
+      text: "this program's default: a quarter more than is spread stays in the cup and is squeezed out",
+      known: "common practice",
+    });
   });
 
   it("is named as the golden has it", async () => {
-    await expect(all.map(([name, { text }]) => `${name}: ${text}\n`).join("")).toMatchFileSnapshot("goldens/sources.txt");
+    await expect(all.map(([name, { text }]) => `${name}: ${text}\n`).join("")).toMatchFileSnapshot(
+      "goldens/sources.txt",
+    );
   });
 });
 
 describe("The rules of the about page", () => {
   it("are told as the golden has them, each with what is asked, what follows and its source", async () => {
-    const told = rules.map(({ id, title, says, source }) => `${id}: ${title}\n    ${says}\n    from: ${source.text} (${source.known})\n`);
+    const told = rules.map(
+      ({ id, title, says, source }) => `${id}: ${title}\n    ${says}\n    from: ${source.text} (${source.known})\n`,
+    );
     await expect(told.join("")).toMatchFileSnapshot("goldens/rules.txt");
   });
 });

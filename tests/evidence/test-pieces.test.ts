@@ -16,11 +16,21 @@ const TESTS: { readonly [outcome in Outcome]: (of: string) => PieceTest[] } = {
   "not broken": () => [],
 };
 
-function fileOf(asked: number | undefined, outcomes: readonly Outcome[], change: Partial<Batch> = {}, trials: readonly Outcome[] = []): BatchFile {
+function fileOf(
+  asked: number | undefined,
+  outcomes: readonly Outcome[],
+  change: Partial<Batch> = {},
+  trials: readonly Outcome[] = [],
+): BatchFile {
   const counting = outcomes.map((_, i) => piece("B-1", i + 1));
   const onTrial = trials.map((_, i) => piece("B-1", 50 + i, { trial: "T", preparation: "abraded" }));
-  const tests = [...outcomes.flatMap((outcome, i) => TESTS[outcome](`B-1/${i + 1}`)), ...trials.flatMap((outcome, i) => TESTS[outcome](`B-1/${50 + i}`))];
-  const made = glued([batch("B-1", { pieces: [...counting, ...onTrial], ...change })], tests, { procedures: [procedure({ pieces: asked })] });
+  const tests = [
+    ...outcomes.flatMap((outcome, i) => TESTS[outcome](`B-1/${i + 1}`)),
+    ...trials.flatMap((outcome, i) => TESTS[outcome](`B-1/${50 + i}`)),
+  ];
+  const made = glued([batch("B-1", { pieces: [...counting, ...onTrial], ...change })], tests, {
+    procedures: [procedure({ pieces: asked })],
+  });
   const file = reckon(made).batches.get("B-1");
   if (!file) throw new Error("no batch");
   expect(file.pieces.map((one) => one.verdict)).toEqual([...outcomes, ...trials]);
@@ -62,7 +72,10 @@ describe("The test pieces of a batch", () => {
     expect(fileOf(undefined, ["pass"]).verdict).toBe("accepted");
     expect(fileOf(undefined, ["inconclusive"]).verdict).toBe("unproven");
     expect(fileOf(undefined, []).verdict).toBe("unproven");
-    expect(fileOf(undefined, ["pass"]).findings.find((one) => one.rule === "test-pieces")?.limit?.from).toMatchObject({ text: expect.stringContaining("1-29h"), known: "seen" });
+    expect(fileOf(undefined, ["pass"]).findings.find((one) => one.rule === "test-pieces")?.limit?.from).toMatchObject({
+      text: expect.stringContaining("1-29h"),
+      known: "seen",
+    });
   });
 
   it("made for a trial never count, and are said not to", () => {
@@ -70,8 +83,14 @@ describe("The test pieces of a batch", () => {
     expect(fileOf(2, ["pass"], {}, ["pass"]).verdict).toBe("unproven");
     const file = fileOf(1, ["pass"], {}, ["fail", "pass"]);
     expect(file.verdict).toBe("accepted");
-    expect(file.findings.at(-1)).toMatchObject({ rule: "trial-pieces", severity: "caution", sentence: "2 pieces made for a trial are not counted." });
-    expect(fileOf(1, ["pass"], {}, ["fail"]).findings.at(-1)?.sentence).toBe("1 piece made for a trial is not counted.");
+    expect(file.findings.at(-1)).toMatchObject({
+      rule: "trial-pieces",
+      severity: "caution",
+      sentence: "2 pieces made for a trial are not counted.",
+    });
+    expect(fileOf(1, ["pass"], {}, ["fail"]).findings.at(-1)?.sentence).toBe(
+      "1 piece made for a trial is not counted.",
+    );
   });
 
   it("are not asked of a batch that went into no joint, but one that fails rejects it all the same", () => {
@@ -80,16 +99,30 @@ describe("The test pieces of a batch", () => {
     expect(fileOf(3, ["fail"], { joints: [] }).verdict).toBe("rejected");
     expect(said(fileOf(3, ["pass"], { joints: [] }))).toBeUndefined();
     expect(fileOf(3, ["pass"], { joints: [], timber: [] }).findings.map(({ rule }) => rule)).toEqual([
-      "mix-ratio", "mix-doubt", "lot-known", "lot-known", "lot-in-date", "lot-in-date", "lot-recalled", "shop-temperature", "shop-humidity", "wood-moisture", "dew-point", "working-life",
+      "mix-ratio",
+      "mix-doubt",
+      "lot-known",
+      "lot-known",
+      "lot-in-date",
+      "lot-in-date",
+      "lot-recalled",
+      "shop-temperature",
+      "shop-humidity",
+      "wood-moisture",
+      "dew-point",
+      "working-life",
     ]);
   });
 
   it("are as many as the most that any of their procedures asks", () => {
     const of = (procedures: Procedure[]) => {
       const pieces = [piece("B-1", 1), piece("B-1", 2, { procedure: "lap", overlap: mm("15.0") })];
-      return reckon(glued([batch("B-1", { pieces })], [test("B-1/1"), test("B-1/2")], { procedures })).batches.get("B-1")?.verdict;
+      return reckon(glued([batch("B-1", { pieces })], [test("B-1/1"), test("B-1/2")], { procedures })).batches.get(
+        "B-1",
+      )?.verdict;
     };
-    const lap = (pieces: number | undefined) => procedure({ id: "lap", form: "single-lap", overlap: undefined, pieces });
+    const lap = (pieces: number | undefined) =>
+      procedure({ id: "lap", form: "single-lap", overlap: undefined, pieces });
     expect(of([procedure({ pieces: 1 }), lap(3)])).toBe("unproven");
     expect(of([procedure({ pieces: 3 }), lap(1)])).toBe("unproven");
     expect(of([procedure({ pieces: 2 }), lap(1)])).toBe("accepted");
@@ -98,27 +131,57 @@ describe("The test pieces of a batch", () => {
 
   it("are told by count, and rest on the entries they were broken in", () => {
     expect(said(fileOf(3, ["pass", "pass", "pass"]))).toBe("3 test pieces passed of the 3 asked: 3 pass.");
-    expect(said(fileOf(3, ["pass", "not broken", "inconclusive"]))).toBe("Fewer than the 3 test pieces asked can still pass: 1 pass, 1 inconclusive and 1 not broken.");
-    expect(said(fileOf(3, ["pass", "not broken", "too early"]))).toBe("Fewer than the 3 test pieces asked can still pass: 1 pass, 1 too early and 1 not broken.");
-    expect(said(fileOf(3, ["pass", "not broken", "not broken"]))).toBe("Of the 3 test pieces asked not all are broken: 1 pass and 2 not broken.");
+    expect(said(fileOf(3, ["pass", "not broken", "inconclusive"]))).toBe(
+      "Fewer than the 3 test pieces asked can still pass: 1 pass, 1 inconclusive and 1 not broken.",
+    );
+    expect(said(fileOf(3, ["pass", "not broken", "too early"]))).toBe(
+      "Fewer than the 3 test pieces asked can still pass: 1 pass, 1 too early and 1 not broken.",
+    );
+    expect(said(fileOf(3, ["pass", "not broken", "not broken"]))).toBe(
+      "Of the 3 test pieces asked not all are broken: 1 pass and 2 not broken.",
+    );
     expect(said(fileOf(3, ["pass"]))).toBe("1 test piece of the 3 asked: 1 pass.");
     expect(said(fileOf(3, ["fail", "pass", "fail"]))).toBe("B-1/1 and B-1/3 failed.");
     expect(said(fileOf(3, []))).toBe("No test piece was made from it.");
     expect(fileOf(1, ["pass"]).findings.find((one) => one.rule === "test-pieces")?.restsOn).toEqual([
-      { kind: "batch", id: "B-1" }, { kind: "entry", id: "2025-03-10-glue" }, { kind: "piece", id: "B-1/1" }, { kind: "entry", id: "2025-03-20-tests" },
+      { kind: "batch", id: "B-1" },
+      { kind: "entry", id: "2025-03-10-glue" },
+      { kind: "piece", id: "B-1/1" },
+      { kind: "entry", id: "2025-03-20-tests" },
     ]);
-    expect(fileOf(1, ["not broken"]).findings.find((one) => one.rule === "test-pieces")?.restsOn.slice(2)).toEqual([{ kind: "piece", id: "B-1/1" }]);
-    expect(fileOf(1, ["pass"], {}, ["pass", "not broken"]).findings.at(-1)?.restsOn.slice(2)).toEqual([{ kind: "piece", id: "B-1/50" }, { kind: "piece", id: "B-1/51" }]);
+    expect(
+      fileOf(1, ["not broken"])
+        .findings.find((one) => one.rule === "test-pieces")
+        ?.restsOn.slice(2),
+    ).toEqual([{ kind: "piece", id: "B-1/1" }]);
+    expect(fileOf(1, ["pass"], {}, ["pass", "not broken"]).findings.at(-1)?.restsOn.slice(2)).toEqual([
+      { kind: "piece", id: "B-1/50" },
+      { kind: "piece", id: "B-1/51" },
+    ]);
   });
 });
 
 describe("The builder's rejection", () => {
   it("rejects a batch whatever its pieces show", () => {
-    const rejections = [{ place: { file: "", line: 1, column: 1 }, entry: "2025-04-01-doubts", day: "2025-04-01", batch: "B-1", why: "lumpy" }];
-    const file = reckon(glued([batch("B-1")], [test("B-1/1")], { entries: [entry("2025-04-01-doubts", { rejections })] })).batches.get("B-1");
+    const rejections = [
+      {
+        place: { file: "", line: 1, column: 1 },
+        entry: "2025-04-01-doubts",
+        day: "2025-04-01",
+        batch: "B-1",
+        why: "lumpy",
+      },
+    ];
+    const file = reckon(
+      glued([batch("B-1")], [test("B-1/1")], { entries: [entry("2025-04-01-doubts", { rejections })] }),
+    ).batches.get("B-1");
     expect(file?.verdict).toBe("rejected");
     expect(file?.rejection).toEqual(rejections[0]);
-    expect(file?.findings.at(-1)).toMatchObject({ rule: "builders-rejection", severity: "rejects", sentence: "Rejected by the builder on 2025-04-01: lumpy." });
+    expect(file?.findings.at(-1)).toMatchObject({
+      rule: "builders-rejection",
+      severity: "rejects",
+      sentence: "Rejected by the builder on 2025-04-01: lumpy.",
+    });
     expect(file?.findings.at(-1)?.restsOn).toContainEqual({ kind: "entry", id: "2025-04-01-doubts" });
   });
 });

@@ -12,7 +12,15 @@ export function jpegMarkers(bytes: Buffer): string[] {
   return names;
 }
 
-const NAMES: { readonly [marker: number]: string } = { 0xc0: "SOF0", 0xc2: "SOF2", 0xc4: "DHT", 0xda: "SOS", 0xdb: "DQT", 0xdd: "DRI", 0xfe: "COM" };
+const NAMES: { readonly [marker: number]: string } = {
+  0xc0: "SOF0",
+  0xc2: "SOF2",
+  0xc4: "DHT",
+  0xda: "SOS",
+  0xdb: "DQT",
+  0xdd: "DRI",
+  0xfe: "COM",
+};
 
 /** Names of chunks of a WebP, such as `VP8 `, `EXIF`. */
 export function webpChunks(bytes: Buffer): string[] {
@@ -28,6 +36,7 @@ export function webpChunks(bytes: Buffer): string[] {
 /** Names of chunks of a PNG, such as `IHDR`, `tEXt`. */
 export function pngNames(bytes: Buffer): string[] {
   const names: string[] = [];
-  for (let at = 8; at + 8 <= bytes.length; at += 12 + bytes.readUInt32BE(at)) names.push(bytes.toString("latin1", at + 4, at + 8));
+  for (let at = 8; at + 8 <= bytes.length; at += 12 + bytes.readUInt32BE(at))
+    names.push(bytes.toString("latin1", at + 4, at + 8));
   return names;
 }

@@ -13,11 +13,20 @@ const SHORT = 3;
 const LONG = 4;
 const UNDEFINED = 7;
 
-const long = (number: number): Buffer => { const bytes = Buffer.alloc(4); bytes.writeUInt32LE(number); return bytes; };
+const long = (number: number): Buffer => {
+  const bytes = Buffer.alloc(4);
+  bytes.writeUInt32LE(number);
+  return bytes;
+};
 
 function field(tag: number, value: Value, type = typeof value === "string" ? ASCII : UNDEFINED): Field {
   const bytes = typeof value === "string" ? Buffer.from(`${value}\0`) : typeof value === "number" ? long(value) : value;
-  return { tag, type, bytes, count: type === LONG ? 1 : type === SHORT ? 1 : type === 5 ? bytes.length / 8 : bytes.length };
+  return {
+    tag,
+    type,
+    bytes,
+    count: type === LONG ? 1 : type === SHORT ? 1 : type === 5 ? bytes.length / 8 : bytes.length,
+  };
 }
 
 /** An image file directory at an offset of the TIFF, its long values after it. */
@@ -26,24 +35,27 @@ function directory(fields: readonly Field[], at: number, next = 0): Buffer {
   head.writeUInt16LE(fields.length);
   const tail: Buffer[] = [];
   let end = at + head.length;
-  [...fields].sort((a, b) => a.tag - b.tag).forEach(({ tag, type, count, bytes }, index) => {
-    const place = 2 + index * 12;
-    head.writeUInt16LE(tag, place);
-    head.writeUInt16LE(type, place + 2);
-    head.writeUInt32LE(count, place + 4);
-    if (bytes.length <= 4) bytes.copy(head, place + 8);
-    else {
-      head.writeUInt32LE(end, place + 8);
-      const even = bytes.length % 2 === 0 ? bytes : Buffer.concat([bytes, Buffer.alloc(1)]);
-      tail.push(even);
-      end += even.length;
-    }
-  });
+  [...fields]
+    .sort((a, b) => a.tag - b.tag)
+    .forEach(({ tag, type, count, bytes }, index) => {
+      const place = 2 + index * 12;
+      head.writeUInt16LE(tag, place);
+      head.writeUInt16LE(type, place + 2);
+      head.writeUInt32LE(count, place + 4);
+      if (bytes.length <= 4) bytes.copy(head, place + 8);
+      else {
+        head.writeUInt32LE(end, place + 8);
+        const even = bytes.length % 2 === 0 ? bytes : Buffer.concat([bytes, Buffer.alloc(1)]);
+        tail.push(even);
+        end += even.length;
+      }
+    });
   head.writeUInt32LE(next, head.length - 4);
   return Buffer.concat([head, ...tail]);
 }
 
-const rationals = (...numbers: readonly number[]): Buffer => Buffer.concat(numbers.flatMap((number) => [long(Math.round(number * 1000)), long(1000)]));
+const rationals = (...numbers: readonly number[]): Buffer =>
+  Buffer.concat(numbers.flatMap((number) => [long(Math.round(number * 1000)), long(1000)]));
 
 export interface Planted {
   readonly artist: string;
@@ -68,31 +80,81 @@ export interface Pixels {
 function pictureFields({ width, height, bytes }: Pixels, at: number): Field[] {
   const shorts = Buffer.from([8, 0, 8, 0, 8, 0]);
   return [
-    field(0x0100, width, LONG), field(0x0101, height, LONG), { tag: 0x0102, type: SHORT, count: 3, bytes: shorts }, field(0x0103, 1, SHORT), field(0x0106, 2, SHORT),
-    field(0x0111, at, LONG), field(0x0115, 3, SHORT), field(0x0116, height, LONG), field(0x0117, bytes.length, LONG),
+    field(0x0100, width, LONG),
+    field(0x0101, height, LONG),
+    { tag: 0x0102, type: SHORT, count: 3, bytes: shorts },
+    field(0x0103, 1, SHORT),
+    field(0x0106, 2, SHORT),
+    field(0x0111, at, LONG),
+    field(0x0115, 3, SHORT),
+    field(0x0116, height, LONG),
+    field(0x0117, bytes.length, LONG),
   ];
 }
 
 /** A TIFF block as EXIF holds it: owner, serial number, GPS, maker's note, comment in UTF-16, a thumbnail. */
 export function exifOf(planted: Planted, picture?: Pixels): Buffer {
-  const own = (at: number): Buffer => directory([
-    field(0x9286, Buffer.concat([Buffer.from("UNICODE\0"), Buffer.from(planted.comment, "utf16le")])), field(0x927c, Buffer.from(planted.maker)),
-    field(0xa430, planted.owner), field(0xa431, planted.serial), field(0xa435, planted.serial),
-  ], at);
-  const notes = [field(0x010e, planted.description), field(0x010f, "Camera"), field(0x013b, planted.artist), field(0x8298, planted.artist), field(0x9c9d, Buffer.from(planted.artist, "utf16le"), 1)];
-  const gps = (at: number): Buffer => directory([
-    field(0x0001, "N"), field(0x0002, rationals(38, 41, 30.5), 5), field(0x0003, "W"), field(0x0004, rationals(9, 12, 7.25), 5), field(0x001c, Buffer.concat([Buffer.from("ASCII\0\0\0"), Buffer.from(planted.place)])),
-  ], at);
+  const own = (at: number): Buffer =>
+    directory(
+      [
+        field(0x9286, Buffer.concat([Buffer.from("UNICODE\0"), Buffer.from(planted.comment, "utf16le")])),
+        field(0x927c, Buffer.from(planted.maker)),
+        field(0xa430, planted.owner),
+        field(0xa431, planted.serial),
+        field(0xa435, planted.serial),
+      ],
+      at,
+    );
+  const notes = [
+    field(0x010e, planted.description),
+    field(0x010f, "Camera"),
+    field(0x013b, planted.artist),
+    field(0x8298, planted.artist),
+    field(0x9c9d, Buffer.from(planted.artist, "utf16le"), 1),
+  ];
+  const gps = (at: number): Buffer =>
+    directory(
+      [
+        field(0x0001, "N"),
+        field(0x0002, rationals(38, 41, 30.5), 5),
+        field(0x0003, "W"),
+        field(0x0004, rationals(9, 12, 7.25), 5),
+        field(0x001c, Buffer.concat([Buffer.from("ASCII\0\0\0"), Buffer.from(planted.place)])),
+      ],
+      at,
+    );
   const main = [...notes, ...(picture === undefined ? [] : pictureFields(picture, 0))];
   const sizeOf = (pointers: readonly Field[]): number => directory([...main, ...pointers], 8).length;
   const blank = [field(0x8769, 0, LONG), field(0x8825, 0, LONG)];
   const exifAt = 8 + sizeOf(blank);
   const gpsAt = exifAt + own(exifAt).length;
   const thumbAt = gpsAt + gps(gpsAt).length;
-  const thumb = (at: number): Buffer => directory([field(0x0103, 6, SHORT), field(0x0201, at, LONG), field(0x0202, planted.thumbnail.length, LONG)], thumbAt);
+  const thumb = (at: number): Buffer =>
+    directory(
+      [field(0x0103, 6, SHORT), field(0x0201, at, LONG), field(0x0202, planted.thumbnail.length, LONG)],
+      thumbAt,
+    );
   const pixelsAt = thumbAt + thumb(0).length + planted.thumbnail.length;
-  const first = directory([...notes, ...(picture === undefined ? [] : pictureFields(picture, pixelsAt)), field(0x8769, exifAt, LONG), field(0x8825, gpsAt, LONG)], 8, picture === undefined ? thumbAt : 0);
-  return Buffer.concat([Buffer.from("II*\0"), long(8), first, own(exifAt), gps(gpsAt), thumb(thumbAt + thumb(0).length), planted.thumbnail, picture?.bytes ?? Buffer.alloc(0)]);
+  const first = directory(
+    [
+      ...notes,
+      ...(picture === undefined ? [] : pictureFields(picture, pixelsAt)),
+      field(0x8769, exifAt, LONG),
+      field(0x8825, gpsAt, LONG),
+    ],
+    8,
+    picture === undefined ? thumbAt : 0,
+  );
+  return Buffer.concat([
+    Buffer.from("II*\0"),
+    long(8),
+    first,
+    own(exifAt),
+    gps(gpsAt),
+    thumb(thumbAt + thumb(0).length),
+    planted.thumbnail,
+    picture?.bytes ?? Buffer.alloc(0),
+  ]);
 }
 
 export const xmpOf = (word: string): string =>
@@ -100,9 +162,17 @@ export const xmpOf = (word: string): string =>
 
 /** IPTC by-line and city, as Photoshop keeps them in a JPEG. */
 export function iptcOf(word: string): Buffer {
-  const data = (dataset: number): Buffer => Buffer.concat([Buffer.from([0x1c, 2, dataset, 0, word.length]), Buffer.from(word)]);
+  const data = (dataset: number): Buffer =>
+    Buffer.concat([Buffer.from([0x1c, 2, dataset, 0, word.length]), Buffer.from(word)]);
   const iim = Buffer.concat([data(80), data(90)]);
   const size = Buffer.alloc(4);
   size.writeUInt32BE(iim.length);
-  return Buffer.concat([Buffer.from("Photoshop 3.0\0"), Buffer.from("8BIM"), Buffer.from([0x04, 0x04, 0, 0]), size, iim, Buffer.alloc(iim.length % 2)]);
+  return Buffer.concat([
+    Buffer.from("Photoshop 3.0\0"),
+    Buffer.from("8BIM"),
+    Buffer.from([0x04, 0x04, 0, 0]),
+    size,
+    iim,
+    Buffer.alloc(iim.length % 2),
+  ]);
 }

@@ -4,7 +4,9 @@ export type Value = string | undefined | readonly Value[] | { readonly [key: str
 
 /** A Markdown file with front matter; JSON is YAML, and text in it stays text. */
 export function file(front: { readonly [key: string]: Value }, body = ""): string {
-  const lines = Object.entries(front).flatMap(([key, value]) => (value === undefined ? [] : [`${key}: ${JSON.stringify(value)}`]));
+  const lines = Object.entries(front).flatMap(([key, value]) =>
+    value === undefined ? [] : [`${key}: ${JSON.stringify(value)}`],
+  );
   return `---\n${lines.join("\n")}\n---\n${body}\n`;
 }
 

@@ -29,35 +29,73 @@ export const inBoth = <T extends Made>(all: readonly T[] = []): T[] => all.filte
 /** A passage for each audience, in the order given; `links` are targets that passages of everyone name. */
 export function prose({ words }: Ground, where: string, owner: Audience, links: readonly string[] = []): string {
   const say = (audience: Audience, what: string): string => words.say(`${where}: ${what}`, narrowest(owner, audience));
-  const passage = (audience: Audience): string => `\n::: ${audience}\n${say(audience, `passage for ${audience}`)} **${say(audience, "strong")}** \`${say(audience, "code")}\`\n\n| ${say(audience, "table")} |\n| --- |\n| x |\n:::\n`;
+  const passage = (audience: Audience): string =>
+    `\n::: ${audience}\n${say(audience, `passage for ${audience}`)} **${say(audience, "strong")}** \`${say(audience, "code")}\`\n\n| ${say(audience, "table")} |\n| --- |\n| x |\n:::\n`;
   return [
-    say("public", "prose"), ...links.map((link) => `[${say("public", "words of a link")}](${link})`),
-    passage("inspector"), `${say("public", "prose between")} &amp; more.`, passage("archive"),
+    say("public", "prose"),
+    ...links.map((link) => `[${say("public", "words of a link")}](${link})`),
+    passage("inspector"),
+    `${say("public", "prose between")} &amp; more.`,
+    passage("archive"),
   ].join("\n");
 }
 
 export function lots(ground: Ground): ReadonlyMap<(typeof LOT_KINDS)[number], readonly Made[]> {
   const { words, files, pick, extra } = ground;
-  const made = LOT_KINDS.map((material) => [material, (["public", pick("inspector", "archive"), ...(extra ? ["archive" as const] : [])] as const).map((audience, at): Made => {
-    const where = `lot of ${material} for ${audience}`;
-    const id = at === 0 ? `L-${material}` : words.say(`${where}: id`, audience);
-    const certificate = words.say(`${where}: name of the certificate's file`, audience, { kind: "certificates", told: false });
-    files[`papers/${certificate}.txt`] = `${words.say(`${where}: within the certificate`, audience, { kind: "certificates" })}\n`;
-    files[`lots/${id}.md`] = file({
-      title: words.say(`${where}: title`, audience), material, adhesive: material === "timber" ? undefined : "glue", number: words.say(`${where}: number`, audience),
-      supplier: words.say(`${where}: supplier`, audience, { kind: "suppliers" }), received: "2025-01-02", expiry: material === "timber" ? undefined : "2027-01-02",
-      certificate: `../papers/${certificate}.txt`, amount: `${words.number(`${where}: amount`, audience, 20)} kg`, ...wood(words, where, audience, material), species: words.say(`${where}: species`, audience), for: audience,
-    }, prose(ground, where, audience));
-    return { id, audience, more: at > 1 };
-  })] as const);
+  const made = LOT_KINDS.map(
+    (material) =>
+      [
+        material,
+        (["public", pick("inspector", "archive"), ...(extra ? ["archive" as const] : [])] as const).map(
+          (audience, at): Made => {
+            const where = `lot of ${material} for ${audience}`;
+            const id = at === 0 ? `L-${material}` : words.say(`${where}: id`, audience);
+            const certificate = words.say(`${where}: name of the certificate's file`, audience, {
+              kind: "certificates",
+              told: false,
+            });
+            files[`papers/${certificate}.txt`] =
+              `${words.say(`${where}: within the certificate`, audience, { kind: "certificates" })}\n`;
+            files[`lots/${id}.md`] = file(
+              {
+                title: words.say(`${where}: title`, audience),
+                material,
+                adhesive: material === "timber" ? undefined : "glue",
+                number: words.say(`${where}: number`, audience),
+                supplier: words.say(`${where}: supplier`, audience, { kind: "suppliers" }),
+                received: "2025-01-02",
+                expiry: material === "timber" ? undefined : "2027-01-02",
+                certificate: `../papers/${certificate}.txt`,
+                amount: `${words.number(`${where}: amount`, audience, 20)} kg`,
+                ...wood(words, where, audience, material),
+                species: words.say(`${where}: species`, audience),
+                for: audience,
+              },
+              prose(ground, where, audience),
+            );
+            return { id, audience, more: at > 1 };
+          },
+        ),
+      ] as const,
+  );
   return new Map(made);
 }
 
 /** What a plank is by its numbers. */
-function wood(words: Words, where: string, audience: Audience, material: (typeof LOT_KINDS)[number]): { readonly [key: string]: string } {
+function wood(
+  words: Words,
+  where: string,
+  audience: Audience,
+  material: (typeof LOT_KINDS)[number],
+): { readonly [key: string]: string } {
   if (material !== "timber") return {};
   const number = (what: string, whole: number): string => words.number(`${where}: ${what}`, audience, whole);
-  return { moisture: `${number("moisture", 11)} %`, grain_slope: `1 : ${number("grain slope", 18)}`, rings: `${number("rings", 9)} /in`, density: `${number("density", 430)} kg/m³` };
+  return {
+    moisture: `${number("moisture", 11)} %`,
+    grain_slope: `1 : ${number("grain slope", 18)}`,
+    rings: `${number("rings", 9)} /in`,
+    density: `${number("density", 430)} kg/m³`,
+  };
 }
 
 export interface MadeTrial extends Made {
@@ -66,30 +104,66 @@ export interface MadeTrial extends Made {
 
 export function trials(ground: Ground): MadeTrial[] {
   const { words, files, pick, extra } = ground;
-  return (["public", pick("inspector", "archive"), ...(extra ? ["archive" as const] : [])] as const).map((audience, at) => {
-    const where = `trial for ${audience}`;
-    const id = at === 0 ? "t-open" : words.say(`${where}: id`, audience);
-    const preparation = words.say(`${where}: id of a preparation`, audience);
-    files[`trials/${id}.md`] = file({
-      title: words.say(`${where}: title`, audience), question: words.say(`${where}: question`, audience), stated: "2025-01-02", expectation: words.say(`${where}: expectation`, audience),
-      preparations: [{ id: preparation, what: words.say(`${where}: preparation`, audience) }], for: audience,
-    }, prose(ground, where, audience));
-    return { id, audience, preparation, more: at > 1 };
-  });
+  return (["public", pick("inspector", "archive"), ...(extra ? ["archive" as const] : [])] as const).map(
+    (audience, at) => {
+      const where = `trial for ${audience}`;
+      const id = at === 0 ? "t-open" : words.say(`${where}: id`, audience);
+      const preparation = words.say(`${where}: id of a preparation`, audience);
+      files[`trials/${id}.md`] = file(
+        {
+          title: words.say(`${where}: title`, audience),
+          question: words.say(`${where}: question`, audience),
+          stated: "2025-01-02",
+          expectation: words.say(`${where}: expectation`, audience),
+          preparations: [{ id: preparation, what: words.say(`${where}: preparation`, audience) }],
+          for: audience,
+        },
+        prose(ground, where, audience),
+      );
+      return { id, audience, preparation, more: at > 1 };
+    },
+  );
 }
 
 /** A log of the shop for everyone, and one that is hidden, of other days. */
 export function climate({ words, files, pick, extra }: Ground): void {
-  const log = (name: string, month: string, temperature: string, [time, warmth, damp] = ["Time", "Temperature (°C)", "Humidity (%)"]): string => {
-    files[`climate/${name}.csv`] = `${time},${warmth},${damp}\n${Array.from({ length: 20 }, (_, day) => `2025-${month}-${String(day + 1).padStart(2, "0")} 12:00,${temperature},50.0\n`).join("")}`;
+  const log = (
+    name: string,
+    month: string,
+    temperature: string,
+    [time, warmth, damp] = ["Time", "Temperature (°C)", "Humidity (%)"],
+  ): string => {
+    files[`climate/${name}.csv`] =
+      `${time},${warmth},${damp}\n${Array.from({ length: 20 }, (_, day) => `2025-${month}-${String(day + 1).padStart(2, "0")} 12:00,${temperature},50.0\n`).join("")}`;
     return name;
   };
   log("open", "02", "20.0");
   files["climate/open.md"] = file({ file: "open.csv", zone: "local", gap: "30 h" });
-  for (const [audience, month] of [[pick("inspector", "archive"), "04"], ...(extra ? [["archive", "05"] as const] : [])] as const) {
+  for (const [audience, month] of [
+    [pick("inspector", "archive"), "04"],
+    ...(extra ? [["archive", "05"] as const] : []),
+  ] as const) {
     const column = (what: string): string => words.say(`hidden log: column of ${what}`, audience, { optional: true });
     const [time, warmth, damp] = [column("times"), column("temperatures"), column("humidities")];
-    const name = log(words.say(`hidden log: name of its file`, audience), month, words.number("hidden log: temperature", audience, 21, false), [time, warmth, damp]);
-    files[`climate/${name}.md`] = file({ file: `${name}.csv`, title: words.say("hidden log: title", audience), time_column: time, temperature: { column: warmth, unit: "°C" }, humidity: { column: damp, unit: "%" }, time: "YYYY-MM-DD HH:mm", zone: "local", gap: "30 h", for: audience }, words.say("hidden log: prose", audience));
+    const name = log(
+      words.say(`hidden log: name of its file`, audience),
+      month,
+      words.number("hidden log: temperature", audience, 21, false),
+      [time, warmth, damp],
+    );
+    files[`climate/${name}.md`] = file(
+      {
+        file: `${name}.csv`,
+        title: words.say("hidden log: title", audience),
+        time_column: time,
+        temperature: { column: warmth, unit: "°C" },
+        humidity: { column: damp, unit: "%" },
+        time: "YYYY-MM-DD HH:mm",
+        zone: "local",
+        gap: "30 h",
+        for: audience,
+      },
+      words.say("hidden log: prose", audience),
+    );
   }
 }

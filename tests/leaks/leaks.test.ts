@@ -19,12 +19,15 @@ async function built({ files }: Planted, edition = "all"): Promise<{ content: st
   const folder = scratch();
   const [content, site] = [join(folder, "content"), join(folder, "site")];
   writeAll(content, files);
-  const { code, err } = await command(["build", "--content", content, "--out", site, "--edition", edition], { now: () => new Date("2025-06-01T12:00:00") });
+  const { code, err } = await command(["build", "--content", content, "--out", site, "--edition", edition], {
+    now: () => new Date("2025-06-01T12:00:00"),
+  });
   expect({ code, err }).toEqual({ code: 0, err: "" });
   return { content, site };
 }
 
-const told = ({ where, text }: Word, paths: readonly string[] = []): string => `${where} (${text}) ${paths.slice(0, 3).join(" ")}`.trim();
+const told = ({ where, text }: Word, paths: readonly string[] = []): string =>
+  `${where} (${text}) ${paths.slice(0, 3).join(" ")}`.trim();
 
 /** Where two texts begin to differ, with what stands around. */
 function differing(path: string, one: string, other: string): string[] {
@@ -43,34 +46,60 @@ const picker = (choices: readonly number[]) => (): Pick => {
 
 /** Holds for records in which chance chooses who may see what, which lots were used, what forms pictures have. */
 async function holds(claim: (pick: () => Pick) => Promise<void>): Promise<void> {
-  await fc.assert(fc.asyncProperty(fc.array(fc.nat({ max: 5039 }), { minLength: 97, maxLength: 97 }), (choices) => claim(picker(choices))), { numRuns: RECORDS, endOnFailure: true });
+  await fc.assert(
+    fc.asyncProperty(fc.array(fc.nat({ max: 5039 }), { minLength: 97, maxLength: 97 }), (choices) =>
+      claim(picker(choices)),
+    ),
+    { numRuns: RECORDS, endOnFailure: true },
+  );
 }
 
 describe("Of a record with a word in every place where one can be", () => {
-  it("no edition holds a word in any byte that it withholds, each tells every word that is for its readers", async () => {
-    await holds(async (pick) => {
-      const planted = await plantedRecord(pick());
-      const { content, site } = await built(planted);
-      const inRecord = found(content, planted.words);
-      expect(planted.words.filter((word) => word.typed && !inRecord.has(word)).map((word) => told(word)), "not found by the search in the record itself").toEqual([]);
-      for (const edition of EDITIONS) {
-        const hits = found(join(site, edition), planted.words);
-        expect(readFileSync(join(site, edition, "appendix.html"), "utf8"), `${edition} names the seal`).toContain("The last seal on this record is number 1");
-        const shown = (word: Word): boolean => word.told && mayShow(word, edition, planted.publicShows);
-        expect([...hits].filter(([word]) => !shown(word)).map(([word, paths]) => told(word, paths)), `${edition} leaks`).toEqual([]);
-        expect(planted.words.filter((word) => shown(word) && word.optional !== true && !hits.has(word)).map((word) => told(word)), `${edition} lacks`).toEqual([]);
-      }
-    });
-  }, RECORDS * MINUTES);
+  it(
+    "no edition holds a word in any byte that it withholds, each tells every word that is for its readers",
+    async () => {
+      await holds(async (pick) => {
+        const planted = await plantedRecord(pick());
+        const { content, site } = await built(planted);
+        const inRecord = found(content, planted.words);
+        expect(
+          planted.words.filter((word) => word.typed && !inRecord.has(word)).map((word) => told(word)),
+          "not found by the search in the record itself",
+        ).toEqual([]);
+        for (const edition of EDITIONS) {
+          const hits = found(join(site, edition), planted.words);
+          expect(readFileSync(join(site, edition, "appendix.html"), "utf8"), `${edition} names the seal`).toContain(
+            "The last seal on this record is number 1",
+          );
+          const shown = (word: Word): boolean => word.told && mayShow(word, edition, planted.publicShows);
+          expect(
+            [...hits].filter(([word]) => !shown(word)).map(([word, paths]) => told(word, paths)),
+            `${edition} leaks`,
+          ).toEqual([]);
+          expect(
+            planted.words
+              .filter((word) => shown(word) && word.optional !== true && !hits.has(word))
+              .map((word) => told(word)),
+            `${edition} lacks`,
+          ).toEqual([]);
+        }
+      });
+    },
+    RECORDS * MINUTES,
+  );
 
-  it.each(["public", "inspector"] as const)("the %s edition is the same byte for byte whatever it hides: other words, other numbers, and more of them", async (edition) => {
-    await holds(async (pick) => {
-      const one = await built(await plantedRecord(pick(), { edition }), edition);
-      const other = await built(await plantedRecord(pick(), { salt: "longer", extra: true, edition }), edition);
-      const read = (folder: string, path: string): string => readFileSync(join(folder, path), "latin1");
-      const [here, there] = [one.site, other.site];
-      expect(filesIn(there)).toEqual(filesIn(here));
-      expect(filesIn(here).flatMap((path) => differing(path, read(here, path), read(there, path)))).toEqual([]);
-    });
-  }, RECORDS * 2 * MINUTES);
+  it.each(["public", "inspector"] as const)(
+    "the %s edition is the same byte for byte whatever it hides: other words, other numbers, and more of them",
+    async (edition) => {
+      await holds(async (pick) => {
+        const one = await built(await plantedRecord(pick(), { edition }), edition);
+        const other = await built(await plantedRecord(pick(), { salt: "longer", extra: true, edition }), edition);
+        const read = (folder: string, path: string): string => readFileSync(join(folder, path), "latin1");
+        const [here, there] = [one.site, other.site];
+        expect(filesIn(there)).toEqual(filesIn(here));
+        expect(filesIn(here).flatMap((path) => differing(path, read(here, path), read(there, path)))).toEqual([]);
+      });
+    },
+    RECORDS * 2 * MINUTES,
+  );
 });

@@ -15,11 +15,24 @@ import { type Word, Words } from "./words.ts";
 const scratch = scratchFolders();
 const FORMS = ["jpg", "png", "webp", "tiff", "gif", "avif"] as const satisfies readonly Form[];
 const SHOT = { width: 640, height: 480, colour: "#a08060" };
-const ALL = { gps: true, exif: true, iptc: true, xmp: true, icc: true, ifd1: true, makerNote: true, userComment: true, mergeOutput: false };
+const ALL = {
+  gps: true,
+  exif: true,
+  iptc: true,
+  xmp: true,
+  icc: true,
+  ifd1: true,
+  makerNote: true,
+  userComment: true,
+  mergeOutput: false,
+};
 
 async function planted(form: Form): Promise<{ bytes: Buffer; words: readonly Word[] }> {
   const words = new Words();
-  return { bytes: await pictureOf(form, SHOT, (where) => words.say(where, "public", { told: false })), words: words.all };
+  return {
+    bytes: await pictureOf(form, SHOT, (where) => words.say(where, "public", { told: false })),
+    words: words.all,
+  };
 }
 
 /** A record whose one picture is in the given form, and the small pictures that each edition makes of it. */
@@ -29,19 +42,35 @@ async function built(form: Form, edition: string): Promise<{ site: string; words
   const record = await smallRecord();
   const entry = String(record["entries/2021-03-01-first.md"]).replaceAll("jig.jpg", `jig.${form}`);
   writeAll(join(folder, "content"), { ...record, "entries/2021-03-01-first.md": entry, [`photos/jig.${form}`]: bytes });
-  const { code, err } = await command(["build", "--content", join(folder, "content"), "--out", join(folder, "site"), "--edition", edition]);
+  const { code, err } = await command([
+    "build",
+    "--content",
+    join(folder, "content"),
+    "--out",
+    join(folder, "site"),
+    "--edition",
+    edition,
+  ]);
   expect({ code, err }).toEqual({ code: 0, err: "" });
   return { site: join(folder, "site"), words };
 }
 
-const pictures = (site: string, ending: string): Buffer[] => filesIn(site).filter((path) => path.startsWith("photos/") && path.endsWith(ending)).map((path) => readFileSync(join(site, path)));
+const pictures = (site: string, ending: string): Buffer[] =>
+  filesIn(site)
+    .filter((path) => path.startsWith("photos/") && path.endsWith(ending))
+    .map((path) => readFileSync(join(site, path)));
 
 describe("The pictures of these tests", () => {
   it.each(["jpg", "tiff"] as const)("as %s hold what independent readers find in them", async (form) => {
     const { bytes, words } = await planted(form);
     const read = JSON.stringify(await exifr.parse(bytes, ALL));
-    for (const { text, where } of words.filter((word) => /artist|owner|serial|description|XMP|IPTC/.test(word.where))) expect(read, where).toContain(text);
-    if (form === "jpg") expect(await exifr.gps(bytes)).toMatchObject({ latitude: expect.closeTo(38.6918, 3) as number, longitude: expect.closeTo(-9.202, 3) as number });
+    for (const { text, where } of words.filter((word) => /artist|owner|serial|description|XMP|IPTC/.test(word.where)))
+      expect(read, where).toContain(text);
+    if (form === "jpg")
+      expect(await exifr.gps(bytes)).toMatchObject({
+        latitude: expect.closeTo(38.6918, 3) as number,
+        longitude: expect.closeTo(-9.202, 3) as number,
+      });
     if (form === "jpg") expect((await exifr.thumbnail(bytes))?.length).toBeGreaterThan(100);
   });
 

@@ -15,7 +15,10 @@ it.each<[string, string | Buffer]>([
   ["plain, in capitals too", "of ZQHBDFGQZ."],
   ["character references of HTML", `<p>${each((char) => `&#${char.charCodeAt(0)};`)}</p>`],
   ["those in hexadecimal", each((char) => `&#x${hex(char, 2)};`)],
-  ["those within JSON within an attribute", `data-x="{&quot;a&quot;:&quot;${each((char) => `\\u${hex(char, 4)}`)}&quot;}"`],
+  [
+    "those within JSON within an attribute",
+    `data-x="{&quot;a&quot;:&quot;${each((char) => `\\u${hex(char, 4)}`)}&quot;}"`,
+  ],
   ["escapes of JSON, of JavaScript and of CSS", each((char) => `\\u${hex(char, 4)}`)],
   ["short escapes of JavaScript", each((char) => `\\x${hex(char, 2)}`)],
   ["escapes of CSS", `content: "${each((char) => `\\${hex(char, 2)} `)}"`],
@@ -29,7 +32,10 @@ it.each<[string, string | Buffer]>([
   ["a packed stream", Buffer.concat([Buffer.from([0, 9, 9]), deflateSync(`well ${word.text}`)])],
   ["a bare packed stream", deflateRawSync(`bare ${word.text} bare ${word.text}`)],
   ["a file packed by Brotli", brotliCompressSync(`packed ${word.text}`.repeat(9))],
-  ["a packed file in a page's own address", `<img src="data:image/png;base64,${base64(Buffer.concat([Buffer.from([0, 7]), deflateSync(`${"much ".repeat(90)}${word.text}${Math.PI}`, { level: 0 })]))}">`],
+  [
+    "a packed file in a page's own address",
+    `<img src="data:image/png;base64,${base64(Buffer.concat([Buffer.from([0, 7]), deflateSync(`${"much ".repeat(90)}${word.text}${Math.PI}`, { level: 0 })]))}">`,
+  ],
   ["character references within what is packed", gzipSync(each((char) => `&#${char.charCodeAt(0)};`))],
   ["words with soft hyphens and breaks between their letters", each((char) => `${char}\u00ad`)],
   ["letters in elements of their own", `<b>zqhb</b><span class="x">dfgqz</span>`],
@@ -42,5 +48,8 @@ it.each<[string, string | Buffer]>([
 it("The search finds words in the names of files and folders, and numbers in whatever unit, but not within other digits", () => {
   const folder = scratch();
   writeAll(folder, { "deep/zqhbdfgqz/x.txt": "", "a.txt": "0.061700031 m", "b.txt": "161.7000319" });
-  expect([...found(folder, [word, number])]).toEqual([[number, ["a.txt"]], [word, ["deep/zqhbdfgqz/x.txt"]]]);
+  expect([...found(folder, [word, number])]).toEqual([
+    [number, ["a.txt"]],
+    [word, ["deep/zqhbdfgqz/x.txt"]],
+  ]);
 });

@@ -10,7 +10,11 @@ export function found(folder: string, words: readonly Word[]): Map<Word, string[
   const hits = new Map<Word, string[]>();
   const byText = new Map(words.map((word) => [word.number ? digitsOf(word.text) : word.text, word]));
   for (const path of filesIn(folder)) {
-    const hit = new Set([path, ...viewsOf(readFileSync(join(folder, path)))].flatMap((view) => wordsIn(view, byText, !path.endsWith(".js"))));
+    const hit = new Set(
+      [path, ...viewsOf(readFileSync(join(folder, path)))].flatMap((view) =>
+        wordsIn(view, byText, !path.endsWith(".js")),
+      ),
+    );
     for (const word of hit) hits.set(word, [...(hits.get(word) ?? []), path]);
   }
   return hits;
@@ -29,16 +33,33 @@ const DIGEST = /[0-9a-f]{20}/g;
 const digitsOf = (number: string): string => number.replaceAll(".", "").replace(/^0+/, "");
 
 export function filesIn(folder: string): string[] {
-  return readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((path) => statSync(join(folder, path)).isFile()).map((path) => relative(folder, join(folder, path))).sort();
+  return readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((path) => statSync(join(folder, path)).isFile())
+    .map((path) => relative(folder, join(folder, path)))
+    .sort();
 }
 
 /** The bytes as text, and as what they are when each wrapping is taken off, and the wrapping within that. */
 export function viewsOf(bytes: Buffer, deeper = 2): string[] {
   const latin = bytes.toString("latin1");
   const text = bytes.toString("utf8");
-  const views = [latin, bytes.toString("utf16le"), bytes.subarray(1).toString("utf16le"), swapped(bytes), swapped(bytes.subarray(1)), ...unwrapped(text, 1)];
-  const inner = [...packed(bytes), ...longBase64(latin)].flatMap((each) => (deeper > 0 ? viewsOf(each, deeper - 1) : [each.toString("latin1")]));
-  return [...views, ...(latin.match(/[0-9a-f]{20,}/gi) ?? []).flatMap(fromHex), ...(latin.match(/[A-Za-z0-9+/_-]{14,}/g) ?? []).flatMap(fromBase64), ...inner];
+  const views = [
+    latin,
+    bytes.toString("utf16le"),
+    bytes.subarray(1).toString("utf16le"),
+    swapped(bytes),
+    swapped(bytes.subarray(1)),
+    ...unwrapped(text, 1),
+  ];
+  const inner = [...packed(bytes), ...longBase64(latin)].flatMap((each) =>
+    deeper > 0 ? viewsOf(each, deeper - 1) : [each.toString("latin1")],
+  );
+  return [
+    ...views,
+    ...(latin.match(/[0-9a-f]{20,}/gi) ?? []).flatMap(fromHex),
+    ...(latin.match(/[A-Za-z0-9+/_-]{14,}/g) ?? []).flatMap(fromBase64),
+    ...inner,
+  ];
 }
 
 /** A text without each way of writing its letters, and without another within that. */
@@ -54,7 +75,11 @@ const charOf = (_: string, hex: string): string => String.fromCharCode(Number.pa
 const UNWRAPPED: readonly ((text: string) => string)[] = [
   (text) => (text.includes("&") ? decode(text) : text),
   (text) => text.replace(/%([0-9A-Fa-f]{2})/g, charOf),
-  (text) => text.replace(/\\u([0-9A-Fa-f]{4})/g, charOf).replace(/\\u\{([0-9A-Fa-f]{1,6})\}/g, charOf).replace(/\\x([0-9A-Fa-f]{2})/g, charOf),
+  (text) =>
+    text
+      .replace(/\\u([0-9A-Fa-f]{4})/g, charOf)
+      .replace(/\\u\{([0-9A-Fa-f]{1,6})\}/g, charOf)
+      .replace(/\\x([0-9A-Fa-f]{2})/g, charOf),
   (text) => text.replace(/\\([0-9A-Fa-f]{2,6}) ?/g, charOf),
   (text) => text.replace(/=\r?\n/g, "").replace(/=([0-9A-F]{2})/g, charOf),
   (text) => text.replace(/[\u200b-\u200f\u00ad\u2060\ufeff]|<\/?(?:wbr|b|i|em|strong|span|mark)[^>]*>/g, ""),
@@ -75,7 +100,9 @@ function fromBase64(run: string): string[] {
 }
 
 function swapped(bytes: Buffer): string {
-  return Buffer.from(bytes.subarray(0, bytes.length - (bytes.length % 2))).swap16().toString("utf16le");
+  return Buffer.from(bytes.subarray(0, bytes.length - (bytes.length % 2)))
+    .swap16()
+    .toString("utf16le");
 }
 
 /** Whatever in the bytes can be unpacked, from each place at which a packed stream may begin. */
@@ -93,7 +120,8 @@ function packed(bytes: Buffer): Buffer[] {
   };
   for (let at = 0; at + 2 < bytes.length; at++) {
     if (bytes[at] === 0x1f && bytes[at + 1] === 0x8b) keep(() => gunzipSync(bytes.subarray(at)));
-    if (bytes[at] === 0x78 && [0x01, 0x5e, 0x9c, 0xda].includes(bytes[at + 1] ?? 0)) keep(() => inflateSync(bytes.subarray(at), { finishFlush: 2 }));
+    if (bytes[at] === 0x78 && [0x01, 0x5e, 0x9c, 0xda].includes(bytes[at + 1] ?? 0))
+      keep(() => inflateSync(bytes.subarray(at), { finishFlush: 2 }));
   }
   keep(() => inflateRawSync(bytes));
   keep(() => brotliDecompressSync(bytes));

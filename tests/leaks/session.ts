@@ -35,33 +35,118 @@ export async function session(around: Around, day: string, audience: Audience, j
   const id = `${day}-${audience === "public" ? "open" : words.say(`${where}: id`, audience)}`;
   const batch = audience === "public" ? `B-${day.slice(8)}` : words.say(`${where}: id of the batch`, audience);
   const pieces = piecesOf(around, where, batch, audience);
-  const [departures, items] = [marked(around, `${where}: departure`, audience), marked(around, `${where}: open item`, audience)];
+  const [departures, items] = [
+    marked(around, `${where}: departure`, audience),
+    marked(around, `${where}: open item`, audience),
+  ];
   const photos = await photosOf(around, where, audience);
   const clips = await clipsOf(around, where, audience);
-  const number = (what: string, unit: string, whole = 61): string => `${words.number(`${where}: ${what}`, audience, whole)} ${unit}`;
+  const number = (what: string, unit: string, whole = 61): string =>
+    `${words.number(`${where}: ${what}`, audience, whole)} ${unit}`;
   const say = (what: string): string => words.say(`${where}: ${what}`, audience);
   const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
   const [measured, weighed] = [say("what was measured"), say("part that was weighed")];
   const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
-  files[`entries/${id}.md`] = file({
-    date: day, title: say("title"), assembly: "wing", for: audience,
-    cut: (lots.get("timber") ?? []).map(({ id: from, audience: seen }) => ({ lot: from, amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g` })),
-    hours: inBoth(people).map(({ id: who }, at) => ({ who, task: "gluing", time: `${at + 1}:00` })),
-    batches: [{
-      id: batch, adhesive: "glue", mixed: "14:03", closed: "14:21", scale: "0.1 g", resin: { lot: lot("resin"), mass: number("mass of resin", "g") }, hardener: { lot: lot("hardener"), mass: number("mass of hardener", "g", 31) },
-      shop: { temperature: "20.5 °C", humidity: "50 %", surface: number("temperature of the surfaces", "°C", 19) }, moisture: "10 %", timber: [lot("timber")], joints: [joint],
-      pieces: pieces.map((piece) => ({ id: piece.id, procedure: "legs", ...some(piece.more !== true, { lot: piece.more === true ? "" : lot("timber") }), thickness: "6.0 mm", overlap: "15.0 mm", ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }) })),
-    }],
-    measurements: [{ what: measured, drawing: "62.0 mm", tolerance: "±5.0 mm", found: number("what was found", "mm"), departure: pick(...inBoth(departures)).id }, ...sides(say, number)],
-    ...weights(weighed, say, number),
-    departures: departures.map((made) => ({ id: made.id, what: words.say(`${where}: what departs`, made.audience), why: words.say(`${where}: why it departs`, made.audience), ...(made.more !== true && pick(true, false) ? { accepted_by: pick(...inBoth(people)).id } : {}), for: made.own })),
-    open_items: { raise: items.map((made) => ({ id: made.id, what: words.say(`${where}: what is left open`, made.audience), before: made.more === true ? "W-H" : pick("W-H", "close-up"), for: made.own })) },
-    photos: photos.map(({ file: name, own, audience: seen }) => ({ file: `../photos/${name}`, alt: words.say(`${where}: alt of a picture`, seen), caption: words.say(`${where}: caption`, seen), for: own })),
-    clips: clips.map(({ file: name, poster, own, audience: seen }) => ({ file: `../clips/${name}`, poster: `../photos/${poster}`, alt: words.say(`${where}: alt of a clip`, seen), caption: words.say(`${where}: caption of a clip`, seen), for: own })),
-    attachments: attachments(around, where, audience),
-  }, prose(around, where, audience));
-  const secrets = inBoth<Made>([...pieces, ...departures, ...items, ...clips]).filter((made) => made.audience !== "public");
-  return { id, audience, batch, pieces, departures, items, measured, weighed, hidden, secrets: [...secrets, ...(audience === "public" ? [] : [{ id, audience }, { id: batch, audience }])] };
+  files[`entries/${id}.md`] = file(
+    {
+      date: day,
+      title: say("title"),
+      assembly: "wing",
+      for: audience,
+      cut: (lots.get("timber") ?? []).map(({ id: from, audience: seen }) => ({
+        lot: from,
+        amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g`,
+      })),
+      hours: inBoth(people).map(({ id: who }, at) => ({ who, task: "gluing", time: `${at + 1}:00` })),
+      batches: [
+        {
+          id: batch,
+          adhesive: "glue",
+          mixed: "14:03",
+          closed: "14:21",
+          scale: "0.1 g",
+          resin: { lot: lot("resin"), mass: number("mass of resin", "g") },
+          hardener: { lot: lot("hardener"), mass: number("mass of hardener", "g", 31) },
+          shop: { temperature: "20.5 °C", humidity: "50 %", surface: number("temperature of the surfaces", "°C", 19) },
+          moisture: "10 %",
+          timber: [lot("timber")],
+          joints: [joint],
+          pieces: pieces.map((piece) => ({
+            id: piece.id,
+            procedure: "legs",
+            ...some(piece.more !== true, { lot: piece.more === true ? "" : lot("timber") }),
+            thickness: "6.0 mm",
+            overlap: "15.0 mm",
+            ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }),
+          })),
+        },
+      ],
+      measurements: [
+        {
+          what: measured,
+          drawing: "62.0 mm",
+          tolerance: "±5.0 mm",
+          found: number("what was found", "mm"),
+          departure: pick(...inBoth(departures)).id,
+        },
+        ...sides(say, number),
+      ],
+      ...weights(weighed, say, number),
+      departures: departures.map((made) => ({
+        id: made.id,
+        what: words.say(`${where}: what departs`, made.audience),
+        why: words.say(`${where}: why it departs`, made.audience),
+        ...(made.more !== true && pick(true, false) ? { accepted_by: pick(...inBoth(people)).id } : {}),
+        for: made.own,
+      })),
+      open_items: {
+        raise: items.map((made) => ({
+          id: made.id,
+          what: words.say(`${where}: what is left open`, made.audience),
+          before: made.more === true ? "W-H" : pick("W-H", "close-up"),
+          for: made.own,
+        })),
+      },
+      photos: photos.map(({ file: name, own, audience: seen }) => ({
+        file: `../photos/${name}`,
+        alt: words.say(`${where}: alt of a picture`, seen),
+        caption: words.say(`${where}: caption`, seen),
+        for: own,
+      })),
+      clips: clips.map(({ file: name, poster, own, audience: seen }) => ({
+        file: `../clips/${name}`,
+        poster: `../photos/${poster}`,
+        alt: words.say(`${where}: alt of a clip`, seen),
+        caption: words.say(`${where}: caption of a clip`, seen),
+        for: own,
+      })),
+      attachments: attachments(around, where, audience),
+    },
+    prose(around, where, audience),
+  );
+  const secrets = inBoth<Made>([...pieces, ...departures, ...items, ...clips]).filter(
+    (made) => made.audience !== "public",
+  );
+  return {
+    id,
+    audience,
+    batch,
+    pieces,
+    departures,
+    items,
+    measured,
+    weighed,
+    hidden,
+    secrets: [
+      ...secrets,
+      ...(audience === "public"
+        ? []
+        : [
+            { id, audience },
+            { id: batch, audience },
+          ]),
+    ],
+  };
 }
 
 type Say = (what: string) => string;
@@ -71,17 +156,41 @@ type Measure = (what: string, unit: string, whole?: number) => string;
 function sides(say: Say, number: Measure): Value[] {
   const pair = say("word of a pair");
   return [
-    { what: say("what the left side is"), drawing: `at most ${number("limit of the drawing", "mm", 70)}`, found: number("what the left side measures", "mm"), pair, side: "left" },
-    { what: say("what the right side is"), found: number("what the right side measures", "mm"), pair, side: "right", pair_tolerance: `±${number("how far sides may differ", "mm", 3)}` },
+    {
+      what: say("what the left side is"),
+      drawing: `at most ${number("limit of the drawing", "mm", 70)}`,
+      found: number("what the left side measures", "mm"),
+      pair,
+      side: "left",
+    },
+    {
+      what: say("what the right side is"),
+      found: number("what the right side measures", "mm"),
+      pair,
+      side: "right",
+      pair_tolerance: `±${number("how far sides may differ", "mm", 3)}`,
+    },
   ];
 }
 
 function weights(part: string, say: Say, number: Measure): { readonly [key: string]: Value } {
   return {
-    weighed: [{ part, mass: number("what it weighed", "kg", 2) }, { part: say("part that holds it"), mass: number("what that weighed", "kg", 3), arm: number("where it weighs", "mm", 400), instead_of: [part] }],
+    weighed: [
+      { part, mass: number("what it weighed", "kg", 2) },
+      {
+        part: say("part that holds it"),
+        mass: number("what that weighed", "kg", 3),
+        arm: number("where it weighs", "mm", 400),
+        instead_of: [part],
+      },
+    ],
     scales: {
-      what: say("what stood on scales"), left: number("left main wheel", "kg", 151), right: number("right main wheel", "kg", 152), tail: number("tail wheel", "kg", 24),
-      mains: number("where the main wheels stand", "mm", 320), wheelbase: number("from there to the tail wheel", "mm", 4180),
+      what: say("what stood on scales"),
+      left: number("left main wheel", "kg", 151),
+      right: number("right main wheel", "kg", 152),
+      tail: number("tail wheel", "kg", 24),
+      mains: number("where the main wheels stand", "mm", 320),
+      wheelbase: number("from there to the tail wheel", "mm", 4180),
     },
   };
 }
@@ -91,54 +200,102 @@ interface Marked extends Made {
 }
 
 function marked({ words, extra }: Ground, where: string, owner: Audience): Marked[] {
-  return [...WHO, ...(extra ? ["archive" as const] : [])].map((own, at) => ({ own, more: at > 2, audience: narrowest(own, owner), id: words.say(`${where} ${at}: id`, narrowest(own, owner)) }));
+  return [...WHO, ...(extra ? ["archive" as const] : [])].map((own, at) => ({
+    own,
+    more: at > 2,
+    audience: narrowest(own, owner),
+    id: words.say(`${where} ${at}: id`, narrowest(own, owner)),
+  }));
 }
 
 /** A shown batch says that it rests on something hidden once a piece of it is hidden, so no first such piece is added to one. */
-function piecesOf({ words, trials }: Around, where: string, batch: string, owner: Audience): (Made & { trial?: MadeTrial })[] {
+function piecesOf(
+  { words, trials }: Around,
+  where: string,
+  batch: string,
+  owner: Audience,
+): (Made & { trial?: MadeTrial })[] {
   const told = trials.filter((trial) => trial.more !== true || !words.isShown(owner));
   return [undefined, undefined, ...told].map((trial, at) => {
     const audience = narrowest(owner, trial?.audience ?? "public");
-    return { id: `${batch}/${words.say(`${where}: id of piece ${at}`, audience)}`, audience, more: trial?.more === true, ...(trial === undefined ? {} : { trial }) };
+    return {
+      id: `${batch}/${words.say(`${where}: id of piece ${at}`, audience)}`,
+      audience,
+      more: trial?.more === true,
+      ...(trial === undefined ? {} : { trial }),
+    };
   });
 }
 
 /** A picture for each audience, in any of the forms, hidden ones of a size that no other has. */
-async function photosOf({ words, files, pick, extra }: Ground, where: string, owner: Audience): Promise<(Marked & { file: string })[]> {
+async function photosOf(
+  { words, files, pick, extra }: Ground,
+  where: string,
+  owner: Audience,
+): Promise<(Marked & { file: string })[]> {
   const made: (Marked & { file: string })[] = [];
   for (const [at, own] of [...WHO, ...(extra ? ["archive" as const] : [])].entries()) {
     const more = at > 2;
     const audience = narrowest(own, owner);
     const form = more ? "jpg" : pick(...FORMS);
     const name = `${words.say(`${where}: name of a picture's file`, audience, { told: false, same: words.isShown(audience) })}.${form}`;
-    const shot = audience === "public" ? { width: 96, height: 72, colour: "#a08060" } : { width: words.width(`${where}: width of a hidden picture`, audience), height: 17, colour: more ? "#204060" : pick("#204060", "#406020") };
-    files[`photos/${name}`] = await pictureOf(form, shot, (place) => words.say(`${where}: ${place} in a ${form}`, audience, { told: false, same: words.isShown(audience) }));
+    const shot =
+      audience === "public"
+        ? { width: 96, height: 72, colour: "#a08060" }
+        : {
+            width: words.width(`${where}: width of a hidden picture`, audience),
+            height: 17,
+            colour: more ? "#204060" : pick("#204060", "#406020"),
+          };
+    files[`photos/${name}`] = await pictureOf(form, shot, (place) =>
+      words.say(`${where}: ${place} in a ${form}`, audience, { told: false, same: words.isShown(audience) }),
+    );
     made.push({ id: name, file: name, own, audience, more });
   }
   return made;
 }
 
 /** A clip for each audience. What is noted in it the archive alone has, in whosever edition it is shown. */
-async function clipsOf({ words, files, extra }: Ground, where: string, owner: Audience): Promise<(Marked & { file: string; poster: string })[]> {
+async function clipsOf(
+  { words, files, extra }: Ground,
+  where: string,
+  owner: Audience,
+): Promise<(Marked & { file: string; poster: string })[]> {
   const made: (Marked & { file: string; poster: string })[] = [];
   for (const [at, own] of [...WHO, ...(extra ? ["archive" as const] : [])].entries()) {
     const audience = narrowest(own, owner);
     const same = words.isShown(audience);
     const film = at % 2 === 0 ? "mp4" : "webm";
-    const name = (what: string): string => words.say(`${where}: name of a ${what}'s file`, audience, { told: false, same });
+    const name = (what: string): string =>
+      words.say(`${where}: name of a ${what}'s file`, audience, { told: false, same });
     const [file, poster] = [`${name("clip")}.${film}`, `${name("poster")}.jpg`];
-    files[`clips/${file}`] = await clipOf(film, (place) => words.say(`${where}: ${place} in a clip`, "archive", { same }));
-    files[`photos/${poster}`] = await pictureOf("jpg", { width: 96, height: 64, colour: at > 1 ? "#503060" : "#305060" }, (place) => words.say(`${where}: ${place} in a poster`, audience, { told: false, same }));
+    files[`clips/${file}`] = await clipOf(film, (place) =>
+      words.say(`${where}: ${place} in a clip`, "archive", { same }),
+    );
+    files[`photos/${poster}`] = await pictureOf(
+      "jpg",
+      { width: 96, height: 64, colour: at > 1 ? "#503060" : "#305060" },
+      (place) => words.say(`${where}: ${place} in a poster`, audience, { told: false, same }),
+    );
     made.push({ id: `../clips/${file}`, file, poster, own, audience, more: at > 2 });
   }
   return made;
 }
 
-function attachments({ words, files }: Ground, where: string, owner: Audience): { file: string; title: string; for: Audience }[] {
+function attachments(
+  { words, files }: Ground,
+  where: string,
+  owner: Audience,
+): { file: string; title: string; for: Audience }[] {
   return WHO.map((own) => {
     const audience = narrowest(own, owner);
     const name = words.say(`${where}: name of an attached file`, audience, { kind: "attachments", told: false });
-    files[`papers/${name}.txt`] = `${words.say(`${where}: within an attached file`, audience, { kind: "attachments" })}\n`;
-    return { file: `../papers/${name}.txt`, title: words.say(`${where}: title of an attached file`, audience, { kind: "attachments" }), for: own };
+    files[`papers/${name}.txt`] =
+      `${words.say(`${where}: within an attached file`, audience, { kind: "attachments" })}\n`;
+    return {
+      file: `../papers/${name}.txt`,
+      title: words.say(`${where}: title of an attached file`, audience, { kind: "attachments" }),
+      for: own,
+    };
   });
 }

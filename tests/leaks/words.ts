@@ -18,8 +18,10 @@ export interface Word {
 }
 
 const RANK: readonly Audience[] = ["public", "inspector", "archive"];
-export const narrowest = (...all: readonly Audience[]): Audience => RANK[Math.max(...all.map((one) => RANK.indexOf(one)))] ?? "archive";
-export const isNarrower = (audience: Audience, edition: Audience): boolean => RANK.indexOf(audience) > RANK.indexOf(edition);
+export const narrowest = (...all: readonly Audience[]): Audience =>
+  RANK[Math.max(...all.map((one) => RANK.indexOf(one)))] ?? "archive";
+export const isNarrower = (audience: Audience, edition: Audience): boolean =>
+  RANK.indexOf(audience) > RANK.indexOf(edition);
 
 const LETTERS = "bdfghjklmnprstvw";
 
@@ -39,16 +41,32 @@ export class Words {
     this.#edition = edition;
   }
 
-  say(where: string, audience: Audience, more: Partial<Pick<Word, "kind" | "told" | "optional">> & { readonly same?: boolean } = {}): string {
+  say(
+    where: string,
+    audience: Audience,
+    more: Partial<Pick<Word, "kind" | "told" | "optional">> & { readonly same?: boolean } = {},
+  ): string {
     const { kind, told = true, optional = false, same = told && this.isShown(audience, kind) } = more;
     const text = `zq${same ? `s${lettersOf(this.#same++)}` : `h${lettersOf(this.#other++)}${this.#salt}`}qz`;
-    this.all.push({ text, where, audience, told, number: false, typed: true, optional, ...(kind === undefined ? {} : { kind }) });
+    this.all.push({
+      text,
+      where,
+      audience,
+      told,
+      number: false,
+      typed: true,
+      optional,
+      ...(kind === undefined ? {} : { kind }),
+    });
     return text;
   }
 
   /** Whether the edition shows what is marked so; then it stays the same, files that are published whole among it. */
   isShown(audience: Audience, kind?: Withheld): boolean {
-    return !isNarrower(audience, this.#edition) && !(this.#edition === "public" && kind !== undefined && !this.#publicShows.includes(kind));
+    return (
+      !isNarrower(audience, this.#edition) &&
+      !(this.#edition === "public" && kind !== undefined && !this.#publicShows.includes(kind))
+    );
   }
 
   /** Digits that stand nowhere else, as `61.7301`. */
@@ -62,13 +80,17 @@ export class Words {
   /** A number that nobody types, the width of a picture; once for each audience. */
   width(where: string, audience: Audience): number {
     const text = audience === "archive" ? "1913" : "1931";
-    if (audience !== "public" && !this.all.some((word) => word.text === text)) this.all.push({ text, where, audience, told: true, number: true, typed: false });
+    if (audience !== "public" && !this.all.some((word) => word.text === text))
+      this.all.push({ text, where, audience, told: true, number: true, typed: false });
     return audience === "public" ? 96 : Number(text);
   }
 }
 
 function lettersOf(count: number): string {
-  return count.toString(16).padStart(4, "0").replace(/./g, (digit) => LETTERS[Number.parseInt(digit, 16)] ?? "b");
+  return count
+    .toString(16)
+    .padStart(4, "0")
+    .replace(/./g, (digit) => LETTERS[Number.parseInt(digit, 16)] ?? "b");
 }
 
 export function mayShow({ audience, kind }: Word, edition: Audience, publicShows: readonly Withheld[] = []): boolean {

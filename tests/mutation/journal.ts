@@ -26,4 +26,10 @@ export type Note =
 export const JOURNAL_FILE = JOURNAL;
 export const write = (note: Note): void => appendFileSync(JOURNAL, `${JSON.stringify(note)}\n`);
 export const read = (): Note[] =>
-  existsSync(JOURNAL) ? readFileSync(JOURNAL, "utf8").trim().split("\n").filter((line) => line !== "").map((line) => JSON.parse(line) as Note) : [];
+  existsSync(JOURNAL)
+    ? readFileSync(JOURNAL, "utf8")
+        .trim()
+        .split("\n")
+        .filter((line) => line !== "")
+        .map((line) => JSON.parse(line) as Note)
+    : [];

@@ -4,4 +4,8 @@ import { configureGlobal } from "fast-check";
 configureGlobal({ numRuns: 20, seed: 7, endOnFailure: true });
 
 const id = process.env["MUTANTS_ONE"];
-if (id !== undefined) Object.assign(((globalThis as { __stryker__?: object }).__stryker__ ??= {}), { activeMutant: id, processorLimit: process.cpuUsage().user + 20e6 });
+if (id !== undefined)
+  Object.assign(((globalThis as { __stryker__?: object }).__stryker__ ??= {}), {
+    activeMutant: id,
+    processorLimit: process.cpuUsage().user + 20e6,
+  });

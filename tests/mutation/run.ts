@@ -16,8 +16,11 @@ import { isListed } from "./survivors.ts";
 const LONGEST_TESTS_MS = [15, 100, 1500];
 /** Tests that go through so much that a sample would take minutes: the first are asked only of what lives after all others, the rest not at all, and a sample has nothing of what they are for. */
 const SLOW = ["quarantine", "recall", "removal"].map((name) => `tests/evidence/${name}.test.ts`);
-const UNASKED = ["fisher", "forecast", "tolerance-factor", "trial-power"].map((name) => `tests/reckoning/${name}.test.ts`);
-const UNSAMPLED = /\/(?:binomial-coefficient|drawn-weeks|factorials|finish-week|fisher-exact|fisher-table|forecast-backtest|least-shown-effect|local-time|tolerance-factor|trial-power|work-ahead)\.ts$/;
+const UNASKED = ["fisher", "forecast", "tolerance-factor", "trial-power"].map(
+  (name) => `tests/reckoning/${name}.test.ts`,
+);
+const UNSAMPLED =
+  /\/(?:binomial-coefficient|drawn-weeks|factorials|finish-week|fisher-exact|fisher-table|forecast-backtest|least-shown-effect|local-time|tolerance-factor|trial-power|work-ahead)\.ts$/;
 const LONGEST_OF_SAMPLE_MS = [200, 6000];
 const LONGEST_AFRESH_MS = 300;
 const HANGS_AFTER_MS = 60_000;
@@ -28,15 +31,33 @@ const REMEMBERING = ["src/reckoning/calendar.ts", "src/evidence/amended.ts"];
 const { values, positionals } = parseArgs({ options: { sample: { type: "string" } }, allowPositionals: true });
 
 /** Runs vitest. It has hung, and is stopped, where a mutant is being tried and nothing was written down for too long, counted by what the machine has to do. */
-function vitest(env: Record<string, string>, more: readonly string[] = []): Promise<{ code: number | null; hung: boolean }> {
+function vitest(
+  env: Record<string, string>,
+  more: readonly string[] = [],
+): Promise<{ code: number | null; hung: boolean }> {
   return new Promise((resolve) => {
-    const args = ["node_modules/vitest/vitest.mjs", "run", "--config", "tests/mutation/vitest.config.ts", "--reporter=dot", ...more];
-    const child = spawn(process.execPath, args, { env: { ...process.env, CI: "1", NODE_NO_WARNINGS: "1", ...env }, stdio: ["ignore", "ignore", env["MUTANTS_ONE"] === undefined ? "inherit" : "ignore"], detached: true });
+    const args = [
+      "node_modules/vitest/vitest.mjs",
+      "run",
+      "--config",
+      "tests/mutation/vitest.config.ts",
+      "--reporter=dot",
+      ...more,
+    ];
+    const child = spawn(process.execPath, args, {
+      env: { ...process.env, CI: "1", NODE_NO_WARNINGS: "1", ...env },
+      stdio: ["ignore", "ignore", env["MUTANTS_ONE"] === undefined ? "inherit" : "ignore"],
+      detached: true,
+    });
     let hung = false;
     const start = Date.now();
     const watch = setInterval(() => {
       const share = Math.max(1, (loadavg()[0] ?? 0) / availableParallelism());
-      if (Date.now() - Math.max(start, statSync(JOURNAL_FILE).mtimeMs) < HANGS_AFTER_MS * share || child.pid === undefined) return;
+      if (
+        Date.now() - Math.max(start, statSync(JOURNAL_FILE).mtimeMs) < HANGS_AFTER_MS * share ||
+        child.pid === undefined
+      )
+        return;
       if (!["trying", "afresh"].includes(read().at(-1)?.note ?? "")) return;
       hung = true;
       process.kill(-child.pid, "SIGKILL");
@@ -48,11 +69,20 @@ function vitest(env: Record<string, string>, more: readonly string[] = []): Prom
 async function tryAll(longest: number, but: readonly string[] = []): Promise<void> {
   for (;;) {
     const before = read().length;
-    const { code, hung } = await vitest({ MUTANTS_LONGEST_TEST: String(longest) }, but.map((file) => `--exclude=${file}`));
+    const { code, hung } = await vitest(
+      { MUTANTS_LONGEST_TEST: String(longest) },
+      but.map((file) => `--exclude=${file}`),
+    );
     const last = read().at(-1);
     if (hung && last?.note === "trying") write({ note: "timed out", id: last.id, by: last.test });
     else if (code !== 0) throw new Error(`the tests did not run: ${String(code)}`);
-    if (!hung && !read().slice(before).some((one) => one.note === "remembered")) return;
+    if (
+      !hung &&
+      !read()
+        .slice(before)
+        .some((one) => one.note === "remembered")
+    )
+      return;
   }
 }
 
@@ -60,7 +90,9 @@ async function tryAll(longest: number, but: readonly string[] = []): Promise<voi
 async function tryAfresh(mutants: readonly Mutant[]): Promise<void> {
   for (const { id } of mutants) {
     const notes = read();
-    const files = [...new Set(notes.flatMap((one) => (one.note === "covered" && one.ids.includes(id) ? [one.file] : [])))];
+    const files = [
+      ...new Set(notes.flatMap((one) => (one.note === "covered" && one.ids.includes(id) ? [one.file] : []))),
+    ];
     write({ note: "afresh", id, by: files.join(" ") });
     if (files.length === 0) continue;
     const { code, hung } = await vitest({ MUTANTS_ONE: id, MUTANTS_LONGEST_TEST: String(LONGEST_AFRESH_MS) }, files);
@@ -69,11 +101,16 @@ async function tryAfresh(mutants: readonly Mutant[]): Promise<void> {
   }
 }
 
-const killed = (): Set<string> => new Set(read().flatMap((one) => (one.note === "killed" || one.note === "timed out" ? [one.id] : [])));
+const killed = (): Set<string> =>
+  new Set(read().flatMap((one) => (one.note === "killed" || one.note === "timed out" ? [one.id] : [])));
 
 function needingProcess(mutants: readonly Mutant[]): Mutant[] {
   const dead = killed();
-  const apart = new Set(read().flatMap((one) => (one.note === "covered" && one.onImport ? one.ids : one.note === "remembered" ? [one.id] : [])));
+  const apart = new Set(
+    read().flatMap((one) =>
+      one.note === "covered" && one.onImport ? one.ids : one.note === "remembered" ? [one.id] : [],
+    ),
+  );
   return mutants.filter(({ id, file }) => !dead.has(id) && (apart.has(id) || REMEMBERING.includes(file)));
 }
 

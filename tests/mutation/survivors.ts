@@ -28,7 +28,10 @@ export function isListed(): (mutant: Mutant) => boolean {
 }
 
 /** Of mutants that lived, those that the list has; and what it has of these files that did not live. */
-export function heldAgainstList(lived: readonly Mutant[], files: ReadonlySet<string>): { readonly known: ReadonlySet<string>; readonly stale: readonly string[] } {
+export function heldAgainstList(
+  lived: readonly Mutant[],
+  files: ReadonlySet<string>,
+): { readonly known: ReadonlySet<string>; readonly stale: readonly string[] } {
   const left = listed();
   const known = new Set<string>();
   for (const mutant of lived) {
@@ -36,8 +39,11 @@ export function heldAgainstList(lived: readonly Mutant[], files: ReadonlySet<str
     if (times > 0) known.add(mutant.id);
     left.set(keyOf(mutant), times - 1);
   }
-  const stale = [...left].flatMap(([key, times]) => (times > 0 && files.has(key.slice(0, key.indexOf(" "))) ? [key] : []));
+  const stale = [...left].flatMap(([key, times]) =>
+    times > 0 && files.has(key.slice(0, key.indexOf(" "))) ? [key] : [],
+  );
   return { known, stale };
 }
 
-export const told = ({ file, line, original, replacement }: Mutant): string => `- \`${file}:${line}\` \`\` ${original} → ${replacement} \`\``;
+export const told = ({ file, line, original, replacement }: Mutant): string =>
+  `- \`${file}:${line}\` \`\` ${original} → ${replacement} \`\``;

@@ -19,7 +19,11 @@ const LONGEST_MS = Number(process.env["MUTANTS_LONGEST_TEST"]);
 const ONE = process.env["MUTANTS_ONE"];
 const notes = read();
 const chosen = new Set(notes.flatMap((one) => (one.note === "chosen" ? one.ids : [])));
-const settled = new Set(notes.flatMap((one) => (one.note === "killed" || one.note === "timed out" || one.note === "remembered" ? [one.id] : [])));
+const settled = new Set(
+  notes.flatMap((one) =>
+    one.note === "killed" || one.note === "timed out" || one.note === "remembered" ? [one.id] : [],
+  ),
+);
 const done = new Set(ONE ? [] : notes.flatMap((one) => (one.note === "done" ? [one.test] : [])));
 const tooLong = new Set(notes.flatMap((one) => (one.note === "took" && one.ms > LONGEST_MS ? [one.test] : [])));
 
@@ -76,7 +80,11 @@ export default class TryMutants extends TestRunner {
 }
 
 /** How the test ends with this mutant; one that takes far longer than without it is stopped by the switches. */
-async function tried(test: RunnerTestCase, id?: string, micros = Number.POSITIVE_INFINITY): Promise<"passed" | "killed" | "timed out"> {
+async function tried(
+  test: RunnerTestCase,
+  id?: string,
+  micros = Number.POSITIVE_INFINITY,
+): Promise<"passed" | "killed" | "timed out"> {
   const limit = process.cpuUsage().user + 500_000 + 20 * micros;
   Object.assign(switches, { activeMutant: id, processorLimit: limit });
   (test as { promises?: unknown }).promises = undefined;

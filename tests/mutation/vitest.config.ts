@@ -10,7 +10,13 @@ const one = process.env["MUTANTS_ONE"] !== undefined;
 /** The tests that judge mutants: those of the pure rooms, but for the two of great records, on the source with its mutants in it. */
 export default defineConfig({
   root,
-  plugins: [{ name: "mutants", enforce: "pre", load: (id) => (existsSync(copyOf(id)) ? readFileSync(copyOf(id), "utf8") : undefined) }],
+  plugins: [
+    {
+      name: "mutants",
+      enforce: "pre",
+      load: (id) => (existsSync(copyOf(id)) ? readFileSync(copyOf(id), "utf8") : undefined),
+    },
+  ],
   test: {
     include: ["tests/reckoning/**/*.test.ts", "tests/evidence/**/*.test.ts"],
     exclude: ["tests/evidence/size.test.ts", "tests/evidence/climate-size.test.ts"],

@@ -13,15 +13,34 @@ import { entry, record } from "../evidence/make.ts";
 import { made, storySite } from "./story-site.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };
-const clip = (change: Partial<ClipFact> = {}): ClipFact => ({ place, file: "clips/flex.mp4", poster: "photos/clamps.jpg", alt: "The tip <springs> back", caption: "Twice & again", audience: "public", ...change });
+const clip = (change: Partial<ClipFact> = {}): ClipFact => ({
+  place,
+  file: "clips/flex.mp4",
+  poster: "photos/clamps.jpg",
+  alt: "The tip <springs> back",
+  caption: "Twice & again",
+  audience: "public",
+  ...change,
+});
 const photo = (file: string, audience: Audience = "public"): Photo => ({ place, file, alt: "A picture", audience });
-const film: ReadyClip = { width: 480, height: 640, seconds: 71.2, bytes: 3_400_000, type: "video/mp4", path: "clips/d1.mp4" };
+const film: ReadyClip = {
+  width: 480,
+  height: 640,
+  seconds: 71.2,
+  bytes: 3_400_000,
+  type: "video/mp4",
+  path: "clips/d1.mp4",
+};
 const FROM = "entry/2025-03-10-glue.html";
 
 function siteWith(clips: readonly ClipFact[]): Site {
   const site = storySite();
   const entries = site.shown.record.entries.map((each, at) => (at === 0 ? { ...each, clips } : each));
-  return { ...site, shown: { ...site.shown, record: { ...site.shown.record, entries } }, clips: new Map([["clips/flex.mp4", film]]) };
+  return {
+    ...site,
+    shown: { ...site.shown, record: { ...site.shown.record, entries } },
+    clips: new Map([["clips/flex.mp4", film]]),
+  };
 }
 
 describe("A clip on a page", () => {
@@ -29,7 +48,12 @@ describe("A clip on a page", () => {
   const video = figure.querySelector("video");
 
   it("is the browser's own player, by its poster, and asks for nothing before it is played", () => {
-    expect(video?.attributes).toMatchObject({ controls: "", preload: "none", poster: "../photos/clamps-800.jpg", "aria-label": "The tip <springs> back" });
+    expect(video?.attributes).toMatchObject({
+      controls: "",
+      preload: "none",
+      poster: "../photos/clamps-800.jpg",
+      "aria-label": "The tip <springs> back",
+    });
     expect(figure.querySelector("source")?.attributes).toEqual({ src: "../clips/d1.mp4", type: "video/mp4" });
     expect(video?.hasAttribute("autoplay")).toBe(false);
   });
@@ -57,21 +81,33 @@ describe("A clip on a page", () => {
 
 describe("Where photographs stand for entries", () => {
   it("the poster of a clip does, if there is no photograph", () => {
-    expect(pictureOf(entry("2025-01-01-a", { clips: [clip()] }))).toEqual({ file: "photos/clamps.jpg", alt: "The tip <springs> back" });
-    expect(pictureOf(entry("2025-01-01-a", { photos: [photo("photos/bench.jpg")], clips: [clip()] }))?.file).toBe("photos/bench.jpg");
-    expect(pictured([entry("2025-01-01-a"), entry("2025-01-02-a", { clips: [clip()] })]).map((one) => one.entry.id)).toEqual(["2025-01-02-a"]);
+    expect(pictureOf(entry("2025-01-01-a", { clips: [clip()] }))).toEqual({
+      file: "photos/clamps.jpg",
+      alt: "The tip <springs> back",
+    });
+    expect(pictureOf(entry("2025-01-01-a", { photos: [photo("photos/bench.jpg")], clips: [clip()] }))?.file).toBe(
+      "photos/bench.jpg",
+    );
+    expect(
+      pictured([entry("2025-01-01-a"), entry("2025-01-02-a", { clips: [clip()] })]).map((one) => one.entry.id),
+    ).toEqual(["2025-01-02-a"]);
   });
 });
 
 describe("Of clips an edition shows", () => {
   const shownIn = (edition: Edition, ...entries: Entry[]): (readonly string[])[] => {
     const whole = record({ entries });
-    return editionOf(whole, reckon(whole), edition).record.entries.map(({ clips, photos }) => [...clips.flatMap(({ file, poster }) => [file, poster]), ...photos.map(({ file }) => file)]);
+    return editionOf(whole, reckon(whole), edition).record.entries.map(({ clips, photos }) => [
+      ...clips.flatMap(({ file, poster }) => [file, poster]),
+      ...photos.map(({ file }) => file),
+    ]);
   };
   const day = (at: number, change: Partial<Entry>): Entry => entry(`2025-01-0${at}-a`, change);
 
   it("those that are for its readers", () => {
-    const one = day(1, { clips: [clip(), clip({ file: "clips/visitor.mp4", poster: "photos/visitor.jpg", audience: "inspector" })] });
+    const one = day(1, {
+      clips: [clip(), clip({ file: "clips/visitor.mp4", poster: "photos/visitor.jpg", audience: "inspector" })],
+    });
     expect(shownIn("public", one)).toEqual([["clips/flex.mp4", "photos/clamps.jpg"]]);
     expect(shownIn("inspector", one)[0]).toHaveLength(4);
   });
@@ -83,7 +119,9 @@ describe("Of clips an edition shows", () => {
   });
 
   it("none whose poster is marked for others as a photograph: it is a frame of the clip", () => {
-    expect(shownIn("public", day(1, { clips: [clip()] }), day(2, { photos: [photo("photos/clamps.jpg", "inspector")] }))).toEqual([[], []]);
+    expect(
+      shownIn("public", day(1, { clips: [clip()] }), day(2, { photos: [photo("photos/clamps.jpg", "inspector")] })),
+    ).toEqual([[], []]);
   });
 });
 

@@ -12,7 +12,10 @@ describe("what the public edition shows of the example", () => {
   test("has public names, and words for a person marked for the inspector", () => {
     const whos = open.record.entries[0]?.hours.map(({ who }) => open.nameOf(who));
     expect(whos).toEqual(["Ada", SOMEONE]);
-    expect(inspector.record.entries[0]?.hours.map(({ who }) => inspector.nameOf(who))).toEqual(["Ada Vollmer", "Jo Ferrand"]);
+    expect(inspector.record.entries[0]?.hours.map(({ who }) => inspector.nameOf(who))).toEqual([
+      "Ada Vollmer",
+      "Jo Ferrand",
+    ]);
   });
 
   test("leaves out an entry marked for the inspector with its hours, and sums what is left", () => {
@@ -23,7 +26,9 @@ describe("what the public edition shows of the example", () => {
 
   test("keeps the state of a joint whose only batch is hidden, without the batch", () => {
     expect(open.evidence.joints.get("F-J3")).toMatchObject({ state: "unproven", batches: [], lots: [] });
-    expect(open.evidence.joints.get("F-J3")?.findings.map(({ sentence }) => sentence)).toEqual(["Rests on something this edition does not show."]);
+    expect(open.evidence.joints.get("F-J3")?.findings.map(({ sentence }) => sentence)).toEqual([
+      "Rests on something this edition does not show.",
+    ]);
   });
 
   test("leaves a hidden timber lot out of batches, pieces and joints", () => {
@@ -39,7 +44,12 @@ describe("what the public edition shows of the example", () => {
   });
 
   test("has no supplier, certificate, scan or photograph for the inspector, where the inspector has them", () => {
-    const told = (shown: typeof open): (string | undefined)[] => [shown.record.lots.get("R-1")?.supplier, shown.record.lots.get("R-1")?.certificate, shown.evidence.holdPoints.get("F-H1")?.inspections[0]?.scan, shown.record.entries[0]?.photos[1]?.file];
+    const told = (shown: typeof open): (string | undefined)[] => [
+      shown.record.lots.get("R-1")?.supplier,
+      shown.record.lots.get("R-1")?.certificate,
+      shown.evidence.holdPoints.get("F-H1")?.inspections[0]?.scan,
+      shown.record.entries[0]?.photos[1]?.file,
+    ];
     expect(told(open)).toEqual([undefined, undefined, undefined, undefined]);
     expect(told(inspector)).toEqual(["Kettle Lane Stores", "certificates/r-1.pdf", "scans/visit.pdf", "photos/jo.jpg"]);
   });
@@ -58,20 +68,51 @@ describe("what the public edition shows of the example", () => {
 describe("prose in an edition", () => {
   const made = exampleRecord();
   const veil = veilOf(made, "public");
-  const seen = (markdown: string): string | undefined => veiledBody([{ audience: "public", line: 1, markdown }], veil, (target) => target.includes("hidden"))[0]?.markdown;
+  const seen = (markdown: string): string | undefined =>
+    veiledBody([{ audience: "public", line: 1, markdown }], veil, (target) => target.includes("hidden"))[0]?.markdown;
 
   test.each([
     ["a link to a hidden thing becomes its words", "see [that day](2025-01-01-hidden.md) here", "see that day here"],
-    ["a hidden image goes with its words", "so ![a face](../photos/hidden.jpg \"title\") it was", "so  it was"],
+    ["a hidden image goes with its words", 'so ![a face](../photos/hidden.jpg "title") it was', "so  it was"],
     ["a hidden image in a link goes too", "[![a face](hidden.jpg)](https://example.org)", "[](https://example.org)"],
     ["brackets in the words of a link are kept", "[a [b] c](hidden)", "a [b] c"],
-    ["the place of a hidden reference goes", "[x]: hidden.jpg \"t\"\nnext", "\nnext"],
-    ["a title goes with it, in whatever marks and on whatever line", "[x]: <hidden.jpg>\n  'a \\' t'\n[y]: hidden (t)\nnext ![a](hidden.jpg (t \\) t))", "\n\nnext "],
-    ["a hidden image by reference goes with its words", "![a face][x] ![x][] ![x] ![b [c] d][ X ]\n\n[x]: ../photos/hidden.jpg", "   \n\n"],
-    ["a hidden link by reference becomes its words", "see [that *day*][x], [x][], [x].\n\n[x]: hidden.md 'on it'", "see that *day*, x, x.\n\n"],
-    ["a hidden image in a shown link goes, and one in a hidden link too", "[![a face][x]][y] [![a face](ok.jpg)][x]\n\n[y]: ok\n[x]: hidden", "[][y] ![a face](ok.jpg)\n\n[y]: ok\n"],
-    ["brackets that are no link are kept", "\\[a](hidden [b] [c][d] ![e] [f](ok \"x", "\\[a](hidden [b] [c][d] ![e] [f](ok \"x"],
-    ["what is shown by reference stays as it was typed", "[a][B] ![c][b]\n\n[b]: ok \"t\"", "[a][B] ![c][b]\n\n[b]: ok \"t\""],
-    ["what is shown stays as it was typed", "[B-1](B-1) and ![x](../photos/y.jpg)", "[B-1](B-1) and ![x](../photos/y.jpg)"],
-  ])("%s", (_, typed, shown) => { expect(seen(typed)).toBe(shown); });
+    ["the place of a hidden reference goes", '[x]: hidden.jpg "t"\nnext', "\nnext"],
+    [
+      "a title goes with it, in whatever marks and on whatever line",
+      "[x]: <hidden.jpg>\n  'a \\' t'\n[y]: hidden (t)\nnext ![a](hidden.jpg (t \\) t))",
+      "\n\nnext ",
+    ],
+    [
+      "a hidden image by reference goes with its words",
+      "![a face][x] ![x][] ![x] ![b [c] d][ X ]\n\n[x]: ../photos/hidden.jpg",
+      "   \n\n",
+    ],
+    [
+      "a hidden link by reference becomes its words",
+      "see [that *day*][x], [x][], [x].\n\n[x]: hidden.md 'on it'",
+      "see that *day*, x, x.\n\n",
+    ],
+    [
+      "a hidden image in a shown link goes, and one in a hidden link too",
+      "[![a face][x]][y] [![a face](ok.jpg)][x]\n\n[y]: ok\n[x]: hidden",
+      "[][y] ![a face](ok.jpg)\n\n[y]: ok\n",
+    ],
+    [
+      "brackets that are no link are kept",
+      '\\[a](hidden [b] [c][d] ![e] [f](ok "x',
+      '\\[a](hidden [b] [c][d] ![e] [f](ok "x',
+    ],
+    [
+      "what is shown by reference stays as it was typed",
+      '[a][B] ![c][b]\n\n[b]: ok "t"',
+      '[a][B] ![c][b]\n\n[b]: ok "t"',
+    ],
+    [
+      "what is shown stays as it was typed",
+      "[B-1](B-1) and ![x](../photos/y.jpg)",
+      "[B-1](B-1) and ![x](../photos/y.jpg)",
+    ],
+  ])("%s", (_, typed, shown) => {
+    expect(seen(typed)).toBe(shown);
+  });
 });

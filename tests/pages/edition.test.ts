@@ -9,7 +9,13 @@ const EDITIONS: readonly Edition[] = ["public", "inspector", "archive"];
 
 /** Every map and set opened, so that nothing can hide in one. */
 const allText = (shown: Shown): string =>
-  JSON.stringify({ ...shown }, (_, value: unknown) => (value instanceof Map ? [...(value as Map<unknown, unknown>)] : value instanceof Set ? [...(value as Set<unknown>)] : value));
+  JSON.stringify({ ...shown }, (_, value: unknown) =>
+    value instanceof Map
+      ? [...(value as Map<unknown, unknown>)]
+      : value instanceof Set
+        ? [...(value as Set<unknown>)]
+        : value,
+  );
 
 function mayBeSeen({ audience, kind }: Word, edition: Edition, { record }: Planted): boolean {
   const withheld = edition === "public" && kind !== undefined && !record.aircraft.publicShows.includes(kind);
@@ -18,7 +24,12 @@ function mayBeSeen({ audience, kind }: Word, edition: Edition, { record }: Plant
 
 /** Holds for records of many shapes, each with a secret in every place where a builder can type one. */
 function holds(claim: (made: Planted) => void): void {
-  fc.assert(fc.property(fc.gen(), (gen) => claim(planted((...from) => from[gen(fc.nat, { max: from.length - 1 })] as (typeof from)[number]))), { numRuns: 100 });
+  fc.assert(
+    fc.property(fc.gen(), (gen) =>
+      claim(planted((...from) => from[gen(fc.nat, { max: from.length - 1 })] as (typeof from)[number])),
+    ),
+    { numRuns: 100 },
+  );
 }
 
 describe("an edition", () => {
@@ -36,8 +47,12 @@ describe("an edition", () => {
       const { evidence } = editionOf(record, whole, edition);
       for (const [id, { verdict }] of evidence.pieces) expect(verdict).toBe(whole.pieces.get(id)?.verdict);
       for (const [id, { verdict }] of evidence.batches) expect(verdict).toBe(whole.batches.get(id)?.verdict);
-      expect([...evidence.joints].map(([id, { state }]) => [id, state])).toEqual([...whole.joints].map(([id, { state }]) => [id, state]));
-      expect([...evidence.holdPoints].map(([id, { state }]) => [id, state])).toEqual([...whole.holdPoints].map(([id, { state }]) => [id, state]));
+      expect([...evidence.joints].map(([id, { state }]) => [id, state])).toEqual(
+        [...whole.joints].map(([id, { state }]) => [id, state]),
+      );
+      expect([...evidence.holdPoints].map(([id, { state }]) => [id, state])).toEqual(
+        [...whole.holdPoints].map(([id, { state }]) => [id, state]),
+      );
     });
   });
 
@@ -45,7 +60,16 @@ describe("an edition", () => {
     holds(({ record }) => {
       const whole = reckon(record);
       const [narrow, wide] = [editionOf(record, whole, "public"), editionOf(record, whole, "inspector")];
-      for (const kind of ["pieces", "batches", "joints", "lots", "holdPoints", "assemblies", "departures", "openItems"] as const) {
+      for (const kind of [
+        "pieces",
+        "batches",
+        "joints",
+        "lots",
+        "holdPoints",
+        "assemblies",
+        "departures",
+        "openItems",
+      ] as const) {
         for (const id of narrow.evidence[kind].keys()) expect(wide.evidence[kind].has(id)).toBe(true);
       }
       const entries = new Set(wide.record.entries.map(({ id }) => id));
@@ -73,7 +97,8 @@ describe("an edition", () => {
       for (const file of evidence.lots.values()) {
         expect(file.batches.every((id) => evidence.batches.has(id))).toBe(true);
         expect(file.pieces.every((id) => evidence.pieces.has(id))).toBe(true);
-        for (const id of file.joints) expect(file.batches.some((batch) => evidence.joints.get(id)?.batches.includes(batch))).toBe(true);
+        for (const id of file.joints)
+          expect(file.batches.some((batch) => evidence.joints.get(id)?.batches.includes(batch))).toBe(true);
       }
       expect(evidence.findings.every(({ about, restsOn }) => shows(about) && restsOn.every(shows))).toBe(true);
     });
@@ -82,7 +107,10 @@ describe("an edition", () => {
   test("says the same of what it leaves out whether or not there is any such thing", () => {
     holds(({ record }) => {
       const bare = { ...record, entries: [], lots: new Map(), trials: new Map() };
-      for (const edition of EDITIONS) expect(editionOf(record, reckon(record), edition).leavesOut).toEqual(editionOf(bare, reckon(bare), edition).leavesOut);
+      for (const edition of EDITIONS)
+        expect(editionOf(record, reckon(record), edition).leavesOut).toEqual(
+          editionOf(bare, reckon(bare), edition).leavesOut,
+        );
     });
   });
 });

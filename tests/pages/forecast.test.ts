@@ -12,7 +12,11 @@ const START = dayNumber("2025-01-01") ?? 0;
 const WING = assembly("wing", { planned: 6000 });
 
 const worked = (day: string, minutes: number, on = "wing", audience: Audience = "public"): Entry =>
-  entry(`${day}-work-${audience}-${on}`, { audience, assembly: on, hours: [{ place, who: "builder", task: "gluing", minutes, typed: "", assembly: on }] });
+  entry(`${day}-work-${audience}-${on}`, {
+    audience,
+    assembly: on,
+    hours: [{ place, who: "builder", task: "gluing", minutes, typed: "", assembly: on }],
+  });
 
 /** Work every Saturday; 2025-01-01 was a Wednesday, so that the first is the fourth of January. */
 const saturdays = (count: number, minutes: (at: number) => number = () => 120): Entry[] =>
@@ -28,14 +32,20 @@ describe("The forecast", () => {
   it("is silent below eight whole weeks, and says why", () => {
     const { silent, forecast } = view(saturdays(8));
     expect(forecast).toBeUndefined();
-    expect(silent).toBe("The record spans 7 whole weeks. Below 8 there is no forecast: so few say too little of how weeks differ.");
+    expect(silent).toBe(
+      "The record spans 7 whole weeks. Below 8 there is no forecast: so few say too little of how weeks differ.",
+    );
     expect(view(saturdays(9)).forecast).toBeDefined();
   });
 
   it("is silent without a plan, with nothing left of it, and with no work on it", () => {
     expect(view(saturdays(20), [assembly("wing")]).silent).toContain("No assembly has planned hours");
-    expect(view(saturdays(20), [assembly("wing", { planned: 60, finished: "2025-02-01" })]).silent).toBe("By the plan no work is left.");
-    expect(view(saturdays(20), [assembly("wing"), assembly("fin", { planned: 600 })]).silent).toBe("In no whole week has work been noted on a part that has planned hours.");
+    expect(view(saturdays(20), [assembly("wing", { planned: 60, finished: "2025-02-01" })]).silent).toBe(
+      "By the plan no work is left.",
+    );
+    expect(view(saturdays(20), [assembly("wing"), assembly("fin", { planned: 600 })]).silent).toBe(
+      "In no whole week has work been noted on a part that has planned hours.",
+    );
   });
 
   it("is certain where every week was alike: 6,000 minutes planned, 20 of 120 done, 30 weeks of 120 to go", () => {
@@ -43,25 +53,43 @@ describe("The forecast", () => {
     expect(forecast?.plan.left).toBe(3600);
     const last = dayText(START + 3 + 7 * 19 + 1);
     const done = dayText((dayNumber(last) ?? 0) + 7 * 30);
-    expect(forecast?.finish).toEqual([{ share: 0.5, day: done }, { share: 0.8, day: done }, { share: 0.95, day: done }]);
+    expect(forecast?.finish).toEqual([
+      { share: 0.5, day: done },
+      { share: 0.8, day: done },
+      { share: 0.95, day: done },
+    ]);
     expect(forecast?.ahead).toHaveLength(30);
-    expect(forecast?.ahead[0]).toEqual({ day: dayText((dayNumber(last) ?? 0) + 7), wide: [2520, 2520], narrow: [2520, 2520], middle: 2520 });
+    expect(forecast?.ahead[0]).toEqual({
+      day: dayText((dayNumber(last) ?? 0) + 7),
+      wide: [2520, 2520],
+      narrow: [2520, 2520],
+      middle: 2520,
+    });
     expect(forecast?.ahead.at(-1)?.middle).toBe(6000);
   });
 
   it("never lets a band rise above all that is planned, nor a later date come before a surer one", () => {
     const { forecast } = view(saturdays(30, (at) => (at % 3) * 100));
-    expect(forecast?.ahead.every(({ wide, narrow, middle }) => wide[0] <= narrow[0] && narrow[0] <= middle && middle <= narrow[1] && narrow[1] <= wide[1] && wide[1] <= 6000)).toBe(true);
+    expect(
+      forecast?.ahead.every(
+        ({ wide, narrow, middle }) =>
+          wide[0] <= narrow[0] && narrow[0] <= middle && middle <= narrow[1] && narrow[1] <= wide[1] && wide[1] <= 6000,
+      ),
+    ).toBe(true);
     const days = forecast?.finish.map(({ day }) => day ?? "");
     expect(days).toEqual([...(days ?? [])].sort());
     expect(new Set(days).size).toBeGreaterThan(1);
   });
 
   it("is put into a sentence, or the reason is why there is none", () => {
-    expect(forecastWords(view(saturdays(20)))).toBe("Should the weeks ahead be like those so far, the planned work is done by 14 December 2025 as likely as not, and by 14 December 2025 in 95 of 100 futures.");
+    expect(forecastWords(view(saturdays(20)))).toBe(
+      "Should the weeks ahead be like those so far, the planned work is done by 14 December 2025 as likely as not, and by 14 December 2025 in 95 of 100 futures.",
+    );
     expect(forecastWords(view(saturdays(3)))).toContain("There is no forecast. The record spans 2 whole weeks.");
     const far = [assembly("wing", { planned: 6_000_000 })];
-    expect(forecastWords(view(saturdays(20), far))).toContain("is done only more than twenty years ahead as likely as not");
+    expect(forecastWords(view(saturdays(20), far))).toContain(
+      "is done only more than twenty years ahead as likely as not",
+    );
   });
 
   it("takes a part as finished only from its day on", () => {
@@ -76,20 +104,32 @@ describe("The forecast", () => {
   });
 
   it("says what finished parts took, what has outrun its plan, how many weeks were idle, and how the futures were drawn", () => {
-    const parts = [WING, assembly("fin", { planned: 600, finished: "2025-02-01" }), assembly("rudder", { planned: 60, title: "Rudder" })];
-    const entries = [...saturdays(20, (at) => (at % 2) * 240), worked("2025-02-02", 900, "fin"), worked("2025-02-03", 120, "rudder")].sort((a, b) => (a.day < b.day ? -1 : 1));
+    const parts = [
+      WING,
+      assembly("fin", { planned: 600, finished: "2025-02-01" }),
+      assembly("rudder", { planned: 60, title: "Rudder" }),
+    ];
+    const entries = [
+      ...saturdays(20, (at) => (at % 2) * 240),
+      worked("2025-02-02", 900, "fin"),
+      worked("2025-02-03", 120, "rudder"),
+    ].sort((a, b) => (a.day < b.day ? -1 : 1));
     const words = view(entries, parts).forecast?.assumptions ?? [];
     expect(words).toEqual([
       "The work is what is planned for 3 parts, of which 2 are not finished, and nothing else: what is not planned, such as covering, fitting out or a part without planned hours, is not in it.",
       "Finished parts took 15 h where 10 h were planned, 150 % of it; the other parts are taken to go the same way.",
       "Rudder has taken all that the corrected plan gives and is not finished: nothing more is foreseen there, which is likely too little.",
-      expect.stringContaining("like one of the 19 whole weeks from the start to the date of the record, 8 of them without work"),
+      expect.stringContaining(
+        "like one of the 19 whole weeks from the start to the date of the record, 8 of them without work",
+      ),
       expect.stringContaining("2,000 futures are drawn by a generator whose seed"),
     ]);
   });
 
   it("says that a plan with nothing finished is taken as it stands", () => {
-    expect(view(saturdays(20)).forecast?.assumptions).toContain("No part with planned hours is finished, so that the plan is taken as it stands. Plans are seldom too long.");
+    expect(view(saturdays(20)).forecast?.assumptions).toContain(
+      "No part with planned hours is finished, so that the plan is taken as it stands. Plans are seldom too long.",
+    );
   });
 
   it("is the same whenever it is made", () => {

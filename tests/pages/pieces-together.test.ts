@@ -13,7 +13,8 @@ describe("Pieces told together", () => {
     for (const [at, file] of pieces.entries()) {
       for (const { word, noted } of pieceFacts(shown, file)) {
         const shared = together.shared.find((fact) => fact.word === word);
-        const told = shared?.noted ?? (together.differing.includes(word) ? together.rows[at]?.notedOf.get(word) : undefined);
+        const told =
+          shared?.noted ?? (together.differing.includes(word) ? together.rows[at]?.notedOf.get(word) : undefined);
         expect(told?.startsWith(noted), `${file.piece.id}, ${word}`).toBe(true);
       }
     }
@@ -21,7 +22,10 @@ describe("Pieces told together", () => {
 
   it("share nothing that one of them lacks or has otherwise", () => {
     for (const { word, noted } of together.shared) {
-      expect(pieces.every((file) => pieceFacts(shown, file).some((fact) => fact.word === word && fact.noted === noted)), word).toBe(true);
+      expect(
+        pieces.every((file) => pieceFacts(shown, file).some((fact) => fact.word === word && fact.noted === noted)),
+        word,
+      ).toBe(true);
     }
   });
 
@@ -30,8 +34,13 @@ describe("Pieces told together", () => {
     expect(new Set(sentences).size).toBe(sentences.length);
     for (const { piece, findings } of pieces) {
       for (const { rule, severity, sentence } of findings) {
-        const told = together.findings.filter((one) => one.rule === rule && one.severity === severity && one.sentence.endsWith(sentence));
-        expect(told.some((one) => one.sentence === sentence || one.sentence.slice(0, -sentence.length).includes(piece.id)), `${piece.id}: ${sentence}`).toBe(true);
+        const told = together.findings.filter(
+          (one) => one.rule === rule && one.severity === severity && one.sentence.endsWith(sentence),
+        );
+        expect(
+          told.some((one) => one.sentence === sentence || one.sentence.slice(0, -sentence.length).includes(piece.id)),
+          `${piece.id}: ${sentence}`,
+        ).toBe(true);
       }
     }
   });

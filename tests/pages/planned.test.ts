@@ -6,7 +6,12 @@ import { assembly, entry, record } from "../evidence/make.ts";
 
 it("Hours with everything within are held against the plans of everything within", () => {
   const made = record({
-    assemblies: [assembly("wing", { planned: 100 }), assembly("rib", { parent: "wing", planned: 20 }), assembly("nose", { parent: "rib" }), assembly("fin")],
+    assemblies: [
+      assembly("wing", { planned: 100 }),
+      assembly("rib", { parent: "wing", planned: 20 }),
+      assembly("nose", { parent: "rib" }),
+      assembly("fin"),
+    ],
     entries: [entry("2025-01-01-start", { assembly: "wing" })],
   });
   const shown = editionOf(made, reckon(made), "archive");

@@ -11,7 +11,7 @@ describe("Every story page", () => {
   it("is a whole document with one heading of the first rank, a skip link and a footer that says what a record is not", () => {
     for (const { path, make } of framed) {
       const html = make();
-      expect(html.startsWith("<!doctype html>\n<html lang=\"en\">"), path).toBe(true);
+      expect(html.startsWith('<!doctype html>\n<html lang="en">'), path).toBe(true);
       expect(html.match(/<h1[ >]/g), path).toHaveLength(1);
       expect(html, path).toContain('href="#main"');
       expect(html, path).toContain("does not certify airworthiness");
@@ -35,7 +35,10 @@ describe("Every story page", () => {
   it("names each id only once", () => {
     for (const { path, make } of pages) {
       const ids = [...make().matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
-      expect(ids.filter((id, at) => ids.indexOf(id) !== at), path).toEqual([]);
+      expect(
+        ids.filter((id, at) => ids.indexOf(id) !== at),
+        path,
+      ).toEqual([]);
     }
   });
 
@@ -70,7 +73,9 @@ describe("An assembly's page", () => {
   const html = main(page("assembly/wing.html"));
 
   it("marks every joint on the drawing with its short id and its state in words, and leads to it", () => {
-    expect(html).toMatch(/<a class="mark" href="\.\.\/joint\/W-1\.html"[^>]*>.*?<span>1<\/span><span class="unseen">: Rib to &lt;spar>, accepted/s);
+    expect(html).toMatch(
+      /<a class="mark" href="\.\.\/joint\/W-1\.html"[^>]*>.*?<span>1<\/span><span class="unseen">: Rib to &lt;spar>, accepted/s,
+    );
     expect(html).toContain('href="../joint/W-2.html"');
   });
 
@@ -112,7 +117,7 @@ describe("An entry's page", () => {
     const hidden = storyPages(storySite(({ kind }) => kind === "batch" || kind === "lot"));
     const html = main(made(hidden, "entry/2025-03-10-glue.html"));
     expect(html).toContain("<span>Batch B-1</span>");
-    expect(html).not.toContain("batch/B-1.html\"");
+    expect(html).not.toContain('batch/B-1.html"');
   });
 });
 
@@ -125,7 +130,17 @@ describe("The hours page", () => {
   it("keeps JSON in scripts from closing them", () => {
     const site = storySite();
     const people = new Map([...site.shown.record.aircraft.people]);
-    const html = made(storyPages({ ...site, shown: { ...site.shown, nameOf: () => "</script><b>" , record: { ...site.shown.record, aircraft: { ...site.shown.record.aircraft, people } } } }), "hours.html");
+    const html = made(
+      storyPages({
+        ...site,
+        shown: {
+          ...site.shown,
+          nameOf: () => "</script><b>",
+          record: { ...site.shown.record, aircraft: { ...site.shown.record.aircraft, people } },
+        },
+      }),
+      "hours.html",
+    );
     expect(html).not.toContain("</script><b>");
     expect(html).toContain("\\u003c/script>\\u003cb>");
   });

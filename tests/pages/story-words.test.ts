@@ -1,13 +1,36 @@
 import { describe, expect, it } from "vitest";
-import { dateShort, dateWords, durationWords, grouped, hoursRounded, hoursWords, inUnits, listed, monthWords, percent, quantityWords, signedPercent } from "../../src/pages/words.ts";
+import {
+  dateShort,
+  dateWords,
+  durationWords,
+  grouped,
+  hoursRounded,
+  hoursWords,
+  inUnits,
+  listed,
+  monthWords,
+  percent,
+  quantityWords,
+  signedPercent,
+} from "../../src/pages/words.ts";
 import { celsius, g, inches, mpa, pc } from "../evidence/quantities.ts";
 
 describe("Words of pages", () => {
   it("writes days and months in full and in short", () => {
-    expect([dateWords("2025-03-08"), dateShort("2025-12-31"), monthWords("2025-02")]).toEqual(["8 March 2025", "31 Dec 2025", "February 2025"]);
+    expect([dateWords("2025-03-08"), dateShort("2025-12-31"), monthWords("2025-02")]).toEqual([
+      "8 March 2025",
+      "31 Dec 2025",
+      "February 2025",
+    ]);
   });
 
-  it.each([[165, "2 h 45 min"], [45, "45 min"], [120, "2 h"], [0, "0 min"], [72_240, "1,204 h"]])("writes %i minutes as %s", (minutes, words) => {
+  it.each([
+    [165, "2 h 45 min"],
+    [45, "45 min"],
+    [120, "2 h"],
+    [0, "0 min"],
+    [72_240, "1,204 h"],
+  ])("writes %i minutes as %s", (minutes, words) => {
     expect(hoursWords(minutes)).toBe(words);
   });
 
@@ -15,12 +38,23 @@ describe("Words of pages", () => {
     expect([hoursRounded(166), hoursRounded(6030)]).toEqual(["2.8 h", "101 h"]);
   });
 
-  it.each([[2100, "35 min"], [12_000, "3 h 20 min"], [86_400 * 4, "4 d"], [86_400 * 4 + 3600 * 6, "4 d 6 h"]])("writes %i seconds as %s", (seconds, words) => {
+  it.each([
+    [2100, "35 min"],
+    [12_000, "3 h 20 min"],
+    [86_400 * 4, "4 d"],
+    [86_400 * 4 + 3600 * 6, "4 d 6 h"],
+  ])("writes %i seconds as %s", (seconds, words) => {
     expect(durationWords(seconds)).toBe(words);
   });
 
   it("writes shares with their sign, and none for what rounds to nothing", () => {
-    expect([percent(0.833), signedPercent(0.0123), signedPercent(-0.004), signedPercent(0.0001), signedPercent(-0.0001)]).toEqual(["83 %", "+1.2 %", "−0.4 %", "0.0 %", "0.0 %"]);
+    expect([
+      percent(0.833),
+      signedPercent(0.0123),
+      signedPercent(-0.004),
+      signedPercent(0.0001),
+      signedPercent(-0.0001),
+    ]).toEqual(["83 %", "+1.2 %", "−0.4 %", "0.0 %", "0.0 %"]);
   });
 
   it("groups digits and leaves decimals alone", () => {
@@ -28,7 +62,12 @@ describe("Words of pages", () => {
   });
 
   it("joins words as English does", () => {
-    expect([listed([]), listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"])]).toEqual(["", "a", "a and b", "a, b and c"]);
+    expect([listed([]), listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"])]).toEqual([
+      "",
+      "a",
+      "a and b",
+      "a, b and c",
+    ]);
   });
 
   it("shows quantities as typed, with the aircraft's units after them where they were typed in others", () => {

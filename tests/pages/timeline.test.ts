@@ -4,7 +4,13 @@ import type { Happening } from "../../src/pages/happened.ts";
 import { timelineOf } from "../../src/pages/timeline.ts";
 import type { Entry } from "../../src/record/types.ts";
 
-const glued = (id: string, word: "accepted" | "rejected"): Happening => ({ row: "Batches", mark: word, word, what: `Batch ${id}`, about: { kind: "batch", id } });
+const glued = (id: string, word: "accepted" | "rejected"): Happening => ({
+  row: "Batches",
+  mark: word,
+  word,
+  what: `Batch ${id}`,
+  about: { kind: "batch", id },
+});
 
 function told(days: number, wordOf: (at: number) => "accepted" | "rejected"): Told[] {
   return Array.from({ length: days }, (_, at) => {
@@ -13,7 +19,8 @@ function told(days: number, wordOf: (at: number) => "accepted" | "rejected"): To
   });
 }
 
-const batches = (all: readonly Told[], most = 120) => timelineOf(all, most).rows.find(({ name }) => name === "Batches")?.events ?? [];
+const batches = (all: readonly Told[], most = 120) =>
+  timelineOf(all, most).rows.find(({ name }) => name === "Batches")?.events ?? [];
 
 it("A row of a timeline has each thing on its day", () => {
   const events = batches(told(120, () => "accepted"));
@@ -24,8 +31,11 @@ it("A row of a timeline has each thing on its day", () => {
 it("A row with more than can be told apart has things alike once a month, and one that is alone by its name", () => {
   const events = batches(told(121, (at) => (at === 40 ? "rejected" : "accepted")));
   expect(events.map(({ words }) => words)).toEqual([
-    "January 2024: 31 times accepted", "February 2024: 28 times accepted", "10 Feb 2024: Batch B-40, rejected",
-    "March 2024: 31 times accepted", "April 2024: 30 times accepted",
+    "January 2024: 31 times accepted",
+    "February 2024: 28 times accepted",
+    "10 Feb 2024: Batch B-40, rejected",
+    "March 2024: 31 times accepted",
+    "April 2024: 30 times accepted",
   ]);
   expect(new Set(events.map(({ shape }) => shape))).toEqual(new Set(["accepted", "rejected"]));
 });

@@ -26,17 +26,25 @@ describe("What an edition leaves as it is", () => {
     const [one, two] = [{ id: 1 }, { id: 1 }];
     const before = [one, two];
     expect(unchangedList(before, [one, two])).toBe(before);
-    for (const after of [[two, one], [one], [one, two, two], [one, { id: 1 }]]) expect(unchangedList(before, after)).toBe(after);
+    for (const after of [[two, one], [one], [one, two, two], [one, { id: 1 }]])
+      expect(unchangedList(before, after)).toBe(after);
   });
 
   it("never says anything else than what was decided", () => {
-    const thing = fc.dictionary(fc.constantFrom("a", "b", "c"), fc.oneof(fc.constantFrom(undefined, 1, 2, "1"), fc.array(fc.constantFrom(1, 2), { maxLength: 2 })), { noNullPrototype: true });
-    fc.assert(fc.property(thing, thing, (before, after) => {
-      const was = structuredClone(before);
-      const decided = structuredClone(after);
-      const told = unchanged(before, after);
-      expect(told).toStrictEqual(decided);
-      expect(before).toStrictEqual(was);
-    }), { numRuns: 500 });
+    const thing = fc.dictionary(
+      fc.constantFrom("a", "b", "c"),
+      fc.oneof(fc.constantFrom(undefined, 1, 2, "1"), fc.array(fc.constantFrom(1, 2), { maxLength: 2 })),
+      { noNullPrototype: true },
+    );
+    fc.assert(
+      fc.property(thing, thing, (before, after) => {
+        const was = structuredClone(before);
+        const decided = structuredClone(after);
+        const told = unchanged(before, after);
+        expect(told).toStrictEqual(decided);
+        expect(before).toStrictEqual(was);
+      }),
+      { numRuns: 500 },
+    );
   });
 });

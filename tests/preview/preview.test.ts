@@ -28,10 +28,29 @@ async function session(port = 0): Promise<Session> {
   const cache = join(folder, "cache");
   writeAll(content, await smallRecord());
   let builds = 0;
-  const tell: PreviewTeller = { line: () => undefined, progress: () => undefined, serving: () => undefined, error: () => undefined, renewed: () => void (builds += 1) };
-  const preview = await startPreview({ content, cache, port, edition: "public", today: "2021-06-01", program: new URL("../..", import.meta.url).pathname }, tell);
+  const tell: PreviewTeller = {
+    line: () => undefined,
+    progress: () => undefined,
+    serving: () => undefined,
+    error: () => undefined,
+    renewed: () => void (builds += 1),
+  };
+  const preview = await startPreview(
+    {
+      content,
+      cache,
+      port,
+      edition: "public",
+      today: "2021-06-01",
+      program: new URL("../..", import.meta.url).pathname,
+    },
+    tell,
+  );
   return {
-    preview, content, cache, builds: () => builds,
+    preview,
+    content,
+    cache,
+    builds: () => builds,
     page: (path) => asBrowser(preview.url + path),
     edit: (path, change) => writeFileSync(join(content, path), change(readFileSync(join(content, path), "utf8"))),
   };
@@ -41,7 +60,10 @@ async function session(port = 0): Promise<Session> {
 function asBrowser(url: string): Promise<string> {
   return new Promise((resolve, reject) => {
     get(url.replace("localhost", "127.0.0.1"), (response) => {
-      response.setEncoding("utf8").toArray().then((parts) => resolve(parts.join("")), reject);
+      response
+        .setEncoding("utf8")
+        .toArray()
+        .then((parts) => resolve(parts.join("")), reject);
     }).on("error", reject);
   });
 }
@@ -60,7 +82,9 @@ interface Socket {
 }
 
 /** The dev server's own; Node has one from version 22. */
-const WebSocket = createRequire(createRequire(import.meta.url).resolve("@11ty/eleventy-dev-server"))("ws") as new (url: string) => Socket;
+const WebSocket = createRequire(createRequire(import.meta.url).resolve("@11ty/eleventy-dev-server"))("ws") as new (
+  url: string,
+) => Socket;
 
 /** Messages that a page in a browser would be sent. */
 function listen(url: string): { messages: string[]; close: () => void } {
@@ -105,8 +129,16 @@ describe("A preview", () => {
     writeAll(content, { ...record, "aircraft.md": "---\nname: x\n---\n" });
     const silent = (): void => undefined;
     const preview = await startPreview(
-      { content, cache: join(folder, "cache"), port: 0, edition: "public", today: "2021-06-01", program: new URL("../..", import.meta.url).pathname },
-      { line: silent, progress: silent, serving: silent, error: silent, renewed: silent });
+      {
+        content,
+        cache: join(folder, "cache"),
+        port: 0,
+        edition: "public",
+        today: "2021-06-01",
+        program: new URL("../..", import.meta.url).pathname,
+      },
+      { line: silent, progress: silent, serving: silent, error: silent, renewed: silent },
+    );
     const home = (): Promise<string> => asBrowser(preview.url);
     expect(await home()).toContain("no build without problems yet");
     expect(await home()).toContain("aircraft.md:");
@@ -117,7 +149,9 @@ describe("A preview", () => {
 
   it("sees new files and removed ones, and does not mind what an editor keeps beside a file", async () => {
     const { preview, page, content, builds } = await session();
-    writeAll(content, { "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n" });
+    writeAll(content, {
+      "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n",
+    });
     await until(async () => (await page("entries.html")).includes("A new day"));
     await until(() => builds() >= 2);
     const before = builds();
@@ -139,7 +173,13 @@ describe("A preview", () => {
 
   it("answers for nothing outside the site", async () => {
     const { preview, page } = await session();
-    for (const path of ["..%2f..%2fcontent%2faircraft.md", "%2e%2e/%2e%2e/content/aircraft.md", "..%2f..%2f..%2fetc%2fpasswd", "%zz", "%00"]) {
+    for (const path of [
+      "..%2f..%2fcontent%2faircraft.md",
+      "%2e%2e/%2e%2e/content/aircraft.md",
+      "..%2f..%2f..%2fetc%2fpasswd",
+      "%zz",
+      "%00",
+    ]) {
       expect(await page(path)).not.toMatch(/Ansa Fullname|root:/);
     }
     await preview.close();

@@ -139,7 +139,10 @@ describe("Problems with the folder", () => {
 
   it("reads a record with nothing but an aircraft", async () => {
     const folder = mkdtempSync(join(tmpdir(), "scarfline-young-"));
-    writeFileSync(join(folder, "aircraft.md"), "---\nname: Dunlin\ntype: one-seat\nunits: metric\ntime_zone: Europe/Lisbon\nstart: 2025-01-04\npeople: []\ntasks: []\n---\n");
+    writeFileSync(
+      join(folder, "aircraft.md"),
+      "---\nname: Dunlin\ntype: one-seat\nunits: metric\ntime_zone: Europe/Lisbon\nstart: 2025-01-04\npeople: []\ntasks: []\n---\n",
+    );
     expect(await saidOf(folder)).toBe("");
     rmSync(folder, { recursive: true });
   });
@@ -164,7 +167,10 @@ lots/more:1:1  this symbolic link leads to a folder
   it("follows a symbolic link to a file of the same record", async () => {
     await withSmall(async (folder) => {
       symlinkSync("jig.jpg", join(folder, "photos/again.jpg"));
-      writeFileSync(join(folder, "entries/2025-03-15-pieces.md"), readFileSync(join(folder, "entries/2025-03-15-pieces.md"), "utf8").replace("jig.jpg", "again.jpg"));
+      writeFileSync(
+        join(folder, "entries/2025-03-15-pieces.md"),
+        readFileSync(join(folder, "entries/2025-03-15-pieces.md"), "utf8").replace("jig.jpg", "again.jpg"),
+      );
       expect(await saidOf(folder)).toBe("");
     });
   });
@@ -205,7 +211,10 @@ lots/more:1:1  this symbolic link leads to a folder
 
   it("tells of a HEIC picture how to mend it", async () => {
     await withSmall(async (folder) => {
-      writeFileSync(join(folder, "photos/outside.png"), Buffer.concat([Buffer.from([0, 0, 0, 0x18]), Buffer.from("ftypheic")]));
+      writeFileSync(
+        join(folder, "photos/outside.png"),
+        Buffer.concat([Buffer.from([0, 0, 0, 0x18]), Buffer.from("ftypheic")]),
+      );
       expect(await saidOf(folder)).toBe(
         `aircraft.md:15:16  this is a HEIC picture
     expected  a JPEG, PNG, WebP, GIF, AVIF, TIFF or SVG picture

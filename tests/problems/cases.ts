@@ -26,15 +26,24 @@ export interface Case {
 }
 
 export function casesIn(path: string): Case[] {
-  return readFileSync(path, "utf8").split(/^== /m).slice(1).map((text) => {
-    const [title = "", ...lines] = text.trimEnd().split("\n");
-    const said = lines.filter((line) => line.startsWith("|")).map((line) => line.slice(2));
-    return { title, changes: lines.filter((line) => line !== "" && !line.startsWith("|")), expected: said.join("\n") };
-  });
+  return readFileSync(path, "utf8")
+    .split(/^== /m)
+    .slice(1)
+    .map((text) => {
+      const [title = "", ...lines] = text.trimEnd().split("\n");
+      const said = lines.filter((line) => line.startsWith("|")).map((line) => line.slice(2));
+      return {
+        title,
+        changes: lines.filter((line) => line !== "" && !line.startsWith("|")),
+        expected: said.join("\n"),
+      };
+    });
 }
 
 export function caseText({ title, changes }: Case, said: string): string {
-  return [`== ${title}`, ...changes, ...(said === "" ? [] : said.split("\n").map((line) => `| ${line}`)), "", ""].join("\n");
+  return [`== ${title}`, ...changes, ...(said === "" ? [] : said.split("\n").map((line) => `| ${line}`)), "", ""].join(
+    "\n",
+  );
 }
 
 /** A copy of the small record in a folder of its own, for as long as `use` needs it. */
@@ -77,7 +86,14 @@ function apply(folder: string, [head = "", ...lines]: readonly string[]): void {
   else if (verb === "new ") {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, lines.map((line) => `${line.slice(2)}\n`).join(""));
-  } else writeFileSync(path, replacements(lines).reduce((text, [before, after]) => replacedOnce(text, before, after, file), readFileSync(path, "utf8")));
+  } else
+    writeFileSync(
+      path,
+      replacements(lines).reduce(
+        (text, [before, after]) => replacedOnce(text, before, after, file),
+        readFileSync(path, "utf8"),
+      ),
+    );
 }
 
 function replacements(lines: readonly string[]): (readonly [string, string])[] {

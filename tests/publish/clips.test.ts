@@ -16,7 +16,11 @@ afterEach(() => {
 });
 const MADE = new URL("clips/", import.meta.url).pathname;
 const made = (name: string): Buffer => readFileSync(join(MADE, name));
-const clip = (file: string): Wanted => ({ file, place: { file: "entries/2031-01-01-a.md", line: 4, column: 9 }, use: "clip" });
+const clip = (file: string): Wanted => ({
+  file,
+  place: { file: "entries/2031-01-01-a.md", line: 4, column: 9 },
+  use: "clip",
+});
 
 async function ready(content: string, names: readonly string[], cacheFolder = scratch()): Promise<ReadyFiles> {
   const cache = PictureCache.open(cacheFolder);
@@ -34,14 +38,17 @@ async function bareOf(name: string): Promise<Buffer> {
   return readFileSync(clips.get(name)?.bare.placings[0]?.from ?? "");
 }
 
-async function tracksOf(bytes: Buffer): Promise<{ track: InputTrack; packets: { time: string; key: string; bytes: Buffer }[] }[]> {
+async function tracksOf(
+  bytes: Buffer,
+): Promise<{ track: InputTrack; packets: { time: string; key: string; bytes: Buffer }[] }[]> {
   const file = join(scratch(), "clip");
   writeFileSync(file, bytes);
   const input = new Input({ source: new FilePathSource(file), formats: ALL_FORMATS });
   const tracks = [];
   for (const track of await input.getTracks()) {
     const packets = [];
-    for await (const { timestamp, type, data } of new EncodedPacketSink(track).packets()) packets.push({ time: timestamp.toFixed(3), key: type, bytes: Buffer.from(data) });
+    for await (const { timestamp, type, data } of new EncodedPacketSink(track).packets())
+      packets.push({ time: timestamp.toFixed(3), key: type, bytes: Buffer.from(data) });
     tracks.push({ track, packets });
   }
   return tracks;
@@ -61,12 +68,16 @@ function without(frame: Buffer, kinds: readonly number[]): Buffer {
 describe("The clips of these tests", () => {
   it("hold what a phone notes, so that the copies cannot lack it for no reason", () => {
     const mp4 = made("planted.mp4").toString("latin1");
-    for (const word of ["title", "comment", "handler", "track", "make", "model", "xmp", "item", "words-in-a-track"]) expect(mp4, word).toContain(`PLANTED-${word}`);
+    for (const word of ["title", "comment", "handler", "track", "make", "model", "xmp", "item", "words-in-a-track"])
+      expect(mp4, word).toContain(`PLANTED-${word}`);
     expect(mp4).toContain("+38.6918-009.202");
     expect(mp4).toContain("x264 - core");
-    expect(boxesIn(made("planted.mp4")).map(({ kind }) => kind)).toEqual(expect.arrayContaining(["udta", "meta", "uuid", "tmcd", "tx3g"]));
+    expect(boxesIn(made("planted.mp4")).map(({ kind }) => kind)).toEqual(
+      expect.arrayContaining(["udta", "meta", "uuid", "tmcd", "tx3g"]),
+    );
     const webm = made("planted.webm").toString("latin1");
-    for (const word of ["title", "comment", "artist", "handler", "track", "words-in-a-track"]) expect(webm, word).toContain(`PLANTED-${word}`);
+    for (const word of ["title", "comment", "artist", "handler", "track", "words-in-a-track"])
+      expect(webm, word).toContain(`PLANTED-${word}`);
     expect(elementsIn(made("planted.webm"))).toEqual(expect.arrayContaining(["Tags"]));
   });
 });
@@ -74,19 +85,57 @@ describe("The clips of these tests", () => {
 describe("The bare copy of a clip", () => {
   it.each(["planted.mp4", "planted.webm"])("of %s holds nothing that was noted in it", async (name) => {
     const bare = (await bareOf(name)).toString("latin1");
-    for (const noted of ["PLANTED", "38.69", "x264", "Lavf", "libvpx", "und\0tmcd"]) expect(bare, noted).not.toContain(noted);
+    for (const noted of ["PLANTED", "38.69", "x264", "Lavf", "libvpx", "und\0tmcd"])
+      expect(bare, noted).not.toContain(noted);
   });
 
   it("as an MP4 is made of no other boxes than playing needs, and states no time of making", async () => {
     const boxes = boxesIn(await bareOf("planted.mp4"));
-    const needed = ["ftyp", "moov", "mvhd", "trak", "tkhd", "edts", "elst", "mdia", "mdhd", "hdlr", "minf", "vmhd", "smhd", "dinf", "dref", "url ", "stbl", "stsd", "avc1", "avcC", "colr", "pasp", "btrt", "mp4a", "esds",
-      "stts", "ctts", "cslg", "stss", "stsc", "stsz", "stco", "co64", "free", "mdat"];
+    const needed = [
+      "ftyp",
+      "moov",
+      "mvhd",
+      "trak",
+      "tkhd",
+      "edts",
+      "elst",
+      "mdia",
+      "mdhd",
+      "hdlr",
+      "minf",
+      "vmhd",
+      "smhd",
+      "dinf",
+      "dref",
+      "url ",
+      "stbl",
+      "stsd",
+      "avc1",
+      "avcC",
+      "colr",
+      "pasp",
+      "btrt",
+      "mp4a",
+      "esds",
+      "stts",
+      "ctts",
+      "cslg",
+      "stss",
+      "stsc",
+      "stsz",
+      "stco",
+      "co64",
+      "free",
+      "mdat",
+    ];
     expect(boxes.map(({ kind }) => kind).filter((kind) => !needed.includes(kind))).toEqual([]);
     expect(boxes.filter(({ kind }) => kind === "trak")).toHaveLength(2);
     const times = boxes.filter(({ kind }) => ["mvhd", "tkhd", "mdhd"].includes(kind));
     expect(times).toHaveLength(5);
-    for (const { content } of times) expect(content.subarray(4, content[0] === 1 ? 20 : 12).every((byte) => byte === 0)).toBe(true);
-    for (const { content } of boxes.filter(({ kind }) => kind === "free")) expect(content.every((byte) => byte === 0)).toBe(true);
+    for (const { content } of times)
+      expect(content.subarray(4, content[0] === 1 ? 20 : 12).every((byte) => byte === 0)).toBe(true);
+    for (const { content } of boxes.filter(({ kind }) => kind === "free"))
+      expect(content.every((byte) => byte === 0)).toBe(true);
   });
 
   it("as a WebM is made of no other elements than playing needs", async () => {
@@ -94,23 +143,38 @@ describe("The bare copy of a clip", () => {
     expect(elementsIn(await bareOf("planted.webm")).filter((name) => !needed.includes(name))).toEqual([]);
   });
 
-  it.each(["planted.mp4", "planted.webm", "front.mp4", "later.webm"])("of %s has each frame and each piece of sound as it was, at its time", async (name) => {
-    const [before, after] = [await tracksOf(made(name)), await tracksOf(await bareOf(name))];
-    const played = before.filter(({ track }) => track.type === "video" || track.type === "audio");
-    expect(after.map(({ track }) => [track.type, track.codec])).toEqual(played.map(({ track }) => [track.type, track.codec]));
-    after.forEach(({ packets, track }, at) => {
-      const bytes = (of: Buffer): Buffer => (track.codec === "avc" ? without(of, [6]) : of);
-      expect(packets.length).toBeGreaterThan(20);
-      expect(packets).toEqual(played[at]?.packets.map((packet) => ({ ...packet, bytes: bytes(packet.bytes) })));
-    });
-  });
+  it.each(["planted.mp4", "planted.webm", "front.mp4", "later.webm"])(
+    "of %s has each frame and each piece of sound as it was, at its time",
+    async (name) => {
+      const [before, after] = [await tracksOf(made(name)), await tracksOf(await bareOf(name))];
+      const played = before.filter(({ track }) => track.type === "video" || track.type === "audio");
+      expect(after.map(({ track }) => [track.type, track.codec])).toEqual(
+        played.map(({ track }) => [track.type, track.codec]),
+      );
+      after.forEach(({ packets, track }, at) => {
+        const bytes = (of: Buffer): Buffer => (track.codec === "avc" ? without(of, [6]) : of);
+        expect(packets.length).toBeGreaterThan(20);
+        expect(packets).toEqual(played[at]?.packets.map((packet) => ({ ...packet, bytes: bytes(packet.bytes) })));
+      });
+    },
+  );
 
   it("knows how it is shown: upright, and how long", async () => {
     const content = scratch();
     writeAll(content, { "a.mp4": made("planted.mp4"), "b.webm": made("later.webm") });
     const { clips } = await ready(content, ["a.mp4", "b.webm"]);
-    expect(clips.get("a.mp4")?.bare.clip).toMatchObject({ width: 64, height: 96, seconds: expect.closeTo(1.2, 1) as number, type: "video/mp4" });
-    expect(clips.get("b.webm")?.bare.clip).toMatchObject({ width: 96, height: 64, seconds: expect.closeTo(1.2, 1) as number, type: "video/webm" });
+    expect(clips.get("a.mp4")?.bare.clip).toMatchObject({
+      width: 64,
+      height: 96,
+      seconds: expect.closeTo(1.2, 1) as number,
+      type: "video/mp4",
+    });
+    expect(clips.get("b.webm")?.bare.clip).toMatchObject({
+      width: 96,
+      height: 64,
+      seconds: expect.closeTo(1.2, 1) as number,
+      type: "video/webm",
+    });
   });
 
   it.each(["planted.mp4", "planted.webm"])("of %s is the same bytes whenever it is made", async (name) => {
@@ -124,8 +188,12 @@ describe("The bare copy of a clip", () => {
     const content = scratch();
     writeAll(content, { "clips/Secret Person.M4V": made("planted.mp4") });
     const film = (await ready(content, ["clips/Secret Person.M4V"])).clips.get("clips/Secret Person.M4V");
-    expect(film?.bare.placings.map(({ to, original }) => [to.replace(/[0-9a-f]{20}/, "…"), original])).toEqual([["clips/….mp4", false]]);
-    expect(film?.own.placings).toEqual([{ from: join(content, "clips/Secret Person.M4V"), to: film?.bare.placings[0]?.to, original: true }]);
+    expect(film?.bare.placings.map(({ to, original }) => [to.replace(/[0-9a-f]{20}/, "…"), original])).toEqual([
+      ["clips/….mp4", false],
+    ]);
+    expect(film?.own.placings).toEqual([
+      { from: join(content, "clips/Secret Person.M4V"), to: film?.bare.placings[0]?.to, original: true },
+    ]);
     expect(film?.own.clip?.bytes).toBe(made("planted.mp4").length);
   });
 
@@ -146,8 +214,26 @@ describe("What cannot be played", () => {
   it("is told with its place and a mend, all of it at once", async () => {
     const content = scratch();
     const [end, front, webm] = [made("planted.mp4"), made("front.mp4"), made("later.webm")];
-    writeAll(content, { "cut at its end.mp4": end.subarray(0, end.length - 700), "cut.mp4": front.subarray(0, 9000), "cut.webm": webm.subarray(0, 9000), "hevc.mp4": made("hevc.mp4"), "sound.mp4": made("sound.mp4"), "good.mp4": front, "words.mp4": "....ftypisom and no more", "none.webm": webm.subarray(0, 40) });
-    const { problems, clips } = await ready(content, ["cut at its end.mp4", "cut.mp4", "cut.webm", "hevc.mp4", "sound.mp4", "good.mp4", "words.mp4", "none.webm"]);
+    writeAll(content, {
+      "cut at its end.mp4": end.subarray(0, end.length - 700),
+      "cut.mp4": front.subarray(0, 9000),
+      "cut.webm": webm.subarray(0, 9000),
+      "hevc.mp4": made("hevc.mp4"),
+      "sound.mp4": made("sound.mp4"),
+      "good.mp4": front,
+      "words.mp4": "....ftypisom and no more",
+      "none.webm": webm.subarray(0, 40),
+    });
+    const { problems, clips } = await ready(content, [
+      "cut at its end.mp4",
+      "cut.mp4",
+      "cut.webm",
+      "hevc.mp4",
+      "sound.mp4",
+      "good.mp4",
+      "words.mp4",
+      "none.webm",
+    ]);
     expect([...clips.keys()]).toEqual(["good.mp4"]);
     await expect(`${problems.map(problemText).sort().join("\n")}\n`).toMatchFileSnapshot("clips/problems.txt");
   });
@@ -165,9 +251,18 @@ describe("A clip of some hundred megabytes", () => {
   it("is copied with no more memory than a short one takes, but for the list of its frames", () => {
     const folder = scratch();
     const long = join(folder, "long.mp4");
-    execFileSync(process.execPath, ["--import", "tsx", new URL("clips/long.mjs", import.meta.url).pathname, long], { stdio: "inherit" });
+    execFileSync(process.execPath, ["--import", "tsx", new URL("clips/long.mjs", import.meta.url).pathname, long], {
+      stdio: "inherit",
+    });
     expect(statSync(long).size).toBeGreaterThan(300_000_000);
-    const peak = (file: string): number => Number(execFileSync(process.execPath, ["--import", "tsx", new URL("clips/peak.mjs", import.meta.url).pathname, file, join(folder, "out.mp4")], { encoding: "utf8" }));
+    const peak = (file: string): number =>
+      Number(
+        execFileSync(
+          process.execPath,
+          ["--import", "tsx", new URL("clips/peak.mjs", import.meta.url).pathname, file, join(folder, "out.mp4")],
+          { encoding: "utf8" },
+        ),
+      );
     expect(peak(long) - peak(join(MADE, "front.mp4"))).toBeLessThan(160);
   }, 120_000);
 });

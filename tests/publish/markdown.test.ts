@@ -9,7 +9,15 @@ import { scratchFolders, writeAll } from "./scratch.ts";
 import { smallRecord } from "./small-record.ts";
 
 const scratch = scratchFolders();
-const jig: Picture = { width: 640, height: 480, colour: "#a08060", sources: [{ type: "image/webp", files: [{ path: "photos/j-640.webp", width: 640 }] }, { type: "image/jpeg", files: [{ path: "photos/j-640.jpg", width: 640 }] }] };
+const jig: Picture = {
+  width: 640,
+  height: 480,
+  colour: "#a08060",
+  sources: [
+    { type: "image/webp", files: [{ path: "photos/j-640.webp", width: 640 }] },
+    { type: "image/jpeg", files: [{ path: "photos/j-640.jpg", width: 640 }] },
+  ],
+};
 
 let record: Record;
 
@@ -23,37 +31,51 @@ beforeAll(async () => {
 
 function prose(markdown: string, from = "entry/2021-03-01-first.html", edition: Edition = "public"): string {
   const site: Site = {
-    shown: editionOf(record, reckon(record), edition), pictures: new Map([["photos/jig.jpg", jig]]), clips: new Map(),
-    files: new Map([["papers/letter.txt", "files/l.txt"]]), prose: () => "",
+    shown: editionOf(record, reckon(record), edition),
+    pictures: new Map([["photos/jig.jpg", jig]]),
+    clips: new Map(),
+    files: new Map([["papers/letter.txt", "files/l.txt"]]),
+    prose: () => "",
   };
   return proseOf(site)(markdown, from).trim();
 }
 
 describe("Prose", () => {
   it("shows raw HTML as it was typed", () => {
-    expect(prose(`<b>x</b> <script>alert(1)</script>`)).toBe("<p>&lt;b&gt;x&lt;/b&gt; &lt;script&gt;alert(1)&lt;/script&gt;</p>");
+    expect(prose(`<b>x</b> <script>alert(1)</script>`)).toBe(
+      "<p>&lt;b&gt;x&lt;/b&gt; &lt;script&gt;alert(1)&lt;/script&gt;</p>",
+    );
   });
 
   it("links ids, entries and files of the record from wherever the page stands", () => {
     expect(prose("[a](F-J1) [b](fin) [c](2021-03-08-second.md) [d](../entries/2021-03-08-second.md)")).toBe(
-      `<p><a href="../joint/F-J1.html">a</a> <a href="../assembly/fin.html">b</a> <a href="../entry/2021-03-08-second.html">c</a> <a href="../entry/2021-03-08-second.html">d</a></p>`);
+      `<p><a href="../joint/F-J1.html">a</a> <a href="../assembly/fin.html">b</a> <a href="../entry/2021-03-08-second.html">c</a> <a href="../entry/2021-03-08-second.html">d</a></p>`,
+    );
     expect(prose("[a](F-J1)", "index.html")).toBe(`<p><a href="joint/F-J1.html">a</a></p>`);
-    expect(prose("[a](../papers/letter.txt) [b](papers/letter.txt)", "about.html", "inspector")).toBe(`<p><a href="files/l.txt">a</a> <a href="files/l.txt">b</a></p>`);
+    expect(prose("[a](../papers/letter.txt) [b](papers/letter.txt)", "about.html", "inspector")).toBe(
+      `<p><a href="files/l.txt">a</a> <a href="files/l.txt">b</a></p>`,
+    );
   });
 
   it("leaves links that lead out as they are", () => {
-    expect(prose("[a](https://example.org/x?y=1&z) [b](mailto:a@example.org)")).toBe(`<p><a href="https://example.org/x?y=1&amp;z">a</a> <a href="mailto:a@example.org">b</a></p>`);
+    expect(prose("[a](https://example.org/x?y=1&z) [b](mailto:a@example.org)")).toBe(
+      `<p><a href="https://example.org/x?y=1&amp;z">a</a> <a href="mailto:a@example.org">b</a></p>`,
+    );
   });
 
   it("shows plain words where the edition does not show what a link leads to", () => {
     expect(prose("[the letter](2021-03-09-letter.md)")).toBe("<p>the letter</p>");
-    expect(prose("[the letter](2021-03-09-letter.md)", undefined, "inspector")).toBe(`<p><a href="../entry/2021-03-09-letter.html">the letter</a></p>`);
+    expect(prose("[the letter](2021-03-09-letter.md)", undefined, "inspector")).toBe(
+      `<p><a href="../entry/2021-03-09-letter.html">the letter</a></p>`,
+    );
     expect(prose("[**x**](javascript:alert(1)) [y](no-such-thing) [z](%zz)")).not.toContain("<a");
   });
 
   it("shows a declared picture in all its widths, with the words declared for it or those given here", () => {
     expect(prose("![](../photos/jig.jpg)")).toContain(`alt="The jig on the bench"`);
-    expect(prose("![Closer, with a \"clamp\"](../photos/jig.jpg)")).toContain(`alt="Closer, with a “clamp”"`.replaceAll(/[“”]/g, "&quot;"));
+    expect(prose('![Closer, with a "clamp"](../photos/jig.jpg)')).toContain(
+      `alt="Closer, with a “clamp”"`.replaceAll(/[“”]/g, "&quot;"),
+    );
     expect(prose("![](../photos/jig.jpg)")).toContain(`width="640" height="480"`);
     expect(prose("![](../photos/jig.jpg)")).toContain(`src="../photos/j-640.jpg"`);
   });

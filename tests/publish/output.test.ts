@@ -55,7 +55,16 @@ describe("The output folder", () => {
     writeAll(out, { CNAME: "example.org", "entry/mine.txt": "mine" });
     symlinkSync("CNAME", join(out, "same"));
     await write(out, content, { "index.html": "two", "entry/a.html": "a" });
-    expect([...contentOf(out).keys()]).toEqual([".git/HEAD", ".gitignore", MARKER, "CNAME", "entry/a.html", "entry/mine.txt", "index.html", "same"]);
+    expect([...contentOf(out).keys()]).toEqual([
+      ".git/HEAD",
+      ".gitignore",
+      MARKER,
+      "CNAME",
+      "entry/a.html",
+      "entry/mine.txt",
+      "index.html",
+      "same",
+    ]);
     expect(readlinkSync(join(out, "same"))).toBe("CNAME");
   });
 
@@ -64,7 +73,9 @@ describe("The output folder", () => {
     await write(out, content, { "index.html": "one" });
     writeAll(out, { "about.html": "mine" });
     const before = contentOf(out);
-    await expect(write(out, content, { "index.html": "two", "about.html": "ours" })).rejects.toThrow(/about\.html is not from an earlier build/);
+    await expect(write(out, content, { "index.html": "two", "about.html": "ours" })).rejects.toThrow(
+      /about\.html is not from an earlier build/,
+    );
     expect(contentOf(out)).toEqual(before);
   });
 
@@ -80,7 +91,15 @@ describe("The output folder", () => {
     const { out, content } = places();
     writeAll(dirname(out), { "a-file": "" });
     symlinkSync(content, join(dirname(out), "also-content"));
-    const refused = [content, join(content, "site"), dirname(content), process.cwd(), dirname(process.cwd()), join(dirname(out), "a-file"), join(dirname(out), "also-content", "x")];
+    const refused = [
+      content,
+      join(content, "site"),
+      dirname(content),
+      process.cwd(),
+      dirname(process.cwd()),
+      join(dirname(out), "a-file"),
+      join(dirname(out), "also-content", "x"),
+    ];
     for (const folder of refused) await expect(beginOutput(folder, content), folder).rejects.toThrow(OutputRefused);
   });
 

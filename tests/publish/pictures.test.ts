@@ -21,9 +21,17 @@ async function ready(content: string, wanted: readonly Wanted[], cacheFolder: st
 
 /** Red on the left, blue on the right, noted as lying on its side, with a place and an owner in its metadata. */
 async function lyingPhoto(width: number, height: number): Promise<Buffer> {
-  const left = await sharp({ create: { width: width / 2, height, channels: 3, background: "#d01010" } }).png().toBuffer();
-  const whole = sharp({ create: { width, height, channels: 3, background: "#1010d0" } }).composite([{ input: left, left: 0, top: 0 }]);
-  return whole.withExif({ IFD0: { Copyright: "Secret Owner" }, IFD3: { GPSLatitude: "51/1 30/1 0/1" } }).withMetadata({ orientation: 6 }).jpeg().toBuffer();
+  const left = await sharp({ create: { width: width / 2, height, channels: 3, background: "#d01010" } })
+    .png()
+    .toBuffer();
+  const whole = sharp({ create: { width, height, channels: 3, background: "#1010d0" } }).composite([
+    { input: left, left: 0, top: 0 },
+  ]);
+  return whole
+    .withExif({ IFD0: { Copyright: "Secret Owner" }, IFD3: { GPSLatitude: "51/1 30/1 0/1" } })
+    .withMetadata({ orientation: 6 })
+    .jpeg()
+    .toBuffer();
 }
 
 describe("Widths of derivatives", () => {
@@ -44,31 +52,54 @@ describe("A photograph made ready", () => {
     const { pictures, problems, decoded } = await ready(content, [picture("photos/jig.jpg")], scratch());
     expect({ problems, decoded }).toEqual({ problems: [], decoded: 1 });
     const jig = pictures.get("photos/jig.jpg");
-    expect(jig?.picture).toMatchObject({ width: 800, height: 1200, sources: [{ type: "image/webp" }, { type: "image/jpeg" }] });
-    expect(jig?.placings.map(({ to }) => to.replace(/^photos\/[0-9a-f]{20}/, "photos/…"))).toEqual(["photos/…-480.webp", "photos/…-480.jpg", "photos/…-800.webp", "photos/…-800.jpg"]);
+    expect(jig?.picture).toMatchObject({
+      width: 800,
+      height: 1200,
+      sources: [{ type: "image/webp" }, { type: "image/jpeg" }],
+    });
+    expect(jig?.placings.map(({ to }) => to.replace(/^photos\/[0-9a-f]{20}/, "photos/…"))).toEqual([
+      "photos/…-480.webp",
+      "photos/…-480.jpg",
+      "photos/…-800.webp",
+      "photos/…-800.jpg",
+    ]);
     for (const { from } of jig?.placings ?? []) {
       const made = await sharp(from).metadata();
-      expect({ exif: made.exif, xmp: made.xmp, iptc: made.iptc, icc: made.icc, orientation: made.orientation }).toEqual({});
+      expect({ exif: made.exif, xmp: made.xmp, iptc: made.iptc, icc: made.icc, orientation: made.orientation }).toEqual(
+        {},
+      );
       expect(readFileSync(from, "latin1")).not.toContain("Secret");
     }
     const { data } = await sharp(jig?.placings[1]?.from).raw().toBuffer({ resolveWithObject: true });
-    expect([data[0], data[2]].map((part) => (part ?? 0) > 120), "red, which lay on the left, is above").toEqual([true, false]);
+    expect(
+      [data[0], data[2]].map((part) => (part ?? 0) > 120),
+      "red, which lay on the left, is above",
+    ).toEqual([true, false]);
     expect([data.at(-3), data.at(-1)].map((part) => (part ?? 0) > 120)).toEqual([false, true]);
   });
 
   it("is in sRGB whatever profile it came in", async () => {
     const content = scratch();
-    const wide = await sharp({ create: { width: 20, height: 20, channels: 3, background: "#ff0000" } }).withIccProfile("p3").png().toBuffer();
+    const wide = await sharp({ create: { width: 20, height: 20, channels: 3, background: "#ff0000" } })
+      .withIccProfile("p3")
+      .png()
+      .toBuffer();
     writeAll(content, { "a.png": wide });
     const { pictures } = await ready(content, [picture("a.png")], scratch());
-    const { data, info } = await sharp(pictures.get("a.png")?.placings[1]?.from).raw().toBuffer({ resolveWithObject: true });
+    const { data, info } = await sharp(pictures.get("a.png")?.placings[1]?.from)
+      .raw()
+      .toBuffer({ resolveWithObject: true });
     expect(info.channels).toBe(3);
     expect([data[0], data[1], data[2]].map((part) => Math.round((part ?? 0) / 16))).toEqual([16, 0, 0]);
   });
 
   it("knows its dominant colour", async () => {
     const content = scratch();
-    writeAll(content, { "a.png": await sharp({ create: { width: 30, height: 20, channels: 3, background: "#c8a868" } }).png().toBuffer() });
+    writeAll(content, {
+      "a.png": await sharp({ create: { width: 30, height: 20, channels: 3, background: "#c8a868" } })
+        .png()
+        .toBuffer(),
+    });
     const { pictures } = await ready(content, [picture("a.png")], scratch());
     expect(pictures.get("a.png")?.picture?.colour).toBe("#c8a868");
   });
@@ -161,20 +192,34 @@ describe("A photograph made ready", () => {
 describe("What cannot be made ready", () => {
   it("is told with its place and a mend, all of it at once, and what is sound is made ready", async () => {
     const content = scratch();
-    writeAll(content, { "cut.jpg": (await lyingPhoto(800, 600)).subarray(0, 3000), "words.jpg": "no picture", "good.jpg": await lyingPhoto(80, 40), "bad.svg": `<svg viewBox="0 0 9 9">\n<script/></svg>` });
+    writeAll(content, {
+      "cut.jpg": (await lyingPhoto(800, 600)).subarray(0, 3000),
+      "words.jpg": "no picture",
+      "good.jpg": await lyingPhoto(80, 40),
+      "bad.svg": `<svg viewBox="0 0 9 9">\n<script/></svg>`,
+    });
     const found = await ready(content, ["cut.jpg", "words.jpg", "good.jpg", "bad.svg"].map(picture), scratch());
     expect([...found.pictures.keys()]).toEqual(["good.jpg"]);
-    expect(found.problems.map(({ code, file, line, mend }) => ({ code, file, line, mends: mend.length > 20 }))).toEqual(expect.arrayContaining([
-      { code: "picture-unreadable", file: place.file, line: 4, mends: true },
-      { code: "picture-unreadable", file: place.file, line: 4, mends: true },
-      { code: "drawing-unsafe", file: "bad.svg", line: 2, mends: true },
-    ]));
+    expect(found.problems.map(({ code, file, line, mend }) => ({ code, file, line, mends: mend.length > 20 }))).toEqual(
+      expect.arrayContaining([
+        { code: "picture-unreadable", file: place.file, line: 4, mends: true },
+        { code: "picture-unreadable", file: place.file, line: 4, mends: true },
+        { code: "drawing-unsafe", file: "bad.svg", line: 2, mends: true },
+      ]),
+    );
     expect(found.problems).toHaveLength(3);
   });
 
   it("includes a picture with too many pixels, which is not decoded", async () => {
     const content = scratch();
-    writeAll(content, { "huge.png": await sharp({ create: { width: 16_000, height: 16_000, channels: 3, background: "#fff" }, limitInputPixels: false }).png({ compressionLevel: 1 }).toBuffer() });
+    writeAll(content, {
+      "huge.png": await sharp({
+        create: { width: 16_000, height: 16_000, channels: 3, background: "#fff" },
+        limitInputPixels: false,
+      })
+        .png({ compressionLevel: 1 })
+        .toBuffer(),
+    });
     const { problems } = await ready(content, [picture("huge.png")], scratch());
     expect(problems.map(({ code }) => code)).toEqual(["picture-too-large"]);
   });
@@ -184,7 +229,11 @@ describe("A document", () => {
   it("goes by a name that tells nothing, and as a copy, so that the original is never touched", async () => {
     const content = scratch();
     writeAll(content, { "papers/Invoice Secret Person.PDF": "%PDF-1.7" });
-    const { documents } = await ready(content, [{ file: "papers/Invoice Secret Person.PDF", place, use: "document" }], scratch());
+    const { documents } = await ready(
+      content,
+      [{ file: "papers/Invoice Secret Person.PDF", place, use: "document" }],
+      scratch(),
+    );
     const paper = documents.get("papers/Invoice Secret Person.PDF");
     expect(paper?.path).toMatch(/^files\/[0-9a-f]{20}\.pdf$/);
     expect(paper?.placings.map(({ original }) => original)).toEqual([true]);
@@ -195,6 +244,10 @@ describe("A document", () => {
     writeAll(content, { "scan.jpg": await lyingPhoto(300, 200) });
     const { documents } = await ready(content, [{ file: "scan.jpg", place, use: "document" }], scratch());
     const made = await sharp(documents.get("scan.jpg")?.placings[0]?.from).metadata();
-    expect({ width: made.width, height: made.height, exif: made.exif }).toEqual({ width: 200, height: 300, exif: undefined });
+    expect({ width: made.width, height: made.height, exif: made.exif }).toEqual({
+      width: 200,
+      height: 300,
+      exif: undefined,
+    });
   });
 });

@@ -25,6 +25,10 @@ export function writeAll(folder: string, files: { readonly [path: string]: strin
 
 /** Every file below a folder with its bytes as text, hidden ones included. */
 export function contentOf(folder: string): Map<string, string> {
-  const paths = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((path) => statSync(join(folder, path)).isFile());
-  return new Map(paths.sort().map((path) => [relative(folder, join(folder, path)), readFileSync(join(folder, path), "latin1")]));
+  const paths = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((path) =>
+    statSync(join(folder, path)).isFile(),
+  );
+  return new Map(
+    paths.sort().map((path) => [relative(folder, join(folder, path)), readFileSync(join(folder, path), "latin1")]),
+  );
 }

@@ -9,12 +9,18 @@ afterAll(() => site.remove());
 
 /** Selectors of a sheet for what stands on a page, without states and generated parts. */
 function selectorsIn(sheet: string): string[] {
-  const css = readFileSync(join(site.folder, "assets", sheet), "utf8").replace(/@media[^{]*\{/g, "").replace(/\{[^}]*\}/g, "\n");
+  const css = readFileSync(join(site.folder, "assets", sheet), "utf8")
+    .replace(/@media[^{]*\{/g, "")
+    .replace(/\{[^}]*\}/g, "\n");
   const plain = css.split(/[\n,}]/).map((selector) => selector.replace(/::?[a-z-]+(\([^)]*\))?/g, "").trim());
   return [...new Set(plain)].filter((selector) => /^[a-z.]/.test(selector) && selector.includes("."));
 }
 
-const sheets = new Map(readdirSync(join(site.folder, "assets")).filter((name) => name.endsWith(".css")).map((name) => [name, selectorsIn(name)]));
+const sheets = new Map(
+  readdirSync(join(site.folder, "assets"))
+    .filter((name) => name.endsWith(".css"))
+    .map((name) => [name, selectorsIn(name)]),
+);
 
 function matches(root: HTMLElement, classes: ReadonlySet<string>, selector: string): boolean {
   const named = [...selector.matchAll(/\.([\w-]+)/g)].map(([, name]) => name ?? "");
@@ -31,11 +37,17 @@ describe("The style sheets of a page", () => {
     const missing: string[] = [];
     for (const path of onePageOfEachKind(site).filter((page) => page !== "404.html")) {
       const root = parse(readFileSync(join(site.folder, path), "utf8"));
-      const linked = root.querySelectorAll("link[rel=stylesheet]").map((link) => link.getAttribute("href")?.split("/").at(-1));
+      const linked = root
+        .querySelectorAll("link[rel=stylesheet]")
+        .map((link) => link.getAttribute("href")?.split("/").at(-1));
       const classes = new Set(root.querySelectorAll("[class]").flatMap((element) => element.classNames.split(/\s+/)));
       for (const [sheet, selectors] of sheets) {
         if (linked.includes(sheet)) continue;
-        missing.push(...selectors.filter((selector) => matches(root, classes, selector)).map((selector) => `${path} lacks ${sheet} for ${selector}`));
+        missing.push(
+          ...selectors
+            .filter((selector) => matches(root, classes, selector))
+            .map((selector) => `${path} lacks ${sheet} for ${selector}`),
+        );
       }
     }
     expect(missing).toEqual([]);

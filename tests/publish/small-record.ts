@@ -2,7 +2,10 @@ import sharp from "sharp";
 
 /** A record of a few files with something of all that a site carries. Good as it stands; tests change what they try. */
 export async function smallRecord(): Promise<{ [path: string]: string | Buffer }> {
-  const photo = (colour: string): Promise<Buffer> => sharp({ create: { width: 640, height: 480, channels: 3, background: colour } }).jpeg().toBuffer();
+  const photo = (colour: string): Promise<Buffer> =>
+    sharp({ create: { width: 640, height: 480, channels: 3, background: colour } })
+      .jpeg()
+      .toBuffer();
   return {
     "aircraft.md": AIRCRAFT,
     "assemblies/fin.md": ASSEMBLY,

@@ -14,7 +14,10 @@ const KILOBYTE = 1000;
 function filesOf(path: string): Buffer[] {
   const page = readFileSync(join(site.folder, path));
   const root = parse(page.toString());
-  const asked = [...root.querySelectorAll("link[rel=stylesheet]").map((link) => link.getAttribute("href")), ...root.querySelectorAll("script[src]").map((script) => script.getAttribute("src"))];
+  const asked = [
+    ...root.querySelectorAll("link[rel=stylesheet]").map((link) => link.getAttribute("href")),
+    ...root.querySelectorAll("script[src]").map((script) => script.getAttribute("src")),
+  ];
   return [page, ...asked.map((file) => readFileSync(join(site.folder, posix.join(posix.dirname(path), file ?? ""))))];
 }
 
@@ -24,7 +27,8 @@ const packed = (path: string): number => filesOf(path).reduce((sum, file) => sum
 
 const batches = site.pages.filter((path) => path.startsWith("batch/"));
 const assemblies = site.pages.filter((path) => path.startsWith("assembly/"));
-const beyond = (paths: readonly string[], weigh: (path: string) => number, most: number): string[] => paths.filter((path) => weigh(path) >= most).map((path) => `${path}: ${weigh(path).toFixed(1)} kB`);
+const beyond = (paths: readonly string[], weigh: (path: string) => number, most: number): string[] =>
+  paths.filter((path) => weigh(path) >= most).map((path) => `${path}: ${weigh(path).toFixed(1)} kB`);
 
 describe("Without photographs", () => {
   it("there are pages to weigh, each with a sheet, so that this test cannot pass on nothing", () => {
@@ -47,16 +51,23 @@ describe("Without photographs", () => {
   });
 
   it("no page asks for the library of charts before a chart is pointed at", () => {
-    expect(site.pages.filter((path) => readFileSync(join(site.folder, path), "utf8").includes("chart.umd"))).toEqual([]);
+    expect(site.pages.filter((path) => readFileSync(join(site.folder, path), "utf8").includes("chart.umd"))).toEqual(
+      [],
+    );
   });
 });
 
 describe("An assembly with many days", () => {
   it("lists the last of them, and all on a page that it leads to", () => {
-    const days = (path: string): string[] => parse(readFileSync(join(site.folder, path), "utf8")).querySelectorAll(".log__title a").map((link) => link.getAttribute("href") ?? "");
+    const days = (path: string): string[] =>
+      parse(readFileSync(join(site.folder, path), "utf8"))
+        .querySelectorAll(".log__title a")
+        .map((link) => link.getAttribute("href") ?? "");
     const page = parse(readFileSync(join(site.folder, "assembly/wing-spar.html"), "utf8"));
     const all = days("days/wing-spar.html");
-    expect(page.querySelectorAll("#days a").map((link) => link.getAttribute("href"))).toContain("../days/wing-spar.html");
+    expect(page.querySelectorAll("#days a").map((link) => link.getAttribute("href"))).toContain(
+      "../days/wing-spar.html",
+    );
     expect(all.length).toBeGreaterThan(20);
     expect(days("assembly/wing-spar.html")).toEqual(all.slice(-8));
   });

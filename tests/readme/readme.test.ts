@@ -14,7 +14,16 @@ describe("The README's record in five minutes", () => {
   const files = examplesOf(README);
 
   it("shows one file of each kind", () => {
-    expect([...files.keys()].map((path) => dirname(path))).toEqual([".", "assemblies", "adhesives", "procedures", "lots", "lots", "entries", "entries"]);
+    expect([...files.keys()].map((path) => dirname(path))).toEqual([
+      ".",
+      "assemblies",
+      "adhesives",
+      "procedures",
+      "lots",
+      "lots",
+      "entries",
+      "entries",
+    ]);
   });
 
   it("has no problem, and its one batch and joint are accepted", async () => {
@@ -32,7 +41,10 @@ describe("The README's record in five minutes", () => {
   it("quotes problems as they are said", async () => {
     const quoted = /```text\n([\s\S]*?)```/.exec(README)?.[1]?.trimEnd();
     const path = "entries/2026-03-14-first-glue.md";
-    const broken = (files.get(path) ?? "").replace("mass: 40.0 g", "mass: 40.0").replace("assembly: rudder", "assembly: ruder").replace("moisture:", "moisure:");
+    const broken = (files.get(path) ?? "")
+      .replace("mass: 40.0 g", "mass: 40.0")
+      .replace("assembly: rudder", "assembly: ruder")
+      .replace("moisture:", "moisure:");
     writeFileSync(join(content, path), broken);
     const read = await readRecord(content);
     expect("problems" in read ? inOrder(read.problems).map(problemText).join("\n\n") : "no problems").toBe(quoted);
@@ -42,13 +54,15 @@ describe("The README's record in five minutes", () => {
 /** Markdown blocks of the README by the paths in the line above them, in order. */
 function examplesOf(text: string): Map<string, string> {
   const files = new Map<string, string>();
-  let waiting: string[] = [];
+  const waiting: string[] = [];
   for (const part of text.split(/(```markdown\n[\s\S]*?```\n)/)) {
     if (part.startsWith("```markdown\n")) {
       const path = waiting.shift();
       if (path !== undefined) files.set(path, part.slice("```markdown\n".length, -"```\n".length));
     } else {
-      waiting.push(...[...(part.trimEnd().split("\n").at(-1) ?? "").matchAll(/`([\w./-]+\.md)`/g)].map((match) => match[1] ?? ""));
+      waiting.push(
+        ...[...(part.trimEnd().split("\n").at(-1) ?? "").matchAll(/`([\w./-]+\.md)`/g)].map((match) => match[1] ?? ""),
+      );
     }
   }
   return files;

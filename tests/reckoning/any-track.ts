@@ -10,7 +10,10 @@ export interface Reading {
 }
 
 export const readings: fc.Arbitrary<Reading[]> = fc
-  .array(fc.record({ step: fc.integer({ min: 1, max: 80 }), value: fc.double({ min: -5, max: 35, noNaN: true }) }), { minLength: 1, maxLength: 40 })
+  .array(fc.record({ step: fc.integer({ min: 1, max: 80 }), value: fc.double({ min: -5, max: 35, noNaN: true }) }), {
+    minLength: 1,
+    maxLength: 40,
+  })
   .map((steps) => {
     let time = 1000;
     return steps.map(({ step, value }) => ({ time: (time += step), value }));
@@ -19,7 +22,11 @@ export const readings: fc.Arbitrary<Reading[]> = fc
 export const instant = fc.integer({ min: 950, max: 4500 });
 
 export const track = (of: readonly Reading[]): Track =>
-  trackOf(Float64Array.from(of, ({ time }) => time), Float64Array.from(of, ({ value }) => value), new Float64Array(of.length).fill(LIMIT));
+  trackOf(
+    Float64Array.from(of, ({ time }) => time),
+    Float64Array.from(of, ({ value }) => value),
+    new Float64Array(of.length).fill(LIMIT),
+  );
 
 /** Second by second, the two readings around each second between two instants, where no gap lies between them. */
 export function secondBySecond(of: readonly Reading[], from: number, to: number): (readonly [Reading, Reading])[] {

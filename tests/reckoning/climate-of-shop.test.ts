@@ -9,28 +9,53 @@ const temperature = fc.double({ min: 0, max: 45, noNaN: true });
 describe("Equilibrium moisture content", () => {
   // Wood Handbook, FPL-GTR-190, Table 4-2; memory, consistent with eq. 4-5 to ±0.1.
   it.each([
-    [21.1, 30, 6.2], [21.1, 50, 9.2], [21.1, 65, 12.0], [21.1, 80, 16.0], [10, 50, 9.5], [10, 65, 12.3], [26.7, 50, 9.1],
+    [21.1, 30, 6.2],
+    [21.1, 50, 9.2],
+    [21.1, 65, 12.0],
+    [21.1, 80, 16.0],
+    [10, 50, 9.5],
+    [10, 65, 12.3],
+    [26.7, 50, 9.1],
   ])("at %d °C and %d %% is %d %% (Wood Handbook, FPL-GTR-190, Table 4-2)", (celsius, humidity, percent) => {
     expect(Math.abs((equilibriumMoisture(celsius, humidity / 100) ?? 0) * 100 - percent)).toBeLessThanOrEqual(0.1);
   });
 
   // Reckoned apart from this program from eq. 4-5 with the coefficients as seen, to hold every coefficient in its place.
   it.each([
-    [0, 0.5, 9.519403], [50, 0.2, 3.869753], [50, 0.95, 21.899031], [-1.1, 0.05, 1.399625], [21.1, 0.65, 11.958481],
+    [0, 0.5, 9.519403],
+    [50, 0.2, 3.869753],
+    [50, 0.95, 21.899031],
+    [-1.1, 0.05, 1.399625],
+    [21.1, 0.65, 11.958481],
   ])("at %d °C and %d follows eq. 4-5 to the sixth decimal: %d %%", (celsius, humidity, percent) => {
     expect((equilibriumMoisture(celsius, humidity) ?? 0) * 100).toBeCloseTo(percent, 6);
   });
 
   it("is none in dry air, and rises with humidity", () => {
     expect(equilibriumMoisture(20, 0)).toBe(0);
-    fc.assert(fc.property(temperature, fc.integer({ min: 0, max: 94 }), (t, h) => {
-      expect(equilibriumMoisture(t, (h + 1) / 100)).toBeGreaterThan(equilibriumMoisture(t, h / 100) ?? Number.NaN);
-    }));
+    fc.assert(
+      fc.property(temperature, fc.integer({ min: 0, max: 94 }), (t, h) => {
+        expect(equilibriumMoisture(t, (h + 1) / 100)).toBeGreaterThan(equilibriumMoisture(t, h / 100) ?? Number.NaN);
+      }),
+    );
   });
 
   it("is not reckoned outside its domain", () => {
-    for (const [t, h] of [[-1.2, 0.5], [54.5, 0.5], [20, -0.01], [20, 0.951], [Number.NaN, 0.5], [20, Number.NaN]] as const) expect(equilibriumMoisture(t, h)).toBeUndefined();
-    for (const [t, h] of [[-1.1, 0.5], [54.4, 0.5], [20, 0.95]] as const) expect(equilibriumMoisture(t, h)).toBeGreaterThan(0);
+    for (const [t, h] of [
+      [-1.2, 0.5],
+      [54.5, 0.5],
+      [20, -0.01],
+      [20, 0.951],
+      [Number.NaN, 0.5],
+      [20, Number.NaN],
+    ] as const)
+      expect(equilibriumMoisture(t, h)).toBeUndefined();
+    for (const [t, h] of [
+      [-1.1, 0.5],
+      [54.4, 0.5],
+      [20, 0.95],
+    ] as const)
+      expect(equilibriumMoisture(t, h)).toBeGreaterThan(0);
   });
 });
 
@@ -46,14 +71,24 @@ describe("Dew point", () => {
   });
 
   it("is the temperature itself in saturated air, and below it otherwise", () => {
-    fc.assert(fc.property(temperature, fc.double({ min: 0.05, max: 0.99, noNaN: true }), (t, h) => {
-      expect(dewPoint(t, 1)).toBeCloseTo(t, 9);
-      expect(dewPoint(t, h)).toBeLessThan(t);
-    }));
+    fc.assert(
+      fc.property(temperature, fc.double({ min: 0.05, max: 0.99, noNaN: true }), (t, h) => {
+        expect(dewPoint(t, 1)).toBeCloseTo(t, 9);
+        expect(dewPoint(t, h)).toBeLessThan(t);
+      }),
+    );
   });
 
   it("is not reckoned outside its domain", () => {
-    for (const [t, h] of [[-45.1, 0.5], [60.1, 0.5], [20, 0], [20, 1.01], [Number.NaN, 0.5], [20, Number.NaN]] as const) expect(dewPoint(t, h)).toBeUndefined();
+    for (const [t, h] of [
+      [-45.1, 0.5],
+      [60.1, 0.5],
+      [20, 0],
+      [20, 1.01],
+      [Number.NaN, 0.5],
+      [20, Number.NaN],
+    ] as const)
+      expect(dewPoint(t, h)).toBeUndefined();
     expect([dewPoint(-45, 1), dewPoint(60, 1)].every((td) => td !== undefined)).toBe(true);
   });
 });

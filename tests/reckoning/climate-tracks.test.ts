@@ -10,35 +10,56 @@ const mean = (values: readonly number[]): number => values.reduce((a, b) => a + 
 
 describe("A track of readings between two instants", () => {
   it("says the same as going through it second by second", () => {
-    fc.assert(fc.property(readings, instant, instant, (of, from, to) => {
-      const found = spanOf(track(of), from, to);
-      const seconds = secondBySecond(of, from, to);
-      if (seconds.length === 0) {
-        expect(found).toBeUndefined();
-        return;
-      }
-      const values = seconds.flat().map(({ value }) => value);
-      expect(found?.known).toBeCloseTo(seconds.length, 6);
-      expect(found?.mean).toBeCloseTo(mean(values), 6);
-      expect(found?.whole).toBe(seconds.length === to - from);
-      expect(found?.least).toBeLessThanOrEqual(Math.min(...values));
-      expect(found?.greatest).toBeGreaterThanOrEqual(Math.max(...values));
-      // Beyond the seconds' own readings only those that stand alone between two gaps of the time can add to the extremes.
-      const within = of.filter(({ time }) => time >= from && time <= to).map(({ value }) => value);
-      expect(found?.least).toBe(Math.min(...values, ...within));
-      expect(found?.greatest).toBe(Math.max(...values, ...within));
-    }), { numRuns: 500 });
+    fc.assert(
+      fc.property(readings, instant, instant, (of, from, to) => {
+        const found = spanOf(track(of), from, to);
+        const seconds = secondBySecond(of, from, to);
+        if (seconds.length === 0) {
+          expect(found).toBeUndefined();
+          return;
+        }
+        const values = seconds.flat().map(({ value }) => value);
+        expect(found?.known).toBeCloseTo(seconds.length, 6);
+        expect(found?.mean).toBeCloseTo(mean(values), 6);
+        expect(found?.whole).toBe(seconds.length === to - from);
+        expect(found?.least).toBeLessThanOrEqual(Math.min(...values));
+        expect(found?.greatest).toBeGreaterThanOrEqual(Math.max(...values));
+        // Beyond the seconds' own readings only those that stand alone between two gaps of the time can add to the extremes.
+        const within = of.filter(({ time }) => time >= from && time <= to).map(({ value }) => value);
+        expect(found?.least).toBe(Math.min(...values, ...within));
+        expect(found?.greatest).toBe(Math.max(...values, ...within));
+      }),
+      { numRuns: 500 },
+    );
   });
 
   it("weighs by time and not by readings", () => {
-    const uneven = track([{ time: 0, value: 10 }, { time: 10, value: 10 }, { time: 20, value: 10 }, { time: 30, value: 20 }, { time: 80, value: 20 }]);
-    expect(spanOf(uneven, 0, 80)).toEqual({ whole: true, known: 80, mean: (20 * 10 + 10 * 15 + 50 * 20) / 80, least: 10, greatest: 20 });
+    const uneven = track([
+      { time: 0, value: 10 },
+      { time: 10, value: 10 },
+      { time: 20, value: 10 },
+      { time: 30, value: 20 },
+      { time: 80, value: 20 },
+    ]);
+    expect(spanOf(uneven, 0, 80)).toEqual({
+      whole: true,
+      known: 80,
+      mean: (20 * 10 + 10 * 15 + 50 * 20) / 80,
+      least: 10,
+      greatest: 20,
+    });
     expect(spanOf(uneven, 25, 30)).toEqual({ whole: true, known: 5, mean: 15, least: 10, greatest: 20 });
     expect(spanOf(uneven, 30, 70)).toEqual({ whole: true, known: 40, mean: 20, least: 20, greatest: 20 });
   });
 
   it("is whole up to a step of just the limit, and broken by one beyond it or by an end", () => {
-    const steps = (step: number) => track([{ time: 0, value: 1 }, { time: 10, value: 1 }, { time: 10 + step, value: 1 }, { time: 20 + step, value: 1 }]);
+    const steps = (step: number) =>
+      track([
+        { time: 0, value: 1 },
+        { time: 10, value: 1 },
+        { time: 10 + step, value: 1 },
+        { time: 20 + step, value: 1 },
+      ]);
     expect(isWhole(steps(LIMIT), 0, LIMIT + 20)).toBe(true);
     expect(isWhole(steps(LIMIT + 1), 0, LIMIT + 21)).toBe(false);
     expect(isWhole(steps(LIMIT + 1), 0, 10)).toBe(true);
@@ -51,11 +72,18 @@ describe("A track of readings between two instants", () => {
   });
 
   it("takes the shorter limit where two files meet, and a gap on both sides of a value that is none", () => {
-    const of = (values: number[], limits: number[]) => trackOf(Float64Array.of(0, 10, 20), Float64Array.from(values), Float64Array.from(limits));
+    const of = (values: number[], limits: number[]) =>
+      trackOf(Float64Array.of(0, 10, 20), Float64Array.from(values), Float64Array.from(limits));
     expect(isWhole(of([1, 1, 1], [10, 10, 5]), 0, 10)).toBe(true);
     expect(isWhole(of([1, 1, 1], [10, 10, 5]), 0, 20)).toBe(false);
     expect(spanOf(of([1, Number.NaN, 1], [10, 10, 10]), 0, 20)).toBeUndefined();
-    expect(spanOf(of([1, 2, Number.NaN], [10, 10, 10]), 0, 20)).toEqual({ whole: false, known: 10, mean: 1.5, least: 1, greatest: 2 });
+    expect(spanOf(of([1, 2, Number.NaN], [10, 10, 10]), 0, 20)).toEqual({
+      whole: false,
+      known: 10,
+      mean: 1.5,
+      least: 1,
+      greatest: 2,
+    });
   });
 });
 
@@ -64,7 +92,13 @@ describe("The ends of a track", () => {
 
   it("are no gaps", () => {
     expect([...even().gaps]).toEqual([]);
-    expect([...track([{ time: 0, value: 1 }, { time: LIMIT + 1, value: 1 }, { time: LIMIT + 2, value: 1 }]).gaps]).toEqual([0]);
+    expect([
+      ...track([
+        { time: 0, value: 1 },
+        { time: LIMIT + 1, value: 1 },
+        { time: LIMIT + 2, value: 1 },
+      ]).gaps,
+    ]).toEqual([0]);
   });
 
   it("at a reading itself take in no reading beyond it", () => {
@@ -75,24 +109,42 @@ describe("The ends of a track", () => {
 
   it("that run backwards hold nothing", () => {
     const { times, known } = even();
-    expect([integral(times, known, 5, 25), integral(times, known, 25, 5), integral(times, known, 5, 5)]).toEqual([20, 0, 0]);
+    expect([integral(times, known, 5, 25), integral(times, known, 25, 5), integral(times, known, 5, 5)]).toEqual([
+      20, 0, 0,
+    ]);
     expect(spanOf(even(), 25, 5)).toBeUndefined();
   });
 });
 
 describe("The climate of a workshop", () => {
-  const log = (times: number[], temperatures: number[], humidities: number[], gap = 10) =>
-    ({ times: Float64Array.from(times), temperatures: Float64Array.from(temperatures), humidities: Float64Array.from(humidities), gap });
+  const log = (times: number[], temperatures: number[], humidities: number[], gap = 10) => ({
+    times: Float64Array.from(times),
+    temperatures: Float64Array.from(temperatures),
+    humidities: Float64Array.from(humidities),
+    gap,
+  });
 
   it("leaves out what is missing, each quantity by itself", () => {
-    const { temperature, humidity, moisture } = climateTracks([log([0, 5, 10], [20, Number.NaN, 22], [0.5, 0.6, Number.NaN])]);
-    expect([temperature.times, humidity.times, moisture.times].map((times) => [...times])).toEqual([[0, 10], [0, 5], [0]]);
+    const { temperature, humidity, moisture } = climateTracks([
+      log([0, 5, 10], [20, Number.NaN, 22], [0.5, 0.6, Number.NaN]),
+    ]);
+    expect([temperature.times, humidity.times, moisture.times].map((times) => [...times])).toEqual([
+      [0, 10],
+      [0, 5],
+      [0],
+    ]);
     expect(spanOf(temperature, 0, 10)).toEqual({ whole: true, known: 10, mean: 21, least: 20, greatest: 22 });
   });
 
   it("joins files, whichever comes first, and counts once what stands in both", () => {
-    const [early, late] = [log([0, 5, 10], [20, 21, 22], [0.5, 0.5, 0.5]), log([5, 10, 15], [21, 22, 23], [0.5, 0.5, 0.5])];
-    for (const logs of [[early, late], [late, early]]) {
+    const [early, late] = [
+      log([0, 5, 10], [20, 21, 22], [0.5, 0.5, 0.5]),
+      log([5, 10, 15], [21, 22, 23], [0.5, 0.5, 0.5]),
+    ];
+    for (const logs of [
+      [early, late],
+      [late, early],
+    ]) {
       const { temperature } = climateTracks(logs);
       expect([...temperature.times]).toEqual([0, 5, 10, 15]);
       expect([...temperature.values]).toEqual([20, 21, 22, 23]);
@@ -107,8 +159,14 @@ describe("The climate of a workshop", () => {
       const { temperature } = climateTracks(logs);
       return [[...temperature.times], [...temperature.values]];
     };
-    expect(of(single(10, 1), single(5, 2), single(0, 3))).toEqual([[0, 5, 10], [3, 2, 1]]);
-    expect(of(log([0, 5], [20, 21], [0.5, 0.5]), log([5, 10], [30, 31], [0.5, 0.5]))).toEqual([[0, 5, 10], [20, 21, 31]]);
+    expect(of(single(10, 1), single(5, 2), single(0, 3))).toEqual([
+      [0, 5, 10],
+      [3, 2, 1],
+    ]);
+    expect(of(log([0, 5], [20, 21], [0.5, 0.5]), log([5, 10], [30, 31], [0.5, 0.5]))).toEqual([
+      [0, 5, 10],
+      [20, 21, 31],
+    ]);
     expect(of(single(5, 1), single(5, 2), single(5, 3))).toEqual([[5], [1]]);
   });
 

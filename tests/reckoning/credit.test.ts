@@ -2,7 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { majorPortion, sumOfTenths, type Tenths } from "../../src/reckoning/credit.ts";
 
-const task = (maker: number, paid: number, assembly: number, fabrication: number): Tenths => ({ maker, paid, assembly, fabrication });
+const task = (maker: number, paid: number, assembly: number, fabrication: number): Tenths => ({
+  maker,
+  paid,
+  assembly,
+  fabrication,
+});
 
 const anyTask: fc.Arbitrary<Tenths> = fc.tuple(fc.nat(10), fc.nat(10), fc.nat(10)).map((cuts) => {
   const [a = 0, b = 0, c = 0] = [...cuts].sort((x, y) => x - y);
@@ -15,7 +20,12 @@ describe("The major portion (AC 20-27G checklist: each task one point in tenths;
   });
 
   it("adds tasks up before it divides", () => {
-    expect(majorPortion([task(10, 0, 0, 0), task(0, 0, 2, 8), task(0, 1, 9, 0)])).toEqual({ tasks: 3, sums: task(10, 1, 11, 8), share: (100 * 19) / 30, major: true });
+    expect(majorPortion([task(10, 0, 0, 0), task(0, 0, 2, 8), task(0, 1, 9, 0)])).toEqual({
+      tasks: 3,
+      sums: task(10, 1, 11, 8),
+      share: (100 * 19) / 30,
+      major: true,
+    });
   });
 
   it("needs more than 50: half is not enough, and one tenth of a thousand tasks more is", () => {
@@ -36,20 +46,32 @@ describe("The major portion (AC 20-27G checklist: each task one point in tenths;
 
   it("says nothing without tasks, or of tenths that are no whole task", () => {
     expect(majorPortion([])).toBeUndefined();
-    for (const wrong of [task(3, 0, 3, 3), task(3, 0, 3, 5), task(-1, 1, 5, 5), task(2.5, 2.5, 5, 0), task(Number.NaN, 0, 5, 5), task(0, 0, 0, 0), task(0, -1, 6, 5), task(0, 0, -1, 11), task(0, 6, 5, -1)]) {
+    for (const wrong of [
+      task(3, 0, 3, 3),
+      task(3, 0, 3, 5),
+      task(-1, 1, 5, 5),
+      task(2.5, 2.5, 5, 0),
+      task(Number.NaN, 0, 5, 5),
+      task(0, 0, 0, 0),
+      task(0, -1, 6, 5),
+      task(0, 0, -1, 11),
+      task(0, 6, 5, -1),
+    ]) {
       expect(majorPortion([wrong])).toBeUndefined();
       expect(majorPortion([task(0, 0, 5, 5), wrong])).toBeUndefined();
     }
   });
 
   it("is exact in whole tenths, between 0 and 100, and the same in any order", () => {
-    fc.assert(fc.property(fc.array(anyTask, { minLength: 1, maxLength: 300 }), (tasks) => {
-      const portion = majorPortion(tasks);
-      const own = tasks.reduce((sum, { assembly, fabrication }) => sum + assembly + fabrication, 0);
-      expect(portion?.major).toBe(own > tasks.length * 5);
-      expect(portion?.share).toBeCloseTo((own * 10) / tasks.length, 9);
-      expect(portion && sumOfTenths(portion.sums)).toBe(tasks.length * 10);
-      expect(majorPortion([...tasks].reverse())).toEqual(portion);
-    }));
+    fc.assert(
+      fc.property(fc.array(anyTask, { minLength: 1, maxLength: 300 }), (tasks) => {
+        const portion = majorPortion(tasks);
+        const own = tasks.reduce((sum, { assembly, fabrication }) => sum + assembly + fabrication, 0);
+        expect(portion?.major).toBe(own > tasks.length * 5);
+        expect(portion?.share).toBeCloseTo((own * 10) / tasks.length, 9);
+        expect(portion && sumOfTenths(portion.sums)).toBe(tasks.length * 10);
+        expect(majorPortion([...tasks].reverse())).toEqual(portion);
+      }),
+    );
   });
 });

@@ -18,35 +18,66 @@ describe("Equivalent age", () => {
     // exp(13.65 − 4000/(273 + T)) is the rate for Ea/R = 4000 K about 4000/13.65 K; that standard rounds 0 °C to 273 K.
     const shift = 273 - KELVIN;
     const reference = 4000 / 13.65 - KELVIN;
-    const days = [[19, 1], [20, 2], [20, 1], [21, 1], [22, 1], [23, 2]] as const;
+    const days = [
+      [19, 1],
+      [20, 2],
+      [20, 1],
+      [21, 1],
+      [22, 1],
+      [23, 2],
+    ] as const;
     const stretches = days.map(([celsius, time]) => ({ temperature: celsius + shift, time }));
     expect(equivalentAge(stretches, arrhenius(4000 * GAS_CONSTANT), reference)).toBeCloseTo(8.3799, 4);
-    expect(equivalentAge([{ temperature: 20 + shift, time: 1 }], arrhenius(4000 * GAS_CONSTANT), reference)).toBeCloseTo(0.9981, 4);
+    expect(
+      equivalentAge([{ temperature: 20 + shift, time: 1 }], arrhenius(4000 * GAS_CONSTANT), reference),
+    ).toBeCloseTo(0.9981, 4);
   });
 
   it("is the time itself at the reference temperature", () => {
-    fc.assert(fc.property(temperature, time, law, (reference, seconds, by) => {
-      expect(equivalentAge([{ temperature: reference, time: seconds }], by, reference)).toBeCloseTo(seconds, 5);
-    }));
+    fc.assert(
+      fc.property(temperature, time, law, (reference, seconds, by) => {
+        expect(equivalentAge([{ temperature: reference, time: seconds }], by, reference)).toBeCloseTo(seconds, 5);
+      }),
+    );
   });
 
   it("adds up however the time is split", () => {
-    fc.assert(fc.property(temperature, time, fc.double({ min: 0, max: 1, noNaN: true }), law, (celsius, seconds, share, by) => {
-      const whole = equivalentAge([{ temperature: celsius, time: seconds }], by, 20) ?? Number.NaN;
-      const split = equivalentAge([{ temperature: celsius, time: seconds * share }, { temperature: celsius, time: seconds * (1 - share) }], by, 20);
-      expect(Math.abs((split ?? Number.NaN) - whole)).toBeLessThanOrEqual(1e-9 * Math.max(1, whole));
-    }));
+    fc.assert(
+      fc.property(temperature, time, fc.double({ min: 0, max: 1, noNaN: true }), law, (celsius, seconds, share, by) => {
+        const whole = equivalentAge([{ temperature: celsius, time: seconds }], by, 20) ?? Number.NaN;
+        const split = equivalentAge(
+          [
+            { temperature: celsius, time: seconds * share },
+            { temperature: celsius, time: seconds * (1 - share) },
+          ],
+          by,
+          20,
+        );
+        expect(Math.abs((split ?? Number.NaN) - whole)).toBeLessThanOrEqual(1e-9 * Math.max(1, whole));
+      }),
+    );
   });
 
   it("rises with temperature", () => {
-    fc.assert(fc.property(temperature, fc.double({ min: 0.01, max: 30, noNaN: true }), law, (celsius, warmer, by) => {
-      const cool = equivalentAge([{ temperature: celsius, time: DAY }], by, 20) ?? Number.NaN;
-      expect(equivalentAge([{ temperature: celsius + warmer, time: DAY }], by, 20)).toBeGreaterThan(cool);
-    }));
+    fc.assert(
+      fc.property(temperature, fc.double({ min: 0.01, max: 30, noNaN: true }), law, (celsius, warmer, by) => {
+        const cool = equivalentAge([{ temperature: celsius, time: DAY }], by, 20) ?? Number.NaN;
+        expect(equivalentAge([{ temperature: celsius + warmer, time: DAY }], by, 20)).toBeGreaterThan(cool);
+      }),
+    );
   });
 
   it("doubles for every 10 K where the sheet allows no better law", () => {
-    expect(equivalentAge([{ temperature: 10, time: 2 * DAY }, { temperature: 30, time: DAY }], doubling, 20)).toBeCloseTo(3 * DAY, 6);
+    expect(
+      equivalentAge(
+        [
+          { temperature: 10, time: 2 * DAY },
+          { temperature: 30, time: DAY },
+        ],
+        doubling,
+        20,
+      ),
+    ).toBeCloseTo(3 * DAY, 6);
   });
 
   it("is nothing without time, and undefined for times or temperatures that cannot be", () => {
@@ -61,41 +92,81 @@ describe("Equivalent age", () => {
 
 describe("Activation energy", () => {
   it("is about 49.5 kJ/mol where the time halves between 15 °C and 25 °C, as reckoned by hand", () => {
-    const energy = activationEnergy([{ temperature: 15, time: 2 * DAY }, { temperature: 25, time: DAY }]);
+    const energy = activationEnergy([
+      { temperature: 15, time: 2 * DAY },
+      { temperature: 25, time: DAY },
+    ]);
     expect(energy).toBeCloseTo((GAS_CONSTANT * Math.log(2)) / (1 / 288.15 - 1 / 298.15), 6);
     expect((energy ?? 0) / 1000).toBeCloseTo(49.5, 1);
   });
 
   it("finds again the energy that times were made from, however many rows there are", () => {
-    fc.assert(fc.property(fc.double({ min: 20_000, max: 120_000, noNaN: true }), fc.uniqueArray(fc.integer({ min: 0, max: 60 }), { minLength: 2, maxLength: 6 }), (energy, temperatures) => {
-      const rows = temperatures.map((celsius) => ({ temperature: celsius, time: 3600 * Math.exp((energy / GAS_CONSTANT) * (1 / (celsius + KELVIN) - 1 / 293.15)) }));
-      expect((activationEnergy(rows) ?? 0) / energy).toBeCloseTo(1, 6);
-    }));
+    fc.assert(
+      fc.property(
+        fc.double({ min: 20_000, max: 120_000, noNaN: true }),
+        fc.uniqueArray(fc.integer({ min: 0, max: 60 }), { minLength: 2, maxLength: 6 }),
+        (energy, temperatures) => {
+          const rows = temperatures.map((celsius) => ({
+            temperature: celsius,
+            time: 3600 * Math.exp((energy / GAS_CONSTANT) * (1 / (celsius + KELVIN) - 1 / 293.15)),
+          }));
+          expect((activationEnergy(rows) ?? 0) / energy).toBeCloseTo(1, 6);
+        },
+      ),
+    );
   });
 
   it("is the slope of least squares where the rows do not lie on a line", () => {
     // Normal equations solved as a 2 × 2 system, another way than by deviations from the mean.
-    const rows = [{ temperature: 10, time: 20 }, { temperature: 20, time: 9 }, { temperature: 30, time: 7 }];
+    const rows = [
+      { temperature: 10, time: 20 },
+      { temperature: 20, time: 9 },
+      { temperature: 30, time: 7 },
+    ];
     const x = rows.map((row) => 1000 / (row.temperature + 273.15));
     const y = rows.map((row) => Math.log(row.time));
     const s = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
-    const sx = s(x), sy = s(y), sxx = s(x.map((v) => v * v)), sxy = s(x.map((v, i) => v * (y[i] ?? 0)));
+    const sx = s(x),
+      sy = s(y),
+      sxx = s(x.map((v) => v * v)),
+      sxy = s(x.map((v, i) => v * (y[i] ?? 0)));
     expect(activationEnergy(rows)).toBeCloseTo((1000 * GAS_CONSTANT * (3 * sxy - sx * sy)) / (3 * sxx - sx * sx), 3);
   });
 
   it("is undefined for one temperature, twice or not, and for times that cannot be", () => {
     expect(activationEnergy([{ temperature: 20, time: 5 }])).toBeUndefined();
-    expect(activationEnergy([{ temperature: 20, time: 5 }, { temperature: 20, time: 6 }])).toBeUndefined();
-    expect(activationEnergy([{ temperature: 20, time: 5 }, { temperature: 30, time: 0 }])).toBeUndefined();
-    expect(activationEnergy([{ temperature: 20, time: 5 }, { temperature: -280, time: 5 }])).toBeUndefined();
+    expect(
+      activationEnergy([
+        { temperature: 20, time: 5 },
+        { temperature: 20, time: 6 },
+      ]),
+    ).toBeUndefined();
+    expect(
+      activationEnergy([
+        { temperature: 20, time: 5 },
+        { temperature: 30, time: 0 },
+      ]),
+    ).toBeUndefined();
+    expect(
+      activationEnergy([
+        { temperature: 20, time: 5 },
+        { temperature: -280, time: 5 },
+      ]),
+    ).toBeUndefined();
   });
 });
 
 describe("The law of cure that a data sheet allows", () => {
-  const cure = [{ temperature: 15, time: 2 * DAY }, { temperature: 25, time: DAY }];
+  const cure = [
+    { temperature: 15, time: 2 * DAY },
+    { temperature: 25, time: DAY },
+  ];
   const life = [
-    { temperature: 20, mass: 0.1, time: 2400 }, { temperature: 30, mass: 0.1, time: 1200 },
-    { temperature: 20, mass: 0.5, time: 1200 }, { temperature: 20, mass: 1, time: 900 }, { temperature: 25, mass: 1, time: 300 },
+    { temperature: 20, mass: 0.1, time: 2400 },
+    { temperature: 30, mass: 0.1, time: 1200 },
+    { temperature: 20, mass: 0.5, time: 1200 },
+    { temperature: 20, mass: 1, time: 900 },
+    { temperature: 25, mass: 1, time: 300 },
   ];
 
   it("rests on cure times first, then on working life at one mass, then on the doubling", () => {
@@ -106,9 +177,16 @@ describe("The law of cure that a data sheet allows", () => {
   });
 
   it("goes by the mass with most temperatures, and of such by the least", () => {
-    const rows = (mass: number, ...times: number[]) => times.map((time, i) => ({ temperature: 20 + 10 * i, mass, time }));
-    expect(cureLaw([], [...rows(1, 900, 300), ...rows(0.1, 2400, 1200), ...rows(0.5, 1200, 500)])).toEqual({ energy: activationEnergy(rows(0.1, 2400, 1200)), from: "working life" });
-    expect(cureLaw([], [...rows(0.1, 2400), ...rows(1, 900, 300)])).toEqual({ energy: activationEnergy(rows(1, 900, 300)), from: "working life" });
+    const rows = (mass: number, ...times: number[]) =>
+      times.map((time, i) => ({ temperature: 20 + 10 * i, mass, time }));
+    expect(cureLaw([], [...rows(1, 900, 300), ...rows(0.1, 2400, 1200), ...rows(0.5, 1200, 500)])).toEqual({
+      energy: activationEnergy(rows(0.1, 2400, 1200)),
+      from: "working life",
+    });
+    expect(cureLaw([], [...rows(0.1, 2400), ...rows(1, 900, 300)])).toEqual({
+      energy: activationEnergy(rows(1, 900, 300)),
+      from: "working life",
+    });
   });
 
   it("does not believe a sheet by which warmth does nothing", () => {
@@ -118,12 +196,24 @@ describe("The law of cure that a data sheet allows", () => {
   });
 
   it("knows no rate at or below absolute zero, nor against it", () => {
-    expect([cureRate({ from: "doubling" }, -KELVIN, 20), cureRate({ from: "doubling" }, 20, -KELVIN), cureRate({ from: "doubling" }, 20, -KELVIN - 1)]).toEqual([undefined, undefined, undefined]);
+    expect([
+      cureRate({ from: "doubling" }, -KELVIN, 20),
+      cureRate({ from: "doubling" }, 20, -KELVIN),
+      cureRate({ from: "doubling" }, 20, -KELVIN - 1),
+    ]).toEqual([undefined, undefined, undefined]);
   });
 
   it("does not believe a sheet by which warmth slows the cure", () => {
-    const odd = [{ temperature: 15, time: DAY }, { temperature: 25, time: 2 * DAY }];
+    const odd = [
+      { temperature: 15, time: DAY },
+      { temperature: 25, time: 2 * DAY },
+    ];
     expect(cureLaw(odd, [])).toEqual({ from: "doubling" });
-    expect(cureLaw([], odd.map((row) => ({ ...row, mass: 1 })))).toEqual({ from: "doubling" });
+    expect(
+      cureLaw(
+        [],
+        odd.map((row) => ({ ...row, mass: 1 })),
+      ),
+    ).toEqual({ from: "doubling" });
   });
 });

@@ -23,7 +23,11 @@ describe("The exact interval of a share", () => {
     for (const row of rows) {
       const [held = 0, tried = 0, level = 0] = ["held", "tried", "level"].map((name) => Number(row(name)));
       const interval = exactInterval(held, tried, level);
-      const off = [apart(interval?.lower, Number(row("lower"))), apart(interval?.upper, Number(row("upper"))), apart(exactLowerBound(held, tried, level), Number(row("lower_one_sided")))];
+      const off = [
+        apart(interval?.lower, Number(row("lower"))),
+        apart(interval?.upper, Number(row("upper"))),
+        apart(exactLowerBound(held, tried, level), Number(row("lower_one_sided"))),
+      ];
       expect(Math.max(...off), `${held} of ${tried} at ${level}`).toBeLessThan(1e-10);
     }
   });
@@ -45,18 +49,25 @@ describe("The exact interval of a share", () => {
 
   it("is the narrowest that does so: at its own ends the tail is exactly half of the rest", () => {
     const { lower, upper } = exactInterval(4, 9, 0.9) ?? { lower: 0, upper: 0 };
-    const from4 = outcomes(9).slice(4).reduce((sum, x) => sum + binomial(x, 9, lower), 0);
+    const from4 = outcomes(9)
+      .slice(4)
+      .reduce((sum, x) => sum + binomial(x, 9, lower), 0);
     const upTo4 = outcomes(4).reduce((sum, x) => sum + binomial(x, 9, upper), 0);
     expect(from4).toBeCloseTo(0.05, 12);
     expect(upTo4).toBeCloseTo(0.05, 12);
   });
 
   it("reads the same from the other side: what held and what did not change places", () => {
-    fc.assert(fc.property(fc.integer({ min: 1, max: 150 }).chain((n) => fc.tuple(fc.integer({ min: 0, max: n }), fc.constant(n))), ([x, n]) => {
-      const one = exactInterval(x, n);
-      const other = exactInterval(n - x, n);
-      expect(one?.lower).toBeCloseTo(1 - (other?.upper ?? NaN), 10);
-    }));
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 150 }).chain((n) => fc.tuple(fc.integer({ min: 0, max: n }), fc.constant(n))),
+        ([x, n]) => {
+          const one = exactInterval(x, n);
+          const other = exactInterval(n - x, n);
+          expect(one?.lower).toBeCloseTo(1 - (other?.upper ?? NaN), 10);
+        },
+      ),
+    );
   });
 
   it("reaches from 0 where none held, and to 1 where all did", () => {
@@ -66,7 +77,16 @@ describe("The exact interval of a share", () => {
     expect(exactInterval(3, 3)?.lower).toBeGreaterThan(0);
   });
 
-  it.each([[4, 3, 0.95], [-1, 3, 0.95], [1.5, 3, 0.95], [0, 0, 0.95], [1, 2.5, 0.95], [1, 3, 0], [1, 3, 1], [NaN, 3, 0.95]])("gives nothing for %d of %d at %d", (held, tried, level) => {
+  it.each([
+    [4, 3, 0.95],
+    [-1, 3, 0.95],
+    [1.5, 3, 0.95],
+    [0, 0, 0.95],
+    [1, 2.5, 0.95],
+    [1, 3, 0],
+    [1, 3, 1],
+    [NaN, 3, 0.95],
+  ])("gives nothing for %d of %d at %d", (held, tried, level) => {
     expect(exactInterval(held, tried, level)).toBeUndefined();
     expect(exactLowerBound(held, tried, level)).toBeUndefined();
   });
@@ -101,7 +121,8 @@ describe("The exact lower bound of a share", () => {
 
 describe("Whole numbers beneath", () => {
   it("adds up the rows of Pascal's triangle", () => {
-    for (const n of [0, 1, 5, 64, 200]) expect(outcomes(n).reduce((sum, k) => sum + choose(n, k), 0n)).toBe(2n ** BigInt(n));
+    for (const n of [0, 1, 5, 64, 200])
+      expect(outcomes(n).reduce((sum, k) => sum + choose(n, k), 0n)).toBe(2n ** BigInt(n));
     expect([choose(5, 2), choose(5, 3), choose(5, 6), choose(5, -1), choose(5, 1.5)]).toEqual([10n, 10n, 0n, 0n, 0n]);
   });
 

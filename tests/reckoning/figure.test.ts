@@ -1,7 +1,19 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { against, atLeast, atMost } from "../../src/reckoning/compare.ts";
-import { apart, count, ended, figure, list, percent, percentApart, PSI, span, stressText, temperatureText } from "../../src/reckoning/figure.ts";
+import {
+  apart,
+  count,
+  ended,
+  figure,
+  list,
+  percent,
+  percentApart,
+  PSI,
+  span,
+  stressText,
+  temperatureText,
+} from "../../src/reckoning/figure.ts";
 
 describe("Comparisons with a limit", () => {
   it("holds a limit that is met exactly, whatever the units did to the last bits", () => {
@@ -19,7 +31,9 @@ describe("Comparisons with a limit", () => {
   });
 
   it("holds what is without end against itself", () => {
-    expect([atMost(Infinity, Infinity), atLeast(Infinity, Infinity), atMost(1, Infinity), atMost(Infinity, 1)]).toEqual([true, true, true, false]);
+    expect([atMost(Infinity, Infinity), atLeast(Infinity, Infinity), atMost(1, Infinity), atMost(Infinity, 1)]).toEqual(
+      [true, true, true, false],
+    );
   });
 
   it("holds nothing against what is no number", () => {
@@ -30,7 +44,9 @@ describe("Comparisons with a limit", () => {
   });
 
   it("knows below, within and above a range, its ends included, and open ends", () => {
-    expect(["below", "within", "within", "within", "above"]).toEqual([1.9, 2, 2.5, 3, 3.1].map((v) => against(v, { least: 2, most: 3 })));
+    expect(["below", "within", "within", "within", "above"]).toEqual(
+      [1.9, 2, 2.5, 3, 3.1].map((v) => against(v, { least: 2, most: 3 })),
+    );
     expect(against(-1e9, { most: 3 })).toBe("within");
     expect(against(1e9, { least: 3 })).toBe("within");
   });
@@ -51,11 +67,13 @@ describe("Figures in sentences", () => {
     expect(apart(5, 5, 1)).toBe("5.0");
     expect(apart(5.2, 5, 1)).toBe("5.2");
     expect(percentApart(0.050_4, 0.05)).toBe("5.04 %");
-    fc.assert(fc.property(fc.integer({ min: 0, max: 100_000 }), (n) => {
-      const value = n / 10_000;
-      expect(Number(apart(value, 5, 1)) > 5).toBe(value > 5);
-      expect(Number(apart(value, 5, 1)) < 5).toBe(value < 5);
-    }));
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 100_000 }), (n) => {
+        const value = n / 10_000;
+        expect(Number(apart(value, 5, 1)) > 5).toBe(value > 5);
+        expect(Number(apart(value, 5, 1)) < 5).toBe(value < 5);
+      }),
+    );
   });
 
   it("rounds time down", () => {
@@ -76,7 +94,14 @@ describe("Figures in sentences", () => {
   });
 
   it("ends what the builder wrote, once", () => {
-    expect(["gap at rib 4", "gap at rib 4.", "gap. At rib 4 ", "why? ", "no!", "so …"].map(ended)).toEqual(["gap at rib 4.", "gap at rib 4.", "gap. At rib 4.", "why?", "no!", "so …"]);
+    expect(["gap at rib 4", "gap at rib 4.", "gap. At rib 4 ", "why? ", "no!", "so …"].map(ended)).toEqual([
+      "gap at rib 4.",
+      "gap at rib 4.",
+      "gap. At rib 4.",
+      "why?",
+      "no!",
+      "so …",
+    ]);
   });
 
   it("shows the units of the aircraft; one psi is 6,894.757 Pa (NIST SP 811, appendix B.8; memory)", () => {

@@ -47,22 +47,51 @@ describe("The week by which the work is done", () => {
     expect(MOST_WEEKS).toBe(1040);
     expect(finishWeeks([60], 60, [1], 1, 1, 1)).toEqual([1]);
     expect(finishWeeks([60], 61, [1], 1, 1, 1)).toEqual([undefined]);
-    expect([finishWeeks([60], 60, [1], 1, 0), finishWeeks([60], 60, [1], 1, 1, 0), finishWeeks([60], 60, [1], 1, 1.5), finishWeeks([60], 60, [1], 1, 1, 1.5)]).toEqual(new Array(4).fill(undefined));
+    expect([
+      finishWeeks([60], 60, [1], 1, 0),
+      finishWeeks([60], 60, [1], 1, 1, 0),
+      finishWeeks([60], 60, [1], 1, 1.5),
+      finishWeeks([60], 60, [1], 1, 1, 1.5),
+    ]).toEqual(new Array(4).fill(undefined));
   });
 
   it("gives the same for the same seed, and comes later with more work or for greater certainty", () => {
-    fc.assert(fc.property(pasts.filter((past) => past.some((week) => week > 200)), fc.integer({ min: 1, max: 20_000 }), fc.integer(), (past, left, seed) => {
-      const at = (minutes: number): number[] => (finishWeeks(past, minutes, [0.5, 0.8, 0.95], seed, 200) ?? []).map((week) => week ?? Infinity);
-      const weeks = at(left);
-      expect(at(left)).toEqual(weeks);
-      expect(weeks).toEqual([...weeks].sort((a, b) => a - b));
-      at(left * 2).forEach((later, i) => expect(later).toBeGreaterThanOrEqual((weeks[i] ?? NaN) - (i === 0 ? 0 : 3)));
-      const scaled = finishWeeks(past.map((week) => week * 3), left * 3, [0.5, 0.8, 0.95], seed, 200)?.map((week) => week ?? Infinity);
-      expect(scaled).toEqual(weeks);
-    }), { numRuns: 40 });
+    fc.assert(
+      fc.property(
+        pasts.filter((past) => past.some((week) => week > 200)),
+        fc.integer({ min: 1, max: 20_000 }),
+        fc.integer(),
+        (past, left, seed) => {
+          const at = (minutes: number): number[] =>
+            (finishWeeks(past, minutes, [0.5, 0.8, 0.95], seed, 200) ?? []).map((week) => week ?? Infinity);
+          const weeks = at(left);
+          expect(at(left)).toEqual(weeks);
+          expect(weeks).toEqual([...weeks].sort((a, b) => a - b));
+          at(left * 2).forEach((later, i) =>
+            expect(later).toBeGreaterThanOrEqual((weeks[i] ?? NaN) - (i === 0 ? 0 : 3)),
+          );
+          const scaled = finishWeeks(
+            past.map((week) => week * 3),
+            left * 3,
+            [0.5, 0.8, 0.95],
+            seed,
+            200,
+          )?.map((week) => week ?? Infinity);
+          expect(scaled).toEqual(weeks);
+        },
+      ),
+      { numRuns: 40 },
+    );
   });
 
-  it.each([[[], 60], [[60], -1], [[60], NaN], [[60], Infinity], [[-5], 60], [[NaN], 60]])("gives nothing for weeks %j and %d minutes left", (past, left) => {
+  it.each([
+    [[], 60],
+    [[60], -1],
+    [[60], NaN],
+    [[60], Infinity],
+    [[-5], 60],
+    [[NaN], 60],
+  ])("gives nothing for weeks %j and %d minutes left", (past, left) => {
     expect(finishWeeks(past, left, [0.5], 1)).toBeUndefined();
   });
 });
@@ -78,14 +107,17 @@ describe("The work ahead", () => {
   });
 
   it("keeps its quantiles in order and never falls from one week to the next", () => {
-    fc.assert(fc.property(pasts, fc.integer(), (past, seed) => {
-      const weeks = workAhead(past, 12, [0.1, 0.5, 0.9], seed, 200) ?? [];
-      expect(weeks).toHaveLength(12);
-      weeks.forEach((sums, i) => {
-        expect(sums).toEqual([...sums].sort((a, b) => a - b));
-        sums.forEach((sum, j) => expect(sum).toBeGreaterThanOrEqual(weeks[i - 1]?.[j] ?? 0));
-      });
-    }), { numRuns: 40 });
+    fc.assert(
+      fc.property(pasts, fc.integer(), (past, seed) => {
+        const weeks = workAhead(past, 12, [0.1, 0.5, 0.9], seed, 200) ?? [];
+        expect(weeks).toHaveLength(12);
+        weeks.forEach((sums, i) => {
+          expect(sums).toEqual([...sums].sort((a, b) => a - b));
+          sums.forEach((sum, j) => expect(sum).toBeGreaterThanOrEqual(weeks[i - 1]?.[j] ?? 0));
+        });
+      }),
+      { numRuns: 40 },
+    );
   });
 
   it("draws only weeks that were worked, the first and the last of them too", () => {
@@ -94,9 +126,14 @@ describe("The work ahead", () => {
   });
 
   it("gives the same last week where that alone is asked for", () => {
-    fc.assert(fc.property(pasts, fc.integer({ min: 1, max: 9 }), fc.integer(), (past, weeks, seed) => {
-      expect(workBy(past, weeks, [0.1, 0.5, 0.9], seed, 200)).toEqual(workAhead(past, weeks, [0.1, 0.5, 0.9], seed, 200)?.at(-1));
-    }), { numRuns: 40 });
+    fc.assert(
+      fc.property(pasts, fc.integer({ min: 1, max: 9 }), fc.integer(), (past, weeks, seed) => {
+        expect(workBy(past, weeks, [0.1, 0.5, 0.9], seed, 200)).toEqual(
+          workAhead(past, weeks, [0.1, 0.5, 0.9], seed, 200)?.at(-1),
+        );
+      }),
+      { numRuns: 40 },
+    );
   });
 
   it("takes one past week, one week ahead and one future", () => {
@@ -105,13 +142,24 @@ describe("The work ahead", () => {
   });
 
   it("gives nothing where there is nothing to draw from, or no week to draw for", () => {
-    expect([workAhead([], 3, [0.5], 1), workAhead([60], 0, [0.5], 1), workAhead([60], 1.5, [0.5], 1), workAhead([-60], 1, [0.5], 1), workAhead([60], 1, [0.5], 1, 0)]).toEqual(new Array(5).fill(undefined));
+    expect([
+      workAhead([], 3, [0.5], 1),
+      workAhead([60], 0, [0.5], 1),
+      workAhead([60], 1.5, [0.5], 1),
+      workAhead([-60], 1, [0.5], 1),
+      workAhead([60], 1, [0.5], 1, 0),
+    ]).toEqual(new Array(5).fill(undefined));
   });
 });
 
 describe("The last week of the work ahead", () => {
   it("is not foretold of no weeks, of minutes below nought, or for no week", () => {
-    expect([workBy([], 4, [0.5], 1), workBy([-1], 4, [0.5], 1), workBy([60], 0, [0.5], 1), workBy([60], 4, [0.5], 1, 0)]).toEqual(new Array(4).fill(undefined));
+    expect([
+      workBy([], 4, [0.5], 1),
+      workBy([-1], 4, [0.5], 1),
+      workBy([60], 0, [0.5], 1),
+      workBy([60], 4, [0.5], 1, 0),
+    ]).toEqual(new Array(4).fill(undefined));
     expect(workBy([60], 4, [0.5], 1)).toEqual([240]);
   });
 });
@@ -121,7 +169,9 @@ describe("The look back at earlier forecasts", () => {
     const weekly = new Array<number>(20).fill(60);
     const tried = forecastBacktest(weekly, [4, 7, 8, 12, 16, 17], 4, 1) ?? [];
     expect(tried.map(({ origin }) => origin)).toEqual([8, 12, 16]);
-    expect(tried.every(({ low, high, worked, held }) => low === 240 && high === 240 && worked === 240 && held)).toBe(true);
+    expect(tried.every(({ low, high, worked, held }) => low === 240 && high === 240 && worked === 240 && held)).toBe(
+      true,
+    );
   });
 
   it("sees only the weeks before its origin, and holds them against those right after it", () => {
@@ -135,14 +185,22 @@ describe("The look back at earlier forecasts", () => {
   it("draws for each origin anew, by a seed of its own", () => {
     const weekly = Array.from({ length: 40 }, (_, i) => (i * 37) % 101);
     const looks = forecastBacktest(weekly, [20, 30], 4, 7) ?? [];
-    expect(looks.map(({ low, high }) => [low, high])).toEqual([20, 30].map((origin) => workBy(weekly.slice(0, origin), 4, [0.1, 0.9], 7 + origin)));
+    expect(looks.map(({ low, high }) => [low, high])).toEqual(
+      [20, 30].map((origin) => workBy(weekly.slice(0, origin), 4, [0.1, 0.9], 7 + origin)),
+    );
   });
 
   it("holds about four times in five where weeks really are independent", () => {
     let seed = 1;
     const next = (): number => (seed = (seed * 48271) % 2147483647) / 2147483647;
     const weekly = Array.from({ length: 900 }, () => Math.round(next() * 600));
-    const tried = forecastBacktest(weekly, Array.from({ length: 200 }, (_, i) => 60 + 4 * i), 4, 9) ?? [];
+    const tried =
+      forecastBacktest(
+        weekly,
+        Array.from({ length: 200 }, (_, i) => 60 + 4 * i),
+        4,
+        9,
+      ) ?? [];
     const share = tried.filter(({ held }) => held).length / tried.length;
     expect(tried).toHaveLength(200);
     expect(share).toBeGreaterThan(0.72);
@@ -150,7 +208,9 @@ describe("The look back at earlier forecasts", () => {
   });
 
   it("looks one week ahead too", () => {
-    expect(forecastBacktest(new Array<number>(9).fill(60), [8], 1, 1)).toEqual([{ origin: 8, low: 60, high: 60, worked: 60, held: true }]);
+    expect(forecastBacktest(new Array<number>(9).fill(60), [8], 1, 1)).toEqual([
+      { origin: 8, low: 60, high: 60, worked: 60, held: true },
+    ]);
   });
 
   it("gives nothing for minutes below zero or no weeks ahead", () => {
@@ -160,9 +220,16 @@ describe("The look back at earlier forecasts", () => {
 
 describe("Whole weeks", () => {
   it("leaves out the weeks that either day cuts short, and keeps idle ones", () => {
-    const work = [{ day: "2025-01-08", minutes: 10 }, { day: "2025-01-13", minutes: 20 }, { day: "2025-01-19", minutes: 30 }, { day: "2025-02-03", minutes: 40 }];
+    const work = [
+      { day: "2025-01-08", minutes: 10 },
+      { day: "2025-01-13", minutes: 20 },
+      { day: "2025-01-19", minutes: 30 },
+      { day: "2025-02-03", minutes: 40 },
+    ];
     expect(wholeWeeks(work, "2025-01-08", "2025-02-03")).toEqual([
-      { day: "2025-01-13", minutes: 50 }, { day: "2025-01-20", minutes: 0 }, { day: "2025-01-27", minutes: 0 },
+      { day: "2025-01-13", minutes: 50 },
+      { day: "2025-01-20", minutes: 0 },
+      { day: "2025-01-27", minutes: 0 },
     ]);
     expect(wholeWeeks(work, "2025-01-06", "2025-01-19")?.map(({ day }) => day)).toEqual(["2025-01-06", "2025-01-13"]);
     expect(wholeWeeks(work, "2025-01-07", "2025-01-18")).toEqual([]);
@@ -175,7 +242,12 @@ describe("Quantiles and seeds", () => {
   it("takes the least value that so many do not exceed", () => {
     const values = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
     expect([0.1, 0.5, 0.51, 0.7, 0.95, 1].map((q) => quantile(values, q))).toEqual([1, 5, 6, 7, 10, 10]);
-    expect([quantile([], 0.5), quantile(values, 0), quantile(values, 1.01), quantile(values, 1 + Number.EPSILON)]).toEqual(new Array(4).fill(undefined));
+    expect([
+      quantile([], 0.5),
+      quantile(values, 0),
+      quantile(values, 1.01),
+      quantile(values, 1 + Number.EPSILON),
+    ]).toEqual(new Array(4).fill(undefined));
   });
 
   it("makes the published FNV-1a hashes of the empty text, of a and of foobar (memory)", () => {

@@ -5,7 +5,10 @@ import { byMonth, byWeek, cumulative, groupBy, sumBy, total, type Worked } from 
 
 const line = (day: string, minutes: number): Worked => ({ day, minutes });
 const someDay = fc.integer({ min: 18_000, max: 20_500 }).map(dayText);
-const someLines = fc.array(fc.record({ day: someDay, minutes: fc.integer({ min: 1, max: 900 }), who: fc.constantFrom("a", "b", "c") }), { maxLength: 60 });
+const someLines = fc.array(
+  fc.record({ day: someDay, minutes: fc.integer({ min: 1, max: 900 }), who: fc.constantFrom("a", "b", "c") }),
+  { maxLength: 60 },
+);
 
 describe("Days", () => {
   it("counts from 1970-01-01 and back, over leap days", () => {
@@ -17,7 +20,8 @@ describe("Days", () => {
   });
 
   it("has no number for a day that is not real or not written as a day", () => {
-    for (const text of ["2023-02-29", "2024-13-01", "2024-1-01", "x2024-01-01", "2024-01-01x", ""]) expect(dayNumber(text)).toBeUndefined();
+    for (const text of ["2023-02-29", "2024-13-01", "2024-1-01", "x2024-01-01", "2024-01-01x", ""])
+      expect(dayNumber(text)).toBeUndefined();
     expect(addDays("2023-02-30", 1)).toBeUndefined();
     expect(monday("soon")).toBeUndefined();
   });
@@ -42,7 +46,10 @@ describe("Sums of hours", () => {
   });
 
   it("adds up by month, in the order of months", () => {
-    expect([...byMonth([line("2025-04-01", 60), ...lines])]).toEqual([["2025-03", 270], ["2025-04", 120]]);
+    expect([...byMonth([line("2025-04-01", 60), ...lines])]).toEqual([
+      ["2025-03", 270],
+      ["2025-04", 120],
+    ]);
   });
 
   it("puts months in order whatever the order of the lines", () => {
@@ -50,13 +57,20 @@ describe("Sums of hours", () => {
     for (let turn = 0; turn < months.length; turn += 1) {
       const turned = [...months.slice(turn), ...months.slice(0, turn)];
       expect([...byMonth(turned.map((month) => line(`${month}-01`, 1))).keys()]).toEqual([...months].sort());
-      expect(cumulative(turned.map((month) => line(`${month}-01`, 1))).map((step) => step.day.slice(0, 7))).toEqual([...months].sort());
+      expect(cumulative(turned.map((month) => line(`${month}-01`, 1))).map((step) => step.day.slice(0, 7))).toEqual(
+        [...months].sort(),
+      );
     }
   });
 
   it("shows weeks without work", () => {
     expect(byWeek(lines, "2025-02-26", "2025-04-02")).toEqual([
-      line("2025-02-24", 90), line("2025-03-03", 180), line("2025-03-10", 0), line("2025-03-17", 0), line("2025-03-24", 0), line("2025-03-31", 60),
+      line("2025-02-24", 90),
+      line("2025-03-03", 180),
+      line("2025-03-10", 0),
+      line("2025-03-17", 0),
+      line("2025-03-24", 0),
+      line("2025-03-31", 60),
     ]);
   });
 
@@ -65,20 +79,27 @@ describe("Sums of hours", () => {
     expect(byWeek([], "2025-03-10", "2025-03-11")).toEqual([line("2025-03-10", 0)]);
     expect(byWeek([], "2025-03-18", "2025-03-11")).toEqual([]);
     expect(byWeek(lines, "never", "2025-03-11")).toBeUndefined();
-    expect([byWeek([], "never", "2025-03-11"), byWeek([], "2025-03-10", "never"), byWeek(lines, "2025-03-10", "never")]).toEqual([undefined, undefined, undefined]);
+    expect([
+      byWeek([], "never", "2025-03-11"),
+      byWeek([], "2025-03-10", "never"),
+      byWeek(lines, "2025-03-10", "never"),
+    ]).toEqual([undefined, undefined, undefined]);
     expect(byWeek([line("never", 1)], "2025-03-10", "2025-03-11")).toBeUndefined();
   });
 
   it("agrees to the minute by every cut", () => {
-    fc.assert(fc.property(someLines, (some) => {
-      const all = some.reduce((sum, { minutes }) => sum + minutes, 0);
-      const add = (sums: Iterable<number>): number => [...sums].reduce((a, b) => a + b, 0);
-      expect(total(some)).toBe(all);
-      expect(add(sumBy(some, ({ who }) => who).values())).toBe(all);
-      expect(add(byMonth(some).values())).toBe(all);
-      expect(cumulative(some).at(-1)?.sum ?? 0).toBe(all);
-      expect(add((byWeek(some, "2025-01-01", "2025-01-01") ?? []).map((week) => week.minutes))).toBe(all);
-      for (const [who, group] of groupBy(some, (one) => one.who)) expect(total(group)).toBe(sumBy(some, (one) => one.who).get(who));
-    }));
+    fc.assert(
+      fc.property(someLines, (some) => {
+        const all = some.reduce((sum, { minutes }) => sum + minutes, 0);
+        const add = (sums: Iterable<number>): number => [...sums].reduce((a, b) => a + b, 0);
+        expect(total(some)).toBe(all);
+        expect(add(sumBy(some, ({ who }) => who).values())).toBe(all);
+        expect(add(byMonth(some).values())).toBe(all);
+        expect(cumulative(some).at(-1)?.sum ?? 0).toBe(all);
+        expect(add((byWeek(some, "2025-01-01", "2025-01-01") ?? []).map((week) => week.minutes))).toBe(all);
+        for (const [who, group] of groupBy(some, (one) => one.who))
+          expect(total(group)).toBe(sumBy(some, (one) => one.who).get(who));
+      }),
+    );
   });
 });

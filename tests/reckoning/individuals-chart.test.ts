@@ -26,7 +26,13 @@ describe("The individuals and moving-range chart", () => {
     for (const row of rows) {
       const values = numbers(row("values"));
       const chart = individualsChart(values);
-      const got = [mean(values), sampleDeviation(values), chart?.limits?.meanRange, chart?.limits?.lower, chart?.limits?.upper];
+      const got = [
+        mean(values),
+        sampleDeviation(values),
+        chart?.limits?.meanRange,
+        chart?.limits?.lower,
+        chart?.limits?.upper,
+      ];
       const want = ["mean", "deviation", "mean_range", "lower", "upper"].map((name) => Number(row(name)));
       expect(Math.max(...want.map((value, i) => apart(got[i], value, 1e-3)))).toBeLessThan(1e-11);
       expect(chart?.limits?.outside).toEqual(numbers(row("outside")));
@@ -50,19 +56,28 @@ describe("The individuals and moving-range chart", () => {
   });
 
   it("marks nothing where all values are the same, whatever binary arithmetic makes of their mean", () => {
-    fc.assert(fc.property(fc.double({ min: -1, max: 1, noNaN: true }), fc.integer({ min: 8, max: 40 }), (value, n) => {
-      const chart = individualsChart(new Array<number>(n).fill(value));
-      expect(chart?.limits).toMatchObject({ outside: [], rangeOutside: [] });
-    }));
+    fc.assert(
+      fc.property(fc.double({ min: -1, max: 1, noNaN: true }), fc.integer({ min: 8, max: 40 }), (value, n) => {
+        const chart = individualsChart(new Array<number>(n).fill(value));
+        expect(chart?.limits).toMatchObject({ outside: [], rangeOutside: [] });
+      }),
+    );
   });
 
   it("moves and stretches with its values", () => {
-    fc.assert(fc.property(fc.array(fc.integer({ min: -1000, max: 1000 }), { minLength: 8, maxLength: 30 }), fc.integer({ min: 1, max: 9 }), fc.integer({ min: -99, max: 99 }), (values, by, add) => {
-      const one = individualsChart(values)?.limits;
-      const other = individualsChart(values.map((value) => value * by + add))?.limits;
-      expect(other?.upper).toBeCloseTo((one?.upper ?? NaN) * by + add, 6);
-      expect(other?.lower).toBeCloseTo((one?.lower ?? NaN) * by + add, 6);
-    }));
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: -1000, max: 1000 }), { minLength: 8, maxLength: 30 }),
+        fc.integer({ min: 1, max: 9 }),
+        fc.integer({ min: -99, max: 99 }),
+        (values, by, add) => {
+          const one = individualsChart(values)?.limits;
+          const other = individualsChart(values.map((value) => value * by + add))?.limits;
+          expect(other?.upper).toBeCloseTo((one?.upper ?? NaN) * by + add, 6);
+          expect(other?.lower).toBeCloseTo((one?.lower ?? NaN) * by + add, 6);
+        },
+      ),
+    );
   });
 
   it("gives nothing for no values or for what is no number", () => {
@@ -78,6 +93,12 @@ describe("Mean and sample deviation", () => {
   });
 
   it("gives nothing where there is nothing to reckon", () => {
-    expect([mean([]), mean([Infinity]), sampleDeviation([3]), sampleDeviation([]), sampleDeviation([1, NaN])]).toEqual([undefined, undefined, undefined, undefined, undefined]);
+    expect([mean([]), mean([Infinity]), sampleDeviation([3]), sampleDeviation([]), sampleDeviation([1, NaN])]).toEqual([
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+    ]);
   });
 });

@@ -19,15 +19,28 @@ describe("Mix ratio", () => {
     expect(massRatioOfVolumes(1, 1160, 970)).toBeCloseTo(0.836207, 6);
     expect(volumeRatioOfMasses(0.836207, 1160, 970)).toBeCloseTo(1, 6);
     for (const bad of NOT_POSITIVE) {
-      expect([massRatioOfVolumes(bad, 1, 1), massRatioOfVolumes(1, bad, 1), massRatioOfVolumes(1, 1, bad)]).toEqual([undefined, undefined, undefined]);
-      expect([volumeRatioOfMasses(bad, 1, 1), volumeRatioOfMasses(1, bad, 1), volumeRatioOfMasses(1, 1, bad)]).toEqual([undefined, undefined, undefined]);
+      expect([massRatioOfVolumes(bad, 1, 1), massRatioOfVolumes(1, bad, 1), massRatioOfVolumes(1, 1, bad)]).toEqual([
+        undefined,
+        undefined,
+        undefined,
+      ]);
+      expect([volumeRatioOfMasses(bad, 1, 1), volumeRatioOfMasses(1, bad, 1), volumeRatioOfMasses(1, 1, bad)]).toEqual([
+        undefined,
+        undefined,
+        undefined,
+      ]);
     }
   });
 
   it("comes back from volume to mass to volume", () => {
-    fc.assert(fc.property(amount, amount, amount, (ratio, resin, hardener) => {
-      expect(volumeRatioOfMasses(massRatioOfVolumes(ratio, resin, hardener) ?? 0, resin, hardener)).toBeCloseTo(ratio, 6);
-    }));
+    fc.assert(
+      fc.property(amount, amount, amount, (ratio, resin, hardener) => {
+        expect(volumeRatioOfMasses(massRatioOfVolumes(ratio, resin, hardener) ?? 0, resin, hardener)).toBeCloseTo(
+          ratio,
+          6,
+        );
+      }),
+    );
   });
 
   it("has an error of found / nominal − 1, positive for too much hardener", () => {
@@ -50,7 +63,12 @@ describe("Doubt of the scale", () => {
   });
 
   it("is not known without a step", () => {
-    for (const bad of NOT_POSITIVE) expect([ratioDoubt(1, 1, bad), ratioDoubt(bad, 1, 1), ratioDoubt(1, bad, 1)]).toEqual([undefined, undefined, undefined]);
+    for (const bad of NOT_POSITIVE)
+      expect([ratioDoubt(1, 1, bad), ratioDoubt(bad, 1, 1), ratioDoubt(1, bad, 1)]).toEqual([
+        undefined,
+        undefined,
+        undefined,
+      ]);
   });
 });
 
@@ -75,40 +93,65 @@ describe("At the bench", () => {
   });
 
   it("never lets the band leave the tolerance", () => {
-    fc.assert(fc.property(amount, fc.double({ min: 0.1, max: 2, noNaN: true }), fc.double({ min: 0, max: 0.2, noNaN: true }), fc.constantFrom(0.01, 0.1, 1), (resin, ratio, tolerance, step) => {
-      const band = hardenerFor(resin, ratio, tolerance, step)?.band;
-      if (!band) return;
-      expect(band.least / resin / ratio - 1).toBeGreaterThanOrEqual(-tolerance - 1e-5);
-      expect(band.most / resin / ratio - 1).toBeLessThanOrEqual(tolerance + 1e-5);
-    }));
+    fc.assert(
+      fc.property(
+        amount,
+        fc.double({ min: 0.1, max: 2, noNaN: true }),
+        fc.double({ min: 0, max: 0.2, noNaN: true }),
+        fc.constantFrom(0.01, 0.1, 1),
+        (resin, ratio, tolerance, step) => {
+          const band = hardenerFor(resin, ratio, tolerance, step)?.band;
+          if (!band) return;
+          expect(band.least / resin / ratio - 1).toBeGreaterThanOrEqual(-tolerance - 1e-5);
+          expect(band.most / resin / ratio - 1).toBeLessThanOrEqual(tolerance + 1e-5);
+        },
+      ),
+    );
   });
 
   it("answers nothing to what it cannot reckon with", () => {
-    for (const bad of NOT_POSITIVE) expect([hardenerFor(bad, 1, 0, 1), hardenerFor(1, bad, 0, 1), hardenerFor(1, 1, 0, bad)]).toEqual([undefined, undefined, undefined]);
-    expect([hardenerFor(1, 1, -0.1, 1), hardenerFor(1, 1, 1, 1), hardenerFor(1, 1, Number.NaN, 1)]).toEqual([undefined, undefined, undefined]);
+    for (const bad of NOT_POSITIVE)
+      expect([hardenerFor(bad, 1, 0, 1), hardenerFor(1, bad, 0, 1), hardenerFor(1, 1, 0, bad)]).toEqual([
+        undefined,
+        undefined,
+        undefined,
+      ]);
+    expect([hardenerFor(1, 1, -0.1, 1), hardenerFor(1, 1, 1, 1), hardenerFor(1, 1, Number.NaN, 1)]).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
   });
 
   it("says what brings an overshoot back", () => {
     expect(correction(40, 40, 0.8)).toEqual({ add: "resin", amount: 10 });
     expect(correction(50, 30, 0.8)).toEqual({ add: "hardener", amount: 10 });
     expect(correction(50, 40, 0.8)).toEqual({ add: "nothing", amount: 0 });
-    for (const bad of NOT_POSITIVE) expect([correction(bad, 1, 1), correction(1, bad, 1), correction(1, 1, bad)]).toEqual([undefined, undefined, undefined]);
+    for (const bad of NOT_POSITIVE)
+      expect([correction(bad, 1, 1), correction(1, bad, 1), correction(1, 1, bad)]).toEqual([
+        undefined,
+        undefined,
+        undefined,
+      ]);
   });
 
   it("brings any mix back to the nominal ratio by adding, never by taking out", () => {
-    fc.assert(fc.property(amount, amount, fc.double({ min: 0.1, max: 2, noNaN: true }), (resin, hardener, ratio) => {
-      const what = correction(resin, hardener, ratio);
-      expect(what?.amount).toBeGreaterThanOrEqual(0);
-      const r = resin + (what?.add === "resin" ? what.amount : 0);
-      const h = hardener + (what?.add === "hardener" ? what.amount : 0);
-      expect(ratioError(h / r, ratio)).toBeCloseTo(0, 9);
-    }));
+    fc.assert(
+      fc.property(amount, amount, fc.double({ min: 0.1, max: 2, noNaN: true }), (resin, hardener, ratio) => {
+        const what = correction(resin, hardener, ratio);
+        expect(what?.amount).toBeGreaterThanOrEqual(0);
+        const r = resin + (what?.add === "resin" ? what.amount : 0);
+        const h = hardener + (what?.add === "hardener" ? what.amount : 0);
+        expect(ratioError(h / r, ratio)).toBeCloseTo(0, 9);
+      }),
+    );
   });
 
   it("needs area × spread × (1 + loss): 0.32 m² at 250 g/m² and a fifth lost is 96 g", () => {
     expect(sessionAmount(0.32, 0.25, 0.2)).toBeCloseTo(0.096, 12);
     expect(sessionAmount(1, 1, 0)).toBe(1);
-    for (const bad of NOT_POSITIVE) expect([sessionAmount(bad, 1, 0), sessionAmount(1, bad, 0)]).toEqual([undefined, undefined]);
+    for (const bad of NOT_POSITIVE)
+      expect([sessionAmount(bad, 1, 0), sessionAmount(1, bad, 0)]).toEqual([undefined, undefined]);
     expect(sessionAmount(1, 1, -0.1)).toBeUndefined();
   });
 });

@@ -33,7 +33,8 @@ describe("The one-sided tolerance factor", () => {
   });
 
   it("falls with more values, and rises with coverage and with confidence", () => {
-    const at = (n: number, coverage = 0.9, confidence = 0.95): number => toleranceFactor(n, coverage, confidence) ?? NaN;
+    const at = (n: number, coverage = 0.9, confidence = 0.95): number =>
+      toleranceFactor(n, coverage, confidence) ?? NaN;
     const by = [2, 3, 5, 10, 50, 500, 10_000].map((n) => at(n));
     expect(by).toEqual([...by].sort((a, b) => b - a));
     expect(at(10_000)).toBeGreaterThan(1.2815515655);
@@ -42,12 +43,19 @@ describe("The one-sided tolerance factor", () => {
     expect(at(8, 0.9, 0.99)).toBeGreaterThan(at(8, 0.9, 0.95));
   });
 
-  it.each([[1, 0.9, 0.95], [2.5, 0.9, 0.95], [10_001, 0.9, 0.95], [5, 0.4, 0.95], [5, 1, 0.95], [5, 0.9, 0.4], [5, 0.9, 1], [5, 0.5, 0.5], [NaN, 0.9, 0.9]])(
-    "gives nothing for n = %d, coverage %d, confidence %d",
-    (n, coverage, confidence) => {
-      expect(toleranceFactor(n, coverage, confidence)).toBeUndefined();
-    },
-  );
+  it.each([
+    [1, 0.9, 0.95],
+    [2.5, 0.9, 0.95],
+    [10_001, 0.9, 0.95],
+    [5, 0.4, 0.95],
+    [5, 1, 0.95],
+    [5, 0.9, 0.4],
+    [5, 0.9, 1],
+    [5, 0.5, 0.5],
+    [NaN, 0.9, 0.9],
+  ])("gives nothing for n = %d, coverage %d, confidence %d", (n, coverage, confidence) => {
+    expect(toleranceFactor(n, coverage, confidence)).toBeUndefined();
+  });
 });
 
 /** P(X ≤ √2·(k·|Z| − z)) for X and Z normal = the share of angles of (Z, X) that lie below the line, summed over Z in fine steps. */

@@ -18,7 +18,11 @@ async function smallRecord(): Promise<Record> {
 
 describe("A record without problems", () => {
   it("becomes the typed record that stands in the golden file", async () => {
-    const text = JSON.stringify(await smallRecord(), (_key, value: unknown) => (value instanceof Map ? Object.fromEntries(value) : value), 1);
+    const text = JSON.stringify(
+      await smallRecord(),
+      (_key, value: unknown) => (value instanceof Map ? Object.fromEntries(value) : value),
+      1,
+    );
     await expect(`${text}\n`).toMatchFileSnapshot("small.golden.json");
   });
 
@@ -29,7 +33,11 @@ describe("A record without problems", () => {
   });
 
   it("has entries by day, then by file name", async () => {
-    expect((await smallRecord()).entries.map(({ id }) => id)).toEqual(["2025-03-08-caps", "2025-03-15-pieces", "2025-03-22-looked"]);
+    expect((await smallRecord()).entries.map(({ id }) => id)).toEqual([
+      "2025-03-08-caps",
+      "2025-03-15-pieces",
+      "2025-03-22-looked",
+    ]);
   });
 
   it("reckons days and times in the aircraft's time zone", async () => {
@@ -47,7 +55,11 @@ describe("A record without problems", () => {
 
   it("parts prose by its readers, each passage with its line", async () => {
     const [entry] = (await smallRecord()).entries;
-    expect(entry?.body.map(({ audience, line }) => [audience, line])).toEqual([["public", 35], ["inspector", 40], ["public", 43]]);
+    expect(entry?.body.map(({ audience, line }) => [audience, line])).toEqual([
+      ["public", 35],
+      ["inspector", 40],
+      ["public", 43],
+    ]);
   });
 });
 
@@ -75,18 +87,20 @@ describe("Links in prose", () => {
   });
 
   it("lead to an entry by its file name from any folder", async () => {
-    expect(targetOf(await smallRecord(), "assemblies/spar.md", "2025-03-15-pieces.md")).toEqual({ ref: { kind: "entry", id: "2025-03-15-pieces" } });
+    expect(targetOf(await smallRecord(), "assemblies/spar.md", "2025-03-15-pieces.md")).toEqual({
+      ref: { kind: "entry", id: "2025-03-15-pieces" },
+    });
   });
 });
 
 describe("The engines that gray-matter brings", () => {
-  const engines = (matter as unknown as { engines: { [name: string]: { parse: (...parts: unknown[]) => unknown } } }).engines;
+  const engines = (matter as unknown as { engines: { [name: string]: { parse: (...parts: unknown[]) => unknown } } })
+    .engines;
   afterEach(() => vi.restoreAllMocks());
 
   it("are never asked, whatever language a file claims", async () => {
     const spies = Object.values(engines).map((engine) => vi.spyOn(engine, "parse"));
     await withSmall(async (folder) => {
-
       for (const language of ["", "js", "javascript", "json", "coffee", "cson", "yaml", "toml"]) {
         writeFileSync(join(folder, "lots/S-2.md"), `---${language}\ntitle: globalThis.wasRun = true\n---\n`);
         expect(await saidOf(folder)).not.toBe("");
@@ -99,7 +113,6 @@ describe("The engines that gray-matter brings", () => {
 
   it("leave the same bad file bad when it is read again", async () => {
     await withSmall(async (folder) => {
-
       writeFileSync(join(folder, "lots/S-2.md"), "---\ntitle: [\n---\n");
       const first = await saidOf(folder);
       expect(first).not.toBe("");

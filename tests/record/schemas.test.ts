@@ -15,11 +15,20 @@ function asEditorsRead(path: string): unknown {
   return parse(readFileSync(path, "utf8").split(/^---$/m)[1] ?? "");
 }
 
-const files = [["aircraft.md", "aircraft"], ...Object.entries(FOLDERS).filter(([folder]) => folder !== "climate").flatMap(([folder, kind]) => readdirSync(join(SMALL, folder)).map((file) => [`${folder}/${file}`, kind]))] as [string, string][];
+const files = [
+  ["aircraft.md", "aircraft"],
+  ...Object.entries(FOLDERS)
+    .filter(([folder]) => folder !== "climate")
+    .flatMap(([folder, kind]) => readdirSync(join(SMALL, folder)).map((file) => [`${folder}/${file}`, kind])),
+] as [string, string][];
 
 describe("The JSON Schemas", () => {
   it("stand for each kind of file", () => {
-    expect([...validators.keys()].sort()).toEqual(["adhesive", "aircraft", "assembly", "climate", "entry", "lot", "procedure", "trial"].map((kind) => `${kind}.schema.json`));
+    expect([...validators.keys()].sort()).toEqual(
+      ["adhesive", "aircraft", "assembly", "climate", "entry", "lot", "procedure", "trial"].map(
+        (kind) => `${kind}.schema.json`,
+      ),
+    );
   });
 
   it.each(files)("accept %s", (file, kind) => {
@@ -29,20 +38,35 @@ describe("The JSON Schemas", () => {
   });
 
   it.each(files)("refuse an unknown key in %s", (file, kind) => {
-    expect(validators.get(`${kind}.schema.json`)?.({ ...(asEditorsRead(join(SMALL, file)) as object), weather: "fair" })).toBe(false);
+    expect(
+      validators.get(`${kind}.schema.json`)?.({ ...(asEditorsRead(join(SMALL, file)) as object), weather: "fair" }),
+    ).toBe(false);
   });
 
   it("accept hours and ids that look like numbers to an editor", () => {
-    expect(validators.get("entry.schema.json")?.({ date: "2025-03-08", title: "1", assembly: "spar", hours: [{ who: "builder", task: "gluing", time: 1.5 }] })).toBe(true);
+    expect(
+      validators.get("entry.schema.json")?.({
+        date: "2025-03-08",
+        title: "1",
+        assembly: "spar",
+        hours: [{ who: "builder", task: "gluing", time: 1.5 }],
+      }),
+    ).toBe(true);
   });
 
   it("explain every key and show how it is written", () => {
     const bare: string[] = [];
     const visit = (schema: { [key: string]: unknown }, path: string): void => {
-      for (const [key, part] of Object.entries((schema["properties"] ?? {}) as { [key: string]: { [key: string]: unknown } })) {
+      for (const [key, part] of Object.entries(
+        (schema["properties"] ?? {}) as { [key: string]: { [key: string]: unknown } },
+      )) {
         const at = `${path}.${key}`;
         const leaf = part["properties"] === undefined && part["items"] === undefined;
-        if (leaf && (part["description"] === undefined || (part["enum"] === undefined && part["examples"] === undefined))) bare.push(at);
+        if (
+          leaf &&
+          (part["description"] === undefined || (part["enum"] === undefined && part["examples"] === undefined))
+        )
+          bare.push(at);
         visit(part, at);
         visit((part["items"] ?? {}) as { [key: string]: unknown }, at);
       }

@@ -1,7 +1,16 @@
 import { ArchiveRefused } from "../refused.ts";
 import type { Piece } from "./payload.ts";
 
-const UNITS: { readonly [unit: string]: number } = { kB: 1e3, MB: 1e6, GB: 1e9, TB: 1e12, KiB: 2 ** 10, MiB: 2 ** 20, GiB: 2 ** 30, TiB: 2 ** 40 };
+const UNITS: { readonly [unit: string]: number } = {
+  kB: 1e3,
+  MB: 1e6,
+  GB: 1e9,
+  TB: 1e12,
+  KiB: 2 ** 10,
+  MiB: 2 ** 20,
+  GiB: 2 ** 30,
+  TiB: 2 ** 40,
+};
 
 /** Bytes, of a text such as `650 MB` or `4.7 GB`; undefined where it is none. */
 export function sizeOf(text: string): number | undefined {
@@ -24,7 +33,10 @@ export function partsOf(pieces: readonly Piece[], always: readonly Piece[], most
   let room = 0;
   for (const piece of pieces) {
     const weight = weightOf(piece);
-    if (frame + weight > most) throw new ArchiveRefused(`${piece.path} has ${piece.size} bytes and does not fit into a bag of ${most} bytes. Give a larger size: --split`);
+    if (frame + weight > most)
+      throw new ArchiveRefused(
+        `${piece.path} has ${piece.size} bytes and does not fit into a bag of ${most} bytes. Give a larger size: --split`,
+      );
     if (weight > room) {
       parts.push([...always]);
       room = most - frame;

@@ -20,13 +20,27 @@ export async function recordPieces(content: string): Promise<Piece[]> {
   const { begun } = await leftOver(root, await readChain(root, { fault: () => undefined, note: () => undefined }));
   const seals = (await filesBelow(root, "seals")).filter((path) => !begun.includes(path));
   const beside = [...(await filesBelow(root, "schemas")), ...seals, ...(await filesBelow(root, "seals.txt"))];
-  return Promise.all([...files, ...beside].sort().map(async (path) => ({ path: `record/${path}`, size: (await stat(join(root, path))).size, from: { file: join(root, path) } })));
+  return Promise.all(
+    [...files, ...beside]
+      .sort()
+      .map(async (path) => ({
+        path: `record/${path}`,
+        size: (await stat(join(root, path))).size,
+        from: { file: join(root, path) },
+      })),
+  );
 }
 
 /** Every file of a folder that this program has just written. */
 export async function folderPieces(folder: string, as: string): Promise<Piece[]> {
   const found = (await filesBelow(folder, ".")).sort();
-  return Promise.all(found.map(async (path) => ({ path: `${as}/${path}`, size: (await stat(join(folder, path))).size, from: { file: join(folder, path) } })));
+  return Promise.all(
+    found.map(async (path) => ({
+      path: `${as}/${path}`,
+      size: (await stat(join(folder, path))).size,
+      from: { file: join(folder, path) },
+    })),
+  );
 }
 
 export function textPiece(path: string, text: string): Piece {
@@ -40,22 +54,29 @@ async function filesBelow(root: string, name: string): Promise<string[]> {
   if (found === undefined) return [];
   if (found.isFile()) return [name];
   const items = await readdir(path, { recursive: true, withFileTypes: true });
-  const paths = items.filter((item) => item.isFile()).map((item) => relative(root, join(item.parentPath, item.name)).split(sep).join("/"));
+  const paths = items
+    .filter((item) => item.isFile())
+    .map((item) => relative(root, join(item.parentPath, item.name)).split(sep).join("/"));
   return paths.filter((each) => !each.split("/").some((part) => part.startsWith("."))).map(named);
 }
 
 function named(path: string): string {
   const fault = nameFault(path);
-  if (fault !== undefined) throw new ArchiveRefused(`The name of ${JSON.stringify(path)} has ${fault} in it, which tools that check an archive read in different ways. Rename the file.`);
+  if (fault !== undefined)
+    throw new ArchiveRefused(
+      `The name of ${JSON.stringify(path)} has ${fault} in it, which tools that check an archive read in different ways. Rename the file.`,
+    );
   return path;
 }
 
 /** Changes whenever a file of the record does: its names, sizes and times of last change. */
 export async function recordState(content: string): Promise<string> {
   const pieces = await recordPieces(content);
-  const states = await Promise.all(pieces.map(async ({ path, from }) => {
-    const found = await stat("file" in from ? from.file : content, { bigint: true });
-    return `${path} ${found.size} ${found.mtimeNs} ${found.ino}`;
-  }));
+  const states = await Promise.all(
+    pieces.map(async ({ path, from }) => {
+      const found = await stat("file" in from ? from.file : content, { bigint: true });
+      return `${path} ${found.size} ${found.mtimeNs} ${found.ino}`;
+    }),
+  );
   return states.join("\n");
 }

@@ -8,7 +8,8 @@ export async function sameTree(one: string, other: string): Promise<boolean> {
   if (left.join("\n") !== right.join("\n")) return false;
   for (const path of left) {
     const [from, to] = [join(one, path), join(other, path)];
-    if ((await stat(from)).size !== (await stat(to)).size || (await digestOf(from)) !== (await digestOf(to))) return false;
+    if ((await stat(from)).size !== (await stat(to)).size || (await digestOf(from)) !== (await digestOf(to)))
+      return false;
   }
   return true;
 }
@@ -16,7 +17,10 @@ export async function sameTree(one: string, other: string): Promise<boolean> {
 async function filesOf(path: string): Promise<string[]> {
   if ((await stat(path)).isFile()) return [""];
   const items = await readdir(path, { recursive: true, withFileTypes: true });
-  return items.filter((item) => !item.isDirectory()).map((item) => relative(path, join(item.parentPath, item.name))).sort();
+  return items
+    .filter((item) => !item.isDirectory())
+    .map((item) => relative(path, join(item.parentPath, item.name)))
+    .sort();
 }
 
 async function digestOf(path: string): Promise<string | undefined> {

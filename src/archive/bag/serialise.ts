@@ -17,7 +17,14 @@ export type Serialisation = "zip" | "tar.gz";
  * @param paths of its files within it, sorted
  * @param passed told how many bytes more were packed
  */
-export async function serialise(folder: string, bag: string, paths: readonly string[], as: Serialisation, to: string, passed: (bytes: number) => void): Promise<void> {
+export async function serialise(
+  folder: string,
+  bag: string,
+  paths: readonly string[],
+  as: Serialisation,
+  to: string,
+  passed: (bytes: number) => void,
+): Promise<void> {
   const names = paths.map((path) => `${bag}/${path}`);
   await writeDurably(to, as === "zip" ? counted(await zipOf(folder, names), passed) : tarOf(folder, names, passed));
 }
@@ -28,7 +35,13 @@ async function zipOf(folder: string, names: readonly string[]): Promise<AsyncIte
   zip.on("error", (error: Error) => out.destroy(error));
   for (const name of names) {
     // The time of a zip is that of the clock on the wall, so this is the same everywhere.
-    const options = { mtime: new Date(1980, 0, 1), mode: 0o100644, compress: false, forceDosTimestamp: true, size: (await stat(join(folder, name))).size };
+    const options = {
+      mtime: new Date(1980, 0, 1),
+      mode: 0o100644,
+      compress: false,
+      forceDosTimestamp: true,
+      size: (await stat(join(folder, name))).size,
+    };
     zip.addReadStreamLazy(name, options, (give) => give(undefined, createReadStream(join(folder, name))));
   }
   zip.end();
@@ -36,13 +49,23 @@ async function zipOf(folder: string, names: readonly string[]): Promise<AsyncIte
 }
 
 function tarOf(folder: string, names: readonly string[], passed: (bytes: number) => void): AsyncIterable<Uint8Array> {
-  const pack = new Pack({ cwd: folder, portable: true, mtime: new Date(0), noDirRecurse: true, strict: true, onWriteEntry: ({ stat: found }) => void (found !== undefined && (found.mode = 0o100644)) });
+  const pack = new Pack({
+    cwd: folder,
+    portable: true,
+    mtime: new Date(0),
+    noDirRecurse: true,
+    strict: true,
+    onWriteEntry: ({ stat: found }) => void (found !== undefined && (found.mode = 0o100644)),
+  });
   for (const name of names) pack.write(name);
   pack.end();
   return gzipped(counted(pack, passed));
 }
 
-async function* counted(chunks: AsyncIterable<Uint8Array>, passed: (bytes: number) => void): AsyncGenerator<Uint8Array> {
+async function* counted(
+  chunks: AsyncIterable<Uint8Array>,
+  passed: (bytes: number) => void,
+): AsyncGenerator<Uint8Array> {
   for await (const chunk of chunks) {
     passed(chunk.length);
     yield chunk;

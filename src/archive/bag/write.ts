@@ -52,9 +52,18 @@ export interface Bagged {
  * It is made in a hidden folder beside and moved into place in one go when all of it is on the disk; a bag that stands is never written over.
  * @throws ArchiveRefused where another bag of this name stands there, or the record changed meanwhile
  */
-export async function writeBag(request: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, progress: (done: number, of: number) => void): Promise<Bagged> {
+export async function writeBag(
+  request: BagRequest,
+  record: Record,
+  evidence: Evidence,
+  ready: ReadyFiles,
+  progress: (done: number, of: number) => void,
+): Promise<Bagged> {
   const name = `${slugOf(record.aircraft.name)}-${record.day}`;
-  const target = join(request.out, request.split === undefined && request.serialise !== undefined ? `${name}.${request.serialise}` : name);
+  const target = join(
+    request.out,
+    request.split === undefined && request.serialise !== undefined ? `${name}.${request.serialise}` : name,
+  );
   await refuseWithin(request.out, request.content);
   await mkdir(request.out, { recursive: true });
   await clearBeside(target);
@@ -62,22 +71,49 @@ export async function writeBag(request: BagRequest, record: Record, evidence: Ev
   await rm(folder, { recursive: true, force: true });
   try {
     const made = await make(request, record, evidence, ready, folder, name, progress);
-    if ((await recordState(request.content)) !== request.state) throw new ArchiveRefused("The record was changed while the bag was in the making. Nothing was written; bag it again.");
+    if ((await recordState(request.content)) !== request.state)
+      throw new ArchiveRefused(
+        "The record was changed while the bag was in the making. Nothing was written; bag it again.",
+      );
     return { ...made, path: target, stood: await moveIntoPlace(made.whole, target) };
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
 }
 
-async function make(request: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, folder: string, name: string, progress: (done: number, of: number) => void): Promise<{ parts: number; files: number; bytes: number; whole: string }> {
+async function make(
+  request: BagRequest,
+  record: Record,
+  evidence: Evidence,
+  ready: ReadyFiles,
+  folder: string,
+  name: string,
+  progress: (done: number, of: number) => void,
+): Promise<{ parts: number; files: number; bytes: number; whole: string }> {
   const pieces = await gather(request, record, evidence, ready, join(folder, "site"));
   const work = new Work(pieces, request.serialise !== undefined, progress);
-  const always = [textPiece("README.txt", readmeText(record, request.version)), textPiece("record.sha256", await recordManifest(pieces, work.passed))];
-  const parts = request.split === undefined ? [[...pieces, ...always].sort((a, b) => (a.path < b.path ? -1 : 1))] : partsOf(pieces, always, request.split);
+  const always = [
+    textPiece("README.txt", readmeText(record, request.version)),
+    textPiece("record.sha256", await recordManifest(pieces, work.passed)),
+  ];
+  const parts =
+    request.split === undefined
+      ? [[...pieces, ...always].sort((a, b) => (a.path < b.path ? -1 : 1))]
+      : partsOf(pieces, always, request.split);
   const bags = join(folder, "bags");
   for (const [index, part] of parts.entries()) {
     const bag = parts.length === 1 ? name : `${name}-${index + 1}-of-${parts.length}`;
-    const info = { aircraft: record.aircraft.name, day: record.day, baggingDate: request.baggingDate ?? record.day, version: request.version, group: name, part: index + 1, of: parts.length, bytes: bytesIn(part), files: part.length };
+    const info = {
+      aircraft: record.aircraft.name,
+      day: record.day,
+      baggingDate: request.baggingDate ?? record.day,
+      version: request.version,
+      group: name,
+      part: index + 1,
+      of: parts.length,
+      bytes: bytesIn(part),
+      files: part.length,
+    };
     const paths = await writeOne(join(bags, bag), part, info, work.passed);
     if (request.serialise !== undefined) {
       await serialise(bags, bag, paths, request.serialise, join(bags, `${bag}.${request.serialise}`), work.passed);
@@ -86,16 +122,30 @@ async function make(request: BagRequest, record: Record, evidence: Evidence, rea
   }
   await syncTree(bags);
   work.end();
-  const path = request.split === undefined ? join(bags, request.serialise === undefined ? name : `${name}.${request.serialise}`) : bags;
+  const path =
+    request.split === undefined
+      ? join(bags, request.serialise === undefined ? name : `${name}.${request.serialise}`)
+      : bags;
   return { parts: parts.length, files: parts.flat().length, bytes: bytesIn(parts.flat()), whole: path };
 }
 
-async function gather({ content, program, version, seal }: BagRequest, record: Record, evidence: Evidence, ready: ReadyFiles, site: string): Promise<Piece[]> {
+async function gather(
+  { content, program, version, seal }: BagRequest,
+  record: Record,
+  evidence: Evidence,
+  ready: ReadyFiles,
+  site: string,
+): Promise<Piece[]> {
   const shown = editionOf(record, evidence, "archive", seal);
   await mkdir(site, { recursive: true });
   await publish(shown, ready, program, site);
   const ledgers = ledgersOf(shown).map(({ path, text }) => textPiece(`ledgers/${basename(path)}`, text));
-  const pieces = [...(await recordPieces(content)), ...(await folderPieces(site, "site")), ...ledgers, textPiece("rules.json", rulesText(version))];
+  const pieces = [
+    ...(await recordPieces(content)),
+    ...(await folderPieces(site, "site")),
+    ...ledgers,
+    textPiece("rules.json", rulesText(version)),
+  ];
   return pieces.sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
@@ -114,19 +164,33 @@ async function recordManifest(pieces: readonly Piece[], passed: (bytes: number) 
 }
 
 /** Writes a bag's files, digesting what it writes as it goes. Returns their paths, sorted. */
-async function writeOne(bag: string, pieces: readonly Piece[], info: BagInfo, passed: (bytes: number) => void): Promise<string[]> {
+async function writeOne(
+  bag: string,
+  pieces: readonly Piece[],
+  info: BagInfo,
+  passed: (bytes: number) => void,
+): Promise<string[]> {
   const payload = new Map<string, ReadonlyMap<string, string>>();
   for (const { path, from } of pieces) {
     payload.set(`data/${path}`, await put(join(bag, "data", path), chunksOf(from), passed));
   }
-  const tags = new Map<string, string>([["bag-info.txt", infoText(info)], ["bagit.txt", DECLARATION], ...MANIFEST_ALGORITHMS.map((name) => [`manifest-${name}.txt`, manifestText(payload, name)] as const)]);
+  const tags = new Map<string, string>([
+    ["bag-info.txt", infoText(info)],
+    ["bagit.txt", DECLARATION],
+    ...MANIFEST_ALGORITHMS.map((name) => [`manifest-${name}.txt`, manifestText(payload, name)] as const),
+  ]);
   const vouched = new Map<string, ReadonlyMap<string, string>>();
   for (const [path, text] of tags) vouched.set(path, await put(join(bag, path), chunksOf({ text }), () => undefined));
-  for (const name of MANIFEST_ALGORITHMS) await put(join(bag, `tagmanifest-${name}.txt`), chunksOf({ text: manifestText(vouched, name) }), () => undefined);
+  for (const name of MANIFEST_ALGORITHMS)
+    await put(join(bag, `tagmanifest-${name}.txt`), chunksOf({ text: manifestText(vouched, name) }), () => undefined);
   return [...payload.keys(), ...tags.keys(), ...MANIFEST_ALGORITHMS.map((name) => `tagmanifest-${name}.txt`)].sort();
 }
 
-async function put(path: string, chunks: AsyncIterable<Uint8Array>, passed: (bytes: number) => void): Promise<ReadonlyMap<string, string>> {
+async function put(
+  path: string,
+  chunks: AsyncIterable<Uint8Array>,
+  passed: (bytes: number) => void,
+): Promise<ReadonlyMap<string, string>> {
   const digester = new Digester(MANIFEST_ALGORITHMS);
   async function* digested(): AsyncGenerator<Uint8Array> {
     for await (const chunk of chunks) {
@@ -149,7 +213,9 @@ async function* chunksOf(from: Piece["from"]): AsyncGenerator<Uint8Array> {
 async function moveIntoPlace(whole: string, target: string): Promise<boolean> {
   if (existsSync(target)) {
     if (await sameTree(whole, target)) return true;
-    throw new ArchiveRefused(`Another bag stands at ${target}, and no bag is ever written over. Move it elsewhere, or give another folder: --out DIR`);
+    throw new ArchiveRefused(
+      `Another bag stands at ${target}, and no bag is ever written over. Move it elsewhere, or give another folder: --out DIR`,
+    );
   }
   await rename(whole, target);
   await syncFolder(dirname(target));
@@ -161,9 +227,20 @@ async function refuseWithin(out: string, content: string): Promise<void> {
   let target = resolve(out);
   while (!existsSync(target)) target = dirname(target);
   const real = await realpath(target);
-  if (real === record || real.startsWith(record + sep)) throw new ArchiveRefused(`The bag cannot be written into the record's own folder (${content}). Give a folder outside it: --out DIR`);
+  if (real === record || real.startsWith(record + sep))
+    throw new ArchiveRefused(
+      `The bag cannot be written into the record's own folder (${content}). Give a folder outside it: --out DIR`,
+    );
 }
 
 function slugOf(name: string): string {
-  return name.normalize("NFKD").replaceAll(/\p{M}/gu, "").toLowerCase().replaceAll(/[^a-z0-9]+/g, "-").replaceAll(/^-+|-+$/g, "").slice(0, 60) || "record";
+  return (
+    name
+      .normalize("NFKD")
+      .replaceAll(/\p{M}/gu, "")
+      .toLowerCase()
+      .replaceAll(/[^a-z0-9]+/g, "-")
+      .replaceAll(/^-+|-+$/g, "")
+      .slice(0, 60) || "record"
+  );
 }

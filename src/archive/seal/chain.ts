@@ -56,7 +56,12 @@ export async function readChain(content: string, findings: Tellings): Promise<Ch
     const seal = sealOf(line);
     const place = `${SEALS}:${index + 1}`;
     if (seal === undefined) findings.fault("chain", place, "this line is no seal: it is not as the program wrote it");
-    else if (seal.before !== chainDigest(text.slice(0, at))) findings.fault("chain", place, "the lines before this seal are not those it was set after: one was changed, added or taken away");
+    else if (seal.before !== chainDigest(text.slice(0, at)))
+      findings.fault(
+        "chain",
+        place,
+        "the lines before this seal are not those it was set after: one was changed, added or taken away",
+      );
     at += line.length;
     if (seal !== undefined) seals.push({ ...seal, upTo: text.slice(0, at) });
   }
@@ -78,7 +83,10 @@ export function chainDigest(text: string): string {
 }
 
 function sealOf(line: string): Seal | undefined {
-  const [, date, record, before, files, manifest] = /^(\d{4}-\d{2}-\d{2}) ([0-9a-f]{64}) ([0-9a-f]{64}) (\d{1,9}) (seals\/\d{4}-\d{2}-\d{2}(?:-\d{1,4})?\.sha256)\n$/.exec(line) ?? [];
+  const [, date, record, before, files, manifest] =
+    /^(\d{4}-\d{2}-\d{2}) ([0-9a-f]{64}) ([0-9a-f]{64}) (\d{1,9}) (seals\/\d{4}-\d{2}-\d{2}(?:-\d{1,4})?\.sha256)\n$/.exec(
+      line,
+    ) ?? [];
   if (date === undefined || record === undefined || before === undefined || manifest === undefined) return undefined;
   return { date, record, before, files: Number(files), manifest };
 }

@@ -16,11 +16,17 @@ const OF_A_SEAL = /^seals\/\d{4}-\d{2}-\d{2}(?:-\d{1,4})?\.(?:sha256|sig)$/;
 
 /** Files in `seals/` that are not hidden, from the record's folder. */
 export async function sealFiles(content: string): Promise<string[]> {
-  return (await readdir(join(content, "seals")).catch(() => [])).filter((name) => !name.startsWith(".")).map((name) => `seals/${name}`).sort();
+  return (await readdir(join(content, "seals")).catch(() => []))
+    .filter((name) => !name.startsWith("."))
+    .map((name) => `seals/${name}`)
+    .sort();
 }
 
 /** Those that no seal in the list has for its manifest or signature; `begun` are of a seal that was broken off before it was set. */
-export async function leftOver(content: string, { seals }: Chain): Promise<{ readonly begun: readonly string[]; readonly others: readonly string[] }> {
+export async function leftOver(
+  content: string,
+  { seals }: Chain,
+): Promise<{ readonly begun: readonly string[]; readonly others: readonly string[] }> {
   const known = new Set(seals.flatMap(({ manifest }) => [manifest, signatureFileOf(manifest)]));
   const left = (await sealFiles(content)).filter((path) => !known.has(path));
   const marked = await markedFiles(content);
@@ -37,10 +43,17 @@ async function markedFiles(content: string): Promise<string[]> {
  * Makes room for the next seal: clears away what one that was broken off left, and notes which is in the making now.
  * @throws ArchiveRefused where the list seems to have lost seals, for none could be put back once others follow
  */
-export async function beginSeal(content: string, chain: Chain, manifest: string): Promise<{ readonly end: () => Promise<void> }> {
+export async function beginSeal(
+  content: string,
+  chain: Chain,
+  manifest: string,
+): Promise<{ readonly end: () => Promise<void> }> {
   const { begun, others } = await leftOver(content, chain);
   const lost = others.find((path) => OF_A_SEAL.test(path));
-  if (lost !== undefined) throw new ArchiveRefused(`No line of ${SEALS} names ${lost}, so no other seal is set: the list seems to have lost its end. See what it was: scarfline verify`);
+  if (lost !== undefined)
+    throw new ArchiveRefused(
+      `No line of ${SEALS} names ${lost}, so no other seal is set: the list seems to have lost its end. See what it was: scarfline verify`,
+    );
   for (const path of begun) await rm(join(content, path), { force: true });
   await replaceFile(join(content, MARKER), `${manifest}\n`);
   return {
@@ -52,16 +65,27 @@ export async function beginSeal(content: string, chain: Chain, manifest: string)
 }
 
 /** Lines that the list has lost can be written again from the manifests they named, as long as those are there. */
-export async function tellLeftOver(content: string, chain: Chain, signers: string | undefined, findings: Tellings): Promise<void> {
+export async function tellLeftOver(
+  content: string,
+  chain: Chain,
+  signers: string | undefined,
+  findings: Tellings,
+): Promise<void> {
   const { begun, others } = await leftOver(content, chain);
-  for (const path of begun) findings.note("unexpected", path, "of a seal that was broken off before it was set; the next seal clears it away");
+  for (const path of begun)
+    findings.note("unexpected", path, "of a seal that was broken off before it was set; the next seal clears it away");
   let list = chain.text;
   for (const path of inOrderOfSeals(others)) {
     if (!MANIFEST.test(path)) {
-      if (!others.some((other) => MANIFEST.test(other) && signatureFileOf(other) === path)) findings.note("unexpected", path, `no seal in ${SEALS} names it`);
+      if (!others.some((other) => MANIFEST.test(other) && signatureFileOf(other) === path))
+        findings.note("unexpected", path, `no seal in ${SEALS} names it`);
       continue;
     }
-    findings.fault("chain", path, `no line of ${SEALS} names it: the list has lost its end, or someone put this file there`);
+    findings.fault(
+      "chain",
+      path,
+      `no line of ${SEALS} names it: the list has lost its end, or someone put this file there`,
+    );
     const line = await lineOf(content, path, list);
     const last = chain.seals.at(-1);
     if (line === undefined || (last !== undefined && line < last.date)) continue;
@@ -72,9 +96,20 @@ export async function tellLeftOver(content: string, chain: Chain, signers: strin
   }
 }
 
-async function tellSigned(content: string, signature: string, list: string, signers: string | undefined, findings: Tellings): Promise<void> {
+async function tellSigned(
+  content: string,
+  signature: string,
+  list: string,
+  signers: string | undefined,
+  findings: Tellings,
+): Promise<void> {
   const checked = await signatureChecked(list, join(content, signature), signers);
-  if (checked.good) findings.fault("chain", signature, `this signature by ${checked.by} holds for the list with that line: such a seal was signed, and the list has lost it`);
+  if (checked.good)
+    findings.fault(
+      "chain",
+      signature,
+      `this signature by ${checked.by} holds for the list with that line: such a seal was signed, and the list has lost it`,
+    );
   else findings.note("unexpected", signature, "this signature is not of the list with that line");
 }
 
@@ -83,7 +118,13 @@ async function lineOf(content: string, manifest: string, list: string): Promise<
     const { digests } = await digestsOf(bytesOf(join(content, manifest)), ["sha256"]);
     let files = 0;
     for await (const _line of linesOf(bytesOf(join(content, manifest)), "utf-8")) files += 1;
-    return sealLine({ date: manifest.slice("seals/".length, "seals/".length + 10), record: digests.get("sha256") ?? "", before: chainDigest(list), files, manifest });
+    return sealLine({
+      date: manifest.slice("seals/".length, "seals/".length + 10),
+      record: digests.get("sha256") ?? "",
+      before: chainDigest(list),
+      files,
+      manifest,
+    });
   } catch (error) {
     if (error instanceof UnreadableText || (error as NodeJS.ErrnoException).code === "ELOOP") return undefined;
     throw error;

@@ -13,7 +13,10 @@ export type RecordDigests = ReadonlyMap<string, string>;
  * @param progress told how many files are done, of how many
  * @throws ArchiveRefused where a name cannot be written in a manifest
  */
-export async function recordDigests(content: string, progress: (done: number, of: number) => void): Promise<RecordDigests> {
+export async function recordDigests(
+  content: string,
+  progress: (done: number, of: number) => void,
+): Promise<RecordDigests> {
   const { root, files } = recordFiles(content);
   const digests = new Map<string, string>();
   for (const file of files) {
@@ -29,7 +32,10 @@ export function recordFiles(content: string): { readonly root: string; readonly 
   if ("problem" in folder) throw new ArchiveRefused(`${content}: ${folder.problem.message}.`);
   for (const file of folder.files) {
     const fault = nameFault(file);
-    if (fault !== undefined) throw new ArchiveRefused(`The name of ${JSON.stringify(file)} has ${fault} in it, which tools that check an archive read in different ways. Rename the file.`);
+    if (fault !== undefined)
+      throw new ArchiveRefused(
+        `The name of ${JSON.stringify(file)} has ${fault} in it, which tools that check an archive read in different ways. Rename the file.`,
+      );
   }
   return folder;
 }

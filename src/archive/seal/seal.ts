@@ -26,24 +26,38 @@ export type Sealed = { readonly seal: Seal; readonly signature?: string } | { re
  * The signature is of `seals.txt` up to and with the new line, and so of every seal before it too.
  * @throws ArchiveRefused where the seals so far are not whole or seem to have lost some, or the last is of a later day
  */
-export async function seal({ content, date, key }: SealRequest, progress: (done: number, of: number) => void): Promise<Sealed> {
+export async function seal(
+  { content, date, key }: SealRequest,
+  progress: (done: number, of: number) => void,
+): Promise<Sealed> {
   const findings = new Findings();
   const chain = await readChain(content, findings);
   const { text, seals } = chain;
   const broken = findings.all.find(({ severity }) => severity === "fault");
-  if (broken) throw new ArchiveRefused(`The seals so far are not whole, so no other is set after them. ${broken.place}: ${broken.message}. Bring back ${SEALS} as it was, and see: scarfline verify`);
+  if (broken)
+    throw new ArchiveRefused(
+      `The seals so far are not whole, so no other is set after them. ${broken.place}: ${broken.message}. Bring back ${SEALS} as it was, and see: scarfline verify`,
+    );
   const last = seals.at(-1);
-  if (last !== undefined && last.date > date) throw new ArchiveRefused(`The last seal is of ${last.date}; one of ${date} cannot come after it.`);
+  if (last !== undefined && last.date > date)
+    throw new ArchiveRefused(`The last seal is of ${last.date}; one of ${date} cannot come after it.`);
   const digests = await recordDigests(content, progress);
   const manifest = manifestOf(digests);
   const record = sha256Of(manifest);
   if (last?.record === record) return { unchanged: last };
-  const next: Seal = { date, record, before: chainDigest(text), files: digests.size, manifest: nextManifest(seals, date) };
+  const next: Seal = {
+    date,
+    record,
+    before: chainDigest(text),
+    files: digests.size,
+    manifest: nextManifest(seals, date),
+  };
   const whole = text + sealLine(next);
   const making = await beginSeal(content, chain, next.manifest);
   await replaceFile(join(content, next.manifest), manifest);
   const signature = key === undefined ? undefined : signatureFileOf(next.manifest);
-  if (key !== undefined && signature !== undefined) await replaceFile(join(content, signature), await signatureOf(whole, key));
+  if (key !== undefined && signature !== undefined)
+    await replaceFile(join(content, signature), await signatureOf(whole, key));
   await addLine(content, text, whole);
   await making.end();
   return { seal: next, ...(signature === undefined ? {} : { signature }) };
@@ -52,6 +66,7 @@ export async function seal({ content, date, key }: SealRequest, progress: (done:
 async function addLine(content: string, former: string, whole: string): Promise<void> {
   const path = join(content, SEALS);
   const now = await readFile(path, "latin1").catch(() => "");
-  if (now !== former) throw new ArchiveRefused(`Another seal was set while this one was in the making. See what it is: scarfline verify`);
+  if (now !== former)
+    throw new ArchiveRefused(`Another seal was set while this one was in the making. See what it is: scarfline verify`);
   await replaceFile(path, Buffer.from(whole, "latin1"));
 }

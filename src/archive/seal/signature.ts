@@ -15,22 +15,30 @@ interface Ran {
 export async function signatureOf(text: string, key: string): Promise<string> {
   const { code, out, err } = await sshKeygen(["-Y", "sign", "-f", key, "-n", NAMESPACE], text);
   const signature = out.toString("latin1");
-  if (code !== 0 || !signature.startsWith("-----BEGIN SSH SIGNATURE-----")) throw new ArchiveRefused(`ssh-keygen did not sign with ${key}: ${lastLine(err)}`);
+  if (code !== 0 || !signature.startsWith("-----BEGIN SSH SIGNATURE-----"))
+    throw new ArchiveRefused(`ssh-keygen did not sign with ${key}: ${lastLine(err)}`);
   return signature;
 }
 
 export type Checked =
   /** By a person in the list of signers, or, without a list, by whoever has the key. */
-  | { readonly good: true; readonly by: string }
-  | { readonly good: false; readonly why: string };
+  { readonly good: true; readonly by: string } | { readonly good: false; readonly why: string };
 
 /** @param signers a file of allowed signers, as `man ssh-keygen` describes it */
-export async function signatureChecked(text: string, signatureFile: string, signers: string | undefined): Promise<Checked> {
-  if (signers === undefined) return checked(await sshKeygen(["-Y", "check-novalidate", "-n", NAMESPACE, "-s", signatureFile], text));
+export async function signatureChecked(
+  text: string,
+  signatureFile: string,
+  signers: string | undefined,
+): Promise<Checked> {
+  if (signers === undefined)
+    return checked(await sshKeygen(["-Y", "check-novalidate", "-n", NAMESPACE, "-s", signatureFile], text));
   const found = await sshKeygen(["-Y", "find-principals", "-f", signers, "-s", signatureFile], "");
   const [person] = found.out.toString("utf8").split("\n");
-  if (found.code !== 0 || person === undefined || person === "") return { good: false, why: `the key is none of those in ${signers}` };
-  return checked(await sshKeygen(["-Y", "verify", "-f", signers, "-I", person, "-n", NAMESPACE, "-s", signatureFile], text));
+  if (found.code !== 0 || person === undefined || person === "")
+    return { good: false, why: `the key is none of those in ${signers}` };
+  return checked(
+    await sshKeygen(["-Y", "verify", "-f", signers, "-I", person, "-n", NAMESPACE, "-s", signatureFile], text),
+  );
 }
 
 function checked({ code, out, err }: Ran): Checked {
@@ -44,7 +52,15 @@ function sshKeygen(words: readonly string[], input: string): Promise<Ran> {
     const child = spawn("ssh-keygen", words, { stdio: ["pipe", "pipe", "pipe"] });
     const out: Buffer[] = [];
     let err = "";
-    child.once("error", (error: NodeJS.ErrnoException) => reject(error.code === "ENOENT" ? new ArchiveRefused("Signatures need OpenSSH's ssh-keygen (Debian: the package openssh-client), which is not here.") : error));
+    child.once("error", (error: NodeJS.ErrnoException) =>
+      reject(
+        error.code === "ENOENT"
+          ? new ArchiveRefused(
+              "Signatures need OpenSSH's ssh-keygen (Debian: the package openssh-client), which is not here.",
+            )
+          : error,
+      ),
+    );
     child.stdout.on("data", (chunk: Buffer) => out.push(chunk));
     child.stderr.on("data", (chunk: Buffer) => (err += chunk.toString("utf8")));
     child.stdin.on("error", () => undefined);

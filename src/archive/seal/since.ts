@@ -47,12 +47,29 @@ export class History {
     for (const [path, digest] of digests) {
       const found = now.get(path);
       const name = renamed.get(path);
-      if (found === undefined && name !== undefined) this.#findings.fault("missing", path, `renamed since ${since}: the same bytes are at ${name} now${this.#heldSince(path)}`);
-      else if (found === undefined) this.#findings.fault("missing", path, `missing since ${since}${this.#heldSince(path)}`);
-      else if (found !== digest) this.#findings.fault("changed", path, `changed since ${since}${this.#asBefore(path, found) ?? this.#heldSince(path)}`);
+      if (found === undefined && name !== undefined)
+        this.#findings.fault(
+          "missing",
+          path,
+          `renamed since ${since}: the same bytes are at ${name} now${this.#heldSince(path)}`,
+        );
+      else if (found === undefined)
+        this.#findings.fault("missing", path, `missing since ${since}${this.#heldSince(path)}`);
+      else if (found !== digest)
+        this.#findings.fault(
+          "changed",
+          path,
+          `changed since ${since}${this.#asBefore(path, found) ?? this.#heldSince(path)}`,
+        );
     }
     const names = new Set(renamed.values());
-    for (const path of now.keys()) if (!digests.has(path) && !names.has(path)) this.#findings.note("not sealed yet", path, `added since ${since}; not sealed yet${this.#asBefore(path, now.get(path)) ?? ""}`);
+    for (const path of now.keys())
+      if (!digests.has(path) && !names.has(path))
+        this.#findings.note(
+          "not sealed yet",
+          path,
+          `added since ${since}; not sealed yet${this.#asBefore(path, now.get(path)) ?? ""}`,
+        );
   }
 
   #between(former: Seal, before: RecordDigests, next: Seal, after: RecordDigests): void {
@@ -61,14 +78,25 @@ export class History {
     for (const [path, digest] of before) {
       const later = after.get(path);
       const name = renamed.get(path);
-      if (later !== digest) this.#findings.note("changed between seals", path, later !== undefined ? `changed ${when}` : name === undefined ? `taken away ${when}` : `renamed to ${name} ${when}`);
+      if (later !== digest)
+        this.#findings.note(
+          "changed between seals",
+          path,
+          later !== undefined
+            ? `changed ${when}`
+            : name === undefined
+              ? `taken away ${when}`
+              : `renamed to ${name} ${when}`,
+        );
     }
   }
 
   /** Since when the file had stood under seal without a change, where that is longer than since the last one. */
   #heldSince(path: string): string {
     const stretch = this.#stretches.get(path)?.at(-1);
-    return stretch === undefined || stretch.first === stretch.last ? "" : `; it had been the same since ${sealWords(stretch.first)}`;
+    return stretch === undefined || stretch.first === stretch.last
+      ? ""
+      : `; it had been the same since ${sealWords(stretch.first)}`;
   }
 
   #asBefore(path: string, digest: string | undefined): string | undefined {
@@ -81,10 +109,12 @@ export class History {
 function renamings(before: RecordDigests, after: RecordDigests): ReadonlyMap<string, string> {
   const gone = pathsByDigest(before, after);
   const come = pathsByDigest(after, before);
-  return new Map([...gone].flatMap(([digest, [path, ...others]]) => {
-    const [name, ...more] = come.get(digest) ?? [];
-    return path === undefined || name === undefined || others.length + more.length > 0 ? [] : [[path, name] as const];
-  }));
+  return new Map(
+    [...gone].flatMap(([digest, [path, ...others]]) => {
+      const [name, ...more] = come.get(digest) ?? [];
+      return path === undefined || name === undefined || others.length + more.length > 0 ? [] : [[path, name] as const];
+    }),
+  );
 }
 
 function pathsByDigest(files: RecordDigests, without: RecordDigests): ReadonlyMap<string, string[]> {

@@ -30,7 +30,12 @@ export interface KnownElsewhere {
  * The chain shows lines that were altered, put in or taken out, but not that it was cut off at its end, or written anew from its beginning:
  * that is proven only by what is known of a seal from elsewhere. What no seal has held yet is told as a note; it is no fault.
  */
-export async function verifyRecord(content: string, { signers, seal: known }: KnownElsewhere, findings: Tellings, progress: (done: number, of: number) => void): Promise<RecordVerified> {
+export async function verifyRecord(
+  content: string,
+  { signers, seal: known }: KnownElsewhere,
+  findings: Tellings,
+  progress: (done: number, of: number) => void,
+): Promise<RecordVerified> {
   const chain = await readChain(content, findings);
   const { seals } = chain;
   const history = new History(findings);
@@ -47,27 +52,47 @@ export async function verifyRecord(content: string, { signers, seal: known }: Kn
 }
 
 /** What a seal's manifest says, if it is the one that was sealed. */
-async function sealedDigests(content: string, seal: Seal, findings: Tellings): Promise<ReadonlyMap<string, string> | undefined> {
+async function sealedDigests(
+  content: string,
+  seal: Seal,
+  findings: Tellings,
+): Promise<ReadonlyMap<string, string> | undefined> {
   const { manifest } = seal;
   const digests = new Map<string, string>();
   try {
     const { digests: found } = await digestsOf(bytesOf(join(content, manifest)), ["sha256"]);
     if (found.get("sha256") !== seal.record) {
-      findings.fault("chain", manifest, `changed: its SHA-256 is not the one that the seal of ${seal.date} has in ${SEALS}`);
+      findings.fault(
+        "chain",
+        manifest,
+        `changed: its SHA-256 is not the one that the seal of ${seal.date} has in ${SEALS}`,
+      );
       return undefined;
     }
     for await (const line of linesOf(bytesOf(join(content, manifest)), "utf-8")) {
       const said = manifestLineOf(line.text, "sha256");
-      if (said === undefined || pathFault(said.path) !== undefined) findings.fault("form", `${manifest}:${line.number}`, "this line is none of a manifest");
+      if (said === undefined || pathFault(said.path) !== undefined)
+        findings.fault("form", `${manifest}:${line.number}`, "this line is none of a manifest");
       else digests.set(said.path, said.digest);
       if (digests.size > MOST_FILES) throw new UnreadableText(`names more than ${MOST_FILES} files`, line.number);
     }
   } catch (error) {
-    if (!(error instanceof UnreadableText) && !["ENOENT", "ELOOP"].includes((error as NodeJS.ErrnoException).code ?? "")) throw error;
-    findings.fault("chain", manifest, error instanceof UnreadableText ? `this file ${error.message}` : `missing: the manifest of the seal of ${seal.date}`);
+    if (
+      !(error instanceof UnreadableText) &&
+      !["ENOENT", "ELOOP"].includes((error as NodeJS.ErrnoException).code ?? "")
+    )
+      throw error;
+    findings.fault(
+      "chain",
+      manifest,
+      error instanceof UnreadableText
+        ? `this file ${error.message}`
+        : `missing: the manifest of the seal of ${seal.date}`,
+    );
     return undefined;
   }
-  if (digests.size !== seal.files) findings.fault("count", manifest, `has ${digests.size} files, and the seal of ${seal.date} says ${seal.files}`);
+  if (digests.size !== seal.files)
+    findings.fault("count", manifest, `has ${digests.size} files, and the seal of ${seal.date} says ${seal.files}`);
   return digests;
 }
 
@@ -76,18 +101,39 @@ function tellKnown(seals: readonly SetSeal[], known: string, findings: Tellings)
   const index = seals.findIndex((seal) => chainDigest(seal.upTo).startsWith(known) || seal.record.startsWith(known));
   const found = seals[index];
   const after = seals.length - index - 1;
-  if (found === undefined) findings.fault("chain", SEALS, `no seal here has the digest ${known}: the list has lost seals, was written anew, or is of another record`);
-  else findings.note("chain", `${SEALS}:${index + 1}`, `this is the seal with the digest ${known}, ${sealWords(found)}${after === 0 ? ", the last" : `; ${after} more came after it`}`);
+  if (found === undefined)
+    findings.fault(
+      "chain",
+      SEALS,
+      `no seal here has the digest ${known}: the list has lost seals, was written anew, or is of another record`,
+    );
+  else
+    findings.note(
+      "chain",
+      `${SEALS}:${index + 1}`,
+      `this is the seal with the digest ${known}, ${sealWords(found)}${after === 0 ? ", the last" : `; ${after} more came after it`}`,
+    );
 }
 
-async function tellSignatures(content: string, seals: readonly SetSeal[], signers: string | undefined, findings: Tellings): Promise<void> {
+async function tellSignatures(
+  content: string,
+  seals: readonly SetSeal[],
+  signers: string | undefined,
+  findings: Tellings,
+): Promise<void> {
   const there = new Set(await sealFiles(content));
   for (const seal of seals) {
     const file = signatureFileOf(seal.manifest);
     if (!there.has(file)) continue;
     const checked = await signatureChecked(seal.upTo, join(content, file), signers);
-    if (!checked.good) findings.fault("signature", file, `the signature of the seal of ${seal.date} does not hold: ${checked.why}`);
-    else if (signers === undefined) findings.note("not checked", file, `the seal of ${seal.date} is signed with ${checked.by}; whose key that is was not checked, which needs --signers`);
+    if (!checked.good)
+      findings.fault("signature", file, `the signature of the seal of ${seal.date} does not hold: ${checked.why}`);
+    else if (signers === undefined)
+      findings.note(
+        "not checked",
+        file,
+        `the seal of ${seal.date} is signed with ${checked.by}; whose key that is was not checked, which needs --signers`,
+      );
     else findings.note("signature", file, `the seal of ${seal.date} is signed by ${checked.by}`);
   }
 }

@@ -31,7 +31,11 @@ async function filesWithin(root: string, findings: Tellings): Promise<Member[]> 
       const path = folder === "" ? name : `${folder}/${name}`;
       if (item.isDirectory() && !name.includes("\ufffd")) ahead.push(path);
       else if (item.isFile()) members.add(path, name.includes("\ufffd") ? 0 : (await lstat(join(root, path))).size);
-      else members.refuse(path, item.isSymbolicLink() ? "a symbolic link" : "a device, a pipe or a folder whose name is not UTF-8");
+      else
+        members.refuse(
+          path,
+          item.isSymbolicLink() ? "a symbolic link" : "a device, a pipe or a folder whose name is not UTF-8",
+        );
     }
   }
   return members.end();

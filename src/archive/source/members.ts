@@ -17,13 +17,23 @@ export class Members {
   add(path: string, size: number): void {
     this.count();
     const fault = pathFault(path) ?? (/[\ufffd\p{Cs}]/u.test(path) ? "is not written in UTF-8" : undefined);
-    if (fault !== undefined) return this.#findings.fault(fault.includes("UTF-8") ? "encoding" : "unsafe path", path, `this path ${fault}; it was not read`);
+    if (fault !== undefined)
+      return this.#findings.fault(
+        fault.includes("UTF-8") ? "encoding" : "unsafe path",
+        path,
+        `this path ${fault}; it was not read`,
+      );
     if (this.#members.has(path)) return this.#findings.fault("same name", path, "this name stands here twice");
     this.#members.set(path, { path, size });
     const folded = foldedPath(path);
     const other = this.#byFolded.get(folded);
     if (other === undefined) this.#byFolded.set(folded, path);
-    else this.#findings.fault("same name", path, `this name and ${other} ${differenceOf(path, other)}; on many disks they are one file`);
+    else
+      this.#findings.fault(
+        "same name",
+        path,
+        `this name and ${other} ${differenceOf(path, other)}; on many disks they are one file`,
+      );
   }
 
   /** Something that is no regular file. */
@@ -43,7 +53,8 @@ export class Members {
     for (const { path } of members) {
       for (let at = path.lastIndexOf("/"); at > 0; at = path.lastIndexOf("/", at - 1)) {
         const above = this.#byFolded.get(foldedPath(path.slice(0, at)));
-        if (above !== undefined) this.#findings.fault("same name", path, `${above} is a file and also a folder that this lies in`);
+        if (above !== undefined)
+          this.#findings.fault("same name", path, `${above} is a file and also a folder that this lies in`);
       }
     }
     return members;
@@ -51,11 +62,19 @@ export class Members {
 }
 
 /** Every archive has one folder at its root, which is the bag; its name is cut off here. */
-export function withoutBaseFolder(members: readonly Member[], findings: Tellings): { readonly base: string; readonly members: Member[] } {
+export function withoutBaseFolder(
+  members: readonly Member[],
+  findings: Tellings,
+): { readonly base: string; readonly members: Member[] } {
   const first = members[0]?.path ?? "";
   const base = first.slice(0, first.indexOf("/") + 1);
   if (base === "" || !members.every(({ path }) => path.startsWith(base))) {
-    if (members.length > 0) findings.fault("container", ".", "the bag does not lie in one folder of its own within the archive, as RFC 8493 asks");
+    if (members.length > 0)
+      findings.fault(
+        "container",
+        ".",
+        "the bag does not lie in one folder of its own within the archive, as RFC 8493 asks",
+      );
     return { base: "", members: [...members] };
   }
   return { base, members: members.map(({ path, size }) => ({ path: path.slice(base.length), size })) };

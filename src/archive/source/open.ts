@@ -15,7 +15,10 @@ export type Found =
 export async function lookAt(path: string): Promise<Found> {
   const found = await stat(path).catch(() => undefined);
   if (found === undefined) return { kind: "nothing", why: `There is nothing at ${path}.` };
-  if (found.isFile()) return (await isArchive(path)) ? { kind: "bags", paths: [path] } : { kind: "nothing", why: `${path} is neither a .zip nor a .tar.gz.` };
+  if (found.isFile())
+    return (await isArchive(path))
+      ? { kind: "bags", paths: [path] }
+      : { kind: "nothing", why: `${path} is neither a .zip nor a .tar.gz.` };
   if (!found.isDirectory()) return { kind: "nothing", why: `${path} is neither a file nor a folder.` };
   const names = new Set(await readdir(path));
   if (names.has("bagit.txt")) return { kind: "bags", paths: [path] };
@@ -37,7 +40,10 @@ async function bagsIn(folder: string, names: readonly string[]): Promise<string[
   for (const name of names.filter((each) => !each.startsWith("."))) {
     const path = join(folder, name);
     const found = await stat(path).catch(() => undefined);
-    const isBag = found?.isDirectory() === true ? (await stat(join(path, "bagit.txt")).catch(() => undefined))?.isFile() === true : found?.isFile() === true && (await isArchive(path));
+    const isBag =
+      found?.isDirectory() === true
+        ? (await stat(join(path, "bagit.txt")).catch(() => undefined))?.isFile() === true
+        : found?.isFile() === true && (await isArchive(path));
     if (isBag) bags.push(path);
   }
   return bags;
@@ -45,7 +51,12 @@ async function bagsIn(folder: string, names: readonly string[]): Promise<string[
 
 async function isArchive(path: string): Promise<boolean> {
   const head = await headOf(path);
-  return head.startsWith("PK\u0003\u0004") || head.startsWith("PK\u0005\u0006") || head.startsWith("\u001f\u008b") || head.slice(257, 262) === "ustar";
+  return (
+    head.startsWith("PK\u0003\u0004") ||
+    head.startsWith("PK\u0005\u0006") ||
+    head.startsWith("\u001f\u008b") ||
+    head.slice(257, 262) === "ustar"
+  );
 }
 
 /** Its first bytes, one letter a byte. */

@@ -16,7 +16,10 @@ export interface BagSource {
   /** Its regular files, sorted by path. */
   readonly list: (findings: Tellings) => Promise<readonly Member[]>;
   /** Streams files one after the other, in the source's own order; each is used to its end before the next. Only after `list`. */
-  readonly visit: (wanted: (path: string) => boolean, use: (path: string, chunks: AsyncIterable<Uint8Array>) => Promise<void>) => Promise<void>;
+  readonly visit: (
+    wanted: (path: string) => boolean,
+    use: (path: string, chunks: AsyncIterable<Uint8Array>) => Promise<void>,
+  ) => Promise<void>;
   readonly close: () => Promise<void>;
 }
 

@@ -16,7 +16,8 @@ export function tarSource(path: string): BagSource {
       await walk(path, async (entry) => {
         entry.resume();
         const name = entry.path.replace(/^\.\//, "");
-        if (entry.type === "File" || entry.type === "OldFile" || entry.type === "ContiguousFile") members.add(name, entry.size);
+        if (entry.type === "File" || entry.type === "OldFile" || entry.type === "ContiguousFile")
+          members.add(name, entry.size);
         else if (entry.type === "Directory" || entry.type === "GNUDumpDir") members.count();
         else members.refuse(name, kindWords(entry.type));
       });
@@ -54,7 +55,9 @@ async function walk(path: string, use: (entry: ReadEntry) => Promise<void>): Pro
       chain = chain.then(() => use(entry));
       chain.catch(fail);
     });
-    parser.on("ignoredEntry", (entry: ReadEntry) => fail(new Damaged(`holds something that cannot be read at ${entry.path || "an unnamed place"}`)));
+    parser.on("ignoredEntry", (entry: ReadEntry) =>
+      fail(new Damaged(`holds something that cannot be read at ${entry.path || "an unnamed place"}`)),
+    );
     parser.on("warn", (code: string, message: string) => {
       if (code !== "TAR_ENTRY_INFO") fail(new Damaged(`is damaged: ${message}`));
     });

@@ -17,7 +17,8 @@ export async function zipSource(path: string): Promise<BagSource> {
       let compressed = 0;
       await walk(path, async (entry, name) => {
         compressed += entry.compressedSize;
-        if (compressed > bytes) throw new Damaged("says that more is packed into it than it has bytes: some of it would be read many times");
+        if (compressed > bytes)
+          throw new Damaged("says that more is packed into it than it has bytes: some of it would be read many times");
         addEntry(entry, name, members, findings);
       });
       const found = withoutBaseFolder(members.end(), findings);
@@ -45,14 +46,28 @@ const LINK = 0o120000;
 function addEntry(entry: Entry, name: string, members: Members, findings: Tellings): void {
   const kind = entry.versionMadeBy >> 8 === 3 ? (entry.externalFileAttributes >>> 16) & IS_KIND : 0;
   if (name.endsWith("/")) return members.count();
-  if (kind !== 0 && kind !== FILE) return members.refuse(name, kind === LINK ? "a symbolic link" : "of a kind that no record has");
-  if (entry.isEncrypted() || ![0, 8].includes(entry.compressionMethod)) return findings.fault("container", name, entry.isEncrypted() ? "this is encrypted, so it cannot be checked" : `this is packed by a method (${entry.compressionMethod}) that cannot be read here`);
+  if (kind !== 0 && kind !== FILE)
+    return members.refuse(name, kind === LINK ? "a symbolic link" : "of a kind that no record has");
+  if (entry.isEncrypted() || ![0, 8].includes(entry.compressionMethod))
+    return findings.fault(
+      "container",
+      name,
+      entry.isEncrypted()
+        ? "this is encrypted, so it cannot be checked"
+        : `this is packed by a method (${entry.compressionMethod}) that cannot be read here`,
+    );
   members.add(name, entry.uncompressedSize);
 }
 
 /** Gives one entry after the other to `use`, in the order of the list at the archive's end. */
 async function walk(path: string, use: (entry: Entry, name: string, zip: ZipFile) => Promise<void>): Promise<void> {
-  const zip = await new Promise<ZipFile>((resolve, reject) => open(path, { lazyEntries: true, decodeStrings: false, validateEntrySizes: true, autoClose: false }, (error, opened) => (error ? reject(damaged(error)) : resolve(opened))));
+  const zip = await new Promise<ZipFile>((resolve, reject) =>
+    open(
+      path,
+      { lazyEntries: true, decodeStrings: false, validateEntrySizes: true, autoClose: false },
+      (error, opened) => (error ? reject(damaged(error)) : resolve(opened)),
+    ),
+  );
   try {
     await new Promise<void>((resolve, reject) => {
       zip.on("entry", (entry: Entry) => void use(entry, nameOf(entry), zip).then(() => zip.readEntry(), reject));
@@ -71,11 +86,15 @@ function nameOf(entry: Entry): string {
 }
 
 async function* streamOf(zip: ZipFile, entry: Entry, name: string): AsyncGenerator<Uint8Array> {
-  const stream = await new Promise<Readable>((resolve, reject) => zip.openReadStream(entry, (error, opened) => (error ? reject(damaged(error)) : resolve(opened))));
+  const stream = await new Promise<Readable>((resolve, reject) =>
+    zip.openReadStream(entry, (error, opened) => (error ? reject(damaged(error)) : resolve(opened))),
+  );
   try {
     for await (const chunk of stream) yield chunk as Uint8Array;
   } catch (error) {
-    throw error instanceof Error && !("syscall" in error) ? new Damaged(`is damaged at ${name}: ${error.message}`) : error;
+    throw error instanceof Error && !("syscall" in error)
+      ? new Damaged(`is damaged at ${name}: ${error.message}`)
+      : error;
   }
 }
 

@@ -18,13 +18,18 @@ export async function readDeclaration(chunks: AsyncIterable<Uint8Array>, finding
     lines.push(line);
     if (lines.length > 3) break;
   }
-  if (lines[0]?.text.startsWith("\ufeff")) findings.fault("encoding", PLACE, "begins with a byte-order mark, which RFC 8493 forbids here");
+  if (lines[0]?.text.startsWith("\ufeff"))
+    findings.fault("encoding", PLACE, "begins with a byte-order mark, which RFC 8493 forbids here");
   const [, version] = /^BagIt-Version: (\d+\.\d+)$/.exec(lines[0]?.text.replace(/^\ufeff/, "") ?? "") ?? [];
   const [, encoding] = /^Tag-File-Character-Encoding: (\S+)$/.exec(lines[1]?.text ?? "") ?? [];
-  if (version === undefined) findings.fault("form", `${PLACE}:1`, "the first line is not of the form `BagIt-Version: 1.0`");
-  else if (!KNOWN.has(version)) findings.fault("form", `${PLACE}:1`, `a version of BagIt that is not known here: ${version}`);
-  if (encoding === undefined) findings.fault("form", `${PLACE}:2`, "the second line is not of the form `Tag-File-Character-Encoding: UTF-8`");
-  if (lines.slice(2).some(({ text }) => text !== "") || lines.length > 3) findings.fault("form", `${PLACE}:3`, "there is more than the two lines that RFC 8493 asks for");
+  if (version === undefined)
+    findings.fault("form", `${PLACE}:1`, "the first line is not of the form `BagIt-Version: 1.0`");
+  else if (!KNOWN.has(version))
+    findings.fault("form", `${PLACE}:1`, `a version of BagIt that is not known here: ${version}`);
+  if (encoding === undefined)
+    findings.fault("form", `${PLACE}:2`, "the second line is not of the form `Tag-File-Character-Encoding: UTF-8`");
+  if (lines.slice(2).some(({ text }) => text !== "") || lines.length > 3)
+    findings.fault("form", `${PLACE}:3`, "there is more than the two lines that RFC 8493 asks for");
   return { version: version ?? "1.0", encoding: known(encoding ?? "UTF-8", findings) };
 }
 

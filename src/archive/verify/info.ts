@@ -20,7 +20,11 @@ export async function readInfo(chunks: AsyncIterable<Uint8Array>, encoding: stri
     else if (label !== undefined && value !== undefined) info.push([label.trim(), value.trim()]);
     else if (text !== "") findings.fault("form", `${INFO}:${number}`, "this line is not of the form `Label: value`");
     if (info.length > MOST || letters > LETTERS) {
-      findings.fault("too much", INFO, `has more than ${info.length > MOST ? `${MOST} lines` : `${LETTERS} letters`}; the rest was not read`);
+      findings.fault(
+        "too much",
+        INFO,
+        `has more than ${info.length > MOST ? `${MOST} lines` : `${LETTERS} letters`}; the rest was not read`,
+      );
       return info;
     }
   }
@@ -32,7 +36,11 @@ export function infoOf(info: Info, label: string): string | undefined {
 }
 
 /** Holds how many bytes and files the bag says it has against those it has. */
-export function checkOxum(info: Info, members: readonly { readonly path: string; readonly size: number }[], findings: Tellings): void {
+export function checkOxum(
+  info: Info,
+  members: readonly { readonly path: string; readonly size: number }[],
+  findings: Tellings,
+): void {
   const said = infoOf(info, "Payload-Oxum");
   if (said === undefined) return;
   const payload = members.filter(({ path }) => path.startsWith("data/"));

@@ -43,29 +43,49 @@ export class Vouched {
     for await (const { text, number, end } of linesOf(chunks, encoding)) {
       if (end !== "\n") odd(end === "" ? "has no line end" : "does not end with a line feed alone", number);
       const line = manifestLineOf(text, manifest.algorithm);
-      if (line === undefined) this.#findings.fault("form", `${manifest.path}:${number}`, `this line is not a ${manifest.algorithm} digest and a path`);
+      if (line === undefined)
+        this.#findings.fault(
+          "form",
+          `${manifest.path}:${number}`,
+          `this line is not a ${manifest.algorithm} digest and a path`,
+        );
       else {
         if (line.oddity !== undefined) odd(line.oddity, number);
         this.#take(manifest, number, line.path, line.digest);
       }
     }
-    for (const [words, { line, count }] of oddities) this.#findings.note("spelling", `${manifest.path}:${line}`, `this line${count > 1 ? ` and ${count - 1} more` : ""} ${words}`);
+    for (const [words, { line, count }] of oddities)
+      this.#findings.note(
+        "spelling",
+        `${manifest.path}:${line}`,
+        `this line${count > 1 ? ` and ${count - 1} more` : ""} ${words}`,
+      );
   }
 
   #take(manifest: ManifestFile, number: number, written: string, digest: string): void {
     const place = `${manifest.path}:${number}`;
     const plain = written.replace(/^(?:\.\/)+/, "");
     const fault = pathFault(plain) ?? pathFault(pathDecoded(plain));
-    if (fault !== undefined) return this.#findings.fault("unsafe path", place, `the path ${written} ${fault}; it was not read`);
+    if (fault !== undefined)
+      return this.#findings.fault("unsafe path", place, `the path ${written} ${fault}; it was not read`);
     const path = this.#members.has(pathDecoded(plain)) ? pathDecoded(plain) : plain;
-    if (path.startsWith("data/") === manifest.isTag) return this.#findings.fault("form", place, manifest.isTag ? `${path} is below data/, which a tag manifest does not vouch for` : `${path} is not below data/, where a payload lies`);
-    if (manifest.isTag && manifestFileOf(path)?.isTag === true) return this.#findings.fault("form", place, `${path} is a tag manifest, for which no tag manifest vouches`);
+    if (path.startsWith("data/") === manifest.isTag)
+      return this.#findings.fault(
+        "form",
+        place,
+        manifest.isTag
+          ? `${path} is below data/, which a tag manifest does not vouch for`
+          : `${path} is not below data/, where a payload lies`,
+      );
+    if (manifest.isTag && manifestFileOf(path)?.isTag === true)
+      return this.#findings.fault("form", place, `${path} is a tag manifest, for which no tag manifest vouches`);
     if (plain !== written) this.#findings.note("spelling", place, "the path begins with `./`");
     if (!this.#members.has(path)) return this.#tellMissing(place, path);
     const known = this.#expected.get(manifest.path) ?? new Map<string, string>();
     this.#expected.set(manifest.path, known);
     const before = known.get(path);
-    if (before !== undefined && before !== digest) this.#findings.fault("form", place, `${path} stands here twice, with two digests`);
+    if (before !== undefined && before !== digest)
+      this.#findings.fault("form", place, `${path} stands here twice, with two digests`);
     else if (before !== undefined) this.#findings.note("spelling", place, `${path} stands here twice`);
     known.set(path, digest);
   }
@@ -73,7 +93,12 @@ export class Vouched {
   #tellMissing(place: string, path: string): void {
     const alike = this.#folded.get(foldedPath(path));
     if (alike === undefined) this.#findings.fault("missing", path, `missing: ${place} vouches for it`);
-    else this.#findings.fault("same name", place, `${path} is not here; ${alike} is, and the two names ${differenceOf(path, alike)}`);
+    else
+      this.#findings.fault(
+        "same name",
+        place,
+        `${path} is not here; ${alike} is, and the two names ${differenceOf(path, alike)}`,
+      );
   }
 
   /** Tells files that no manifest vouches for. By BagIt 1.0 each payload manifest names every payload file; before, one of them is enough. */
@@ -81,7 +106,8 @@ export class Vouched {
     const ofPayload = this.#manifests.filter(({ isTag }) => !isTag);
     const ofTags = this.#manifests.filter(({ isTag }) => isTag);
     for (const path of this.#members.keys()) {
-      const by = (manifests: readonly ManifestFile[]): ManifestFile[] => manifests.filter((manifest) => this.#expected.get(manifest.path)?.has(path) === true);
+      const by = (manifests: readonly ManifestFile[]): ManifestFile[] =>
+        manifests.filter((manifest) => this.#expected.get(manifest.path)?.has(path) === true);
       if (path.startsWith("data/")) this.#tellPayload(path, by(ofPayload), ofPayload, version);
       else if (ofTags.length > 0 && manifestFileOf(path)?.isTag !== true) this.#tellTag(path, by(ofTags), ofTags);
     }
@@ -89,19 +115,31 @@ export class Vouched {
 
   #tellPayload(path: string, by: readonly ManifestFile[], all: readonly ManifestFile[], version: string): void {
     if (by.length === 0) this.#findings.fault("unexpected", path, "unexpected: no manifest vouches for it");
-    else if (by.length < all.length && version === "1.0") this.#findings.fault("not vouched for", path, `${namesOf(all.filter((each) => !by.includes(each)))} does not name it, and every manifest must`);
+    else if (by.length < all.length && version === "1.0")
+      this.#findings.fault(
+        "not vouched for",
+        path,
+        `${namesOf(all.filter((each) => !by.includes(each)))} does not name it, and every manifest must`,
+      );
   }
 
   #tellTag(path: string, by: readonly ManifestFile[], all: readonly ManifestFile[]): void {
     const lacking = all.filter((each) => !by.includes(each));
     if (lacking.length === 0) return;
-    if (manifestFileOf(path) !== undefined) this.#findings.fault("not vouched for", path, `${namesOf(lacking)} does not name it, and must`);
+    if (manifestFileOf(path) !== undefined)
+      this.#findings.fault("not vouched for", path, `${namesOf(lacking)} does not name it, and must`);
     else this.#findings.note("not vouched for", path, `${namesOf(lacking)} does not vouch for it`);
   }
 
   /** Which digests of a file must be reckoned. */
   algorithmsOf(path: string): string[] {
-    return [...new Set(this.#manifests.filter((manifest) => this.#expected.get(manifest.path)?.has(path) === true).map(({ algorithm }) => algorithm))];
+    return [
+      ...new Set(
+        this.#manifests
+          .filter((manifest) => this.#expected.get(manifest.path)?.has(path) === true)
+          .map(({ algorithm }) => algorithm),
+      ),
+    ];
   }
 
   /** Holds a file against all that vouch for it. */
@@ -110,7 +148,8 @@ export class Vouched {
       const expected = this.#expected.get(manifest.path)?.get(path);
       return expected !== undefined && expected !== found.digests.get(manifest.algorithm);
     });
-    if (against.length > 0) this.#findings.fault("changed", path, `changed: its bytes are not those that ${namesOf(against)} vouches for`);
+    if (against.length > 0)
+      this.#findings.fault("changed", path, `changed: its bytes are not those that ${namesOf(against)} vouches for`);
   }
 
   /** The digest of a payload file by the strongest of its manifests. */
@@ -127,11 +166,18 @@ export class Vouched {
   tellWeak(): void {
     const payload = this.#manifests.filter(({ isTag }) => !isTag);
     if (payload.length > 0 && payload.every(({ algorithm }) => WEAK_ALGORITHMS.has(algorithm))) {
-      this.#findings.note("not checked", namesOf(payload), "its algorithm shows a mistake, but not a change that someone made with skill");
+      this.#findings.note(
+        "not checked",
+        namesOf(payload),
+        "its algorithm shows a mistake, but not a change that someone made with skill",
+      );
     }
   }
 }
 
 function namesOf(manifests: readonly ManifestFile[]): string {
-  return manifests.map(({ path }) => path).sort().join(" and ");
+  return manifests
+    .map(({ path }) => path)
+    .sort()
+    .join(" and ");
 }

@@ -24,11 +24,23 @@ export type BatchRule = (c: BatchCase) => readonly Finding[];
 export function batchCase(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchCase {
   const adhesive = must(book.record.adhesives, batch.adhesive, "adhesive");
   const find = finder({ kind: "batch", id: batch.id }, [{ kind: "entry", id: batch.entry }]);
-  return { book, batch, adhesive, pieces, find, units: book.record.aircraft.units, facts: factsOf(batch, adhesive), loggedMoisture: loggedMoisture(book, batch) };
+  return {
+    book,
+    batch,
+    adhesive,
+    pieces,
+    find,
+    units: book.record.aircraft.units,
+    facts: factsOf(batch, adhesive),
+    loggedMoisture: loggedMoisture(book, batch),
+  };
 }
 
 /** The lots noted for resin and hardener, in that order. */
-export function componentLots({ book, batch }: BatchCase): { readonly material: "resin" | "hardener"; readonly lot?: Lot }[] {
+export function componentLots({
+  book,
+  batch,
+}: BatchCase): { readonly material: "resin" | "hardener"; readonly lot?: Lot }[] {
   return (["resin", "hardener"] as const).map((material) => {
     const id = batch[material]?.lot;
     return { material, lot: id === undefined ? undefined : must(book.record.lots, id, "lot") };

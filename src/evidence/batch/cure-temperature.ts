@@ -18,13 +18,32 @@ export function cureTemperature(c: BatchCase): Finding[] {
   const limit = adhesive.temperature && { text: `shop ${adhesive.temperature.typed}`, from: sheetOf(adhesive) };
   const alsoOn = book.shop.logs(from, to);
   const over = `the ${span(to - from)} of its least cure`;
-  if (!logged) return [c.find("cure-temperature", "caution", { sentence: `The shop's logger has no readings of ${over}.`, limit })];
+  if (!logged)
+    return [
+      c.find("cure-temperature", "caution", { sentence: `The shop's logger has no readings of ${over}.`, limit }),
+    ];
   const range = `The shop's logger shows ${warmth(c, logged.least)} to ${warmth(c, logged.greatest)} over ${logged.whole ? over : `${span(logged.known)} of ${over}`}`;
   const asked = adhesive.temperature;
-  if (asked?.least === undefined) return [c.find("cure-temperature", "caution", { sentence: `${range}; the data sheet as entered gives no least temperature.`, limit, alsoOn })];
-  if (!atLeast(logged.least, asked.least)) return [c.find("cure-temperature", "rejects", { sentence: `${range}, below the sheet's ${asked.typed}.`, limit, alsoOn })];
+  if (asked?.least === undefined)
+    return [
+      c.find("cure-temperature", "caution", {
+        sentence: `${range}; the data sheet as entered gives no least temperature.`,
+        limit,
+        alsoOn,
+      }),
+    ];
+  if (!atLeast(logged.least, asked.least))
+    return [
+      c.find("cure-temperature", "rejects", { sentence: `${range}, below the sheet's ${asked.typed}.`, limit, alsoOn }),
+    ];
   const severity = logged.whole ? "meets" : "caution";
-  return [c.find("cure-temperature", severity, { sentence: `${range}${logged.whole ? "" : ", and nothing of the rest"}.`, limit, alsoOn })];
+  return [
+    c.find("cure-temperature", severity, {
+      sentence: `${range}${logged.whole ? "" : ", and nothing of the rest"}.`,
+      limit,
+      alsoOn,
+    }),
+  ];
 }
 
 /** Never rounded onto or over the sheet's least. */

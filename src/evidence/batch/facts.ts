@@ -45,8 +45,14 @@ export interface Ratio {
 export function factsOf(batch: Batch, adhesive: Adhesive): BatchFacts {
   const measured = measuredOf(batch);
   const mass = measured && massOf(measured, adhesive);
-  const climate = batch.temperature && batch.humidity ? ([batch.temperature.value, batch.humidity.value] as const) : undefined;
-  const rows = adhesive.workingLife.map((row) => ({ temperature: row.temperature.value, mass: row.mass.value, time: row.time.value, row }));
+  const climate =
+    batch.temperature && batch.humidity ? ([batch.temperature.value, batch.humidity.value] as const) : undefined;
+  const rows = adhesive.workingLife.map((row) => ({
+    temperature: row.temperature.value,
+    mass: row.mass.value,
+    time: row.time.value,
+    row,
+  }));
   return {
     measured,
     mass,
@@ -78,7 +84,17 @@ function ratioOf(batch: Batch, adhesive: Adhesive, { by, resin, hardener }: Meas
   const step = stepOf(batch, resin, hardener);
   const relative = step && ratioDoubt(resin.value, hardener.value, step.value);
   const doubt = relative === undefined ? undefined : relative * (1 + error);
-  return { by, found, error, step, doubt, nominal: sheet.nominal, tolerance: sheet.from.tolerance, asTyped: sheet.from.typed, converted: sheet.converted };
+  return {
+    by,
+    found,
+    error,
+    step,
+    doubt,
+    nominal: sheet.nominal,
+    tolerance: sheet.from.tolerance,
+    asTyped: sheet.from.typed,
+    converted: sheet.converted,
+  };
 }
 
 interface SheetRatio {
@@ -99,7 +115,8 @@ function sheetRatio({ byMass, byVolume, density }: Adhesive, by: "mass" | "volum
 
 /** The noted reading step of what was measured with, else the coarser of the last digits as typed; a fraction has no last digit. */
 function stepOf(batch: Batch, resin: Quantity, hardener: Quantity): Ratio["step"] {
-  if (batch.scale) return batch.scale.unit === resin.unit ? { value: batch.scale.value, noted: batch.scale.typed } : undefined;
+  if (batch.scale)
+    return batch.scale.unit === resin.unit ? { value: batch.scale.value, noted: batch.scale.typed } : undefined;
   if (resin.step <= 0 || hardener.step <= 0) return undefined;
   return { value: Math.max(resin.step, hardener.step) };
 }

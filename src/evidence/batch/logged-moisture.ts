@@ -7,7 +7,8 @@ import { must, type Book } from "../book.ts";
 export const SETTLING = 14 * 86_400;
 
 /** The earliest that it can have been mixed: as noted, else the start of its day. */
-export const gluedFrom = (book: Book, batch: Batch): number => batch.mixed?.epoch ?? must(book.entries, batch.entry, "entry").dayStart;
+export const gluedFrom = (book: Book, batch: Batch): number =>
+  batch.mixed?.epoch ?? must(book.entries, batch.entry, "entry").dayStart;
 
 /** Time-weighted mean; undefined where readings are missing within for longer than the log allows. */
 export function loggedMoisture(book: Book, batch: Batch): number | undefined {

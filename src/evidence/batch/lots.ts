@@ -16,10 +16,19 @@ export function lotKnown(c: BatchCase): Finding[] {
 function timberKnown({ batch, find }: BatchCase): Finding[] {
   const { timber, joints } = batch;
   if (timber.length > 0) {
-    return [find("lot-known", "meets", { sentence: `The parts are of ${timber.length === 1 ? "lot" : "lots"} ${list(timber)}.`, alsoOn: timber.map(lotRef) })];
+    return [
+      find("lot-known", "meets", {
+        sentence: `The parts are of ${timber.length === 1 ? "lot" : "lots"} ${list(timber)}.`,
+        alsoOn: timber.map(lotRef),
+      }),
+    ];
   }
   if (joints.length === 0) return [];
-  return [find("lot-known", "caution", { sentence: "The timber that was glued is not noted, so a recall of timber would not find this batch." })];
+  return [
+    find("lot-known", "caution", {
+      sentence: "The timber that was glued is not noted, so a recall of timber would not find this batch.",
+    }),
+  ];
 }
 
 export function lotInDate(c: BatchCase): Finding[] {
@@ -29,10 +38,15 @@ export function lotInDate(c: BatchCase): Finding[] {
 function inDate(c: BatchCase, lot: Lot): Finding {
   const last = lastDay(lot, c.adhesive);
   const alsoOn = [lotRef(lot.id)];
-  if (!last) return c.find("lot-in-date", "unproven", { sentence: `Lot ${lot.id} has no expiry date and the data sheet gives no shelf life: nothing shows that it was in date.`, alsoOn });
+  if (!last)
+    return c.find("lot-in-date", "unproven", {
+      sentence: `Lot ${lot.id} has no expiry date and the data sheet gives no shelf life: nothing shows that it was in date.`,
+      alsoOn,
+    });
   const limit = { text: last.text, from: last.from };
   const used = `Lot ${lot.id} was used on ${c.batch.day}`;
-  if (c.batch.day <= last.day) return c.find("lot-in-date", "meets", { sentence: `${used} and is good until ${last.day}.`, limit, alsoOn });
+  if (c.batch.day <= last.day)
+    return c.find("lot-in-date", "meets", { sentence: `${used} and is good until ${last.day}.`, limit, alsoOn });
   return c.find("lot-in-date", "rejects", { sentence: `${used} but was good only until ${last.day}.`, limit, alsoOn });
 }
 

@@ -18,19 +18,34 @@ export function woodMoisture(c: BatchCase): Finding[] {
   const { moisture } = c.batch;
   if (!moisture) return [estimated(c, range, limit)];
   const where = against(moisture.value, range);
-  if (where === "within") return [c.find("wood-moisture", "meets", { sentence: `The wood was at ${moisture.typed} by meter.`, limit })];
-  return [c.find("wood-moisture", "rejects", { sentence: `The wood was at ${moisture.typed} by meter, ${where} ${range.typed}.`, limit })];
+  if (where === "within")
+    return [c.find("wood-moisture", "meets", { sentence: `The wood was at ${moisture.typed} by meter.`, limit })];
+  return [
+    c.find("wood-moisture", "rejects", {
+      sentence: `The wood was at ${moisture.typed} by meter, ${where} ${range.typed}.`,
+      limit,
+    }),
+  ];
 }
 
 function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
   if (c.loggedMoisture !== undefined) return byLogger(c, c.loggedMoisture, range, limit);
-  const { batch, facts: { moistureEstimate } } = c;
+  const {
+    batch,
+    facts: { moistureEstimate },
+  } = c;
   if (!batch.temperature || !batch.humidity) {
-    return c.find("wood-moisture", "unproven", { sentence: "No meter reading of the wood is noted, and no temperature and humidity to estimate one from.", limit });
+    return c.find("wood-moisture", "unproven", {
+      sentence: "No meter reading of the wood is noted, and no temperature and humidity to estimate one from.",
+      limit,
+    });
   }
   const climate = `at ${batch.temperature.typed} and ${batch.humidity.typed}`;
   if (moistureEstimate === undefined) {
-    return c.find("wood-moisture", "unproven", { sentence: `No meter reading of the wood is noted, and ${climate} none can be estimated.`, limit });
+    return c.find("wood-moisture", "unproven", {
+      sentence: `No meter reading of the wood is noted, and ${climate} none can be estimated.`,
+      limit,
+    });
   }
   const where = against(moistureEstimate, range);
   const short = c.book.shop.isLogged ? ", the logger not having the two weeks before whole," : "";

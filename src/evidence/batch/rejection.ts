@@ -5,6 +5,9 @@ import { entryRef, type BatchCase } from "./case.ts";
 
 export function buildersRejection(c: BatchCase): Finding[] {
   return (c.book.rejections.get(c.batch.id) ?? []).map((rejection) =>
-    c.find("builders-rejection", "rejects", { sentence: `Rejected by the builder on ${rejection.day}: ${ended(rejection.why)}`, alsoOn: [entryRef(rejection.entry)] }),
+    c.find("builders-rejection", "rejects", {
+      sentence: `Rejected by the builder on ${rejection.day}: ${ended(rejection.why)}`,
+      alsoOn: [entryRef(rejection.entry)],
+    }),
   );
 }

@@ -13,10 +13,23 @@ import { testPieces } from "./pieces.ts";
 import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
 
-const amendedRule: BatchRule = ({ book, batch, find }) => amendedFindings(book.record, { kind: "batch", id: batch.id }, find);
+const amendedRule: BatchRule = ({ book, batch, find }) =>
+  amendedFindings(book.record, { kind: "batch", id: batch.id }, find);
 
 const RULES: readonly BatchRule[] = [
-  mixRatioRule, lotKnown, lotInDate, lotRecalled, shopTemperature, shopHumidity, woodMoisture, dewPointRule, workingLifeRule, cureTemperature, testPieces, buildersRejection, amendedRule,
+  mixRatioRule,
+  lotKnown,
+  lotInDate,
+  lotRecalled,
+  shopTemperature,
+  shopHumidity,
+  woodMoisture,
+  dewPointRule,
+  workingLifeRule,
+  cureTemperature,
+  testPieces,
+  buildersRejection,
+  amendedRule,
 ];
 
 export function batchFile(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchFile {
@@ -25,7 +38,19 @@ export function batchFile(book: Book, batch: Batch, pieces: readonly PieceFile[]
   const { dewPoint, openFor, life } = c.facts;
   const recalls = lotsOf(c).flatMap((lot) => book.recalls.get(lot) ?? []);
   const rejection = book.rejections.get(batch.id)?.[0];
-  return { batch, verdict: verdictOf(findings), findings, pieces, recalls, rejection, ratio: ratioOf(c), moistureEstimate: c.loggedMoisture ?? c.facts.moistureEstimate, dewPoint, openFor, workingLife: life?.time };
+  return {
+    batch,
+    verdict: verdictOf(findings),
+    findings,
+    pieces,
+    recalls,
+    rejection,
+    ratio: ratioOf(c),
+    moistureEstimate: c.loggedMoisture ?? c.facts.moistureEstimate,
+    dewPoint,
+    openFor,
+    workingLife: life?.time,
+  };
 }
 
 export function verdictOf(findings: readonly Finding[]): BatchVerdict {

@@ -9,7 +9,8 @@ import type { Cure, StatedWarmth, Warmth } from "../types/cure.ts";
 import { lawOf, referenceOf } from "./reference.ts";
 
 /** The latest that the joint can have been closed: as noted, else the end of its day. */
-export const closedAtLatest = (book: Book, batch: Batch): number => batch.closed?.epoch ?? must(book.entries, batch.entry, "entry").dayEnd;
+export const closedAtLatest = (book: Book, batch: Batch): number =>
+  batch.closed?.epoch ?? must(book.entries, batch.entry, "entry").dayEnd;
 
 /** `brokenAt` is the earliest that the piece can have been broken; undefined where it has not been. */
 export function cureOf(book: Book, batch: Batch, procedure: Procedure, brokenAt: number | undefined): Cure {
@@ -24,14 +25,27 @@ export function cureOf(book: Book, batch: Batch, procedure: Procedure, brokenAt:
   const reached = reachedAt(clock, from, least, assumed?.temperature);
   const readyAt = reached === undefined ? undefined : Math.max(from + least, reached);
   return {
-    from, least, reference, referenceFrom, law, stated, assumed, readyAt,
+    from,
+    least,
+    reference,
+    referenceFrom,
+    law,
+    stated,
+    assumed,
+    readyAt,
     readyBy: readyAt === undefined ? "unknown" : warmthOf(book, from, readyAt, assumed !== undefined),
     logs: book.shop.logs(from, brokenAt ?? readyAt ?? from),
-    ...(brokenAt === undefined ? {} : shown(warmthOf(book, from, brokenAt, stated !== undefined), provenAge(clock, from, brokenAt, stated?.temperature))),
+    ...(brokenAt === undefined
+      ? {}
+      : shown(
+          warmthOf(book, from, brokenAt, stated !== undefined),
+          provenAge(clock, from, brokenAt, stated?.temperature),
+        )),
   };
 }
 
-const shown = (warmth: Warmth, age: number): Pick<Cure, "age" | "warmth"> => (warmth === "unknown" ? { warmth } : { warmth, age });
+const shown = (warmth: Warmth, age: number): Pick<Cure, "age" | "warmth"> =>
+  warmth === "unknown" ? { warmth } : { warmth, age };
 
 function warmthOf(book: Book, from: number, to: number, assumed: boolean): Warmth {
   const span = spanOf(book.shop.tracks.temperature, from, to);
@@ -45,7 +59,12 @@ const LATELY = 86_400;
 /** As noted when it was glued; else the least that the procedure asks. */
 function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): StatedWarmth | undefined {
   if (temperature) return { temperature: temperature.value, words: `the ${temperature.typed} noted when it was glued` };
-  return leastTemperature && { temperature: leastTemperature.value, words: `the ${leastTemperature.typed} that the procedure asks at least` };
+  return (
+    leastTemperature && {
+      temperature: leastTemperature.value,
+      words: `the ${leastTemperature.typed} that the procedure asks at least`,
+    }
+  );
 }
 
 /**
@@ -57,5 +76,10 @@ function lastLogged(book: Book, from: number): StatedWarmth | undefined {
   const end = track.times.at(-1);
   if (end === undefined || end < from) return undefined;
   const least = spanOf(track, Math.max(from, end - LATELY), end)?.least ?? track.values.at(-1);
-  return least === undefined ? undefined : { temperature: least, words: `the ${temperatureText(least, book.record.aircraft.units)} that the shop fell to when it was last logged` };
+  return least === undefined
+    ? undefined
+    : {
+        temperature: least,
+        words: `the ${temperatureText(least, book.record.aircraft.units)} that the shop fell to when it was last logged`,
+      };
 }

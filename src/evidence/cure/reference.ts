@@ -20,14 +20,22 @@ const ROOMS = { least: 15, most: 30 };
 export function referenceOf(procedure: Procedure, adhesive: Adhesive): Reference {
   const stated = procedure.leastCure?.temperature;
   if (stated) return { temperature: stated.value, from: procedureOf(procedure) };
-  const rows = adhesive.cure.map(({ temperature }) => temperature.value).filter((t) => t >= ROOMS.least && t <= ROOMS.most);
+  const rows = adhesive.cure
+    .map(({ temperature }) => temperature.value)
+    .filter((t) => t >= ROOMS.least && t <= ROOMS.most);
   const [nearest] = rows.sort((a, b) => Math.abs(a - ROOM) - Math.abs(b - ROOM) || b - a);
-  return nearest === undefined ? { temperature: ROOM, from: USUAL_ROOM } : { temperature: nearest, from: sheetOf(adhesive) };
+  return nearest === undefined
+    ? { temperature: ROOM, from: USUAL_ROOM }
+    : { temperature: nearest, from: sheetOf(adhesive) };
 }
 
 export function lawOf(adhesive: Adhesive): CureLaw {
   const cure = adhesive.cure.map(({ temperature, time }) => ({ temperature: temperature.value, time: time.value }));
-  const life = adhesive.workingLife.map(({ temperature, mass, time }) => ({ temperature: temperature.value, mass: mass.value, time: time.value }));
+  const life = adhesive.workingLife.map(({ temperature, mass, time }) => ({
+    temperature: temperature.value,
+    mass: mass.value,
+    time: time.value,
+  }));
   return cureLaw(cure, life);
 }
 

@@ -26,6 +26,8 @@ export class Shop {
 
   /** The logs that have readings between two instants or on both sides of them. */
   logs(from: number, to: number): Ref[] {
-    return this.#logs.filter(({ times }) => (times[0] ?? to) <= to && (times.at(-1) ?? from) >= from).map(({ id }) => ({ kind: "climate log", id }));
+    return this.#logs
+      .filter(({ times }) => (times[0] ?? to) <= to && (times.at(-1) ?? from) >= from)
+      .map(({ id }) => ({ kind: "climate log", id }));
   }
 }

@@ -38,14 +38,32 @@ export function caseOf(book: Book, batch: Batch, piece: Piece, test: PieceTest |
   const { thickness, width, overlap } = piece;
   const ratio = overlap && thickness ? overlapRatio(overlap.value, thickness.value) : undefined;
   const faces = procedure.form === "three-leg" ? 2 : 1;
-  const stress = test?.load && width && overlap ? shearStress(test.load.value, width.value, overlap.value, faces) : undefined;
+  const stress =
+    test?.load && width && overlap ? shearStress(test.load.value, width.value, overlap.value, faces) : undefined;
   const brokenAt = test && (test.at?.epoch ?? must(book.entries, test.entry, "entry").dayStart);
   const cure = cureOf(book, batch, procedure, brokenAt);
   const curedFor = brokenAt === undefined ? undefined : cureTime(cure.from, brokenAt);
   const revealing = ratio === undefined ? undefined : revealingOf(procedure, ratio);
   const about: Ref = { kind: "piece", id: piece.id };
-  const restsOn: Ref[] = [{ kind: "batch", id: batch.id }, { kind: "entry", id: batch.entry }, ...(test ? [{ kind: "entry", id: test.entry } as const] : [])];
-  return { book, piece, batch, procedure, test, overlapRatio: ratio, revealing, curedFor, cure, stress, units: book.record.aircraft.units, find: finder(about, restsOn) };
+  const restsOn: Ref[] = [
+    { kind: "batch", id: batch.id },
+    { kind: "entry", id: batch.entry },
+    ...(test ? [{ kind: "entry", id: test.entry } as const] : []),
+  ];
+  return {
+    book,
+    piece,
+    batch,
+    procedure,
+    test,
+    overlapRatio: ratio,
+    revealing,
+    curedFor,
+    cure,
+    stress,
+    units: book.record.aircraft.units,
+    find: finder(about, restsOn),
+  };
 }
 
 function revealingOf(procedure: Procedure, ratio: number): number | undefined {
@@ -54,7 +72,19 @@ function revealingOf(procedure: Procedure, ratio: number): number | undefined {
   return revealingPower(ratio, crushing, shear);
 }
 
-export function woodOf(procedure: Procedure): { readonly crushing: number; readonly shear: number; readonly from: Source } {
-  if (procedure.wood) return { crushing: procedure.wood.crushing.value, shear: procedure.wood.shear.value, from: { text: `procedure: ${procedure.title}`, known: "record" } };
-  return { ...SITKA_SPRUCE, from: { text: "this program's default: clear Sitka spruce at 12 %, Wood Handbook FPL-GTR-190", known: "memory" } };
+export function woodOf(procedure: Procedure): {
+  readonly crushing: number;
+  readonly shear: number;
+  readonly from: Source;
+} {
+  if (procedure.wood)
+    return {
+      crushing: procedure.wood.crushing.value,
+      shear: procedure.wood.shear.value,
+      from: { text: `procedure: ${procedure.title}`, known: "record" },
+    };
+  return {
+    ...SITKA_SPRUCE,
+    from: { text: "this program's default: clear Sitka spruce at 12 %, Wood Handbook FPL-GTR-190", known: "memory" },
+  };
 }

@@ -37,14 +37,17 @@ function worth({ cure, curedFor = 0, units }: PieceCase): string {
 function warmthWords({ warmth, stated }: PieceCase["cure"]): string {
   if (warmth === "logged") return "the shop's logger";
   const noted = stated?.words ?? "nothing";
-  return warmth === "logged in part" ? `the shop's logger and, where it has a gap, ${stated ? "at most " : ""}${noted}` : noted;
+  return warmth === "logged in part"
+    ? `the shop's logger and, where it has a gap, ${stated ? "at most " : ""}${noted}`
+    : noted;
 }
 
 function limitOf(c: PieceCase): Limit {
   const { leastCure } = c.procedure;
   const { reference, referenceFrom, age } = c.cure;
   const own = leastCure ? procedureOf(c.procedure) : USUAL_CURE_SOURCE;
-  if (leastCure?.temperature) return { text: `at least ${leastCure.time.typed} of cure at ${leastCure.temperature.typed}`, from: own };
+  if (leastCure?.temperature)
+    return { text: `at least ${leastCure.time.typed} of cure at ${leastCure.temperature.typed}`, from: own };
   const text = `at least ${leastCure ? leastCure.time.typed : "3 d"} of cure`;
   if (age === undefined) return { text, from: own };
   return { text: `${text}, counted at ${temperatureText(reference, c.units)} (${referenceFrom.text})`, from: own };
@@ -69,7 +72,17 @@ export function notBroken(c: PieceCase): Check {
   const { readyAt, readyBy, from, least, assumed, logs } = c.cure;
   const until = readyAt ?? from + least;
   const shop = assumed?.words ?? "nothing";
-  const why = readyBy === "logged" ? "by the shop's logger" : readyBy === "unknown" ? "by days alone, since no temperature is known" : readyBy === "assumed" ? `if the shop is at ${shop}` : `by the shop's logger and, where it has no readings, at ${shop}`;
+  const why =
+    readyBy === "logged"
+      ? "by the shop's logger"
+      : readyBy === "unknown"
+        ? "by days alone, since no temperature is known"
+        : readyBy === "assumed"
+          ? `if the shop is at ${shop}`
+          : `by the shop's logger and, where it has no readings, at ${shop}`;
   const sentence = `It has not been broken yet. Its least cure is reached by ${c.book.clock.hourBy(until)}, ${why}.`;
-  return { finding: c.find("piece-broken", "waits", { sentence, limit: limitOf(c), alsoOn: logs }), verdict: "not broken" };
+  return {
+    finding: c.find("piece-broken", "waits", { sentence, limit: limitOf(c), alsoOn: logs }),
+    verdict: "not broken",
+  };
 }

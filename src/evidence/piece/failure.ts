@@ -18,9 +18,15 @@ function judge(test: PieceTest, procedure: Procedure): { verdict?: "fail" | "inc
   const asked = procedure.woodFailure;
   const noted = test.woodFailure;
   if (test.failure === "glue line") return { verdict: "fail", why: ", which fails in any shape and after any cure" };
-  if (noted && asked && !atLeast(noted.value, asked.value)) return { verdict: "fail", why: `, and the procedure asks at least ${asked.typed}` };
-  if (asked && !noted) return { verdict: "inconclusive", why: `, with no percentage noted, and the procedure asks at least ${asked.typed}` };
-  if (!asked && test.failure === "mixed") return { verdict: "inconclusive", why: noted ? NO_LIMIT : ", with no percentage noted" };
+  if (noted && asked && !atLeast(noted.value, asked.value))
+    return { verdict: "fail", why: `, and the procedure asks at least ${asked.typed}` };
+  if (asked && !noted)
+    return {
+      verdict: "inconclusive",
+      why: `, with no percentage noted, and the procedure asks at least ${asked.typed}`,
+    };
+  if (!asked && test.failure === "mixed")
+    return { verdict: "inconclusive", why: noted ? NO_LIMIT : ", with no percentage noted" };
   if (!asked && noted && !atLeast(noted.value, 1)) return { verdict: "inconclusive", why: NO_LIMIT };
   return { why: "" };
 }

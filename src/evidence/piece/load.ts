@@ -15,7 +15,8 @@ export function pieceLoad(c: PieceCase, test: PieceTest): Check | undefined {
   }
   if (c.stress === undefined) return { ...unknown(c, test.load, limit), verdict: "inconclusive" };
   const shown = `${test.load.typed} put ${stressText(c.stress, asked.value, c.units)} on the glue faces`;
-  if (atLeast(c.stress, asked.value)) return { finding: c.find("piece-load", "meets", { sentence: `${shown}.`, limit }) };
+  if (atLeast(c.stress, asked.value))
+    return { finding: c.find("piece-load", "meets", { sentence: `${shown}.`, limit }) };
   const sentence = `${shown}, less than ${asked.typed}: the wood gave way early and the glue line was not tried.`;
   return { finding: c.find("piece-load", "unproven", { sentence, limit }), verdict: "inconclusive" };
 }

@@ -21,10 +21,18 @@ export function overlap(c: PieceCase): Check | undefined {
     return inconclusive(c, said(sentence));
   }
   const where = against(c.overlapRatio, limit.range);
-  if (where === "within") return { finding: c.find("overlap", "meets", said(`${sizes(c)} is ${figure(c.overlapRatio, 2)} thicknesses.`)) };
+  if (where === "within")
+    return { finding: c.find("overlap", "meets", said(`${sizes(c)} is ${figure(c.overlapRatio, 2)} thicknesses.`)) };
   const bound = (where === "above" ? limit.range.most : limit.range.least) ?? 0;
   const ratio = `${sizes(c)} is ${apart(c.overlapRatio, bound, 2)} thicknesses`;
-  return inconclusive(c, said(where === "above" ? `${ratio}, too long to show a weak glue line${lets(c)}.` : `${ratio}, shorter than the procedure allows.`));
+  return inconclusive(
+    c,
+    said(
+      where === "above"
+        ? `${ratio}, too long to show a weak glue line${lets(c)}.`
+        : `${ratio}, shorter than the procedure allows.`,
+    ),
+  );
 }
 
 // Before it is broken a poor shape is only a caution: the piece has no verdict yet.
@@ -33,7 +41,8 @@ function inconclusive(c: PieceCase, said: { sentence: string; limit: Limit }): C
   return { finding: c.find("overlap", "unproven", said), verdict: "inconclusive" };
 }
 
-const sizes = ({ piece }: PieceCase): string => `An overlap of ${piece.overlap?.typed ?? ""} at a thickness of ${piece.thickness?.typed ?? ""}`;
+const sizes = ({ piece }: PieceCase): string =>
+  `An overlap of ${piece.overlap?.typed ?? ""} at a thickness of ${piece.thickness?.typed ?? ""}`;
 
 function lets({ revealing, procedure }: PieceCase): string {
   if (revealing === undefined || revealing >= 1) return "";
@@ -41,7 +50,9 @@ function lets({ revealing, procedure }: PieceCase): string {
 }
 
 function limitOf({ procedure }: PieceCase): OverlapLimit | undefined {
-  if (procedure.overlap) return { range: procedure.overlap, text: `overlap ${procedure.overlap.typed}`, from: procedureOf(procedure) };
-  if (procedure.form === "three-leg") return { range: USUAL_OVERLAP, text: "overlap 2 to 3 thicknesses", from: USUAL_OVERLAP_SOURCE };
+  if (procedure.overlap)
+    return { range: procedure.overlap, text: `overlap ${procedure.overlap.typed}`, from: procedureOf(procedure) };
+  if (procedure.form === "three-leg")
+    return { range: USUAL_OVERLAP, text: "overlap 2 to 3 thicknesses", from: USUAL_OVERLAP_SOURCE };
   return undefined;
 }

@@ -25,11 +25,23 @@ function judged(c: PieceCase): PieceFile {
   const { piece, test, overlapRatio, revealing, curedFor, cure, stress } = c;
   const amended = amendedFindings(c.book.record, { kind: "piece", id: piece.id }, c.find);
   const verdict = GRAVEST.find((grave) => checks.some((check) => check.verdict === grave)) ?? "pass";
-  return { piece, test, verdict, findings: [...checks.map((check) => check.finding), ...amended], overlapRatio, revealing, curedFor, cure, stress };
+  return {
+    piece,
+    test,
+    verdict,
+    findings: [...checks.map((check) => check.finding), ...amended],
+    overlapRatio,
+    revealing,
+    curedFor,
+    cure,
+    stress,
+  };
 }
 
 function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
-  const checks = test ? [failureMode(c, test), fullCure(c, test), cureWarmth(c), overlap(c), pieceLoad(c, test)] : [notBroken(c), overlap(c)];
+  const checks = test
+    ? [failureMode(c, test), fullCure(c, test), cureWarmth(c), overlap(c), pieceLoad(c, test)]
+    : [notBroken(c), overlap(c)];
   return [...checks, timber(c)].filter((check) => check !== undefined);
 }
 
@@ -37,6 +49,14 @@ function timber(c: PieceCase): Check | undefined {
   const { lot } = c.piece;
   const recall = lot === undefined ? undefined : c.book.recalls.get(lot)?.[0];
   if (!recall) return undefined;
-  const alsoOn = [{ kind: "lot", id: recall.lot }, { kind: "entry", id: recall.entry }] as const;
-  return { finding: c.find("piece-timber", "caution", { sentence: `It was made from lot ${recall.lot}, recalled on ${recall.day}: ${ended(recall.why)}`, alsoOn }) };
+  const alsoOn = [
+    { kind: "lot", id: recall.lot },
+    { kind: "entry", id: recall.entry },
+  ] as const;
+  return {
+    finding: c.find("piece-timber", "caution", {
+      sentence: `It was made from lot ${recall.lot}, recalled on ${recall.day}: ${ended(recall.why)}`,
+      alsoOn,
+    }),
+  };
 }

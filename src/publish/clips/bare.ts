@@ -22,7 +22,7 @@ export function bareAvc(description: Bytes): (frame: Uint8Array) => Uint8Array {
 /** Each with its length before it. */
 function unitsOf(frame: Uint8Array, lengthSize: number): Uint8Array[] {
   const units: Uint8Array[] = [];
-  for (let at = 0; at < frame.length;) {
+  for (let at = 0; at < frame.length; ) {
     const size = frame.subarray(at, at + lengthSize).reduce((sum, byte) => sum * 256 + byte, 0);
     const end = at + lengthSize + size;
     if (end > frame.length) throw new Refused("damaged", "a frame is longer than its place");
@@ -49,10 +49,18 @@ export function bareVorbis(description: Bytes): Uint8Array {
     }
   };
   const [first, comments] = [laced(), laced()];
-  if (bytes[0] !== 2 || at + first + comments > bytes.length) throw new Refused("damaged", "the sound's headers are cut short");
+  if (bytes[0] !== 2 || at + first + comments > bytes.length)
+    throw new Refused("damaged", "the sound's headers are cut short");
   const identification = bytes.subarray(at, at + first);
   const setup = bytes.subarray(at + first + comments);
-  return Buffer.concat([Buffer.from([2]), lacing(first), lacing(NO_COMMENTS.length), identification, NO_COMMENTS, setup]);
+  return Buffer.concat([
+    Buffer.from([2]),
+    lacing(first),
+    lacing(NO_COMMENTS.length),
+    identification,
+    NO_COMMENTS,
+    setup,
+  ]);
 }
 
 function lacing(size: number): Buffer {
@@ -62,5 +70,7 @@ function lacing(size: number): Buffer {
 function bytesOf(description: Bytes): Uint8Array {
   if (description instanceof Uint8Array) return description;
   if (description === undefined) return new Uint8Array();
-  return ArrayBuffer.isView(description) ? new Uint8Array(description.buffer, description.byteOffset, description.byteLength) : new Uint8Array(description);
+  return ArrayBuffer.isView(description)
+    ? new Uint8Array(description.buffer, description.byteOffset, description.byteLength)
+    : new Uint8Array(description);
 }

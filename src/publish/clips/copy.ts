@@ -18,7 +18,9 @@ export interface ClipFacts {
 const PLAYED = {
   mp4: { picture: ["avc"], sound: ["aac", "mp3"] },
   webm: { picture: ["vp8", "vp9"], sound: ["opus", "vorbis"] },
-} as const satisfies { readonly [container: string]: { readonly picture: readonly string[]; readonly sound: readonly string[] } };
+} as const satisfies {
+  readonly [container: string]: { readonly picture: readonly string[]; readonly sound: readonly string[] };
+};
 
 /** Bytes written at a time. */
 const CHUNK = 2 ** 20;
@@ -40,7 +42,10 @@ interface Source {
 export async function copyBare(from: string, to: string, container: Container): Promise<ClipFacts> {
   await expectWhole(from, container);
   const media = await import("mediabunny");
-  const input = new media.Input({ source: new media.FilePathSource(from), formats: [container === "mp4" ? media.MP4 : media.WEBM] });
+  const input = new media.Input({
+    source: new media.FilePathSource(from),
+    formats: [container === "mp4" ? media.MP4 : media.WEBM],
+  });
   try {
     const source = await sourceOf(input, container);
     const facts = await factsOf(source);
@@ -58,7 +63,10 @@ async function sourceOf(input: InstanceType<Media["Input"]>, container: Containe
   const picture = await input.getPrimaryVideoTrack();
   if (picture === null) throw new Refused("no picture", "no track with a picture");
   const sound = await input.getPrimaryAudioTrack();
-  for (const [track, plays] of [[picture, PLAYED[container].picture], [sound, PLAYED[container].sound]] as const) {
+  for (const [track, plays] of [
+    [picture, PLAYED[container].picture],
+    [sound, PLAYED[container].sound],
+  ] as const) {
     const codec = await track?.getCodec();
     if (codec === undefined || (plays as readonly (string | null)[]).includes(codec)) continue;
     throw new Refused("codec", codec ?? String(await track?.getInternalCodecId()));
@@ -79,8 +87,12 @@ interface Feed {
 }
 
 async function write(media: Media, source: Source, to: string, container: Container): Promise<void> {
-  const format = container === "mp4" ? new media.Mp4OutputFormat({ fastStart: "reserve" }) : new media.WebMOutputFormat();
-  const output = new media.Output({ format, target: new media.FilePathTarget(to, { chunked: true, chunkSize: CHUNK }) });
+  const format =
+    container === "mp4" ? new media.Mp4OutputFormat({ fastStart: "reserve" }) : new media.WebMOutputFormat();
+  const output = new media.Output({
+    format,
+    target: new media.FilePathTarget(to, { chunked: true, chunkSize: CHUNK }),
+  });
   if (container === "mp4") leaveTimesOpen(output);
   try {
     const feeds = [await pictureFeed(media, output, source.picture)];
@@ -97,7 +109,8 @@ async function write(media: Media, source: Source, to: string, container: Contai
 /** An MP4 states when it was made, and how many bytes it takes for that depends on it; 0 means that nobody knows. The library has no option for it. */
 function leaveTimesOpen(output: Output): void {
   const muxer = (output as unknown as { readonly _muxer?: { creationTime?: unknown } })._muxer;
-  if (typeof muxer?.creationTime !== "number") throw new Error("mediabunny keeps the time of making elsewhere than it did");
+  if (typeof muxer?.creationTime !== "number")
+    throw new Error("mediabunny keeps the time of making elsewhere than it did");
   muxer.creationTime = 0;
 }
 
@@ -107,7 +120,11 @@ async function pictureFeed(media: Media, output: Output, track: InputVideoTrack)
   if (codec === null || config === null) throw new Refused("damaged", "the picture's coding is not described");
   const source = new media.EncodedVideoPacketSource(codec);
   const expected = await countOf(media, track);
-  output.addVideoTrack(source, { rotation: await track.getRotation(), flip: await track.getFlip(), maximumPacketCount: expected });
+  output.addVideoTrack(source, {
+    rotation: await track.getRotation(),
+    flip: await track.getFlip(),
+    maximumPacketCount: expected,
+  });
   const bare = codec === "avc" ? bareAvc(config.description) : (data: Uint8Array) => data;
   let meta: { decoderConfig: VideoDecoderConfig } | undefined = { decoderConfig: config };
   const add = async (packet: EncodedPacket): Promise<void> => {
@@ -124,7 +141,9 @@ async function soundFeed(media: Media, output: Output, track: InputAudioTrack): 
   const source = new media.EncodedAudioPacketSource(codec);
   const expected = await countOf(media, track);
   output.addAudioTrack(source, { maximumPacketCount: expected });
-  let meta: { decoderConfig: AudioDecoderConfig } | undefined = { decoderConfig: codec === "vorbis" ? { ...config, description: bareVorbis(config.description) } : config };
+  let meta: { decoderConfig: AudioDecoderConfig } | undefined = {
+    decoderConfig: codec === "vorbis" ? { ...config, description: bareVorbis(config.description) } : config,
+  };
   const add = async (packet: EncodedPacket): Promise<void> => {
     await source.add(packet, meta);
     meta = undefined;
@@ -134,24 +153,31 @@ async function soundFeed(media: Media, output: Output, track: InputAudioTrack): 
 
 async function countOf(media: Media, track: Track): Promise<number> {
   let count = 0;
-  for await (const packet of new media.EncodedPacketSink(track).packets(undefined, undefined, { metadataOnly: true })) count += packet.sequenceNumber < Infinity ? 1 : 0;
+  for await (const packet of new media.EncodedPacketSink(track).packets(undefined, undefined, { metadataOnly: true }))
+    count += packet.sequenceNumber < Infinity ? 1 : 0;
   return count;
 }
 
 /** Picture and sound side by side, as they are played, so that neither is waited for. */
 async function copyPackets(media: Media, feeds: readonly Feed[]): Promise<void> {
-  const running = await Promise.all(feeds.map(async (feed) => {
-    const packets = new media.EncodedPacketSink(feed.track).packets();
-    return { feed, packets, count: 0, next: (await packets.next()).value ?? undefined };
-  }));
+  const running = await Promise.all(
+    feeds.map(async (feed) => {
+      const packets = new media.EncodedPacketSink(feed.track).packets();
+      return { feed, packets, count: 0, next: (await packets.next()).value ?? undefined };
+    }),
+  );
   for (;;) {
-    const [first] = running.filter(({ next }) => next !== undefined).sort((a, b) => (a.next?.timestamp ?? 0) - (b.next?.timestamp ?? 0));
+    const [first] = running
+      .filter(({ next }) => next !== undefined)
+      .sort((a, b) => (a.next?.timestamp ?? 0) - (b.next?.timestamp ?? 0));
     if (first?.next === undefined) break;
     await first.feed.add(first.next);
     first.count += 1;
     first.next = (await first.packets.next()).value ?? undefined;
   }
-  for (const { feed, count } of running) if (count !== feed.expected || count === 0) throw new Refused("damaged", `${count} of ${feed.expected} pieces are there`);
+  for (const { feed, count } of running)
+    if (count !== feed.expected || count === 0)
+      throw new Refused("damaged", `${count} of ${feed.expected} pieces are there`);
 }
 
 /** A full disk is no fault of the clip. */

@@ -11,10 +11,27 @@ export function unplayable({ file, place }: Wanted, { kind, message: found }: Re
   if (kind === "codec") {
     const bare = posix.basename(file).replace(/\.\w+$/, "");
     return {
-      ...place, code: "clip-coding", found, message: `Not every browser plays the clip \`${file}\`, as it is coded`, expected: PLAYED,
+      ...place,
+      code: "clip-coding",
+      found,
+      message: `Not every browser plays the clip \`${file}\`, as it is coded`,
+      expected: PLAYED,
       mend: `make an MP4 of it and name that, for example by: ${conversion(posix.basename(file), `${bare}-2.mp4`)}`,
     };
   }
-  if (kind === "no picture") return { ...place, code: "clip-no-picture", found, message: `The clip \`${file}\` has no picture in it`, mend: "put the clip itself in its place, or name the sound under `attachments`" };
-  return { ...place, code: "clip-unreadable", found, message: `The clip \`${file}\` cannot be read: it is damaged or cut short`, mend: "copy it again from the camera, and look whether it plays to its end" };
+  if (kind === "no picture")
+    return {
+      ...place,
+      code: "clip-no-picture",
+      found,
+      message: `The clip \`${file}\` has no picture in it`,
+      mend: "put the clip itself in its place, or name the sound under `attachments`",
+    };
+  return {
+    ...place,
+    code: "clip-unreadable",
+    found,
+    message: `The clip \`${file}\` cannot be read: it is damaged or cut short`,
+    mend: "copy it again from the camera, and look whether it plays to its end",
+  };
 }

@@ -35,10 +35,19 @@ export async function readyClip(content: string, wanted: Wanted, cache: PictureC
   }
 }
 
-function filmOf({ folder, facts }: Kept<Facts>, path: string, size: number, digest: string, container: Container): ReadyFilm {
+function filmOf(
+  { folder, facts }: Kept<Facts>,
+  path: string,
+  size: number,
+  digest: string,
+  container: Container,
+): ReadyFilm {
   const to = `clips/${digest.slice(0, NAME_LENGTH)}.${container}`;
   const clip: ReadyClip = { ...facts, type: `video/${container}`, path: to };
-  const ready = (from: string, original: boolean, bytes: number): Ready => ({ clip: { ...clip, bytes }, placings: [{ from, to, original }] });
+  const ready = (from: string, original: boolean, bytes: number): Ready => ({
+    clip: { ...clip, bytes },
+    placings: [{ from, to, original }],
+  });
   return { bare: ready(join(folder, nameOf(container)), false, facts.bytes), own: ready(path, true, size) };
 }
 

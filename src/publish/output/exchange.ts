@@ -13,7 +13,14 @@ export function exchangeAtOnce(one: string, other: string): boolean {
   const number = RENAMEAT2[process.arch];
   const ways: readonly (readonly [string, readonly string[]])[] = [
     ["mv", ["--exchange", "--no-target-directory", "--", one, other]],
-    ...(number === undefined ? [] : [["perl", ["-e", `exit(syscall(${number}, -100, $ARGV[0], -100, $ARGV[1], 2) == 0 ? 0 : 1)`, "--", one, other]] as const]),
+    ...(number === undefined
+      ? []
+      : [
+          [
+            "perl",
+            ["-e", `exit(syscall(${number}, -100, $ARGV[0], -100, $ARGV[1], 2) == 0 ? 0 : 1)`, "--", one, other],
+          ] as const,
+        ]),
   ];
   return ways.some(([tool, words]) => spawnSync(tool, words, { stdio: "ignore" }).status === 0);
 }

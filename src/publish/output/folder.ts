@@ -46,7 +46,10 @@ async function swap(folder: string, target: string): Promise<void> {
   }
   const former = beside(target, "former", process.pid);
   for (const file of await foreignFiles(target)) {
-    if (existsSync(join(folder, file))) throw new OutputRefused(`${join(target, file)} is not from an earlier build, and this one has a file of that name. Move it elsewhere and build again.`);
+    if (existsSync(join(folder, file)))
+      throw new OutputRefused(
+        `${join(target, file)} is not from an earlier build, and this one has a file of that name. Move it elsewhere and build again.`,
+      );
     await mkdir(dirname(join(folder, file)), { recursive: true });
     linkOrCopy(join(target, file), join(folder, file));
   }
@@ -62,7 +65,9 @@ function oneAfterTheOther(target: string, folder: string, former: string): void 
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code !== "EBUSY" && code !== "EXDEV") throw error;
-    throw new OutputRefused(`${target} cannot be replaced, because a disk is mounted on it. Give a folder within it: --out ${join(target, "site")}`);
+    throw new OutputRefused(
+      `${target} cannot be replaced, because a disk is mounted on it. Give a folder within it: --out ${join(target, "site")}`,
+    );
   }
   renameSync(folder, target);
 }
@@ -71,7 +76,8 @@ function oneAfterTheOther(target: string, folder: string, former: string): void 
 async function tidy(target: string): Promise<void> {
   const parent = dirname(target);
   const left = (await readdir(parent).catch(() => [])).flatMap((name) => {
-    const [, kind, pid] = new RegExp(`^\\.${escaped(basename(target))}\\.scarfline-(new|former)-(\\d+)$`).exec(name) ?? [];
+    const [, kind, pid] =
+      new RegExp(`^\\.${escaped(basename(target))}\\.scarfline-(new|former)-(\\d+)$`).exec(name) ?? [];
     return kind === undefined || isRunning(Number(pid)) ? [] : [{ kind, path: join(parent, name) }];
   });
   for (const { kind, path } of left.sort((a, b) => (a.kind < b.kind ? -1 : 1))) {
@@ -82,17 +88,29 @@ async function tidy(target: string): Promise<void> {
 
 async function refuseForeign(target: string): Promise<void> {
   if (!existsSync(target)) return;
-  if (!(await stat(target)).isDirectory()) throw new OutputRefused(`${target} is a file. Give a folder for the site: --out DIR`);
+  if (!(await stat(target)).isDirectory())
+    throw new OutputRefused(`${target} is a file. Give a folder for the site: --out DIR`);
   if (existsSync(join(target, MARKER))) return;
   const foreign = (await readdir(target)).filter((name) => !name.startsWith("."));
   if (foreign.length === 0) return;
-  throw new OutputRefused(`${target} holds files that no build wrote (${foreign.slice(0, 3).join(", ")}${foreign.length > 3 ? ", …" : ""}). Nothing was touched. Give an empty folder, or one of an earlier build: --out DIR`);
+  throw new OutputRefused(
+    `${target} holds files that no build wrote (${foreign.slice(0, 3).join(", ")}${foreign.length > 3 ? ", …" : ""}). Nothing was touched. Give an empty folder, or one of an earlier build: --out DIR`,
+  );
 }
 
 async function refuseOverlap(target: string, content: string): Promise<void> {
-  if (isWithin(target, content)) throw new OutputRefused(`The site cannot be written into the record's folder (${content}). Give a folder outside it: --out DIR`);
-  if (isWithin(content, target)) throw new OutputRefused(`${target} holds the record itself (${content}); the site would take its place. Give another folder: --out DIR`);
-  if (isWithin(await realPath("."), target)) throw new OutputRefused(`${target} holds the folder this command runs in. Give a folder of its own for the site: --out DIR`);
+  if (isWithin(target, content))
+    throw new OutputRefused(
+      `The site cannot be written into the record's folder (${content}). Give a folder outside it: --out DIR`,
+    );
+  if (isWithin(content, target))
+    throw new OutputRefused(
+      `${target} holds the record itself (${content}); the site would take its place. Give another folder: --out DIR`,
+    );
+  if (isWithin(await realPath("."), target))
+    throw new OutputRefused(
+      `${target} holds the folder this command runs in. Give a folder of its own for the site: --out DIR`,
+    );
 }
 
 /** Files in the output folder that no build wrote, from its root. */
@@ -105,7 +123,9 @@ async function foreignFiles(target: string): Promise<string[]> {
 /** Paths with `/`, from the folder. Links are files here. */
 async function filesIn(folder: string): Promise<string[]> {
   const found = await readdir(folder, { recursive: true, withFileTypes: true });
-  return found.filter((each) => !each.isDirectory()).map((each) => relative(folder, join(each.parentPath, each.name)).split(sep).join("/"));
+  return found
+    .filter((each) => !each.isDirectory())
+    .map((each) => relative(folder, join(each.parentPath, each.name)).split(sep).join("/"));
 }
 
 function beside(target: string, kind: "new" | "former", pid: number): string {

@@ -50,7 +50,8 @@ export class PictureCache {
     this.#looked.add(path);
     const { size, mtimeMs } = statSync(path);
     const sight = this.#sights.get(path);
-    if (sight !== undefined && sight.size === size && sight.changed === mtimeMs && sight.seen - mtimeMs > TOO_FRESH_MS) return sight.digest;
+    if (sight !== undefined && sight.size === size && sight.changed === mtimeMs && sight.seen - mtimeMs > TOO_FRESH_MS)
+      return sight.digest;
     const digest = size > READ_WHOLE ? await sha256OfStream(path) : sha256(await readFile(path));
     this.#sights.set(path, { size, changed: mtimeMs, seen: Date.now(), digest });
     this.#stale = true;
@@ -66,7 +67,12 @@ export class PictureCache {
     return facts === undefined ? undefined : this.#remembered({ folder, facts });
   }
 
-  keep<Facts>(kind: string, digest: string, facts: Facts, files: readonly { name: string; bytes: Buffer | string }[]): Promise<Kept<Facts>> {
+  keep<Facts>(
+    kind: string,
+    digest: string,
+    facts: Facts,
+    files: readonly { name: string; bytes: Buffer | string }[],
+  ): Promise<Kept<Facts>> {
     return this.make(kind, digest, async (making) => {
       for (const { name, bytes } of files) await writeFile(join(making, name), bytes);
       return facts;
@@ -106,7 +112,8 @@ export class PictureCache {
   async prune(): Promise<number> {
     let pruned = 0;
     for (const { parentPath, name } of await readdir(this.#root, { recursive: true, withFileTypes: true })) {
-      if (name !== "facts.json" || this.#kept.has(parentPath) || isUnder(parentPath, join(this.#root, "making"))) continue;
+      if (name !== "facts.json" || this.#kept.has(parentPath) || isUnder(parentPath, join(this.#root, "making")))
+        continue;
       await rm(parentPath, { recursive: true });
       pruned += 1;
     }

@@ -47,7 +47,11 @@ export async function derivePicture(original: Buffer): Promise<Derived> {
   const sharp = await sharpOnce();
   const { width, height } = await uprightSize(sharp, original);
   const widths = widthsFor(width);
-  const widest = await raw(sharp(original, reading).autoOrient().resize({ width: widths[widths.length - 1], withoutEnlargement: true }));
+  const widest = await raw(
+    sharp(original, reading)
+      .autoOrient()
+      .resize({ width: widths[widths.length - 1], withoutEnlargement: true }),
+  );
   const files: Derivative[] = [];
   for (const each of widths) {
     const sized = each === widest.info.width ? widest : await raw(again(sharp, widest).resize({ width: each }));
@@ -61,7 +65,9 @@ export async function derivePicture(original: Buffer): Promise<Derived> {
 export async function deriveDocument(original: Buffer): Promise<Buffer> {
   const sharp = await sharpOnce();
   const { longest, quality } = RECIPE.document;
-  const upright = sharp(original, reading).autoOrient().resize({ width: longest, height: longest, fit: "inside", withoutEnlargement: true });
+  const upright = sharp(original, reading)
+    .autoOrient()
+    .resize({ width: longest, height: longest, fit: "inside", withoutEnlargement: true });
   return upright.flatten({ background: "#ffffff" }).toColourspace("srgb").jpeg({ quality }).toBuffer();
 }
 

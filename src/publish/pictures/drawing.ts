@@ -22,7 +22,8 @@ interface Tag {
   readonly empty: boolean;
 }
 
-const MARKUP = /<!--[\s\S]*?-->|<!\[CDATA\[[\s\S]*?\]\]>|<\?[\s\S]*?\?>|<!DOCTYPE[^[>]*(?:\[[\s\S]*?\]\s*)?>|<\/?([A-Za-z_][\w:.-]*)(?:"[^"]*"|'[^']*'|[^"'>])*>/g;
+const MARKUP =
+  /<!--[\s\S]*?-->|<!\[CDATA\[[\s\S]*?\]\]>|<\?[\s\S]*?\?>|<!DOCTYPE[^[>]*(?:\[[\s\S]*?\]\s*)?>|<\/?([A-Za-z_][\w:.-]*)(?:"[^"]*"|'[^']*'|[^"'>])*>/g;
 const ATTRIBUTE = /\s+([A-Za-z_][\w:.-]*)\s*=\s*("[^"]*"|'[^']*')/g;
 const KNOWN_PREFIXES = new Set(["svg", "xlink", "xml", "xmlns"]);
 const RUNS_CODE = new Set(["script", "foreignObject", "handler", "listener"]);
@@ -36,26 +37,49 @@ export function readDrawing(text: string): Drawing | readonly Objection[] {
   const source = text.replace(/^\uFEFF/, "");
   const tags = tagsOf(source);
   const root = tags.find((tag) => tag.name !== "");
-  if (root === undefined || localName(root.name) !== "svg") return [objection(source, 0, "", "this is no SVG drawing: its first element is not <svg>")];
+  if (root === undefined || localName(root.name) !== "svg")
+    return [objection(source, 0, "", "this is no SVG drawing: its first element is not <svg>")];
   const objections = tags.flatMap((tag) => objectionsTo(source, tag));
   const size = sizeOf(root.text);
-  if (size === undefined) objections.push(objection(source, root.at, root.text, "the drawing says neither viewBox nor width and height, so a page cannot keep its place"));
+  if (size === undefined)
+    objections.push(
+      objection(
+        source,
+        root.at,
+        root.text,
+        "the drawing says neither viewBox nor width and height, so a page cannot keep its place",
+      ),
+    );
   return objections.length > 0 || size === undefined ? objections : { ...size, svg: withoutNotes(source, tags) };
 }
 
 function tagsOf(source: string): Tag[] {
   return [...source.matchAll(MARKUP)].map((match) => ({
-    text: match[0], at: match.index, name: match[1] ?? "", closes: match[0].startsWith("</"), empty: match[0].endsWith("/>"),
+    text: match[0],
+    at: match.index,
+    name: match[1] ?? "",
+    closes: match[0].startsWith("</"),
+    empty: match[0].endsWith("/>"),
   }));
 }
 
 function objectionsTo(source: string, tag: Tag): Objection[] {
-  if (tag.text.startsWith("<!DOCTYPE") && tag.text.includes("<!ENTITY")) return [objection(source, tag.at, "<!ENTITY", "the drawing defines entities")];
+  if (tag.text.startsWith("<!DOCTYPE") && tag.text.includes("<!ENTITY"))
+    return [objection(source, tag.at, "<!ENTITY", "the drawing defines entities")];
   if (tag.name === "" || tag.closes) return [];
-  if (localName(tag.name) === "style" && OUTSIDE.test(styleText(source, tag))) return [objection(source, tag.at, tag.text, "the drawing's styles fetch something from outside itself")];
-  if (RUNS_CODE.has(localName(tag.name))) return [objection(source, tag.at, `<${tag.name}>`, "the drawing holds code or a page of its own")];
+  if (localName(tag.name) === "style" && OUTSIDE.test(styleText(source, tag)))
+    return [objection(source, tag.at, tag.text, "the drawing's styles fetch something from outside itself")];
+  if (RUNS_CODE.has(localName(tag.name)))
+    return [objection(source, tag.at, `<${tag.name}>`, "the drawing holds code or a page of its own")];
   const bad = attributesOf(tag.text).filter(({ name, value }) => isBad(name, value));
-  return bad.map(({ name, value }) => objection(source, tag.at, `${name}="${value.slice(0, 60)}"`, "the drawing runs code or fetches something from outside itself"));
+  return bad.map(({ name, value }) =>
+    objection(
+      source,
+      tag.at,
+      `${name}="${value.slice(0, 60)}"`,
+      "the drawing runs code or fetches something from outside itself",
+    ),
+  );
 }
 
 function styleText(source: string, tag: Tag): string {
@@ -75,7 +99,10 @@ function attributesOf(tag: string): { name: string; value: string }[] {
 
 function sizeOf(root: string): { width: number; height: number } | undefined {
   const attributes = new Map(attributesOf(root).map(({ name, value }) => [name, value]));
-  const [, , width, height] = (attributes.get("viewBox") ?? "").trim().split(/[\s,]+/).map(Number);
+  const [, , width, height] = (attributes.get("viewBox") ?? "")
+    .trim()
+    .split(/[\s,]+/)
+    .map(Number);
   const size = { width: width ?? pixels(attributes.get("width")), height: height ?? pixels(attributes.get("height")) };
   const whole = (length: number): number => Math.max(1, Math.round(length));
   return size.width > 0 && size.height > 0 ? { width: whole(size.width), height: whole(size.height) } : undefined;
@@ -94,7 +121,8 @@ function withoutNotes(source: string, tags: readonly Tag[]): string {
   for (const tag of tags) {
     if (inside === 0) out += shown(source.slice(from, tag.at));
     from = tag.at + tag.text.length;
-    const isNote = tag.name === "" ? !tag.text.startsWith("<![CDATA[") && !tag.text.startsWith("<?xml ") : isNoteElement(tag.name);
+    const isNote =
+      tag.name === "" ? !tag.text.startsWith("<![CDATA[") && !tag.text.startsWith("<?xml ") : isNoteElement(tag.name);
     if (inside === 0 && !isNote) out += shown(withoutForeignAttributes(tag.text));
     if (localName(tag.name) === "style") inStyles = !tag.closes && !tag.empty;
     if (tag.name !== "" && (inside > 0 || isNote) && !tag.empty) inside += tag.closes ? -1 : 1;

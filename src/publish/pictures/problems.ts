@@ -7,18 +7,38 @@ export function unreadable({ file, place }: Wanted, error: unknown): Problem {
   const reason = firstLine(error);
   const common = { ...place, found: reason };
   if (/pixel limit|exceeds/i.test(reason)) {
-    return { ...common, code: "picture-too-large", message: `The picture \`${file}\` has too many pixels to be published`, mend: "save a smaller copy of it, not over 200 megapixels, and name that" };
+    return {
+      ...common,
+      code: "picture-too-large",
+      message: `The picture \`${file}\` has too many pixels to be published`,
+      mend: "save a smaller copy of it, not over 200 megapixels, and name that",
+    };
   }
   if (/heif|heic|compression format/i.test(reason)) {
-    return { ...common, code: "picture-unreadable", message: `The picture \`${file}\` is in a form that cannot be read here`, mend: "save it as JPEG (on a phone: set the camera to “most compatible”) and name that file" };
+    return {
+      ...common,
+      code: "picture-unreadable",
+      message: `The picture \`${file}\` is in a form that cannot be read here`,
+      mend: "save it as JPEG (on a phone: set the camera to “most compatible”) and name that file",
+    };
   }
-  return { ...common, code: "picture-unreadable", message: `The picture \`${file}\` cannot be read: it is damaged, cut short, or no picture at all`, mend: "copy it again from the camera, or open it in a picture program and save it anew as JPEG or PNG" };
+  return {
+    ...common,
+    code: "picture-unreadable",
+    message: `The picture \`${file}\` cannot be read: it is damaged, cut short, or no picture at all`,
+    mend: "copy it again from the camera, or open it in a picture program and save it anew as JPEG or PNG",
+  };
 }
 
 /** What keeps a drawing from being published, each told where it stands in the drawing. */
 export function drawingProblems({ file }: Wanted, objections: readonly Objection[]): Problem[] {
   return objections.map(({ line, column, found, why }) => ({
-    file, line, column, code: "drawing-unsafe", found, message: `In this drawing, ${why}`,
+    file,
+    line,
+    column,
+    code: "drawing-unsafe",
+    found,
+    message: `In this drawing, ${why}`,
     mend: "save it as plain SVG with its pictures and scripts taken out, or as PNG or JPEG and name that file instead",
   }));
 }

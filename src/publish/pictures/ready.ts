@@ -48,7 +48,9 @@ interface PictureFacts {
   readonly widths: readonly number[];
 }
 
-export type Outcome<Made = Ready> = { readonly ready: Made; readonly decoded: boolean } | { readonly problems: readonly Problem[] };
+export type Outcome<Made = Ready> =
+  | { readonly ready: Made; readonly decoded: boolean }
+  | { readonly problems: readonly Problem[] };
 
 /** Pictures in work at a time: a large one decoded takes some tens of megabytes. */
 const AT_ONCE = 2;
@@ -56,7 +58,12 @@ const DRAWING = /\.svg$/i;
 const RASTER = /\.(jpe?g|png|webp|tiff?|avif|gif|heic|heif|jxl|bmp)$/i;
 
 /** Makes ready what a record names. A file that cannot be is a problem, and the others are still looked at. */
-export async function readyFiles(content: string, wanted: readonly Wanted[], cache: PictureCache, onDone: (done: number, of: number) => void): Promise<ReadyFiles> {
+export async function readyFiles(
+  content: string,
+  wanted: readonly Wanted[],
+  cache: PictureCache,
+  onDone: (done: number, of: number) => void,
+): Promise<ReadyFiles> {
   const pictures = new Map<FilePath, Ready>();
   const documents = new Map<FilePath, Ready>();
   const clips = new Map<FilePath, ReadyFilm>();
@@ -83,7 +90,9 @@ async function readyOne(content: string, wanted: Wanted, cache: PictureCache): P
   const digest = await cache.digestOf(path);
   if (DRAWING.test(wanted.file)) return readyDrawing(path, digest, wanted, cache);
   if (wanted.use === "picture") return readyPicture(path, digest, wanted, cache);
-  return RASTER.test(wanted.file) ? readyScan(path, digest, wanted, cache) : { ready: originalOf(path, digest, extname(wanted.file).toLowerCase()), decoded: false };
+  return RASTER.test(wanted.file)
+    ? readyScan(path, digest, wanted, cache)
+    : { ready: originalOf(path, digest, extname(wanted.file).toLowerCase()), decoded: false };
 }
 
 async function readyPicture(path: string, digest: string, wanted: Wanted, cache: PictureCache): Promise<Outcome> {
@@ -102,7 +111,10 @@ async function readyScan(path: string, digest: string, wanted: Wanted, cache: Pi
   if (found !== undefined) return { ready: scanOf(found, digest), decoded: false };
   try {
     const bytes = await deriveDocument(await readFile(path));
-    return { ready: scanOf(await cache.keep("document", digest, {}, [{ name: "document.jpg", bytes }]), digest), decoded: true };
+    return {
+      ready: scanOf(await cache.keep("document", digest, {}, [{ name: "document.jpg", bytes }]), digest),
+      decoded: true,
+    };
   } catch (error) {
     return { problems: [unreadable(wanted, error)] };
   }
@@ -114,22 +126,38 @@ async function readyDrawing(path: string, digest: string, wanted: Wanted, cache:
   const drawing = readDrawing(await readFile(path, "utf8"));
   if (!("svg" in drawing)) return { problems: drawingProblems(wanted, drawing) };
   const { svg, ...size } = drawing;
-  return { ready: drawingOf(await cache.keep("drawing", digest, size, [{ name: "drawing.svg", bytes: svg }]), digest), decoded: false };
+  return {
+    ready: drawingOf(await cache.keep("drawing", digest, size, [{ name: "drawing.svg", bytes: svg }]), digest),
+    decoded: false,
+  };
 }
 
 function pictureOf({ folder, facts }: Kept<PictureFacts>, digest: string): Ready {
   const name = (width: number, ending: string): string => `photos/${digest.slice(0, NAME_LENGTH)}-${width}.${ending}`;
-  const source = (type: string, ending: string) => ({ type, files: facts.widths.map((width) => ({ path: name(width, ending), width })) });
+  const source = (type: string, ending: string) => ({
+    type,
+    files: facts.widths.map((width) => ({ path: name(width, ending), width })),
+  });
   const { width, height, colour } = facts;
   return {
     picture: { width, height, colour, sources: [source("image/webp", "webp"), source("image/jpeg", "jpg")] },
-    placings: facts.widths.flatMap((each) => ["webp", "jpg"].map((ending) => ({ from: join(folder, `${each}.${ending}`), to: name(each, ending), original: false }))),
+    placings: facts.widths.flatMap((each) =>
+      ["webp", "jpg"].map((ending) => ({
+        from: join(folder, `${each}.${ending}`),
+        to: name(each, ending),
+        original: false,
+      })),
+    ),
   };
 }
 
 function drawingOf({ folder, facts }: Kept<{ width: number; height: number }>, digest: string): Ready {
   const path = `drawings/${digest.slice(0, NAME_LENGTH)}.svg`;
-  const picture = { ...facts, colour: "transparent", sources: [{ type: "image/svg+xml", files: [{ path, width: facts.width }] }] };
+  const picture = {
+    ...facts,
+    colour: "transparent",
+    sources: [{ type: "image/svg+xml", files: [{ path, width: facts.width }] }],
+  };
   return { path, picture, placings: [{ from: join(folder, "drawing.svg"), to: path, original: false }] };
 }
 
@@ -148,11 +176,14 @@ function documentPath(digest: string, ending: string): string {
   return `files/${digest.slice(0, NAME_LENGTH)}${ending}`;
 }
 
-async function eachOf<Item>(items: readonly Item[], atOnce: number, work: (item: Item) => Promise<void>): Promise<void> {
+async function eachOf<Item>(
+  items: readonly Item[],
+  atOnce: number,
+  work: (item: Item) => Promise<void>,
+): Promise<void> {
   const left = items.values();
   const worker = async (): Promise<void> => {
     for (const item of left) await work(item);
   };
   await Promise.all(Array.from({ length: atOnce }, worker));
 }
-

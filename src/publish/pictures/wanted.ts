@@ -24,9 +24,12 @@ export function wantedFiles(record: Record): Wanted[] {
 function* named(record: Record): Generator<Wanted> {
   const { aircraft } = record;
   if (aircraft.photo !== undefined) yield { file: aircraft.photo.file, place: aircraft.photo.place, use: "picture" };
-  for (const { drawing, place } of record.assemblies.values()) if (drawing !== undefined) yield { file: drawing.file, place, use: "picture" };
-  for (const { sheetFile, place } of record.adhesives.values()) if (sheetFile !== undefined) yield { file: sheetFile, place, use: "document" };
-  for (const { certificate, place } of record.lots.values()) if (certificate !== undefined) yield { file: certificate, place, use: "document" };
+  for (const { drawing, place } of record.assemblies.values())
+    if (drawing !== undefined) yield { file: drawing.file, place, use: "picture" };
+  for (const { sheetFile, place } of record.adhesives.values())
+    if (sheetFile !== undefined) yield { file: sheetFile, place, use: "document" };
+  for (const { certificate, place } of record.lots.values())
+    if (certificate !== undefined) yield { file: certificate, place, use: "document" };
   for (const entry of record.entries) yield* namedIn(entry);
 }
 

@@ -76,19 +76,37 @@ export class Alteration {
   #find(facts: Tree[], stated: Tree, list: Keyed): Tree | undefined {
     const key = textIn(stated, list.keys[0]);
     if (key === undefined) return undefined;
-    const fits = facts.filter((fact) => list.keys.every((each) => textIn(stated, each) === undefined || textIn(fact, each) === textIn(stated, each)));
+    const fits = facts.filter((fact) =>
+      list.keys.every((each) => textIn(stated, each) === undefined || textIn(fact, each) === textIn(stated, each)),
+    );
     const [fact, ...others] = fits.length > 0 ? fits : facts.filter((one) => textIn(one, list.keys[0]) === key);
     const at = stated.fields?.get(list.keys[0]) ?? stated;
     if (others.length > 0) this.#report(at, faults.severalFacts(list, key));
     else if (fact) return fact;
     else if (list === PIECES && textIn(stated, "procedure") !== undefined) this.#addPiece(facts, stated, key);
-    else this.#report(at, faults.noSuchFact(this.#id, list, key, facts.flatMap((one) => textIn(one, list.keys[0]) ?? [])));
+    else
+      this.#report(
+        at,
+        faults.noSuchFact(
+          this.#id,
+          list,
+          key,
+          facts.flatMap((one) => textIn(one, list.keys[0]) ?? []),
+        ),
+      );
     return undefined;
   }
 
   #addPiece(facts: Tree[], stated: Tree, key: string): void {
     facts.push(stated);
-    this.facts.push({ list: PIECES, word: PIECES.word, key, before: stated, after: stated, altered: [{ path: [], is: dataOf(stated), at: stated }] });
+    this.facts.push({
+      list: PIECES,
+      word: PIECES.word,
+      key,
+      before: stated,
+      after: stated,
+      altered: [{ path: [], is: dataOf(stated), at: stated }],
+    });
   }
 
   #keyed(facts: Tree[], fact: Tree, stated: Tree, list: Keyed, path: Path): void {
@@ -102,11 +120,23 @@ export class Alteration {
     if (pieces) this.#list(piecesOf(fact), pieces, PIECES, [...path, 0, "pieces"]);
   }
 
-  #fact(fact: Tree, stated: Tree, found: { readonly list?: Keyed; readonly word: string; readonly key?: string; readonly path: Path; readonly keys: readonly string[] }): void {
+  #fact(
+    fact: Tree,
+    stated: Tree,
+    found: {
+      readonly list?: Keyed;
+      readonly word: string;
+      readonly key?: string;
+      readonly path: Path;
+      readonly keys: readonly string[];
+    },
+  ): void {
     const { path, keys, ...named } = found;
     const before = copy(fact);
     const struck = struckIn(stated).filter((at) => {
-      const stays = !isOptional(entrySchema, [...path, ...(at.text ?? "").split(".")]) && treeAt(fact, (at.text ?? "").split(".")) !== undefined;
+      const stays =
+        !isOptional(entrySchema, [...path, ...(at.text ?? "").split(".")]) &&
+        treeAt(fact, (at.text ?? "").split(".")) !== undefined;
       if (stays) this.#report(at, faults.mustStay(at.text ?? ""));
       return !stays;
     });
@@ -118,9 +148,16 @@ export class Alteration {
 
   #strike(facts: Tree[], fact: Tree, stated: Tree, list: Keyed, key: string): void {
     if (list.named) return this.#report(stated, faults.staysNamed(list, key));
-    if ([...(stated.fields?.keys() ?? [])].some((each) => each !== STRUCK && !list.keys.includes(each))) return this.#report(stated, faults.strikesAndStates(key));
+    if ([...(stated.fields?.keys() ?? [])].some((each) => each !== STRUCK && !list.keys.includes(each)))
+      return this.#report(stated, faults.strikesAndStates(key));
     facts.splice(facts.indexOf(fact), 1);
-    this.facts.push({ list, word: list.word, key, before: fact, altered: [{ path: [], was: dataOf(fact), at: stated }] });
+    this.facts.push({
+      list,
+      word: list.word,
+      key,
+      before: fact,
+      altered: [{ path: [], was: dataOf(fact), at: stated }],
+    });
   }
 
   #anew(entry: Tree, stated: Tree | undefined, path: Path, word: string): void {
@@ -129,11 +166,17 @@ export class Alteration {
     const last = String(path.at(-1));
     let block: Tree | undefined = entry;
     for (const step of path.slice(0, -1)) {
-      if (block?.fields?.has(String(step)) === false) block.fields.set(String(step), { origin: stated.origin, fields: new Map() });
+      if (block?.fields?.has(String(step)) === false)
+        block.fields.set(String(step), { origin: stated.origin, fields: new Map() });
       block = block?.fields?.get(String(step));
     }
     block?.fields?.set(last, stated);
-    this.facts.push({ word, before: before ?? stated, after: stated, altered: [{ path: [last], is: dataOf(stated), at: stated, ...(before && { was: dataOf(before) }) }] });
+    this.facts.push({
+      word,
+      before: before ?? stated,
+      after: stated,
+      altered: [{ path: [last], is: dataOf(stated), at: stated, ...(before && { was: dataOf(before) }) }],
+    });
   }
 }
 

@@ -63,7 +63,11 @@ class Amender {
     });
     const { files, ...rest } = this.#draft;
     entry.sort((a, b) => (placeInTime(a) < placeInTime(b) ? -1 : 1));
-    return { draft: { ...rest, files: { ...files, entry }, unsound: [...rest.unsound, ...unsound] }, amendments: this.#amendments, problems: this.#problems };
+    return {
+      draft: { ...rest, files: { ...files, entry }, unsound: [...rest.unsound, ...unsound] },
+      amendments: this.#amendments,
+      problems: this.#problems,
+    };
   }
 
   #one(filed: EntryFile, stated: Tree, seen: Map<string, Tree>): void {
@@ -84,14 +88,28 @@ class Amender {
     const alteration = new Alteration(id, (place, problem) => this.#report(place, problem), whereIs);
     alteration.alter(tree, stated);
     const prose = textIn(stated, "prose") !== undefined || !statesFacts(stated);
-    if (alteration.facts.length === 0 && !prose && this.#problems.length === before) this.#report(at, faults.nothingChanged(id));
-    const made: Amendment = { place: placeOf(stated), entry: id, by: filed.id, day: own, why: textIn(stated, "why") ?? "", prose, changes: changesOf(alteration.facts, id, placeOf), withheld: false };
+    if (alteration.facts.length === 0 && !prose && this.#problems.length === before)
+      this.#report(at, faults.nothingChanged(id));
+    const made: Amendment = {
+      place: placeOf(stated),
+      entry: id,
+      by: filed.id,
+      day: own,
+      why: textIn(stated, "why") ?? "",
+      prose,
+      changes: changesOf(alteration.facts, id, placeOf),
+      withheld: false,
+    };
     this.#amendments.set(filed.id, [...(this.#amendments.get(filed.id) ?? []), made]);
   }
 
   #targetFault(filed: EntryFile, id: string, target: EntryFile | undefined): Fault | undefined {
     if (id === filed.id) return faults.ownEntry(id);
-    if (target === undefined) return faults.unknownEntry(id, [...this.#entries.keys()].filter((known) => known < filed.id));
+    if (target === undefined)
+      return faults.unknownEntry(
+        id,
+        [...this.#entries.keys()].filter((known) => known < filed.id),
+      );
     if (id > filed.id) return faults.laterEntry(id, filed.id);
     const [own, its] = [audienceOf(filed), audienceOf(target)];
     return RANK[own] > RANK[its] ? faults.hiddenFromReaders(id, own, its) : undefined;
@@ -104,7 +122,16 @@ class Amender {
     const told = new Set([...this.#draft.problems, ...this.#problems].map(spotOf));
     const fresh = parsed.problems.filter((problem) => !told.has(spotOf(problem)));
     this.#problems.push(...fresh);
-    return { ...filed, front, data: front.data, spec: parsed.spec, whole: filed.whole && parsed.problems.length === 0, at: parsed.placeOf, rawAt: front.placeOf, typedAt: parsed.typedAt };
+    return {
+      ...filed,
+      front,
+      data: front.data,
+      spec: parsed.spec,
+      whole: filed.whole && parsed.problems.length === 0,
+      at: parsed.placeOf,
+      rawAt: front.placeOf,
+      typedAt: parsed.typedAt,
+    };
   }
 
   #report(at: Tree, fault: Fault): void {
@@ -119,7 +146,9 @@ export function placeInTime({ id, file, spec, at }: EntryFile): string {
 }
 
 function statesFacts(stated: Tree): boolean {
-  return [DATE, ...KEYED.map(({ path }) => path), ...ANEW.map(({ path }) => path), SCALES].some((path) => treeAt(stated, path) !== undefined);
+  return [DATE, ...KEYED.map(({ path }) => path), ...ANEW.map(({ path }) => path), SCALES].some(
+    (path) => treeAt(stated, path) !== undefined,
+  );
 }
 
 function audienceOf({ data }: EntryFile): Audience {

@@ -11,19 +11,27 @@ const NARROW: readonly Audience[] = ["archive", "inspector"];
 
 /** `entry` is the one that is amended. */
 export function changesOf(facts: readonly AlteredFact[], entry: string, placeOf: (at: Tree) => Place): Change[] {
-  return facts.flatMap((fact) => fact.altered.map((altered): Change => {
-    const subject: Ref | undefined = fact.list?.kind === undefined || fact.key === undefined ? undefined : { kind: fact.list.kind, id: fact.key };
-    const value = wordsOf(...altered.path);
-    return {
-      place: placeOf(altered.at), about: aboutOf(fact, subject, entry), fact: fact.key === undefined ? fact.word : `${fact.word} ${fact.key}`,
-      ...(fact.list && altered.path.length > 0 && { value }), ...told("was", altered, altered.was), ...told("is", altered, altered.is),
-      needs: [...(subject ? [subject] : []), ...trialsOf(fact)], audience: audienceOf(fact),
-    };
-  }));
+  return facts.flatMap((fact) =>
+    fact.altered.map((altered): Change => {
+      const subject: Ref | undefined =
+        fact.list?.kind === undefined || fact.key === undefined ? undefined : { kind: fact.list.kind, id: fact.key };
+      const value = wordsOf(...altered.path);
+      return {
+        place: placeOf(altered.at),
+        about: aboutOf(fact, subject, entry),
+        fact: fact.key === undefined ? fact.word : `${fact.word} ${fact.key}`,
+        ...(fact.list && altered.path.length > 0 && { value }),
+        ...told("was", altered, altered.was),
+        ...told("is", altered, altered.is),
+        needs: [...(subject ? [subject] : []), ...trialsOf(fact)],
+        audience: audienceOf(fact),
+      };
+    }),
+  );
 }
 
 function aboutOf({ list }: AlteredFact, subject: Ref | undefined, entry: string): Ref {
-  const has = subject?.kind === "batch" || subject?.kind === "piece" || (list?.named === true);
+  const has = subject?.kind === "batch" || subject?.kind === "piece" || list?.named === true;
   return has && subject ? subject : { kind: "entry", id: entry };
 }
 

@@ -3,28 +3,58 @@ import { likest, nearest } from "../nearest.ts";
 import { type Fault, shown } from "../reading.ts";
 import type { Keyed } from "./lists.ts";
 
-const said = (message: string, expected: string, found: string, mend: string): Fault => ({ code: "amends", message, expected, found: shown(found), mend });
+const said = (message: string, expected: string, found: string, mend: string): Fault => ({
+  code: "amends",
+  message,
+  expected,
+  found: shown(found),
+  mend,
+});
 
 export function unknownEntry(id: string, known: readonly string[]): Fault {
   const meant = nearest(id.replace(/\.md$/, ""), known);
-  return said(`no entry "${shown(id)}" is in the record`, `the id of an earlier entry${known.length === 0 ? "; there is none" : `: ${likest(id, known)}`}`, id, meant === undefined ? "write the name of the entry's file, without .md" : `did you mean ${meant}?`);
+  return said(
+    `no entry "${shown(id)}" is in the record`,
+    `the id of an earlier entry${known.length === 0 ? "; there is none" : `: ${likest(id, known)}`}`,
+    id,
+    meant === undefined ? "write the name of the entry's file, without .md" : `did you mean ${meant}?`,
+  );
 }
 
 export function ownEntry(id: string): Fault {
-  return said("an entry cannot amend itself", "an earlier entry", id, "while this entry is not sealed, correct its text; once it is sealed, amend it in a later entry");
+  return said(
+    "an entry cannot amend itself",
+    "an earlier entry",
+    id,
+    "while this entry is not sealed, correct its text; once it is sealed, amend it in a later entry",
+  );
 }
 
 export function laterEntry(id: string, own: string): Fault {
-  return said(`${id} comes after this entry`, `an entry before ${own}`, id, "put this into an entry after the one that it amends");
+  return said(
+    `${id} comes after this entry`,
+    `an entry before ${own}`,
+    id,
+    "put this into an entry after the one that it amends",
+  );
 }
 
 export function entryTwice(id: string, first: string): Fault {
-  return said(`${id} is amended in this entry already`, "each amended entry once, with all that is wrong in it", `${id}, amended at ${first}`, "put both into one");
+  return said(
+    `${id} is amended in this entry already`,
+    "each amended entry once, with all that is wrong in it",
+    `${id}, amended at ${first}`,
+    "put both into one",
+  );
 }
 
 export function hiddenFromReaders(id: string, own: string, its: string): Fault {
-  return said(`this entry is for ${own === "archive" ? "the archive alone" : "the inspector"}, and amends one that more people read`, `an entry for all who read ${id}`, `for: ${own}; ${id} is for ${its === "public" ? "everyone" : "the inspector"}`,
-    `amend it in an entry ${its === "public" ? "without `for:`" : "with `for: inspector`"}; what is not for its readers goes into a passage ::: ${own}`);
+  return said(
+    `this entry is for ${own === "archive" ? "the archive alone" : "the inspector"}, and amends one that more people read`,
+    `an entry for all who read ${id}`,
+    `for: ${own}; ${id} is for ${its === "public" ? "everyone" : "the inspector"}`,
+    `amend it in an entry ${its === "public" ? "without `for:`" : "with `for: inspector`"}; what is not for its readers goes into a passage ::: ${own}`,
+  );
 }
 
 export function dayToCome(day: string, own: string): Fault {
@@ -34,18 +64,38 @@ export function dayToCome(day: string, own: string): Fault {
 export function noSuchFact(entry: string, list: Keyed, key: string, known: readonly string[]): Fault {
   const word = list.path.at(-1) === "pieces" ? "piece" : list.word.toLowerCase().replace(/( of|:)$/, "");
   const meant = nearest(key, known);
-  const leftOut = list.path.at(-1) === "pieces" ? "a piece that was left out needs its `procedure` too" : `what was left out goes into an entry of its own, dated ${entry.slice(0, 10)}`;
+  const leftOut =
+    list.path.at(-1) === "pieces"
+      ? "a piece that was left out needs its `procedure` too"
+      : `what was left out goes into an entry of its own, dated ${entry.slice(0, 10)}`;
   const mend = meant === undefined ? leftOut : `did you mean ${meant}? If not: ${leftOut}`;
-  return said(`${entry} has no ${word} "${shown(key)}" that could be amended`, known.length === 0 ? "something that stands in that entry; it has none of these" : `one that stands there: ${likest(key, known)}`, key, mend);
+  return said(
+    `${entry} has no ${word} "${shown(key)}" that could be amended`,
+    known.length === 0
+      ? "something that stands in that entry; it has none of these"
+      : `one that stands there: ${likest(key, known)}`,
+    key,
+    mend,
+  );
 }
 
 export function nothingOnScales(entry: string): Fault {
-  return said(`${entry} weighed nothing on scales`, "`scales` in an entry that has them", "scales", `what was left out goes into an entry of its own, dated ${entry.slice(0, 10)}`);
+  return said(
+    `${entry} weighed nothing on scales`,
+    "`scales` in an entry that has them",
+    "scales",
+    `what was left out goes into an entry of its own, dated ${entry.slice(0, 10)}`,
+  );
 }
 
 export function severalFacts(list: Keyed, key: string): Fault {
   const [, ...others] = list.keys;
-  return said(`several there are called "${shown(key)}"`, `${others.map((other) => `\`${other}\``).join(" or ")} beside it, as it was written down`, key, "say which is meant");
+  return said(
+    `several there are called "${shown(key)}"`,
+    `${others.map((other) => `\`${other}\``).join(" or ")} beside it, as it was written down`,
+    key,
+    "say which is meant",
+  );
 }
 
 export function factTwice(key: string, first: string): Fault {
@@ -53,15 +103,30 @@ export function factTwice(key: string, first: string): Fault {
 }
 
 export function nothingChanged(entry: string): Fault {
-  return said("this amendment changes nothing: all that it states stands so already", "a value that differs from what was written", entry, "state what is right, or take the amendment away");
+  return said(
+    "this amendment changes nothing: all that it states stands so already",
+    "a value that differs from what was written",
+    entry,
+    "state what is right, or take the amendment away",
+  );
 }
 
 export function notThere(value: string): Fault {
-  return said("there is no such value to strike out", "the key of a value that was written down, such as closed or shop.humidity; or all", value, "write the value's key as it stands in the amended entry");
+  return said(
+    "there is no such value to strike out",
+    "the key of a value that was written down, such as closed or shop.humidity; or all",
+    value,
+    "write the value's key as it stands in the amended entry",
+  );
 }
 
 export function mustStay(value: string): Fault {
-  return said("this value cannot be without anything in its place", "what is right", value, "state the right value here in place of `struck`");
+  return said(
+    "this value cannot be without anything in its place",
+    "what is right",
+    value,
+    "state the right value here in place of `struck`",
+  );
 }
 
 const INSTEAD: { readonly [word: string]: string } = {
@@ -70,9 +135,19 @@ const INSTEAD: { readonly [word: string]: string } = {
 };
 
 export function staysNamed(list: Keyed, key: string): Fault {
-  return said(`${key} has an id that other texts may lead to, so it stays in the record`, "keys of single values", "all", INSTEAD[list.word] ?? "state what is right; if there is nothing left to do, close or accept it");
+  return said(
+    `${key} has an id that other texts may lead to, so it stays in the record`,
+    "keys of single values",
+    "all",
+    INSTEAD[list.word] ?? "state what is right; if there is nothing left to do, close or accept it",
+  );
 }
 
 export function strikesAndStates(key: string): Fault {
-  return said(`${key} is struck out as a whole, and yet values are stated for it`, "`struck: [all]` alone", key, "take the values away, or `struck`");
+  return said(
+    `${key} is struck out as a whole, and yet values are stated for it`,
+    "`struck: [all]` alone",
+    key,
+    "take the values away, or `struck`",
+  );
 }

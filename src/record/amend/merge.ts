@@ -21,7 +21,8 @@ export function mergeInto(fact: Tree, stated: Tree, keys: readonly string[]): Al
   for (const [key, value] of stated.fields ?? []) {
     if (keys.includes(key) || key === STRUCK || key === PIECES.path[0]) continue;
     const before = fact.fields?.get(key);
-    if (before?.fields && value.fields) altered.push(...mergeInto(before, value, []).map((one) => ({ ...one, path: [key, ...one.path] })));
+    if (before?.fields && value.fields)
+      altered.push(...mergeInto(before, value, []).map((one) => ({ ...one, path: [key, ...one.path] })));
     else if (before === undefined || !isSame(before, value)) {
       fact.fields?.set(key, value);
       altered.push({ path: [key], is: dataOf(value), at: value, ...(before && { was: dataOf(before) }) });
@@ -35,7 +36,10 @@ export function isSame(one: Tree, other: Tree): boolean {
 }
 
 /** Takes values out of a fact; `missing` are those that do not stand there. */
-export function strikeFrom(fact: Tree, struck: readonly Tree[]): { readonly altered: Altered[]; readonly missing: Tree[] } {
+export function strikeFrom(
+  fact: Tree,
+  struck: readonly Tree[],
+): { readonly altered: Altered[]; readonly missing: Tree[] } {
   const altered: Altered[] = [];
   const missing: Tree[] = [];
   for (const at of struck) {

@@ -17,13 +17,19 @@ export interface Tree {
 export function treeOf(front: FrontMatter, data: Data, path: Path): Tree {
   const origin = { front, path };
   if (typeof data === "string") return { origin, text: data };
-  if (Array.isArray(data)) return { origin, items: (data as readonly Data[]).map((item, at) => treeOf(front, item, [...path, at])) };
-  return { origin, fields: new Map(Object.entries(data).map(([key, part]) => [key, treeOf(front, part, [...path, key])])) };
+  if (Array.isArray(data))
+    return { origin, items: (data as readonly Data[]).map((item, at) => treeOf(front, item, [...path, at])) };
+  return {
+    origin,
+    fields: new Map(Object.entries(data).map(([key, part]) => [key, treeOf(front, part, [...path, key])])),
+  };
 }
 
 export function dataOf(tree: Tree): Data {
   if (tree.items) return tree.items.map(dataOf);
-  return tree.fields ? Object.fromEntries([...tree.fields].map(([key, part]) => [key, dataOf(part)])) : (tree.text ?? "");
+  return tree.fields
+    ? Object.fromEntries([...tree.fields].map(([key, part]) => [key, dataOf(part)]))
+    : (tree.text ?? "");
 }
 
 /** The tree as the schema is held against it, every place where it was typed. */
@@ -35,11 +41,17 @@ export function frontOf(root: Tree): FrontMatter {
       return origin.front.placeOf(origin.path);
     },
     placeOfKey: (path) => {
-      const { tree: { origin }, whole } = lastOn(root, path);
+      const {
+        tree: { origin },
+        whole,
+      } = lastOn(root, path);
       return whole ? origin.front.placeOfKey(origin.path) : origin.front.placeOf(origin.path);
     },
     typedAt: (path) => {
-      const { tree: { origin }, whole } = lastOn(root, path);
+      const {
+        tree: { origin },
+        whole,
+      } = lastOn(root, path);
       return whole ? origin.front.typedAt(origin.path) : "";
     },
   };

@@ -6,7 +6,9 @@ type Parents = ReadonlyMap<string, string | undefined>;
 export function checkAssemblies(desk: Desk): void {
   const assemblies = soundOf(desk, "assembly");
   const parents: Parents = new Map(assemblies.map(({ id, spec }) => [id, spec.parent]));
-  const homes = new Map(assemblies.flatMap(({ id, spec }) => (spec.joints ?? []).map((joint) => [joint.id, id] as const)));
+  const homes = new Map(
+    assemblies.flatMap(({ id, spec }) => (spec.joints ?? []).map((joint) => [joint.id, id] as const)),
+  );
   const told = new Set<string>();
   for (const filed of assemblies) {
     expectId(desk, filed, ["parent"], ["assembly"], filed.spec.parent);
@@ -14,16 +16,33 @@ export function checkAssemblies(desk: Desk): void {
     const circle = circleFrom(filed.id, parents);
     if (circle && !told.has(filed.id)) {
       circle.forEach((id) => told.add(id));
-      report(desk, filed, ["parent"], { code: "circle", message: circle.length === 1 ? "this assembly is a part of itself" : "these assemblies are parts of each other, round in a circle", expected: "assemblies that end at one without a parent", found: [...circle, filed.id].join(" in "), mend: "take `parent:` from the one that is not a part of another" });
+      report(desk, filed, ["parent"], {
+        code: "circle",
+        message:
+          circle.length === 1
+            ? "this assembly is a part of itself"
+            : "these assemblies are parts of each other, round in a circle",
+        expected: "assemblies that end at one without a parent",
+        found: [...circle, filed.id].join(" in "),
+        mend: "take `parent:` from the one that is not a part of another",
+      });
     }
-    (filed.spec.hold_points ?? []).forEach((point, at) => (point.joints ?? []).forEach((joint, index) => {
-      const path = ["hold_points", at, "joints", index];
-      if (!expectId(desk, filed, path, ["joint"], joint)) return;
-      const home = homes.get(joint);
-      if (home !== undefined && !isWithin(home, filed.id, parents)) {
-        report(desk, filed, path, { code: "joint", message: `${joint} is a joint of ${home}, which is no part of ${filed.id}`, expected: `a joint of ${filed.id} or of an assembly within it`, found: joint, mend: `move the hold point to the assembly that holds both, or take the joint away` });
-      }
-    }));
+    (filed.spec.hold_points ?? []).forEach((point, at) =>
+      (point.joints ?? []).forEach((joint, index) => {
+        const path = ["hold_points", at, "joints", index];
+        if (!expectId(desk, filed, path, ["joint"], joint)) return;
+        const home = homes.get(joint);
+        if (home !== undefined && !isWithin(home, filed.id, parents)) {
+          report(desk, filed, path, {
+            code: "joint",
+            message: `${joint} is a joint of ${home}, which is no part of ${filed.id}`,
+            expected: `a joint of ${filed.id} or of an assembly within it`,
+            found: joint,
+            mend: `move the hold point to the assembly that holds both, or take the joint away`,
+          });
+        }
+      }),
+    );
   }
 }
 

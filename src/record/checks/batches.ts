@@ -6,13 +6,24 @@ import type { Path } from "../text/yaml.ts";
 import { Zone } from "../time/zone.ts";
 import type { Clock } from "../time/clock.ts";
 import type { Material } from "../types.ts";
-import { type BatchSpec, type Desk, type EntryFile, expectId, type PieceSpec, report, soundOf, whereIs } from "./desk.ts";
+import {
+  type BatchSpec,
+  type Desk,
+  type EntryFile,
+  expectId,
+  type PieceSpec,
+  report,
+  soundOf,
+  whereIs,
+} from "./desk.ts";
 
 export type Lots = ReadonlyMap<string, Filed<Spec<"lot">> & { readonly spec: Spec<"lot"> }>;
 
 export function checkBatches(desk: Desk): void {
   const lots: Lots = new Map(soundOf(desk, "lot").map((filed) => [filed.id, filed]));
-  const preparations = new Map(soundOf(desk, "trial").map(({ id, spec }) => [id, spec.preparations.map((preparation) => preparation.id)]));
+  const preparations = new Map(
+    soundOf(desk, "trial").map(({ id, spec }) => [id, spec.preparations.map((preparation) => preparation.id)]),
+  );
   const timeZone = soundOf(desk, "aircraft")[0]?.spec.time_zone;
   const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
   for (const filed of soundOf(desk, "entry")) {
@@ -23,41 +34,88 @@ export function checkBatches(desk: Desk): void {
       for (const slot of ["resin", "hardener"] as const) checkComponentLot(desk, filed, path, batch, slot, lots);
       checkClocks(desk, filed, path, batch, zone);
       (batch.timber ?? []).forEach((lot, at) => checkWoodLot(desk, filed, [...path, "timber", at], lot, lots));
-      (batch.pieces ?? []).forEach((piece, at) => checkPiece(desk, filed, [...path, "pieces", at], batch, piece, lots, preparations));
+      (batch.pieces ?? []).forEach((piece, at) =>
+        checkPiece(desk, filed, [...path, "pieces", at], batch, piece, lots, preparations),
+      );
     });
   }
 }
 
 function checkMix(desk: Desk, filed: EntryFile, path: Path, { resin, hardener, scale }: BatchSpec): void {
   const expected = "resin and hardener both by mass, or both by volume";
-  for (const [slot, component] of [["resin", resin], ["hardener", hardener]] as const) {
+  for (const [slot, component] of [
+    ["resin", resin],
+    ["hardener", hardener],
+  ] as const) {
     if (component?.mass !== undefined && component.volume !== undefined) {
-      report(desk, filed, [...path, slot, "volume"], { code: "mix", message: `the ${slot} is given by mass and by volume`, expected, found: `${component.mass.typed} and ${component.volume.typed}`, mend: "keep the one by which the ratio was measured" });
+      report(desk, filed, [...path, slot, "volume"], {
+        code: "mix",
+        message: `the ${slot} is given by mass and by volume`,
+        expected,
+        found: `${component.mass.typed} and ${component.volume.typed}`,
+        mend: "keep the one by which the ratio was measured",
+      });
       return;
     }
   }
-  const way = (component: typeof resin): "mass" | "volume" | undefined => (component?.mass ? "mass" : component?.volume ? "volume" : undefined);
+  const way = (component: typeof resin): "mass" | "volume" | undefined =>
+    component?.mass ? "mass" : component?.volume ? "volume" : undefined;
   const [first, second] = [way(resin), way(hardener)];
   if (first !== undefined && second !== undefined && first !== second) {
-    report(desk, filed, [...path, "hardener", second], { code: "mix", message: `the resin is given by ${first} and the hardener by ${second}`, expected, found: hardener?.[second]?.typed ?? "", mend: `write the ${first} of the hardener, or the ${second} of the resin` });
+    report(desk, filed, [...path, "hardener", second], {
+      code: "mix",
+      message: `the resin is given by ${first} and the hardener by ${second}`,
+      expected,
+      found: hardener?.[second]?.typed ?? "",
+      mend: `write the ${first} of the hardener, or the ${second} of the resin`,
+    });
     return;
   }
   const used = first ?? second;
   if (scale !== undefined && used !== undefined && scale.dimension !== used) {
-    report(desk, filed, [...path, "scale"], { code: "wrong-dimension", message: `the mix is by ${used}, but this is the step of ${DIMENSIONS[scale.dimension].name}`, expected: `${DIMENSIONS[used].name}, such as ${used === "mass" ? "0.1 g" : "1 ml"}`, found: scale.typed, mend: "write the reading step of what the mix was measured with" });
+    report(desk, filed, [...path, "scale"], {
+      code: "wrong-dimension",
+      message: `the mix is by ${used}, but this is the step of ${DIMENSIONS[scale.dimension].name}`,
+      expected: `${DIMENSIONS[used].name}, such as ${used === "mass" ? "0.1 g" : "1 ml"}`,
+      found: scale.typed,
+      mend: "write the reading step of what the mix was measured with",
+    });
   }
 }
 
-function checkComponentLot(desk: Desk, filed: EntryFile, path: Path, batch: BatchSpec, slot: "resin" | "hardener", lots: Lots): void {
+function checkComponentLot(
+  desk: Desk,
+  filed: EntryFile,
+  path: Path,
+  batch: BatchSpec,
+  slot: "resin" | "hardener",
+  lots: Lots,
+): void {
   const id = batch[slot]?.lot;
   const at = [...path, slot, "lot"];
   if (!expectId(desk, filed, at, ["lot"], id)) return;
   const lot = lots.get(id);
   if (!lot) return;
   if (lot.spec.material !== slot) {
-    report(desk, filed, at, { code: "wrong-lot", message: `${id} is a lot of ${lot.spec.material}`, expected: `a lot of ${slot}`, found: id, mend: `write the lot of ${slot}, or correct \`material\` in ${lot.file}` });
-  } else if (lot.spec.adhesive !== undefined && lot.spec.adhesive !== batch.adhesive && desk.ids.has("adhesive", lot.spec.adhesive)) {
-    report(desk, filed, at, { code: "wrong-lot", message: `${id} is ${slot} of ${lot.spec.adhesive}, not of ${batch.adhesive}`, expected: `a lot of ${slot} of ${batch.adhesive}`, found: id, mend: "write the lot that went into this batch, or the adhesive it belongs to" });
+    report(desk, filed, at, {
+      code: "wrong-lot",
+      message: `${id} is a lot of ${lot.spec.material}`,
+      expected: `a lot of ${slot}`,
+      found: id,
+      mend: `write the lot of ${slot}, or correct \`material\` in ${lot.file}`,
+    });
+  } else if (
+    lot.spec.adhesive !== undefined &&
+    lot.spec.adhesive !== batch.adhesive &&
+    desk.ids.has("adhesive", lot.spec.adhesive)
+  ) {
+    report(desk, filed, at, {
+      code: "wrong-lot",
+      message: `${id} is ${slot} of ${lot.spec.adhesive}, not of ${batch.adhesive}`,
+      expected: `a lot of ${slot} of ${batch.adhesive}`,
+      found: id,
+      mend: "write the lot that went into this batch, or the adhesive it belongs to",
+    });
   }
   checkReceived(desk, filed, at, id, lots);
 }
@@ -69,7 +127,13 @@ export function checkWoodLot(desk: Desk, filed: EntryFile, path: Path, id: strin
   if (!expectId(desk, filed, path, ["lot"], id)) return;
   const lot = lots.get(id);
   if (lot && !WOOD.includes(lot.spec.material)) {
-    report(desk, filed, path, { code: "wrong-lot", message: `${id} is a lot of ${lot.spec.material}`, expected: "a lot of timber or plywood", found: id, mend: "write the lot that the parts were made from" });
+    report(desk, filed, path, {
+      code: "wrong-lot",
+      message: `${id} is a lot of ${lot.spec.material}`,
+      expected: "a lot of timber or plywood",
+      found: id,
+      mend: "write the lot that the parts were made from",
+    });
   }
   checkReceived(desk, filed, path, id, lots);
 }
@@ -77,42 +141,115 @@ export function checkWoodLot(desk: Desk, filed: EntryFile, path: Path, id: strin
 function checkReceived(desk: Desk, filed: EntryFile, path: Path, id: string, lots: Lots): void {
   const lot = lots.get(id);
   if (!lot || lot.spec.received <= filed.spec.date) return;
-  report(desk, filed, path, { code: "date", message: `${id} had not come yet`, expected: `a lot received by ${filed.spec.date}`, found: `${id}, received ${lot.spec.received} (${whereIs(lot, ["received"])})`, mend: "write the lot that was used, or correct the day it came" });
+  report(desk, filed, path, {
+    code: "date",
+    message: `${id} had not come yet`,
+    expected: `a lot received by ${filed.spec.date}`,
+    found: `${id}, received ${lot.spec.received} (${whereIs(lot, ["received"])})`,
+    mend: "write the lot that was used, or correct the day it came",
+  });
 }
 
-function checkClocks(desk: Desk, filed: EntryFile, path: Path, { mixed, closed }: BatchSpec, zone: Zone | undefined): void {
-  for (const [key, clock] of [["mixed", mixed], ["closed", closed]] as const) checkClock(desk, filed, [...path, key], clock, zone);
+function checkClocks(
+  desk: Desk,
+  filed: EntryFile,
+  path: Path,
+  { mixed, closed }: BatchSpec,
+  zone: Zone | undefined,
+): void {
+  for (const [key, clock] of [
+    ["mixed", mixed],
+    ["closed", closed],
+  ] as const)
+    checkClock(desk, filed, [...path, key], clock, zone);
   if (!mixed || !closed || closed.minutes >= mixed.minutes) return;
   const after = closed.minutes + 1440;
   const past = after < 36 * 60 ? `${Math.floor(after / 60)}:${String(after % 60).padStart(2, "0")}` : undefined;
   const mend = past === undefined ? "correct one of the two times" : `if midnight had passed, write "${past}"`;
-  report(desk, filed, [...path, "closed"], { code: "time", message: "closed before it was mixed", expected: `a time after ${mixed.typed}`, found: closed.typed, mend });
+  report(desk, filed, [...path, "closed"], {
+    code: "time",
+    message: "closed before it was mixed",
+    expected: `a time after ${mixed.typed}`,
+    found: closed.typed,
+    mend,
+  });
 }
 
 /** Reports a time of day that clocks, put forward for summer, passed over. */
-export function checkClock(desk: Desk, filed: EntryFile, path: Path, clock: Clock | undefined, zone: Zone | undefined): void {
+export function checkClock(
+  desk: Desk,
+  filed: EntryFile,
+  path: Path,
+  clock: Clock | undefined,
+  zone: Zone | undefined,
+): void {
   if (!clock || !zone || zone.moment(filed.spec.date, clock, "earlier")) return;
-  report(desk, filed, path, { code: "time", message: "clocks were put forward over this time", expected: "a time that clocks showed that day", found: clock.typed, mend: "write the time that the clock showed" });
+  report(desk, filed, path, {
+    code: "time",
+    message: "clocks were put forward over this time",
+    expected: "a time that clocks showed that day",
+    found: clock.typed,
+    mend: "write the time that the clock showed",
+  });
 }
 
-function checkPiece(desk: Desk, filed: EntryFile, path: Path, batch: BatchSpec, piece: PieceSpec, lots: Lots, preparations: ReadonlyMap<string, readonly string[]>): void {
+function checkPiece(
+  desk: Desk,
+  filed: EntryFile,
+  path: Path,
+  batch: BatchSpec,
+  piece: PieceSpec,
+  lots: Lots,
+  preparations: ReadonlyMap<string, readonly string[]>,
+): void {
   const owner = piece.id.slice(0, piece.id.lastIndexOf("/"));
   if (owner !== batch.id) {
-    report(desk, filed, [...path, "id"], { code: "id", message: `this piece stands in batch ${batch.id} but has another batch's id`, expected: `${batch.id}/ and a number`, found: piece.id, mend: `write ${batch.id}/${piece.id.slice(owner.length + 1)}` });
+    report(desk, filed, [...path, "id"], {
+      code: "id",
+      message: `this piece stands in batch ${batch.id} but has another batch's id`,
+      expected: `${batch.id}/ and a number`,
+      found: piece.id,
+      mend: `write ${batch.id}/${piece.id.slice(owner.length + 1)}`,
+    });
   }
   expectId(desk, filed, [...path, "procedure"], ["procedure"], piece.procedure);
   checkWoodLot(desk, filed, [...path, "lot"], piece.lot, lots);
   if (piece.trial !== undefined) checkTrialPiece(desk, filed, path, piece, piece.trial, preparations.get(piece.trial));
   else if (piece.preparation !== undefined && filed.whole) {
-    report(desk, filed, [...path, "preparation"], { code: "missing", message: "a preparation belongs to a trial, which is missing", expected: "`trial:` beside `preparation:`", found: piece.preparation, mend: "add `trial:` with the trial's id" });
+    report(desk, filed, [...path, "preparation"], {
+      code: "missing",
+      message: "a preparation belongs to a trial, which is missing",
+      expected: "`trial:` beside `preparation:`",
+      found: piece.preparation,
+      mend: "add `trial:` with the trial's id",
+    });
   }
 }
 
-function checkTrialPiece(desk: Desk, filed: EntryFile, path: Path, piece: PieceSpec, trial: string, known: readonly string[] | undefined): void {
+function checkTrialPiece(
+  desk: Desk,
+  filed: EntryFile,
+  path: Path,
+  piece: PieceSpec,
+  trial: string,
+  known: readonly string[] | undefined,
+): void {
   if (!expectId(desk, filed, [...path, "trial"], ["trial"], trial) || known === undefined) return;
   if (piece.preparation !== undefined && known.includes(piece.preparation)) return;
   if (piece.preparation === undefined && !filed.whole) return;
   const at = piece.preparation === undefined ? [...path, "trial"] : [...path, "preparation"];
-  const message = piece.preparation === undefined ? `the piece does not say which preparation of ${trial} it had` : `${trial} has no such preparation`;
-  report(desk, filed, at, { code: "unknown-id", message, expected: `one of ${known.join(", ")}`, ...(piece.preparation !== undefined && { found: piece.preparation }), mend: piece.preparation === undefined ? `add \`preparation: ${known[0] ?? "…"}\`` : `use one of these, or add it to the trial` });
+  const message =
+    piece.preparation === undefined
+      ? `the piece does not say which preparation of ${trial} it had`
+      : `${trial} has no such preparation`;
+  report(desk, filed, at, {
+    code: "unknown-id",
+    message,
+    expected: `one of ${known.join(", ")}`,
+    ...(piece.preparation !== undefined && { found: piece.preparation }),
+    mend:
+      piece.preparation === undefined
+        ? `add \`preparation: ${known[0] ?? "…"}\``
+        : `use one of these, or add it to the trial`,
+  });
 }

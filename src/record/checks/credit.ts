@@ -22,22 +22,48 @@ export function checkCredit(desk: Desk): void {
 function checkOnce(desk: Desk, filed: AssemblyFile, index: number, { id }: TaskSpec, seen: Map<string, string>): void {
   const before = seen.get(id.toLowerCase());
   if (before === undefined) seen.set(id.toLowerCase(), whereIs(filed, ["tasks", index]));
-  else report(desk, filed, ["tasks", index, "id"], { code: "duplicate-id", message: `the task ${id} stands in the record twice`, expected: "each task once, as it is one point", found: `${id} here and at ${before}`, mend: "give one of them another id, or take it away" });
+  else
+    report(desk, filed, ["tasks", index, "id"], {
+      code: "duplicate-id",
+      message: `the task ${id} stands in the record twice`,
+      expected: "each task once, as it is one point",
+      found: `${id} here and at ${before}`,
+      mend: "give one of them another id, or take it away",
+    });
 }
 
 function checkTask(desk: Desk, filed: AssemblyFile, index: number, { applicable, credit }: TaskSpec): void {
   if (applicable === "no" && credit !== undefined) {
-    report(desk, filed, ["tasks", index, "credit"], { code: "contradiction", message: "a task that does not apply is credited to nobody", expected: "`applicable: no` or `credit:`", mend: "take one of the two away" });
+    report(desk, filed, ["tasks", index, "credit"], {
+      code: "contradiction",
+      message: "a task that does not apply is credited to nobody",
+      expected: "`applicable: no` or `credit:`",
+      mend: "take one of the two away",
+    });
   }
   if (applicable === "no" || !filed.whole) return;
   if (credit === undefined) {
-    report(desk, filed, ["tasks", index], { code: "missing", message: "of this task it is not said who did it", expected: "`credit:` in tenths, or `applicable: no`", mend: "add `credit: { assembly: 0.6, fabrication: 0.4 }` with the tenths as they are" });
+    report(desk, filed, ["tasks", index], {
+      code: "missing",
+      message: "of this task it is not said who did it",
+      expected: "`credit:` in tenths, or `applicable: no`",
+      mend: "add `credit: { assembly: 0.6, fabrication: 0.4 }` with the tenths as they are",
+    });
     return;
   }
   const parts = [credit.maker, credit.paid, credit.assembly, credit.fabrication].filter((part) => part !== undefined);
   const sum = parts.reduce((tenths, part) => tenths + part.tenths, 0);
   if (sum === WHOLE) return;
   const found = parts.length === 0 ? "nothing" : `${parts.map(({ typed }) => typed).join(" + ")} = ${inTenths(sum)}`;
-  const mend = sum < WHOLE ? `credit the ${inTenths(WHOLE - sum)} that is missing` : `take away the ${inTenths(sum - WHOLE)} that is too much`;
-  report(desk, filed, ["tasks", index, "credit"], { code: "tenths", message: "the tenths of this task do not add up to 1", expected: "maker, paid, assembly and fabrication that add up to 1", found, mend });
+  const mend =
+    sum < WHOLE
+      ? `credit the ${inTenths(WHOLE - sum)} that is missing`
+      : `take away the ${inTenths(sum - WHOLE)} that is too much`;
+  report(desk, filed, ["tasks", index, "credit"], {
+    code: "tenths",
+    message: "the tenths of this task do not add up to 1",
+    expected: "maker, paid, assembly and fabrication that add up to 1",
+    found,
+    mend,
+  });
 }

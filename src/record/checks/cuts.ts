@@ -36,24 +36,64 @@ function isAdhesive(lots: Lots, id: string): boolean {
 
 function cameAs(id: string, filed: Lots extends ReadonlyMap<string, infer T> ? T : never): [string, Measured][] {
   const { amount } = filed.spec;
-  return amount === undefined ? [] : [[id, { dimension: amount.dimension, typed: amount.typed, at: whereIs(filed, ["amount"]), what: `what came of ${id}` }]];
+  return amount === undefined
+    ? []
+    : [
+        [
+          id,
+          {
+            dimension: amount.dimension,
+            typed: amount.typed,
+            at: whereIs(filed, ["amount"]),
+            what: `what came of ${id}`,
+          },
+        ],
+      ];
 }
 
 /** Held against what came or, where that is not noted, against the first cut: amounts of two kinds have no sum. */
-function checkAmount(desk: Desk, filed: EntryFile, index: number, { lot, amount }: Line, measured: Map<string, Measured>): void {
+function checkAmount(
+  desk: Desk,
+  filed: EntryFile,
+  index: number,
+  { lot, amount }: Line,
+  measured: Map<string, Measured>,
+): void {
   const { dimension, typed } = amount;
   const as = measured.get(lot);
-  if (as === undefined) measured.set(lot, { dimension, typed, at: whereIs(filed, ["cut", index, "amount"]), what: `what was cut from ${lot} before` });
+  if (as === undefined)
+    measured.set(lot, {
+      dimension,
+      typed,
+      at: whereIs(filed, ["cut", index, "amount"]),
+      what: `what was cut from ${lot} before`,
+    });
   if (as === undefined || as.dimension === dimension) return;
   const { name } = DIMENSIONS[as.dimension];
   report(desk, filed, ["cut", index, "amount"], {
-    code: "wrong-dimension", message: `this is ${DIMENSIONS[dimension].name}, but ${as.what} is ${name}`, expected: `${name} with its unit`, found: `${typed} here, ${as.typed} at ${as.at}`, mend: "write both in units of one kind",
+    code: "wrong-dimension",
+    message: `this is ${DIMENSIONS[dimension].name}, but ${as.what} is ${name}`,
+    expected: `${name} with its unit`,
+    found: `${typed} here, ${as.typed} at ${as.at}`,
+    mend: "write both in units of one kind",
   });
 }
 
 /** An amendment finds a cut by its lot, so each lot stands once in an entry. */
-function checkOnce(desk: Desk, filed: EntryFile, index: number, { lot, amount }: Line, first: number | undefined): void {
+function checkOnce(
+  desk: Desk,
+  filed: EntryFile,
+  index: number,
+  { lot, amount }: Line,
+  first: number | undefined,
+): void {
   if (first === undefined) return;
   const before = filed.spec.cut?.[first]?.amount.typed ?? "";
-  report(desk, filed, ["cut", index, "lot"], { code: "twice", message: `what was cut from ${lot} stands here twice`, expected: "each lot once a day", found: `${amount.typed} here, ${before} at ${whereIs(filed, ["cut", first])}`, mend: "add the two up in one line" });
+  report(desk, filed, ["cut", index, "lot"], {
+    code: "twice",
+    message: `what was cut from ${lot} stands here twice`,
+    expected: "each lot once a day",
+    found: `${amount.typed} here, ${before} at ${whereIs(filed, ["cut", first])}`,
+    mend: "add the two up in one line",
+  });
 }

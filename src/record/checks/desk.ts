@@ -34,7 +34,13 @@ export function report(desk: Desk, filed: Filed<unknown>, path: Path, fault: Fau
 }
 
 /** Reports an id that names nothing of these kinds, unless it may stand in a file that could not be read; true where it names one. */
-export function expectId(desk: Desk, filed: Filed<unknown>, path: Path, kinds: readonly Kind[], id: string | undefined): id is string {
+export function expectId(
+  desk: Desk,
+  filed: Filed<unknown>,
+  path: Path,
+  kinds: readonly Kind[],
+  id: string | undefined,
+): id is string {
   if (id === undefined) return false;
   const fault = desk.ids.fault(kinds, id);
   if (fault && !isExcused(desk, kinds, id)) report(desk, filed, path, fault);
@@ -43,7 +49,10 @@ export function expectId(desk: Desk, filed: Filed<unknown>, path: Path, kinds: r
 
 function isExcused(desk: Desk, kinds: readonly Kind[], id: string): boolean {
   if (desk.ids.get(id) !== undefined) return false;
-  return (kinds.includes("person") && desk.draft.files.aircraft.length === 0) || desk.draft.unread.some((text) => text.includes(id));
+  return (
+    (kinds.includes("person") && desk.draft.files.aircraft.length === 0) ||
+    desk.draft.unread.some((text) => text.includes(id))
+  );
 }
 
 /** Whether a thing stands in a file with problems, so that nothing may be said of what seems to be missing. */
@@ -63,7 +72,13 @@ export function expectAttachment(desk: Desk, filed: Filed<unknown>, path: Path, 
   expectFile(desk, filed, path, typed, (file) => desk.shelf.attachmentFault(file));
 }
 
-function expectFile(desk: Desk, filed: Filed<unknown>, path: Path, typed: string | undefined, faultOf: (file: string) => Fault | undefined): void {
+function expectFile(
+  desk: Desk,
+  filed: Filed<unknown>,
+  path: Path,
+  typed: string | undefined,
+  faultOf: (file: string) => Fault | undefined,
+): void {
   if (typed === undefined) return;
   const found = desk.shelf.find(filed.file, typed);
   const fault = isFault(found) ? found.fault : faultOf(found.value);

@@ -1,13 +1,24 @@
 /** What an entry names: people, tasks, assemblies, lots, hold points, files. */
 import { nearest, someOf } from "../nearest.ts";
-import { type Desk, type EntryFile, expectAttachment, expectClip, expectId, expectPicture, report, soundOf } from "./desk.ts";
+import {
+  type Desk,
+  type EntryFile,
+  expectAttachment,
+  expectClip,
+  expectId,
+  expectPicture,
+  report,
+  soundOf,
+} from "./desk.ts";
 
 export function checkEntries(desk: Desk): void {
   const tasks = soundOf(desk, "aircraft")[0]?.spec.tasks;
   for (const filed of soundOf(desk, "entry")) {
     expectId(desk, filed, ["assembly"], ["assembly"], filed.spec.assembly);
     checkHours(desk, filed, tasks);
-    (filed.spec.recalls ?? []).forEach(({ lot }, index) => expectId(desk, filed, ["recalls", index, "lot"], ["lot"], lot));
+    (filed.spec.recalls ?? []).forEach(({ lot }, index) =>
+      expectId(desk, filed, ["recalls", index, "lot"], ["lot"], lot),
+    );
     (filed.spec.inspections ?? []).forEach(({ hold_point, by, scan }, index) => {
       expectId(desk, filed, ["inspections", index, "hold_point"], ["hold point"], hold_point);
       expectId(desk, filed, ["inspections", index, "by"], ["person"], by);
@@ -18,7 +29,9 @@ export function checkEntries(desk: Desk): void {
       expectClip(desk, filed, ["clips", index, "file"], file);
       expectPicture(desk, filed, ["clips", index, "poster"], poster);
     });
-    (filed.spec.attachments ?? []).forEach(({ file }, index) => expectAttachment(desk, filed, ["attachments", index, "file"], file));
+    (filed.spec.attachments ?? []).forEach(({ file }, index) =>
+      expectAttachment(desk, filed, ["attachments", index, "file"], file),
+    );
   }
 }
 
@@ -29,8 +42,14 @@ function checkHours(desk: Desk, filed: EntryFile, tasks: readonly string[] | und
     if (tasks === undefined || tasks.includes(task)) return;
     const meant = nearest(task, tasks);
     report(desk, filed, ["hours", index, "task"], {
-      code: "unknown-word", message: "this task is not one of the aircraft's", expected: `one of ${someOf(tasks, 20)}`, found: task,
-      mend: meant === undefined ? "use one of these words, or add this one to `tasks` in aircraft.md" : `did you mean ${meant}?`,
+      code: "unknown-word",
+      message: "this task is not one of the aircraft's",
+      expected: `one of ${someOf(tasks, 20)}`,
+      found: task,
+      mend:
+        meant === undefined
+          ? "use one of these words, or add this one to `tasks` in aircraft.md"
+          : `did you mean ${meant}?`,
     });
   });
 }

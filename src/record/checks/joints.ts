@@ -8,26 +8,43 @@ type Last = Map<string, { readonly filed: EntryFile; readonly path: Path; readon
 export function checkJoints(desk: Desk): void {
   const last: Last = new Map();
   const batchDays = new Map<string, EntryFile>();
-  for (const filed of soundOf(desk, "entry")) for (const batch of filed.spec.batches ?? []) if (!batchDays.has(batch.id)) batchDays.set(batch.id, filed);
+  for (const filed of soundOf(desk, "entry"))
+    for (const batch of filed.spec.batches ?? []) if (!batchDays.has(batch.id)) batchDays.set(batch.id, filed);
   for (const filed of soundOf(desk, "entry")) {
-    (filed.spec.reworks ?? []).forEach(({ joints }, at) => joints.forEach((joint, index) => opened(desk, filed, ["reworks", at, "joints", index], joint, last)));
+    (filed.spec.reworks ?? []).forEach(({ joints }, at) =>
+      joints.forEach((joint, index) => opened(desk, filed, ["reworks", at, "joints", index], joint, last)),
+    );
     (filed.spec.batches ?? []).forEach(({ id, joints }, at) => {
       const here = new Set<string>();
       (joints ?? []).forEach((joint, index) => {
         const path = ["batches", at, "joints", index];
-        if (here.has(joint)) report(desk, filed, path, { code: "twice", message: `${joint} stands in this list twice`, found: joint, mend: "take one away" });
+        if (here.has(joint))
+          report(desk, filed, path, {
+            code: "twice",
+            message: `${joint} stands in this list twice`,
+            found: joint,
+            mend: "take one away",
+          });
         else glued(desk, filed, path, joint, id, last);
         here.add(joint);
       });
     });
-    (filed.spec.rejects ?? []).forEach(({ batch }, index) => checkRejected(desk, filed, ["rejects", index, "batch"], batch, batchDays));
+    (filed.spec.rejects ?? []).forEach(({ batch }, index) =>
+      checkRejected(desk, filed, ["rejects", index, "batch"], batch, batchDays),
+    );
   }
 }
 
 function opened(desk: Desk, filed: EntryFile, path: Path, joint: string, last: Last): void {
   if (!expectId(desk, filed, path, ["joint"], joint)) return;
   if (!last.has(joint) && !doubtful(desk, joint)) {
-    report(desk, filed, path, { code: "order", message: `${joint} was never glued before`, expected: "a joint that an earlier entry glued", found: joint, mend: "write the joint that was opened, or add it to the batch that glued it" });
+    report(desk, filed, path, {
+      code: "order",
+      message: `${joint} was never glued before`,
+      expected: "a joint that an earlier entry glued",
+      found: joint,
+      mend: "write the joint that was opened, or add it to the batch that glued it",
+    });
   }
   last.set(joint, undefined);
 }
@@ -36,15 +53,33 @@ function glued(desk: Desk, filed: EntryFile, path: Path, joint: string, batch: s
   if (!expectId(desk, filed, path, ["joint"], joint)) return;
   const before = last.get(joint);
   if (before && before.filed !== filed && !doubtful(desk, joint)) {
-    report(desk, filed, path, { code: "glued-twice", message: `${joint} is already glued`, expected: "`reworks:` before a joint is glued again", found: `${joint}, glued with ${before.batch} at ${whereIs(before.filed, before.path)}`, mend: "if it was opened and cleaned, say so under `reworks`; else write the joint that was glued" });
+    report(desk, filed, path, {
+      code: "glued-twice",
+      message: `${joint} is already glued`,
+      expected: "`reworks:` before a joint is glued again",
+      found: `${joint}, glued with ${before.batch} at ${whereIs(before.filed, before.path)}`,
+      mend: "if it was opened and cleaned, say so under `reworks`; else write the joint that was glued",
+    });
   }
   last.set(joint, { filed, path, batch });
 }
 
-function checkRejected(desk: Desk, filed: EntryFile, path: Path, batch: string, days: ReadonlyMap<string, EntryFile>): void {
+function checkRejected(
+  desk: Desk,
+  filed: EntryFile,
+  path: Path,
+  batch: string,
+  days: ReadonlyMap<string, EntryFile>,
+): void {
   if (!expectId(desk, filed, path, ["batch"], batch)) return;
   const mixedIn = days.get(batch);
   if (mixedIn && mixedIn.spec.date > filed.spec.date) {
-    report(desk, filed, path, { code: "order", message: `${batch} was rejected before it was mixed`, expected: `a batch mixed by ${filed.spec.date}`, found: `${batch}, mixed ${mixedIn.spec.date}`, mend: `correct this entry or ${mixedIn.file}` });
+    report(desk, filed, path, {
+      code: "order",
+      message: `${batch} was rejected before it was mixed`,
+      expected: `a batch mixed by ${filed.spec.date}`,
+      found: `${batch}, mixed ${mixedIn.spec.date}`,
+      mend: `correct this entry or ${mixedIn.file}`,
+    });
   }
 }

@@ -19,7 +19,8 @@ export function checkOpenItems(desk: Desk): void {
       const path = ["open_items", "raise", index];
       raisedIn.set(item.id, filed);
       expectId(desk, filed, [...path, "assembly"], ["assembly"], item.assembly);
-      if (item.before !== undefined && !HOLD_KINDS.includes(item.before)) checkBefore(desk, filed, [...path, "before"], item.before);
+      if (item.before !== undefined && !HOLD_KINDS.includes(item.before))
+        checkBefore(desk, filed, [...path, "before"], item.before);
     });
   }
   for (const filed of soundOf(desk, "entry")) {
@@ -36,7 +37,9 @@ function checkBefore(desk: Desk, filed: EntryFile, path: Path, before: string): 
   if (!fault) return;
   const kind = nearest(before, HOLD_KINDS);
   report(desk, filed, path, {
-    ...fault, message: `"${before}" is neither a hold point nor a kind of one`, expected: `${HOLD_KINDS.join(", ")}, or ${fault.expected ?? "the id of a hold point"}`,
+    ...fault,
+    message: `"${before}" is neither a hold point nor a kind of one`,
+    expected: `${HOLD_KINDS.join(", ")}, or ${fault.expected ?? "the id of a hold point"}`,
     ...(kind !== undefined && { mend: `did you mean ${kind}?` }),
   });
 }
@@ -58,19 +61,40 @@ export function checkDepartures(desk: Desk): void {
       const path = ["accepts", index, "departure"];
       expectId(desk, filed, ["accepts", index, "by"], ["person"], by);
       if (!expectId(desk, filed, path, ["departure"], departure)) return;
-      settled(desk, filed, path, departure, raisedIn.get(departure), accepted, { done: "accepted", made: "written down" });
+      settled(desk, filed, path, departure, raisedIn.get(departure), accepted, {
+        done: "accepted",
+        made: "written down",
+      });
     });
   }
 }
 
-function settled(desk: Desk, filed: EntryFile, path: Path, id: string, raisedIn: EntryFile | undefined, before: Map<string, Settled>, said: { readonly done: string; readonly made: string }): void {
+function settled(
+  desk: Desk,
+  filed: EntryFile,
+  path: Path,
+  id: string,
+  raisedIn: EntryFile | undefined,
+  before: Map<string, Settled>,
+  said: { readonly done: string; readonly made: string },
+): void {
   const first = before.get(id);
   if (first) {
-    report(desk, filed, path, { code: "twice", message: `${id} is already ${said.done}`, found: `${id}, ${said.done} at ${whereIs(first.filed, first.path)}`, mend: "take one of the two away" });
+    report(desk, filed, path, {
+      code: "twice",
+      message: `${id} is already ${said.done}`,
+      found: `${id}, ${said.done} at ${whereIs(first.filed, first.path)}`,
+      mend: "take one of the two away",
+    });
     return;
   }
   before.set(id, { filed, path });
   if (raisedIn && placeInTime(raisedIn) > placeInTime(filed)) {
-    report(desk, filed, path, { code: "order", message: `${id} is ${said.done} before it was ${said.made}`, found: `${id}, ${said.made} in ${raisedIn.file}`, mend: "correct the date of one of the two entries" });
+    report(desk, filed, path, {
+      code: "order",
+      message: `${id} is ${said.done} before it was ${said.made}`,
+      found: `${id}, ${said.made} in ${raisedIn.file}`,
+      mend: "correct the date of one of the two entries",
+    });
   }
 }

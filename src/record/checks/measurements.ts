@@ -11,7 +11,14 @@ interface Measured {
   readonly line: Line;
 }
 
-const OTHER_SIDE = { left: "right", right: "left", front: "back", back: "front", upper: "lower", lower: "upper" } as const;
+const OTHER_SIDE = {
+  left: "right",
+  right: "left",
+  front: "back",
+  back: "front",
+  upper: "lower",
+  lower: "upper",
+} as const;
 
 export function checkMeasurements(desk: Desk): void {
   const pairs = new Map<string, Measured[]>();
@@ -34,13 +41,31 @@ function checkLine(desk: Desk, { filed, index, line }: Measured): void {
   for (const key of ["drawing", "tolerance", "pair_tolerance"] as const) {
     const other = line[key];
     if (other === undefined || other.dimension === line.found.dimension) continue;
-    report(desk, filed, [...path, key], { code: "wrong-dimension", message: `this is ${DIMENSIONS[other.dimension].name}, but what was found is ${name}`, expected: `${name} with its unit, such as ${key === "drawing" ? "" : "±"}${example}`, found: other.typed, mend: "write both in units of one kind" });
+    report(desk, filed, [...path, key], {
+      code: "wrong-dimension",
+      message: `this is ${DIMENSIONS[other.dimension].name}, but what was found is ${name}`,
+      expected: `${name} with its unit, such as ${key === "drawing" ? "" : "±"}${example}`,
+      found: other.typed,
+      mend: "write both in units of one kind",
+    });
   }
   if (line.tolerance !== undefined && line.drawing === undefined && filed.whole) {
-    report(desk, filed, [...path, "tolerance"], { code: "missing", message: "a tolerance is about the drawing's measure, which is missing", expected: "`drawing:` beside `tolerance:`", found: line.tolerance.typed, mend: "add `drawing:` with the measure that the drawing asks" });
+    report(desk, filed, [...path, "tolerance"], {
+      code: "missing",
+      message: "a tolerance is about the drawing's measure, which is missing",
+      expected: "`drawing:` beside `tolerance:`",
+      found: line.tolerance.typed,
+      mend: "add `drawing:` with the measure that the drawing asks",
+    });
   }
   if (line.tolerance !== undefined && line.drawing?.limits !== undefined) {
-    report(desk, filed, [...path, "tolerance"], { code: "contradiction", message: "limits have no tolerance", expected: "a measure with a tolerance, or limits alone", found: `${line.drawing.typed}, ${line.tolerance.typed}`, mend: "take the tolerance away, or write the measure that the drawing asks" });
+    report(desk, filed, [...path, "tolerance"], {
+      code: "contradiction",
+      message: "limits have no tolerance",
+      expected: "a measure with a tolerance, or limits alone",
+      found: `${line.drawing.typed}, ${line.tolerance.typed}`,
+      mend: "take the tolerance away, or write the measure that the drawing asks",
+    });
   }
   checkSide(desk, { filed, index, line });
 }
@@ -49,10 +74,18 @@ function checkLine(desk: Desk, { filed, index, line }: Measured): void {
 function checkSide(desk: Desk, { filed, index, line: { pair, side, pair_tolerance } }: Measured): void {
   if (!filed.whole) return;
   const lacks = (key: string, message: string, mend: string): void =>
-    report(desk, filed, ["measurements", index, key], { code: "missing", message, expected: "`pair:` with a word that both sides share, and `side:`", mend });
-  if (pair !== undefined && side === undefined) lacks("pair", "of this pair it is not said which side was measured", "add `side: left` or whichever it is");
-  if (side !== undefined && pair === undefined) lacks("side", "this side belongs to no pair", "add `pair:` with a word of your own that the other side has too");
-  if (pair_tolerance !== undefined && pair === undefined) lacks("pair_tolerance", "this tolerance belongs to no pair", "add `pair:` and `side:`");
+    report(desk, filed, ["measurements", index, key], {
+      code: "missing",
+      message,
+      expected: "`pair:` with a word that both sides share, and `side:`",
+      mend,
+    });
+  if (pair !== undefined && side === undefined)
+    lacks("pair", "of this pair it is not said which side was measured", "add `side: left` or whichever it is");
+  if (side !== undefined && pair === undefined)
+    lacks("side", "this side belongs to no pair", "add `pair:` with a word of your own that the other side has too");
+  if (pair_tolerance !== undefined && pair === undefined)
+    lacks("pair_tolerance", "this tolerance belongs to no pair", "add `pair:` and `side:`");
 }
 
 function checkPair(desk: Desk, now: Measured, before: readonly Measured[]): void {
@@ -63,18 +96,45 @@ function checkPair(desk: Desk, now: Measured, before: readonly Measured[]): void
   const at = (one: Measured): string => whereIs(one.filed, ["measurements", one.index]);
   const other = OTHER_SIDE[first.line.side];
   if (line.side !== first.line.side && line.side !== other) {
-    report(desk, filed, [...path, "side"], { code: "contradiction", message: `${line.side} is not the other side of ${first.line.side}`, expected: `${first.line.side} or ${other}`, found: `${line.side} here, ${first.line.side} at ${at(first)}`, mend: "correct the side, or give it a pair of its own" });
+    report(desk, filed, [...path, "side"], {
+      code: "contradiction",
+      message: `${line.side} is not the other side of ${first.line.side}`,
+      expected: `${first.line.side} or ${other}`,
+      found: `${line.side} here, ${first.line.side} at ${at(first)}`,
+      mend: "correct the side, or give it a pair of its own",
+    });
   }
   if (line.found.dimension !== first.line.found.dimension) {
-    report(desk, filed, [...path, "found"], { code: "wrong-dimension", message: `this is ${nameOf(line.found.dimension)}, but the pair ${line.pair} is measured as ${nameOf(first.line.found.dimension)}`, expected: `${nameOf(first.line.found.dimension)} with its unit`, found: `${line.found.typed} here, ${first.line.found.typed} at ${at(first)}`, mend: "write both in units of one kind, or give it a pair of its own" });
+    report(desk, filed, [...path, "found"], {
+      code: "wrong-dimension",
+      message: `this is ${nameOf(line.found.dimension)}, but the pair ${line.pair} is measured as ${nameOf(first.line.found.dimension)}`,
+      expected: `${nameOf(first.line.found.dimension)} with its unit`,
+      found: `${line.found.typed} here, ${first.line.found.typed} at ${at(first)}`,
+      mend: "write both in units of one kind, or give it a pair of its own",
+    });
   }
   const twice = before.find((one) => one.filed === filed && one.line.side === line.side);
   if (twice) {
-    report(desk, filed, [...path, "side"], { code: "twice", message: `the ${line.side} side of ${line.pair} is measured twice on one day`, found: `${line.found.typed} here, ${twice.line.found.typed} at ${at(twice)}`, mend: "keep the measure that counts, and tell of the other in the prose" });
+    report(desk, filed, [...path, "side"], {
+      code: "twice",
+      message: `the ${line.side} side of ${line.pair} is measured twice on one day`,
+      found: `${line.found.typed} here, ${twice.line.found.typed} at ${at(twice)}`,
+      mend: "keep the measure that counts, and tell of the other in the prose",
+    });
   }
   const stated = before.find((one) => one.line.pair_tolerance !== undefined);
-  if (stated?.line.pair_tolerance && line.pair_tolerance && stated.line.pair_tolerance.value !== line.pair_tolerance.value) {
-    report(desk, filed, [...path, "pair_tolerance"], { code: "contradiction", message: `the pair ${line.pair} has two tolerances`, expected: stated.line.pair_tolerance.typed, found: `${line.pair_tolerance.typed} here, ${stated.line.pair_tolerance.typed} at ${at(stated)}`, mend: "write the same in both places, or take one away" });
+  if (
+    stated?.line.pair_tolerance &&
+    line.pair_tolerance &&
+    stated.line.pair_tolerance.value !== line.pair_tolerance.value
+  ) {
+    report(desk, filed, [...path, "pair_tolerance"], {
+      code: "contradiction",
+      message: `the pair ${line.pair} has two tolerances`,
+      expected: stated.line.pair_tolerance.typed,
+      found: `${line.pair_tolerance.typed} here, ${stated.line.pair_tolerance.typed} at ${at(stated)}`,
+      mend: "write the same in both places, or take one away",
+    });
   }
 }
 

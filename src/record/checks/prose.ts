@@ -9,7 +9,16 @@ import { type Mention, mentionsIn } from "../text/prose.ts";
 import type { FilePath } from "../types.ts";
 import { type Desk, doubtful, soundOf } from "./desk.ts";
 
-const KINDS = ["aircraft", "assembly", "adhesive", "procedure", "lot", "trial", "entry", "climate"] as const satisfies readonly (keyof Files)[];
+const KINDS = [
+  "aircraft",
+  "assembly",
+  "adhesive",
+  "procedure",
+  "lot",
+  "trial",
+  "entry",
+  "climate",
+] as const satisfies readonly (keyof Files)[];
 
 interface Declared {
   readonly index: LinkIndex;
@@ -25,7 +34,8 @@ export function checkProse(desk: Desk): void {
       for (const { markdown, line } of filed.body) {
         const mentions = mentionsIn(markdown);
         if (mentions.length > 0) declared ??= declaredIn(desk);
-        if (declared) for (const mention of mentions) checkMention(desk, filed, filed.source.lineStart(line), mention, declared);
+        if (declared)
+          for (const mention of mentions) checkMention(desk, filed, filed.source.lineStart(line), mention, declared);
       }
     }
   }
@@ -61,12 +71,20 @@ function declaredIn(desk: Desk): Declared {
 }
 
 function checkMention(desk: Desk, filed: Filed<unknown>, start: number, mention: Mention, declared: Declared): void {
-  const fault = mention.kind === "comment" ? COMMENT : mention.kind === "image" ? imageFault(desk, filed, mention.target, declared) : linkFault(desk, filed, mention.target, declared);
+  const fault =
+    mention.kind === "comment"
+      ? COMMENT
+      : mention.kind === "image"
+        ? imageFault(desk, filed, mention.target, declared)
+        : linkFault(desk, filed, mention.target, declared);
   if (fault) desk.problems.push(filed.source.problem(start + mention.offset, fault));
 }
 
 const COMMENT: Fault = {
-  code: "comment", message: "readers would see this comment: HTML in prose is shown as typed", expected: "`::: archive` for what only the archive may hold", found: "<!--",
+  code: "comment",
+  message: "readers would see this comment: HTML in prose is shown as typed",
+  expected: "`::: archive` for what only the archive may hold",
+  found: "<!--",
   mend: "take the comment out, or put it into a passage for the archive",
 };
 
@@ -74,15 +92,31 @@ const LINK_EXPECTED = "an id such as B-014, an entry's file name, a declared fil
 
 function linkFault(desk: Desk, filed: Filed<unknown>, href: string, { index, files }: Declared): Fault | undefined {
   if (resolveTarget(index, filed.file, href)) return undefined;
-  const said = (message: string, mend: string): Fault => ({ code: "link", message, expected: LINK_EXPECTED, ...(href !== "" && { found: shown(href) }), mend });
+  const said = (message: string, mend: string): Fault => ({
+    code: "link",
+    message,
+    expected: LINK_EXPECTED,
+    ...(href !== "" && { found: shown(href) }),
+    mend,
+  });
   if (href === "") return said("this link leads nowhere", "write where it leads, or take the brackets away");
-  if (/^[a-z][a-z0-9+.-]*:/i.test(href)) return said("links of this kind are not shown", "write an address that begins with https://, http:// or mailto:");
-  if (href.startsWith("//") || /^www\./i.test(href)) return said("this web address has no beginning", `write https://${href.replace(/^\/+/, "")}`);
-  if (href.includes("#")) return said("a link leads to a whole page, not to a place in it", href.startsWith("#") ? "take the link away" : `write ${href.slice(0, href.indexOf("#"))}`);
+  if (/^[a-z][a-z0-9+.-]*:/i.test(href))
+    return said("links of this kind are not shown", "write an address that begins with https://, http:// or mailto:");
+  if (href.startsWith("//") || /^www\./i.test(href))
+    return said("this web address has no beginning", `write https://${href.replace(/^\/+/, "")}`);
+  if (href.includes("#"))
+    return said(
+      "a link leads to a whole page, not to a place in it",
+      href.startsWith("#") ? "take the link away" : `write ${href.slice(0, href.indexOf("#"))}`,
+    );
   if (desk.ids.get(href)?.kind === "person") return said("people have no pages", "write the name without a link");
   if (doubtful(desk, posix.basename(href))) return undefined;
   const onDisk = desk.shelf.find(filed.file, href);
-  if (!isFault(onDisk)) return said("this file is declared nowhere in the record", "add it to `photos` or `attachments` of an entry, so that it is known for whom it is");
+  if (!isFault(onDisk))
+    return said(
+      "this file is declared nowhere in the record",
+      "add it to `photos` or `attachments` of an entry, so that it is known for whom it is",
+    );
   if (/\.\w{2,4}$/.test(href) && !href.endsWith(".md")) return { ...onDisk.fault, code: "link" };
   return said("this link leads to nothing in the record", mendFor(desk, filed, href, files));
 }
@@ -90,20 +124,40 @@ function linkFault(desk: Desk, filed: Filed<unknown>, href: string, { index, fil
 function mendFor(desk: Desk, filed: Filed<unknown>, href: string, files: ReadonlySet<FilePath>): string {
   const ids = [...desk.ids.all()].filter(({ kind }) => kind !== "person");
   const name = posix.basename(href, ".md");
-  const meant = nearest(href.endsWith(".md") ? name : href, ids.filter(({ kind }) => !href.endsWith(".md") || kind === "entry" || !name.includes("-20")).map(({ id }) => id));
+  const meant = nearest(
+    href.endsWith(".md") ? name : href,
+    ids.filter(({ kind }) => !href.endsWith(".md") || kind === "entry" || !name.includes("-20")).map(({ id }) => id),
+  );
   if (meant !== undefined) return `did you mean ${href.endsWith(".md") ? `${meant}.md` : meant}?`;
-  const file = nearest(href, [...files].map((path) => pathBetween(filed.file, path)));
+  const file = nearest(
+    href,
+    [...files].map((path) => pathBetween(filed.file, path)),
+  );
   return file === undefined ? "write an id or a file that the record has" : `did you mean ${file}?`;
 }
 
 function imageFault(desk: Desk, filed: Filed<unknown>, src: string, { pictures, clips }: Declared): Fault | undefined {
-  const said = (message: string, mend: string): Fault => ({ code: "link", message, expected: "a picture that stands under `photos`, by its path", found: shown(src), mend });
-  if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(src)) return said("pictures are not fetched from elsewhere", "put the picture into the record's folder and declare it under `photos`");
+  const said = (message: string, mend: string): Fault => ({
+    code: "link",
+    message,
+    expected: "a picture that stands under `photos`, by its path",
+    found: shown(src),
+    mend,
+  });
+  if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(src))
+    return said(
+      "pictures are not fetched from elsewhere",
+      "put the picture into the record's folder and declare it under `photos`",
+    );
   const found = desk.shelf.find(filed.file, decodeURIComponentSafely(src));
   if (isFault(found)) return { ...found.fault, code: "link" };
   if (pictures.has(found.value) || doubtful(desk, posix.basename(found.value))) return undefined;
-  if (clips.has(found.value)) return said("a clip is shown below the prose, not within it", "take the ! away, so that it is a link to the clip");
-  return said("this picture is not declared", `add { file: ${pathBetween(filed.file, found.value)}, alt: … } to \`photos\`${filed.file.startsWith("entries/") ? "" : " of an entry"}`);
+  if (clips.has(found.value))
+    return said("a clip is shown below the prose, not within it", "take the ! away, so that it is a link to the clip");
+  return said(
+    "this picture is not declared",
+    `add { file: ${pathBetween(filed.file, found.value)}, alt: … } to \`photos\`${filed.file.startsWith("entries/") ? "" : " of an entry"}`,
+  );
 }
 
 function decodeURIComponentSafely(src: string): string {

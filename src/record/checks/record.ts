@@ -21,7 +21,23 @@ import { checkSettings } from "./settings.ts";
 import { checkTests } from "./tests.ts";
 import { checkWeights } from "./weights.ts";
 
-const CHECKS = [checkFiles, checkSettings, checkAssemblies, checkDays, checkEntries, checkCuts, checkBatches, checkTests, checkJoints, checkOpenItems, checkDepartures, checkMeasurements, checkWeights, checkCredit, checkProse];
+const CHECKS = [
+  checkFiles,
+  checkSettings,
+  checkAssemblies,
+  checkDays,
+  checkEntries,
+  checkCuts,
+  checkBatches,
+  checkTests,
+  checkJoints,
+  checkOpenItems,
+  checkDepartures,
+  checkMeasurements,
+  checkWeights,
+  checkCredit,
+  checkProse,
+];
 
 export function checkRecord(draft: Draft, folder: Folder, shelf: Shelf, today: Day | undefined): Problem[] {
   const ids = collectIds(draft.files);

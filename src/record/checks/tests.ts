@@ -1,7 +1,17 @@
 /** Tests of pieces. */
 import { Zone } from "../time/zone.ts";
 import { checkClock } from "./batches.ts";
-import { type BatchSpec, type Desk, type EntryFile, expectId, expectPicture, type PieceSpec, report, soundOf, whereIs } from "./desk.ts";
+import {
+  type BatchSpec,
+  type Desk,
+  type EntryFile,
+  expectId,
+  expectPicture,
+  type PieceSpec,
+  report,
+  soundOf,
+  whereIs,
+} from "./desk.ts";
 
 interface Glued {
   readonly filed: EntryFile;
@@ -30,38 +40,83 @@ export function checkTests(desk: Desk): void {
       if (glued) checkOrder(desk, filed, index, test, glued);
       const trial = glued?.piece.trial === undefined ? undefined : trials.get(glued.piece.trial);
       if (trial && trial.spec.stated > filed.spec.date) {
-        report(desk, filed, [...path, "piece"], { code: "date", message: `this piece was broken before trial ${trial.id} said what was expected`, expected: `a day from ${trial.spec.stated} on`, found: `${test.piece}, broken ${filed.spec.date}`, mend: `correct \`stated\` in ${trial.file}, or take the piece out of the trial` });
+        report(desk, filed, [...path, "piece"], {
+          code: "date",
+          message: `this piece was broken before trial ${trial.id} said what was expected`,
+          expected: `a day from ${trial.spec.stated} on`,
+          found: `${test.piece}, broken ${filed.spec.date}`,
+          mend: `correct \`stated\` in ${trial.file}, or take the piece out of the trial`,
+        });
       }
     });
   }
 }
 
 function gluedPieces(desk: Desk): Map<string, Glued> {
-  const batches = soundOf(desk, "entry").flatMap((filed) => (filed.spec.batches ?? []).map((batch) => ({ filed, batch })));
-  return new Map(batches.flatMap(({ filed, batch }) => (batch.pieces ?? []).map((piece) => [piece.id, { filed, batch, piece }] as const)));
+  const batches = soundOf(desk, "entry").flatMap((filed) =>
+    (filed.spec.batches ?? []).map((batch) => ({ filed, batch })),
+  );
+  return new Map(
+    batches.flatMap(({ filed, batch }) =>
+      (batch.pieces ?? []).map((piece) => [piece.id, { filed, batch, piece }] as const),
+    ),
+  );
 }
 
 function checkWoodFailure(desk: Desk, filed: EntryFile, index: number, test: TestSpec): void {
   const share = test.wood_failure;
-  const against = (test.failure === "wood" && share?.value === 0) || (test.failure === "glue line" && share?.value === 1);
+  const against =
+    (test.failure === "wood" && share?.value === 0) || (test.failure === "glue line" && share?.value === 1);
   if (!against || !share) return;
-  report(desk, filed, ["tests", index, "wood_failure"], { code: "contradiction", message: `a failure in the ${test.failure} with ${share.typed} wood failure contradicts itself`, expected: "a percentage that goes with where it broke", found: share.typed, mend: "correct `failure` or `wood_failure`" });
+  report(desk, filed, ["tests", index, "wood_failure"], {
+    code: "contradiction",
+    message: `a failure in the ${test.failure} with ${share.typed} wood failure contradicts itself`,
+    expected: "a percentage that goes with where it broke",
+    found: share.typed,
+    mend: "correct `failure` or `wood_failure`",
+  });
 }
 
-function checkOnce(desk: Desk, filed: EntryFile, index: number, test: TestSpec, broken: Map<string, () => string>): void {
+function checkOnce(
+  desk: Desk,
+  filed: EntryFile,
+  index: number,
+  test: TestSpec,
+  broken: Map<string, () => string>,
+): void {
   const before = broken.get(test.piece);
   if (before === undefined) broken.set(test.piece, () => whereIs(filed, ["tests", index]));
-  else report(desk, filed, ["tests", index, "piece"], { code: "twice", message: `${test.piece} is already broken`, expected: "each piece once", found: `${test.piece}, broken at ${before()}`, mend: "write the piece that was broken, or take one of the two away; to correct an earlier entry, state it under `amends`" });
+  else
+    report(desk, filed, ["tests", index, "piece"], {
+      code: "twice",
+      message: `${test.piece} is already broken`,
+      expected: "each piece once",
+      found: `${test.piece}, broken at ${before()}`,
+      mend: "write the piece that was broken, or take one of the two away; to correct an earlier entry, state it under `amends`",
+    });
 }
 
-function checkOrder(desk: Desk, filed: EntryFile, index: number, test: TestSpec, { filed: gluedIn, batch }: Glued): void {
+function checkOrder(
+  desk: Desk,
+  filed: EntryFile,
+  index: number,
+  test: TestSpec,
+  { filed: gluedIn, batch }: Glued,
+): void {
   const glued = batch.closed ?? batch.mixed;
   const earlierDay = filed.spec.date < gluedIn.spec.date;
   const pastMidnight = glued !== undefined && glued.minutes >= 1440;
   const sameDay = filed.spec.date === gluedIn.spec.date;
-  const earlierTime = sameDay && (pastMidnight || (glued !== undefined && test.at !== undefined && test.at.minutes < glued.minutes));
+  const earlierTime =
+    sameDay && (pastMidnight || (glued !== undefined && test.at !== undefined && test.at.minutes < glued.minutes));
   if (!earlierDay && !earlierTime) return;
   const when = glued === undefined ? gluedIn.spec.date : `${gluedIn.spec.date} ${glued.typed}`;
   const path = ["tests", index, test.at !== undefined && sameDay ? "at" : "piece"];
-  report(desk, filed, path, { code: "order", message: `${test.piece} was broken before it was glued`, expected: `a time after ${when}, when batch ${batch.id} was glued`, found: test.at !== undefined ? `${filed.spec.date} ${test.at.typed}` : filed.spec.date, mend: `correct this entry or ${whereIs(gluedIn, ["date"])}` });
+  report(desk, filed, path, {
+    code: "order",
+    message: `${test.piece} was broken before it was glued`,
+    expected: `a time after ${when}, when batch ${batch.id} was glued`,
+    found: test.at !== undefined ? `${filed.spec.date} ${test.at.typed}` : filed.spec.date,
+    mend: `correct this entry or ${whereIs(gluedIn, ["date"])}`,
+  });
 }

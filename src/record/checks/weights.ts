@@ -13,7 +13,13 @@ export function checkWeights(desk: Desk): void {
     const here = new Set<string>();
     (filed.spec.weighed ?? []).forEach((line, index) => {
       checkLine(desk, filed, index, line, weighed, asked);
-      if (here.has(line.part)) report(desk, filed, ["weighed", index, "part"], { code: "twice", message: "this part is weighed twice on one day", found: shown(line.part), mend: "keep the one that counts, or call them by names of their own" });
+      if (here.has(line.part))
+        report(desk, filed, ["weighed", index, "part"], {
+          code: "twice",
+          message: "this part is weighed twice on one day",
+          found: shown(line.part),
+          mend: "keep the one that counts, or call them by names of their own",
+        });
       here.add(line.part);
       weighed.add(line.part);
     });
@@ -22,19 +28,44 @@ export function checkWeights(desk: Desk): void {
 }
 
 /** Told once for the whole record, where the first arm stands. */
-interface Datum { told: boolean }
+interface Datum {
+  told: boolean;
+}
 
-function checkLine(desk: Desk, filed: EntryFile, index: number, line: Weighing, known: ReadonlySet<string>, datum: Datum): void {
+function checkLine(
+  desk: Desk,
+  filed: EntryFile,
+  index: number,
+  line: Weighing,
+  known: ReadonlySet<string>,
+  datum: Datum,
+): void {
   const path = ["weighed", index];
   expectId(desk, filed, [...path, "assembly"], ["assembly"], line.assembly);
   if (line.arm !== undefined) expectDatum(desk, filed, [...path, "arm"], line.arm.typed, datum);
   (line.instead_of ?? []).forEach((part, at) => {
     const where = [...path, "instead_of", at];
     if (part === line.part) {
-      report(desk, filed, where, { code: "contradiction", message: "a part stands in its own place without being told so", expected: "other parts, weighed before", found: shown(part), mend: "take it from the list" });
+      report(desk, filed, where, {
+        code: "contradiction",
+        message: "a part stands in its own place without being told so",
+        expected: "other parts, weighed before",
+        found: shown(part),
+        mend: "take it from the list",
+      });
     } else if (!known.has(part) && !doubtful(desk, part)) {
-      const meant = nearest(part, [...known].filter((name) => name !== line.part));
-      report(desk, filed, where, { code: "unknown-id", message: "no part of these words was weighed before", expected: "the words of a part in an earlier line or entry", found: shown(part), mend: meant === undefined ? "write the words of its `part:`, or take it from the list" : `did you mean "${meant}"?` });
+      const meant = nearest(
+        part,
+        [...known].filter((name) => name !== line.part),
+      );
+      report(desk, filed, where, {
+        code: "unknown-id",
+        message: "no part of these words was weighed before",
+        expected: "the words of a part in an earlier line or entry",
+        found: shown(part),
+        mend:
+          meant === undefined ? "write the words of its `part:`, or take it from the list" : `did you mean "${meant}"?`,
+      });
     }
   });
 }
@@ -46,13 +77,27 @@ function checkScales(desk: Desk, filed: EntryFile, datum: Datum): void {
   if ((scales.nose === undefined) !== (scales.tail === undefined) || !filed.whole) return;
   const both = scales.nose !== undefined;
   report(desk, filed, ["scales"], {
-    code: both ? "contradiction" : "missing", message: both ? "the third wheel is at the nose or at the tail" : "what the third wheel weighed is missing",
-    expected: "`nose:` or `tail:`, one of the two", mend: both ? "take one of the two away" : "add `nose: 61.0 kg` or `tail: 24.6 kg`",
+    code: both ? "contradiction" : "missing",
+    message: both ? "the third wheel is at the nose or at the tail" : "what the third wheel weighed is missing",
+    expected: "`nose:` or `tail:`, one of the two",
+    mend: both ? "take one of the two away" : "add `nose: 61.0 kg` or `tail: 24.6 kg`",
   });
 }
 
-function expectDatum(desk: Desk, filed: EntryFile, path: readonly (string | number)[], typed: string, datum: Datum): void {
+function expectDatum(
+  desk: Desk,
+  filed: EntryFile,
+  path: readonly (string | number)[],
+  typed: string,
+  datum: Datum,
+): void {
   if (datum.told) return;
   datum.told = true;
-  report(desk, filed, [...path], { code: "missing", message: "arms are measured from a datum, which aircraft.md does not name", expected: "`datum:` in aircraft.md, such as Front face of the firewall", found: typed, mend: "add `datum:` to aircraft.md" });
+  report(desk, filed, [...path], {
+    code: "missing",
+    message: "arms are measured from a datum, which aircraft.md does not name",
+    expected: "`datum:` in aircraft.md, such as Front face of the firewall",
+    found: typed,
+    mend: "add `datum:` to aircraft.md",
+  });
 }

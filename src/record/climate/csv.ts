@@ -24,11 +24,16 @@ export function linesOf(text: string, delimiter: Delimiter): number[] {
   const starts: number[] = [];
   let next = 1;
   try {
-    parse(text, { ...OPTIONS, delimiter, skip_empty_lines: false, on_record: (cells: readonly string[], { lines }: { lines: number }) => {
-      if (cells.length > 1 || cells[0] !== "") starts.push(next);
-      next = lines + 1;
-      return null;
-    } });
+    parse(text, {
+      ...OPTIONS,
+      delimiter,
+      skip_empty_lines: false,
+      on_record: (cells: readonly string[], { lines }: { lines: number }) => {
+        if (cells.length > 1 || cells[0] !== "") starts.push(next);
+        next = lines + 1;
+        return null;
+      },
+    });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     starts.push(next);

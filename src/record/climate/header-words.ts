@@ -1,7 +1,8 @@
 /** What one cell of a header names. Only a wording that can mean one thing is taken; anything else is left to the builder. */
 import type { TemperatureUnit } from "./form.ts";
 
-const TEMPERATURE = /^(?:(?:air|room|shop|indoor|ambient|raum|luft) ?)?(?:temperature|temperatur|temperatura|température|temp\.?|t)(?![\p{L}\d])/u;
+const TEMPERATURE =
+  /^(?:(?:air|room|shop|indoor|ambient|raum|luft) ?)?(?:temperature|temperatur|temperatura|température|temp\.?|t)(?![\p{L}\d])/u;
 const HUMIDITY =
   /^(?:(?:air|room|shop|indoor|relative|rel\.?) ?)*(?:humidity|hum\.?|rh|r\.h\.|luftfeuchte|luftfeuchtigkeit|feuchte|feuchtigkeit|humidité|humidade|humedad|umidità)(?![\p{L}\d])(?: relativ[ea])?/u;
 const STAMP =
@@ -11,8 +12,29 @@ const CLOCK = /^(?:time|zeit|uhrzeit|hora|heure)(?![\p{L}\d])/u;
 const ZONE = /^(?:local|z|(?:utc|gmt)? ?(?:[+\-−]\d{1,2}(?::?\d{2})?)?|[a-z]+\/[a-z_/]+)$/u;
 
 const UNITS: { readonly [unit: string]: TemperatureUnit | "%" } = {
-  "°c": "°C", "ºc": "°C", "℃": "°C", degc: "°C", c: "°C", celsius: "°C", "°f": "°F", "ºf": "°F", "℉": "°F", degf: "°F", f: "°F", fahrenheit: "°F", k: "K",
-  kelvin: "K", "%": "%", "%rh": "%", "%r.h.": "%", "%rf": "%", "%r.f.": "%", "rh%": "%", "%hr": "%", percent: "%", "percentrh": "%",
+  "°c": "°C",
+  ºc: "°C",
+  "℃": "°C",
+  degc: "°C",
+  c: "°C",
+  celsius: "°C",
+  "°f": "°F",
+  ºf: "°F",
+  "℉": "°F",
+  degf: "°F",
+  f: "°F",
+  fahrenheit: "°F",
+  k: "K",
+  kelvin: "K",
+  "%": "%",
+  "%rh": "%",
+  "%r.h.": "%",
+  "%rf": "%",
+  "%r.f.": "%",
+  "rh%": "%",
+  "%hr": "%",
+  percent: "%",
+  percentrh: "%",
 };
 
 export type Named =
@@ -32,7 +54,11 @@ export function named(cell: string): Named | undefined {
 }
 
 function timeNamed(text: string): Named | undefined {
-  for (const [kind, pattern] of [["stamp", STAMP], ["day", DAY], ["clock", CLOCK]] as const) {
+  for (const [kind, pattern] of [
+    ["stamp", STAMP],
+    ["day", DAY],
+    ["clock", CLOCK],
+  ] as const) {
     const rest = restAfter(text, pattern);
     if (rest === undefined) continue;
     if (rest === "") return { kind };
@@ -43,7 +69,8 @@ function timeNamed(text: string): Named | undefined {
 
 function valueNamed(text: string): Named | undefined {
   const alone = text.length > 1 ? unitIn(text) : undefined;
-  if (alone !== undefined) return alone === "%" ? { kind: "humidity", unit: "%" } : { kind: "temperature", unit: alone };
+  if (alone !== undefined)
+    return alone === "%" ? { kind: "humidity", unit: "%" } : { kind: "temperature", unit: alone };
   const temperature = restAfter(text, TEMPERATURE);
   const humidity = restAfter(text, HUMIDITY);
   if (temperature === "") return { kind: "temperature" };
@@ -54,10 +81,16 @@ function valueNamed(text: string): Named | undefined {
 }
 
 /** A unit, with nothing after it but a remark in brackets, such as the number of a sensor. */
-const unitIn = (text: string): TemperatureUnit | "%" | undefined => unitOf(text) ?? unitOf(text.replace(/[)\]}]? ?\([^)]*\)?$/u, ""));
+const unitIn = (text: string): TemperatureUnit | "%" | undefined =>
+  unitOf(text) ?? unitOf(text.replace(/[)\]}]? ?\([^)]*\)?$/u, ""));
 
 /** What follows a name, without the brackets, comma or stroke that set it off; undefined where the name does not stand there. */
 function restAfter(text: string, pattern: RegExp): string | undefined {
   const found = pattern.exec(text);
-  return found === null ? undefined : text.slice(found[0].length).replace(/^[\s,/:([{]+/u, "").replace(/[\s)\]}]+$/u, "");
+  return found === null
+    ? undefined
+    : text
+        .slice(found[0].length)
+        .replace(/^[\s,/:([{]+/u, "")
+        .replace(/[\s)\]}]+$/u, "");
 }

@@ -32,8 +32,19 @@ export function layoutOf(text: string, stated: Stated): Layout | LayoutFault {
   const [only] = tried;
   if (only === undefined) return { delimiter: ",", headerLine: 1, bodyLine: 1, cell: 0, fault: noHeader(text, stated) };
   const where = whereabouts(head, only);
-  if (tried.length > 1) return { ...where, cell: 0, fault: { code: "climate-form", message: "the header can be parted in more than one way", mend: `${BESIDE} what parts the cells, such as \`delimiter: ";"\`` } };
-  return "columns" in only.header ? { ...where, header: only.cells, columns: only.header.columns } : { ...where, ...several(only.cells, only.header) };
+  if (tried.length > 1)
+    return {
+      ...where,
+      cell: 0,
+      fault: {
+        code: "climate-form",
+        message: "the header can be parted in more than one way",
+        mend: `${BESIDE} what parts the cells, such as \`delimiter: ";"\``,
+      },
+    };
+  return "columns" in only.header
+    ? { ...where, header: only.cells, columns: only.header.columns }
+    : { ...where, ...several(only.cells, only.header) };
 }
 
 interface Tried {
@@ -57,18 +68,35 @@ function whereabouts(head: string, { delimiter, row }: Tried): Whereabouts {
   return { delimiter, headerLine, bodyLine: starts[row + 1] ?? head.split("\n").length + 1 };
 }
 
-function several(cells: readonly string[], { what, could }: { readonly what: string; readonly could: readonly number[] }): Pick<LayoutFault, "cell" | "fault"> {
+function several(
+  cells: readonly string[],
+  { what, could }: { readonly what: string; readonly could: readonly number[] },
+): Pick<LayoutFault, "cell" | "fault"> {
   const named = could.map((at) => `"${(cells[at] ?? "").trim()}"`).join(" and ");
   const key = what.replace("the ", "");
-  const mend = key === "time" ? `${BESIDE} which column is meant, such as \`time: { column: …, form: YYYY-MM-DD HH:mm }\`` : `${BESIDE} which is meant, such as \`${key}: { column: … }\``;
-  return { cell: could[1] ?? 0, fault: { code: "climate-form", message: `more than one column could be ${what}: ${named}`, mend } };
+  const mend =
+    key === "time"
+      ? `${BESIDE} which column is meant, such as \`time: { column: …, form: YYYY-MM-DD HH:mm }\``
+      : `${BESIDE} which is meant, such as \`${key}: { column: … }\``;
+  return {
+    cell: could[1] ?? 0,
+    fault: { code: "climate-form", message: `more than one column could be ${what}: ${named}`, mend },
+  };
 }
 
 function noHeader(text: string, stated: Stated): Fault {
-  const columns = [stated.timeColumn, stated.temperature?.column, stated.humidity?.column].filter((column) => column !== undefined);
-  const expected = columns.length > 0 ? `a header line with ${columns.map((column) => `"${column}"`).join(", ")}` : "a line such as `Time (UTC);Temperature (°C);Humidity (%)`";
+  const columns = [stated.timeColumn, stated.temperature?.column, stated.humidity?.column].filter(
+    (column) => column !== undefined,
+  );
+  const expected =
+    columns.length > 0
+      ? `a header line with ${columns.map((column) => `"${column}"`).join(", ")}`
+      : "a line such as `Time (UTC);Temperature (°C);Humidity (%)`";
   return {
-    code: "climate-form", message: `no header line was found within the first ${PREAMBLE} lines`, expected, found: shown(text.split("\n", 1)[0] ?? ""),
+    code: "climate-form",
+    message: `no header line was found within the first ${PREAMBLE} lines`,
+    expected,
+    found: shown(text.split("\n", 1)[0] ?? ""),
     mend: `${BESIDE} which columns are the time, the temperature and the humidity, as their header spells them`,
   };
 }

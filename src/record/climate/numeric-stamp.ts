@@ -3,7 +3,12 @@ import { hourOf, type StampReader, wallOf } from "./stamp.ts";
 import { offsetOf } from "./wall-clock.ts";
 
 export type Order = "YMD" | "DMY" | "MDY";
-export type OrderFound = { readonly order: Order; readonly mark: string } | "unclear" | "both" | "two-digit years" | "no stamp";
+export type OrderFound =
+  | { readonly order: Order; readonly mark: string }
+  | "unclear"
+  | "both"
+  | "two-digit years"
+  | "no stamp";
 
 const PARTS =
   /^(\d{1,4})([-./])(\d{1,2})\2(\d{4}|\d{1,2})(?:T|[ ,]\s*)(\d{1,2}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?(?:\s*([ap])\.?m\.?)?(?:\s*(Z|UTC|GMT|(?:UTC|GMT)?[+-]\d{2}(?::?\d{2})?))?$/iu;
@@ -12,8 +17,16 @@ export function numericReader(order: Order, mark: string): StampReader {
   return (typed) => {
     const [, first, found, second, third, hour, minute, seconds = "0", half, zone] = PARTS.exec(typed) ?? [];
     if (found !== mark || (order === "YMD" ? first : third)?.length !== 4) return undefined;
-    const [year, month, day] = order === "YMD" ? [first, second, third] : order === "DMY" ? [third, second, first] : [third, first, second];
-    const wall = wallOf(Number(year), Number(month), Number(day), hourOf(Number(hour), half), Number(minute), Number(seconds.replace(",", ".")));
+    const [year, month, day] =
+      order === "YMD" ? [first, second, third] : order === "DMY" ? [third, second, first] : [third, first, second];
+    const wall = wallOf(
+      Number(year),
+      Number(month),
+      Number(day),
+      hourOf(Number(hour), half),
+      Number(minute),
+      Number(seconds.replace(",", ".")),
+    );
     if (wall === undefined || zone === undefined) return wall === undefined ? undefined : { wall };
     const offset = offsetOf(zone);
     return offset === undefined ? undefined : { wall, offset };

@@ -23,20 +23,30 @@ export function overlapProblems(logs: readonly FiledLog[]): Problem[] {
 function disagreement(one: FiledLog, other: FiledLog): Problem[] {
   const end = Math.min(one.times.at(-1) ?? 0, other.times.at(-1) ?? 0);
   const within = (log: FiledLog, at: number): boolean => (log.times[at] ?? Number.POSITIVE_INFINITY) <= end;
-  for (let i = firstAtLeast(one.times, other.times[0] ?? 0), j = 0; within(one, i) || within(other, j); i += 1, j += 1) {
+  for (
+    let i = firstAtLeast(one.times, other.times[0] ?? 0), j = 0;
+    within(one, i) || within(other, j);
+    i += 1, j += 1
+  ) {
     if (!alike(one, i, other, j)) return problemsAt(one, other, Math.min(j, other.times.length - 1));
   }
   return [];
 }
 
 function alike(one: Log, i: number, other: Log, j: number): boolean {
-  return one.times[i] === other.times[j] && Object.is(one.temperatures[i], other.temperatures[j]) && Object.is(one.humidities[i], other.humidities[j]);
+  return (
+    one.times[i] === other.times[j] &&
+    Object.is(one.temperatures[i], other.temperatures[j]) &&
+    Object.is(one.humidities[i], other.humidities[j])
+  );
 }
 
 function problemsAt(one: FiledLog, other: FiledLog, at: number): Problem[] {
   const report = new Report();
   report.say(other.rows[at] ?? 0, 0, {
-    code: "climate-overlap", message: `${one.file} tells of the same time and says something else`, expected: "files of one workshop that agree where they overlap",
+    code: "climate-overlap",
+    message: `${one.file} tells of the same time and says something else`,
+    expected: "files of one workshop that agree where they overlap",
     mend: "keep in one of them only what the other lacks; a logger of another room does not belong here",
   });
   return report.problems(other.file, other.text, other.layout);

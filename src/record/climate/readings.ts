@@ -33,7 +33,9 @@ interface Column {
 export function readingsOf(rows: Rows, layout: Layout, stated: Stated, stamp: StampReader, report: Report): Readings {
   const { columns, header } = layout;
   const cells = new CellReader(stated, report);
-  const [temperature, humidity] = (["temperature", "humidity"] as const).map((quantity) => columnOf(quantity, layout, stated, report));
+  const [temperature, humidity] = (["temperature", "humidity"] as const).map((quantity) =>
+    columnOf(quantity, layout, stated, report),
+  );
   const readings = empty(rows.length);
   for (let row = 0; row < rows.length; row += 1) {
     const line = rows[row] ?? [];
@@ -41,7 +43,12 @@ export function readingsOf(rows: Rows, layout: Layout, stated: Stated, stamp: St
     const typed = columns.time.map((at) => (line[at] ?? "").trim()).join(" ");
     const read = stamp(typed);
     if (read === undefined) {
-      report.say(row, columns.time[0] ?? 0, { code: "climate-time", message: "this is no moment of the form that the file's other stamps have", found: shown(typed), mend: "if it is no reading take the line out of the file; else say the form in climate/NAME.md, such as `time: DD/MM/YYYY HH:mm`" });
+      report.say(row, columns.time[0] ?? 0, {
+        code: "climate-time",
+        message: "this is no moment of the form that the file's other stamps have",
+        found: shown(typed),
+        mend: "if it is no reading take the line out of the file; else say the form in climate/NAME.md, such as `time: DD/MM/YYYY HH:mm`",
+      });
       continue;
     }
     const i = readings.count;
@@ -57,7 +64,14 @@ export function readingsOf(rows: Rows, layout: Layout, stated: Stated, stamp: St
 
 function empty(length: number): Readings {
   const numbers = (): Float64Array => new Float64Array(length);
-  return { count: 0, walls: numbers(), offsets: numbers(), temperatures: numbers(), humidities: numbers(), rows: new Int32Array(length) };
+  return {
+    count: 0,
+    walls: numbers(),
+    offsets: numbers(),
+    temperatures: numbers(),
+    humidities: numbers(),
+    rows: new Int32Array(length),
+  };
 }
 
 /** More cells than the header has is what a decimal comma between commas looks like; too few is what a cut line looks like. */
@@ -66,8 +80,22 @@ function fits(line: readonly string[], width: number, row: number, { columns }: 
   const extra = line.slice(width).some((cell) => cell.trim() !== "");
   if (line.length >= needed && !extra) return true;
   const found = `${line.length} cells`;
-  if (extra) report.say(row, width, { code: "climate-cells", message: "the line has more cells than the header", expected: `${width} cells`, found, mend: "export again with a decimal point, or with a semicolon between the cells" });
-  else report.say(row, 0, { code: "climate-cells", message: "the line ends early", expected: `at least ${needed} cells`, found, mend: "export the file again, or take the line out" });
+  if (extra)
+    report.say(row, width, {
+      code: "climate-cells",
+      message: "the line has more cells than the header",
+      expected: `${width} cells`,
+      found,
+      mend: "export again with a decimal point, or with a semicolon between the cells",
+    });
+  else
+    report.say(row, 0, {
+      code: "climate-cells",
+      message: "the line ends early",
+      expected: `at least ${needed} cells`,
+      found,
+      mend: "export the file again, or take the line out",
+    });
   return false;
 }
 
@@ -76,7 +104,11 @@ function columnOf(quantity: Quantity, { columns }: Layout, stated: Stated, repor
   if (column === undefined) return undefined;
   const said = stated[quantity]?.unit;
   if (said !== undefined && column.unit !== undefined && said !== column.unit) {
-    report.say(HEADER, column.at, { code: "climate-unit", message: `the header says ${column.unit} and the file beside it ${said}`, mend: "take the unit out of climate/NAME.md, or export the file again" });
+    report.say(HEADER, column.at, {
+      code: "climate-unit",
+      message: `the header says ${column.unit} and the file beside it ${said}`,
+      mend: "take the unit out of climate/NAME.md, or export the file again",
+    });
   }
   const unit = said ?? column.unit;
   return { quantity, at: column.at, ...(unit === undefined ? {} : { unit }) };
@@ -103,12 +135,30 @@ class CellReader {
       return Number.NaN;
     };
     const figure = figureOf(cell);
-    if (figure === undefined) return say("climate-value", `this is no ${name}`, "if the logger had no reading leave the cell empty");
-    if (figure.mark !== undefined && figure.mark !== (this.#mark ??= figure.mark)) return say("climate-decimal", `the decimal mark was "${this.#mark}" before and is "${figure.mark}" here`, "export the file again with one decimal mark");
+    if (figure === undefined)
+      return say("climate-value", `this is no ${name}`, "if the logger had no reading leave the cell empty");
+    if (figure.mark !== undefined && figure.mark !== (this.#mark ??= figure.mark))
+      return say(
+        "climate-decimal",
+        `the decimal mark was "${this.#mark}" before and is "${figure.mark}" here`,
+        "export the file again with one decimal mark",
+      );
     const unit = column.unit ?? figure.unit;
-    if (unit === undefined) return say("climate-unit", `no unit is given for the ${name}`, `say it in a file beside it, climate/NAME.md: \`${column.quantity}: { unit: ${column.quantity === "humidity" ? '"%"' : "°C"} }\``);
-    if ((figure.unit !== undefined && figure.unit !== unit) || (unit === "%") !== (column.quantity === "humidity")) return say("climate-unit", `the unit here is not the column's, ${unit}`, "export the file again with one unit");
+    if (unit === undefined)
+      return say(
+        "climate-unit",
+        `no unit is given for the ${name}`,
+        `say it in a file beside it, climate/NAME.md: \`${column.quantity}: { unit: ${column.quantity === "humidity" ? '"%"' : "°C"} }\``,
+      );
+    if ((figure.unit !== undefined && figure.unit !== unit) || (unit === "%") !== (column.quantity === "humidity"))
+      return say("climate-unit", `the unit here is not the column's, ${unit}`, "export the file again with one unit");
     const value = inReckoning(figure.value, unit);
-    return value >= least && value <= most ? value : say("climate-value", `no workshop has such a ${name}; from ${words} is taken`, "look whether the unit is right; if the sensor failed leave the cell empty");
+    return value >= least && value <= most
+      ? value
+      : say(
+          "climate-value",
+          `no workshop has such a ${name}; from ${words} is taken`,
+          "look whether the unit is right; if the sensor failed leave the cell empty",
+        );
   }
 }

@@ -42,11 +42,13 @@ export class Report {
     if (this.isEmpty) return [];
     const starts = linesOf(fromLine(text, bodyLine), delimiter).map((line) => line + bodyLine - 1);
     const lines = text.split("\n");
-    return [...this.#notes.values()].flatMap(({ first, more }) => first.map(({ row, cell, fault }, i) => {
-      const line = row === HEADER ? headerLine : (starts[row] ?? headerLine);
-      const last = i === first.length - 1 && more > 0;
-      const message = last ? `${fault.message}; and ${more} more of the kind in this file` : fault.message;
-      return { file, line, column: columnOf(lines[line - 1] ?? "", delimiter, cell), ...fault, message };
-    }));
+    return [...this.#notes.values()].flatMap(({ first, more }) =>
+      first.map(({ row, cell, fault }, i) => {
+        const line = row === HEADER ? headerLine : (starts[row] ?? headerLine);
+        const last = i === first.length - 1 && more > 0;
+        const message = last ? `${fault.message}; and ${more} more of the kind in this file` : fault.message;
+        return { file, line, column: columnOf(lines[line - 1] ?? "", delimiter, cell), ...fault, message };
+      }),
+    );
   }
 }

@@ -22,7 +22,10 @@ export interface Sidecar {
 }
 
 /** The sidecar of each logger file; a file that two of them claim, and a sidecar that names none, are problems. */
-export function sidecarsOf(files: readonly string[], sidecars: readonly Sidecar[]): { readonly of: ReadonlyMap<string, Sidecar>; readonly problems: readonly Problem[] } {
+export function sidecarsOf(
+  files: readonly string[],
+  sidecars: readonly Sidecar[],
+): { readonly of: ReadonlyMap<string, Sidecar>; readonly problems: readonly Problem[] } {
   const of = new Map<string, Sidecar>();
   const problems: Problem[] = [];
   for (const sidecar of sidecars) {
@@ -33,7 +36,15 @@ export function sidecarsOf(files: readonly string[], sidecars: readonly Sidecar[
     for (const each of claimed) {
       const other = of.get(each);
       if (other === undefined) of.set(each, sidecar);
-      else problems.push({ ...sidecar.at(["file"]), code: "climate-sidecar", message: `${other.file} already tells of ${each}`, expected: "one file beside each logger file", found: shown(file), mend: "name the files so that each is named once" });
+      else
+        problems.push({
+          ...sidecar.at(["file"]),
+          code: "climate-sidecar",
+          message: `${other.file} already tells of ${each}`,
+          expected: "one file beside each logger file",
+          found: shown(file),
+          mend: "name the files so that each is named once",
+        });
     }
   }
   return { of, problems };
@@ -50,7 +61,10 @@ function noFile(pattern: string, files: readonly string[]) {
   const names = files.map((file) => file.slice(file.lastIndexOf("/") + 1));
   const meant = nearest(pattern, names);
   return {
-    code: "climate-sidecar", message: "no such logger file lies in climate/", expected: "the name of a .csv file in climate/", found: shown(pattern),
+    code: "climate-sidecar",
+    message: "no such logger file lies in climate/",
+    expected: "the name of a .csv file in climate/",
+    found: shown(pattern),
     mend: meant === undefined ? "put the logger's file there, or take this file out" : `did you mean ${meant}?`,
   };
 }
@@ -71,7 +85,13 @@ export function statedIn(spec: ClimateSpec | undefined): Stated {
   };
 }
 
-const without = <U>({ column, unit }: { readonly column?: string | undefined; readonly unit?: U | undefined }): { readonly column?: string; readonly unit?: U } => ({
+const without = <U>({
+  column,
+  unit,
+}: {
+  readonly column?: string | undefined;
+  readonly unit?: U | undefined;
+}): { readonly column?: string; readonly unit?: U } => ({
   ...(column === undefined ? {} : { column }),
   ...(unit === undefined ? {} : { unit }),
 });

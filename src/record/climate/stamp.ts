@@ -14,8 +14,18 @@ export function hourOf(hour: number, half: string | undefined): number {
 }
 
 /** Seconds of a wall time as if it were UTC; undefined for what no calendar and no clock shows, and for years before 1970. */
-export function wallOf(year: number, month: number, day: number, hour: number, minute: number, second: number): number | undefined {
-  if (!(year >= 1970 && month >= 1 && month <= 12 && day >= 1 && hour >= 0 && hour <= 23 && minute <= 59 && second < 60)) return undefined;
+export function wallOf(
+  year: number,
+  month: number,
+  day: number,
+  hour: number,
+  minute: number,
+  second: number,
+): number | undefined {
+  if (
+    !(year >= 1970 && month >= 1 && month <= 12 && day >= 1 && hour >= 0 && hour <= 23 && minute <= 59 && second < 60)
+  )
+    return undefined;
   const midnight = Date.UTC(year, month - 1, day);
   return new Date(midnight).getUTCDate() === day ? midnight / 1000 + hour * 3600 + minute * 60 + second : undefined;
 }

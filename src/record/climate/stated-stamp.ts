@@ -1,7 +1,21 @@
 /** Stamps of the form that a builder states, such as `DD/MM/YY hh:mm A`. */
 import { hourOf, type StampReader, wallOf } from "./stamp.ts";
 
-const FIGURES = { YYYY: "(\\d{4})", YY: "(\\d{2})", MM: "(\\d{2})", M: "(\\d{1,2})", DD: "(\\d{2})", D: "(\\d{1,2})", HH: "(\\d{2})", H: "(\\d{1,2})", hh: "(\\d{2})", h: "(\\d{1,2})", mm: "(\\d{2})", ss: "(\\d{2}(?:[.,]\\d+)?)", A: "([AaPp])\\.?[Mm]\\.?" } as const;
+const FIGURES = {
+  YYYY: "(\\d{4})",
+  YY: "(\\d{2})",
+  MM: "(\\d{2})",
+  M: "(\\d{1,2})",
+  DD: "(\\d{2})",
+  D: "(\\d{1,2})",
+  HH: "(\\d{2})",
+  H: "(\\d{1,2})",
+  hh: "(\\d{2})",
+  h: "(\\d{1,2})",
+  mm: "(\\d{2})",
+  ss: "(\\d{2}(?:[.,]\\d+)?)",
+  A: "([AaPp])\\.?[Mm]\\.?",
+} as const;
 
 type Token = keyof typeof FIGURES;
 
@@ -15,10 +29,24 @@ export function statedReader(form: string): StampReader | undefined {
     return FIGURES[token];
   });
   const at = (letter: string): number => tokens.findIndex((token) => token[0] === letter) + 1;
-  const places = { year: at("Y"), month: at("M"), day: at("D"), hour: at("H"), half: at("h"), minute: at("m"), second: at("s"), mark: at("A") };
+  const places = {
+    year: at("Y"),
+    month: at("M"),
+    day: at("D"),
+    hour: at("H"),
+    half: at("h"),
+    minute: at("m"),
+    second: at("s"),
+    mark: at("A"),
+  };
   const letters = tokens.map((token) => token[0]);
-  const whole = places.year > 0 && places.month > 0 && places.day > 0 && places.minute > 0 && places.hour > 0 !== (places.half > 0 && places.mark > 0);
-  if (!whole || new Set(letters).size !== letters.length || (places.half > 0) !== (places.mark > 0)) return undefined;
+  const whole =
+    places.year > 0 &&
+    places.month > 0 &&
+    places.day > 0 &&
+    places.minute > 0 &&
+    places.hour > 0 !== (places.half > 0 && places.mark > 0);
+  if (!whole || new Set(letters).size !== letters.length || places.half > 0 !== places.mark > 0) return undefined;
   return readerOf(new RegExp(`^${pattern}$`, "u"), places);
 }
 
@@ -32,7 +60,14 @@ function readerOf(pattern: RegExp, places: Places): StampReader {
     const year = figure(places.year);
     const hour = places.hour > 0 ? figure(places.hour) : hourOf(figure(places.half), found[places.mark]);
     const century = found[places.year]?.length === 2 ? 2000 : 0;
-    const wall = wallOf(century + year, figure(places.month), figure(places.day), hour, figure(places.minute), figure(places.second));
+    const wall = wallOf(
+      century + year,
+      figure(places.month),
+      figure(places.day),
+      hour,
+      figure(places.minute),
+      figure(places.second),
+    );
     return wall === undefined ? undefined : { wall };
   };
 }

@@ -27,7 +27,9 @@ export function isZone(name: string): boolean {
   }
 }
 
-export const fixedClock = (offset: number): WallClock => (wall) => [wall - offset];
+export const fixedClock =
+  (offset: number): WallClock =>
+  (wall) => [wall - offset];
 
 /** The clock of a zone between two wall times; outside them it is not to be asked. Its changes are looked up once. */
 export function zoneClock(zone: string, from: number, to: number): WallClock {
@@ -50,7 +52,8 @@ interface Spell {
   readonly offset: number;
 }
 
-const spellStart = (spells: readonly Spell[], at: number): number => (spells[at]?.from ?? 0) + (spells[at]?.offset ?? 0);
+const spellStart = (spells: readonly Spell[], at: number): number =>
+  (spells[at]?.from ?? 0) + (spells[at]?.offset ?? 0);
 
 /** Stretches of one offset each, from one moment to another. */
 function spellsOf(zone: string, from: number, to: number): readonly Spell[] {

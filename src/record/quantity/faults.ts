@@ -29,16 +29,28 @@ function unitsOf(dimensions: readonly Dimension[] | undefined): string {
 }
 
 export function noNumber(typed: string, why: NumberFault, wanted: Wanted): Failed {
-  if (why === "zero below") return failed("quantity", "nothing can be divided by zero", typed, wanted, "write the fraction as it was meant");
-  if (why === "exponent") return failed("quantity", "powers of ten are not read", typed, wanted, "write the number out");
-  return failed("quantity", "this does not begin with a number", typed, wanted, "write a number and its unit; words belong in the prose");
+  if (why === "zero below")
+    return failed("quantity", "nothing can be divided by zero", typed, wanted, "write the fraction as it was meant");
+  if (why === "exponent")
+    return failed("quantity", "powers of ten are not read", typed, wanted, "write the number out");
+  return failed(
+    "quantity",
+    "this does not begin with a number",
+    typed,
+    wanted,
+    "write a number and its unit; words belong in the prose",
+  );
 }
 
 export function decimalComma(typed: string, body: string, wanted: Wanted): Failed {
   const thousands = /^\d{1,3}(?:,\d{3})+(?!\d)/.test(body);
   const point = body.replace(",", ".");
   const whole = body.replaceAll(",", "");
-  const mend = !thousands ? `write ${point}` : /,.*[,.]/.test(body) ? `write ${whole}` : `write ${whole} or ${point}, as it was meant`;
+  const mend = !thousands
+    ? `write ${point}`
+    : /,.*[,.]/.test(body)
+      ? `write ${whole}`
+      : `write ${whole} or ${point}, as it was meant`;
   return failed("decimal-comma", "a comma in a number can mean two things", typed, wanted, mend);
 }
 
@@ -46,7 +58,9 @@ export function noUnit(typed: string, number: string, wanted: Wanted): Failed {
   const [dimension = "length"] = wanted.dimensions ?? [];
   const fraction = dimension === "share" && /^0?\.\d+$/.test(number);
   const unit = dimension === "length" && /[/¼½¾⅓⅔⅛⅜⅝⅞]/.test(number) ? "in" : (unitsFor(dimension)[0] ?? "");
-  const mend = fraction ? `write ${Number((Number(number) * 100).toPrecision(12))} % or ${number} %, as it was meant` : `write the unit after the number, such as ${joined(number, unit)}`;
+  const mend = fraction
+    ? `write ${Number((Number(number) * 100).toPrecision(12))} % or ${number} %, as it was meant`
+    : `write the unit after the number, such as ${joined(number, unit)}`;
   return failed("no-unit", `${number} has no unit`, typed, wanted, mend);
 }
 
@@ -57,7 +71,10 @@ function joined(number: string, unit: string): string {
 export function unknownUnit(typed: string, number: string, rest: string, wanted: Wanted): Failed {
   const words = (wanted.dimensions ?? (Object.keys(DIMENSIONS) as Dimension[])).flatMap(wordsFor);
   const meant = nearUnit(rest, words);
-  const mend = meant === undefined ? `use one of the units ${unitsOf(wanted.dimensions)}` : `did you mean ${joined(number, meant)}?`;
+  const mend =
+    meant === undefined
+      ? `use one of the units ${unitsOf(wanted.dimensions)}`
+      : `did you mean ${joined(number, meant)}?`;
   return failed("unknown-unit", `"${shown(rest)}" is not a unit that is known here`, typed, wanted, mend);
 }
 
@@ -74,12 +91,14 @@ function nearUnit(typed: string, words: readonly string[]): string | undefined {
 
 export function wrongDimension(typed: string, number: string, unit: string, is: Dimension, wanted: Wanted): Failed {
   const names = namesOf(wanted.dimensions);
-  const forced = wanted.dimensions?.includes("force") && is === "mass" ? { lb: "lbf", lbs: "lbf", kg: "kgf" }[unit] : undefined;
-  const mend = forced !== undefined
-    ? `if a load of ${number} ${unit} was read, write ${number} ${forced}`
-    : wanted.dimensions?.includes("thicknesses")
-      ? `divide it by the thickness of the piece, and write ${wanted.example ?? DIMENSIONS.thicknesses.example}`
-      : `write ${names}, in ${unitsOf(wanted.dimensions)}`;
+  const forced =
+    wanted.dimensions?.includes("force") && is === "mass" ? { lb: "lbf", lbs: "lbf", kg: "kgf" }[unit] : undefined;
+  const mend =
+    forced !== undefined
+      ? `if a load of ${number} ${unit} was read, write ${number} ${forced}`
+      : wanted.dimensions?.includes("thicknesses")
+        ? `divide it by the thickness of the piece, and write ${wanted.example ?? DIMENSIONS.thicknesses.example}`
+        : `write ${names}, in ${unitsOf(wanted.dimensions)}`;
   return failed("wrong-dimension", `this is ${DIMENSIONS[is].name}; ${names} belongs here`, typed, wanted, mend);
 }
 

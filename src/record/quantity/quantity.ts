@@ -21,7 +21,12 @@ export interface Measured extends Quantity {
 
 /** Units that may follow a greater one: `5' 3 1/2"`, `1 h 30 min`, `2° 30'`. */
 const FOLLOWS: { readonly [greater: string]: RegExp } = {
-  ft: /^(?:in|inch|inches|"|″|”)$/, h: /^min$/, d: /^(?:h|hours?)$/, lb: /^(?:oz|ounces?)$/, min: /^s$/, "°": /^(?:'|′|’|arcmin)$/,
+  ft: /^(?:in|inch|inches|"|″|”)$/,
+  h: /^min$/,
+  d: /^(?:h|hours?)$/,
+  lb: /^(?:oz|ounces?)$/,
+  min: /^s$/,
+  "°": /^(?:'|′|’|arcmin)$/,
 };
 const GREATER = /^(?:(ft|feet|foot|'|′|’)|(h|hours?)|(d|days?)|(lbs?)|(min)|(°|deg|degrees?))\s*(?=[\d.])/;
 
@@ -41,7 +46,8 @@ export function readQuantity(typed: string, wanted: Wanted): Reading<Measured> {
   const size = sizeOf(number, typed, wanted);
   if (isFault(size)) return size;
   const { dimension } = size.value.unit;
-  if (wanted.dimensions && !wanted.dimensions.includes(dimension)) return wrongDimension(typed, number.text, number.rest, dimension, wanted);
+  if (wanted.dimensions && !wanted.dimensions.includes(dimension))
+    return wrongDimension(typed, number.text, number.rest, dimension, wanted);
   return bounded(typed, negative, size.value, wanted);
 }
 
@@ -60,11 +66,15 @@ function sizeOf(number: TypedNumber, typed: string, wanted: Wanted): Reading<Siz
 
 function composite(number: TypedNumber): { readonly value: Size } | undefined {
   const head = GREATER.exec(number.rest);
-  const kind = head && (["ft", "h", "d", "lb", "min", "°"] as const)[head.slice(1).findIndex((group) => group !== undefined)];
+  const kind =
+    head && (["ft", "h", "d", "lb", "min", "°"] as const)[head.slice(1).findIndex((group) => group !== undefined)];
   const greater = kind && unitOf(kind);
   if (!greater || number.step === 0 || !Number.isInteger(number.value)) return undefined;
   const next = numberAtHead(number.rest.slice(head[0].length));
-  const lesser = typeof next === "string" || !FOLLOWS[kind]?.test(next.rest) ? undefined : unitOf(kind === "°" ? "arcmin" : next.rest);
+  const lesser =
+    typeof next === "string" || !FOLLOWS[kind]?.test(next.rest)
+      ? undefined
+      : unitOf(kind === "°" ? "arcmin" : next.rest);
   if (typeof next === "string" || !lesser) return undefined;
   const ratio = greater.factor / lesser.factor;
   return { value: { amount: number.value * Math.round(ratio) + next.value, step: next.step, unit: lesser } };
@@ -73,7 +83,8 @@ function composite(number: TypedNumber): { readonly value: Size } | undefined {
 function bounded(typed: string, negative: boolean, { amount, step, unit }: Size, wanted: Wanted): Reading<Measured> {
   const value = inBase(negative ? -amount : amount, unit);
   const sign = wanted.sign ?? "positive";
-  if ((sign === "positive" && value <= 0) || (sign === "not negative" && value < 0)) return notPositive(typed, sign, wanted);
+  if ((sign === "positive" && value <= 0) || (sign === "not negative" && value < 0))
+    return notPositive(typed, sign, wanted);
   if (wanted.most !== undefined && value > wanted.most) return tooMuch(typed, wanted);
   return { value: { typed, value, unit: unit.base, step: spanInBase(step, unit), dimension: unit.dimension } };
 }

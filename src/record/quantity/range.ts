@@ -16,7 +16,9 @@ function rangeIn(typed: string, wanted: Wanted): Reading<Range> {
   if (open) {
     const end = readQuantity(open[2] ?? "", wanted);
     if (isFault(end)) return end;
-    return { value: open[1]?.toLowerCase() === "least" ? { typed, least: end.value.value } : { typed, most: end.value.value } };
+    return {
+      value: open[1]?.toLowerCase() === "least" ? { typed, least: end.value.value } : { typed, most: end.value.value },
+    };
   }
   const ends = /^(.+?)\s+to\s+(.+)$/i.exec(text);
   if (ends) return closed(typed, ends[1] ?? "", ends[2] ?? "", wanted);
@@ -31,7 +33,13 @@ function closed(typed: string, from: string, to: string, wanted: Wanted): Readin
   const least = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${from} ${unit}` : from, wanted);
   if (isFault(least)) return least;
   if (least.value.value > most.value.value) {
-    return { fault: { code: "range", message: "this range runs downwards", mend: `write the lesser end first: ${to} to ${from}` } };
+    return {
+      fault: {
+        code: "range",
+        message: "this range runs downwards",
+        mend: `write the lesser end first: ${to} to ${from}`,
+      },
+    };
   }
   return { value: { typed, least: least.value.value, most: most.value.value } };
 }
@@ -57,17 +65,36 @@ function noRange(text: string): Reading<Range> {
 }
 
 /** `±5 %`, as a quantity that is the same to both sides. */
-export function readPlusMinus(typed: string, dimensions: readonly Dimension[] | undefined, example: string): Reading<Measured> {
+export function readPlusMinus(
+  typed: string,
+  dimensions: readonly Dimension[] | undefined,
+  example: string,
+): Reading<Measured> {
   const match = /^(?:±|\+\/-)\s*(.+)$/.exec(tidied(typed));
   if (!match) {
-    return { fault: { code: "tolerance", message: "this is not a tolerance", expected: `a tolerance, such as ${example}`, found: shown(typed), mend: `write ± before it, such as ${example}` } };
+    return {
+      fault: {
+        code: "tolerance",
+        message: "this is not a tolerance",
+        expected: `a tolerance, such as ${example}`,
+        found: shown(typed),
+        mend: `write ± before it, such as ${example}`,
+      },
+    };
   }
   const size = readQuantity(match[1] ?? "", { ...(dimensions && { dimensions }), sign: "not negative", example });
   return isFault(size) ? ofTolerance(size.fault, typed, example) : { value: { ...size.value, typed } };
 }
 
 function ofTolerance(fault: Fault, typed: string, example: string): { readonly fault: Fault } {
-  return { fault: { ...fault, expected: `a tolerance, such as ${example}`, found: shown(typed), mend: fault.mend.replace(/(such as|write|mean|or) (?=\d)/g, "$1 ±") } };
+  return {
+    fault: {
+      ...fault,
+      expected: `a tolerance, such as ${example}`,
+      found: shown(typed),
+      mend: fault.mend.replace(/(such as|write|mean|or) (?=\d)/g, "$1 ±"),
+    },
+  };
 }
 
 export interface MeasuredTolerance extends Tolerance {
@@ -81,35 +108,73 @@ export function readTolerance(typed: string, example = "±0.5 mm"): Reading<Meas
   if (!two) {
     const same = readPlusMinus(typed, undefined, example);
     if (isFault(same)) return same;
-    return { value: { typed, minus: same.value.value === 0 ? 0 : -same.value.value, plus: same.value.value, dimension: same.value.dimension } };
+    return {
+      value: {
+        typed,
+        minus: same.value.value === 0 ? 0 : -same.value.value,
+        plus: same.value.value,
+        dimension: same.value.dimension,
+      },
+    };
   }
   const minus = readQuantity(two[2] ?? "", { sign: "not negative", example });
   if (isFault(minus)) return ofTolerance(minus.fault, typed, example);
   const bare = numberAtHead(two[1] ?? "");
-  const plus = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${two[1]} ${restOf(two[2] ?? "")}` : (two[1] ?? ""), { dimensions: [minus.value.dimension], sign: "not negative", example });
+  const plus = readQuantity(
+    typeof bare !== "string" && bare.rest === "" ? `${two[1]} ${restOf(two[2] ?? "")}` : (two[1] ?? ""),
+    { dimensions: [minus.value.dimension], sign: "not negative", example },
+  );
   if (isFault(plus)) return ofTolerance(plus.fault, typed, example);
-  return { value: { typed, minus: minus.value.value === 0 ? 0 : -minus.value.value, plus: plus.value.value, dimension: minus.value.dimension } };
+  return {
+    value: {
+      typed,
+      minus: minus.value.value === 0 ? 0 : -minus.value.value,
+      plus: plus.value.value,
+      dimension: minus.value.dimension,
+    },
+  };
 }
 
 /** `100 : 83`, parts of resin to parts of hardener. */
 export function readRatio(typed: string): Reading<MixRatio> {
   const parts = partsOf(typed, /\s*:\s*/);
   if (parts) return { value: { typed, hardenerOverResin: parts[1] / parts[0] } };
-  const comma = /\d,\d/.test(typed) ? `write ${typed.replace(/(\d),(\d)/g, "$1.$2")}` : 'write it as "100 : 83", resin first, in quotation marks';
-  return { fault: { code: "ratio", message: "this is not a ratio", expected: 'resin to hardener, such as "100 : 83"', found: shown(typed), mend: comma } };
+  const comma = /\d,\d/.test(typed)
+    ? `write ${typed.replace(/(\d),(\d)/g, "$1.$2")}`
+    : 'write it as "100 : 83", resin first, in quotation marks';
+  return {
+    fault: {
+      code: "ratio",
+      message: "this is not a ratio",
+      expected: 'resin to hardener, such as "100 : 83"',
+      found: shown(typed),
+      mend: comma,
+    },
+  };
 }
 
 /** `1 : 18` or `1 in 18`. */
 export function readSlope(typed: string): Reading<string> {
   const parts = partsOf(typed, /\s*:\s*|\s+in\s+/);
   if (parts && parts[0] <= parts[1]) return { value: typed };
-  const turned = parts ? `write it the other way round: "${plain(parts[1])} : ${plain(parts[0])}"` : 'write it as "1 : 18", in quotation marks';
-  return { fault: { code: "ratio", message: "this is not a slope of grain", expected: 'rise to length, such as "1 : 18"', found: shown(typed), mend: turned } };
+  const turned = parts
+    ? `write it the other way round: "${plain(parts[1])} : ${plain(parts[0])}"`
+    : 'write it as "1 : 18", in quotation marks';
+  return {
+    fault: {
+      code: "ratio",
+      message: "this is not a slope of grain",
+      expected: 'rise to length, such as "1 : 18"',
+      found: shown(typed),
+      mend: turned,
+    },
+  };
 }
 
 function partsOf(typed: string, between: RegExp): readonly [number, number] | undefined {
-  const parts = tidied(typed).split(between).map((part) => (/^\d+(?:\.\d+)?$/.test(part) ? Number(part) : 0));
+  const parts = tidied(typed)
+    .split(between)
+    .map((part) => (/^\d+(?:\.\d+)?$/.test(part) ? Number(part) : 0));
   const [first = 0, second = 0] = parts;
   return parts.length === 2 && first > 0 && second > 0 ? [first, second] : undefined;
 }
-

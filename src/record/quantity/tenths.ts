@@ -13,8 +13,17 @@ export function readTenths(typed: string): Reading<TypedTenths> {
   const text = tidied(typed);
   const whole = /^([01])(?:\.0+)?$/.exec(text)?.[1];
   const tenth = /^0?\.(\d)0*$/.exec(text)?.[1];
-  if (whole !== undefined || tenth !== undefined) return { value: { typed, tenths: whole === undefined ? Number(tenth) : Number(whole) * 10 } };
-  return { fault: { code: "tenths", message: "this is not a number of tenths", expected: "0, 0.1, 0.2 and so on to 1", found: shown(typed), mend: mendFor(text) } };
+  if (whole !== undefined || tenth !== undefined)
+    return { value: { typed, tenths: whole === undefined ? Number(tenth) : Number(whole) * 10 } };
+  return {
+    fault: {
+      code: "tenths",
+      message: "this is not a number of tenths",
+      expected: "0, 0.1, 0.2 and so on to 1",
+      found: shown(typed),
+      mend: mendFor(text),
+    },
+  };
 }
 
 function mendFor(text: string): string {

@@ -14,7 +14,9 @@ export interface Unit {
 }
 
 /** Unit of reckoning, one example, and what a builder would call the dimension. */
-export const DIMENSIONS: { readonly [dimension in Dimension]: { readonly base: string; readonly example: string; readonly name: string } } = {
+export const DIMENSIONS: {
+  readonly [dimension in Dimension]: { readonly base: string; readonly example: string; readonly name: string };
+} = {
   mass: { base: "kg", example: "42.0 g", name: "a mass" },
   length: { base: "m", example: "1/4 in", name: "a length" },
   area: { base: "m²", example: "320 cm²", name: "an area" },
@@ -36,25 +38,96 @@ export const DIMENSIONS: { readonly [dimension in Dimension]: { readonly base: s
  * `lbf`, `kgf`, `psi` go by the pound, the inch and the standard acceleration `gee`, which the library has exactly;
  * its own `lbf` and `psi` are rounded. Pints and gallons are left out: they differ between countries.
  */
-const TABLE: { readonly [dimension in Dimension]: readonly (readonly [words: string, expression: string, times?: number])[] } = {
-  mass: [["g|gram|grams|gr", "g"], ["kg", "kg"], ["mg", "mg"], ["oz|ounce|ounces", "lb", 1 / 16], ["lb|lbs|pound|pounds", "lb"]],
-  length: [["mm", "mm"], ["cm", "cm"], ["m", "m"], ["in|inch|inches|\"|″|”", "in"], ["ft|foot|feet|'|′|’", "ft"], ["µm|μm", "um"]],
-  area: [["mm²", "mm^2"], ["cm²", "cm^2"], ["dm²", "dm^2"], ["m²", "m^2"], ["in²|sq in", "in^2"], ["ft²|sq ft", "ft^2"]],
-  volume: [["ml|mL|cm³|cc", "cm^3"], ["cl|cL", "cm^3", 10], ["l|L|dm³", "cm^3", 1000], ["mm³", "mm^3"], ["in³|cu in", "in^3"], ["US fl oz", "in^3", 231 / 128]],
-  force: [["N", "N"], ["kN", "kN"], ["daN", "N", 10], ["lbf", "lb*gee"], ["kgf", "kg*gee"], ["ozf", "lb*gee", 1 / 16]],
-  stress: [["MPa|N/mm²", "MPa"], ["kPa", "kPa"], ["Pa|N/m²", "Pa"], ["psi|lbf/in²", "lb*gee/in^2"], ["ksi", "lb*gee/in^2", 1000], ["kgf/cm²", "kg*gee/cm^2"]],
+const TABLE: {
+  readonly [dimension in Dimension]: readonly (readonly [words: string, expression: string, times?: number])[];
+} = {
+  mass: [
+    ["g|gram|grams|gr", "g"],
+    ["kg", "kg"],
+    ["mg", "mg"],
+    ["oz|ounce|ounces", "lb", 1 / 16],
+    ["lb|lbs|pound|pounds", "lb"],
+  ],
+  length: [
+    ["mm", "mm"],
+    ["cm", "cm"],
+    ["m", "m"],
+    ['in|inch|inches|"|″|”', "in"],
+    ["ft|foot|feet|'|′|’", "ft"],
+    ["µm|μm", "um"],
+  ],
+  area: [
+    ["mm²", "mm^2"],
+    ["cm²", "cm^2"],
+    ["dm²", "dm^2"],
+    ["m²", "m^2"],
+    ["in²|sq in", "in^2"],
+    ["ft²|sq ft", "ft^2"],
+  ],
+  volume: [
+    ["ml|mL|cm³|cc", "cm^3"],
+    ["cl|cL", "cm^3", 10],
+    ["l|L|dm³", "cm^3", 1000],
+    ["mm³", "mm^3"],
+    ["in³|cu in", "in^3"],
+    ["US fl oz", "in^3", 231 / 128],
+  ],
+  force: [
+    ["N", "N"],
+    ["kN", "kN"],
+    ["daN", "N", 10],
+    ["lbf", "lb*gee"],
+    ["kgf", "kg*gee"],
+    ["ozf", "lb*gee", 1 / 16],
+  ],
+  stress: [
+    ["MPa|N/mm²", "MPa"],
+    ["kPa", "kPa"],
+    ["Pa|N/m²", "Pa"],
+    ["psi|lbf/in²", "lb*gee/in^2"],
+    ["ksi", "lb*gee/in^2", 1000],
+    ["kgf/cm²", "kg*gee/cm^2"],
+  ],
   temperature: [],
   share: [["%|percent", "percent"]],
-  duration: [["s|sec|second|seconds", "s"], ["min|minute|minutes", "min"], ["h|hour|hours", "h"], ["d|day|days", "day"], ["week|weeks", "week"]],
-  density: [["g/cm³|g/ml|g/mL|kg/l|kg/L|kg/dm³", "g/cm^3"], ["kg/m³", "kg/m^3"], ["lb/ft³", "lb/ft^3"], ["lb/in³", "lb/in^3"]],
-  spread: [["g/m²", "g/m^2"], ["kg/m²", "kg/m^2"], ["oz/ft²", "lb/ft^2", 1 / 16], ["lb/ft²", "lb/ft^2"], ["lb/1000 ft²", "lb/ft^2", 1 / 1000]],
-  angle: [["°|deg|degree|degrees", "deg"], ["arcmin", "deg", 1 / 60], ["rad", "rad"]],
-  "per length": [["/in|per in|per inch", "1/in"], ["/cm|per cm", "1/cm"], ["/mm|per mm", "1/mm"], ["/m|per m", "1/m"]],
+  duration: [
+    ["s|sec|second|seconds", "s"],
+    ["min|minute|minutes", "min"],
+    ["h|hour|hours", "h"],
+    ["d|day|days", "day"],
+    ["week|weeks", "week"],
+  ],
+  density: [
+    ["g/cm³|g/ml|g/mL|kg/l|kg/L|kg/dm³", "g/cm^3"],
+    ["kg/m³", "kg/m^3"],
+    ["lb/ft³", "lb/ft^3"],
+    ["lb/in³", "lb/in^3"],
+  ],
+  spread: [
+    ["g/m²", "g/m^2"],
+    ["kg/m²", "kg/m^2"],
+    ["oz/ft²", "lb/ft^2", 1 / 16],
+    ["lb/ft²", "lb/ft^2"],
+    ["lb/1000 ft²", "lb/ft^2", 1 / 1000],
+  ],
+  angle: [
+    ["°|deg|degree|degrees", "deg"],
+    ["arcmin", "deg", 1 / 60],
+    ["rad", "rad"],
+  ],
+  "per length": [
+    ["/in|per in|per inch", "1/in"],
+    ["/cm|per cm", "1/cm"],
+    ["/mm|per mm", "1/mm"],
+    ["/m|per m", "1/m"],
+  ],
   thicknesses: [["thicknesses|thickness", ""]],
 };
 
 const TEMPERATURES: readonly (readonly [words: string, factor: number, offset: number])[] = [
-  ["°C|ºC|℃|deg C|degC", 1, 0], ["°F|ºF|℉|deg F|degF", 1 / 1.8, -32 / 1.8], ["K", 1, -273.15],
+  ["°C|ºC|℃|deg C|degC", 1, 0],
+  ["°F|ºF|℉|deg F|degF", 1 / 1.8, -32 / 1.8],
+  ["K", 1, -273.15],
 ];
 
 const WORDS = new Map<string, { readonly dimension: Dimension; readonly expression: string; readonly times: number }>();
@@ -77,12 +150,19 @@ export function wordsFor(dimension: Dimension): string[] {
 
 /** The first word for each unit of a dimension. */
 export function unitsFor(dimension: Dimension): string[] {
-  return dimension === "temperature" ? wordsFor(dimension) : TABLE[dimension].map(([words]) => words.split("|")[0] ?? "");
+  return dimension === "temperature"
+    ? wordsFor(dimension)
+    : TABLE[dimension].map(([words]) => words.split("|")[0] ?? "");
 }
 
 /** One spelling of `cm2`, `cm^2` and `cm²`, of µ and of blanks. */
 export function spelled(word: string): string {
-  return word.trim().replace(/\s+/g, " ").replace(/\s*\/\s*(?=\D)/g, "/").replace(/\^?2(?!\d)$/, "²").replace(/\^?3(?!\d)$/, "³");
+  return word
+    .trim()
+    .replace(/\s+/g, " ")
+    .replace(/\s*\/\s*(?=\D)/g, "/")
+    .replace(/\^?2(?!\d)$/, "²")
+    .replace(/\^?3(?!\d)$/, "³");
 }
 
 /** The unit that a word means, reckoned once. */

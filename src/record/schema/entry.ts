@@ -1,7 +1,26 @@
 /** Front matter of an entry: what happened on a day. */
 import type * as z from "zod";
 import { amendmentSchema } from "./amends.ts";
-import { audience, block, choice, clock, day, difference, drawn, either, file, id, list, measured, pieceId, quantity, share, tolerance, words, worked } from "./field.ts";
+import {
+  audience,
+  block,
+  choice,
+  clock,
+  day,
+  difference,
+  drawn,
+  either,
+  file,
+  id,
+  list,
+  measured,
+  pieceId,
+  quantity,
+  share,
+  tolerance,
+  words,
+  worked,
+} from "./field.ts";
 
 const DAY_MINUTES = 24 * 60;
 
@@ -12,11 +31,12 @@ const hours = block({
   assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
 });
 
-const component = (name: string) => block({
-  lot: id(`The lot of the ${name}.`, "R-3").optional(),
-  mass: quantity({ dimension: "mass" }, "How much, weighed.").optional(),
-  volume: quantity({ dimension: "volume" }, "How much, by the measure.").optional(),
-});
+const component = (name: string) =>
+  block({
+    lot: id(`The lot of the ${name}.`, "R-3").optional(),
+    mass: quantity({ dimension: "mass" }, "How much, weighed.").optional(),
+    volume: quantity({ dimension: "volume" }, "How much, by the measure.").optional(),
+  });
 
 const piece = block({
   id: pieceId("The batch's id, a slash and a number."),
@@ -40,7 +60,10 @@ const batch = block({
   shop: block({
     temperature: quantity({ dimension: "temperature", sign: "any" }, "Of the air.").optional(),
     humidity: share("Relative humidity of the air.", "52 %").optional(),
-    surface: quantity({ dimension: "temperature", sign: "any", example: "18 °C" }, "Of the surfaces that were glued.").optional(),
+    surface: quantity(
+      { dimension: "temperature", sign: "any", example: "18 °C" },
+      "Of the surfaces that were glued.",
+    ).optional(),
   }).optional(),
   moisture: share("Moisture of the wood, by a meter.", "10.5 %").optional(),
   timber: list(id("A timber or plywood lot.", "S-2"), "The lots that the glued parts were made from.").optional(),
@@ -62,33 +85,70 @@ const test = block({
 const measurement = block({
   what: words("What was measured; in the same words where it is measured again.", "Rib 3, height at the front spar"),
   assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
-  drawing: drawn("What the drawing asks: a measure or its limits.", ["62.0 mm", "2° 30'", "at least 12 mm", "at most 3 mm", "8 mm to 10 mm"]).optional(),
+  drawing: drawn("What the drawing asks: a measure or its limits.", [
+    "62.0 mm",
+    "2° 30'",
+    "at least 12 mm",
+    "at most 3 mm",
+    "8 mm to 10 mm",
+  ]).optional(),
   tolerance: tolerance().optional(),
   found: measured("What was found.", "62.3 mm"),
-  pair: id("A word of your own that both sides share: left and right, or the two faces, are then held against each other too.", "rib-3-height").optional(),
-  side: choice(["left", "right", "front", "back", "upper", "lower"], "Which side of the pair this is; measured again, the last counts.").optional(),
+  pair: id(
+    "A word of your own that both sides share: left and right, or the two faces, are then held against each other too.",
+    "rib-3-height",
+  ).optional(),
+  side: choice(
+    ["left", "right", "front", "back", "upper", "lower"],
+    "Which side of the pair this is; measured again, the last counts.",
+  ).optional(),
   pair_tolerance: difference("How far the two sides may differ from each other.", "±0.5 mm").optional(),
   departure: id("The departure that stands for it, if it or its pair is out of tolerance.", "D-05").optional(),
 });
 
-const arm = (what: string, example: string) => quantity({ dimension: "length", sign: "any", example }, `${what} the datum that aircraft.md names: behind it positive, ahead of it negative.`);
+const arm = (what: string, example: string) =>
+  quantity(
+    { dimension: "length", sign: "any", example },
+    `${what} the datum that aircraft.md names: behind it positive, ahead of it negative.`,
+  );
 
 const weighing = block({
-  part: words("What was weighed; in the same words where it is weighed again, and then the last counts.", "Left wing panel, skinned"),
+  part: words(
+    "What was weighed; in the same words where it is weighed again, and then the last counts.",
+    "Left wing panel, skinned",
+  ),
   mass: quantity({ dimension: "mass", example: "18.4 kg" }, "What it weighs."),
   arm: arm("Where its own centre of gravity will lie, from", "1240 mm").optional(),
   assembly: id("Of which assembly, if not the entry's.", "wing").optional(),
-  instead_of: list(words("A part weighed before.", "Left wing panel, bare"), "Parts weighed before that are in this one, and no longer count by themselves.").optional(),
+  instead_of: list(
+    words("A part weighed before.", "Left wing panel, bare"),
+    "Parts weighed before that are in this one, and no longer count by themselves.",
+  ).optional(),
 });
 
 const scales = block({
   what: words("What stood on the scales, and how.", "Whole aircraft, empty, level on its wheels").optional(),
-  left: quantity({ dimension: "mass", example: "151.2 kg" }, "What the scale under the left main wheel read, less its tare."),
-  right: quantity({ dimension: "mass", example: "150.8 kg" }, "What the scale under the right main wheel read, less its tare."),
-  nose: quantity({ dimension: "mass", sign: "not negative", example: "61.0 kg" }, "What the scale under the nose wheel read, less its tare.").optional(),
-  tail: quantity({ dimension: "mass", sign: "not negative", example: "24.6 kg" }, "Or what the scale under the tail wheel read, less its tare.").optional(),
+  left: quantity(
+    { dimension: "mass", example: "151.2 kg" },
+    "What the scale under the left main wheel read, less its tare.",
+  ),
+  right: quantity(
+    { dimension: "mass", example: "150.8 kg" },
+    "What the scale under the right main wheel read, less its tare.",
+  ),
+  nose: quantity(
+    { dimension: "mass", sign: "not negative", example: "61.0 kg" },
+    "What the scale under the nose wheel read, less its tare.",
+  ).optional(),
+  tail: quantity(
+    { dimension: "mass", sign: "not negative", example: "24.6 kg" },
+    "Or what the scale under the tail wheel read, less its tare.",
+  ).optional(),
   mains: arm("Where the main wheels stand, from", "1120 mm"),
-  wheelbase: quantity({ dimension: "length", example: "4180 mm" }, "From the main wheels to the nose or tail wheel, level."),
+  wheelbase: quantity(
+    { dimension: "length", example: "4180 mm" },
+    "From the main wheels to the nose or tail wheel, level.",
+  ),
 });
 
 const departure = block({
@@ -103,7 +163,10 @@ const departure = block({
 const openItem = block({
   id: id("The open item's id.", "O-11"),
   what: words("What is left for later.", "Curved corner block not fitted yet"),
-  before: id("What may not happen before it is done: a hold point's id, or close-up, covering or flight.", "close-up").optional(),
+  before: id(
+    "What may not happen before it is done: a hold point's id, or close-up, covering or flight.",
+    "close-up",
+  ).optional(),
   assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),
 });
@@ -127,12 +190,35 @@ const recall = block({
 
 const cut = block({
   lot: id("The timber or plywood lot it was sawn from; once a day.", "S-2"),
-  amount: either(["length", "area", "mass", "volume"], "How much that took, in a unit of the same kind as the lot's own amount; offcuts with it, if you reckon so.", ["1.2 m", "0.4 m²"]),
+  amount: either(
+    ["length", "area", "mass", "volume"],
+    "How much that took, in a unit of the same kind as the lot's own amount; offcuts with it, if you reckon so.",
+    ["1.2 m", "0.4 m²"],
+  ),
 });
 
-const rework = block({ joints: list(id("A joint.", "TP-J03"), "Which joints were opened."), why: words("Why.", "Batch B-014 rejected") });
+const rework = block({
+  joints: list(id("A joint.", "TP-J03"), "Which joints were opened."),
+  why: words("Why.", "Batch B-014 rejected"),
+});
 const rejection = block({ batch: id("Which batch.", "B-014"), why: words("Why.", "It never set hard") });
-const amendment = amendmentSchema({ hours, cut, batch, piece, test, measurement, weighing, scales, departure, acceptance, openItem, recall, rework, rejection, inspection });
+const amendment = amendmentSchema({
+  hours,
+  cut,
+  batch,
+  piece,
+  test,
+  measurement,
+  weighing,
+  scales,
+  departure,
+  acceptance,
+  openItem,
+  recall,
+  rework,
+  rejection,
+  inspection,
+});
 
 export const entrySchema = block({
   date: day("The day, as in the file's name."),
@@ -156,20 +242,36 @@ export const entrySchema = block({
   reworks: list(rework, "Joints that were opened and cleaned of glue.").optional(),
   rejects: list(rejection, "Batches you do not trust, whatever their pieces show.").optional(),
   inspections: list(inspection, "Hold points that someone looked at.").optional(),
-  photos: list(block({
-    file: file("The picture, relative to this file.", "../photos/jig.jpg"),
-    alt: words("What is to be seen, for those who cannot see it.", "Both caps in the jig under light clamps"),
-    caption: words("A line below the picture.", "Dry run first").optional(),
-    for: audience().optional(),
-  }), "Pictures of the day.").optional(),
-  clips: list(block({
-    file: file("The clip, relative to this file: .mp4, .m4v or .webm.", "../clips/flex.mp4"),
-    poster: file("The picture that stands for it until it is played, relative to this file.", "../photos/flex.jpg"),
-    alt: words("What is to be seen and heard, for those who cannot.", "The tip is pushed down a hand’s breadth and springs back"),
-    caption: words("A line below the clip.", "Twenty kilograms at the tip").optional(),
-    for: audience().optional(),
-  }), "Video clips of the day.").optional(),
-  attachments: list(block({ file: file("The file, relative to this one.", "../papers/invoice.pdf"), title: words("What it is.", "Invoice for the plywood"), for: audience().optional() }), "Papers that belong to the day.").optional(),
+  photos: list(
+    block({
+      file: file("The picture, relative to this file.", "../photos/jig.jpg"),
+      alt: words("What is to be seen, for those who cannot see it.", "Both caps in the jig under light clamps"),
+      caption: words("A line below the picture.", "Dry run first").optional(),
+      for: audience().optional(),
+    }),
+    "Pictures of the day.",
+  ).optional(),
+  clips: list(
+    block({
+      file: file("The clip, relative to this file: .mp4, .m4v or .webm.", "../clips/flex.mp4"),
+      poster: file("The picture that stands for it until it is played, relative to this file.", "../photos/flex.jpg"),
+      alt: words(
+        "What is to be seen and heard, for those who cannot.",
+        "The tip is pushed down a hand’s breadth and springs back",
+      ),
+      caption: words("A line below the clip.", "Twenty kilograms at the tip").optional(),
+      for: audience().optional(),
+    }),
+    "Video clips of the day.",
+  ).optional(),
+  attachments: list(
+    block({
+      file: file("The file, relative to this one.", "../papers/invoice.pdf"),
+      title: words("What it is.", "Invoice for the plywood"),
+      for: audience().optional(),
+    }),
+    "Papers that belong to the day.",
+  ).optional(),
   amends: list(amendment, "Earlier entries that were written down wrong: what is right, and why.").optional(),
 });
 

@@ -12,10 +12,19 @@ import { readHours } from "../time/hours.ts";
 import { readZone } from "../time/zone.ts";
 import type { Dimension } from "../types.ts";
 
-const BLANK: Fault = { code: "empty", message: "there is nothing within the quotation marks", mend: "write what it is, or take the line away" };
+const BLANK: Fault = {
+  code: "empty",
+  message: "there is nothing within the quotation marks",
+  mend: "write what it is, or take the line away",
+};
 
 /** A text that `read` turns into a value; its fault becomes an issue of the schema. */
-export function field<T>(read: (typed: string) => Reading<T>, description: string, examples: readonly string[], pattern?: string) {
+export function field<T>(
+  read: (typed: string) => Reading<T>,
+  description: string,
+  examples: readonly string[],
+  pattern?: string,
+) {
   const text = pattern === undefined ? z.string() : z.string().meta({ pattern });
   return text
     .transform((typed, context): T => {
@@ -41,26 +50,63 @@ const PIECE = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?\/[A-Za-z0-9](?:[A-Za-z
 
 export function idFault(typed: string, example: string): Fault | undefined {
   if (ID.test(typed)) return undefined;
-  const better = typed.replaceAll("ß", "ss").replaceAll("ø", "o").replaceAll("æ", "ae").normalize("NFKD").replace(/\p{M}/gu, "").replace(/[\s_/]+/g, "-").replace(/[^A-Za-z0-9.-]/g, "").replace(/^[.-]+|[.-]+$/g, "");
-  return { code: "id", message: "an id has only the letters A to Z, digits, - and . in it", expected: `an id, such as ${example}`, found: shown(typed), mend: better === "" ? "give it another id" : `write ${better}` };
+  const better = typed
+    .replaceAll("ß", "ss")
+    .replaceAll("ø", "o")
+    .replaceAll("æ", "ae")
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .replace(/[\s_/]+/g, "-")
+    .replace(/[^A-Za-z0-9.-]/g, "")
+    .replace(/^[.-]+|[.-]+$/g, "");
+  return {
+    code: "id",
+    message: "an id has only the letters A to Z, digits, - and . in it",
+    expected: `an id, such as ${example}`,
+    found: shown(typed),
+    mend: better === "" ? "give it another id" : `write ${better}`,
+  };
 }
 
 export function id(description: string, example: string) {
-  return field((typed): Reading<string> => {
-    const fault = idFault(typed, example);
-    return fault ? { fault } : { value: typed };
-  }, description, [example], ID.source);
+  return field(
+    (typed): Reading<string> => {
+      const fault = idFault(typed, example);
+      return fault ? { fault } : { value: typed };
+    },
+    description,
+    [example],
+    ID.source,
+  );
 }
 
 export function pieceId(description: string) {
-  return field((typed): Reading<string> => {
-    if (PIECE.test(typed)) return { value: typed };
-    return { fault: { code: "id", message: "a test piece has its batch's id, a slash and a number", expected: "the id of a piece, such as B-014/1", found: shown(typed), mend: "write it as batch/number" } };
-  }, description, ["B-014/1"], PIECE.source);
+  return field(
+    (typed): Reading<string> => {
+      if (PIECE.test(typed)) return { value: typed };
+      return {
+        fault: {
+          code: "id",
+          message: "a test piece has its batch's id, a slash and a number",
+          expected: "the id of a piece, such as B-014/1",
+          found: shown(typed),
+          mend: "write it as batch/number",
+        },
+      };
+    },
+    description,
+    ["B-014/1"],
+    PIECE.source,
+  );
 }
 
-export function quantity({ dimension, ...wanted }: Omit<Wanted, "dimensions"> & { readonly dimension: Dimension }, description: string) {
-  return field((typed) => readQuantity(typed, { dimensions: [dimension], ...wanted }), description, [wanted.example ?? DIMENSIONS[dimension].example]);
+export function quantity(
+  { dimension, ...wanted }: Omit<Wanted, "dimensions"> & { readonly dimension: Dimension },
+  description: string,
+) {
+  return field((typed) => readQuantity(typed, { dimensions: [dimension], ...wanted }), description, [
+    wanted.example ?? DIMENSIONS[dimension].example,
+  ]);
 }
 
 export function measured(description: string, example: string) {
@@ -80,8 +126,16 @@ export function difference(description: string, example: string) {
 export const tenths = (description: string, example: string) => field(readTenths, description, [example]);
 
 /** A quantity of one of several dimensions. */
-export function either(dimensions: readonly [Dimension, ...Dimension[]], description: string, examples: readonly string[]) {
-  return field((typed): Reading<Measured> => readQuantity(typed, { dimensions, example: examples.join(" or ") }), description, examples);
+export function either(
+  dimensions: readonly [Dimension, ...Dimension[]],
+  description: string,
+  examples: readonly string[],
+) {
+  return field(
+    (typed): Reading<Measured> => readQuantity(typed, { dimensions, example: examples.join(" or ") }),
+    description,
+    examples,
+  );
 }
 
 /** A percentage from 0 to 100 %. */
@@ -91,36 +145,59 @@ export function share(description: string, example: string) {
 
 export function range(dimension: Dimension, description: string, example: string, sign: Wanted["sign"] = "positive") {
   const most = dimension === "share" ? { most: 1 } : {};
-  return field((typed) => readRange(typed, { dimensions: [dimension], sign, example, ...most }), description, [example]);
+  return field((typed) => readRange(typed, { dimensions: [dimension], sign, example, ...most }), description, [
+    example,
+  ]);
 }
 
 export function plusMinusShare(description: string) {
   return field((typed) => readPlusMinus(typed, ["share"], "±5 %"), description, ["±5 %"]);
 }
 
-export const tolerance = () => field((typed) => readTolerance(typed), "How far the measure may lie from the drawing's.", ["±0.5 mm", "+0.5 mm -0 mm"]);
+export const tolerance = () =>
+  field((typed) => readTolerance(typed), "How far the measure may lie from the drawing's.", [
+    "±0.5 mm",
+    "+0.5 mm -0 mm",
+  ]);
 export const ratio = (description: string, example: string) => field(readRatio, description, [example]);
 export const slope = () => field(readSlope, "Slope of the grain: rise to length.", ["1 : 18"]);
-export const day = (description: string, example = "2025-03-08") => field(readDay, description, [example], "^\\d{4}-\\d{2}-\\d{2}$");
-export const clock = (description: string, latest = 24) => field((typed) => readClock(typed, latest), description, ["14:20"]);
-export const worked = (description: string, example: string, most?: number) => field((typed) => readHours(typed, most), description, [example]);
+export const day = (description: string, example = "2025-03-08") =>
+  field(readDay, description, [example], "^\\d{4}-\\d{2}-\\d{2}$");
+export const clock = (description: string, latest = 24) =>
+  field((typed) => readClock(typed, latest), description, ["14:20"]);
+export const worked = (description: string, example: string, most?: number) =>
+  field((typed) => readHours(typed, most), description, [example]);
 export const zone = () => field(readZone, "The time zone of the workshop.", ["Europe/Lisbon", "America/Chicago"]);
 
 export function count(description: string, example: string) {
-  return field((typed): Reading<number> => {
-    if (/^[1-9]\d{0,3}$/.test(typed)) return { value: Number(typed) };
-    return { fault: { code: "count", message: "this is not a number of pieces", expected: `a whole number, such as ${example}`, found: shown(typed), mend: "write digits only, 1 or more" } };
-  }, description, [example]);
+  return field(
+    (typed): Reading<number> => {
+      if (/^[1-9]\d{0,3}$/.test(typed)) return { value: Number(typed) };
+      return {
+        fault: {
+          code: "count",
+          message: "this is not a number of pieces",
+          expected: `a whole number, such as ${example}`,
+          found: shown(typed),
+          mend: "write digits only, 1 or more",
+        },
+      };
+    },
+    description,
+    [example],
+  );
 }
 
 /** The path of a file, looked for only once the whole record has been read. */
-export const file = (description: string, example: string) => field((typed) => ({ value: typed }), description, [example]);
+export const file = (description: string, example: string) =>
+  field((typed) => ({ value: typed }), description, [example]);
 
 export function choice<const T extends readonly [string, ...string[]]>(values: T, description: string) {
   return z.enum(values).meta({ description });
 }
 
-export const audience = () => choice(["public", "inspector", "archive"], "The narrowest edition that shows this; without it all do.");
+export const audience = () =>
+  choice(["public", "inspector", "archive"], "The narrowest edition that shows this; without it all do.");
 
 export function list<T extends z.ZodType>(item: T, description: string) {
   return z.array(item).meta({ description });

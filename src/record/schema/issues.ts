@@ -11,11 +11,15 @@ type Issue = z.core.$ZodIssue;
 export function problemsOf(issue: Issue, schema: z.ZodType, front: FrontMatter): Problem[] {
   const path = issue.path;
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => ({ ...front.placeOfKey([...path, key]), ...unknownKey(key, Object.keys(shapeAt(schema, path))) }));
+    return issue.keys.map((key) => ({
+      ...front.placeOfKey([...path, key]),
+      ...unknownKey(key, Object.keys(shapeAt(schema, path))),
+    }));
   }
   const value = valueAt(front.data, path);
   if (value === SPOILED) return [];
-  if (value === undefined) return isMistyped(front, path, schema) ? [] : [{ ...front.placeOf(path), ...missing(path, schema) }];
+  if (value === undefined)
+    return isMistyped(front, path, schema) ? [] : [{ ...front.placeOf(path), ...missing(path, schema) }];
   if (value === "") return [{ ...front.placeOfKey(path), ...empty(path, schema) }];
   return [{ ...front.placeOf(path), ...faultIn(issue, path, schema, value, front) }];
 }
@@ -25,7 +29,12 @@ function isMistyped(front: FrontMatter, path: Path, schema: z.ZodType): boolean 
   const block = valueAt(front.data, path.slice(0, -1));
   const known = Object.keys(shapeAt(schema, path.slice(0, -1)));
   const name = String(path.at(-1));
-  return typeof block === "object" && Object.keys(block).some((key) => !known.includes(key) && (key.startsWith(`${name}:`) || nearest(key, known) === name));
+  return (
+    typeof block === "object" &&
+    Object.keys(block).some(
+      (key) => !known.includes(key) && (key.startsWith(`${name}:`) || nearest(key, known) === name),
+    )
+  );
 }
 
 function faultIn(issue: Issue, path: Path, schema: z.ZodType, value: Data, front: FrontMatter): Fault {
@@ -35,30 +44,48 @@ function faultIn(issue: Issue, path: Path, schema: z.ZodType, value: Data, front
   }
   if (issue.code === "invalid_value") return wrongWord(issue.values.map(String), value, front.typedAt(path));
   if (issue.code === "invalid_type") return wrongForm(issue.expected, path, value, schema, front.typedAt(path));
-  return { code: "schema", message: issue.message, found: shown(front.typedAt(path)), mend: "look at the example of this file in the README" };
+  return {
+    code: "schema",
+    message: issue.message,
+    found: shown(front.typedAt(path)),
+    mend: "look at the example of this file in the README",
+  };
 }
 
 function unknownKey(key: string, known: readonly string[]): Fault {
   const meant = nearest(key, known);
   const glued = /^([a-z_]+):(.+)$/.exec(key);
-  const mend = meant !== undefined
-    ? `did you mean \`${meant}\`?`
-    : glued && known.includes(glued[1] ?? "")
-      ? `write a blank after the colon: ${glued[1]}: ${glued[2]}`
-      : "take it away, or tell it in the prose";
-  return { code: "unknown-key", message: `\`${shown(key)}\` is not a key that is known here`, expected: `one of ${someOf(known, 30)}`, mend };
+  const mend =
+    meant !== undefined
+      ? `did you mean \`${meant}\`?`
+      : glued && known.includes(glued[1] ?? "")
+        ? `write a blank after the colon: ${glued[1]}: ${glued[2]}`
+        : "take it away, or tell it in the prose";
+  return {
+    code: "unknown-key",
+    message: `\`${shown(key)}\` is not a key that is known here`,
+    expected: `one of ${someOf(known, 30)}`,
+    mend,
+  };
 }
 
 function missing(path: Path, schema: z.ZodType): Fault {
   const name = nameOf(path);
   const example = exampleOf(schemaAt(schema, path));
-  return { code: "missing", message: `${name} is missing`, expected: `${about(path, schema)}`, mend: `add ${lineFor(path, example)}` };
+  return {
+    code: "missing",
+    message: `${name} is missing`,
+    expected: `${about(path, schema)}`,
+    mend: `add ${lineFor(path, example)}`,
+  };
 }
 
 function empty(path: Path, schema: z.ZodType): Fault {
   const required = !isOptional(schema, path);
   const example = exampleOf(schemaAt(schema, path));
-  const mend = required ? `write what it is, such as ${lineFor(path, example)}` : "write what it is, or take the line away";
+  const mend = required
+    ? `write what it is, such as ${lineFor(path, example)}`
+    : "write what it is, or take the line away";
   return { code: "empty", message: `${nameOf(path)} has nothing after it`, expected: about(path, schema), mend };
 }
 
@@ -78,13 +105,21 @@ function about(path: Path, schema: z.ZodType): string {
   const description = at?.meta()?.description ?? "";
   const example = exampleOf(at);
   const first = description.replace(/\.$/, "");
-  return first === "" ? `such as ${example}` : `${first.slice(0, 1).toLowerCase()}${first.slice(1)}, such as ${example}`;
+  return first === ""
+    ? `such as ${example}`
+    : `${first.slice(0, 1).toLowerCase()}${first.slice(1)}, such as ${example}`;
 }
 
 function wrongWord(values: readonly string[], value: Data, typed: string): Fault {
   const meant = typeof value === "string" ? nearest(value, values) : undefined;
   const expected = values.length === 1 ? (values[0] ?? "") : `${values.slice(0, -1).join(", ")} or ${values.at(-1)}`;
-  return { code: "unknown-word", message: "this word is not known here", expected, found: shown(typed), mend: meant === undefined ? "use one of these words" : `did you mean ${meant}?` };
+  return {
+    code: "unknown-word",
+    message: "this word is not known here",
+    expected,
+    found: shown(typed),
+    mend: meant === undefined ? "use one of these words" : `did you mean ${meant}?`,
+  };
 }
 
 const FORMS: { readonly [form: string]: string } = { string: "text", array: "a list", object: "a block of keys" };
@@ -93,10 +128,17 @@ function wrongForm(expected: string, path: Path, value: Data, schema: z.ZodType,
   const is = typeof value === "string" ? "text" : Array.isArray(value) ? "a list" : "a block of keys";
   const wants = FORMS[expected] ?? "something else";
   const example = exampleOf(schemaAt(schema, path));
-  const mend = path.length === 0
-    ? `write keys with a colon, such as \`${firstKey(schema)}: …\`, one on each line`
-    : `write ${lineFor(path, expected === "array" && typeof value === "string" && !/[:{]/.test(example) ? `[${shown(value)}]` : example)}`;
-  return { code: "wrong-form", message: `${path.length === 0 ? "the front matter" : nameOf(path)} is ${is}; ${wants} belongs here`, expected: path.length === 0 ? "keys and values" : about(path, schema), found: shown(typed), mend };
+  const mend =
+    path.length === 0
+      ? `write keys with a colon, such as \`${firstKey(schema)}: …\`, one on each line`
+      : `write ${lineFor(path, expected === "array" && typeof value === "string" && !/[:{]/.test(example) ? `[${shown(value)}]` : example)}`;
+  return {
+    code: "wrong-form",
+    message: `${path.length === 0 ? "the front matter" : nameOf(path)} is ${is}; ${wants} belongs here`,
+    expected: path.length === 0 ? "keys and values" : about(path, schema),
+    found: shown(typed),
+    mend,
+  };
 }
 
 function firstKey(schema: z.ZodType): string {
@@ -108,13 +150,18 @@ export function exampleOf(schema: z.ZodType | undefined): string {
   const inner = bare(schema);
   const example = schema?.meta()?.examples ?? inner?.meta()?.examples;
   if (Array.isArray(example) && typeof example[0] === "string") return quoted(example[0]);
-  const def = inner?.def as { type: string; element?: z.ZodType; shape?: { [key: string]: z.ZodType }; entries?: { [word: string]: string } } | undefined;
+  const def = inner?.def as
+    | { type: string; element?: z.ZodType; shape?: { [key: string]: z.ZodType }; entries?: { [word: string]: string } }
+    | undefined;
   if (def?.entries) return Object.values(def.entries)[0] ?? "…";
   if (def?.element) return `[${exampleOf(def.element)}]`;
   if (def?.shape) {
     const needed = Object.entries(def.shape).filter(([, part]) => part.def.type !== "optional");
     const shownKeys = needed.length > 0 ? needed : Object.entries(def.shape).slice(0, 2);
-    return `{ ${shownKeys.slice(0, 4).map(([key, part]) => `${key}: ${exampleOf(part)}`).join(", ")} }`;
+    return `{ ${shownKeys
+      .slice(0, 4)
+      .map(([key, part]) => `${key}: ${exampleOf(part)}`)
+      .join(", ")} }`;
   }
   return "…";
 }
@@ -152,7 +199,9 @@ export function valueAt(data: Data | undefined, path: Path): Data | undefined {
   let at: Data | undefined = data;
   for (const step of path) {
     if (at === undefined || typeof at === "string") return undefined;
-    at = Array.isArray(at) ? (at as readonly Data[])[Number(step)] : (at as { readonly [key: string]: Data })[String(step)];
+    at = Array.isArray(at)
+      ? (at as readonly Data[])[Number(step)]
+      : (at as { readonly [key: string]: Data })[String(step)];
   }
   return at;
 }

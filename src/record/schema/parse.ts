@@ -15,12 +15,21 @@ export interface Parsed<S> {
 /** Texts put in the place of required keys that are missing or wrong, only to check the rest. */
 export type StandIns = { readonly [key: string]: string };
 
-export function parse<T extends z.ZodType>(schema: T, front: FrontMatter, standIns: StandIns = {}): Parsed<z.output<T>> {
+export function parse<T extends z.ZodType>(
+  schema: T,
+  front: FrontMatter,
+  standIns: StandIns = {},
+): Parsed<z.output<T>> {
   const result = schema.safeParse(front.data);
   if (result.success) return { spec: result.data, problems: [], placeOf: front.placeOf, typedAt: front.typedAt };
   const problems = result.error.issues.flatMap((issue) => problemsOf(issue, schema, front));
   const { spec, original } = salvaged(schema, front.data, result.error.issues, standIns);
-  return { spec, problems, placeOf: (path) => front.placeOf(original(path)), typedAt: (path) => front.typedAt(original(path)) };
+  return {
+    spec,
+    problems,
+    placeOf: (path) => front.placeOf(original(path)),
+    typedAt: (path) => front.typedAt(original(path)),
+  };
 }
 
 const ROUNDS = 8;
@@ -79,5 +88,11 @@ function prune(data: Data, removed: ReadonlySet<string>, standIns: StandIns): Pr
   };
   const pruned = copy(data, [], []);
   const whole = typeof pruned === "object" && !Array.isArray(pruned) ? { ...standIns, ...pruned } : pruned;
-  return { data: whole, original: (path) => path.map((step, depth) => (typeof step === "number" ? (kept.get(keyOf(path.slice(0, depth)))?.[step] ?? step) : step)) };
+  return {
+    data: whole,
+    original: (path) =>
+      path.map((step, depth) =>
+        typeof step === "number" ? (kept.get(keyOf(path.slice(0, depth)))?.[step] ?? step) : step,
+      ),
+  };
 }

@@ -18,7 +18,12 @@ function markFault(bytes: Buffer): Fault | undefined {
   const starts = (...head: readonly number[]): boolean => head.every((byte, index) => bytes[index] === byte);
   const expected = "plain UTF-8, without a mark before the first line";
   if (starts(0xef, 0xbb, 0xbf)) {
-    return { code: "encoding", message: "the file begins with a byte order mark", expected, mend: "save it as UTF-8 without BOM" };
+    return {
+      code: "encoding",
+      message: "the file begins with a byte order mark",
+      expected,
+      mend: "save it as UTF-8 without BOM",
+    };
   }
   if (starts(0xff, 0xfe) || starts(0xfe, 0xff)) {
     return { code: "encoding", message: "the file is UTF-16", expected, mend: "save it as UTF-8 without BOM" };
@@ -33,8 +38,11 @@ function badByte(file: string, bytes: Buffer): Problem {
   const byte = bytes[Buffer.byteLength(text.slice(0, index))] ?? 0;
   const latin = byte >= 0xa0 ? ` (${String.fromCharCode(byte)} in Latin-1)` : "";
   return new Source(file, text.replaceAll("\r\n", "\n")).problem(text.slice(0, index).replaceAll("\r\n", "\n").length, {
-    code: "encoding", message: "the file is not UTF-8", expected: "UTF-8 text",
-    found: `byte ${byte.toString(16).toUpperCase().padStart(2, "0")}${latin}`, mend: "open it in the encoding it was saved in and save it as UTF-8",
+    code: "encoding",
+    message: "the file is not UTF-8",
+    expected: "UTF-8 text",
+    found: `byte ${byte.toString(16).toUpperCase().padStart(2, "0")}${latin}`,
+    mend: "open it in the encoding it was saved in and save it as UTF-8",
   });
 }
 
@@ -45,6 +53,16 @@ function isWritten(bytes: Buffer, text: string, index: number): boolean {
 }
 
 function controlFault(character: string): Fault {
-  const name = character === "\r" ? "a carriage return" : character === "\0" ? "a NUL" : `the control character U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`;
-  return { code: "control-character", message: `${name} stands here, which no editor shows`, expected: "text and line feeds", mend: character === "\r" ? "save the file with line ends of one kind, LF or CRLF" : "take it out" };
+  const name =
+    character === "\r"
+      ? "a carriage return"
+      : character === "\0"
+        ? "a NUL"
+        : `the control character U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`;
+  return {
+    code: "control-character",
+    message: `${name} stands here, which no editor shows`,
+    expected: "text and line feeds",
+    mend: character === "\r" ? "save the file with line ends of one kind, LF or CRLF" : "take it out",
+  };
 }

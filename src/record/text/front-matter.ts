@@ -24,7 +24,15 @@ function refused(): never {
 }
 
 /** The only engine is ours; the ones that would guess or execute are overwritten. */
-const LANGUAGES = { json: refused, javascript: refused, js: refused, coffee: refused, coffeescript: refused, cson: refused, toml: refused };
+const LANGUAGES = {
+  json: refused,
+  javascript: refused,
+  js: refused,
+  coffee: refused,
+  coffeescript: refused,
+  cson: refused,
+  toml: refused,
+};
 
 export function readFrontMatter(source: Source): ReadFile | { readonly problem: Problem } {
   const close = closingFence(source.text);
@@ -36,10 +44,23 @@ export function readFrontMatter(source: Source): ReadFile | { readonly problem: 
   };
   matter(source.text, { language: "yaml", engines: { ...LANGUAGES, yaml } });
   if (parsed === undefined) {
-    return { problem: source.problem(0, { code: "empty", message: "there is nothing between the two --- lines", mend: "write the facts there, such as `title: …`" }) };
+    return {
+      problem: source.problem(0, {
+        code: "empty",
+        message: "there is nothing between the two --- lines",
+        mend: "write the facts there, such as `title: …`",
+      }),
+    };
   }
   const line = source.at(close).line + 1;
-  return { source, front: parsed.front, problems: parsed.problems, syntax: parsed.syntax, body: source.text.slice(source.lineStart(line)), bodyLine: line };
+  return {
+    source,
+    front: parsed.front,
+    problems: parsed.problems,
+    syntax: parsed.syntax,
+    body: source.text.slice(source.lineStart(line)),
+    bodyLine: line,
+  };
 }
 
 /** Where the line begins that ends the front matter. */
@@ -48,11 +69,28 @@ function closingFence(text: string): number | { readonly offset: number; readonl
   if (!FENCE.test(first)) return { offset: 0, fault: openingFault(text, first) };
   const next = text.indexOf("\n---", first.length) + 1;
   if (next === 0) {
-    return { offset: 0, fault: { code: "fence", message: "the front matter is never closed", expected: EXPECTED, mend: "put --- alone on the line after the last fact" } };
+    return {
+      offset: 0,
+      fault: {
+        code: "fence",
+        message: "the front matter is never closed",
+        expected: EXPECTED,
+        mend: "put --- alone on the line after the last fact",
+      },
+    };
   }
   const line = text.slice(next).split("\n", 1)[0] ?? "";
   if (FENCE.test(line)) return next;
-  return { offset: next, fault: { code: "fence", message: "this line begins with --- but is not --- alone", expected: EXPECTED, found: line.slice(0, 80), mend: "if the front matter ends here, write --- alone" } };
+  return {
+    offset: next,
+    fault: {
+      code: "fence",
+      message: "this line begins with --- but is not --- alone",
+      expected: EXPECTED,
+      found: line.slice(0, 80),
+      mend: "if the front matter ends here, write --- alone",
+    },
+  };
 }
 
 function openingFault(text: string, first: string): Fault {
@@ -60,10 +98,25 @@ function openingFault(text: string, first: string): Fault {
   if (text.trim() === "") return { ...at, message: "the file is empty", mend: "write the facts, or delete the file" };
   const language = /^---\s*([A-Za-z]\w*)\s*$/.exec(first);
   if (language) {
-    return { ...at, message: `front matter is never read as ${language[1]}`, found: first, mend: "write --- alone and the facts in YAML; nothing in a record is executed" };
+    return {
+      ...at,
+      message: `front matter is never read as ${language[1]}`,
+      found: first,
+      mend: "write --- alone and the facts in YAML; nothing in a record is executed",
+    };
   }
   if (/^\s*---[ \t]*$/m.test(text.slice(0, 400))) {
-    return { ...at, message: "the front matter must begin on the first line", ...(first.trim() !== "" && { found: first.slice(0, 80) }), mend: "take away what stands before it" };
+    return {
+      ...at,
+      message: "the front matter must begin on the first line",
+      ...(first.trim() !== "" && { found: first.slice(0, 80) }),
+      mend: "take away what stands before it",
+    };
   }
-  return { ...at, message: "the file has no front matter", found: first.slice(0, 80), mend: "begin the file with --- and the facts" };
+  return {
+    ...at,
+    message: "the file has no front matter",
+    found: first.slice(0, 80),
+    mend: "begin the file with --- and the facts",
+  };
 }

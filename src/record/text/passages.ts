@@ -50,7 +50,14 @@ class BodyReader {
 
   read(lines: readonly string[]): ReadBody {
     lines.forEach((line, index) => this.#line(line, this.#firstLine + index));
-    if (this.#open) this.#report(this.#open.line, { code: "passage", message: "this passage is never closed", expected: EXPECTED, found: `::: ${this.#open.audience}`, mend: "put ::: alone on the line after it" });
+    if (this.#open)
+      this.#report(this.#open.line, {
+        code: "passage",
+        message: "this passage is never closed",
+        expected: EXPECTED,
+        found: `::: ${this.#open.audience}`,
+        mend: "put ::: alone on the line after it",
+      });
     this.#end(this.#firstLine + lines.length);
     return { body: this.#body, problems: this.#problems };
   }
@@ -72,7 +79,14 @@ class BodyReader {
 
   #close(number: number): void {
     if (!this.#open && this.#within > 0) this.#within -= 1;
-    else if (!this.#open) this.#report(number, { code: "passage", message: "there is no passage to close here", expected: EXPECTED, found: ":::", mend: "take it away, or open the passage with ::: and the word for its readers" });
+    else if (!this.#open)
+      this.#report(number, {
+        code: "passage",
+        message: "there is no passage to close here",
+        expected: EXPECTED,
+        found: ":::",
+        mend: "take it away, or open the passage with ::: and the word for its readers",
+      });
     this.#end(number + 1);
     this.#open = undefined;
   }
@@ -80,12 +94,24 @@ class BodyReader {
   #begin(word: string, line: string, number: number): void {
     if (this.#open) {
       this.#within += 1;
-      this.#report(number, { code: "passage", message: `a passage begins within the one of line ${this.#open.line}`, expected: EXPECTED, found: shown(line), mend: "close that one first with ::: alone on a line" });
+      this.#report(number, {
+        code: "passage",
+        message: `a passage begins within the one of line ${this.#open.line}`,
+        expected: EXPECTED,
+        found: shown(line),
+        mend: "close that one first with ::: alone on a line",
+      });
     }
     const audience = AUDIENCES.find((known) => known === word);
     if (audience === undefined) {
       const meant = nearest(word, AUDIENCES);
-      this.#report(number, { code: "passage", message: "no such readers are known", expected: EXPECTED, found: shown(line), mend: meant === undefined ? "write inspector or archive after :::" : `did you mean ::: ${meant}?` });
+      this.#report(number, {
+        code: "passage",
+        message: "no such readers are known",
+        expected: EXPECTED,
+        found: shown(line),
+        mend: meant === undefined ? "write inspector or archive after :::" : `did you mean ::: ${meant}?`,
+      });
     }
     this.#end(number + 1);
     // Until it is mended, nobody is taken to be meant rather than everybody.

@@ -21,7 +21,9 @@ export function mentionsIn(markdown: string): Mention[] {
   if (!MAY_HOLD.test(markdown)) return [];
   const starts = [0];
   for (let end = markdown.indexOf("\n"); end >= 0; end = markdown.indexOf("\n", end + 1)) starts.push(end + 1);
-  return PARSER.parse(markdown, {}).flatMap((token) => (token.type === "inline" ? inlineMentions(token, markdown, starts[token.map?.[0] ?? 0] ?? 0) : []));
+  return PARSER.parse(markdown, {}).flatMap((token) =>
+    token.type === "inline" ? inlineMentions(token, markdown, starts[token.map?.[0] ?? 0] ?? 0) : [],
+  );
 }
 
 function inlineMentions(block: Token, markdown: string, blockStart: number): Mention[] {

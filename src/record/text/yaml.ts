@@ -23,7 +23,14 @@ export interface FrontMatter {
 }
 
 const OPTIONS = {
-  schema: "failsafe", version: "1.2", strict: true, uniqueKeys: true, stringKeys: true, prettyErrors: false, keepSourceTokens: false, logLevel: "error",
+  schema: "failsafe",
+  version: "1.2",
+  strict: true,
+  uniqueKeys: true,
+  stringKeys: true,
+  prettyErrors: false,
+  keepSourceTokens: false,
+  logLevel: "error",
 } as const;
 
 export interface ParsedYaml {
@@ -49,8 +56,14 @@ export function parseYaml(source: Source, text: string, base: number): ParsedYam
   const errors = document.errors.filter((error) => error.code === "DUPLICATE_KEY");
   const other = tellingError(document.errors.filter((error) => error.code !== "DUPLICATE_KEY"));
   if (other) errors.push(other);
-  const problems = errors.map((error) => source.problem(base + Math.min(error.pos[0], text.length), syntaxFault(error, text)));
-  return { front: frontMatter(source, base, data, spot), problems: other ? problems : [...problems, ...reader.problems], syntax: other !== undefined };
+  const problems = errors.map((error) =>
+    source.problem(base + Math.min(error.pos[0], text.length), syntaxFault(error, text)),
+  );
+  return {
+    front: frontMatter(source, base, data, spot),
+    problems: other ? problems : [...problems, ...reader.problems],
+    syntax: other !== undefined,
+  };
 }
 
 interface ReadValue {
@@ -79,7 +92,12 @@ class Reader {
     }
     if (isSeq(node)) return this.#list(node as YAMLSeq<Node | null>, key);
     if (isMap(node)) return this.#block(node as YAMLMap<Node, Node | null>, key);
-    this.#report(node.range?.[0], { code: "yaml", message: "a reference such as *name is never followed", expected: "the value itself", mend: "write out what it stands for, or put it in quotation marks" });
+    this.#report(node.range?.[0], {
+      code: "yaml",
+      message: "a reference such as *name is never followed",
+      expected: "the value itself",
+      mend: "write out what it stands for, or put it in quotation marks",
+    });
     return { data: SPOILED, spot: spotOf(node, key) };
   }
 
@@ -87,7 +105,12 @@ class Reader {
     const after = range && range[2] > range[1] ? this.#text.slice(range[1], range[2]) : "";
     const lost = after === "" ? null : /^[ \t]+(#[^\s#].*)/.exec(after);
     if (lost && range) {
-      this.#report(range[1] + after.indexOf("#"), { code: "comment", message: "what follows # after a blank would not be read", found: shown(lost[1] ?? ""), mend: "put the whole text in quotation marks; if it is a comment, write a blank after #" });
+      this.#report(range[1] + after.indexOf("#"), {
+        code: "comment",
+        message: "what follows # after a blank would not be read",
+        found: shown(lost[1] ?? ""),
+        mend: "put the whole text in quotation marks; if it is a comment, write a blank after #",
+      });
     }
     return typeof value === "string" ? value : "";
   }
@@ -95,7 +118,10 @@ class Reader {
   #list(list: YAMLSeq<Node | null>, key: number | undefined): ReadValue {
     this.#guard(list, list.anchor, list.tag);
     const items = list.items.map((item) => (item === null ? this.read(item, list.range?.[0]) : this.read(item)));
-    return { data: items.map(({ data }) => data), spot: { ...spotOf(list, key), parts: items.map(({ spot }) => spot) } };
+    return {
+      data: items.map(({ data }) => data),
+      spot: { ...spotOf(list, key), parts: items.map(({ spot }) => spot) },
+    };
   }
 
   #block(map: YAMLMap<Node, Node | null>, at: number | undefined): ReadValue {
@@ -120,17 +146,49 @@ class Reader {
   /** In `{ mass: 42,0 g }` YAML sees a mass of 42 and a key `0 g`. */
   #isSplitByComma(pair: Pair<Node, Node | null>, key: string, before: Data | undefined): boolean {
     const range = isScalar(pair.key) ? pair.key.range : undefined;
-    if (pair.value !== null || !range || typeof before !== "string" || !/\d$/.test(before) || !/^\d/.test(key) || this.#text[range[0] - 1] !== ",") return false;
+    if (
+      pair.value !== null ||
+      !range ||
+      typeof before !== "string" ||
+      !/\d$/.test(before) ||
+      !/^\d/.test(key) ||
+      this.#text[range[0] - 1] !== ","
+    )
+      return false;
     const point = `${before}.${key}`;
     const thousands = /^\d{3}(?!\d)/.test(key) && /(?:^|\D)[1-9]\d{0,2}$/.test(before);
-    const mend = !thousands ? `write ${point}` : key.includes(".") ? `write ${before}${key}` : `write ${before}${key} or ${point}, as it was meant`;
-    this.#report(range[0] - 1, { code: "decimal-comma", message: "a comma ends the value in a line such as { a: 1, b: 2 }", expected: "a decimal point, such as 42.0 g", found: shown(`${before},${key}`), mend });
+    const mend = !thousands
+      ? `write ${point}`
+      : key.includes(".")
+        ? `write ${before}${key}`
+        : `write ${before}${key} or ${point}, as it was meant`;
+    this.#report(range[0] - 1, {
+      code: "decimal-comma",
+      message: "a comma ends the value in a line such as { a: 1, b: 2 }",
+      expected: "a decimal point, such as 42.0 g",
+      found: shown(`${before},${key}`),
+      mend,
+    });
     return true;
   }
 
   #guard(node: Node, anchor: string | undefined, tag: string | undefined): void {
-    if (anchor !== undefined) this.#report(node.range?.[0], { code: "yaml", message: "names such as &name are not used here", expected: "the value itself", found: `&${anchor}`, mend: "take the name away, or put the text in quotation marks" });
-    if (tag !== undefined) this.#report(node.range?.[0], { code: "yaml", message: "tags such as !name are not used here", expected: "the value itself", found: shown(tag.replace("tag:yaml.org,2002:", "!!")), mend: "take the tag away, or put the text in quotation marks" });
+    if (anchor !== undefined)
+      this.#report(node.range?.[0], {
+        code: "yaml",
+        message: "names such as &name are not used here",
+        expected: "the value itself",
+        found: `&${anchor}`,
+        mend: "take the name away, or put the text in quotation marks",
+      });
+    if (tag !== undefined)
+      this.#report(node.range?.[0], {
+        code: "yaml",
+        message: "tags such as !name are not used here",
+        expected: "the value itself",
+        found: shown(tag.replace("tag:yaml.org,2002:", "!!")),
+        mend: "take the tag away, or put the text in quotation marks",
+      });
   }
 
   #report(offset: number | undefined, fault: Fault): void {

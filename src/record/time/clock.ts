@@ -14,7 +14,15 @@ export function readClock(typed: string, latest = 24): Reading<Clock> {
   const minutes = Number(match?.[2]);
   if (match && hours < latest && minutes < 60) return { value: { typed, minutes: hours * 60 + minutes } };
   const message = match ? "there is no such time of day" : "this is not a time of day";
-  return { fault: { code: "time", message, expected: 'a time of day, such as "14:20"', found: shown(typed), mend: mendFor(typed.trim()) } };
+  return {
+    fault: {
+      code: "time",
+      message,
+      expected: 'a time of day, such as "14:20"',
+      found: shown(typed),
+      mend: mendFor(typed.trim()),
+    },
+  };
 }
 
 function mendFor(typed: string): string {

@@ -15,7 +15,9 @@ export function readDay(typed: string): Reading<Day> {
 
 export function isReal(year: number, month: number, day: number): boolean {
   const date = new Date(Date.UTC(year, month - 1, day));
-  return year >= 1900 && date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+  return (
+    year >= 1900 && date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day
+  );
 }
 
 /** The day after. */
@@ -24,7 +26,9 @@ export function nextDay(day: Day): Day {
 }
 
 function iso(year: number, month: number, day: number): string | undefined {
-  return isReal(year, month, day) ? `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}` : undefined;
+  return isReal(year, month, day)
+    ? `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`
+    : undefined;
 }
 
 function mendFor(typed: string): string {
@@ -33,7 +37,10 @@ function mendFor(typed: string): string {
   const meant = yearFirst
     ? [iso(Number(yearFirst[1]), Number(yearFirst[2]), Number(yearFirst[3]))]
     : yearLast
-      ? [iso(Number(yearLast[3]), Number(yearLast[2]), Number(yearLast[1])), iso(Number(yearLast[3]), Number(yearLast[1]), Number(yearLast[2]))]
+      ? [
+          iso(Number(yearLast[3]), Number(yearLast[2]), Number(yearLast[1])),
+          iso(Number(yearLast[3]), Number(yearLast[1]), Number(yearLast[2])),
+        ]
       : [];
   const ways = [...new Set(meant.filter((way) => way !== undefined))];
   if (ways.length === 0) return "write year, month and day with hyphens";

@@ -28,17 +28,24 @@ export function readHours(typed: string, most?: number): Reading<Worked> {
 }
 
 function checked(typed: string, minutes: number | "minutes", most: number | undefined): Reading<Worked> {
-  if (minutes === "minutes") return wrong(typed, "an hour has only 60 minutes", "write hours and minutes, minutes up to 59");
+  if (minutes === "minutes")
+    return wrong(typed, "an hour has only 60 minutes", "write hours and minutes, minutes up to 59");
   if (minutes <= 0) return wrong(typed, "no time has passed", "write how long it took, or leave the line out");
   if (!Number.isInteger(minutes)) {
-    return wrong(typed, `this is ${Math.round(minutes * 10) / 10} minutes, and hours are kept in whole minutes`, `write ${asHours(Math.round(minutes))}, or what it was to the minute`);
+    return wrong(
+      typed,
+      `this is ${Math.round(minutes * 10) / 10} minutes, and hours are kept in whole minutes`,
+      `write ${asHours(Math.round(minutes))}, or what it was to the minute`,
+    );
   }
   if (most !== undefined && minutes > most) return wrong(typed, "this is more than a day", tooLong(typed));
   return { value: { minutes, typed } };
 }
 
 function tooLong(typed: string): string {
-  return /^\d+$/.test(typed.trim()) ? `if minutes were meant, write ${typed.trim()} min` : "write the hours of this one day";
+  return /^\d+$/.test(typed.trim())
+    ? `if minutes were meant, write ${typed.trim()} min`
+    : "write the hours of this one day";
 }
 
 /** `80` → `1:20` */
@@ -47,7 +54,8 @@ export function asHours(minutes: number): string {
 }
 
 function mendFor(text: string): string {
-  if (/^[1-9]\d{0,2},\d{3}(?:\s*h)?$/.test(text)) return `write ${text.replace(",", "")} or ${text.replace(",", ".")}, as it was meant`;
+  if (/^[1-9]\d{0,2},\d{3}(?:\s*h)?$/.test(text))
+    return `write ${text.replace(",", "")} or ${text.replace(",", ".")}, as it was meant`;
   if (/^\d+,\d+(?:\s*h)?$/.test(text)) return `write ${text.replace(",", ".")}`;
   const single = /^(\d+):(\d)$/.exec(text);
   if (single) return `write ${single[1]}:0${single[2]} or ${single[1]}:${single[2]}0, as it was meant`;
@@ -55,5 +63,13 @@ function mendFor(text: string): string {
 }
 
 function wrong(typed: string, message: string, mend: string): Reading<Worked> {
-  return { fault: { code: "hours", message, expected: "hours, such as 2:45, 2.75, 2h45 or 165 min", found: shown(typed), mend } };
+  return {
+    fault: {
+      code: "hours",
+      message,
+      expected: "hours, such as 2:45, 2.75, 2h45 or 165 min",
+      found: shown(typed),
+      mend,
+    },
+  };
 }

@@ -15,8 +15,19 @@ export function readZone(typed: string): Reading<string> {
     return { value: typed };
   } catch {
     const meant = meantZone(typed);
-    const mend = meant === undefined ? "write continent and city of the time zone database, such as America/Chicago" : `did you mean ${meant}?`;
-    return { fault: { code: "time-zone", message: "there is no such time zone", expected: "a time zone by its place, such as Europe/Lisbon", found: shown(typed), mend } };
+    const mend =
+      meant === undefined
+        ? "write continent and city of the time zone database, such as America/Chicago"
+        : `did you mean ${meant}?`;
+    return {
+      fault: {
+        code: "time-zone",
+        message: "there is no such time zone",
+        expected: "a time zone by its place, such as Europe/Lisbon",
+        found: shown(typed),
+        mend,
+      },
+    };
   }
 }
 
@@ -68,9 +79,15 @@ export class Zone {
     const past = clock.minutes >= 1440;
     const date = past ? nextDay(day) : day;
     const minutes = past ? clock.minutes - 1440 : clock.minutes;
-    if (this.start(nextDay(date)) - this.start(date) === DAY_SECONDS) return { typed: clock.typed, epoch: this.start(date) + minutes * 60 };
-    const local = Temporal.PlainDate.from(date).toPlainDateTime({ hour: Math.floor(minutes / 60), minute: minutes % 60 });
+    if (this.start(nextDay(date)) - this.start(date) === DAY_SECONDS)
+      return { typed: clock.typed, epoch: this.start(date) + minutes * 60 };
+    const local = Temporal.PlainDate.from(date).toPlainDateTime({
+      hour: Math.floor(minutes / 60),
+      minute: minutes % 60,
+    });
     const zoned = local.toZonedDateTime(this.#name, { disambiguation: twice });
-    return zoned.toPlainDateTime().equals(local) ? { typed: clock.typed, epoch: zoned.epochMilliseconds / 1000 } : undefined;
+    return zoned.toPlainDateTime().equals(local)
+      ? { typed: clock.typed, epoch: zoned.epochMilliseconds / 1000 }
+      : undefined;
   }
 }

@@ -2,7 +2,23 @@
 import type { Spec } from "../kinds.ts";
 import type { Shelf } from "../shelf.ts";
 import type { Zone } from "../time/zone.ts";
-import type { Amendment, Batch, Clip, Component, Departure, Entry, Inspection, Measurement, OnScales, OpenItem, Photo, Piece, PieceTest, Quantity, Weighing } from "../types.ts";
+import type {
+  Amendment,
+  Batch,
+  Clip,
+  Component,
+  Departure,
+  Entry,
+  Inspection,
+  Measurement,
+  OnScales,
+  OpenItem,
+  Photo,
+  Piece,
+  PieceTest,
+  Quantity,
+  Weighing,
+} from "../types.ts";
 import { given } from "./given.ts";
 import { pathOf, quantityOf, type Sound } from "./settings.ts";
 
@@ -35,26 +51,77 @@ export class EntryTyper {
     const { spec, file, id, at, body } = this.#filed;
     const scales = spec.scales && this.#scales(spec.scales);
     const day = spec.date;
-    const noted = <T extends object>(key: "recalls" | "reworks" | "rejects", list: readonly T[] | undefined) => (list ?? []).map((item, index) => given({ place: at([key, index]), entry: id, day, ...item }));
+    const noted = <T extends object>(key: "recalls" | "reworks" | "rejects", list: readonly T[] | undefined) =>
+      (list ?? []).map((item, index) => given({ place: at([key, index]), entry: id, day, ...item }));
     return {
-      id, place: { file, line: 1, column: 1 }, file, day, dayStart: this.#zone.start(day), dayEnd: this.#zone.end(day), title: spec.title, assembly: spec.assembly, audience: spec.for ?? "public",
-      hours: (spec.hours ?? []).map((line, index) => ({ place: at(["hours", index]), who: line.who, task: line.task, minutes: line.time.minutes, typed: line.time.typed, assembly: line.assembly ?? spec.assembly })),
-      cuts: (spec.cut ?? []).map(({ lot, amount }, index) => ({ place: at(["cut", index]), entry: id, day, lot, amount: quantityOf(amount) })),
+      id,
+      place: { file, line: 1, column: 1 },
+      file,
+      day,
+      dayStart: this.#zone.start(day),
+      dayEnd: this.#zone.end(day),
+      title: spec.title,
+      assembly: spec.assembly,
+      audience: spec.for ?? "public",
+      hours: (spec.hours ?? []).map((line, index) => ({
+        place: at(["hours", index]),
+        who: line.who,
+        task: line.task,
+        minutes: line.time.minutes,
+        typed: line.time.typed,
+        assembly: line.assembly ?? spec.assembly,
+      })),
+      cuts: (spec.cut ?? []).map(({ lot, amount }, index) => ({
+        place: at(["cut", index]),
+        entry: id,
+        day,
+        lot,
+        amount: quantityOf(amount),
+      })),
       batches: (spec.batches ?? []).map((batch, index) => this.#batch(batch, index)),
       tests: (spec.tests ?? []).map((test, index) => this.#test(test, index)),
       measurements: (spec.measurements ?? []).map((line, index) => this.#measurement(line, index)),
-      weighed: (spec.weighed ?? []).map((line, index) => this.#weighing(line, index)), ...(scales && { scales }),
+      weighed: (spec.weighed ?? []).map((line, index) => this.#weighing(line, index)),
+      ...(scales && { scales }),
       departures: (spec.departures ?? []).map((item, index) => this.#departure(item, index)),
-      raised: (spec.open_items?.raise ?? []).map((item, index): OpenItem => given({
-        id: item.id, place: at(["open_items", "raise", index]), entry: id, day, assembly: item.assembly ?? spec.assembly, what: item.what, before: item.before,
-        closedIn: this.#later.closedIn.get(item.id), audience: item.for ?? "public",
-      })),
+      raised: (spec.open_items?.raise ?? []).map(
+        (item, index): OpenItem =>
+          given({
+            id: item.id,
+            place: at(["open_items", "raise", index]),
+            entry: id,
+            day,
+            assembly: item.assembly ?? spec.assembly,
+            what: item.what,
+            before: item.before,
+            closedIn: this.#later.closedIn.get(item.id),
+            audience: item.for ?? "public",
+          }),
+      ),
       closed: spec.open_items?.close ?? [],
-      photos: (spec.photos ?? []).map((photo, index): Photo => given({ place: at(["photos", index]), file: this.#path(photo.file), alt: photo.alt, caption: photo.caption, audience: photo.for ?? "public" })),
+      photos: (spec.photos ?? []).map(
+        (photo, index): Photo =>
+          given({
+            place: at(["photos", index]),
+            file: this.#path(photo.file),
+            alt: photo.alt,
+            caption: photo.caption,
+            audience: photo.for ?? "public",
+          }),
+      ),
       clips: (spec.clips ?? []).map((clip, index) => this.#clip(clip, index)),
-      attachments: (spec.attachments ?? []).map((item, index) => ({ place: at(["attachments", index]), file: this.#path(item.file), title: item.title, audience: item.for ?? "public" })),
-      recalls: noted("recalls", spec.recalls), reworks: noted("reworks", spec.reworks), rejections: noted("rejects", spec.rejects),
-      inspections: (spec.inspections ?? []).map((item, index) => this.#inspection(item, index)), amendments: this.#later.amendments.get(id) ?? [], body,
+      attachments: (spec.attachments ?? []).map((item, index) => ({
+        place: at(["attachments", index]),
+        file: this.#path(item.file),
+        title: item.title,
+        audience: item.for ?? "public",
+      })),
+      recalls: noted("recalls", spec.recalls),
+      reworks: noted("reworks", spec.reworks),
+      rejections: noted("rejects", spec.rejects),
+      inspections: (spec.inspections ?? []).map((item, index) => this.#inspection(item, index)),
+      amendments: this.#later.amendments.get(id) ?? [],
+      body,
     };
   }
 
@@ -64,7 +131,14 @@ export class EntryTyper {
 
   #clip(spec: Items<"clips">, index: number): Clip {
     const { file, poster, alt, caption } = spec;
-    return given({ place: this.#filed.at(["clips", index]), file: this.#path(file), poster: this.#path(poster), alt, caption, audience: spec.for ?? "public" });
+    return given({
+      place: this.#filed.at(["clips", index]),
+      file: this.#path(file),
+      poster: this.#path(poster),
+      alt,
+      caption,
+      audience: spec.for ?? "public",
+    });
   }
 
   #batch(spec: BatchSpec, index: number): Batch {
@@ -72,61 +146,140 @@ export class EntryTyper {
     const day = this.#filed.spec.date;
     const path = ["batches", index];
     return given({
-      id: spec.id, place: at(path), entry, day, adhesive: spec.adhesive, resin: component(spec.resin), hardener: component(spec.hardener), scale: maybe(spec.scale),
-      mixed: spec.mixed && this.#zone.moment(day, spec.mixed, "earlier"), closed: spec.closed && this.#zone.moment(day, spec.closed, "later"),
-      temperature: maybe(spec.shop?.temperature), humidity: maybe(spec.shop?.humidity), surface: maybe(spec.shop?.surface), moisture: maybe(spec.moisture),
-      joints: spec.joints ?? [], timber: spec.timber ?? [],
-      pieces: (spec.pieces ?? []).map((piece, number): Piece => given({
-        id: piece.id, place: at([...path, "pieces", number]), batch: spec.id, procedure: piece.procedure, lot: piece.lot, thickness: maybe(piece.thickness), width: maybe(piece.width),
-        overlap: maybe(piece.overlap), trial: piece.trial, preparation: piece.preparation,
-      })),
+      id: spec.id,
+      place: at(path),
+      entry,
+      day,
+      adhesive: spec.adhesive,
+      resin: component(spec.resin),
+      hardener: component(spec.hardener),
+      scale: maybe(spec.scale),
+      mixed: spec.mixed && this.#zone.moment(day, spec.mixed, "earlier"),
+      closed: spec.closed && this.#zone.moment(day, spec.closed, "later"),
+      temperature: maybe(spec.shop?.temperature),
+      humidity: maybe(spec.shop?.humidity),
+      surface: maybe(spec.shop?.surface),
+      moisture: maybe(spec.moisture),
+      joints: spec.joints ?? [],
+      timber: spec.timber ?? [],
+      pieces: (spec.pieces ?? []).map(
+        (piece, number): Piece =>
+          given({
+            id: piece.id,
+            place: at([...path, "pieces", number]),
+            batch: spec.id,
+            procedure: piece.procedure,
+            lot: piece.lot,
+            thickness: maybe(piece.thickness),
+            width: maybe(piece.width),
+            overlap: maybe(piece.overlap),
+            trial: piece.trial,
+            preparation: piece.preparation,
+          }),
+      ),
     });
   }
 
   #test(spec: Items<"tests">, index: number): PieceTest {
     const day = this.#filed.spec.date;
     return given({
-      place: this.#filed.at(["tests", index]), entry: this.#filed.id, day, piece: spec.piece, at: spec.at && this.#zone.moment(day, spec.at, "earlier"), failure: spec.failure,
-      woodFailure: maybe(spec.wood_failure), load: maybe(spec.load), photo: spec.photo === undefined ? undefined : this.#path(spec.photo), witness: spec.witness, note: spec.note,
+      place: this.#filed.at(["tests", index]),
+      entry: this.#filed.id,
+      day,
+      piece: spec.piece,
+      at: spec.at && this.#zone.moment(day, spec.at, "earlier"),
+      failure: spec.failure,
+      woodFailure: maybe(spec.wood_failure),
+      load: maybe(spec.load),
+      photo: spec.photo === undefined ? undefined : this.#path(spec.photo),
+      witness: spec.witness,
+      note: spec.note,
     });
   }
 
   #measurement(spec: Items<"measurements">, index: number): Measurement {
     return given({
-      place: this.#filed.at(["measurements", index]), entry: this.#filed.id, what: spec.what, assembly: spec.assembly ?? this.#filed.spec.assembly, dimension: spec.found.dimension,
-      drawing: maybe(spec.drawing?.nominal), limits: spec.drawing?.limits, tolerance: spec.tolerance && { typed: spec.tolerance.typed, minus: spec.tolerance.minus, plus: spec.tolerance.plus },
-      found: quantityOf(spec.found), pair: spec.pair, side: spec.side, pairTolerance: maybe(spec.pair_tolerance), departure: spec.departure,
+      place: this.#filed.at(["measurements", index]),
+      entry: this.#filed.id,
+      what: spec.what,
+      assembly: spec.assembly ?? this.#filed.spec.assembly,
+      dimension: spec.found.dimension,
+      drawing: maybe(spec.drawing?.nominal),
+      limits: spec.drawing?.limits,
+      tolerance: spec.tolerance && {
+        typed: spec.tolerance.typed,
+        minus: spec.tolerance.minus,
+        plus: spec.tolerance.plus,
+      },
+      found: quantityOf(spec.found),
+      pair: spec.pair,
+      side: spec.side,
+      pairTolerance: maybe(spec.pair_tolerance),
+      departure: spec.departure,
     });
   }
 
   #weighing(spec: Items<"weighed">, index: number): Weighing {
     return given({
-      place: this.#filed.at(["weighed", index]), entry: this.#filed.id, day: this.#filed.spec.date, assembly: spec.assembly ?? this.#filed.spec.assembly,
-      part: spec.part, mass: quantityOf(spec.mass), arm: maybe(spec.arm), insteadOf: spec.instead_of ?? [],
+      place: this.#filed.at(["weighed", index]),
+      entry: this.#filed.id,
+      day: this.#filed.spec.date,
+      assembly: spec.assembly ?? this.#filed.spec.assembly,
+      part: spec.part,
+      mass: quantityOf(spec.mass),
+      arm: maybe(spec.arm),
+      insteadOf: spec.instead_of ?? [],
     });
   }
 
   #scales(spec: NonNullable<EntrySpec["scales"]>): OnScales | undefined {
     const third = spec.nose ?? spec.tail;
-    return third && given({
-      place: this.#filed.at(["scales"]), entry: this.#filed.id, day: this.#filed.spec.date, what: spec.what, left: quantityOf(spec.left), right: quantityOf(spec.right),
-      third: quantityOf(third), at: spec.nose === undefined ? "tail" as const : "nose" as const, mains: quantityOf(spec.mains), wheelbase: quantityOf(spec.wheelbase),
-    });
+    return (
+      third &&
+      given({
+        place: this.#filed.at(["scales"]),
+        entry: this.#filed.id,
+        day: this.#filed.spec.date,
+        what: spec.what,
+        left: quantityOf(spec.left),
+        right: quantityOf(spec.right),
+        third: quantityOf(third),
+        at: spec.nose === undefined ? ("tail" as const) : ("nose" as const),
+        mains: quantityOf(spec.mains),
+        wheelbase: quantityOf(spec.wheelbase),
+      })
+    );
   }
 
   #departure(spec: Items<"departures">, index: number): Departure {
     const { id: entry, at } = this.#filed;
-    const accepted = spec.accepted_by === undefined ? this.#later.accepted.get(spec.id) : { by: spec.accepted_by, entry };
+    const accepted =
+      spec.accepted_by === undefined ? this.#later.accepted.get(spec.id) : { by: spec.accepted_by, entry };
     return given({
-      id: spec.id, place: at(["departures", index]), entry, day: this.#filed.spec.date, assembly: spec.assembly ?? this.#filed.spec.assembly, what: spec.what, why: spec.why,
-      acceptedBy: accepted?.by, acceptedIn: accepted?.entry, audience: spec.for ?? "public",
+      id: spec.id,
+      place: at(["departures", index]),
+      entry,
+      day: this.#filed.spec.date,
+      assembly: spec.assembly ?? this.#filed.spec.assembly,
+      what: spec.what,
+      why: spec.why,
+      acceptedBy: accepted?.by,
+      acceptedIn: accepted?.entry,
+      audience: spec.for ?? "public",
     });
   }
 
   #inspection(spec: Items<"inspections">, index: number): Inspection {
     return given({
-      place: this.#filed.at(["inspections", index]), entry: this.#filed.id, day: this.#filed.spec.date, holdPoint: spec.hold_point, by: spec.by, result: spec.result,
-      reference: spec.reference, scan: spec.scan === undefined ? undefined : this.#path(spec.scan), remarks: spec.remarks,
+      place: this.#filed.at(["inspections", index]),
+      entry: this.#filed.id,
+      day: this.#filed.spec.date,
+      holdPoint: spec.hold_point,
+      by: spec.by,
+      result: spec.result,
+      reference: spec.reference,
+      scan: spec.scan === undefined ? undefined : this.#path(spec.scan),
+      remarks: spec.remarks,
     });
   }
 }

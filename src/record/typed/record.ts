@@ -6,7 +6,13 @@ import type { Amendment, ClimateLog, Day, Entry, Record } from "../types.ts";
 import { EntryTyper, type Later } from "./entry.ts";
 import { adhesiveOf, aircraftOf, assemblyOf, lotOf, procedureOf, type Sound, trialOf } from "./settings.ts";
 
-export function recordOf(files: Files, climate: readonly ClimateLog[], amendments: ReadonlyMap<string, readonly Amendment[]>, shelf: Shelf, day: Day | undefined): Record {
+export function recordOf(
+  files: Files,
+  climate: readonly ClimateLog[],
+  amendments: ReadonlyMap<string, readonly Amendment[]>,
+  shelf: Shelf,
+  day: Day | undefined,
+): Record {
   const [aircraftFile] = sound(files.aircraft);
   if (!aircraftFile) throw new Error("a record without an aircraft is never put together");
   const aircraft = aircraftOf(aircraftFile, shelf);
@@ -35,7 +41,12 @@ function byId<T extends { readonly id: string }>(things: readonly T[]): Map<stri
   return new Map(things.map((thing) => [thing.id, thing]));
 }
 
-function entriesOf(files: Files, amendments: ReadonlyMap<string, readonly Amendment[]>, shelf: Shelf, timeZone: string): Entry[] {
+function entriesOf(
+  files: Files,
+  amendments: ReadonlyMap<string, readonly Amendment[]>,
+  shelf: Shelf,
+  timeZone: string,
+): Entry[] {
   const zone = Zone.of(timeZone);
   const specs = sound(files.entry);
   const later = { ...laterOf(specs), amendments };

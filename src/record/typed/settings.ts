@@ -3,7 +3,18 @@ import type { Filed } from "../filed.ts";
 import type { Spec } from "../kinds.ts";
 import { isFault } from "../reading.ts";
 import type { Shelf } from "../shelf.ts";
-import type { Adhesive, Aircraft, Assembly, BuildTask, Lot, MixRatio, Person, Procedure, Quantity, Trial } from "../types.ts";
+import type {
+  Adhesive,
+  Aircraft,
+  Assembly,
+  BuildTask,
+  Lot,
+  MixRatio,
+  Person,
+  Procedure,
+  Quantity,
+  Trial,
+} from "../types.ts";
 import { given } from "./given.ts";
 
 /** A file in which no problem was found. */
@@ -27,13 +38,43 @@ function maybe<T extends Quantity>(measured: T | undefined): Quantity | undefine
 
 export function aircraftOf(filed: Sound<Spec<"aircraft">>, shelf: Shelf): Aircraft {
   const { spec, at, file } = filed;
-  const people = spec.people.map((person, index): [string, Person] => [person.id, given({
-    id: person.id, place: at(["people", index]), name: person.name, publicName: person.public, role: person.role, audience: person.for ?? "public", authority: person.authority,
-  })]);
-  const photo = spec.photo && given({ place: at(["photo"]), file: pathOf(shelf, file, spec.photo.file), alt: spec.photo.alt, caption: spec.photo.caption, audience: "public" as const });
+  const people = spec.people.map((person, index): [string, Person] => [
+    person.id,
+    given({
+      id: person.id,
+      place: at(["people", index]),
+      name: person.name,
+      publicName: person.public,
+      role: person.role,
+      audience: person.for ?? "public",
+      authority: person.authority,
+    }),
+  ]);
+  const photo =
+    spec.photo &&
+    given({
+      place: at(["photo"]),
+      file: pathOf(shelf, file, spec.photo.file),
+      alt: spec.photo.alt,
+      caption: spec.photo.caption,
+      audience: "public" as const,
+    });
   return given({
-    place: { file, line: 1, column: 1 }, name: spec.name, type: spec.type, units: spec.units, timeZone: spec.time_zone, start: spec.start, targetPerWeek: spec.target?.minutes,
-    people: new Map(people), tasks: spec.tasks, publicShows: spec.public_shows ?? [], datum: spec.datum, designWeight: maybe(spec.design_weight), visit: spec.visit, photo, body: filed.body,
+    place: { file, line: 1, column: 1 },
+    name: spec.name,
+    type: spec.type,
+    units: spec.units,
+    timeZone: spec.time_zone,
+    start: spec.start,
+    targetPerWeek: spec.target?.minutes,
+    people: new Map(people),
+    tasks: spec.tasks,
+    publicShows: spec.public_shows ?? [],
+    datum: spec.datum,
+    designWeight: maybe(spec.design_weight),
+    visit: spec.visit,
+    photo,
+    body: filed.body,
   });
 }
 
@@ -41,61 +82,141 @@ type Credit = NonNullable<NonNullable<Spec<"assembly">["tasks"]>[number]["credit
 
 function creditOf(credit: Credit | undefined): BuildTask["credit"] {
   const tenths = (part: Credit["maker"]): number => part?.tenths ?? 0;
-  return credit && { maker: tenths(credit.maker), paid: tenths(credit.paid), assembly: tenths(credit.assembly), fabrication: tenths(credit.fabrication) };
+  return (
+    credit && {
+      maker: tenths(credit.maker),
+      paid: tenths(credit.paid),
+      assembly: tenths(credit.assembly),
+      fabrication: tenths(credit.fabrication),
+    }
+  );
 }
 
 export function assemblyOf(filed: Sound<Spec<"assembly">>, shelf: Shelf): Assembly {
   const { spec, at, file, id } = filed;
   return given({
-    id, place: { file, line: 1, column: 1 }, title: spec.title, parent: spec.parent, planned: spec.planned?.minutes, finished: spec.finished,
+    id,
+    place: { file, line: 1, column: 1 },
+    title: spec.title,
+    parent: spec.parent,
+    planned: spec.planned?.minutes,
+    finished: spec.finished,
     drawing: spec.drawing && { file: pathOf(shelf, file, spec.drawing.file), alt: spec.drawing.alt },
-    joints: (spec.joints ?? []).map((joint, index) => given({
-      id: joint.id, place: at(["joints", index]), title: joint.title, assembly: id, at: joint.at && { x: joint.at.x.value, y: joint.at.y.value }, area: maybe(joint.area), drawing: joint.drawing,
-    })),
-    holdPoints: (spec.hold_points ?? []).map((point, index) => given({
-      id: point.id, place: at(["hold_points", index]), title: point.title, kind: point.kind, assembly: id, joints: point.joints,
-    })),
-    tasks: (spec.tasks ?? []).map((task, index): BuildTask => given({
-      id: task.id, place: at(["tasks", index]), title: task.title, assembly: id, credit: task.applicable === "no" ? undefined : creditOf(task.credit),
-    })),
+    joints: (spec.joints ?? []).map((joint, index) =>
+      given({
+        id: joint.id,
+        place: at(["joints", index]),
+        title: joint.title,
+        assembly: id,
+        at: joint.at && { x: joint.at.x.value, y: joint.at.y.value },
+        area: maybe(joint.area),
+        drawing: joint.drawing,
+      }),
+    ),
+    holdPoints: (spec.hold_points ?? []).map((point, index) =>
+      given({
+        id: point.id,
+        place: at(["hold_points", index]),
+        title: point.title,
+        kind: point.kind,
+        assembly: id,
+        joints: point.joints,
+      }),
+    ),
+    tasks: (spec.tasks ?? []).map(
+      (task, index): BuildTask =>
+        given({
+          id: task.id,
+          place: at(["tasks", index]),
+          title: task.title,
+          assembly: id,
+          credit: task.applicable === "no" ? undefined : creditOf(task.credit),
+        }),
+    ),
     body: filed.body,
   });
 }
 
 export function adhesiveOf(filed: Sound<Spec<"adhesive">>, shelf: Shelf): Adhesive {
   const { spec, file, id } = filed;
-  const ratio = (mix: { ratio: MixRatio; tolerance?: Quantity | undefined } | undefined): MixRatio | undefined => mix && given({ ...mix.ratio, tolerance: maybe(mix.tolerance) });
+  const ratio = (mix: { ratio: MixRatio; tolerance?: Quantity | undefined } | undefined): MixRatio | undefined =>
+    mix && given({ ...mix.ratio, tolerance: maybe(mix.tolerance) });
   return given({
-    id, place: { file, line: 1, column: 1 }, title: spec.title, sheet: spec.sheet, sheetFile: spec.sheet_file === undefined ? undefined : pathOf(shelf, file, spec.sheet_file),
-    byMass: ratio(spec.by_mass), byVolume: ratio(spec.by_volume),
+    id,
+    place: { file, line: 1, column: 1 },
+    title: spec.title,
+    sheet: spec.sheet,
+    sheetFile: spec.sheet_file === undefined ? undefined : pathOf(shelf, file, spec.sheet_file),
+    byMass: ratio(spec.by_mass),
+    byVolume: ratio(spec.by_volume),
     density: spec.density && { resin: quantityOf(spec.density.resin), hardener: quantityOf(spec.density.hardener) },
-    workingLife: (spec.working_life ?? []).map((row) => ({ temperature: quantityOf(row.temperature), mass: quantityOf(row.mass), time: quantityOf(row.time) })),
-    temperature: spec.temperature, humidity: spec.humidity,
+    workingLife: (spec.working_life ?? []).map((row) => ({
+      temperature: quantityOf(row.temperature),
+      mass: quantityOf(row.mass),
+      time: quantityOf(row.time),
+    })),
+    temperature: spec.temperature,
+    humidity: spec.humidity,
     cure: (spec.cure ?? []).map((row) => ({ temperature: quantityOf(row.temperature), time: quantityOf(row.time) })),
-    shelfLife: maybe(spec.shelf_life), woodMoisture: spec.wood_moisture, spread: maybe(spec.spread), body: filed.body,
+    shelfLife: maybe(spec.shelf_life),
+    woodMoisture: spec.wood_moisture,
+    spread: maybe(spec.spread),
+    body: filed.body,
   });
 }
 
 export function procedureOf({ spec, file, id, body }: Sound<Spec<"procedure">>): Procedure {
   return given({
-    id, place: { file, line: 1, column: 1 }, title: spec.title, form: spec.form, overlap: spec.overlap, pieces: spec.pieces,
-    leastCure: spec.least_cure && given({ time: quantityOf(spec.least_cure.time), temperature: maybe(spec.least_cure.temperature) }),
-    leastTemperature: maybe(spec.least_temperature), woodFailure: maybe(spec.wood_failure), stress: maybe(spec.stress),
-    wood: spec.wood && { crushing: quantityOf(spec.wood.crushing), shear: quantityOf(spec.wood.shear) }, body,
+    id,
+    place: { file, line: 1, column: 1 },
+    title: spec.title,
+    form: spec.form,
+    overlap: spec.overlap,
+    pieces: spec.pieces,
+    leastCure:
+      spec.least_cure &&
+      given({ time: quantityOf(spec.least_cure.time), temperature: maybe(spec.least_cure.temperature) }),
+    leastTemperature: maybe(spec.least_temperature),
+    woodFailure: maybe(spec.wood_failure),
+    stress: maybe(spec.stress),
+    wood: spec.wood && { crushing: quantityOf(spec.wood.crushing), shear: quantityOf(spec.wood.shear) },
+    body,
   });
 }
 
 export function lotOf({ spec, file, id, body }: Sound<Spec<"lot">>, shelf: Shelf): Lot {
   return given({
-    id, place: { file, line: 1, column: 1 }, title: spec.title, material: spec.material, adhesive: spec.adhesive, number: spec.number, supplier: spec.supplier,
-    received: spec.received, expiry: spec.expiry, certificate: spec.certificate === undefined ? undefined : pathOf(shelf, file, spec.certificate), amount: maybe(spec.amount),
-    species: spec.species, moisture: maybe(spec.moisture), grainSlope: spec.grain_slope, rings: maybe(spec.rings), density: maybe(spec.density), audience: spec.for ?? "public", body,
+    id,
+    place: { file, line: 1, column: 1 },
+    title: spec.title,
+    material: spec.material,
+    adhesive: spec.adhesive,
+    number: spec.number,
+    supplier: spec.supplier,
+    received: spec.received,
+    expiry: spec.expiry,
+    certificate: spec.certificate === undefined ? undefined : pathOf(shelf, file, spec.certificate),
+    amount: maybe(spec.amount),
+    species: spec.species,
+    moisture: maybe(spec.moisture),
+    grainSlope: spec.grain_slope,
+    rings: maybe(spec.rings),
+    density: maybe(spec.density),
+    audience: spec.for ?? "public",
+    body,
   });
 }
 
 export function trialOf({ spec, file, id, body }: Sound<Spec<"trial">>): Trial {
   return {
-    id, place: { file, line: 1, column: 1 }, title: spec.title, question: spec.question, stated: spec.stated, expectation: spec.expectation,
-    preparations: spec.preparations, audience: spec.for ?? "public", body,
+    id,
+    place: { file, line: 1, column: 1 },
+    title: spec.title,
+    question: spec.question,
+    stated: spec.stated,
+    expectation: spec.expectation,
+    preparations: spec.preparations,
+    audience: spec.for ?? "public",
+    body,
   };
 }

@@ -1,7 +1,21 @@
 /** What happened on a day. */
 import type { Place } from "../../problem.ts";
 import type { Amendment } from "./amendment.ts";
-import type { Attachment, Audience, Clip, Day, Dimension, FilePath, Moment, Passage, Photo, Placed, Quantity, Range, Tolerance } from "./values.ts";
+import type {
+  Attachment,
+  Audience,
+  Clip,
+  Day,
+  Dimension,
+  FilePath,
+  Moment,
+  Passage,
+  Photo,
+  Placed,
+  Quantity,
+  Range,
+  Tolerance,
+} from "./values.ts";
 
 export interface HoursLine {
   readonly place: Place;
@@ -222,4 +236,3 @@ export interface Entry extends Placed {
   readonly amendments: readonly Amendment[];
   readonly body: readonly Passage[];
 }
-

@@ -60,7 +60,12 @@ export interface BuildTask extends Placed {
   readonly title: string;
   readonly assembly: string;
   /** Who did how many tenths; they add up to ten. */
-  readonly credit?: { readonly maker: number; readonly paid: number; readonly assembly: number; readonly fabrication: number };
+  readonly credit?: {
+    readonly maker: number;
+    readonly paid: number;
+    readonly assembly: number;
+    readonly fabrication: number;
+  };
 }
 
 export interface Assembly extends Placed {

@@ -5,8 +5,20 @@ import type { Place } from "../../problem.ts";
 export type Audience = "public" | "inspector" | "archive";
 
 export type Dimension =
-  | "mass" | "length" | "area" | "volume" | "force" | "stress" | "temperature"
-  | "share" | "duration" | "density" | "spread" | "angle" | "per length" | "thicknesses";
+  | "mass"
+  | "length"
+  | "area"
+  | "volume"
+  | "force"
+  | "stress"
+  | "temperature"
+  | "share"
+  | "duration"
+  | "density"
+  | "spread"
+  | "angle"
+  | "per length"
+  | "thicknesses";
 
 /**
  * A quantity as typed and in the unit used for reckoning: kg, m, m², m³, N, Pa, °C, 1 (a share of one),
@@ -85,8 +97,20 @@ export interface Attachment {
 }
 
 export type Kind =
-  | "entry" | "assembly" | "joint" | "hold point" | "batch" | "piece" | "lot"
-  | "adhesive" | "procedure" | "trial" | "departure" | "open item" | "person" | "climate log";
+  | "entry"
+  | "assembly"
+  | "joint"
+  | "hold point"
+  | "batch"
+  | "piece"
+  | "lot"
+  | "adhesive"
+  | "procedure"
+  | "trial"
+  | "departure"
+  | "open item"
+  | "person"
+  | "climate log";
 
 /** A thing in the record, by its kind and id. */
 export interface Ref {

@@ -14,18 +14,29 @@ const { WebSocket } = createRequire(createRequire(import.meta.url).resolve("@11t
 export function edit({ entries, rounds, dir }) {
   return inFolder(dir, async (work) => {
     const ids = prepare(work, entries);
-    const hugo = byTurns(contestants(work).filter(({ name }) => name === HUGO), rounds).get(HUGO);
+    const hugo = byTurns(
+      contestants(work).filter(({ name }) => name === HUGO),
+      rounds,
+    ).get(HUGO);
     const ours = medians(await measureEdits(join(work, "content"), ids[Math.floor(ids.length / 2)], rounds, work));
     return {
-      title: `One entry edited in a preview of ${entries}, medians of ${rounds}`, heads: ["", ...TIMES],
-      rows: [["from saved to page served again", ...times(ours, hugo ?? ours)], ...(hugo === undefined ? [] : [["full build of Hugo's", ...times(hugo, hugo)]])],
+      title: `One entry edited in a preview of ${entries}, medians of ${rounds}`,
+      heads: ["", ...TIMES],
+      rows: [
+        ["from saved to page served again", ...times(ours, hugo ?? ours)],
+        ...(hugo === undefined ? [] : [["full build of Hugo's", ...times(hugo, hugo)]]),
+      ],
     };
   });
 }
 
 /** Seconds on the clock and of processor time of each edit after the first, which is left out because the program is still warming up. */
 async function measureEdits(content, entry, rounds, cwd) {
-  const preview = spawn(process.execPath, [join(root, ".build/cli.js"), "preview", "--content", content, "--port", "8790"], { cwd, stdio: ["ignore", "pipe", "inherit"] });
+  const preview = spawn(
+    process.execPath,
+    [join(root, ".build/cli.js"), "preview", "--content", content, "--port", "8790"],
+    { cwd, stdio: ["ignore", "pipe", "inherit"] },
+  );
   try {
     const url = await served(preview);
     const file = join(content, `entries/${entry}.md`);
@@ -34,7 +45,9 @@ async function measureEdits(content, entry, rounds, cwd) {
     await new Promise((open) => socket.once("open", open));
     const edits = [];
     for (let round = 0; round <= rounds; round += 1) {
-      const reload = new Promise((told) => socket.on("message", (data) => (JSON.parse(data).type === "eleventy.reload" ? told() : undefined)));
+      const reload = new Promise((told) =>
+        socket.on("message", (data) => (JSON.parse(data).type === "eleventy.reload" ? told() : undefined)),
+      );
       const began = performance.now();
       const spent = cpuOf(preview.pid);
       writeFileSync(file, `${readFileSync(file, "utf8")}\nEdit ${round}.\n`);
@@ -53,7 +66,9 @@ async function measureEdits(content, entry, rounds, cwd) {
 
 /** Seconds of processor time that a process has taken so far; Linux counts them in hundredths. */
 function cpuOf(pid) {
-  const fields = readFileSync(`/proc/${pid}/stat`, "utf8").replace(/^.*\) /, "").split(" ");
+  const fields = readFileSync(`/proc/${pid}/stat`, "utf8")
+    .replace(/^.*\) /, "")
+    .split(" ");
   return (Number(fields[11]) + Number(fields[12])) / 100;
 }
 
@@ -71,6 +86,11 @@ function served(preview) {
 
 function bodyOf(url) {
   return new Promise((done, failed) => {
-    get(url.replace("localhost", "127.0.0.1"), (response) => response.setEncoding("utf8").toArray().then((parts) => done(parts.join("")), failed)).on("error", failed);
+    get(url.replace("localhost", "127.0.0.1"), (response) =>
+      response
+        .setEncoding("utf8")
+        .toArray()
+        .then((parts) => done(parts.join("")), failed),
+    ).on("error", failed);
   });
 }

@@ -11,8 +11,19 @@ export function full({ entries, rounds, dir }) {
     const rows = all.map(({ name, out }) => {
       const { pages, megabytes } = pagesIn(out(0));
       const [own, yardstick] = [took.get(name), took.get(ELEVENTY)];
-      return [name, String(pages), megabytes.toFixed(1), ...times(own, yardstick), told(own.memory, 0), told(own.memory / yardstick.memory, 2)];
+      return [
+        name,
+        String(pages),
+        megabytes.toFixed(1),
+        ...times(own, yardstick),
+        told(own.memory, 0),
+        told(own.memory / yardstick.memory, 2),
+      ];
     });
-    return { title: `A whole build of ${entries} entries, medians of ${rounds} rounds by turns`, heads: ["", "pages", "MB of HTML", ...TIMES, "MB memory", "ratio"], rows };
+    return {
+      title: `A whole build of ${entries} entries, medians of ${rounds} rounds by turns`,
+      heads: ["", "pages", "MB of HTML", ...TIMES, "MB memory", "ratio"],
+      rows,
+    };
   });
 }

@@ -6,18 +6,41 @@ import { slope, told } from "../table.mjs";
 export async function growth({ sizes, rounds, dir }) {
   const points = [];
   for (const size of sizes) {
-    points.push(await inFolder(dir, (work) => {
-      prepare(work, size);
-      const all = contestants(work).filter(({ name }) => name === OURS || name === ELEVENTY);
-      const took = byTurns(all, rounds);
-      return { size, ours: took.get(OURS), eleventy: took.get(ELEVENTY), ...pagesIn(all[0].out(0)) };
-    }));
+    points.push(
+      await inFolder(dir, (work) => {
+        prepare(work, size);
+        const all = contestants(work).filter(({ name }) => name === OURS || name === ELEVENTY);
+        const took = byTurns(all, rounds);
+        return { size, ours: took.get(OURS), eleventy: took.get(ELEVENTY), ...pagesIn(all[0].out(0)) };
+      }),
+    );
   }
   const exponent = slope(points.map(({ size, ours }) => [Math.log(size), Math.log(ours.cpu)]));
   return {
-    title: `Growth with the record, medians of ${rounds} rounds`, points,
-    heads: ["entries", "our pages", "our CPU s", "Eleventy CPU s", "ratio", "our MB memory", "Eleventy MB memory", "ratio"],
-    rows: points.map(({ size, pages, ours, eleventy }) => [String(size), String(pages), told(ours.cpu, 2), told(eleventy.cpu, 2), told(ours.cpu / eleventy.cpu, 2), told(ours.memory, 0), told(eleventy.memory, 0), told(ours.memory / eleventy.memory, 2)]),
-    notes: [`Our processor time grows with the entries to the power of ${exponent.toFixed(2)}, by least squares through the logarithms.`],
+    title: `Growth with the record, medians of ${rounds} rounds`,
+    points,
+    heads: [
+      "entries",
+      "our pages",
+      "our CPU s",
+      "Eleventy CPU s",
+      "ratio",
+      "our MB memory",
+      "Eleventy MB memory",
+      "ratio",
+    ],
+    rows: points.map(({ size, pages, ours, eleventy }) => [
+      String(size),
+      String(pages),
+      told(ours.cpu, 2),
+      told(eleventy.cpu, 2),
+      told(ours.cpu / eleventy.cpu, 2),
+      told(ours.memory, 0),
+      told(eleventy.memory, 0),
+      told(ours.memory / eleventy.memory, 2),
+    ]),
+    notes: [
+      `Our processor time grows with the entries to the power of ${exponent.toFixed(2)}, by least squares through the logarithms.`,
+    ],
   };
 }

@@ -11,7 +11,10 @@ const WRITTEN = ["Document", "Stylesheet", "Script"];
 export function pages({ rounds, dir }) {
   return inFolder(dir, async (work) => {
     const site = join(work, "site");
-    execFileSync(process.execPath, [join(root, ".build/cli.js"), "build", "--out", site], { cwd: root, stdio: ["ignore", "ignore", "inherit"] });
+    execFileSync(process.execPath, [join(root, ".build/cli.js"), "build", "--out", site], {
+      cwd: root,
+      stdio: ["ignore", "ignore", "inherit"],
+    });
     const { openLighthouse } = await tsImport("../../browser/lighthouse.ts", import.meta.url);
     const { serve } = await tsImport("../../browser/serve.ts", import.meta.url);
     const served = await serve(site, "/club/pettichaps/");
@@ -24,8 +27,11 @@ export function pages({ rounds, dir }) {
     await served.close();
     return {
       title: `Pages of the public demo by Lighthouse, medians of ${rounds}`,
-      heads: ["page", "as on", ...CATEGORIES, "layout shift", "kB without pictures", "requests"], rows,
-      notes: ["Throttling is simulated, as is Lighthouse's own way. kB are as packed by the host, headers included; requests are those before anything is scrolled to."],
+      heads: ["page", "as on", ...CATEGORIES, "layout shift", "kB without pictures", "requests"],
+      rows,
+      notes: [
+        "Throttling is simulated, as is Lighthouse's own way. kB are as packed by the host, headers included; requests are those before anything is scrolled to.",
+      ],
     };
   });
 }
@@ -34,6 +40,14 @@ async function row(lighthouse, url, page, form, rounds) {
   const looks = [];
   for (let round = 0; round < rounds; round += 1) looks.push(await lighthouse.look(url + page, form, CATEGORIES));
   const middle = (of) => median(looks.map(of));
-  const kilobytes = ({ requests }) => requests.filter(({ type }) => WRITTEN.includes(type)).reduce((sum, { bytes }) => sum + bytes, 0) / 1000;
-  return [page, form, ...CATEGORIES.map((id) => String(middle(({ scores }) => scores.get(id)))), String(middle(({ shift }) => shift)), middle(kilobytes).toFixed(1), String(middle(({ requests }) => requests.length))];
+  const kilobytes = ({ requests }) =>
+    requests.filter(({ type }) => WRITTEN.includes(type)).reduce((sum, { bytes }) => sum + bytes, 0) / 1000;
+  return [
+    page,
+    form,
+    ...CATEGORIES.map((id) => String(middle(({ scores }) => scores.get(id)))),
+    String(middle(({ shift }) => shift)),
+    middle(kilobytes).toFixed(1),
+    String(middle(({ requests }) => requests.length)),
+  ];
 }

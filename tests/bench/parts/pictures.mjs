@@ -17,20 +17,32 @@ const PER_ENTRY = 8;
 export function pictures({ photos, rounds, dir }) {
   return inFolder(dir, async (work) => {
     const files = await writePhotos(work, photos);
-    const ours = (round) => measuredNode([join(root, ".build/cli.js"), "build", "--content", join(work, "content")], folderOf(work, round));
+    const ours = (round) =>
+      measuredNode([join(root, ".build/cli.js"), "build", "--content", join(work, "content")], folderOf(work, round));
     const contestants = [
       { name: OURS, run: ours },
       ...(hasTool(VIPS) ? [{ name: VIPS, run: (round) => measuredProgram(thumbnails(files, work, round), work) }] : []),
       { name: UNCHANGED, run: ours },
-      { name: "walk of the record", run: () => measuredNode([join(root, "tests/bench/walk.mjs"), join(work, "content")], work) },
+      {
+        name: "walk of the record",
+        run: () => measuredNode([join(root, "tests/bench/walk.mjs"), join(work, "content")], work),
+      },
     ];
     const took = byTurns(contestants, rounds);
     const yardstick = took.get(VIPS) ?? took.get(OURS);
-    const alone = Object.fromEntries(["seconds", "cpu"].map((what) => [what, took.get(OURS)[what] - took.get(UNCHANGED)[what]]));
+    const alone = Object.fromEntries(
+      ["seconds", "cpu"].map((what) => [what, took.get(OURS)[what] - took.get(UNCHANGED)[what]]),
+    );
     return {
-      title: `${photos} photographs of 12 megapixels, six files of each, medians of ${rounds} rounds by turns`, heads: ["", ...TIMES],
-      rows: [...contestants.map(({ name }) => [name, ...times(took.get(name), yardstick)]), ["the pictures of it alone", ...times(alone, yardstick)]],
-      notes: ["Ours reads, checks and writes the record and its site as well; its pictures alone are what a build with nothing changed does not take. Ratios are to vipsthumbnail where it is there."],
+      title: `${photos} photographs of 12 megapixels, six files of each, medians of ${rounds} rounds by turns`,
+      heads: ["", ...TIMES],
+      rows: [
+        ...contestants.map(({ name }) => [name, ...times(took.get(name), yardstick)]),
+        ["the pictures of it alone", ...times(alone, yardstick)],
+      ],
+      notes: [
+        "Ours reads, checks and writes the record and its site as well; its pictures alone are what a build with nothing changed does not take. Ratios are to vipsthumbnail where it is there.",
+      ],
     };
   });
 }
@@ -44,7 +56,16 @@ function folderOf(work, round) {
 
 function thumbnails(files, work, round) {
   mkdirSync(join(work, `vips-${round}`));
-  return WIDTHS.flatMap((width) => ENDINGS.map((ending) => [VIPS, "--size", `${width}x`, "-o", join(work, `vips-${round}`, `%s-${width}.${ending}`), ...files]));
+  return WIDTHS.flatMap((width) =>
+    ENDINGS.map((ending) => [
+      VIPS,
+      "--size",
+      `${width}x`,
+      "-o",
+      join(work, `vips-${round}`, `%s-${width}.${ending}`),
+      ...files,
+    ]),
+  );
 }
 
 /** Photographs with as much in them as a camera's: soft forms under grain. */
@@ -52,11 +73,16 @@ async function writePhotos(work, count) {
   const content = join(work, "content");
   const entries = writeRecord(content, Math.max(24, Math.ceil(count / PER_ENTRY)));
   mkdirSync(join(content, "photos"));
-  const noise = (width, height, sigma) => sharp({ create: { width, height, channels: 3, noise: { type: "gaussian", mean: 128, sigma } } });
+  const noise = (width, height, sigma) =>
+    sharp({ create: { width, height, channels: 3, noise: { type: "gaussian", mean: 128, sigma } } });
   for (let at = 0; at < count; at += 1) {
     const forms = await noise(20, 15, 60).png().toBuffer();
     const grain = await noise(1000, 750, 12).png().toBuffer();
-    const large = await sharp(forms).resize(4000, 3000, { kernel: "cubic" }).composite([{ input: grain, tile: true, blend: "soft-light" }]).jpeg({ quality: 90 }).toBuffer();
+    const large = await sharp(forms)
+      .resize(4000, 3000, { kernel: "cubic" })
+      .composite([{ input: grain, tile: true, blend: "soft-light" }])
+      .jpeg({ quality: 90 })
+      .toBuffer();
     writeFileSync(join(content, `photos/${at}.jpg`), large);
   }
   declarePhotos(content, entries, count, PER_ENTRY, "jpg");

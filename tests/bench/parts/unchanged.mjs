@@ -25,11 +25,20 @@ export function unchanged({ many, rounds, dir }) {
       if (took.decodes) decoders += 1;
       return took;
     };
-    const took = byTurns([{ name: AGAIN, run: again }, { name: WALK, run: () => measuredNode([join(root, "tests/bench/walk.mjs"), content], work) }], rounds);
+    const took = byTurns(
+      [
+        { name: AGAIN, run: again },
+        { name: WALK, run: () => measuredNode([join(root, "tests/bench/walk.mjs"), content], work) },
+      ],
+      rounds,
+    );
     return {
-      title: `${many} photographs in ${entries.length} entries, medians of ${rounds} rounds by turns`, heads: ["", ...TIMES],
+      title: `${many} photographs in ${entries.length} entries, medians of ${rounds} rounds by turns`,
+      heads: ["", ...TIMES],
       rows: [AGAIN, WALK].map((name) => [name, ...times(took.get(name), took.get(WALK))]),
-      notes: [`The first build, which decoded them all, took ${told(first.cpu, 1)} s of processor time; of ${rounds} builds after it ${decoders} loaded the library that decodes pictures.`],
+      notes: [
+        `The first build, which decoded them all, took ${told(first.cpu, 1)} s of processor time; of ${rounds} builds after it ${decoders} loaded the library that decodes pictures.`,
+      ],
     };
   });
 }
@@ -39,6 +48,11 @@ async function writeSmallPhotos(folder, count) {
   mkdirSync(folder);
   for (let at = 0; at < count; at += 1) {
     const background = { r: at % 256, g: Math.floor(at / 256) * 5, b: 99 };
-    writeFileSync(join(folder, `${at}.png`), await sharp({ create: { width: 48, height: 36, channels: 3, background } }).png().toBuffer());
+    writeFileSync(
+      join(folder, `${at}.png`),
+      await sharp({ create: { width: 48, height: 36, channels: 3, background } })
+        .png()
+        .toBuffer(),
+    );
   }
 }

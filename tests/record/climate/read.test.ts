@@ -25,12 +25,20 @@ tasks: [gluing]
 type Files = { readonly [name: string]: string | Buffer };
 
 async function read(files: Files, today?: string) {
-  for (const [name, text] of Object.entries({ "aircraft.md": AIRCRAFT, "assemblies/wing.md": "---\ntitle: Wing\n---\n", ...files })) {
+  for (const [name, text] of Object.entries({
+    "aircraft.md": AIRCRAFT,
+    "assemblies/wing.md": "---\ntitle: Wing\n---\n",
+    ...files,
+  })) {
     mkdirSync(dirname(join(root, name)), { recursive: true });
     writeFileSync(join(root, name), text);
   }
   const read = await readRecord(root, today === undefined ? {} : { today });
-  if ("problems" in read) return { problems: read.problems.map(({ file, line, column, code }) => `${file}:${line}:${column} ${code}`), texts: read.problems.map(problemText) };
+  if ("problems" in read)
+    return {
+      problems: read.problems.map(({ file, line, column, code }) => `${file}:${line}:${column} ${code}`),
+      texts: read.problems.map(problemText),
+    };
   return { logs: read.record.climate };
 }
 
@@ -40,7 +48,16 @@ const NEXT = "Time (UTC),Temp (°C),RH (%)\n2025-03-08 15:00,21,51\n2025-03-08 1
 describe("The climate folder", () => {
   it("is read with the record, oldest log first, each named by its file", async () => {
     const { logs } = await read({ "climate/b.csv": FIRST, "climate/a.csv": FIRST.replaceAll("03-08", "03-09") });
-    expect(logs?.map(({ id, file, title, audience, gap, gapIsDefault }) => ({ id, file, title, audience, gap, gapIsDefault }))).toEqual([
+    expect(
+      logs?.map(({ id, file, title, audience, gap, gapIsDefault }) => ({
+        id,
+        file,
+        title,
+        audience,
+        gap,
+        gapIsDefault,
+      })),
+    ).toEqual([
       { id: "b", file: "climate/b.csv", title: "b", audience: "public", gap: 7200, gapIsDefault: true },
       { id: "a", file: "climate/a.csv", title: "a", audience: "public", gap: 7200, gapIsDefault: true },
     ]);
@@ -49,8 +66,14 @@ describe("The climate folder", () => {
   });
 
   it("takes what a file beside the logger's says of it, and whom it is for", async () => {
-    const beside = "---\nfile: shop-*.csv\ntitle: Over the bench\ntime: DD/MM/YYYY HH:mm\nzone: local\ntemperature: { column: Ch 1, unit: °F }\ndelimiter: tab\ndecimal: \",\"\ngap: 3 h\nfor: inspector\n---\nIt hangs there.\n\n::: archive\nBehind the calendar.\n:::\n";
-    const { logs } = await read({ "climate/shop.md": beside, "climate/shop-1.csv": "Time\tCh 1\n08/07/2025 15:00\t68,0\n", "climate/shop-2.csv": "Time\tCh 1\n09/07/2025 15:00\t68\n", "climate/other.csv": FIRST });
+    const beside =
+      '---\nfile: shop-*.csv\ntitle: Over the bench\ntime: DD/MM/YYYY HH:mm\nzone: local\ntemperature: { column: Ch 1, unit: °F }\ndelimiter: tab\ndecimal: ","\ngap: 3 h\nfor: inspector\n---\nIt hangs there.\n\n::: archive\nBehind the calendar.\n:::\n';
+    const { logs } = await read({
+      "climate/shop.md": beside,
+      "climate/shop-1.csv": "Time\tCh 1\n08/07/2025 15:00\t68,0\n",
+      "climate/shop-2.csv": "Time\tCh 1\n09/07/2025 15:00\t68\n",
+      "climate/other.csv": FIRST,
+    });
     const shop = logs?.find(({ id }) => id === "shop-1");
     expect(logs?.map(({ id }) => id)).toEqual(["other", "shop-1", "shop-2"]);
     expect(shop).toMatchObject({ title: "Over the bench", audience: "inspector", gap: 10_800, gapIsDefault: false });
@@ -69,55 +92,96 @@ describe("The climate folder", () => {
 
   it("lets two files tell of the same time only if they say the same", async () => {
     expect((await read({ "climate/a.csv": FIRST, "climate/b.csv": NEXT })).logs).toHaveLength(2);
-    expect((await read({ "climate/a.csv": FIRST, "climate/b.csv": NEXT.replace("22,52", "22,53") })).problems).toEqual(["climate/b.csv:3:1 climate-overlap"]);
-    expect((await read({ "climate/a.csv": FIRST, "climate/b.csv": NEXT.replace("15:00", "15:30") })).problems).toEqual(["climate/b.csv:2:1 climate-overlap"]);
-    expect((await read({ "climate/a.csv": FIRST, "climate/b.csv": NEXT.replace("2025-03-08 16:00,22,52\n", "") })).problems).toEqual(["climate/b.csv:3:1 climate-overlap"]);
-    expect((await read({ "climate/a.csv": FIRST, "climate/b.csv": `${FIRST.split("\n")[0] ?? ""}\n2025-03-08 15:30,21,51\n` })).problems).toEqual(["climate/b.csv:2:1 climate-overlap"]);
+    expect((await read({ "climate/a.csv": FIRST, "climate/b.csv": NEXT.replace("22,52", "22,53") })).problems).toEqual([
+      "climate/b.csv:3:1 climate-overlap",
+    ]);
+    expect((await read({ "climate/a.csv": FIRST, "climate/b.csv": NEXT.replace("15:00", "15:30") })).problems).toEqual([
+      "climate/b.csv:2:1 climate-overlap",
+    ]);
+    expect(
+      (await read({ "climate/a.csv": FIRST, "climate/b.csv": NEXT.replace("2025-03-08 16:00,22,52\n", "") })).problems,
+    ).toEqual(["climate/b.csv:3:1 climate-overlap"]);
+    expect(
+      (
+        await read({
+          "climate/a.csv": FIRST,
+          "climate/b.csv": `${FIRST.split("\n")[0] ?? ""}\n2025-03-08 15:30,21,51\n`,
+        })
+      ).problems,
+    ).toEqual(["climate/b.csv:2:1 climate-overlap"]);
   });
 
   it("refuses a file beside that names no logger file, or one that is named already", async () => {
-    expect((await read({ "climate/shop.csv": FIRST, "climate/x.md": "---\nfile: shopp.csv\n---\n" })).texts?.[0]).toContain("did you mean shop.csv?");
+    expect(
+      (await read({ "climate/shop.csv": FIRST, "climate/x.md": "---\nfile: shopp.csv\n---\n" })).texts?.[0],
+    ).toContain("did you mean shop.csv?");
     rmSync(join(root, "climate"), { recursive: true });
-    const twice = await read({ "climate/shop.csv": FIRST, "climate/x.md": "---\nfile: shop.csv\n---\n", "climate/y.md": "---\nfile: \"*.csv\"\n---\n" });
+    const twice = await read({
+      "climate/shop.csv": FIRST,
+      "climate/x.md": "---\nfile: shop.csv\n---\n",
+      "climate/y.md": '---\nfile: "*.csv"\n---\n',
+    });
     expect(twice.problems).toEqual(["climate/y.md:2:7 climate-sidecar"]);
   });
 
   it("takes a point in a name for a point", async () => {
-    expect((await read({ "climate/shop.csv": FIRST, "climate/x.md": "---\nfile: shop-csv\n---\n" })).problems).toEqual(["climate/x.md:2:7 climate-sidecar"]);
+    expect((await read({ "climate/shop.csv": FIRST, "climate/x.md": "---\nfile: shop-csv\n---\n" })).problems).toEqual([
+      "climate/x.md:2:7 climate-sidecar",
+    ]);
   });
 
   it("does not tell of a logger file what mending the file beside it would mend", async () => {
-    const { problems } = await read({ "climate/shop.csv": FIRST.replace(" (UTC)", ""), "climate/shop.md": "---\nfile: shop.csv\nzone: nowhere\n---\n" });
+    const { problems } = await read({
+      "climate/shop.csv": FIRST.replace(" (UTC)", ""),
+      "climate/shop.md": "---\nfile: shop.csv\nzone: nowhere\n---\n",
+    });
     expect(problems).toEqual(["climate/shop.md:3:7 climate-zone"]);
     rmSync(join(root, "climate"), { recursive: true });
-    const form = await read({ "climate/shop.csv": FIRST, "climate/shop.md": "---\nfile: shop.csv\ntime: DD/MM HH:mm\n---\n" });
+    const form = await read({
+      "climate/shop.csv": FIRST,
+      "climate/shop.md": "---\nfile: shop.csv\ntime: DD/MM HH:mm\n---\n",
+    });
     expect(form.problems).toEqual(["climate/shop.md:3:7 climate-form"]);
   });
 
   it("reads files that say by a mark how they are encoded, and no others that are not UTF-8", async () => {
-    const marked = await read({ "climate/a.csv": Buffer.from(`\ufeff${FIRST.replaceAll("\n", "\r\n")}`), "climate/b.csv": Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(FIRST, "utf16le")]) });
+    const marked = await read({
+      "climate/a.csv": Buffer.from(`\ufeff${FIRST.replaceAll("\n", "\r\n")}`),
+      "climate/b.csv": Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(FIRST, "utf16le")]),
+    });
     expect(marked.logs?.map(({ times }) => times.length)).toEqual([3, 3]);
-    expect((await read({ "climate/a.csv": Buffer.from(FIRST, "latin1"), "climate/b.csv": FIRST })).problems).toEqual(["climate/a.csv:1:18 encoding"]);
+    expect((await read({ "climate/a.csv": Buffer.from(FIRST, "latin1"), "climate/b.csv": FIRST })).problems).toEqual([
+      "climate/a.csv:1:18 encoding",
+    ]);
   });
 
   it("refuses names that are no ids, and readings after today", async () => {
     expect((await read({ "climate/my shop.csv": FIRST })).texts?.[0]).toContain("rename it to my-shop");
     rmSync(join(root, "climate"), { recursive: true });
     expect((await read({ "climate/shop.csv": FIRST }, "2025-03-08")).logs).toHaveLength(1);
-    expect((await read({ "climate/shop.csv": FIRST }, "2025-03-07")).problems).toEqual(["climate/shop.csv:4:1 climate-time"]);
+    expect((await read({ "climate/shop.csv": FIRST }, "2025-03-07")).problems).toEqual([
+      "climate/shop.csv:4:1 climate-time",
+    ]);
   });
 
   it("takes what the README shows of a file beside a logger's", async () => {
     const readme = readFileSync(new URL("../../../README.md", import.meta.url), "utf8");
     const [, shown = ""] = /```yaml\n(---\nfile: shop[\s\S]*?)```/.exec(readme) ?? [];
-    const { logs } = await read({ "climate/shop.md": shown, "climate/shop-2026.csv": "Time,Ch 1,Ch 2\n03/04/2026 14:00,68,50\n" });
+    const { logs } = await read({
+      "climate/shop.md": shown,
+      "climate/shop-2026.csv": "Time,Ch 1,Ch 2\n03/04/2026 14:00,68,50\n",
+    });
     expect(logs?.[0]).toMatchObject({ title: "Over the bench", gap: 10_800 });
     expect(logs?.[0]?.times[0]).toBe(Date.UTC(2026, 3, 3, 13) / 1000);
     expect(logs?.[0]?.temperatures[0]).toBeCloseTo(20, 12);
   });
 
   it("reads 200,000 rows", async () => {
-    const rows = Array.from({ length: 200_000 }, (_, i) => `${new Date(Date.UTC(2023, 0, 1) + i * 300_000).toISOString().slice(0, 16)}Z,${(18 + (i % 40) / 10).toFixed(1)},5${i % 10}`);
+    const rows = Array.from(
+      { length: 200_000 },
+      (_, i) =>
+        `${new Date(Date.UTC(2023, 0, 1) + i * 300_000).toISOString().slice(0, 16)}Z,${(18 + (i % 40) / 10).toFixed(1)},5${i % 10}`,
+    );
     const { logs } = await read({ "climate/shop.csv": `Time,Temp (°C),RH (%)\n${rows.join("\n")}\n` });
     expect(logs?.[0]?.times).toHaveLength(200_000);
   });

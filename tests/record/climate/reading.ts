@@ -8,7 +8,10 @@ export const LISBON: Workshop = { timeZone: "Europe/Lisbon", latest: Date.UTC(20
 export function readings(text: string, stated: Stated = {}, workshop: Workshop = LISBON): string[] {
   const log = readLog("climate/shop.csv", text, stated, workshop);
   if (!("times" in log)) return log.map(({ line, column, code }) => `${line}:${column} ${code}`);
-  return Array.from(log.times, (time, i) => `${stamp(time)} ${figure(log.temperatures[i])} ${figure(log.humidities[i])}`);
+  return Array.from(
+    log.times,
+    (time, i) => `${stamp(time)} ${figure(log.temperatures[i])} ${figure(log.humidities[i])}`,
+  );
 }
 
 export function messages(text: string, stated: Stated = {}): string[] {

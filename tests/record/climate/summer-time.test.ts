@@ -2,30 +2,78 @@ import { describe, expect, it } from "vitest";
 import { isZone, offsetOf, zoneClock } from "../../../src/record/climate/wall-clock.ts";
 import { readings } from "./reading.ts";
 
-const file = (...stamps: readonly string[]): string => `Time,Temp (°C)\n${stamps.map((stamp, i) => `${stamp},${i}\n`).join("")}`;
-const local = (text: string, more: object = {}): string[] => readings(text, { zone: "local", gap: 3e7, ...more }).map((line) => line.replace(/ -$/u, ""));
+const file = (...stamps: readonly string[]): string =>
+  `Time,Temp (°C)\n${stamps.map((stamp, i) => `${stamp},${i}\n`).join("")}`;
+const local = (text: string, more: object = {}): string[] =>
+  readings(text, { zone: "local", gap: 3e7, ...more }).map((line) => line.replace(/ -$/u, ""));
 
 describe("The workshop's clock, put forward and back", () => {
   it("is an hour ahead of UTC in a summer of Lisbon", () => {
-    expect(local(file("2025-03-30 00:30", "2025-03-30 02:30", "2025-07-01 12:00", "2025-10-26 00:30", "2025-10-26 02:30"))).toEqual([
-      "2025-03-30T00:30Z 0", "2025-03-30T01:30Z 1", "2025-07-01T11:00Z 2", "2025-10-25T23:30Z 3", "2025-10-26T02:30Z 4",
+    expect(
+      local(file("2025-03-30 00:30", "2025-03-30 02:30", "2025-07-01 12:00", "2025-10-26 00:30", "2025-10-26 02:30")),
+    ).toEqual([
+      "2025-03-30T00:30Z 0",
+      "2025-03-30T01:30Z 1",
+      "2025-07-01T11:00Z 2",
+      "2025-10-25T23:30Z 3",
+      "2025-10-26T02:30Z 4",
     ]);
   });
 
   it("never shows the hour left out in spring", () => {
-    expect(local(file("2025-03-30 00:59", "2025-03-30 01:00", "2025-03-30 01:59", "2025-03-30 02:00"))).toEqual(["3:1 climate-hour", "4:1 climate-hour"]);
+    expect(local(file("2025-03-30 00:59", "2025-03-30 01:00", "2025-03-30 01:59", "2025-03-30 02:00"))).toEqual([
+      "3:1 climate-hour",
+      "4:1 climate-hour",
+    ]);
   });
 
   it("tells the two passages of the doubled hour by the stamps going back", () => {
-    expect(local(file("2025-10-26 00:30", "2025-10-26 01:00", "2025-10-26 01:30", "2025-10-26 01:00", "2025-10-26 01:30", "2025-10-26 02:00"))).toEqual([
-      "2025-10-25T23:30Z 0", "2025-10-26T00:00Z 1", "2025-10-26T00:30Z 2", "2025-10-26T01:00Z 3", "2025-10-26T01:30Z 4", "2025-10-26T02:00Z 5",
+    expect(
+      local(
+        file(
+          "2025-10-26 00:30",
+          "2025-10-26 01:00",
+          "2025-10-26 01:30",
+          "2025-10-26 01:00",
+          "2025-10-26 01:30",
+          "2025-10-26 02:00",
+        ),
+      ),
+    ).toEqual([
+      "2025-10-25T23:30Z 0",
+      "2025-10-26T00:00Z 1",
+      "2025-10-26T00:30Z 2",
+      "2025-10-26T01:00Z 3",
+      "2025-10-26T01:30Z 4",
+      "2025-10-26T02:00Z 5",
     ]);
   });
 
   it("tells them likewise where there is one reading in each hour, and where the newest comes first", () => {
-    expect(local(file("2025-10-26 00:30", "2025-10-26 01:30", "2025-10-26 01:30", "2025-10-26 02:30"))).toEqual(["2025-10-25T23:30Z 0", "2025-10-26T00:30Z 1", "2025-10-26T01:30Z 2", "2025-10-26T02:30Z 3"]);
-    expect(local(file("2025-10-26 02:00", "2025-10-26 01:30", "2025-10-26 01:00", "2025-10-26 01:30", "2025-10-26 01:00", "2025-10-26 00:30"))).toEqual([
-      "2025-10-25T23:30Z 5", "2025-10-26T00:00Z 4", "2025-10-26T00:30Z 3", "2025-10-26T01:00Z 2", "2025-10-26T01:30Z 1", "2025-10-26T02:00Z 0",
+    expect(local(file("2025-10-26 00:30", "2025-10-26 01:30", "2025-10-26 01:30", "2025-10-26 02:30"))).toEqual([
+      "2025-10-25T23:30Z 0",
+      "2025-10-26T00:30Z 1",
+      "2025-10-26T01:30Z 2",
+      "2025-10-26T02:30Z 3",
+    ]);
+    expect(
+      local(
+        file(
+          "2025-10-26 02:00",
+          "2025-10-26 01:30",
+          "2025-10-26 01:00",
+          "2025-10-26 01:30",
+          "2025-10-26 01:00",
+          "2025-10-26 00:30",
+        ),
+      ),
+    ).toEqual([
+      "2025-10-25T23:30Z 5",
+      "2025-10-26T00:00Z 4",
+      "2025-10-26T00:30Z 3",
+      "2025-10-26T01:00Z 2",
+      "2025-10-26T01:30Z 1",
+      "2025-10-26T02:00Z 0",
     ]);
   });
 
@@ -38,12 +86,28 @@ describe("The workshop's clock, put forward and back", () => {
 
   it("does not believe a clock that goes back twice, at any end of the file", () => {
     expect(local(file("2025-10-26 01:30", "2025-10-26 01:20", "2025-10-26 01:10"))).toEqual(["4:1 climate-hour"]);
-    expect(local(file("2025-10-26 00:10", "2025-10-26 01:30", "2025-10-26 01:20", "2025-10-26 01:10"))).toEqual(["3:1 climate-hour"]);
+    expect(local(file("2025-10-26 00:10", "2025-10-26 01:30", "2025-10-26 01:20", "2025-10-26 01:10"))).toEqual([
+      "3:1 climate-hour",
+    ]);
   });
 
   it("knows each autumn by itself", () => {
-    const stamps = ["2024-10-27 01:30", "2024-10-27 01:30", "2024-10-27 02:00", "2025-10-26 01:30", "2025-10-26 01:30", "2025-10-26 03:00"];
-    expect(local(file(...stamps))).toEqual(["2024-10-27T00:30Z 0", "2024-10-27T01:30Z 1", "2024-10-27T02:00Z 2", "2025-10-26T00:30Z 3", "2025-10-26T01:30Z 4", "2025-10-26T03:00Z 5"]);
+    const stamps = [
+      "2024-10-27 01:30",
+      "2024-10-27 01:30",
+      "2024-10-27 02:00",
+      "2025-10-26 01:30",
+      "2025-10-26 01:30",
+      "2025-10-26 03:00",
+    ];
+    expect(local(file(...stamps))).toEqual([
+      "2024-10-27T00:30Z 0",
+      "2024-10-27T01:30Z 1",
+      "2024-10-27T02:00Z 2",
+      "2025-10-26T00:30Z 3",
+      "2025-10-26T01:30Z 4",
+      "2025-10-26T03:00Z 5",
+    ]);
   });
 
   it("runs through both hours where the logger's clock stays at one offset", () => {
@@ -55,12 +119,26 @@ describe("The workshop's clock, put forward and back", () => {
 
 describe("Zones", () => {
   it("reads offsets, and takes nothing else for one", () => {
-    expect(["Z", "utc", "GMT", "+01:00", "UTC+1", "GMT-0330", "−05:00", "+1400"].map(offsetOf)).toEqual([0, 0, 0, 3600, 3600, -12600, -18000, 50400]);
-    expect(["", "local", "Europe/Lisbon", "+15", "+01:60", "1"].map(offsetOf)).toEqual([undefined, undefined, undefined, undefined, undefined, undefined]);
+    expect(["Z", "utc", "GMT", "+01:00", "UTC+1", "GMT-0330", "−05:00", "+1400"].map(offsetOf)).toEqual([
+      0, 0, 0, 3600, 3600, -12600, -18000, 50400,
+    ]);
+    expect(["", "local", "Europe/Lisbon", "+15", "+01:60", "1"].map(offsetOf)).toEqual([
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+    ]);
   });
 
   it("knows time zones by name, however they are capitalised", () => {
-    expect(["Europe/Lisbon", "europe/lisbon", "Europe/Nowhere", "here"].map(isZone)).toEqual([true, true, false, false]);
+    expect(["Europe/Lisbon", "europe/lisbon", "Europe/Nowhere", "here"].map(isZone)).toEqual([
+      true,
+      true,
+      false,
+      false,
+    ]);
   });
 
   it("asks the calendar seldom: a zone's clock answers in any order", () => {
