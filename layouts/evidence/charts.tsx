@@ -1,9 +1,9 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
-import { chartsView, type SeriesView, type ShareView } from "../../src/pages/evidence-charts.ts";
-import { boundWords, intervalWords } from "../../src/pages/trial-page.ts";
-import { Page } from "../page.tsx";
-import { To } from "../link.tsx";
+import { chartsView, type SeriesView, type ShareView } from "../../src/pages/evidence/evidence-charts.ts";
+import { boundWords, intervalWords } from "../../src/pages/evidence/trial-page.ts";
+import { Page } from "../shell/page.tsx";
+import { To } from "../shell/link.tsx";
 import { IndividualsFigure } from "./individuals.tsx";
 import { ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
 

@@ -2,10 +2,10 @@ import type { JSX } from "preact";
 import { climateDrawing, type ClimateInput } from "../../src/charts/climate.ts";
 import { NARROW, WIDE, type Room } from "../../src/charts/frame.ts";
 import { anchor, relative } from "../../src/pages/address.ts";
-import { climatePage, type ClimatePage, type Three } from "../../src/pages/climate.ts";
-import { counted, monthWords } from "../../src/pages/words.ts";
-import { Axes } from "../axes.tsx";
-import { Page, Prose } from "../page.tsx";
+import { climatePage, type ClimatePage, type Three } from "../../src/pages/evidence/climate.ts";
+import { counted, monthWords } from "../../src/words/words.ts";
+import { Axes } from "../parts/axes.tsx";
+import { Page, Prose } from "../shell/page.tsx";
 import { ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
 
 export function Climate({ site }: Pick<Where, "site">): JSX.Element {

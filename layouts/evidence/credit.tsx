@@ -1,10 +1,10 @@
 import type { JSX } from "preact";
 import { AC_20_27_TASKS, AC_20_27_TOTAL, BY_COUNTRY } from "../../src/evidence/sources.ts";
-import { creditPage, PARTS, type CreditPage } from "../../src/pages/credit.ts";
-import { counted } from "../../src/pages/words.ts";
-import { MAJOR } from "../../src/reckoning/credit.ts";
-import { SourceWords } from "../findings.tsx";
-import { Page } from "../page.tsx";
+import { creditPage, PARTS, type CreditPage } from "../../src/pages/ledgers/credit.ts";
+import { counted } from "../../src/words/words.ts";
+import { MAJOR } from "../../src/reckoning/hours/credit.ts";
+import { SourceWords } from "../parts/findings.tsx";
+import { Page } from "../shell/page.tsx";
 import { ListPlace } from "./lists.tsx";
 import { ListTable, None, Title, type Where } from "./parts.tsx";
 

@@ -1,15 +1,15 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
 import type { Change, HoldPointFile, Need } from "../../src/evidence/types.ts";
-import { holdPoints } from "../../src/pages/evidence-lists.ts";
-import { needsTogether, type NeedTogether } from "../../src/pages/needs.ts";
-import { assemblyPath } from "../../src/pages/trace-index.ts";
-import { HOLD_KIND, HOLD_MEANS } from "../../src/pages/verdict-words.ts";
-import { counted, dateWords } from "../../src/pages/words.ts";
+import { holdPoints } from "../../src/pages/evidence/evidence-lists.ts";
+import { needsTogether, type NeedTogether } from "../../src/pages/evidence/needs.ts";
+import { assemblyPath } from "../../src/pages/evidence/trace-index.ts";
+import { HOLD_KIND, HOLD_MEANS } from "../../src/pages/evidence/verdict-words.ts";
+import { counted, dateWords } from "../../src/words/words.ts";
 import type { Inspection } from "../../src/record/types.ts";
-import { To } from "../link.tsx";
-import { Mark } from "../mark.tsx";
-import { Page } from "../page.tsx";
+import { To } from "../shell/link.tsx";
+import { Mark } from "../parts/mark.tsx";
+import { Page } from "../shell/page.tsx";
 import { None, Telling, Title, type Where } from "./parts.tsx";
 
 export function HoldPoints({ site }: Pick<Where, "site">): JSX.Element {

@@ -1,8 +1,8 @@
 import type { JSX } from "preact";
 import { NARROW, WIDE, type Room } from "../../src/charts/frame.ts";
 import { individualsDrawing, type IndividualsInput } from "../../src/charts/individuals.ts";
-import type { SeriesView } from "../../src/pages/evidence-charts.ts";
-import { Axes } from "../axes.tsx";
+import type { SeriesView } from "../../src/pages/evidence/evidence-charts.ts";
+import { Axes } from "../parts/axes.tsx";
 import { DayCell, Id, type Where } from "./parts.tsx";
 
 /** Fewer points make no picture; the table has them. */

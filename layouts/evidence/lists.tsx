@@ -1,10 +1,10 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
-import { before, departures, openItems } from "../../src/pages/evidence-lists.ts";
+import { before, departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import type { Departure, OpenItem } from "../../src/record/types.ts";
-import { ChangesOf } from "../amended.tsx";
-import { To } from "../link.tsx";
-import { Page } from "../page.tsx";
+import { ChangesOf } from "../parts/amended.tsx";
+import { To } from "../shell/link.tsx";
+import { Page } from "../shell/page.tsx";
 import { EntryLink, Id, ListTable, None, Title, type Where } from "./parts.tsx";
 
 export const LIST_SCRIPTS = ["lists.js"];

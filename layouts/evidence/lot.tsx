@@ -1,14 +1,14 @@
 import type { JSX } from "preact";
 import { addressOf, relative } from "../../src/pages/address.ts";
 import type { LotFile } from "../../src/evidence/types.ts";
-import { lotPage, type LotPage, type LotUse } from "../../src/pages/lot-page.ts";
-import { counted, dateWords } from "../../src/pages/words.ts";
-import { ended } from "../../src/reckoning/figure.ts";
-import { whereUsed } from "../../src/pages/trace.ts";
-import { To } from "../link.tsx";
-import { BatchMark, Mark } from "../mark.tsx";
-import { Page, Prose } from "../page.tsx";
-import { TraceFigure } from "../trace.tsx";
+import { lotPage, type LotPage, type LotUse } from "../../src/pages/evidence/lot-page.ts";
+import { counted, dateWords } from "../../src/words/words.ts";
+import { ended } from "../../src/words/figure.ts";
+import { whereUsed } from "../../src/pages/evidence/trace.ts";
+import { To } from "../shell/link.tsx";
+import { BatchMark, Mark } from "../parts/mark.tsx";
+import { Page, Prose } from "../shell/page.tsx";
+import { TraceFigure } from "../parts/trace.tsx";
 import { EntryLink, Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
 

@@ -1,10 +1,10 @@
 import type { JSX } from "preact";
-import { drawingWords, measurements, offWords, pairs } from "../../src/pages/evidence-lists.ts";
-import { WITHHELD } from "../../src/pages/veil.ts";
-import { quantityWords } from "../../src/pages/words.ts";
+import { drawingWords, measurements, offWords, pairs } from "../../src/pages/evidence/evidence-lists.ts";
+import { WITHHELD } from "../../src/editions/visibility.ts";
+import { quantityWords } from "../../src/words/words.ts";
 import type { Measurement } from "../../src/record/types.ts";
-import { Mark } from "../mark.tsx";
-import { Page } from "../page.tsx";
+import { Mark } from "../parts/mark.tsx";
+import { Page } from "../shell/page.tsx";
 import { AssemblyLink, LIST_SCRIPTS, ListPlace } from "./lists.tsx";
 import { EntryLink, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 

@@ -1,12 +1,12 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
-import { overview, type BatchRow, type Overview as OverviewFacts } from "../../src/pages/overview.ts";
-import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/verdict-words.ts";
-import { counted, dateWords, signedPercent } from "../../src/pages/words.ts";
-import { BatchMark, Mark, Shape, markClass, type Marked } from "../mark.tsx";
-import { Page } from "../page.tsx";
+import { overview, type BatchRow, type Overview as OverviewFacts } from "../../src/pages/evidence/overview.ts";
+import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
+import { counted, dateWords, signedPercent } from "../../src/words/words.ts";
+import { BatchMark, Mark, Shape, markClass, type Marked } from "../parts/mark.tsx";
+import { Page } from "../shell/page.tsx";
 import { LIST_SCRIPTS } from "./lists.tsx";
-import { To } from "../link.tsx";
+import { To } from "../shell/link.tsx";
 import { DayCell, Id, ListTable, None, Section, Telling, Title, type Where } from "./parts.tsx";
 import { Waiting } from "./waiting.tsx";
 

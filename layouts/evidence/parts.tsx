@@ -1,10 +1,10 @@
 /** Parts that pages of evidence are made of. */
 import type { ComponentChildren, JSX } from "preact";
-import { NOT_NOTED, type FactRow } from "../../src/pages/batch-page.ts";
-import type { Site } from "../../src/pages/shown.ts";
-import { dateShort } from "../../src/pages/words.ts";
+import { NOT_NOTED, type FactRow } from "../../src/pages/evidence/batch-page.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import { dateShort } from "../../src/words/words.ts";
 import type { Day, Ref } from "../../src/record/types.ts";
-import { To } from "../link.tsx";
+import { To } from "../shell/link.tsx";
 
 /** What every part is told: whose site, and on which page it stands. */
 export interface Where {

@@ -1,13 +1,13 @@
 import type { JSX } from "preact";
 import type { PieceFile } from "../../src/evidence/types.ts";
 import { anchor } from "../../src/pages/address.ts";
-import { brokeWords, pieceFacts, piecePhoto } from "../../src/pages/piece-facts.ts";
-import { PIECE_MEANS } from "../../src/pages/verdict-words.ts";
+import { brokeWords, pieceFacts, piecePhoto } from "../../src/pages/evidence/piece-facts.ts";
+import { PIECE_MEANS } from "../../src/pages/evidence/verdict-words.ts";
 import type { Ref } from "../../src/record/types.ts";
-import { Findings } from "../findings.tsx";
-import { To } from "../link.tsx";
-import { Mark } from "../mark.tsx";
-import { Photo } from "../picture.tsx";
+import { Findings } from "../parts/findings.tsx";
+import { To } from "../shell/link.tsx";
+import { Mark } from "../parts/mark.tsx";
+import { Photo } from "../parts/picture.tsx";
 import { Facts, Id, ListTable, None, type Where } from "./parts.tsx";
 
 /** Everything on one test piece: how it broke, its shape, what that shape could show, its verdict and why. */

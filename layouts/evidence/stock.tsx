@@ -1,8 +1,8 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
-import { LOSS_WORDS, stockPage, type StockPage, type StockRow, WOOD_WORDS } from "../../src/pages/stock.ts";
-import { Findings } from "../findings.tsx";
-import { Page } from "../page.tsx";
+import { LOSS_WORDS, stockPage, type StockPage, type StockRow, WOOD_WORDS } from "../../src/pages/ledgers/stock.ts";
+import { Findings } from "../parts/findings.tsx";
+import { Page } from "../shell/page.tsx";
 import { Id, ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
 
 export function Stock({ site }: Pick<Where, "site">): JSX.Element {

@@ -1,14 +1,14 @@
 import type { JSX } from "preact";
 import type { PieceFile } from "../../src/evidence/types.ts";
 import { anchor } from "../../src/pages/address.ts";
-import { piecePhoto } from "../../src/pages/piece-facts.ts";
-import { piecesTogether } from "../../src/pages/pieces-together.ts";
+import { piecePhoto } from "../../src/pages/evidence/piece-facts.ts";
+import { piecesTogether } from "../../src/pages/evidence/pieces-together.ts";
 import type { Ref } from "../../src/record/types.ts";
-import { groupBy } from "../../src/reckoning/hours.ts";
-import { Findings } from "../findings.tsx";
-import { To } from "../link.tsx";
-import { Mark } from "../mark.tsx";
-import { Photo } from "../picture.tsx";
+import { groupBy } from "../../src/reckoning/hours/hours.ts";
+import { Findings } from "../parts/findings.tsx";
+import { To } from "../shell/link.tsx";
+import { Mark } from "../parts/mark.tsx";
+import { Photo } from "../parts/picture.tsx";
 import { Facts, Id, ListTable, type Where } from "./parts.tsx";
 import { whyPiece } from "./piece.tsx";
 

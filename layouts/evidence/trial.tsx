@@ -6,12 +6,12 @@ import {
   trialPage,
   type PreparationRow,
   type TrialPage,
-} from "../../src/pages/trial-page.ts";
-import { PIECE_VERDICTS } from "../../src/pages/verdict-words.ts";
-import { dateWords } from "../../src/pages/words.ts";
+} from "../../src/pages/evidence/trial-page.ts";
+import { PIECE_VERDICTS } from "../../src/pages/evidence/verdict-words.ts";
+import { dateWords } from "../../src/words/words.ts";
 import type { Trial as TrialFact } from "../../src/record/types.ts";
-import { SourceWords } from "../findings.tsx";
-import { Page, Prose } from "../page.tsx";
+import { SourceWords } from "../parts/findings.tsx";
+import { Page, Prose } from "../shell/page.tsx";
 import { ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
 

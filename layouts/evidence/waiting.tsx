@@ -1,5 +1,5 @@
 import type { JSX } from "preact";
-import { waiting } from "../../src/pages/waiting.ts";
+import { waiting } from "../../src/pages/evidence/waiting.ts";
 import { Id, ListTable, Section, type Where } from "./parts.tsx";
 
 /** Nothing where no piece waits. */

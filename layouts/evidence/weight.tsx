@@ -1,10 +1,10 @@
 import type { JSX } from "preact";
 import { FAA_SCALES, MOMENTS } from "../../src/evidence/sources.ts";
-import { weightPage, type ScaleRow, type Sum, type WeightRow } from "../../src/pages/weight.ts";
-import { dateWords } from "../../src/pages/words.ts";
-import { SourceWords } from "../findings.tsx";
-import { To } from "../link.tsx";
-import { Page } from "../page.tsx";
+import { weightPage, type ScaleRow, type Sum, type WeightRow } from "../../src/pages/ledgers/weight.ts";
+import { dateWords } from "../../src/words/words.ts";
+import { SourceWords } from "../parts/findings.tsx";
+import { To } from "../shell/link.tsx";
+import { Page } from "../shell/page.tsx";
 import { ListPlace } from "./lists.tsx";
 import { EntryLink, ListTable, None, Title, type Where } from "./parts.tsx";
 

@@ -1,7 +1,7 @@
 import { build, type Built } from "../build.ts";
 import type { Evidence } from "../evidence/types.ts";
-import type { Edition } from "../pages/shown.ts";
-import { counted } from "../pages/words.ts";
+import type { Edition } from "../editions/shown.ts";
+import { counted } from "../words/words.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
 import { problemWords, tellerFor } from "./teller.ts";

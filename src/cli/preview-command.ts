@@ -1,4 +1,4 @@
-import type { Edition } from "../pages/shown.ts";
+import type { Edition } from "../editions/shown.ts";
 import type { PreviewTeller } from "../preview/preview.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";

@@ -1,5 +1,5 @@
 import type { Teller } from "../build.ts";
-import { bytesWords } from "../pages/words.ts";
+import { bytesWords } from "../words/words.ts";
 import { inOrder, type Problem, problemText } from "../problem.ts";
 import type { Surroundings } from "./surroundings.ts";
 

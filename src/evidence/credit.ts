@@ -1,6 +1,6 @@
 /** Two ledgers that are never mixed: tasks by who did them, and hours by person. Neither is reckoned from the other. */
-import { majorPortion, type Portion } from "../reckoning/credit.ts";
-import { sumBy } from "../reckoning/hours.ts";
+import { majorPortion, type Portion } from "../reckoning/hours/credit.ts";
+import { sumBy } from "../reckoning/hours/hours.ts";
 import type { BuildTask, Record } from "../record/types.ts";
 import { linesOf } from "./hours.ts";
 

@@ -1,43 +1,43 @@
 /** From the record to what it proves: one pass, a line a step. */
 import type { Record } from "../record/types.ts";
-import { assemblyFile } from "./assembly.ts";
+import { assemblyFile } from "./readiness/assembly.ts";
 import { batchFile } from "./batch/verdict.ts";
-import { bookOf } from "./book.ts";
-import { holdPointFile } from "./hold-point.ts";
+import { recordIndexOf } from "./record-index.ts";
+import { holdPointFile } from "./readiness/hold-point.ts";
 import { minutesByAssembly } from "./hours.ts";
 import { jointFile } from "./joint.ts";
-import { lotFiles, usesOf } from "./lot.ts";
-import { pairFiles } from "./pair.ts";
+import { lotFiles, usesOf } from "./lots/lot.ts";
+import { pairFiles } from "./measures/pair.ts";
 import { pieceFile } from "./piece/verdict.ts";
 import { reckonTrials } from "./trials.ts";
 import type { BatchFile, Evidence, Finding, JointFile, PieceFile } from "./types.ts";
 
 export function reckon(record: Record): Evidence {
-  const book = bookOf(record);
-  const batches = mapped(book.batches, (batch) =>
+  const index = recordIndexOf(record);
+  const batches = mapped(index.batches, (batch) =>
     batchFile(
-      book,
+      index,
       batch,
-      batch.pieces.map((piece) => pieceFile(book, batch, piece)),
+      batch.pieces.map((piece) => pieceFile(index, batch, piece)),
     ),
   );
   const pieces = new Map(
     [...batches.values()].flatMap((file) => file.pieces.map((one): [string, PieceFile] => [one.piece.id, one])),
   );
-  const joints = mapped(book.joints, (joint) => jointFile(book, joint, batches));
-  const pairs = pairFiles(book);
-  const holdPoints = mapped(book.holdPoints, (holdPoint) => holdPointFile(book, holdPoint, { joints, batches, pairs }));
+  const joints = mapped(index.joints, (joint) => jointFile(index, joint, batches));
+  const pairs = pairFiles(index);
+  const holdPoints = mapped(index.holdPoints, (holdPoint) => holdPointFile(index, holdPoint, { joints, batches, pairs }));
   const minutes = minutesByAssembly(record);
   return {
     pieces,
     batches,
     joints,
-    lots: lotFiles(book, usesOf(book, holdPoints.values()), joints),
+    lots: lotFiles(index, usesOf(index, holdPoints.values()), joints),
     holdPoints,
-    assemblies: mapped(record.assemblies, (assembly) => assemblyFile(book, assembly, { joints, holdPoints, minutes })),
+    assemblies: mapped(record.assemblies, (assembly) => assemblyFile(index, assembly, { joints, holdPoints, minutes })),
     pairs,
-    departures: book.departures,
-    openItems: book.openItems,
+    departures: index.departures,
+    openItems: index.openItems,
     trials: reckonTrials(record, pieces),
     findings: allFindings(batches, joints),
   };

@@ -1,8 +1,8 @@
 /** Hours worked, by every cut and over time, as pages chart them. All in minutes; every cut adds up to the same total. */
-import { byMonth, byWeek, cumulative, groupBy, sumBy, total, type Step, type Worked } from "../reckoning/hours.ts";
+import { byMonth, byWeek, cumulative, groupBy, sumBy, total, type Step, type Worked } from "../reckoning/hours/hours.ts";
 import type { Day, HoursLine, Record } from "../record/types.ts";
-import { bookOf } from "./book.ts";
-import { within } from "./within.ts";
+import { recordIndexOf } from "./record-index.ts";
+import { within } from "./readiness/within.ts";
 
 export interface WorkedLine extends HoursLine {
   readonly day: Day;
@@ -54,13 +54,13 @@ const cuts = (groups: ReadonlyMap<string, readonly Worked[]>): Map<string, Cut> 
   new Map([...groups].map(([key, lines]) => [key, cut(lines)]));
 
 function assembliesOf(record: Record, lines: readonly WorkedLine[]): Map<string, { own: Cut; within: Cut }> {
-  const book = bookOf(record);
+  const index = recordIndexOf(record);
   const own = groupBy(lines, (line) => line.assembly);
   const of = (id: string): WorkedLine[] => own.get(id) ?? [];
   return new Map(
     [...record.assemblies.keys()].map((id) => [
       id,
-      { own: cut(of(id)), within: cut(within(book, id).flatMap((one) => of(one.id))) },
+      { own: cut(of(id)), within: cut(within(index, id).flatMap((one) => of(one.id))) },
     ]),
   );
 }

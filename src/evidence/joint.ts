@@ -1,8 +1,8 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
-import { ended } from "../reckoning/figure.ts";
+import { ended } from "../words/figure.ts";
 import type { Batch, JointSpec, Recall, Rework } from "../record/types.ts";
 import { lotsOf } from "./batch/lots.ts";
-import { must, orderOf, type Book } from "./book.ts";
+import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
 import { finder, type Finder } from "./finding.ts";
 import type { BatchFile, BatchVerdict, Finding, JointFile, JointState, Severity } from "./types.ts";
 
@@ -14,11 +14,11 @@ interface JointCase {
   readonly recalls: readonly Recall[];
 }
 
-export function jointFile(book: Book, joint: JointSpec, files: ReadonlyMap<string, BatchFile>): JointFile {
-  const { batches, superseded, reworks } = glueIn(book, joint);
-  const now = batches.map((batch) => must(files, batch.id, "batch"));
+export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyMap<string, BatchFile>): JointFile {
+  const { batches, superseded, reworks } = glueIn(index, joint);
+  const now = batches.map((batch) => lookUp(files, batch.id, "batch"));
   const lots = [...new Set(batches.flatMap((batch) => lotsOf({ batch })))];
-  const c: JointCase = { now, superseded, reworks, lots, recalls: lots.flatMap((lot) => book.recalls.get(lot) ?? []) };
+  const c: JointCase = { now, superseded, reworks, lots, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
@@ -33,11 +33,11 @@ export function jointFile(book: Book, joint: JointSpec, files: ReadonlyMap<strin
 }
 
 /** Batches of the entry of the last rework, or of a later one, are in the joint now; a rework comes before the batches of its own entry. */
-function glueIn(book: Book, joint: JointSpec) {
-  const all = book.batchesOfJoint.get(joint.id) ?? [];
-  const reworks = book.reworks.get(joint.id) ?? [];
-  const opened = Math.max(-1, ...reworks.map((rework) => orderOf(book, rework.entry)));
-  const isIn = (batch: Batch): boolean => orderOf(book, batch.entry) >= opened;
+function glueIn(index: RecordIndex, joint: JointSpec) {
+  const all = index.batchesOfJoint.get(joint.id) ?? [];
+  const reworks = index.reworks.get(joint.id) ?? [];
+  const opened = Math.max(-1, ...reworks.map((rework) => orderOf(index, rework.entry)));
+  const isIn = (batch: Batch): boolean => orderOf(index, batch.entry) >= opened;
   return { batches: all.filter(isIn), superseded: all.filter((batch) => !isIn(batch)), reworks };
 }
 

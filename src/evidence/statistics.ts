@@ -1,11 +1,11 @@
 /** Statistics over test pieces and batches, counted together only where they are alike. */
-import { exactInterval } from "../reckoning/exact-interval.ts";
-import { exactLowerBound } from "../reckoning/exact-lower-bound.ts";
-import { groupBy } from "../reckoning/hours.ts";
-import { individualsChart, LEAST_POINTS } from "../reckoning/individuals-chart.ts";
-import { mean } from "../reckoning/mean.ts";
-import { sampleDeviation } from "../reckoning/sample-deviation.ts";
-import { toleranceFactor } from "../reckoning/tolerance-factor.ts";
+import { exactInterval } from "../reckoning/statistics/exact-interval.ts";
+import { exactLowerBound } from "../reckoning/statistics/exact-lower-bound.ts";
+import { groupBy } from "../reckoning/hours/hours.ts";
+import { individualsChart, LEAST_POINTS } from "../reckoning/statistics/individuals-chart.ts";
+import { mean } from "../reckoning/statistics/mean.ts";
+import { sampleDeviation } from "../reckoning/statistics/sample-deviation.ts";
+import { toleranceFactor } from "../reckoning/statistics/tolerance-factor.ts";
 import type { Record } from "../record/types.ts";
 import type { BatchFile, Evidence, PieceFile } from "./types.ts";
 import type { Alike, BatchSeries, Point, SharePassed, Statistics, StressBound } from "./types/statistics.ts";

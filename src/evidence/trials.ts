@@ -1,17 +1,17 @@
 /** From the pieces of each trial to what they show. A trial's pieces never count for their batch, and its outcomes change no verdict. */
-import { exactInterval } from "../reckoning/exact-interval.ts";
-import { exactLowerBound } from "../reckoning/exact-lower-bound.ts";
-import { fisherTable } from "../reckoning/fisher-table.ts";
-import { leastShownEffect } from "../reckoning/least-shown-effect.ts";
+import { exactInterval } from "../reckoning/statistics/exact-interval.ts";
+import { exactLowerBound } from "../reckoning/statistics/exact-lower-bound.ts";
+import { fisherTable } from "../reckoning/statistics/fisher-table.ts";
+import { leastShownEffect } from "../reckoning/statistics/least-shown-effect.ts";
 import type { Preparation, Record, Trial } from "../record/types.ts";
-import { index } from "./book.ts";
+import { indexBy } from "./record-index.ts";
 import { cautionsOf, isMixedUp } from "./trial/cautions.ts";
 import { conclusionOf } from "./trial/conclusion.ts";
 import type { PieceFile } from "./types.ts";
 import type { Comparison, PreparationOutcome, TrialFile } from "./types/trial.ts";
 
 export function reckonTrials(record: Record, pieces: ReadonlyMap<string, PieceFile>): Map<string, TrialFile> {
-  const ofTrial = index([...pieces.values()], ({ piece }) => [piece.trial]);
+  const ofTrial = indexBy([...pieces.values()], ({ piece }) => [piece.trial]);
   return new Map([...record.trials].map(([id, trial]) => [id, trialFile(trial, ofTrial.get(id) ?? [])]));
 }
 

@@ -1,6 +1,6 @@
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import type { PageFile } from "../pages/shown.ts";
+import type { PageFile } from "../editions/shown.ts";
 import { type Layout, place } from "../publish/publish.ts";
 
 /**

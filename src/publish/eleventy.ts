@@ -1,7 +1,7 @@
 import { mkdir, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { PageFile } from "../pages/shown.ts";
+import type { PageFile } from "../editions/shown.ts";
 
 /** Eleventy holds all pages of a run until it has made the last. So many keep it small, and beginning anew costs as much as a few dozen pages. */
 const PAGES_A_RUN = 1000;

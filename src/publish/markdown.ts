@@ -1,8 +1,8 @@
 import MarkdownIt, { type Token } from "markdown-it";
 import { h } from "preact";
 import { renderToString } from "preact-render-to-string";
-import { Image } from "../../layouts/picture.tsx";
-import type { Site } from "../pages/shown.ts";
+import { Image } from "../../layouts/parts/picture.tsx";
+import type { Site } from "../editions/shown.ts";
 import { targetsIn } from "./targets.ts";
 
 interface Env {

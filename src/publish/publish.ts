@@ -1,8 +1,8 @@
 import { copyFile, mkdir } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { pagesOf } from "../../layouts/site.tsx";
-import { ledgersOf } from "../pages/ledgers.ts";
-import type { PageFile, Shown, Site } from "../pages/shown.ts";
+import { pagesOf } from "../../layouts/shell/site.tsx";
+import { ledgersOf } from "../pages/ledgers/ledgers.ts";
+import type { PageFile, Shown, Site } from "../editions/shown.ts";
 import type { FilePath } from "../record/types.ts";
 import { writeAssets } from "./assets.ts";
 import { writePages } from "./eleventy.ts";

@@ -1,5 +1,5 @@
 import { addressOf, relative } from "../pages/address.ts";
-import type { Site } from "../pages/shown.ts";
+import type { Site } from "../editions/shown.ts";
 import { type Target, targetOf } from "../record/links.ts";
 import type { FilePath, Photo } from "../record/types.ts";
 

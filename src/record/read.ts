@@ -1,11 +1,11 @@
 /** The one reader of the record's folder. */
 import { inOrder, type Problem } from "../problem.ts";
 import { amend } from "./amend/amend.ts";
-import { readClimate, workshopOf } from "./climate/read.ts";
+import { readClimate, workshopOf } from "../climate/read.ts";
 import { checkRecord } from "./checks/record.ts";
 import { type Memory, readFiles } from "./filed.ts";
 import { listFolder } from "./folder.ts";
-import { Shelf } from "./shelf.ts";
+import { FileIndex } from "./file-index.ts";
 import type { Day, Record } from "./types.ts";
 import { recordOf } from "./typed/record.ts";
 
@@ -27,7 +27,7 @@ export async function readRecord(
   if ("problem" in folder) return { problems: [folder.problem] };
   const asWritten = readFiles(folder, options.memory);
   const { draft, amendments, problems: misamended } = amend(asWritten);
-  const shelf = new Shelf(folder.root, folder.files);
+  const fileIndex = new FileIndex(folder.root, folder.files);
   const climate = readClimate(
     folder.root,
     folder.files,
@@ -39,8 +39,8 @@ export async function readRecord(
     ...draft.problems,
     ...misamended,
     ...climate.problems,
-    ...checkRecord(draft, folder, shelf, options.today),
+    ...checkRecord(draft, folder, fileIndex, options.today),
   ];
   if (problems.length > 0) return { problems: inOrder(problems) };
-  return { record: recordOf(draft.files, climate.logs, amendments, shelf, options.day) };
+  return { record: recordOf(draft.files, climate.logs, amendments, fileIndex, options.day) };
 }

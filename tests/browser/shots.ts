@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import { openBrowser } from "./chromium.ts";
 
 const [siteFolder = "site", outFolder = ".cache/shots", ...paths] = process.argv.slice(2);
-const WIDTHS = { phone: 390, desk: 1280 };
+const WIDTHS = { phone: 390, context: 1280 };
 
 mkdirSync(outFolder, { recursive: true });
 const browser = await openBrowser();

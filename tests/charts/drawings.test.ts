@@ -4,7 +4,7 @@ import { apart, monthTicks } from "../../src/charts/frame.ts";
 import { linesDrawing } from "../../src/charts/lines.ts";
 import { placedMarks } from "../../src/charts/plate.ts";
 import { timelineDrawing } from "../../src/charts/timeline.ts";
-import { dayNumber } from "../../src/reckoning/calendar.ts";
+import { dayNumber } from "../../src/reckoning/time/calendar.ts";
 
 const at = (day: string): number => dayNumber(day) ?? 0;
 const ROOM = { width: 300, height: 200, names: 100 };

@@ -1,12 +1,12 @@
 /** Whole drawings as the pages hold them. `npx vitest run -u tests/charts` renews them: look at what changed before committing it. */
 import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
-import { ChartFigure } from "../../layouts/chart.tsx";
-import { Mark } from "../../layouts/mark.tsx";
-import { withShapes } from "../../layouts/shapes.tsx";
-import { Timeline } from "../../layouts/timeline.tsx";
-import type { Chart } from "../../src/pages/chart.ts";
-import type { Marked } from "../../src/pages/marked.ts";
+import { ChartFigure } from "../../layouts/parts/chart.tsx";
+import { Mark } from "../../layouts/parts/mark.tsx";
+import { withShapes } from "../../layouts/parts/shapes.tsx";
+import { Timeline } from "../../layouts/parts/timeline.tsx";
+import type { Chart } from "../../src/pages/forecast/chart.ts";
+import type { Marked } from "../../src/pages/evidence/marked.ts";
 
 const lined = (html: string): string => `${html.replaceAll("><", ">\n<")}\n`;
 

@@ -4,7 +4,7 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { hoursOf } from "../../src/evidence/hours.ts";
 import { rules } from "../../src/evidence/rules.ts";
 import type { HoursLine, Record } from "../../src/record/types.ts";
-import { dayText } from "../../src/reckoning/calendar.ts";
+import { dayText } from "../../src/reckoning/time/calendar.ts";
 import {
   assembly,
   batch,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lastDay } from "../../src/evidence/lot-life.ts";
+import { lastDay } from "../../src/evidence/lots/lot-life.ts";
 import { adhesive, lot } from "./make.ts";
 
 describe("The last day of a lot", () => {

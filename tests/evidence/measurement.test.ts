@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bookOf } from "../../src/evidence/book.ts";
+import { recordIndexOf } from "../../src/evidence/record-index.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { askedOf, measurementFile } from "../../src/evidence/measurement.ts";
+import { askedOf, measurementFile } from "../../src/evidence/measures/measurement.ts";
 import type { MeasurementFile, PairFile } from "../../src/evidence/types.ts";
 import type { Measurement, Side } from "../../src/record/types.ts";
 import { assembly, departure, entry, holdPoint, measurement, record } from "./make.ts";
 import { inches, mm } from "./quantities.ts";
 
 const about = { typed: "+0.5 mm −0.2 mm", minus: -0.0002, plus: 0.0005 };
-const of = (change: Partial<Measurement>): MeasurementFile => measurementFile(bookOf(record({})), measurement(change));
+const of = (change: Partial<Measurement>): MeasurementFile => measurementFile(recordIndexOf(record({})), measurement(change));
 
 describe("A measurement", () => {
   it("is within its tolerance up to both limits and out beyond them", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { equilibriumMoisture } from "../../src/reckoning/equilibrium-moisture.ts";
+import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
 import { log } from "./logs.ts";
 import { adhesive, batch, procedure, glued } from "./make.ts";
 import { reckoned, found, ofBatch, steady } from "./one-cure.ts";

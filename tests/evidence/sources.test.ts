@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { rules } from "../../src/evidence/rules.ts";
 import * as sources from "../../src/evidence/sources.ts";
-import { LOSS_SOURCE } from "../../src/evidence/stock.ts";
+import { LOSS_SOURCE } from "../../src/evidence/lots/stock.ts";
 import type { Source } from "../../src/evidence/types.ts";
 
 const all = Object.entries(sources).flatMap(([name, one]) => (typeof one === "function" ? [] : [[name, one] as const]));

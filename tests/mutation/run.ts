@@ -26,7 +26,7 @@ const LONGEST_AFRESH_MS = 300;
 const HANGS_AFTER_MS = 60_000;
 const LOOKS_EVERY_MS = 5000;
 /** These keep what they reckoned for as long as the process lives, so a mutant can hide behind it. */
-const REMEMBERING = ["src/reckoning/calendar.ts", "src/evidence/amended.ts"];
+const REMEMBERING = ["src/reckoning/time/calendar.ts", "src/evidence/amended.ts"];
 
 const { values, positionals } = parseArgs({ options: { sample: { type: "string" } }, allowPositionals: true });
 

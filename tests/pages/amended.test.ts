@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { evidencePages } from "../../layouts/evidence-pages.tsx";
-import { storyPages } from "../../layouts/story-pages.tsx";
-import { ledgersOf } from "../../src/pages/ledgers.ts";
-import type { Edition, Site } from "../../src/pages/shown.ts";
+import { evidencePages } from "../../layouts/shell/evidence-pages.tsx";
+import { storyPages } from "../../layouts/shell/story-pages.tsx";
+import { ledgersOf } from "../../src/pages/ledgers/ledgers.ts";
+import type { Edition, Site } from "../../src/editions/shown.ts";
 import type { Amendment, Record } from "../../src/record/types.ts";
 import { entry } from "../evidence/make.ts";
 import { exampleRecord, exampleSite } from "./example.ts";

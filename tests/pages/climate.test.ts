@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { climatePage } from "../../src/pages/climate.ts";
-import { editionOf } from "../../src/pages/edition.ts";
-import type { Edition, Shown } from "../../src/pages/shown.ts";
-import { RESTS_ON_HIDDEN } from "../../src/pages/veiled-evidence.ts";
-import { waiting } from "../../src/pages/waiting.ts";
+import { climatePage } from "../../src/pages/evidence/climate.ts";
+import { editionOf } from "../../src/editions/edition.ts";
+import type { Edition, Shown } from "../../src/editions/shown.ts";
+import { RESTS_ON_HIDDEN } from "../../src/editions/redacted-evidence.ts";
+import { waiting } from "../../src/pages/evidence/waiting.ts";
 import type { ClimateLog, Record } from "../../src/record/types.ts";
 import { log } from "../evidence/logs.ts";
 import { batch, glued, piece, procedure, test } from "../evidence/make.ts";

@@ -1,10 +1,10 @@
 import { parse } from "node-html-parser";
 import { describe, expect, test } from "vitest";
-import { evidencePages } from "../../layouts/evidence-pages.tsx";
-import { DaySheet } from "../../layouts/day-sheet.tsx";
-import { html } from "../../layouts/page.tsx";
-import type { Edition, Site } from "../../src/pages/shown.ts";
-import { WOOD_WORDS } from "../../src/pages/stock.ts";
+import { evidencePages } from "../../layouts/shell/evidence-pages.tsx";
+import { DaySheet } from "../../layouts/day/day-sheet.tsx";
+import { html } from "../../layouts/shell/page.tsx";
+import type { Edition, Site } from "../../src/editions/shown.ts";
+import { WOOD_WORDS } from "../../src/pages/ledgers/stock.ts";
 import type { Record } from "../../src/record/types.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { editionOf, SOMEONE } from "../../src/pages/edition.ts";
-import { veilOf, WITHHELD } from "../../src/pages/veil.ts";
-import { veiledBody } from "../../src/pages/veiled-prose.ts";
+import { editionOf, SOMEONE } from "../../src/editions/edition.ts";
+import { visibilityOf, WITHHELD } from "../../src/editions/visibility.ts";
+import { redactedBody } from "../../src/editions/redacted-prose.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
 
 const open = exampleSite("public").shown;
@@ -67,9 +67,9 @@ describe("what the public edition shows of the example", () => {
 
 describe("prose in an edition", () => {
   const made = exampleRecord();
-  const veil = veilOf(made, "public");
+  const visibility = visibilityOf(made, "public");
   const seen = (markdown: string): string | undefined =>
-    veiledBody([{ audience: "public", line: 1, markdown }], veil, (target) => target.includes("hidden"))[0]?.markdown;
+    redactedBody([{ audience: "public", line: 1, markdown }], visibility, (target) => target.includes("hidden"))[0]?.markdown;
 
   test.each([
     ["a link to a hidden thing becomes its words", "see [that day](2025-01-01-hidden.md) here", "see that day here"],

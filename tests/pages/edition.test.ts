@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { editionOf } from "../../src/pages/edition.ts";
-import type { Edition, Shown } from "../../src/pages/shown.ts";
+import { editionOf } from "../../src/editions/edition.ts";
+import type { Edition, Shown } from "../../src/editions/shown.ts";
 import { planted, type Planted, type Word } from "./planted.ts";
 
 const EDITIONS: readonly Edition[] = ["public", "inspector", "archive"];

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { entryLists } from "../../src/pages/entry-lists.ts";
+import { entryLists } from "../../src/pages/story/entry-lists.ts";
 import type { Entry, Record } from "../../src/record/types.ts";
 
 function record(count: number): Record {

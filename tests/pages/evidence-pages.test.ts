@@ -1,8 +1,8 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { parse } from "node-html-parser";
 import { describe, expect, test } from "vitest";
-import { evidencePages } from "../../layouts/evidence-pages.tsx";
-import type { Site } from "../../src/pages/shown.ts";
+import { evidencePages } from "../../layouts/shell/evidence-pages.tsx";
+import type { Site } from "../../src/editions/shown.ts";
 import { exampleSite } from "./example.ts";
 
 const inspector = exampleSite("inspector");

@@ -1,7 +1,7 @@
 /** A small record with one of everything that pages of evidence tell of. */
 import { reckon } from "../../src/evidence/evidence.ts";
-import { editionOf } from "../../src/pages/edition.ts";
-import type { Edition, Site } from "../../src/pages/shown.ts";
+import { editionOf } from "../../src/editions/edition.ts";
+import type { Edition, Site } from "../../src/editions/shown.ts";
 import type { Person, Record, Trial } from "../../src/record/types.ts";
 import {
   assembly,

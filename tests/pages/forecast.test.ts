@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { editionOf } from "../../src/pages/edition.ts";
-import { forecastView, forecastWords } from "../../src/pages/forecast.ts";
-import type { Edition } from "../../src/pages/shown.ts";
-import { dayNumber, dayText } from "../../src/reckoning/calendar.ts";
+import { editionOf } from "../../src/editions/edition.ts";
+import { forecastView, forecastWords } from "../../src/pages/forecast/forecast.ts";
+import type { Edition } from "../../src/editions/shown.ts";
+import { dayNumber, dayText } from "../../src/reckoning/time/calendar.ts";
 import type { Assembly, Audience, Entry, Record } from "../../src/record/types.ts";
 import { assembly, entry, record } from "../evidence/make.ts";
 

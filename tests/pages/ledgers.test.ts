@@ -1,8 +1,8 @@
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { editionOf } from "../../src/pages/edition.ts";
-import { ledgersOf } from "../../src/pages/ledgers.ts";
+import { editionOf } from "../../src/editions/edition.ts";
+import { ledgersOf } from "../../src/pages/ledgers/ledgers.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
 
 interface Json {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { pieceFacts } from "../../src/pages/piece-facts.ts";
-import { piecesTogether } from "../../src/pages/pieces-together.ts";
+import { pieceFacts } from "../../src/pages/evidence/piece-facts.ts";
+import { piecesTogether } from "../../src/pages/evidence/pieces-together.ts";
 import { exampleSite } from "./example.ts";
 
 const { shown } = exampleSite("inspector");

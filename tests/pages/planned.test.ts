@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { editionOf } from "../../src/pages/edition.ts";
-import { plannedWithin } from "../../src/pages/planned.ts";
+import { editionOf } from "../../src/editions/edition.ts";
+import { plannedWithin } from "../../src/pages/story/planned.ts";
 import { assembly, entry, record } from "../evidence/make.ts";
 
 it("Hours with everything within are held against the plans of everything within", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Need } from "../../src/evidence/types.ts";
-import { needsTogether } from "../../src/pages/needs.ts";
-import { pictured, spreadOver } from "../../src/pages/pictured.ts";
+import { needsTogether } from "../../src/pages/evidence/needs.ts";
+import { pictured, spreadOver } from "../../src/pages/story/pictured.ts";
 import { entry } from "../evidence/make.ts";
 
 const need = (id: string, sentence: string, blocks = false, kind: Need["about"]["kind"] = "joint"): Need => ({

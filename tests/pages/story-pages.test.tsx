@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { storyPages } from "../../layouts/story-pages.tsx";
+import { storyPages } from "../../layouts/shell/story-pages.tsx";
 import { made, storySite } from "./story-site.ts";
 
 const pages = storyPages(storySite());

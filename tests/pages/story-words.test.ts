@@ -12,7 +12,7 @@ import {
   percent,
   quantityWords,
   signedPercent,
-} from "../../src/pages/words.ts";
+} from "../../src/words/words.ts";
 import { celsius, g, inches, mpa, pc } from "../evidence/quantities.ts";
 
 describe("Words of pages", () => {

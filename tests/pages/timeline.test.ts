@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
-import type { Told } from "../../src/pages/assembly.ts";
-import type { Happening } from "../../src/pages/happened.ts";
-import { timelineOf } from "../../src/pages/timeline.ts";
+import type { Told } from "../../src/pages/story/assembly.ts";
+import type { Happening } from "../../src/pages/story/day-events.ts";
+import { timelineOf } from "../../src/pages/story/timeline.ts";
 import type { Entry } from "../../src/record/types.ts";
 
 const glued = (id: string, word: "accepted" | "rejected"): Happening => ({
@@ -15,7 +15,7 @@ const glued = (id: string, word: "accepted" | "rejected"): Happening => ({
 function told(days: number, wordOf: (at: number) => "accepted" | "rejected"): Told[] {
   return Array.from({ length: days }, (_, at) => {
     const day = new Date(Date.UTC(2024, 0, 1 + at)).toISOString().slice(0, 10);
-    return { entry: { id: day, day } as Entry, minutes: 60, happenings: [glued(`B-${at}`, wordOf(at))] };
+    return { entry: { id: day, day } as Entry, minutes: 60, dayEvents: [glued(`B-${at}`, wordOf(at))] };
   });
 }
 

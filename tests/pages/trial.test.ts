@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { editionOf } from "../../src/pages/edition.ts";
-import { trialPage } from "../../src/pages/trial-page.ts";
+import { editionOf } from "../../src/editions/edition.ts";
+import { trialPage } from "../../src/pages/evidence/trial-page.ts";
 import type { Audience, Record, Trial } from "../../src/record/types.ts";
 import { batch, entry, glued, piece, test } from "../evidence/make.ts";
 

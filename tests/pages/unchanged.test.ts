@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { unchanged, unchangedList } from "../../src/pages/unchanged.ts";
+import { unchanged, unchangedList } from "../../src/editions/unchanged.ts";
 
 describe("What an edition leaves as it is", () => {
   it("is the same object where all values are the same", () => {

@@ -68,9 +68,9 @@ function asBrowser(url: string): Promise<string> {
   });
 }
 
-async function until(happened: () => Promise<boolean> | boolean): Promise<void> {
+async function until(dayEvents: () => Promise<boolean> | boolean): Promise<void> {
   for (let tries = 0; tries < 400; tries += 1) {
-    if (await happened()) return;
+    if (await dayEvents()) return;
     await pause(25);
   }
   throw new Error("It did not happen within ten seconds.");

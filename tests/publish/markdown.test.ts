@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { editionOf } from "../../src/pages/edition.ts";
-import type { Edition, Picture, Site } from "../../src/pages/shown.ts";
+import { editionOf } from "../../src/editions/edition.ts";
+import type { Edition, Picture, Site } from "../../src/editions/shown.ts";
 import { proseOf } from "../../src/publish/markdown.ts";
 import { readRecord } from "../../src/record/read.ts";
 import type { Record } from "../../src/record/types.ts";

@@ -1,6 +1,6 @@
 /** Tracks of readings for property tests, with some gaps. */
 import fc from "fast-check";
-import { trackOf, type Track } from "../../src/reckoning/track.ts";
+import { trackOf, type Track } from "../../src/reckoning/climate/track.ts";
 
 export const LIMIT = 60;
 

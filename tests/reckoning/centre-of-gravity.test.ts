@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { balance, balanceOnScales, type Scales } from "../../src/reckoning/centre-of-gravity.ts";
+import { balance, balanceOnScales, type Scales } from "../../src/reckoning/weight/centre-of-gravity.ts";
 
 const scales = (change: Partial<Scales> = {}): Scales => ({
   left: 833,

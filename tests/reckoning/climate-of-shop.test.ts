@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dewPoint } from "../../src/reckoning/dew-point.ts";
-import { equilibriumMoisture } from "../../src/reckoning/equilibrium-moisture.ts";
+import { dewPoint } from "../../src/reckoning/climate/dew-point.ts";
+import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
 
 const fahrenheit = (f: number): number => (f - 32) / 1.8;
 const temperature = fc.double({ min: 0, max: 45, noNaN: true });

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { climateTracks } from "../../src/reckoning/climate-tracks.ts";
-import { equilibriumMoisture } from "../../src/reckoning/equilibrium-moisture.ts";
-import { isWhole, spanOf } from "../../src/reckoning/span-of-track.ts";
-import { integral, trackOf } from "../../src/reckoning/track.ts";
+import { climateTracks } from "../../src/reckoning/climate/climate-tracks.ts";
+import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
+import { isWhole, spanOf } from "../../src/reckoning/climate/span-of-track.ts";
+import { integral, trackOf } from "../../src/reckoning/climate/track.ts";
 import { instant, LIMIT, readings, secondBySecond, track } from "./any-track.ts";
 
 const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { majorPortion, sumOfTenths, type Tenths } from "../../src/reckoning/credit.ts";
+import { majorPortion, sumOfTenths, type Tenths } from "../../src/reckoning/hours/credit.ts";
 
 const task = (maker: number, paid: number, assembly: number, fabrication: number): Tenths => ({
   maker,

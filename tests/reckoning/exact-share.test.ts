@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { choose } from "../../src/reckoning/binomial-coefficient.ts";
-import { exactInterval } from "../../src/reckoning/exact-interval.ts";
-import { exactLowerBound } from "../../src/reckoning/exact-lower-bound.ts";
-import { factorials } from "../../src/reckoning/factorials.ts";
-import { exactShare } from "../../src/reckoning/exact-share.ts";
+import { choose } from "../../src/reckoning/statistics/binomial-coefficient.ts";
+import { exactInterval } from "../../src/reckoning/statistics/exact-interval.ts";
+import { exactLowerBound } from "../../src/reckoning/statistics/exact-lower-bound.ts";
+import { factorials } from "../../src/reckoning/statistics/factorials.ts";
+import { exactShare } from "../../src/reckoning/statistics/exact-share.ts";
 import { apart, referenceRows } from "../reference/rows.ts";
 
 const binomial = (x: number, n: number, p: number): number => Number(choose(n, x)) * p ** x * (1 - p) ** (n - x);

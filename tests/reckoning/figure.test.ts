@@ -13,7 +13,7 @@ import {
   span,
   stressText,
   temperatureText,
-} from "../../src/reckoning/figure.ts";
+} from "../../src/words/figure.ts";
 
 describe("Comparisons with a limit", () => {
   it("holds a limit that is met exactly, whatever the units did to the last bits", () => {

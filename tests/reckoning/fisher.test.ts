@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { choose } from "../../src/reckoning/binomial-coefficient.ts";
-import { fisherExact, type TwoByTwo } from "../../src/reckoning/fisher-exact.ts";
-import { fisherTable } from "../../src/reckoning/fisher-table.ts";
+import { choose } from "../../src/reckoning/statistics/binomial-coefficient.ts";
+import { fisherExact, type TwoByTwo } from "../../src/reckoning/statistics/fisher-exact.ts";
+import { fisherTable } from "../../src/reckoning/statistics/fisher-table.ts";
 import { apart, numbers, referenceRows } from "../reference/rows.ts";
 
 const tables = fc

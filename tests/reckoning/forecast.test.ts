@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { finishWeeks, MOST_WEEKS } from "../../src/reckoning/finish-week.ts";
-import { forecastBacktest } from "../../src/reckoning/forecast-backtest.ts";
-import { quantile } from "../../src/reckoning/quantile.ts";
-import { seedOf } from "../../src/reckoning/seed.ts";
-import { wholeWeeks } from "../../src/reckoning/whole-weeks.ts";
-import { workAhead, workBy } from "../../src/reckoning/work-ahead.ts";
+import { finishWeeks, MOST_WEEKS } from "../../src/reckoning/hours/finish-week.ts";
+import { forecastBacktest } from "../../src/reckoning/hours/forecast-backtest.ts";
+import { quantile } from "../../src/reckoning/statistics/quantile.ts";
+import { seedOf } from "../../src/reckoning/hours/seed.ts";
+import { wholeWeeks } from "../../src/reckoning/hours/whole-weeks.ts";
+import { workAhead, workBy } from "../../src/reckoning/hours/work-ahead.ts";
 import { numbers, referenceRows } from "../reference/rows.ts";
 
 const pasts = fc.array(fc.integer({ min: 0, max: 1200 }), { minLength: 8, maxLength: 40 });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, dayNumber, dayText, monday } from "../../src/reckoning/calendar.ts";
-import { byMonth, byWeek, cumulative, groupBy, sumBy, total, type Worked } from "../../src/reckoning/hours.ts";
+import { addDays, dayNumber, dayText, monday } from "../../src/reckoning/time/calendar.ts";
+import { byMonth, byWeek, cumulative, groupBy, sumBy, total, type Worked } from "../../src/reckoning/hours/hours.ts";
 
 const line = (day: string, minutes: number): Worked => ({ day, minutes });
 const someDay = fc.integer({ min: 18_000, max: 20_500 }).map(dayText);

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { individualsChart } from "../../src/reckoning/individuals-chart.ts";
-import { mean } from "../../src/reckoning/mean.ts";
-import { sampleDeviation } from "../../src/reckoning/sample-deviation.ts";
+import { individualsChart } from "../../src/reckoning/statistics/individuals-chart.ts";
+import { mean } from "../../src/reckoning/statistics/mean.ts";
+import { sampleDeviation } from "../../src/reckoning/statistics/sample-deviation.ts";
 import { apart, numbers, referenceRows } from "../reference/rows.ts";
 
 const FLOW = [49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1];

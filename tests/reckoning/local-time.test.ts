@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { LocalTime } from "../../src/reckoning/local-time.ts";
+import { LocalTime } from "../../src/reckoning/time/local-time.ts";
 
 const at = (text: string): number => Date.parse(`${text}Z`) / 1000;
 

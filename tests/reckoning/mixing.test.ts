@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { hardenerFor } from "../../src/reckoning/hardener.ts";
-import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../src/reckoning/mix-ratio.ts";
-import { correction } from "../../src/reckoning/overshoot.ts";
-import { ratioDoubt } from "../../src/reckoning/ratio-doubt.ts";
-import { sessionAmount } from "../../src/reckoning/session-amount.ts";
+import { hardenerFor } from "../../src/reckoning/mixing/hardener.ts";
+import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../src/reckoning/mixing/mix-ratio.ts";
+import { correction } from "../../src/reckoning/mixing/overshoot.ts";
+import { ratioDoubt } from "../../src/reckoning/mixing/ratio-doubt.ts";
+import { sessionAmount } from "../../src/reckoning/mixing/session-amount.ts";
 
 const amount = fc.double({ min: 0.001, max: 1000, noNaN: true });
 const NOT_POSITIVE = [0, -1, Number.NaN, Number.POSITIVE_INFINITY];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { planOf, type Part } from "../../src/reckoning/plan.ts";
+import { planOf, type Part } from "../../src/reckoning/hours/plan.ts";
 
 const part = (id: string, planned?: number, more: Partial<Part> = {}): Part => ({
   id,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cureRate, type CureLaw } from "../../src/reckoning/cure-rate.ts";
-import { cureClock, provenAge, reachedAt } from "../../src/reckoning/proven-age.ts";
+import { cureRate, type CureLaw } from "../../src/reckoning/cure/cure-rate.ts";
+import { cureClock, provenAge, reachedAt } from "../../src/reckoning/cure/proven-age.ts";
 import { instant, LIMIT, type Reading, readings, track } from "./any-track.ts";
 
 const law: fc.Arbitrary<CureLaw> = fc.oneof(

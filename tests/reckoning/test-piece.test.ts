@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { breakEvenOverlap, SITKA_SPRUCE } from "../../src/reckoning/break-even-overlap.ts";
-import { cureTime, USUAL_CURE } from "../../src/reckoning/cure-time.ts";
-import { PSI } from "../../src/reckoning/figure.ts";
-import { legCompression } from "../../src/reckoning/leg-compression.ts";
-import { strengthAtMoisture } from "../../src/reckoning/moisture-strength.ts";
-import { overlapRatio, USUAL_OVERLAP } from "../../src/reckoning/overlap.ts";
-import { revealingPower } from "../../src/reckoning/revealing-power.ts";
-import { shearStress } from "../../src/reckoning/shear-stress.ts";
-import { lifeRow, workingLife } from "../../src/reckoning/working-life.ts";
+import { breakEvenOverlap, SITKA_SPRUCE } from "../../src/reckoning/pieces/break-even-overlap.ts";
+import { cureTime, USUAL_CURE } from "../../src/reckoning/cure/cure-time.ts";
+import { PSI } from "../../src/words/figure.ts";
+import { legCompression } from "../../src/reckoning/pieces/leg-compression.ts";
+import { strengthAtMoisture } from "../../src/reckoning/pieces/moisture-strength.ts";
+import { overlapRatio, USUAL_OVERLAP } from "../../src/reckoning/pieces/overlap.ts";
+import { revealingPower } from "../../src/reckoning/pieces/revealing-power.ts";
+import { shearStress } from "../../src/reckoning/pieces/shear-stress.ts";
+import { lifeRow, workingLife } from "../../src/reckoning/mixing/working-life.ts";
 
 const INCH = 0.0254;
 const NOT_POSITIVE = [0, -1, Number.NaN, Number.POSITIVE_INFINITY];

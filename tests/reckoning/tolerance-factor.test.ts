@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { toleranceFactor } from "../../src/reckoning/tolerance-factor.ts";
+import { toleranceFactor } from "../../src/reckoning/statistics/tolerance-factor.ts";
 import { apart, referenceRows } from "../reference/rows.ts";
 
 describe("The one-sided tolerance factor", () => {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fisherTable } from "../../src/reckoning/fisher-table.ts";
-import { leastShownEffect } from "../../src/reckoning/least-shown-effect.ts";
-import { trialPower } from "../../src/reckoning/trial-power.ts";
+import { fisherTable } from "../../src/reckoning/statistics/fisher-table.ts";
+import { leastShownEffect } from "../../src/reckoning/statistics/least-shown-effect.ts";
+import { trialPower } from "../../src/reckoning/statistics/trial-power.ts";
 import { apart, numbers, referenceRows } from "../reference/rows.ts";
 
 describe("The power of a trial", () => {

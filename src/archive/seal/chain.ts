@@ -1,7 +1,7 @@
 /** The list of seals: one line each, every line holding the digest of all that stands before it. */
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { NamedSeal } from "../../pages/shown.ts";
+import type { NamedSeal } from "../../editions/shown.ts";
 import { sha256Of } from "../digest.ts";
 import { Findings, type Tellings } from "../finding.ts";
 import { ArchiveRefused } from "../refused.ts";

@@ -1,14 +1,14 @@
 /** What one batch is judged by. */
-import type { Units } from "../../reckoning/figure.ts";
+import type { Units } from "../../words/figure.ts";
 import type { Adhesive, Batch, Lot, Ref } from "../../record/types.ts";
-import { must, type Book } from "../book.ts";
+import { lookUp, type RecordIndex } from "../record-index.ts";
 import { finder, type Finder } from "../finding.ts";
 import type { Finding, PieceFile } from "../types.ts";
 import { factsOf, type BatchFacts } from "./facts.ts";
 import { loggedMoisture } from "./logged-moisture.ts";
 
 export interface BatchCase {
-  readonly book: Book;
+  readonly index: RecordIndex;
   readonly batch: Batch;
   readonly adhesive: Adhesive;
   readonly facts: BatchFacts;
@@ -21,29 +21,29 @@ export interface BatchCase {
 
 export type BatchRule = (c: BatchCase) => readonly Finding[];
 
-export function batchCase(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchCase {
-  const adhesive = must(book.record.adhesives, batch.adhesive, "adhesive");
+export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly PieceFile[]): BatchCase {
+  const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
   const find = finder({ kind: "batch", id: batch.id }, [{ kind: "entry", id: batch.entry }]);
   return {
-    book,
+    index,
     batch,
     adhesive,
     pieces,
     find,
-    units: book.record.aircraft.units,
+    units: index.record.aircraft.units,
     facts: factsOf(batch, adhesive),
-    loggedMoisture: loggedMoisture(book, batch),
+    loggedMoisture: loggedMoisture(index, batch),
   };
 }
 
 /** The lots noted for resin and hardener, in that order. */
 export function componentLots({
-  book,
+  index,
   batch,
 }: BatchCase): { readonly material: "resin" | "hardener"; readonly lot?: Lot }[] {
   return (["resin", "hardener"] as const).map((material) => {
     const id = batch[material]?.lot;
-    return { material, lot: id === undefined ? undefined : must(book.record.lots, id, "lot") };
+    return { material, lot: id === undefined ? undefined : lookUp(index.record.lots, id, "lot") };
   });
 }
 

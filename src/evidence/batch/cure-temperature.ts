@@ -1,22 +1,22 @@
 /** Whether the shop stayed warm enough while the adhesive cured, by the logger. */
 import { atLeast } from "../../reckoning/compare.ts";
-import { USUAL_CURE } from "../../reckoning/cure-time.ts";
-import { apart, span, temperatureText } from "../../reckoning/figure.ts";
-import { spanOf } from "../../reckoning/span-of-track.ts";
+import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
+import { apart, span, temperatureText } from "../../words/figure.ts";
+import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import { sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
 import { closedAtLatest } from "../cure/cure.ts";
 
 export function cureTemperature(c: BatchCase): Finding[] {
-  const { book, batch, adhesive, pieces } = c;
-  if (!book.shop.isLogged) return [];
+  const { index, batch, adhesive, pieces } = c;
+  if (!index.shop.isLogged) return [];
   const least = Math.max(...pieces.map(({ cure }) => cure.least), pieces.length === 0 ? USUAL_CURE : 0);
-  const closed = closedAtLatest(book, batch);
+  const closed = closedAtLatest(index, batch);
   const [from, to] = [batch.mixed?.epoch ?? closed, closed + least];
-  const logged = spanOf(book.shop.tracks.temperature, from, to);
+  const logged = spanOf(index.shop.tracks.temperature, from, to);
   const limit = adhesive.temperature && { text: `shop ${adhesive.temperature.typed}`, from: sheetOf(adhesive) };
-  const alsoOn = book.shop.logs(from, to);
+  const alsoOn = index.shop.logs(from, to);
   const over = `the ${span(to - from)} of its least cure`;
   if (!logged)
     return [

@@ -1,9 +1,9 @@
 /** What is reckoned of one batch before anything is held against a limit. A figure is undefined where the record cannot give it. */
-import { dewPoint } from "../../reckoning/dew-point.ts";
-import { equilibriumMoisture } from "../../reckoning/equilibrium-moisture.ts";
-import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../reckoning/mix-ratio.ts";
-import { ratioDoubt } from "../../reckoning/ratio-doubt.ts";
-import { lifeRow } from "../../reckoning/working-life.ts";
+import { dewPoint } from "../../reckoning/climate/dew-point.ts";
+import { equilibriumMoisture } from "../../reckoning/climate/equilibrium-moisture.ts";
+import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../reckoning/mixing/mix-ratio.ts";
+import { ratioDoubt } from "../../reckoning/mixing/ratio-doubt.ts";
+import { lifeRow } from "../../reckoning/mixing/working-life.ts";
 import type { Adhesive, Batch, MixRatio, Quantity } from "../../record/types.ts";
 import type { BatchFile } from "../types.ts";
 

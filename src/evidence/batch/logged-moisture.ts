@@ -1,18 +1,18 @@
 /** What the climate of the two weeks before made of the wood, by the logger. */
-import { spanOf } from "../../reckoning/span-of-track.ts";
+import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import type { Batch } from "../../record/types.ts";
-import { must, type Book } from "../book.ts";
+import { lookUp, type RecordIndex } from "../record-index.ts";
 
 /** Two weeks, s: this program's measure of how long thin stock takes to follow its climate; common practice, no source. */
 export const SETTLING = 14 * 86_400;
 
 /** The earliest that it can have been mixed: as noted, else the start of its day. */
-export const gluedFrom = (book: Book, batch: Batch): number =>
-  batch.mixed?.epoch ?? must(book.entries, batch.entry, "entry").dayStart;
+export const gluedFrom = (index: RecordIndex, batch: Batch): number =>
+  batch.mixed?.epoch ?? lookUp(index.entries, batch.entry, "entry").dayStart;
 
 /** Time-weighted mean; undefined where readings are missing within for longer than the log allows. */
-export function loggedMoisture(book: Book, batch: Batch): number | undefined {
-  const until = gluedFrom(book, batch);
-  const span = spanOf(book.shop.tracks.moisture, until - SETTLING, until);
+export function loggedMoisture(index: RecordIndex, batch: Batch): number | undefined {
+  const until = gluedFrom(index, batch);
+  const span = spanOf(index.shop.tracks.moisture, until - SETTLING, until);
   return span?.whole === true ? span.mean : undefined;
 }

@@ -1,7 +1,7 @@
 /** Whether the lots are known, in date and not recalled. */
-import { count, ended, list } from "../../reckoning/figure.ts";
+import { count, ended, list } from "../../words/figure.ts";
 import type { Lot } from "../../record/types.ts";
-import { lastDay } from "../lot-life.ts";
+import { lastDay } from "../lots/lot-life.ts";
 import type { Finding } from "../types.ts";
 import { componentLots, entryRef, lotRef, type BatchCase } from "./case.ts";
 
@@ -51,7 +51,7 @@ function inDate(c: BatchCase, lot: Lot): Finding {
 }
 
 export function lotRecalled(c: BatchCase): Finding[] {
-  const recalls = lotsOf(c).flatMap((lot) => c.book.recalls.get(lot) ?? []);
+  const recalls = lotsOf(c).flatMap((lot) => c.index.recalls.get(lot) ?? []);
   if (recalls.length === 0) {
     const known = lotsOf(c);
     const sentence = `${known.length === 1 ? "The lot noted is" : `None of the ${count(known.length, "lot")} noted is`}${known.length === 1 ? " not" : ""} recalled.`;

@@ -1,6 +1,6 @@
 /** Whether hardener and resin stand in the ratio of the data sheet, and whether the scale can show it. */
 import { atMost } from "../../reckoning/compare.ts";
-import { figure, percent, percentApart } from "../../reckoning/figure.ts";
+import { figure, percent, percentApart } from "../../words/figure.ts";
 import type { Finding } from "../types.ts";
 import { GUARDED_ACCEPTANCE, sheetOf } from "../sources.ts";
 import type { BatchCase } from "./case.ts";

@@ -1,6 +1,6 @@
 /** Whether the wood was dry enough: by meter, else as estimated from the climate of the shop. */
 import { against } from "../../reckoning/compare.ts";
-import { percent } from "../../reckoning/figure.ts";
+import { percent } from "../../words/figure.ts";
 import type { Range } from "../../record/types.ts";
 import type { Limit } from "../finding.ts";
 import { HANDBOOK_MOISTURE, sheetOf } from "../sources.ts";
@@ -48,15 +48,15 @@ function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
     });
   }
   const where = against(moistureEstimate, range);
-  const short = c.book.shop.isLogged ? ", the logger not having the two weeks before whole," : "";
+  const short = c.index.shop.isLogged ? ", the logger not having the two weeks before whole," : "";
   const sentence = `No meter reading of the wood is noted; ${climate}${short} wood settles at about ${percent(moistureEstimate)} (an estimate, for wood that has had time)`;
   if (where === "within") return c.find("wood-moisture", "caution", { sentence: `${sentence}.`, limit });
   return c.find("wood-moisture", "unproven", { sentence: `${sentence}, ${where} ${range.typed}.`, limit });
 }
 
 function byLogger(c: BatchCase, estimate: number, range: Range, limit: Limit): Finding {
-  const before = gluedFrom(c.book, c.batch);
-  const alsoOn = c.book.shop.logs(before - SETTLING, before);
+  const before = gluedFrom(c.index, c.batch);
+  const alsoOn = c.index.shop.logs(before - SETTLING, before);
   const where = against(estimate, range);
   const sentence = `No meter reading of the wood is noted; by the logger's two weeks before, wood in the shop settled at about ${percent(estimate)} (an estimate, for wood that has had time)`;
   if (where === "within") return c.find("wood-moisture", "caution", { sentence: `${sentence}.`, limit, alsoOn });

@@ -1,7 +1,7 @@
 /** Whether as many test pieces as asked were made, broken and passed. Trial pieces never count. */
-import { count, list } from "../../reckoning/figure.ts";
+import { count, list } from "../../words/figure.ts";
 import type { Ref } from "../../record/types.ts";
-import { must } from "../book.ts";
+import { lookUp } from "../record-index.ts";
 import type { Limit } from "../finding.ts";
 import { AC_43_13_SAMPLE, procedureOf } from "../sources.ts";
 import type { Finding, PieceFile, PieceVerdict, Severity } from "../types.ts";
@@ -38,7 +38,7 @@ function outcome(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
 }
 
 function askedOf(c: BatchCase, counting: readonly PieceFile[]): { asked: number; limit: Limit } {
-  const procedures = counting.map((file) => must(c.book.record.procedures, file.piece.procedure, "procedure"));
+  const procedures = counting.map((file) => lookUp(c.index.record.procedures, file.piece.procedure, "procedure"));
   const most = procedures.filter((p) => p.pieces !== undefined).sort((a, b) => (b.pieces ?? 0) - (a.pieces ?? 0))[0];
   const asked = Math.max(1, most?.pieces ?? 1);
   const text = `${count(asked, "test piece")} from each batch, broken and passed, and none failed`;

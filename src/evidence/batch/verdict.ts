@@ -1,6 +1,6 @@
 /** The verdict of a batch: the worst that any finding forces. */
 import type { Batch } from "../../record/types.ts";
-import type { Book } from "../book.ts";
+import type { RecordIndex } from "../record-index.ts";
 import type { BatchFile, BatchVerdict, Finding, PieceFile } from "../types.ts";
 import { amendedFindings } from "../amended.ts";
 import { batchCase, type BatchCase, type BatchRule } from "./case.ts";
@@ -13,8 +13,8 @@ import { testPieces } from "./pieces.ts";
 import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
 
-const amendedRule: BatchRule = ({ book, batch, find }) =>
-  amendedFindings(book.record, { kind: "batch", id: batch.id }, find);
+const amendedRule: BatchRule = ({ index, batch, find }) =>
+  amendedFindings(index.record, { kind: "batch", id: batch.id }, find);
 
 const RULES: readonly BatchRule[] = [
   mixRatioRule,
@@ -32,12 +32,12 @@ const RULES: readonly BatchRule[] = [
   amendedRule,
 ];
 
-export function batchFile(book: Book, batch: Batch, pieces: readonly PieceFile[]): BatchFile {
-  const c = batchCase(book, batch, pieces);
+export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly PieceFile[]): BatchFile {
+  const c = batchCase(index, batch, pieces);
   const findings = RULES.flatMap((rule) => rule(c));
   const { dewPoint, openFor, life } = c.facts;
-  const recalls = lotsOf(c).flatMap((lot) => book.recalls.get(lot) ?? []);
-  const rejection = book.rejections.get(batch.id)?.[0];
+  const recalls = lotsOf(c).flatMap((lot) => index.recalls.get(lot) ?? []);
+  const rejection = index.rejections.get(batch.id)?.[0];
   return {
     batch,
     verdict: verdictOf(findings),

@@ -1,6 +1,6 @@
 /** Whether the joint was closed within the working life of the mix. */
 import { atMost } from "../../reckoning/compare.ts";
-import { figure, span } from "../../reckoning/figure.ts";
+import { figure, span } from "../../words/figure.ts";
 import { sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";

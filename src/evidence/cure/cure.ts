@@ -1,27 +1,27 @@
 /** How far a piece's cure has got by what the record shows, and when it will have got far enough. */
-import { USUAL_CURE } from "../../reckoning/cure-time.ts";
-import { temperatureText } from "../../reckoning/figure.ts";
-import { provenAge, reachedAt } from "../../reckoning/proven-age.ts";
-import { spanOf } from "../../reckoning/span-of-track.ts";
+import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
+import { temperatureText } from "../../words/figure.ts";
+import { provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
+import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import type { Batch, Procedure } from "../../record/types.ts";
-import { must, type Book } from "../book.ts";
+import { lookUp, type RecordIndex } from "../record-index.ts";
 import type { Cure, StatedWarmth, Warmth } from "../types/cure.ts";
 import { lawOf, referenceOf } from "./reference.ts";
 
 /** The latest that the joint can have been closed: as noted, else the end of its day. */
-export const closedAtLatest = (book: Book, batch: Batch): number =>
-  batch.closed?.epoch ?? must(book.entries, batch.entry, "entry").dayEnd;
+export const closedAtLatest = (index: RecordIndex, batch: Batch): number =>
+  batch.closed?.epoch ?? lookUp(index.entries, batch.entry, "entry").dayEnd;
 
 /** `brokenAt` is the earliest that the piece can have been broken; undefined where it has not been. */
-export function cureOf(book: Book, batch: Batch, procedure: Procedure, brokenAt: number | undefined): Cure {
-  const adhesive = must(book.record.adhesives, batch.adhesive, "adhesive");
-  const from = closedAtLatest(book, batch);
+export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, brokenAt: number | undefined): Cure {
+  const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
+  const from = closedAtLatest(index, batch);
   const least = procedure.leastCure?.time.value ?? USUAL_CURE;
   const { temperature: reference, from: referenceFrom } = referenceOf(procedure, adhesive);
   const law = lawOf(adhesive);
   const stated = statedWarmth(batch, procedure);
-  const assumed = stated ?? lastLogged(book, from);
-  const clock = book.shop.clock(law, reference);
+  const assumed = stated ?? lastLogged(index, from);
+  const clock = index.shop.clock(law, reference);
   const reached = reachedAt(clock, from, least, assumed?.temperature);
   const readyAt = reached === undefined ? undefined : Math.max(from + least, reached);
   return {
@@ -33,12 +33,12 @@ export function cureOf(book: Book, batch: Batch, procedure: Procedure, brokenAt:
     stated,
     assumed,
     readyAt,
-    readyBy: readyAt === undefined ? "unknown" : warmthOf(book, from, readyAt, assumed !== undefined),
-    logs: book.shop.logs(from, brokenAt ?? readyAt ?? from),
+    readyBy: readyAt === undefined ? "unknown" : warmthOf(index, from, readyAt, assumed !== undefined),
+    logs: index.shop.logs(from, brokenAt ?? readyAt ?? from),
     ...(brokenAt === undefined
       ? {}
       : shown(
-          warmthOf(book, from, brokenAt, stated !== undefined),
+          warmthOf(index, from, brokenAt, stated !== undefined),
           provenAge(clock, from, brokenAt, stated?.temperature),
         )),
   };
@@ -47,8 +47,8 @@ export function cureOf(book: Book, batch: Batch, procedure: Procedure, brokenAt:
 const shown = (warmth: Warmth, age: number): Pick<Cure, "age" | "warmth"> =>
   warmth === "unknown" ? { warmth } : { warmth, age };
 
-function warmthOf(book: Book, from: number, to: number, assumed: boolean): Warmth {
-  const span = spanOf(book.shop.tracks.temperature, from, to);
+function warmthOf(index: RecordIndex, from: number, to: number, assumed: boolean): Warmth {
+  const span = spanOf(index.shop.tracks.temperature, from, to);
   if (span === undefined) return assumed ? "assumed" : "unknown";
   return span.whole ? "logged" : "logged in part";
 }
@@ -71,8 +71,8 @@ function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): 
  * The coolest of the last day that was logged, of a last reading that stands alone its own: good enough to say when a piece may be broken, and
  * not to say that it had cured. Nothing where no reading comes after the joint was closed.
  */
-function lastLogged(book: Book, from: number): StatedWarmth | undefined {
-  const track = book.shop.tracks.temperature;
+function lastLogged(index: RecordIndex, from: number): StatedWarmth | undefined {
+  const track = index.shop.tracks.temperature;
   const end = track.times.at(-1);
   if (end === undefined || end < from) return undefined;
   const least = spanOf(track, Math.max(from, end - LATELY), end)?.least ?? track.values.at(-1);
@@ -80,6 +80,6 @@ function lastLogged(book: Book, from: number): StatedWarmth | undefined {
     ? undefined
     : {
         temperature: least,
-        words: `the ${temperatureText(least, book.record.aircraft.units)} that the shop fell to when it was last logged`,
+        words: `the ${temperatureText(least, index.record.aircraft.units)} that the shop fell to when it was last logged`,
       };
 }

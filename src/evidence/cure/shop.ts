@@ -1,7 +1,7 @@
 /** The climate of the workshop as logged, ready to be asked many times. */
-import { climateTracks, type ClimateTracks } from "../../reckoning/climate-tracks.ts";
-import type { CureLaw } from "../../reckoning/cure-rate.ts";
-import { cureClock, type CureClock } from "../../reckoning/proven-age.ts";
+import { climateTracks, type ClimateTracks } from "../../reckoning/climate/climate-tracks.ts";
+import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
+import { cureClock, type CureClock } from "../../reckoning/cure/proven-age.ts";
 import type { ClimateLog, Ref } from "../../record/types.ts";
 
 export class Shop {

@@ -1,19 +1,19 @@
 /** What one test piece is judged by, and what one check says of it. */
-import { cureTime } from "../../reckoning/cure-time.ts";
-import type { Units } from "../../reckoning/figure.ts";
-import { overlapRatio } from "../../reckoning/overlap.ts";
-import { SITKA_SPRUCE } from "../../reckoning/break-even-overlap.ts";
-import { revealingPower } from "../../reckoning/revealing-power.ts";
-import { shearStress } from "../../reckoning/shear-stress.ts";
+import { cureTime } from "../../reckoning/cure/cure-time.ts";
+import type { Units } from "../../words/figure.ts";
+import { overlapRatio } from "../../reckoning/pieces/overlap.ts";
+import { SITKA_SPRUCE } from "../../reckoning/pieces/break-even-overlap.ts";
+import { revealingPower } from "../../reckoning/pieces/revealing-power.ts";
+import { shearStress } from "../../reckoning/pieces/shear-stress.ts";
 import type { Batch, Piece, PieceTest, Procedure, Ref } from "../../record/types.ts";
-import { must, type Book } from "../book.ts";
+import { lookUp, type RecordIndex } from "../record-index.ts";
 import { cureOf } from "../cure/cure.ts";
 import { finder, type Finder } from "../finding.ts";
 import type { Cure } from "../types/cure.ts";
 import type { Finding, PieceVerdict, Source } from "../types.ts";
 
 export interface PieceCase {
-  readonly book: Book;
+  readonly index: RecordIndex;
   readonly piece: Piece;
   readonly batch: Batch;
   readonly procedure: Procedure;
@@ -33,15 +33,15 @@ export interface Check {
   readonly verdict?: Exclude<PieceVerdict, "pass">;
 }
 
-export function caseOf(book: Book, batch: Batch, piece: Piece, test: PieceTest | undefined): PieceCase {
-  const procedure = must(book.record.procedures, piece.procedure, "procedure");
+export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: PieceTest | undefined): PieceCase {
+  const procedure = lookUp(index.record.procedures, piece.procedure, "procedure");
   const { thickness, width, overlap } = piece;
   const ratio = overlap && thickness ? overlapRatio(overlap.value, thickness.value) : undefined;
   const faces = procedure.form === "three-leg" ? 2 : 1;
   const stress =
     test?.load && width && overlap ? shearStress(test.load.value, width.value, overlap.value, faces) : undefined;
-  const brokenAt = test && (test.at?.epoch ?? must(book.entries, test.entry, "entry").dayStart);
-  const cure = cureOf(book, batch, procedure, brokenAt);
+  const brokenAt = test && (test.at?.epoch ?? lookUp(index.entries, test.entry, "entry").dayStart);
+  const cure = cureOf(index, batch, procedure, brokenAt);
   const curedFor = brokenAt === undefined ? undefined : cureTime(cure.from, brokenAt);
   const revealing = ratio === undefined ? undefined : revealingOf(procedure, ratio);
   const about: Ref = { kind: "piece", id: piece.id };
@@ -51,7 +51,7 @@ export function caseOf(book: Book, batch: Batch, piece: Piece, test: PieceTest |
     ...(test ? [{ kind: "entry", id: test.entry } as const] : []),
   ];
   return {
-    book,
+    index,
     piece,
     batch,
     procedure,
@@ -61,7 +61,7 @@ export function caseOf(book: Book, batch: Batch, piece: Piece, test: PieceTest |
     curedFor,
     cure,
     stress,
-    units: book.record.aircraft.units,
+    units: index.record.aircraft.units,
     find: finder(about, restsOn),
   };
 }

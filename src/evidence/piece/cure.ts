@@ -1,8 +1,8 @@
 /** Whether the piece had cured for long enough, by days and by warmth, when it was broken; and when it may be. */
 import { atLeast } from "../../reckoning/compare.ts";
-import { span, temperatureText } from "../../reckoning/figure.ts";
+import { span, temperatureText } from "../../words/figure.ts";
 import type { PieceTest } from "../../record/types.ts";
-import { must } from "../book.ts";
+import { lookUp } from "../record-index.ts";
 import { lawSource } from "../cure/reference.ts";
 import type { Limit } from "../finding.ts";
 import { procedureOf, USUAL_CURE_SOURCE } from "../sources.ts";
@@ -62,7 +62,7 @@ export function cureWarmth(c: PieceCase): Check | undefined {
     return { finding: c.find("cure-warmth", "caution", { sentence }) };
   }
   if (worth(c) === "") return undefined;
-  const { words, from } = lawSource(law, must(c.book.record.adhesives, c.batch.adhesive, "adhesive"));
+  const { words, from } = lawSource(law, lookUp(c.index.record.adhesives, c.batch.adhesive, "adhesive"));
   const sentence = `What its days of cure are worth at ${at} is reckoned with ${words}, from ${warmthWords(c.cure)}.`;
   return { finding: c.find("cure-warmth", "meets", { sentence, limit: { text: words, from }, alsoOn: logs }) };
 }
@@ -80,7 +80,7 @@ export function notBroken(c: PieceCase): Check {
         : readyBy === "assumed"
           ? `if the shop is at ${shop}`
           : `by the shop's logger and, where it has no readings, at ${shop}`;
-  const sentence = `It has not been broken yet. Its least cure is reached by ${c.book.clock.hourBy(until)}, ${why}.`;
+  const sentence = `It has not been broken yet. Its least cure is reached by ${c.index.clock.hourBy(until)}, ${why}.`;
   return {
     finding: c.find("piece-broken", "waits", { sentence, limit: limitOf(c), alsoOn: logs }),
     verdict: "not broken",

@@ -1,6 +1,6 @@
 /** Whether the load that was read tried the glue faces as much as the procedure asks. */
 import { atLeast } from "../../reckoning/compare.ts";
-import { stressText } from "../../reckoning/figure.ts";
+import { stressText } from "../../words/figure.ts";
 import type { PieceTest, Quantity } from "../../record/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Check, PieceCase } from "./case.ts";

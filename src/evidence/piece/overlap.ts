@@ -1,7 +1,7 @@
 /** Whether the piece has a shape in which a weak glue line would have shown. */
 import { against } from "../../reckoning/compare.ts";
-import { apart, figure, percent } from "../../reckoning/figure.ts";
-import { USUAL_OVERLAP } from "../../reckoning/overlap.ts";
+import { apart, figure, percent } from "../../words/figure.ts";
+import { USUAL_OVERLAP } from "../../reckoning/pieces/overlap.ts";
 import type { Range } from "../../record/types.ts";
 import type { Limit } from "../finding.ts";
 import { procedureOf, USUAL_OVERLAP_SOURCE } from "../sources.ts";

@@ -1,8 +1,8 @@
 /** The verdict of a test piece: the gravest that any of its checks forces, else pass. */
-import { ended } from "../../reckoning/figure.ts";
+import { ended } from "../../words/figure.ts";
 import type { Batch, Piece, PieceTest } from "../../record/types.ts";
 import { amendedFindings } from "../amended.ts";
-import type { Book } from "../book.ts";
+import type { RecordIndex } from "../record-index.ts";
 import type { PieceFile, PieceVerdict } from "../types.ts";
 import { caseOf, type Check, type PieceCase } from "./case.ts";
 import { cureWarmth, fullCure, notBroken } from "./cure.ts";
@@ -14,16 +14,16 @@ import { overlap } from "./overlap.ts";
 const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too early", "inconclusive", "pass"];
 
 /** A piece can be broken only once; should the record hold several tests of it, the gravest stands. */
-export function pieceFile(book: Book, batch: Batch, piece: Piece): PieceFile {
-  const tests = book.tests.get(piece.id) ?? [undefined];
-  const files = tests.map((test) => judged(caseOf(book, batch, piece, test)));
+export function pieceFile(index: RecordIndex, batch: Batch, piece: Piece): PieceFile {
+  const tests = index.tests.get(piece.id) ?? [undefined];
+  const files = tests.map((test) => judged(caseOf(index, batch, piece, test)));
   return files.reduce((a, b) => (GRAVEST.indexOf(b.verdict) < GRAVEST.indexOf(a.verdict) ? b : a));
 }
 
 function judged(c: PieceCase): PieceFile {
   const checks = checksOf(c, c.test);
   const { piece, test, overlapRatio, revealing, curedFor, cure, stress } = c;
-  const amended = amendedFindings(c.book.record, { kind: "piece", id: piece.id }, c.find);
+  const amended = amendedFindings(c.index.record, { kind: "piece", id: piece.id }, c.find);
   const verdict = GRAVEST.find((grave) => checks.some((check) => check.verdict === grave)) ?? "pass";
   return {
     piece,
@@ -47,7 +47,7 @@ function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
 
 function timber(c: PieceCase): Check | undefined {
   const { lot } = c.piece;
-  const recall = lot === undefined ? undefined : c.book.recalls.get(lot)?.[0];
+  const recall = lot === undefined ? undefined : c.index.recalls.get(lot)?.[0];
   if (!recall) return undefined;
   const alsoOn = [
     { kind: "lot", id: recall.lot },

@@ -1,5 +1,5 @@
 /** What has to be said of a trial before anything else: first whether its pieces could show a weak glue line at all. */
-import { count, list, percent } from "../../reckoning/figure.ts";
+import { count, list, percent } from "../../words/figure.ts";
 import type { Trial } from "../../record/types.ts";
 import type { PieceFile } from "../types.ts";
 import type { PreparationOutcome } from "../types/trial.ts";

@@ -1,5 +1,5 @@
 /** The conclusion of a trial in plain words. It never claims more than the pieces can bear, and says what they could not have shown. */
-import { figure, list, percent } from "../../reckoning/figure.ts";
+import { figure, list, percent } from "../../words/figure.ts";
 import type { Comparison, PreparationOutcome, StandingRule } from "../types/trial.ts";
 
 /** From what p on a difference is said to be shown: common practice, no source. */

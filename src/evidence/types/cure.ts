@@ -1,5 +1,5 @@
 /** What the record shows of a piece's cure, and when its least cure is reached. */
-import type { CureLaw } from "../../reckoning/cure-rate.ts";
+import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
 import type { Ref } from "../../record/types.ts";
 import type { Source } from "../types.ts";
 

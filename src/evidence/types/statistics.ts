@@ -1,6 +1,6 @@
 /** Statistics of the build. They change no verdict. */
-import type { Interval } from "../../reckoning/exact-interval.ts";
-import type { IndividualsChart } from "../../reckoning/individuals-chart.ts";
+import type { Interval } from "../../reckoning/statistics/exact-interval.ts";
+import type { IndividualsChart } from "../../reckoning/statistics/individuals-chart.ts";
 import type { Day } from "../../record/types.ts";
 
 /** What makes pieces alike: only such are counted together. */

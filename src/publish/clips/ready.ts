@@ -1,6 +1,6 @@
 import { stat } from "node:fs/promises";
 import { join } from "node:path";
-import type { ReadyClip } from "../../pages/shown.ts";
+import type { ReadyClip } from "../../editions/shown.ts";
 import type { Kept, PictureCache } from "../pictures/cache.ts";
 import type { Outcome, Ready, ReadyFilm } from "../pictures/ready.ts";
 import { NAME_LENGTH } from "../pictures/recipe.ts";

@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { extname, join } from "node:path";
-import type { Picture, ReadyClip } from "../../pages/shown.ts";
+import type { Picture, ReadyClip } from "../../editions/shown.ts";
 import type { Problem } from "../../problem.ts";
 import type { FilePath } from "../../record/types.ts";
 import { readyClip } from "../clips/ready.ts";

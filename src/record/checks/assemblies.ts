@@ -1,22 +1,22 @@
 /** The tree of assemblies, and the joints that hold points name. */
-import { type Desk, expectId, expectPicture, report, soundOf } from "./desk.ts";
+import { type CheckContext, expectId, expectPicture, report, soundOf } from "./context.ts";
 
 type Parents = ReadonlyMap<string, string | undefined>;
 
-export function checkAssemblies(desk: Desk): void {
-  const assemblies = soundOf(desk, "assembly");
+export function checkAssemblies(context: CheckContext): void {
+  const assemblies = soundOf(context, "assembly");
   const parents: Parents = new Map(assemblies.map(({ id, spec }) => [id, spec.parent]));
   const homes = new Map(
     assemblies.flatMap(({ id, spec }) => (spec.joints ?? []).map((joint) => [joint.id, id] as const)),
   );
   const told = new Set<string>();
   for (const filed of assemblies) {
-    expectId(desk, filed, ["parent"], ["assembly"], filed.spec.parent);
-    expectPicture(desk, filed, ["drawing", "file"], filed.spec.drawing?.file);
+    expectId(context, filed, ["parent"], ["assembly"], filed.spec.parent);
+    expectPicture(context, filed, ["drawing", "file"], filed.spec.drawing?.file);
     const circle = circleFrom(filed.id, parents);
     if (circle && !told.has(filed.id)) {
       circle.forEach((id) => told.add(id));
-      report(desk, filed, ["parent"], {
+      report(context, filed, ["parent"], {
         code: "circle",
         message:
           circle.length === 1
@@ -30,10 +30,10 @@ export function checkAssemblies(desk: Desk): void {
     (filed.spec.hold_points ?? []).forEach((point, at) =>
       (point.joints ?? []).forEach((joint, index) => {
         const path = ["hold_points", at, "joints", index];
-        if (!expectId(desk, filed, path, ["joint"], joint)) return;
+        if (!expectId(context, filed, path, ["joint"], joint)) return;
         const home = homes.get(joint);
         if (home !== undefined && !isWithin(home, filed.id, parents)) {
-          report(desk, filed, path, {
+          report(context, filed, path, {
             code: "joint",
             message: `${joint} is a joint of ${home}, which is no part of ${filed.id}`,
             expected: `a joint of ${filed.id} or of an assembly within it`,

@@ -8,47 +8,47 @@ import type { Clock } from "../time/clock.ts";
 import type { Material } from "../types.ts";
 import {
   type BatchSpec,
-  type Desk,
+  type CheckContext,
   type EntryFile,
   expectId,
   type PieceSpec,
   report,
   soundOf,
   whereIs,
-} from "./desk.ts";
+} from "./context.ts";
 
 export type Lots = ReadonlyMap<string, Filed<Spec<"lot">> & { readonly spec: Spec<"lot"> }>;
 
-export function checkBatches(desk: Desk): void {
-  const lots: Lots = new Map(soundOf(desk, "lot").map((filed) => [filed.id, filed]));
+export function checkBatches(context: CheckContext): void {
+  const lots: Lots = new Map(soundOf(context, "lot").map((filed) => [filed.id, filed]));
   const preparations = new Map(
-    soundOf(desk, "trial").map(({ id, spec }) => [id, spec.preparations.map((preparation) => preparation.id)]),
+    soundOf(context, "trial").map(({ id, spec }) => [id, spec.preparations.map((preparation) => preparation.id)]),
   );
-  const timeZone = soundOf(desk, "aircraft")[0]?.spec.time_zone;
+  const timeZone = soundOf(context, "aircraft")[0]?.spec.time_zone;
   const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.batches ?? []).forEach((batch, index) => {
       const path = ["batches", index];
-      expectId(desk, filed, [...path, "adhesive"], ["adhesive"], batch.adhesive);
-      checkMix(desk, filed, path, batch);
-      for (const slot of ["resin", "hardener"] as const) checkComponentLot(desk, filed, path, batch, slot, lots);
-      checkClocks(desk, filed, path, batch, zone);
-      (batch.timber ?? []).forEach((lot, at) => checkWoodLot(desk, filed, [...path, "timber", at], lot, lots));
+      expectId(context, filed, [...path, "adhesive"], ["adhesive"], batch.adhesive);
+      checkMix(context, filed, path, batch);
+      for (const slot of ["resin", "hardener"] as const) checkComponentLot(context, filed, path, batch, slot, lots);
+      checkClocks(context, filed, path, batch, zone);
+      (batch.timber ?? []).forEach((lot, at) => checkWoodLot(context, filed, [...path, "timber", at], lot, lots));
       (batch.pieces ?? []).forEach((piece, at) =>
-        checkPiece(desk, filed, [...path, "pieces", at], batch, piece, lots, preparations),
+        checkPiece(context, filed, [...path, "pieces", at], batch, piece, lots, preparations),
       );
     });
   }
 }
 
-function checkMix(desk: Desk, filed: EntryFile, path: Path, { resin, hardener, scale }: BatchSpec): void {
+function checkMix(context: CheckContext, filed: EntryFile, path: Path, { resin, hardener, scale }: BatchSpec): void {
   const expected = "resin and hardener both by mass, or both by volume";
   for (const [slot, component] of [
     ["resin", resin],
     ["hardener", hardener],
   ] as const) {
     if (component?.mass !== undefined && component.volume !== undefined) {
-      report(desk, filed, [...path, slot, "volume"], {
+      report(context, filed, [...path, slot, "volume"], {
         code: "mix",
         message: `the ${slot} is given by mass and by volume`,
         expected,
@@ -62,7 +62,7 @@ function checkMix(desk: Desk, filed: EntryFile, path: Path, { resin, hardener, s
     component?.mass ? "mass" : component?.volume ? "volume" : undefined;
   const [first, second] = [way(resin), way(hardener)];
   if (first !== undefined && second !== undefined && first !== second) {
-    report(desk, filed, [...path, "hardener", second], {
+    report(context, filed, [...path, "hardener", second], {
       code: "mix",
       message: `the resin is given by ${first} and the hardener by ${second}`,
       expected,
@@ -73,7 +73,7 @@ function checkMix(desk: Desk, filed: EntryFile, path: Path, { resin, hardener, s
   }
   const used = first ?? second;
   if (scale !== undefined && used !== undefined && scale.dimension !== used) {
-    report(desk, filed, [...path, "scale"], {
+    report(context, filed, [...path, "scale"], {
       code: "wrong-dimension",
       message: `the mix is by ${used}, but this is the step of ${DIMENSIONS[scale.dimension].name}`,
       expected: `${DIMENSIONS[used].name}, such as ${used === "mass" ? "0.1 g" : "1 ml"}`,
@@ -84,7 +84,7 @@ function checkMix(desk: Desk, filed: EntryFile, path: Path, { resin, hardener, s
 }
 
 function checkComponentLot(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   path: Path,
   batch: BatchSpec,
@@ -93,11 +93,11 @@ function checkComponentLot(
 ): void {
   const id = batch[slot]?.lot;
   const at = [...path, slot, "lot"];
-  if (!expectId(desk, filed, at, ["lot"], id)) return;
+  if (!expectId(context, filed, at, ["lot"], id)) return;
   const lot = lots.get(id);
   if (!lot) return;
   if (lot.spec.material !== slot) {
-    report(desk, filed, at, {
+    report(context, filed, at, {
       code: "wrong-lot",
       message: `${id} is a lot of ${lot.spec.material}`,
       expected: `a lot of ${slot}`,
@@ -107,9 +107,9 @@ function checkComponentLot(
   } else if (
     lot.spec.adhesive !== undefined &&
     lot.spec.adhesive !== batch.adhesive &&
-    desk.ids.has("adhesive", lot.spec.adhesive)
+    context.ids.has("adhesive", lot.spec.adhesive)
   ) {
-    report(desk, filed, at, {
+    report(context, filed, at, {
       code: "wrong-lot",
       message: `${id} is ${slot} of ${lot.spec.adhesive}, not of ${batch.adhesive}`,
       expected: `a lot of ${slot} of ${batch.adhesive}`,
@@ -117,17 +117,17 @@ function checkComponentLot(
       mend: "write the lot that went into this batch, or the adhesive it belongs to",
     });
   }
-  checkReceived(desk, filed, at, id, lots);
+  checkReceived(context, filed, at, id, lots);
 }
 
 /** What parts are made of, as against what joins them. */
 const WOOD: readonly Material[] = ["timber", "plywood", "other"];
 
-export function checkWoodLot(desk: Desk, filed: EntryFile, path: Path, id: string | undefined, lots: Lots): void {
-  if (!expectId(desk, filed, path, ["lot"], id)) return;
+export function checkWoodLot(context: CheckContext, filed: EntryFile, path: Path, id: string | undefined, lots: Lots): void {
+  if (!expectId(context, filed, path, ["lot"], id)) return;
   const lot = lots.get(id);
   if (lot && !WOOD.includes(lot.spec.material)) {
-    report(desk, filed, path, {
+    report(context, filed, path, {
       code: "wrong-lot",
       message: `${id} is a lot of ${lot.spec.material}`,
       expected: "a lot of timber or plywood",
@@ -135,13 +135,13 @@ export function checkWoodLot(desk: Desk, filed: EntryFile, path: Path, id: strin
       mend: "write the lot that the parts were made from",
     });
   }
-  checkReceived(desk, filed, path, id, lots);
+  checkReceived(context, filed, path, id, lots);
 }
 
-function checkReceived(desk: Desk, filed: EntryFile, path: Path, id: string, lots: Lots): void {
+function checkReceived(context: CheckContext, filed: EntryFile, path: Path, id: string, lots: Lots): void {
   const lot = lots.get(id);
   if (!lot || lot.spec.received <= filed.spec.date) return;
-  report(desk, filed, path, {
+  report(context, filed, path, {
     code: "date",
     message: `${id} had not come yet`,
     expected: `a lot received by ${filed.spec.date}`,
@@ -151,7 +151,7 @@ function checkReceived(desk: Desk, filed: EntryFile, path: Path, id: string, lot
 }
 
 function checkClocks(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   path: Path,
   { mixed, closed }: BatchSpec,
@@ -161,12 +161,12 @@ function checkClocks(
     ["mixed", mixed],
     ["closed", closed],
   ] as const)
-    checkClock(desk, filed, [...path, key], clock, zone);
+    checkClock(context, filed, [...path, key], clock, zone);
   if (!mixed || !closed || closed.minutes >= mixed.minutes) return;
   const after = closed.minutes + 1440;
   const past = after < 36 * 60 ? `${Math.floor(after / 60)}:${String(after % 60).padStart(2, "0")}` : undefined;
   const mend = past === undefined ? "correct one of the two times" : `if midnight had passed, write "${past}"`;
-  report(desk, filed, [...path, "closed"], {
+  report(context, filed, [...path, "closed"], {
     code: "time",
     message: "closed before it was mixed",
     expected: `a time after ${mixed.typed}`,
@@ -177,14 +177,14 @@ function checkClocks(
 
 /** Reports a time of day that clocks, put forward for summer, passed over. */
 export function checkClock(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   path: Path,
   clock: Clock | undefined,
   zone: Zone | undefined,
 ): void {
   if (!clock || !zone || zone.moment(filed.spec.date, clock, "earlier")) return;
-  report(desk, filed, path, {
+  report(context, filed, path, {
     code: "time",
     message: "clocks were put forward over this time",
     expected: "a time that clocks showed that day",
@@ -194,7 +194,7 @@ export function checkClock(
 }
 
 function checkPiece(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   path: Path,
   batch: BatchSpec,
@@ -204,7 +204,7 @@ function checkPiece(
 ): void {
   const owner = piece.id.slice(0, piece.id.lastIndexOf("/"));
   if (owner !== batch.id) {
-    report(desk, filed, [...path, "id"], {
+    report(context, filed, [...path, "id"], {
       code: "id",
       message: `this piece stands in batch ${batch.id} but has another batch's id`,
       expected: `${batch.id}/ and a number`,
@@ -212,11 +212,11 @@ function checkPiece(
       mend: `write ${batch.id}/${piece.id.slice(owner.length + 1)}`,
     });
   }
-  expectId(desk, filed, [...path, "procedure"], ["procedure"], piece.procedure);
-  checkWoodLot(desk, filed, [...path, "lot"], piece.lot, lots);
-  if (piece.trial !== undefined) checkTrialPiece(desk, filed, path, piece, piece.trial, preparations.get(piece.trial));
+  expectId(context, filed, [...path, "procedure"], ["procedure"], piece.procedure);
+  checkWoodLot(context, filed, [...path, "lot"], piece.lot, lots);
+  if (piece.trial !== undefined) checkTrialPiece(context, filed, path, piece, piece.trial, preparations.get(piece.trial));
   else if (piece.preparation !== undefined && filed.whole) {
-    report(desk, filed, [...path, "preparation"], {
+    report(context, filed, [...path, "preparation"], {
       code: "missing",
       message: "a preparation belongs to a trial, which is missing",
       expected: "`trial:` beside `preparation:`",
@@ -227,14 +227,14 @@ function checkPiece(
 }
 
 function checkTrialPiece(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   path: Path,
   piece: PieceSpec,
   trial: string,
   known: readonly string[] | undefined,
 ): void {
-  if (!expectId(desk, filed, [...path, "trial"], ["trial"], trial) || known === undefined) return;
+  if (!expectId(context, filed, [...path, "trial"], ["trial"], trial) || known === undefined) return;
   if (piece.preparation !== undefined && known.includes(piece.preparation)) return;
   if (piece.preparation === undefined && !filed.whole) return;
   const at = piece.preparation === undefined ? [...path, "trial"] : [...path, "preparation"];
@@ -242,7 +242,7 @@ function checkTrialPiece(
     piece.preparation === undefined
       ? `the piece does not say which preparation of ${trial} it had`
       : `${trial} has no such preparation`;
-  report(desk, filed, at, {
+  report(context, filed, at, {
     code: "unknown-id",
     message,
     expected: `one of ${known.join(", ")}`,

@@ -2,28 +2,28 @@
 import { inTenths } from "../quantity/tenths.ts";
 import type { Sound } from "../typed/settings.ts";
 import type { Spec } from "../kinds.ts";
-import { type Desk, report, soundOf, whereIs } from "./desk.ts";
+import { type CheckContext, report, soundOf, whereIs } from "./context.ts";
 
 type AssemblyFile = Sound<Spec<"assembly">>;
 type TaskSpec = NonNullable<AssemblyFile["spec"]["tasks"]>[number];
 
 const WHOLE = 10;
 
-export function checkCredit(desk: Desk): void {
+export function checkCredit(context: CheckContext): void {
   const seen = new Map<string, string>();
-  for (const filed of soundOf(desk, "assembly")) {
+  for (const filed of soundOf(context, "assembly")) {
     (filed.spec.tasks ?? []).forEach((task, index) => {
-      checkOnce(desk, filed, index, task, seen);
-      checkTask(desk, filed, index, task);
+      checkOnce(context, filed, index, task, seen);
+      checkTask(context, filed, index, task);
     });
   }
 }
 
-function checkOnce(desk: Desk, filed: AssemblyFile, index: number, { id }: TaskSpec, seen: Map<string, string>): void {
+function checkOnce(context: CheckContext, filed: AssemblyFile, index: number, { id }: TaskSpec, seen: Map<string, string>): void {
   const before = seen.get(id.toLowerCase());
   if (before === undefined) seen.set(id.toLowerCase(), whereIs(filed, ["tasks", index]));
   else
-    report(desk, filed, ["tasks", index, "id"], {
+    report(context, filed, ["tasks", index, "id"], {
       code: "duplicate-id",
       message: `the task ${id} stands in the record twice`,
       expected: "each task once, as it is one point",
@@ -32,9 +32,9 @@ function checkOnce(desk: Desk, filed: AssemblyFile, index: number, { id }: TaskS
     });
 }
 
-function checkTask(desk: Desk, filed: AssemblyFile, index: number, { applicable, credit }: TaskSpec): void {
+function checkTask(context: CheckContext, filed: AssemblyFile, index: number, { applicable, credit }: TaskSpec): void {
   if (applicable === "no" && credit !== undefined) {
-    report(desk, filed, ["tasks", index, "credit"], {
+    report(context, filed, ["tasks", index, "credit"], {
       code: "contradiction",
       message: "a task that does not apply is credited to nobody",
       expected: "`applicable: no` or `credit:`",
@@ -43,7 +43,7 @@ function checkTask(desk: Desk, filed: AssemblyFile, index: number, { applicable,
   }
   if (applicable === "no" || !filed.whole) return;
   if (credit === undefined) {
-    report(desk, filed, ["tasks", index], {
+    report(context, filed, ["tasks", index], {
       code: "missing",
       message: "of this task it is not said who did it",
       expected: "`credit:` in tenths, or `applicable: no`",
@@ -59,7 +59,7 @@ function checkTask(desk: Desk, filed: AssemblyFile, index: number, { applicable,
     sum < WHOLE
       ? `credit the ${inTenths(WHOLE - sum)} that is missing`
       : `take away the ${inTenths(sum - WHOLE)} that is too much`;
-  report(desk, filed, ["tasks", index, "credit"], {
+  report(context, filed, ["tasks", index, "credit"], {
     code: "tenths",
     message: "the tenths of this task do not add up to 1",
     expected: "maker, paid, assembly and fabrication that add up to 1",

@@ -2,7 +2,7 @@
 import { DIMENSIONS } from "../quantity/units.ts";
 import type { Dimension } from "../types.ts";
 import { checkWoodLot, type Lots } from "./batches.ts";
-import { type Desk, type EntryFile, report, soundOf, whereIs } from "./desk.ts";
+import { type CheckContext, type EntryFile, report, soundOf, whereIs } from "./context.ts";
 
 type Line = NonNullable<EntryFile["spec"]["cut"]>[number];
 
@@ -14,15 +14,15 @@ interface Measured {
   readonly what: string;
 }
 
-export function checkCuts(desk: Desk): void {
-  const lots: Lots = new Map(soundOf(desk, "lot").map((filed) => [filed.id, filed]));
+export function checkCuts(context: CheckContext): void {
+  const lots: Lots = new Map(soundOf(context, "lot").map((filed) => [filed.id, filed]));
   const measured = new Map([...lots].flatMap(([id, filed]) => cameAs(id, filed)));
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     const here = new Map<string, number>();
     (filed.spec.cut ?? []).forEach((line, index) => {
-      checkWoodLot(desk, filed, ["cut", index, "lot"], line.lot, lots);
-      if (!isAdhesive(lots, line.lot)) checkAmount(desk, filed, index, line, measured);
-      checkOnce(desk, filed, index, line, here.get(line.lot));
+      checkWoodLot(context, filed, ["cut", index, "lot"], line.lot, lots);
+      if (!isAdhesive(lots, line.lot)) checkAmount(context, filed, index, line, measured);
+      checkOnce(context, filed, index, line, here.get(line.lot));
       here.set(line.lot, here.get(line.lot) ?? index);
     });
   }
@@ -53,7 +53,7 @@ function cameAs(id: string, filed: Lots extends ReadonlyMap<string, infer T> ? T
 
 /** Held against what came or, where that is not noted, against the first cut: amounts of two kinds have no sum. */
 function checkAmount(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   index: number,
   { lot, amount }: Line,
@@ -70,7 +70,7 @@ function checkAmount(
     });
   if (as === undefined || as.dimension === dimension) return;
   const { name } = DIMENSIONS[as.dimension];
-  report(desk, filed, ["cut", index, "amount"], {
+  report(context, filed, ["cut", index, "amount"], {
     code: "wrong-dimension",
     message: `this is ${DIMENSIONS[dimension].name}, but ${as.what} is ${name}`,
     expected: `${name} with its unit`,
@@ -81,7 +81,7 @@ function checkAmount(
 
 /** An amendment finds a cut by its lot, so each lot stands once in an entry. */
 function checkOnce(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   index: number,
   { lot, amount }: Line,
@@ -89,7 +89,7 @@ function checkOnce(
 ): void {
   if (first === undefined) return;
   const before = filed.spec.cut?.[first]?.amount.typed ?? "";
-  report(desk, filed, ["cut", index, "lot"], {
+  report(context, filed, ["cut", index, "lot"], {
     code: "twice",
     message: `what was cut from ${lot} stands here twice`,
     expected: "each lot once a day",

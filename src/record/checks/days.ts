@@ -4,25 +4,25 @@ import { readDay } from "../time/day.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Day } from "../types.ts";
 import type { Filed } from "../filed.ts";
-import { type Desk, report, soundOf } from "./desk.ts";
+import { type CheckContext, report, soundOf } from "./context.ts";
 
-export function checkDays(desk: Desk): void {
-  const start = soundOf(desk, "aircraft")[0]?.spec.start;
-  for (const filed of soundOf(desk, "aircraft")) notAfterToday(desk, filed, ["start"], filed.spec.start);
-  for (const filed of soundOf(desk, "lot")) notAfterToday(desk, filed, ["received"], filed.spec.received);
-  for (const filed of soundOf(desk, "trial")) notAfterToday(desk, filed, ["stated"], filed.spec.stated);
-  for (const filed of soundOf(desk, "assembly")) {
+export function checkDays(context: CheckContext): void {
+  const start = soundOf(context, "aircraft")[0]?.spec.start;
+  for (const filed of soundOf(context, "aircraft")) notAfterToday(context, filed, ["start"], filed.spec.start);
+  for (const filed of soundOf(context, "lot")) notAfterToday(context, filed, ["received"], filed.spec.received);
+  for (const filed of soundOf(context, "trial")) notAfterToday(context, filed, ["stated"], filed.spec.stated);
+  for (const filed of soundOf(context, "assembly")) {
     if (filed.spec.finished === undefined) continue;
-    notBeforeStart(desk, filed, ["finished"], filed.spec.finished, start);
-    notAfterToday(desk, filed, ["finished"], filed.spec.finished);
+    notBeforeStart(context, filed, ["finished"], filed.spec.finished, start);
+    notAfterToday(context, filed, ["finished"], filed.spec.finished);
   }
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     const named = filed.id.slice(0, 10);
     const isAsWritten = filed.at(["date"]).file === filed.file;
     if (isAsWritten && !isFault(readDay(named)) && named !== filed.spec.date)
-      report(desk, filed, ["date"], otherDay(named, filed.spec.date));
-    notBeforeStart(desk, filed, ["date"], filed.spec.date, start);
-    notAfterToday(desk, filed, ["date"], filed.spec.date);
+      report(context, filed, ["date"], otherDay(named, filed.spec.date));
+    notBeforeStart(context, filed, ["date"], filed.spec.date, start);
+    notAfterToday(context, filed, ["date"], filed.spec.date);
   }
 }
 
@@ -36,9 +36,9 @@ function otherDay(named: string, typed: string): Fault {
   };
 }
 
-function notBeforeStart(desk: Desk, filed: Filed<unknown>, path: Path, day: Day, start: Day | undefined): void {
+function notBeforeStart(context: CheckContext, filed: Filed<unknown>, path: Path, day: Day, start: Day | undefined): void {
   if (start === undefined || day >= start) return;
-  report(desk, filed, path, {
+  report(context, filed, path, {
     code: "date",
     message: "this is before the build began",
     expected: `a day from ${start} on, the start in aircraft.md`,
@@ -47,12 +47,12 @@ function notBeforeStart(desk: Desk, filed: Filed<unknown>, path: Path, day: Day,
   });
 }
 
-function notAfterToday(desk: Desk, filed: Filed<unknown>, path: Path, day: Day): void {
-  if (desk.today === undefined || day <= desk.today) return;
-  report(desk, filed, path, {
+function notAfterToday(context: CheckContext, filed: Filed<unknown>, path: Path, day: Day): void {
+  if (context.today === undefined || day <= context.today) return;
+  report(context, filed, path, {
     code: "date",
     message: "this day has not come yet",
-    expected: `a day up to today, ${desk.today}`,
+    expected: `a day up to today, ${context.today}`,
     found: day,
     mend: "write the day on which it happened",
   });

@@ -1,7 +1,7 @@
 /** What an entry names: people, tasks, assemblies, lots, hold points, files. */
 import { nearest, someOf } from "../nearest.ts";
 import {
-  type Desk,
+  type CheckContext,
   type EntryFile,
   expectAttachment,
   expectClip,
@@ -9,39 +9,39 @@ import {
   expectPicture,
   report,
   soundOf,
-} from "./desk.ts";
+} from "./context.ts";
 
-export function checkEntries(desk: Desk): void {
-  const tasks = soundOf(desk, "aircraft")[0]?.spec.tasks;
-  for (const filed of soundOf(desk, "entry")) {
-    expectId(desk, filed, ["assembly"], ["assembly"], filed.spec.assembly);
-    checkHours(desk, filed, tasks);
+export function checkEntries(context: CheckContext): void {
+  const tasks = soundOf(context, "aircraft")[0]?.spec.tasks;
+  for (const filed of soundOf(context, "entry")) {
+    expectId(context, filed, ["assembly"], ["assembly"], filed.spec.assembly);
+    checkHours(context, filed, tasks);
     (filed.spec.recalls ?? []).forEach(({ lot }, index) =>
-      expectId(desk, filed, ["recalls", index, "lot"], ["lot"], lot),
+      expectId(context, filed, ["recalls", index, "lot"], ["lot"], lot),
     );
     (filed.spec.inspections ?? []).forEach(({ hold_point, by, scan }, index) => {
-      expectId(desk, filed, ["inspections", index, "hold_point"], ["hold point"], hold_point);
-      expectId(desk, filed, ["inspections", index, "by"], ["person"], by);
-      expectAttachment(desk, filed, ["inspections", index, "scan"], scan);
+      expectId(context, filed, ["inspections", index, "hold_point"], ["hold point"], hold_point);
+      expectId(context, filed, ["inspections", index, "by"], ["person"], by);
+      expectAttachment(context, filed, ["inspections", index, "scan"], scan);
     });
-    (filed.spec.photos ?? []).forEach(({ file }, index) => expectPicture(desk, filed, ["photos", index, "file"], file));
+    (filed.spec.photos ?? []).forEach(({ file }, index) => expectPicture(context, filed, ["photos", index, "file"], file));
     (filed.spec.clips ?? []).forEach(({ file, poster }, index) => {
-      expectClip(desk, filed, ["clips", index, "file"], file);
-      expectPicture(desk, filed, ["clips", index, "poster"], poster);
+      expectClip(context, filed, ["clips", index, "file"], file);
+      expectPicture(context, filed, ["clips", index, "poster"], poster);
     });
     (filed.spec.attachments ?? []).forEach(({ file }, index) =>
-      expectAttachment(desk, filed, ["attachments", index, "file"], file),
+      expectAttachment(context, filed, ["attachments", index, "file"], file),
     );
   }
 }
 
-function checkHours(desk: Desk, filed: EntryFile, tasks: readonly string[] | undefined): void {
+function checkHours(context: CheckContext, filed: EntryFile, tasks: readonly string[] | undefined): void {
   (filed.spec.hours ?? []).forEach(({ who, task, assembly }, index) => {
-    expectId(desk, filed, ["hours", index, "who"], ["person"], who);
-    expectId(desk, filed, ["hours", index, "assembly"], ["assembly"], assembly);
+    expectId(context, filed, ["hours", index, "who"], ["person"], who);
+    expectId(context, filed, ["hours", index, "assembly"], ["assembly"], assembly);
     if (tasks === undefined || tasks.includes(task)) return;
     const meant = nearest(task, tasks);
-    report(desk, filed, ["hours", index, "task"], {
+    report(context, filed, ["hours", index, "task"], {
       code: "unknown-word",
       message: "this task is not one of the aircraft's",
       expected: `one of ${someOf(tasks, 20)}`,

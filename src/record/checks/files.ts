@@ -6,16 +6,16 @@ import type { Fault } from "../reading.ts";
 import { idFault } from "../schema/field.ts";
 import { readDay } from "../time/day.ts";
 import { isFault } from "../reading.ts";
-import type { Desk } from "./desk.ts";
+import type { CheckContext } from "./context.ts";
 
 const EXPECTED =
   "aircraft.md, and .md files in assemblies/, adhesives/, procedures/, lots/, trials/, entries/ and climate/";
 
-export function checkFiles(desk: Desk): void {
-  const { files } = desk.folder;
+export function checkFiles(context: CheckContext): void {
+  const { files } = context.folder;
   if (!files.includes("aircraft.md")) {
     const empty = files.length === 0;
-    put(desk, empty ? "." : "aircraft.md", {
+    put(context, empty ? "." : "aircraft.md", {
       code: "no-aircraft",
       message: empty ? "the record's folder is empty" : "the record has no aircraft.md",
       expected: "aircraft.md with the aircraft's name, type, units, time_zone, start, people and tasks",
@@ -24,12 +24,12 @@ export function checkFiles(desk: Desk): void {
   }
   for (const file of files) {
     const fault = kindOf(file) === undefined ? strayFault(file) : nameFault(file);
-    if (fault) put(desk, file, fault);
+    if (fault) put(context, file, fault);
   }
 }
 
-function put(desk: Desk, file: string, fault: Fault): void {
-  desk.problems.push({ file, line: 1, column: 1, ...fault });
+function put(context: CheckContext, file: string, fault: Fault): void {
+  context.problems.push({ file, line: 1, column: 1, ...fault });
 }
 
 /** Markdown in a wrong place, or a text in a folder of the record that only looks like one of its files. */

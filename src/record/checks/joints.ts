@@ -1,44 +1,44 @@
 /** Joints through time: glued, opened, glued again. */
 import type { Path } from "../text/yaml.ts";
-import { type Desk, doubtful, type EntryFile, expectId, report, soundOf, whereIs } from "./desk.ts";
+import { type CheckContext, doubtful, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
 
 /** Where a joint was last glued; undefined once it has been opened. */
 type Last = Map<string, { readonly filed: EntryFile; readonly path: Path; readonly batch: string } | undefined>;
 
-export function checkJoints(desk: Desk): void {
+export function checkJoints(context: CheckContext): void {
   const last: Last = new Map();
   const batchDays = new Map<string, EntryFile>();
-  for (const filed of soundOf(desk, "entry"))
+  for (const filed of soundOf(context, "entry"))
     for (const batch of filed.spec.batches ?? []) if (!batchDays.has(batch.id)) batchDays.set(batch.id, filed);
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.reworks ?? []).forEach(({ joints }, at) =>
-      joints.forEach((joint, index) => opened(desk, filed, ["reworks", at, "joints", index], joint, last)),
+      joints.forEach((joint, index) => opened(context, filed, ["reworks", at, "joints", index], joint, last)),
     );
     (filed.spec.batches ?? []).forEach(({ id, joints }, at) => {
       const here = new Set<string>();
       (joints ?? []).forEach((joint, index) => {
         const path = ["batches", at, "joints", index];
         if (here.has(joint))
-          report(desk, filed, path, {
+          report(context, filed, path, {
             code: "twice",
             message: `${joint} stands in this list twice`,
             found: joint,
             mend: "take one away",
           });
-        else glued(desk, filed, path, joint, id, last);
+        else glued(context, filed, path, joint, id, last);
         here.add(joint);
       });
     });
     (filed.spec.rejects ?? []).forEach(({ batch }, index) =>
-      checkRejected(desk, filed, ["rejects", index, "batch"], batch, batchDays),
+      checkRejected(context, filed, ["rejects", index, "batch"], batch, batchDays),
     );
   }
 }
 
-function opened(desk: Desk, filed: EntryFile, path: Path, joint: string, last: Last): void {
-  if (!expectId(desk, filed, path, ["joint"], joint)) return;
-  if (!last.has(joint) && !doubtful(desk, joint)) {
-    report(desk, filed, path, {
+function opened(context: CheckContext, filed: EntryFile, path: Path, joint: string, last: Last): void {
+  if (!expectId(context, filed, path, ["joint"], joint)) return;
+  if (!last.has(joint) && !doubtful(context, joint)) {
+    report(context, filed, path, {
       code: "order",
       message: `${joint} was never glued before`,
       expected: "a joint that an earlier entry glued",
@@ -49,11 +49,11 @@ function opened(desk: Desk, filed: EntryFile, path: Path, joint: string, last: L
   last.set(joint, undefined);
 }
 
-function glued(desk: Desk, filed: EntryFile, path: Path, joint: string, batch: string, last: Last): void {
-  if (!expectId(desk, filed, path, ["joint"], joint)) return;
+function glued(context: CheckContext, filed: EntryFile, path: Path, joint: string, batch: string, last: Last): void {
+  if (!expectId(context, filed, path, ["joint"], joint)) return;
   const before = last.get(joint);
-  if (before && before.filed !== filed && !doubtful(desk, joint)) {
-    report(desk, filed, path, {
+  if (before && before.filed !== filed && !doubtful(context, joint)) {
+    report(context, filed, path, {
       code: "glued-twice",
       message: `${joint} is already glued`,
       expected: "`reworks:` before a joint is glued again",
@@ -65,16 +65,16 @@ function glued(desk: Desk, filed: EntryFile, path: Path, joint: string, batch: s
 }
 
 function checkRejected(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   path: Path,
   batch: string,
   days: ReadonlyMap<string, EntryFile>,
 ): void {
-  if (!expectId(desk, filed, path, ["batch"], batch)) return;
+  if (!expectId(context, filed, path, ["batch"], batch)) return;
   const mixedIn = days.get(batch);
   if (mixedIn && mixedIn.spec.date > filed.spec.date) {
-    report(desk, filed, path, {
+    report(context, filed, path, {
       code: "order",
       message: `${batch} was rejected before it was mixed`,
       expected: `a batch mixed by ${filed.spec.date}`,

@@ -2,7 +2,7 @@
 import { placeInTime } from "../amend/amend.ts";
 import { nearest } from "../nearest.ts";
 import type { Path } from "../text/yaml.ts";
-import { type Desk, type EntryFile, expectId, report, soundOf, whereIs } from "./desk.ts";
+import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
 
 const HOLD_KINDS = ["close-up", "covering", "flight"];
 
@@ -11,32 +11,32 @@ interface Settled {
   readonly path: Path;
 }
 
-export function checkOpenItems(desk: Desk): void {
+export function checkOpenItems(context: CheckContext): void {
   const raisedIn = new Map<string, EntryFile>();
   const closed = new Map<string, Settled>();
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.open_items?.raise ?? []).forEach((item, index) => {
       const path = ["open_items", "raise", index];
       raisedIn.set(item.id, filed);
-      expectId(desk, filed, [...path, "assembly"], ["assembly"], item.assembly);
+      expectId(context, filed, [...path, "assembly"], ["assembly"], item.assembly);
       if (item.before !== undefined && !HOLD_KINDS.includes(item.before))
-        checkBefore(desk, filed, [...path, "before"], item.before);
+        checkBefore(context, filed, [...path, "before"], item.before);
     });
   }
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.open_items?.close ?? []).forEach((id, index) => {
       const path = ["open_items", "close", index];
-      if (!expectId(desk, filed, path, ["open item"], id)) return;
-      settled(desk, filed, path, id, raisedIn.get(id), closed, { done: "closed", made: "raised" });
+      if (!expectId(context, filed, path, ["open item"], id)) return;
+      settled(context, filed, path, id, raisedIn.get(id), closed, { done: "closed", made: "raised" });
     });
   }
 }
 
-function checkBefore(desk: Desk, filed: EntryFile, path: Path, before: string): void {
-  const fault = desk.ids.fault(["hold point"], before);
+function checkBefore(context: CheckContext, filed: EntryFile, path: Path, before: string): void {
+  const fault = context.ids.fault(["hold point"], before);
   if (!fault) return;
   const kind = nearest(before, HOLD_KINDS);
-  report(desk, filed, path, {
+  report(context, filed, path, {
     ...fault,
     message: `"${before}" is neither a hold point nor a kind of one`,
     expected: `${HOLD_KINDS.join(", ")}, or ${fault.expected ?? "the id of a hold point"}`,
@@ -44,24 +44,24 @@ function checkBefore(desk: Desk, filed: EntryFile, path: Path, before: string): 
   });
 }
 
-export function checkDepartures(desk: Desk): void {
+export function checkDepartures(context: CheckContext): void {
   const raisedIn = new Map<string, EntryFile>();
   const accepted = new Map<string, Settled>();
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.departures ?? []).forEach((departure, index) => {
       const path = ["departures", index];
       raisedIn.set(departure.id, filed);
-      expectId(desk, filed, [...path, "assembly"], ["assembly"], departure.assembly);
-      expectId(desk, filed, [...path, "accepted_by"], ["person"], departure.accepted_by);
+      expectId(context, filed, [...path, "assembly"], ["assembly"], departure.assembly);
+      expectId(context, filed, [...path, "accepted_by"], ["person"], departure.accepted_by);
       if (departure.accepted_by !== undefined) accepted.set(departure.id, { filed, path: [...path, "accepted_by"] });
     });
   }
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.accepts ?? []).forEach(({ departure, by }, index) => {
       const path = ["accepts", index, "departure"];
-      expectId(desk, filed, ["accepts", index, "by"], ["person"], by);
-      if (!expectId(desk, filed, path, ["departure"], departure)) return;
-      settled(desk, filed, path, departure, raisedIn.get(departure), accepted, {
+      expectId(context, filed, ["accepts", index, "by"], ["person"], by);
+      if (!expectId(context, filed, path, ["departure"], departure)) return;
+      settled(context, filed, path, departure, raisedIn.get(departure), accepted, {
         done: "accepted",
         made: "written down",
       });
@@ -70,7 +70,7 @@ export function checkDepartures(desk: Desk): void {
 }
 
 function settled(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   path: Path,
   id: string,
@@ -80,7 +80,7 @@ function settled(
 ): void {
   const first = before.get(id);
   if (first) {
-    report(desk, filed, path, {
+    report(context, filed, path, {
       code: "twice",
       message: `${id} is already ${said.done}`,
       found: `${id}, ${said.done} at ${whereIs(first.filed, first.path)}`,
@@ -90,7 +90,7 @@ function settled(
   }
   before.set(id, { filed, path });
   if (raisedIn && placeInTime(raisedIn) > placeInTime(filed)) {
-    report(desk, filed, path, {
+    report(context, filed, path, {
       code: "order",
       message: `${id} is ${said.done} before it was ${said.made}`,
       found: `${id}, ${said.made} in ${raisedIn.file}`,

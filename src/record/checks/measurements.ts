@@ -1,7 +1,7 @@
 /** Measurements: their kinds of unit, and pairs that are held against each other across entries. */
 import { DIMENSIONS } from "../quantity/units.ts";
 import type { Dimension } from "../types.ts";
-import { type Desk, type EntryFile, expectId, report, soundOf, whereIs } from "./desk.ts";
+import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
 
 type Line = NonNullable<EntryFile["spec"]["measurements"]>[number];
 
@@ -20,28 +20,28 @@ const OTHER_SIDE = {
   lower: "upper",
 } as const;
 
-export function checkMeasurements(desk: Desk): void {
+export function checkMeasurements(context: CheckContext): void {
   const pairs = new Map<string, Measured[]>();
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.measurements ?? []).forEach((line, index) => {
-      checkLine(desk, { filed, index, line });
+      checkLine(context, { filed, index, line });
       if (line.pair === undefined || line.side === undefined) return;
       const before = pairs.get(line.pair) ?? [];
-      checkPair(desk, { filed, index, line }, before);
+      checkPair(context, { filed, index, line }, before);
       pairs.set(line.pair, [...before, { filed, index, line }]);
     });
   }
 }
 
-function checkLine(desk: Desk, { filed, index, line }: Measured): void {
+function checkLine(context: CheckContext, { filed, index, line }: Measured): void {
   const path = ["measurements", index];
-  expectId(desk, filed, [...path, "assembly"], ["assembly"], line.assembly);
-  expectId(desk, filed, [...path, "departure"], ["departure"], line.departure);
+  expectId(context, filed, [...path, "assembly"], ["assembly"], line.assembly);
+  expectId(context, filed, [...path, "departure"], ["departure"], line.departure);
   const { name, example } = DIMENSIONS[line.found.dimension];
   for (const key of ["drawing", "tolerance", "pair_tolerance"] as const) {
     const other = line[key];
     if (other === undefined || other.dimension === line.found.dimension) continue;
-    report(desk, filed, [...path, key], {
+    report(context, filed, [...path, key], {
       code: "wrong-dimension",
       message: `this is ${DIMENSIONS[other.dimension].name}, but what was found is ${name}`,
       expected: `${name} with its unit, such as ${key === "drawing" ? "" : "±"}${example}`,
@@ -50,7 +50,7 @@ function checkLine(desk: Desk, { filed, index, line }: Measured): void {
     });
   }
   if (line.tolerance !== undefined && line.drawing === undefined && filed.whole) {
-    report(desk, filed, [...path, "tolerance"], {
+    report(context, filed, [...path, "tolerance"], {
       code: "missing",
       message: "a tolerance is about the drawing's measure, which is missing",
       expected: "`drawing:` beside `tolerance:`",
@@ -59,7 +59,7 @@ function checkLine(desk: Desk, { filed, index, line }: Measured): void {
     });
   }
   if (line.tolerance !== undefined && line.drawing?.limits !== undefined) {
-    report(desk, filed, [...path, "tolerance"], {
+    report(context, filed, [...path, "tolerance"], {
       code: "contradiction",
       message: "limits have no tolerance",
       expected: "a measure with a tolerance, or limits alone",
@@ -67,14 +67,14 @@ function checkLine(desk: Desk, { filed, index, line }: Measured): void {
       mend: "take the tolerance away, or write the measure that the drawing asks",
     });
   }
-  checkSide(desk, { filed, index, line });
+  checkSide(context, { filed, index, line });
 }
 
 /** `pair` and `side` belong together, and a tolerance of the pair to both. */
-function checkSide(desk: Desk, { filed, index, line: { pair, side, pair_tolerance } }: Measured): void {
+function checkSide(context: CheckContext, { filed, index, line: { pair, side, pair_tolerance } }: Measured): void {
   if (!filed.whole) return;
   const lacks = (key: string, message: string, mend: string): void =>
-    report(desk, filed, ["measurements", index, key], {
+    report(context, filed, ["measurements", index, key], {
       code: "missing",
       message,
       expected: "`pair:` with a word that both sides share, and `side:`",
@@ -88,7 +88,7 @@ function checkSide(desk: Desk, { filed, index, line: { pair, side, pair_toleranc
     lacks("pair_tolerance", "this tolerance belongs to no pair", "add `pair:` and `side:`");
 }
 
-function checkPair(desk: Desk, now: Measured, before: readonly Measured[]): void {
+function checkPair(context: CheckContext, now: Measured, before: readonly Measured[]): void {
   const { filed, index, line } = now;
   const [first] = before;
   if (!first || line.side === undefined || first.line.side === undefined) return;
@@ -96,7 +96,7 @@ function checkPair(desk: Desk, now: Measured, before: readonly Measured[]): void
   const at = (one: Measured): string => whereIs(one.filed, ["measurements", one.index]);
   const other = OTHER_SIDE[first.line.side];
   if (line.side !== first.line.side && line.side !== other) {
-    report(desk, filed, [...path, "side"], {
+    report(context, filed, [...path, "side"], {
       code: "contradiction",
       message: `${line.side} is not the other side of ${first.line.side}`,
       expected: `${first.line.side} or ${other}`,
@@ -105,7 +105,7 @@ function checkPair(desk: Desk, now: Measured, before: readonly Measured[]): void
     });
   }
   if (line.found.dimension !== first.line.found.dimension) {
-    report(desk, filed, [...path, "found"], {
+    report(context, filed, [...path, "found"], {
       code: "wrong-dimension",
       message: `this is ${nameOf(line.found.dimension)}, but the pair ${line.pair} is measured as ${nameOf(first.line.found.dimension)}`,
       expected: `${nameOf(first.line.found.dimension)} with its unit`,
@@ -115,7 +115,7 @@ function checkPair(desk: Desk, now: Measured, before: readonly Measured[]): void
   }
   const twice = before.find((one) => one.filed === filed && one.line.side === line.side);
   if (twice) {
-    report(desk, filed, [...path, "side"], {
+    report(context, filed, [...path, "side"], {
       code: "twice",
       message: `the ${line.side} side of ${line.pair} is measured twice on one day`,
       found: `${line.found.typed} here, ${twice.line.found.typed} at ${at(twice)}`,
@@ -128,7 +128,7 @@ function checkPair(desk: Desk, now: Measured, before: readonly Measured[]): void
     line.pair_tolerance &&
     stated.line.pair_tolerance.value !== line.pair_tolerance.value
   ) {
-    report(desk, filed, [...path, "pair_tolerance"], {
+    report(context, filed, [...path, "pair_tolerance"], {
       code: "contradiction",
       message: `the pair ${line.pair} has two tolerances`,
       expected: stated.line.pair_tolerance.typed,

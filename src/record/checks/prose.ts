@@ -4,10 +4,10 @@ import type { Filed, Files } from "../filed.ts";
 import { resolveTarget, type LinkIndex } from "../links.ts";
 import { nearest } from "../nearest.ts";
 import { type Fault, isFault, shown } from "../reading.ts";
-import { pathBetween } from "../shelf.ts";
+import { pathBetween } from "../file-index.ts";
 import { type Mention, mentionsIn } from "../text/prose.ts";
 import type { FilePath } from "../types.ts";
-import { type Desk, doubtful, soundOf } from "./desk.ts";
+import { type CheckContext, doubtful, soundOf } from "./context.ts";
 
 const KINDS = [
   "aircraft",
@@ -27,37 +27,37 @@ interface Declared {
   readonly files: ReadonlySet<FilePath>;
 }
 
-export function checkProse(desk: Desk): void {
+export function checkProse(context: CheckContext): void {
   let declared: Declared | undefined;
   for (const kind of KINDS) {
-    for (const filed of desk.draft.files[kind] as readonly Filed<unknown>[]) {
+    for (const filed of context.draft.files[kind] as readonly Filed<unknown>[]) {
       for (const { markdown, line } of filed.body) {
         const mentions = mentionsIn(markdown);
-        if (mentions.length > 0) declared ??= declaredIn(desk);
+        if (mentions.length > 0) declared ??= declaredIn(context);
         if (declared)
-          for (const mention of mentions) checkMention(desk, filed, filed.source.lineStart(line), mention, declared);
+          for (const mention of mentions) checkMention(context, filed, filed.source.lineStart(line), mention, declared);
       }
     }
   }
 }
 
-function declaredIn(desk: Desk): Declared {
+function declaredIn(context: CheckContext): Declared {
   const pictures = new Set<FilePath>();
   const clips = new Set<FilePath>();
   const files = new Set<FilePath>();
   const declare = (filed: Filed<unknown>, typed: string | undefined, picture: boolean, clip = false): void => {
     if (typed === undefined) return;
-    const found = desk.shelf.find(filed.file, typed);
+    const found = context.fileIndex.find(filed.file, typed);
     if (isFault(found)) return;
     files.add(found.value);
     if (picture) pictures.add(found.value);
     if (clip) clips.add(found.value);
   };
-  for (const filed of soundOf(desk, "aircraft")) declare(filed, filed.spec.photo?.file, true);
-  for (const filed of soundOf(desk, "assembly")) declare(filed, filed.spec.drawing?.file, false);
-  for (const filed of soundOf(desk, "adhesive")) declare(filed, filed.spec.sheet_file, false);
-  for (const filed of soundOf(desk, "lot")) declare(filed, filed.spec.certificate, false);
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "aircraft")) declare(filed, filed.spec.photo?.file, true);
+  for (const filed of soundOf(context, "assembly")) declare(filed, filed.spec.drawing?.file, false);
+  for (const filed of soundOf(context, "adhesive")) declare(filed, filed.spec.sheet_file, false);
+  for (const filed of soundOf(context, "lot")) declare(filed, filed.spec.certificate, false);
+  for (const filed of soundOf(context, "entry")) {
     for (const { file } of filed.spec.photos ?? []) declare(filed, file, true);
     for (const { file, poster } of filed.spec.clips ?? []) {
       declare(filed, file, false, true);
@@ -67,17 +67,17 @@ function declaredIn(desk: Desk): Declared {
     for (const { photo } of filed.spec.tests ?? []) declare(filed, photo, false);
     for (const { scan } of filed.spec.inspections ?? []) declare(filed, scan, false);
   }
-  return { pictures, clips, files, index: { refOf: (id) => desk.ids.get(id), isDeclared: (file) => files.has(file) } };
+  return { pictures, clips, files, index: { refOf: (id) => context.ids.get(id), isDeclared: (file) => files.has(file) } };
 }
 
-function checkMention(desk: Desk, filed: Filed<unknown>, start: number, mention: Mention, declared: Declared): void {
+function checkMention(context: CheckContext, filed: Filed<unknown>, start: number, mention: Mention, declared: Declared): void {
   const fault =
     mention.kind === "comment"
       ? COMMENT
       : mention.kind === "image"
-        ? imageFault(desk, filed, mention.target, declared)
-        : linkFault(desk, filed, mention.target, declared);
-  if (fault) desk.problems.push(filed.source.problem(start + mention.offset, fault));
+        ? imageFault(context, filed, mention.target, declared)
+        : linkFault(context, filed, mention.target, declared);
+  if (fault) context.problems.push(filed.source.problem(start + mention.offset, fault));
 }
 
 const COMMENT: Fault = {
@@ -90,7 +90,7 @@ const COMMENT: Fault = {
 
 const LINK_EXPECTED = "an id such as B-014, an entry's file name, a declared file, or a web address";
 
-function linkFault(desk: Desk, filed: Filed<unknown>, href: string, { index, files }: Declared): Fault | undefined {
+function linkFault(context: CheckContext, filed: Filed<unknown>, href: string, { index, files }: Declared): Fault | undefined {
   if (resolveTarget(index, filed.file, href)) return undefined;
   const said = (message: string, mend: string): Fault => ({
     code: "link",
@@ -109,20 +109,20 @@ function linkFault(desk: Desk, filed: Filed<unknown>, href: string, { index, fil
       "a link leads to a whole page, not to a place in it",
       href.startsWith("#") ? "take the link away" : `write ${href.slice(0, href.indexOf("#"))}`,
     );
-  if (desk.ids.get(href)?.kind === "person") return said("people have no pages", "write the name without a link");
-  if (doubtful(desk, posix.basename(href))) return undefined;
-  const onDisk = desk.shelf.find(filed.file, href);
+  if (context.ids.get(href)?.kind === "person") return said("people have no pages", "write the name without a link");
+  if (doubtful(context, posix.basename(href))) return undefined;
+  const onDisk = context.fileIndex.find(filed.file, href);
   if (!isFault(onDisk))
     return said(
       "this file is declared nowhere in the record",
       "add it to `photos` or `attachments` of an entry, so that it is known for whom it is",
     );
   if (/\.\w{2,4}$/.test(href) && !href.endsWith(".md")) return { ...onDisk.fault, code: "link" };
-  return said("this link leads to nothing in the record", mendFor(desk, filed, href, files));
+  return said("this link leads to nothing in the record", mendFor(context, filed, href, files));
 }
 
-function mendFor(desk: Desk, filed: Filed<unknown>, href: string, files: ReadonlySet<FilePath>): string {
-  const ids = [...desk.ids.all()].filter(({ kind }) => kind !== "person");
+function mendFor(context: CheckContext, filed: Filed<unknown>, href: string, files: ReadonlySet<FilePath>): string {
+  const ids = [...context.ids.all()].filter(({ kind }) => kind !== "person");
   const name = posix.basename(href, ".md");
   const meant = nearest(
     href.endsWith(".md") ? name : href,
@@ -136,7 +136,7 @@ function mendFor(desk: Desk, filed: Filed<unknown>, href: string, files: Readonl
   return file === undefined ? "write an id or a file that the record has" : `did you mean ${file}?`;
 }
 
-function imageFault(desk: Desk, filed: Filed<unknown>, src: string, { pictures, clips }: Declared): Fault | undefined {
+function imageFault(context: CheckContext, filed: Filed<unknown>, src: string, { pictures, clips }: Declared): Fault | undefined {
   const said = (message: string, mend: string): Fault => ({
     code: "link",
     message,
@@ -149,9 +149,9 @@ function imageFault(desk: Desk, filed: Filed<unknown>, src: string, { pictures, 
       "pictures are not fetched from elsewhere",
       "put the picture into the record's folder and declare it under `photos`",
     );
-  const found = desk.shelf.find(filed.file, decodeURIComponentSafely(src));
+  const found = context.fileIndex.find(filed.file, decodeURIComponentSafely(src));
   if (isFault(found)) return { ...found.fault, code: "link" };
-  if (pictures.has(found.value) || doubtful(desk, posix.basename(found.value))) return undefined;
+  if (pictures.has(found.value) || doubtful(context, posix.basename(found.value))) return undefined;
   if (clips.has(found.value))
     return said("a clip is shown below the prose, not within it", "take the ! away, so that it is a link to the clip");
   return said(

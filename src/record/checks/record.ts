@@ -3,14 +3,14 @@ import type { Problem } from "../../problem.ts";
 import type { Draft } from "../filed.ts";
 import type { Folder } from "../folder.ts";
 import { collectIds } from "../ids.ts";
-import type { Shelf } from "../shelf.ts";
+import type { FileIndex } from "../file-index.ts";
 import type { Day } from "../types.ts";
 import { checkAssemblies } from "./assemblies.ts";
 import { checkBatches } from "./batches.ts";
 import { checkCredit } from "./credit.ts";
 import { checkCuts } from "./cuts.ts";
 import { checkDays } from "./days.ts";
-import type { Desk } from "./desk.ts";
+import type { CheckContext } from "./context.ts";
 import { checkDepartures, checkOpenItems } from "./later.ts";
 import { checkEntries } from "./entries.ts";
 import { checkFiles } from "./files.ts";
@@ -39,9 +39,9 @@ const CHECKS = [
   checkProse,
 ];
 
-export function checkRecord(draft: Draft, folder: Folder, shelf: Shelf, today: Day | undefined): Problem[] {
+export function checkRecord(draft: Draft, folder: Folder, fileIndex: FileIndex, today: Day | undefined): Problem[] {
   const ids = collectIds(draft.files);
-  const desk: Desk = { draft, folder, ids, shelf, today, problems: [...ids.problems] };
-  for (const check of CHECKS) check(desk);
-  return desk.problems;
+  const context: CheckContext = { draft, folder, ids, fileIndex, today, problems: [...ids.problems] };
+  for (const check of CHECKS) check(context);
+  return context.problems;
 }

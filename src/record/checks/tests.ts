@@ -3,7 +3,7 @@ import { Zone } from "../time/zone.ts";
 import { checkClock } from "./batches.ts";
 import {
   type BatchSpec,
-  type Desk,
+  type CheckContext,
   type EntryFile,
   expectId,
   expectPicture,
@@ -11,7 +11,7 @@ import {
   report,
   soundOf,
   whereIs,
-} from "./desk.ts";
+} from "./context.ts";
 
 interface Glued {
   readonly filed: EntryFile;
@@ -21,26 +21,26 @@ interface Glued {
 
 type TestSpec = NonNullable<EntryFile["spec"]["tests"]>[number];
 
-export function checkTests(desk: Desk): void {
-  const pieces = gluedPieces(desk);
-  const trials = new Map(soundOf(desk, "trial").map((filed) => [filed.id, filed]));
-  const timeZone = soundOf(desk, "aircraft")[0]?.spec.time_zone;
+export function checkTests(context: CheckContext): void {
+  const pieces = gluedPieces(context);
+  const trials = new Map(soundOf(context, "trial").map((filed) => [filed.id, filed]));
+  const timeZone = soundOf(context, "aircraft")[0]?.spec.time_zone;
   const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
   const broken = new Map<string, () => string>();
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.tests ?? []).forEach((test, index) => {
       const path = ["tests", index];
-      expectId(desk, filed, [...path, "witness"], ["person"], test.witness);
-      expectPicture(desk, filed, [...path, "photo"], test.photo);
-      checkClock(desk, filed, [...path, "at"], test.at, zone);
-      checkWoodFailure(desk, filed, index, test);
-      if (!expectId(desk, filed, [...path, "piece"], ["piece"], test.piece)) return;
-      checkOnce(desk, filed, index, test, broken);
+      expectId(context, filed, [...path, "witness"], ["person"], test.witness);
+      expectPicture(context, filed, [...path, "photo"], test.photo);
+      checkClock(context, filed, [...path, "at"], test.at, zone);
+      checkWoodFailure(context, filed, index, test);
+      if (!expectId(context, filed, [...path, "piece"], ["piece"], test.piece)) return;
+      checkOnce(context, filed, index, test, broken);
       const glued = pieces.get(test.piece);
-      if (glued) checkOrder(desk, filed, index, test, glued);
+      if (glued) checkOrder(context, filed, index, test, glued);
       const trial = glued?.piece.trial === undefined ? undefined : trials.get(glued.piece.trial);
       if (trial && trial.spec.stated > filed.spec.date) {
-        report(desk, filed, [...path, "piece"], {
+        report(context, filed, [...path, "piece"], {
           code: "date",
           message: `this piece was broken before trial ${trial.id} said what was expected`,
           expected: `a day from ${trial.spec.stated} on`,
@@ -52,8 +52,8 @@ export function checkTests(desk: Desk): void {
   }
 }
 
-function gluedPieces(desk: Desk): Map<string, Glued> {
-  const batches = soundOf(desk, "entry").flatMap((filed) =>
+function gluedPieces(context: CheckContext): Map<string, Glued> {
+  const batches = soundOf(context, "entry").flatMap((filed) =>
     (filed.spec.batches ?? []).map((batch) => ({ filed, batch })),
   );
   return new Map(
@@ -63,12 +63,12 @@ function gluedPieces(desk: Desk): Map<string, Glued> {
   );
 }
 
-function checkWoodFailure(desk: Desk, filed: EntryFile, index: number, test: TestSpec): void {
+function checkWoodFailure(context: CheckContext, filed: EntryFile, index: number, test: TestSpec): void {
   const share = test.wood_failure;
   const against =
     (test.failure === "wood" && share?.value === 0) || (test.failure === "glue line" && share?.value === 1);
   if (!against || !share) return;
-  report(desk, filed, ["tests", index, "wood_failure"], {
+  report(context, filed, ["tests", index, "wood_failure"], {
     code: "contradiction",
     message: `a failure in the ${test.failure} with ${share.typed} wood failure contradicts itself`,
     expected: "a percentage that goes with where it broke",
@@ -78,7 +78,7 @@ function checkWoodFailure(desk: Desk, filed: EntryFile, index: number, test: Tes
 }
 
 function checkOnce(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   index: number,
   test: TestSpec,
@@ -87,7 +87,7 @@ function checkOnce(
   const before = broken.get(test.piece);
   if (before === undefined) broken.set(test.piece, () => whereIs(filed, ["tests", index]));
   else
-    report(desk, filed, ["tests", index, "piece"], {
+    report(context, filed, ["tests", index, "piece"], {
       code: "twice",
       message: `${test.piece} is already broken`,
       expected: "each piece once",
@@ -97,7 +97,7 @@ function checkOnce(
 }
 
 function checkOrder(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   index: number,
   test: TestSpec,
@@ -112,7 +112,7 @@ function checkOrder(
   if (!earlierDay && !earlierTime) return;
   const when = glued === undefined ? gluedIn.spec.date : `${gluedIn.spec.date} ${glued.typed}`;
   const path = ["tests", index, test.at !== undefined && sameDay ? "at" : "piece"];
-  report(desk, filed, path, {
+  report(context, filed, path, {
     code: "order",
     message: `${test.piece} was broken before it was glued`,
     expected: `a time after ${when}, when batch ${batch.id} was glued`,

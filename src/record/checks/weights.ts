@@ -1,20 +1,20 @@
 /** Parts weighed on the way, and the aircraft on its scales. */
 import { nearest } from "../nearest.ts";
 import { shown } from "../reading.ts";
-import { type Desk, doubtful, type EntryFile, expectId, report, soundOf } from "./desk.ts";
+import { type CheckContext, doubtful, type EntryFile, expectId, report, soundOf } from "./context.ts";
 
 type Weighing = NonNullable<EntryFile["spec"]["weighed"]>[number];
 
-export function checkWeights(desk: Desk): void {
+export function checkWeights(context: CheckContext): void {
   const weighed = new Set<string>();
-  const datum = soundOf(desk, "aircraft").every(({ spec, whole }) => spec.datum !== undefined || !whole);
+  const datum = soundOf(context, "aircraft").every(({ spec, whole }) => spec.datum !== undefined || !whole);
   const asked = { told: datum };
-  for (const filed of soundOf(desk, "entry")) {
+  for (const filed of soundOf(context, "entry")) {
     const here = new Set<string>();
     (filed.spec.weighed ?? []).forEach((line, index) => {
-      checkLine(desk, filed, index, line, weighed, asked);
+      checkLine(context, filed, index, line, weighed, asked);
       if (here.has(line.part))
-        report(desk, filed, ["weighed", index, "part"], {
+        report(context, filed, ["weighed", index, "part"], {
           code: "twice",
           message: "this part is weighed twice on one day",
           found: shown(line.part),
@@ -23,7 +23,7 @@ export function checkWeights(desk: Desk): void {
       here.add(line.part);
       weighed.add(line.part);
     });
-    checkScales(desk, filed, asked);
+    checkScales(context, filed, asked);
   }
 }
 
@@ -33,7 +33,7 @@ interface Datum {
 }
 
 function checkLine(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   index: number,
   line: Weighing,
@@ -41,24 +41,24 @@ function checkLine(
   datum: Datum,
 ): void {
   const path = ["weighed", index];
-  expectId(desk, filed, [...path, "assembly"], ["assembly"], line.assembly);
-  if (line.arm !== undefined) expectDatum(desk, filed, [...path, "arm"], line.arm.typed, datum);
+  expectId(context, filed, [...path, "assembly"], ["assembly"], line.assembly);
+  if (line.arm !== undefined) expectDatum(context, filed, [...path, "arm"], line.arm.typed, datum);
   (line.instead_of ?? []).forEach((part, at) => {
     const where = [...path, "instead_of", at];
     if (part === line.part) {
-      report(desk, filed, where, {
+      report(context, filed, where, {
         code: "contradiction",
         message: "a part stands in its own place without being told so",
         expected: "other parts, weighed before",
         found: shown(part),
         mend: "take it from the list",
       });
-    } else if (!known.has(part) && !doubtful(desk, part)) {
+    } else if (!known.has(part) && !doubtful(context, part)) {
       const meant = nearest(
         part,
         [...known].filter((name) => name !== line.part),
       );
-      report(desk, filed, where, {
+      report(context, filed, where, {
         code: "unknown-id",
         message: "no part of these words was weighed before",
         expected: "the words of a part in an earlier line or entry",
@@ -70,13 +70,13 @@ function checkLine(
   });
 }
 
-function checkScales(desk: Desk, filed: EntryFile, datum: Datum): void {
+function checkScales(context: CheckContext, filed: EntryFile, datum: Datum): void {
   const { scales } = filed.spec;
   if (scales === undefined) return;
-  expectDatum(desk, filed, ["scales", "mains"], scales.mains.typed, datum);
+  expectDatum(context, filed, ["scales", "mains"], scales.mains.typed, datum);
   if ((scales.nose === undefined) !== (scales.tail === undefined) || !filed.whole) return;
   const both = scales.nose !== undefined;
-  report(desk, filed, ["scales"], {
+  report(context, filed, ["scales"], {
     code: both ? "contradiction" : "missing",
     message: both ? "the third wheel is at the nose or at the tail" : "what the third wheel weighed is missing",
     expected: "`nose:` or `tail:`, one of the two",
@@ -85,7 +85,7 @@ function checkScales(desk: Desk, filed: EntryFile, datum: Datum): void {
 }
 
 function expectDatum(
-  desk: Desk,
+  context: CheckContext,
   filed: EntryFile,
   path: readonly (string | number)[],
   typed: string,
@@ -93,7 +93,7 @@ function expectDatum(
 ): void {
   if (datum.told) return;
   datum.told = true;
-  report(desk, filed, [...path], {
+  report(context, filed, [...path], {
     code: "missing",
     message: "arms are measured from a datum, which aircraft.md does not name",
     expected: "`datum:` in aircraft.md, such as Front face of the firewall",

@@ -1,6 +1,6 @@
 /** Front matter of `climate/NAME.md`: what a logger's files do not tell of their own form. */
-import { statedReader } from "../climate/stated-stamp.ts";
-import { isZone, offsetOf } from "../climate/wall-clock.ts";
+import { statedReader } from "../../climate/stated-stamp.ts";
+import { isZone, offsetOf } from "../../climate/wall-clock.ts";
 import { type Reading, shown } from "../reading.ts";
 import { audience, block, choice, field, file, quantity, words } from "./field.ts";
 

@@ -1,6 +1,6 @@
 /** An entry, from what was read to what may be trusted. */
 import type { Spec } from "../kinds.ts";
-import type { Shelf } from "../shelf.ts";
+import type { FileIndex } from "../file-index.ts";
 import type { Zone } from "../time/zone.ts";
 import type {
   Amendment,
@@ -19,7 +19,7 @@ import type {
   Quantity,
   Weighing,
 } from "../types.ts";
-import { given } from "./given.ts";
+import { defined } from "./defined.ts";
 import { pathOf, quantityOf, type Sound } from "./settings.ts";
 
 type EntrySpec = Spec<"entry">;
@@ -36,13 +36,13 @@ export interface Later {
 
 export class EntryTyper {
   readonly #filed: Sound<EntrySpec>;
-  readonly #shelf: Shelf;
+  readonly #fileIndex: FileIndex;
   readonly #zone: Zone;
   readonly #later: Later;
 
-  constructor(filed: Sound<EntrySpec>, shelf: Shelf, zone: Zone, later: Later) {
+  constructor(filed: Sound<EntrySpec>, fileIndex: FileIndex, zone: Zone, later: Later) {
     this.#filed = filed;
-    this.#shelf = shelf;
+    this.#fileIndex = fileIndex;
     this.#zone = zone;
     this.#later = later;
   }
@@ -52,7 +52,7 @@ export class EntryTyper {
     const scales = spec.scales && this.#scales(spec.scales);
     const day = spec.date;
     const noted = <T extends object>(key: "recalls" | "reworks" | "rejects", list: readonly T[] | undefined) =>
-      (list ?? []).map((item, index) => given({ place: at([key, index]), entry: id, day, ...item }));
+      (list ?? []).map((item, index) => defined({ place: at([key, index]), entry: id, day, ...item }));
     return {
       id,
       place: { file, line: 1, column: 1 },
@@ -86,7 +86,7 @@ export class EntryTyper {
       departures: (spec.departures ?? []).map((item, index) => this.#departure(item, index)),
       raised: (spec.open_items?.raise ?? []).map(
         (item, index): OpenItem =>
-          given({
+          defined({
             id: item.id,
             place: at(["open_items", "raise", index]),
             entry: id,
@@ -101,7 +101,7 @@ export class EntryTyper {
       closed: spec.open_items?.close ?? [],
       photos: (spec.photos ?? []).map(
         (photo, index): Photo =>
-          given({
+          defined({
             place: at(["photos", index]),
             file: this.#path(photo.file),
             alt: photo.alt,
@@ -126,12 +126,12 @@ export class EntryTyper {
   }
 
   #path(typed: string): string {
-    return pathOf(this.#shelf, this.#filed.file, typed);
+    return pathOf(this.#fileIndex, this.#filed.file, typed);
   }
 
   #clip(spec: Items<"clips">, index: number): Clip {
     const { file, poster, alt, caption } = spec;
-    return given({
+    return defined({
       place: this.#filed.at(["clips", index]),
       file: this.#path(file),
       poster: this.#path(poster),
@@ -145,7 +145,7 @@ export class EntryTyper {
     const { id: entry, at } = this.#filed;
     const day = this.#filed.spec.date;
     const path = ["batches", index];
-    return given({
+    return defined({
       id: spec.id,
       place: at(path),
       entry,
@@ -164,7 +164,7 @@ export class EntryTyper {
       timber: spec.timber ?? [],
       pieces: (spec.pieces ?? []).map(
         (piece, number): Piece =>
-          given({
+          defined({
             id: piece.id,
             place: at([...path, "pieces", number]),
             batch: spec.id,
@@ -182,7 +182,7 @@ export class EntryTyper {
 
   #test(spec: Items<"tests">, index: number): PieceTest {
     const day = this.#filed.spec.date;
-    return given({
+    return defined({
       place: this.#filed.at(["tests", index]),
       entry: this.#filed.id,
       day,
@@ -198,7 +198,7 @@ export class EntryTyper {
   }
 
   #measurement(spec: Items<"measurements">, index: number): Measurement {
-    return given({
+    return defined({
       place: this.#filed.at(["measurements", index]),
       entry: this.#filed.id,
       what: spec.what,
@@ -220,7 +220,7 @@ export class EntryTyper {
   }
 
   #weighing(spec: Items<"weighed">, index: number): Weighing {
-    return given({
+    return defined({
       place: this.#filed.at(["weighed", index]),
       entry: this.#filed.id,
       day: this.#filed.spec.date,
@@ -236,7 +236,7 @@ export class EntryTyper {
     const third = spec.nose ?? spec.tail;
     return (
       third &&
-      given({
+      defined({
         place: this.#filed.at(["scales"]),
         entry: this.#filed.id,
         day: this.#filed.spec.date,
@@ -255,7 +255,7 @@ export class EntryTyper {
     const { id: entry, at } = this.#filed;
     const accepted =
       spec.accepted_by === undefined ? this.#later.accepted.get(spec.id) : { by: spec.accepted_by, entry };
-    return given({
+    return defined({
       id: spec.id,
       place: at(["departures", index]),
       entry,
@@ -270,7 +270,7 @@ export class EntryTyper {
   }
 
   #inspection(spec: Items<"inspections">, index: number): Inspection {
-    return given({
+    return defined({
       place: this.#filed.at(["inspections", index]),
       entry: this.#filed.id,
       day: this.#filed.spec.date,
@@ -289,5 +289,5 @@ function maybe<T extends Quantity>(measured: T | undefined): Quantity | undefine
 }
 
 function component(spec: BatchSpec["resin"]): Component | undefined {
-  return spec && given({ lot: spec.lot, mass: maybe(spec.mass), volume: maybe(spec.volume) });
+  return spec && defined({ lot: spec.lot, mass: maybe(spec.mass), volume: maybe(spec.volume) });
 }

@@ -1,6 +1,6 @@
 /** All files, found without problems, as one record. */
 import type { Filed, Files } from "../filed.ts";
-import type { Shelf } from "../shelf.ts";
+import type { FileIndex } from "../file-index.ts";
 import { Zone } from "../time/zone.ts";
 import type { Amendment, ClimateLog, Day, Entry, Record } from "../types.ts";
 import { EntryTyper, type Later } from "./entry.ts";
@@ -10,19 +10,19 @@ export function recordOf(
   files: Files,
   climate: readonly ClimateLog[],
   amendments: ReadonlyMap<string, readonly Amendment[]>,
-  shelf: Shelf,
+  fileIndex: FileIndex,
   day: Day | undefined,
 ): Record {
   const [aircraftFile] = sound(files.aircraft);
   if (!aircraftFile) throw new Error("a record without an aircraft is never put together");
-  const aircraft = aircraftOf(aircraftFile, shelf);
-  const entries = entriesOf(files, amendments, shelf, aircraft.timeZone);
+  const aircraft = aircraftOf(aircraftFile, fileIndex);
+  const entries = entriesOf(files, amendments, fileIndex, aircraft.timeZone);
   return {
     aircraft,
-    assemblies: byId(sound(files.assembly).map((filed) => assemblyOf(filed, shelf))),
-    adhesives: byId(sound(files.adhesive).map((filed) => adhesiveOf(filed, shelf))),
+    assemblies: byId(sound(files.assembly).map((filed) => assemblyOf(filed, fileIndex))),
+    adhesives: byId(sound(files.adhesive).map((filed) => adhesiveOf(filed, fileIndex))),
     procedures: byId(sound(files.procedure).map(procedureOf)),
-    lots: byId(sound(files.lot).map((filed) => lotOf(filed, shelf))),
+    lots: byId(sound(files.lot).map((filed) => lotOf(filed, fileIndex))),
     trials: byId(sound(files.trial).map(trialOf)),
     entries,
     climate,
@@ -44,14 +44,14 @@ function byId<T extends { readonly id: string }>(things: readonly T[]): Map<stri
 function entriesOf(
   files: Files,
   amendments: ReadonlyMap<string, readonly Amendment[]>,
-  shelf: Shelf,
+  fileIndex: FileIndex,
   timeZone: string,
 ): Entry[] {
   const zone = Zone.of(timeZone);
   const specs = sound(files.entry);
   const later = { ...laterOf(specs), amendments };
   return specs
-    .map((filed) => new EntryTyper(filed, shelf, zone, later).entry())
+    .map((filed) => new EntryTyper(filed, fileIndex, zone, later).entry())
     .sort((a, b) => (`${a.day} ${a.id}` < `${b.day} ${b.id}` ? -1 : 1));
 }
 

@@ -2,7 +2,7 @@
 import type { Filed } from "../filed.ts";
 import type { Spec } from "../kinds.ts";
 import { isFault } from "../reading.ts";
-import type { Shelf } from "../shelf.ts";
+import type { FileIndex } from "../file-index.ts";
 import type {
   Adhesive,
   Aircraft,
@@ -15,15 +15,15 @@ import type {
   Quantity,
   Trial,
 } from "../types.ts";
-import { given } from "./given.ts";
+import { defined } from "./defined.ts";
 
 /** A file in which no problem was found. */
 export interface Sound<S> extends Filed<S> {
   readonly spec: S;
 }
 
-export function pathOf(shelf: Shelf, from: string, typed: string): string {
-  const found = shelf.find(from, typed);
+export function pathOf(fileIndex: FileIndex, from: string, typed: string): string {
+  const found = fileIndex.find(from, typed);
   return isFault(found) ? typed : found.value;
 }
 
@@ -36,11 +36,11 @@ function maybe<T extends Quantity>(measured: T | undefined): Quantity | undefine
   return measured && quantityOf(measured);
 }
 
-export function aircraftOf(filed: Sound<Spec<"aircraft">>, shelf: Shelf): Aircraft {
+export function aircraftOf(filed: Sound<Spec<"aircraft">>, fileIndex: FileIndex): Aircraft {
   const { spec, at, file } = filed;
   const people = spec.people.map((person, index): [string, Person] => [
     person.id,
-    given({
+    defined({
       id: person.id,
       place: at(["people", index]),
       name: person.name,
@@ -52,14 +52,14 @@ export function aircraftOf(filed: Sound<Spec<"aircraft">>, shelf: Shelf): Aircra
   ]);
   const photo =
     spec.photo &&
-    given({
+    defined({
       place: at(["photo"]),
-      file: pathOf(shelf, file, spec.photo.file),
+      file: pathOf(fileIndex, file, spec.photo.file),
       alt: spec.photo.alt,
       caption: spec.photo.caption,
       audience: "public" as const,
     });
-  return given({
+  return defined({
     place: { file, line: 1, column: 1 },
     name: spec.name,
     type: spec.type,
@@ -92,18 +92,18 @@ function creditOf(credit: Credit | undefined): BuildTask["credit"] {
   );
 }
 
-export function assemblyOf(filed: Sound<Spec<"assembly">>, shelf: Shelf): Assembly {
+export function assemblyOf(filed: Sound<Spec<"assembly">>, fileIndex: FileIndex): Assembly {
   const { spec, at, file, id } = filed;
-  return given({
+  return defined({
     id,
     place: { file, line: 1, column: 1 },
     title: spec.title,
     parent: spec.parent,
     planned: spec.planned?.minutes,
     finished: spec.finished,
-    drawing: spec.drawing && { file: pathOf(shelf, file, spec.drawing.file), alt: spec.drawing.alt },
+    drawing: spec.drawing && { file: pathOf(fileIndex, file, spec.drawing.file), alt: spec.drawing.alt },
     joints: (spec.joints ?? []).map((joint, index) =>
-      given({
+      defined({
         id: joint.id,
         place: at(["joints", index]),
         title: joint.title,
@@ -114,7 +114,7 @@ export function assemblyOf(filed: Sound<Spec<"assembly">>, shelf: Shelf): Assemb
       }),
     ),
     holdPoints: (spec.hold_points ?? []).map((point, index) =>
-      given({
+      defined({
         id: point.id,
         place: at(["hold_points", index]),
         title: point.title,
@@ -125,7 +125,7 @@ export function assemblyOf(filed: Sound<Spec<"assembly">>, shelf: Shelf): Assemb
     ),
     tasks: (spec.tasks ?? []).map(
       (task, index): BuildTask =>
-        given({
+        defined({
           id: task.id,
           place: at(["tasks", index]),
           title: task.title,
@@ -137,16 +137,16 @@ export function assemblyOf(filed: Sound<Spec<"assembly">>, shelf: Shelf): Assemb
   });
 }
 
-export function adhesiveOf(filed: Sound<Spec<"adhesive">>, shelf: Shelf): Adhesive {
+export function adhesiveOf(filed: Sound<Spec<"adhesive">>, fileIndex: FileIndex): Adhesive {
   const { spec, file, id } = filed;
   const ratio = (mix: { ratio: MixRatio; tolerance?: Quantity | undefined } | undefined): MixRatio | undefined =>
-    mix && given({ ...mix.ratio, tolerance: maybe(mix.tolerance) });
-  return given({
+    mix && defined({ ...mix.ratio, tolerance: maybe(mix.tolerance) });
+  return defined({
     id,
     place: { file, line: 1, column: 1 },
     title: spec.title,
     sheet: spec.sheet,
-    sheetFile: spec.sheet_file === undefined ? undefined : pathOf(shelf, file, spec.sheet_file),
+    sheetFile: spec.sheet_file === undefined ? undefined : pathOf(fileIndex, file, spec.sheet_file),
     byMass: ratio(spec.by_mass),
     byVolume: ratio(spec.by_volume),
     density: spec.density && { resin: quantityOf(spec.density.resin), hardener: quantityOf(spec.density.hardener) },
@@ -166,7 +166,7 @@ export function adhesiveOf(filed: Sound<Spec<"adhesive">>, shelf: Shelf): Adhesi
 }
 
 export function procedureOf({ spec, file, id, body }: Sound<Spec<"procedure">>): Procedure {
-  return given({
+  return defined({
     id,
     place: { file, line: 1, column: 1 },
     title: spec.title,
@@ -175,7 +175,7 @@ export function procedureOf({ spec, file, id, body }: Sound<Spec<"procedure">>):
     pieces: spec.pieces,
     leastCure:
       spec.least_cure &&
-      given({ time: quantityOf(spec.least_cure.time), temperature: maybe(spec.least_cure.temperature) }),
+      defined({ time: quantityOf(spec.least_cure.time), temperature: maybe(spec.least_cure.temperature) }),
     leastTemperature: maybe(spec.least_temperature),
     woodFailure: maybe(spec.wood_failure),
     stress: maybe(spec.stress),
@@ -184,8 +184,8 @@ export function procedureOf({ spec, file, id, body }: Sound<Spec<"procedure">>):
   });
 }
 
-export function lotOf({ spec, file, id, body }: Sound<Spec<"lot">>, shelf: Shelf): Lot {
-  return given({
+export function lotOf({ spec, file, id, body }: Sound<Spec<"lot">>, fileIndex: FileIndex): Lot {
+  return defined({
     id,
     place: { file, line: 1, column: 1 },
     title: spec.title,
@@ -195,7 +195,7 @@ export function lotOf({ spec, file, id, body }: Sound<Spec<"lot">>, shelf: Shelf
     supplier: spec.supplier,
     received: spec.received,
     expiry: spec.expiry,
-    certificate: spec.certificate === undefined ? undefined : pathOf(shelf, file, spec.certificate),
+    certificate: spec.certificate === undefined ? undefined : pathOf(fileIndex, file, spec.certificate),
     amount: maybe(spec.amount),
     species: spec.species,
     moisture: maybe(spec.moisture),

@@ -1,6 +1,6 @@
 /** Reads a logger's file in a test and says in short what came of it. */
-import type { Stated } from "../../../src/record/climate/form.ts";
-import { readLog, type Workshop } from "../../../src/record/climate/log.ts";
+import type { Stated } from "../../../src/climate/form.ts";
+import { readLog, type Workshop } from "../../../src/climate/log.ts";
 
 export const LISBON: Workshop = { timeZone: "Europe/Lisbon", latest: Date.UTC(2026, 0, 1) / 1000 };
 

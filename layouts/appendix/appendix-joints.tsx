@@ -1,0 +1,90 @@
+import type { JSX } from "preact";
+import { anchor } from "../../src/pages/address.ts";
+import type { JointFile } from "../../src/evidence/types.ts";
+import { assemblyPath, traceIndex } from "../../src/pages/evidence/trace-index.ts";
+import { JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
+import type { Kind } from "../../src/record/types.ts";
+import { Mark } from "../parts/mark.tsx";
+import { ListTable, None, type Where } from "../evidence/parts.tsx";
+
+/** Joints by assembly, each with its verdict, reasons, batches and lots. */
+export function AppendixJoints({ site, number }: Where & { readonly number: number }): JSX.Element {
+  const { record, evidence } = site.shown;
+  const index = traceIndex(site.shown);
+  const groups = index.assemblies.flatMap((id) => {
+    const joints = (record.assemblies.get(id)?.joints ?? []).flatMap((joint) => evidence.joints.get(joint.id) ?? []);
+    return joints.length === 0 ? [] : [{ id, joints }];
+  });
+  if (groups.length === 0) return <None>The record names no joints.</None>;
+  return (
+    <>
+      {groups.map(({ id, joints }, at) => (
+        <section aria-label={assemblyPath(record, id)}>
+          <h3>
+            {number}.{at + 1} {assemblyPath(record, id)}
+          </h3>
+          <ListTable
+            caption={`Joints of ${assemblyPath(record, id)}`}
+            heads={["Joint", "What it joins", "State", "Why", "Batches", "Lots", "Hold points"]}
+          >
+            {joints.map((file) => (
+              <JointRow file={file} holdPoints={index.holdPointsOf.get(file.joint.id) ?? []} />
+            ))}
+          </ListTable>
+        </section>
+      ))}
+    </>
+  );
+}
+
+function JointRow({
+  file,
+  holdPoints,
+}: {
+  readonly file: JointFile;
+  readonly holdPoints: readonly string[];
+}): JSX.Element {
+  const { joint, state, findings, batches, superseded, lots } = file;
+  const reasons = findings.filter(({ severity }) => severity !== "meets").map(({ sentence }) => sentence);
+  return (
+    <tr id={anchor("joint", joint.id)}>
+      <th scope="row" class="id">
+        {joint.id}
+      </th>
+      <td>{joint.title}</td>
+      <td>
+        <Mark of={state} />
+      </td>
+      <td>{reasons.length === 0 ? JOINT_MEANS[state] : reasons.join(" ")}</td>
+      <td>
+        <Inside kind="batch" ids={batches} />
+        {superseded.length === 0 ? null : (
+          <>
+            {" "}
+            taken out: <Inside kind="batch" ids={superseded} />
+          </>
+        )}
+      </td>
+      <td>{lots.join(", ")}</td>
+      <td>
+        <Inside kind="hold point" ids={holdPoints} />
+      </td>
+    </tr>
+  );
+}
+
+/** Links within the document, which stay good in a PDF. */
+export function Inside({ kind, ids }: { readonly kind: Kind; readonly ids: readonly string[] }): JSX.Element {
+  return (
+    <>
+      {ids.map((id, at) => (
+        <>
+          {at > 0 ? ", " : ""}
+          <a class="id" href={`#${anchor(kind, id)}`}>
+            {id}
+          </a>
+        </>
+      ))}
+    </>
+  );
+}

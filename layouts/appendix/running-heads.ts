@@ -1,0 +1,28 @@
+import type { NamedSeal } from "../../src/editions/shown.ts";
+import { dateWords } from "../../src/words/words.ts";
+import type { Day } from "../../src/record/types.ts";
+import { SHORT } from "../shell/seal.tsx";
+
+/** CSS that names the record, the edition and the date at the head of every printed page; at the foot the seal, and the page's number. */
+export function runningHeads(name: string, edition: string, day: Day, seal: NamedSeal | undefined): string {
+  const small = "font: 8.5pt sans-serif; color: #333;";
+  return `@page { size: A4; margin: 22mm 16mm 20mm;
+  @top-left { content: ${cssString(name)}; ${small} }
+  @top-center { content: ${cssString(edition)}; ${small} }
+  @top-right { content: ${cssString(`Record of ${dateWords(day)}`)}; ${small} }
+  @bottom-left { content: "Evidence of the glue lines"; ${small} }
+  @bottom-center { content: ${cssString(sealWords(seal))}; ${small} }
+  @bottom-right { content: "Page " counter(page) " of " counter(pages); ${small} }
+}`;
+}
+
+function sealWords(seal: NamedSeal | undefined): string {
+  return seal === undefined
+    ? "No seal"
+    : `Seal ${seal.number} of ${dateWords(seal.date)}: ${seal.digest.slice(0, SHORT)}`;
+}
+
+/** Anything but letters, digits and blanks goes in as its code point, so that no text can end the string or the element. */
+function cssString(text: string): string {
+  return `"${text.replace(/[^\p{L}\p{N} ]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 0).toString(16)} `)}"`;
+}

@@ -1,0 +1,185 @@
+import type { JSX } from "preact";
+import { drawingWords } from "../../src/pages/evidence/evidence-lists.ts";
+import { quantityWords } from "../../src/words/words.ts";
+import { DayWeights } from "./day-weights.tsx";
+import { SheetPart } from "./day-sheet.tsx";
+import type { SheetProps } from "./day-sheet.tsx";
+import { To, ToEach } from "../shell/link.tsx";
+import { Mark } from "../parts/mark.tsx";
+
+/** Pieces broken, measurements, departures, open items, recalls, reworks and inspections of a day. */
+export function DayEvents(props: SheetProps): JSX.Element {
+  return (
+    <>
+      <Inspections {...props} />
+      <Tests {...props} />
+      <Measurements {...props} />
+      <DayWeights {...props} />
+      <Departures {...props} />
+      <OpenItems {...props} />
+      <TakenOut {...props} />
+    </>
+  );
+}
+
+function Inspections({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.inspections.length === 0) return null;
+  return (
+    <SheetPart title="Looked at">
+      <ul class="bare sheet__list">
+        {entry.inspections.map(({ holdPoint, by, result, remarks, reference }) => (
+          <li>
+            <To site={site} from={from} to={{ kind: "hold point", id: holdPoint }} /> <Mark of={result} /> by{" "}
+            {site.shown.nameOf(by)}
+            {reference === undefined ? "" : `, ${reference}`}
+            {remarks === undefined ? null : <p class="quiet">{remarks}</p>}
+          </li>
+        ))}
+      </ul>
+    </SheetPart>
+  );
+}
+
+function Tests({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.tests.length === 0) return null;
+  const { units } = site.shown.record.aircraft;
+  return (
+    <SheetPart title="Test pieces broken">
+      <ul class="bare sheet__list">
+        {entry.tests.map(({ piece, failure, woodFailure, load, witness, note }) => {
+          const noted = [
+            woodFailure === undefined ? undefined : `${woodFailure.typed} wood failure`,
+            load === undefined ? undefined : `at ${quantityWords(load, units)}`,
+            witness === undefined ? undefined : `seen by ${site.shown.nameOf(witness)}`,
+          ];
+          return (
+            <li>
+              <To site={site} from={from} to={{ kind: "piece", id: piece }} />{" "}
+              <Mark of={site.shown.evidence.pieces.get(piece)?.verdict ?? "inconclusive"} />
+              <p class="quiet">
+                Broke in the {failure === "mixed" ? "wood and the glue line" : failure}
+                {noted
+                  .filter((words) => words !== undefined)
+                  .map((words) => `, ${words}`)
+                  .join("")}
+                .{note === undefined ? "" : ` ${note}`}
+              </p>
+            </li>
+          );
+        })}
+      </ul>
+    </SheetPart>
+  );
+}
+
+function Measurements({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.measurements.length === 0) return null;
+  const { units } = site.shown.record.aircraft;
+  return (
+    <SheetPart title="Measured">
+      <ul class="bare sheet__list">
+        {entry.measurements.map((one) => {
+          const { what, found, drawing, limits, tolerance, departure } = one;
+          return (
+            <li>
+              {what}: {quantityWords(found, units)}
+              {drawing === undefined && limits === undefined ? null : (
+                <span class="quiet">
+                  {" "}
+                  (drawing {drawingWords(site.shown, one)}
+                  {tolerance === undefined ? "" : ` ${tolerance.typed}`})
+                </span>
+              )}
+              {departure === undefined ? null : (
+                <>
+                  {" "}
+                  <To site={site} from={from} to={{ kind: "departure", id: departure }} />
+                </>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </SheetPart>
+  );
+}
+
+function Departures({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.departures.length === 0) return null;
+  return (
+    <SheetPart title="Departs from the drawing">
+      <ul class="bare sheet__list">
+        {entry.departures.map(({ id, what, why, acceptedBy }) => (
+          <li>
+            <To site={site} from={from} to={{ kind: "departure", id }} /> {what}
+            <p class="quiet">
+              Why: {why}.{" "}
+              {acceptedBy === undefined ? "Not accepted yet." : `Accepted by ${site.shown.nameOf(acceptedBy)}.`}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </SheetPart>
+  );
+}
+
+function OpenItems({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.raised.length + entry.closed.length === 0) return null;
+  const items = site.shown.evidence.openItems;
+  return (
+    <SheetPart title="Open items">
+      <ul class="bare sheet__list">
+        {entry.raised.map(({ id, what }) => (
+          <li>
+            <To site={site} from={from} to={{ kind: "open item", id }} /> <Mark of="raised" />
+            <p class="quiet">{what}</p>
+          </li>
+        ))}
+        {entry.closed.map((id) => (
+          <li>
+            <To site={site} from={from} to={{ kind: "open item", id }} /> <Mark of="closed" />
+            <p class="quiet">{items.get(id)?.what}</p>
+          </li>
+        ))}
+      </ul>
+    </SheetPart>
+  );
+}
+
+function TakenOut({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.recalls.length + entry.rejections.length + entry.reworks.length === 0) return null;
+  return (
+    <SheetPart title="No longer trusted">
+      <ul class="bare sheet__list">
+        {entry.recalls.map(({ lot, why, reference }) => (
+          <li>
+            <To site={site} from={from} to={{ kind: "lot", id: lot }}>
+              Lot {lot}
+            </To>{" "}
+            <Mark of="recall" word="recalled" />
+            <p class="quiet">
+              {why}
+              {reference === undefined ? "" : ` (${reference})`}
+            </p>
+          </li>
+        ))}
+        {entry.rejections.map(({ batch, why }) => (
+          <li>
+            <To site={site} from={from} to={{ kind: "batch", id: batch }}>
+              Batch {batch}
+            </To>{" "}
+            <Mark of="rejected" />
+            <p class="quiet">{why}</p>
+          </li>
+        ))}
+        {entry.reworks.map(({ joints, why }) => (
+          <li>
+            <ToEach site={site} from={from} to={joints.map((id) => ({ kind: "joint", id }))} />{" "}
+            <Mark of="rework" word="glue taken out" />
+            <p class="quiet">{why}</p>
+          </li>
+        ))}
+      </ul>
+    </SheetPart>
+  );
+}

@@ -1,0 +1,245 @@
+import type { ComponentChildren, JSX } from "preact";
+import { relative } from "../../src/pages/address.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import { minutesOf } from "../../src/pages/story/story.ts";
+import { hoursWords, quantityWords, timberInUnits } from "../../src/words/words.ts";
+import type { Batch, Component, Entry } from "../../src/record/types.ts";
+import { DayEvents } from "./day-events.tsx";
+import { To, ToEach } from "../shell/link.tsx";
+import { BatchMark, Mark } from "../parts/mark.tsx";
+
+export interface SheetProps {
+  readonly site: Site;
+  readonly from: string;
+  readonly entry: Entry;
+}
+
+export function SheetPart({
+  title,
+  children,
+}: {
+  readonly title: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <section class="sheet__part">
+      <h3>{title}</h3>
+      {children}
+    </section>
+  );
+}
+
+/** What the day's entry notes beside its story. */
+export function DaySheet(props: SheetProps): JSX.Element {
+  return (
+    <div class="sheet">
+      <h2>The day’s facts</h2>
+      <Hours {...props} />
+      <Cuts {...props} />
+      <Batches {...props} />
+      <DayEvents {...props} />
+      <Attachments {...props} />
+    </div>
+  );
+}
+
+function Hours({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.hours.length === 0) return null;
+  const { assemblies } = site.shown.record;
+  return (
+    <SheetPart title="Hours">
+      <table class="sheet__hours">
+        <thead class="unseen">
+          <tr>
+            <th scope="col">Who and what</th>
+            <th scope="col">Time</th>
+          </tr>
+        </thead>
+        <tbody>
+          {entry.hours.map(({ who, task, minutes, assembly }) => (
+            <tr>
+              <td>
+                {site.shown.nameOf(who)}, {task}
+                {assembly === entry.assembly ? null : (
+                  <>
+                    {" "}
+                    on{" "}
+                    <To site={site} from={from} to={{ kind: "assembly", id: assembly }}>
+                      {assemblies.get(assembly)?.title ?? assembly}
+                    </To>
+                  </>
+                )}
+              </td>
+              <td class="number">{hoursWords(minutes)}</td>
+            </tr>
+          ))}
+        </tbody>
+        {entry.hours.length < 2 ? null : (
+          <tfoot>
+            <tr>
+              <th scope="row">Together</th>
+              <td class="number">{hoursWords(minutesOf(entry))}</td>
+            </tr>
+          </tfoot>
+        )}
+      </table>
+    </SheetPart>
+  );
+}
+
+function Cuts({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.cuts.length === 0) return null;
+  return (
+    <SheetPart title="Cut from stock">
+      <ul class="bare sheet__list">
+        {entry.cuts.map(({ lot, amount }) => (
+          <li>
+            {quantityWords(amount, site.shown.record.aircraft.units, timberInUnits)} of{" "}
+            <To site={site} from={from} to={{ kind: "lot", id: lot }} />{" "}
+            <span class="quiet">{site.shown.record.lots.get(lot)?.title}</span>
+          </li>
+        ))}
+      </ul>
+    </SheetPart>
+  );
+}
+
+function Batches({ site, from, entry }: SheetProps): JSX.Element {
+  return (
+    <>
+      {entry.batches.map((batch) => (
+        <BatchPart site={site} from={from} batch={batch} />
+      ))}
+    </>
+  );
+}
+
+function amount(component: Component, site: Site): string {
+  const quantity = component.mass ?? component.volume;
+  return quantity === undefined ? "amount not noted" : quantityWords(quantity, site.shown.record.aircraft.units);
+}
+
+function Part({
+  site,
+  from,
+  word,
+  component,
+}: {
+  readonly site: Site;
+  readonly from: string;
+  readonly word: string;
+  readonly component: Component | undefined;
+}): JSX.Element | null {
+  if (component === undefined) return null;
+  return (
+    <>
+      <dt>{word}</dt>
+      <dd>
+        {amount(component, site)}
+        {component.lot === undefined ? (
+          ", lot not noted"
+        ) : (
+          <>
+            {" "}
+            of <To site={site} from={from} to={{ kind: "lot", id: component.lot }} />
+          </>
+        )}
+      </dd>
+    </>
+  );
+}
+
+function BatchPart({
+  site,
+  from,
+  batch,
+}: {
+  readonly site: Site;
+  readonly from: string;
+  readonly batch: Batch;
+}): JSX.Element {
+  const { record, evidence } = site.shown;
+  const { units } = record.aircraft;
+  const shop = [batch.temperature, batch.humidity].flatMap((quantity) =>
+    quantity === undefined ? [] : [quantityWords(quantity, units)],
+  );
+  return (
+    <section class="sheet__part">
+      <h3 class="sheet__batch">
+        <To site={site} from={from} to={{ kind: "batch", id: batch.id }}>
+          Batch {batch.id}
+        </To>{" "}
+        <BatchMark file={evidence.batches.get(batch.id)} />
+      </h3>
+      <dl class="facts">
+        <dt>Adhesive</dt>
+        <dd>
+          <To site={site} from={from} to={{ kind: "adhesive", id: batch.adhesive }}>
+            {record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}
+          </To>
+        </dd>
+        <Part site={site} from={from} word="Resin" component={batch.resin} />
+        <Part site={site} from={from} word="Hardener" component={batch.hardener} />
+        {batch.mixed === undefined ? null : (
+          <>
+            <dt>Mixed</dt>
+            <dd>
+              {batch.mixed.typed}
+              {batch.closed === undefined ? "" : `, closed ${batch.closed.typed}`}
+            </dd>
+          </>
+        )}
+        {shop.length === 0 ? null : (
+          <>
+            <dt>Shop</dt>
+            <dd>{shop.join(", ")}</dd>
+          </>
+        )}
+        {batch.moisture === undefined ? null : (
+          <>
+            <dt>Wood</dt>
+            <dd>{quantityWords(batch.moisture, units)} moisture</dd>
+          </>
+        )}
+        {batch.joints.length === 0 ? null : (
+          <>
+            <dt>Joints</dt>
+            <dd>
+              <ToEach site={site} from={from} to={batch.joints.map((id) => ({ kind: "joint", id }))} />
+            </dd>
+          </>
+        )}
+        {batch.timber.length === 0 ? null : (
+          <>
+            <dt>Timber</dt>
+            <dd>
+              <ToEach site={site} from={from} to={batch.timber.map((id) => ({ kind: "lot", id }))} />
+            </dd>
+          </>
+        )}
+        {batch.pieces.length === 0 ? null : (
+          <>
+            <dt>Pieces</dt>
+            <dd>
+              <ToEach site={site} from={from} to={batch.pieces.map(({ id }) => ({ kind: "piece", id }))} />
+            </dd>
+          </>
+        )}
+      </dl>
+    </section>
+  );
+}
+
+function Attachments({ site, from, entry }: SheetProps): JSX.Element | null {
+  if (entry.attachments.length === 0) return null;
+  return (
+    <SheetPart title="Attached">
+      <ul class="bare">
+        {entry.attachments.map(({ file, title }) => {
+          const path = site.files.get(file);
+          return <li>{path === undefined ? title : <a href={relative(from, path)}>{title}</a>}</li>;
+        })}
+      </ul>
+    </SheetPart>
+  );
+}

@@ -1,0 +1,206 @@
+import type { JSX } from "preact";
+import { KNOWN_WORDS, RULES, limitsOfAdhesive, limitsOfProcedure } from "../../src/pages/story/about.ts";
+import type { Limit } from "../../src/pages/story/about.ts";
+import { anchor, relative } from "../../src/pages/address.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import { AboutVerdicts } from "./about-verdicts.tsx";
+import { Page, Prose } from "../shell/page.tsx";
+import { SealText } from "../shell/seal.tsx";
+
+const PATH = "about.html";
+
+export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
+  return (
+    <Page
+      site={site}
+      path={PATH}
+      kind="about"
+      title="About this record"
+      description="How verdicts are reached, every rule with its source, the limits of adhesives and procedures, cautions, and what this edition leaves out."
+    >
+      <div class="title">
+        <h1>About this record</h1>
+        <p class="title__lead">
+          What the verdicts on these pages mean, how they are reached, and what they cannot tell.
+        </p>
+      </div>
+      <nav class="contents" aria-label="On this page">
+        <ul class="bare">
+          <li>
+            <a href="#cautions">Cautions</a>
+          </li>
+          <li>
+            <a href="#verdicts">How verdicts are reached</a>
+          </li>
+          <li>
+            <a href="#rules">Every rule and its source</a>
+          </li>
+          <li>
+            <a href="#adhesives">Adhesives</a>
+          </li>
+          <li>
+            <a href="#procedures">Test procedures</a>
+          </li>
+          <li>
+            <a href="#left-out">What this edition leaves out</a>
+          </li>
+          <li>
+            <a href="#seal">Seal</a>
+          </li>
+        </ul>
+      </nav>
+      <Cautions />
+      <AboutVerdicts />
+      <Rules />
+      <Adhesives site={site} />
+      <Procedures site={site} />
+      <LeftOut site={site} />
+      <section class="section" id="seal">
+        <h2>Seal</h2>
+        <SealText seal={site.shown.seal} />
+      </section>
+    </Page>
+  );
+}
+
+function Cautions(): JSX.Element {
+  return (
+    <section class="section" id="cautions">
+      <h2>Cautions</h2>
+      <ul class="cautions">
+        <li>
+          The record shows what was written down; it does not certify airworthiness. The drawings, the adhesive maker’s
+          data sheet, the authority’s rules and the inspector’s judgement stand above every limit here.
+        </li>
+        <li>Epoxy resin and hardener sensitise the skin: gloves and ventilation.</li>
+        <li>Wood dust and solvent vapour: extraction, and nothing that can ignite them.</li>
+        <li>Test pieces break with force: eye protection and a guard.</li>
+      </ul>
+    </section>
+  );
+}
+
+function Rules(): JSX.Element {
+  return (
+    <section class="section" id="rules">
+      <h2>Every rule and its source</h2>
+      <p class="quiet">
+        A limit is taken from the adhesive’s data sheet, the test procedure or the drawing in the record, in that order.
+        Where they are silent the program’s own default stands, and is named as such beside each finding.
+      </p>
+      <dl class="rules">
+        {RULES.map(({ id, title, says, source }) => (
+          <div id={`rule-${id}`}>
+            <dt>{title}</dt>
+            <dd>
+              <p>{says}</p>
+              <p class="rules__source">
+                Source: {source.text} <span class="known">{KNOWN_WORDS[source.known]}</span>
+              </p>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+function Limits({ limits }: { readonly limits: readonly Limit[] }): JSX.Element {
+  return (
+    <dl class="facts">
+      {limits.map(({ word, value }) => (
+        <>
+          <dt>{word}</dt>
+          <dd>{value}</dd>
+        </>
+      ))}
+    </dl>
+  );
+}
+
+function Adhesives({ site }: { readonly site: Site }): JSX.Element {
+  const { adhesives, aircraft } = site.shown.record;
+  return (
+    <section class="section" id="adhesives">
+      <h2>Adhesives</h2>
+      {[...adhesives.values()].map((adhesive) => {
+        const file = adhesive.sheetFile === undefined ? undefined : site.files.get(adhesive.sheetFile);
+        return (
+          <article class="limits" id={anchor("adhesive", adhesive.id)}>
+            <h3>{adhesive.title}</h3>
+            <p class="small">
+              Limits from: {file === undefined ? adhesive.sheet : <a href={relative(PATH, file)}>{adhesive.sheet}</a>}
+            </p>
+            {adhesive.body.map(({ markdown }) => (
+              <Prose html={site.prose(markdown, PATH)} />
+            ))}
+            <Limits limits={limitsOfAdhesive(adhesive, aircraft.units)} />
+            {adhesive.workingLife.length === 0 ? null : (
+              <table class="narrow">
+                <caption>Working life</caption>
+                <thead>
+                  <tr>
+                    <th scope="col">At</th>
+                    <th scope="col">Mixed</th>
+                    <th scope="col">Time</th>
+                  </tr>
+                </thead>
+                <tbody>
+                  {adhesive.workingLife.map(({ temperature, mass, time }) => (
+                    <tr>
+                      <td>{temperature.typed}</td>
+                      <td>{mass.typed}</td>
+                      <td>{time.typed}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            )}
+          </article>
+        );
+      })}
+    </section>
+  );
+}
+
+function Procedures({ site }: { readonly site: Site }): JSX.Element {
+  const { procedures, aircraft } = site.shown.record;
+  return (
+    <section class="section" id="procedures">
+      <h2>Test procedures</h2>
+      {[...procedures.values()].map((procedure) => (
+        <article class="limits" id={anchor("procedure", procedure.id)}>
+          <h3>{procedure.title}</h3>
+          {procedure.body.map(({ markdown }) => (
+            <Prose html={site.prose(markdown, PATH)} />
+          ))}
+          <Limits limits={limitsOfProcedure(procedure, aircraft.units)} />
+        </article>
+      ))}
+    </section>
+  );
+}
+
+function LeftOut({ site }: { readonly site: Site }): JSX.Element {
+  const { leavesOut } = site.shown;
+  return (
+    <section class="section" id="left-out">
+      <h2>What this edition leaves out</h2>
+      {leavesOut.length === 0 ? (
+        <p>Nothing: this is the whole record.</p>
+      ) : (
+        <>
+          <p>
+            Verdicts are those of the whole record, so nothing that is left out can better one. Sums of hours are over
+            what is shown. Left out are:
+          </p>
+          <ul class="cautions">
+            {leavesOut.map((words) => (
+              <li>{words}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}

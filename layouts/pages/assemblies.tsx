@@ -1,0 +1,52 @@
+import type { JSX } from "preact";
+import { homeView } from "../../src/pages/story/home.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import { Glances } from "../parts/glances.tsx";
+import { STATES } from "../parts/drawing.tsx";
+import { Mark } from "../parts/mark.tsx";
+import { Page } from "../shell/page.tsx";
+
+const PATH = "assemblies.html";
+
+const SAYS: { readonly [state in (typeof STATES)[number]]: string } = {
+  accepted: "every batch in it is accepted",
+  pending: "glued; test pieces are still to be broken or still curing",
+  unproven: "glued, but the record cannot show that a limit was kept",
+  quarantined: "holds a rejected batch or a recalled lot",
+  opened: "the glue was taken out and nothing has been glued since",
+  "not glued": "not glued yet",
+};
+
+export function AssembliesPage({ site }: { readonly site: Site }): JSX.Element {
+  const { glance } = homeView(site.shown);
+  return (
+    <Page
+      site={site}
+      path={PATH}
+      kind="assemblies"
+      title="Assemblies"
+      description="Every assembly with its hours, the state of its joints and its next hold point."
+    >
+      <div class="title">
+        <h1>Assemblies</h1>
+        <p class="title__lead">
+          What is built and inspected as one. Hours and joints include those of the assemblies within.
+        </p>
+      </div>
+      <Glances site={site} from={PATH} glances={glance} />
+      <section class="section">
+        <h2>How joints are marked</h2>
+        <dl class="marks">
+          {STATES.map((state) => (
+            <div>
+              <dt>
+                <Mark of={state} />
+              </dt>
+              <dd>{SAYS[state]}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+    </Page>
+  );
+}

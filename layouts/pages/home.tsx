@@ -1,0 +1,219 @@
+import type { JSX } from "preact";
+import { amendmentsTo } from "../../src/pages/story/amended.ts";
+import { homeView } from "../../src/pages/story/home.ts";
+import type { HomeView } from "../../src/pages/story/home.ts";
+import { dayEvents } from "../../src/pages/story/day-events.ts";
+import { relative } from "../../src/pages/address.ts";
+import { pictureOf } from "../../src/pages/story/pictured.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import { minutesOf } from "../../src/pages/story/story.ts";
+import { counted, dateWords, hoursRounded, hoursWords } from "../../src/words/words.ts";
+import type { Entry } from "../../src/record/types.ts";
+import { Glances } from "../parts/glances.tsx";
+import { HoldPointCard } from "../parts/hold-point.tsx";
+import { To } from "../shell/link.tsx";
+import { Happenings, LogLine } from "../parts/log.tsx";
+import { Page, Prose } from "../shell/page.tsx";
+import { Photo } from "../parts/picture.tsx";
+import { Strip } from "../parts/strip.tsx";
+
+const PATH = "index.html";
+
+interface PartProps {
+  readonly site: Site;
+  readonly view: HomeView;
+}
+
+export function HomePage({ site }: { readonly site: Site }): JSX.Element {
+  const view = homeView(site.shown);
+  const { aircraft } = site.shown.record;
+  return (
+    <Page
+      site={site}
+      path={PATH}
+      kind="home"
+      title={aircraft.name}
+      description={`${aircraft.name}, ${aircraft.type}: the record of its building.`}
+    >
+      <Opening site={site} view={view} />
+      <Standing site={site} view={view} />
+      <div class="home__two">
+        <Newest site={site} view={view} />
+        <Next site={site} view={view} />
+      </div>
+      {view.pictures.length < 2 ? null : (
+        <section class="section">
+          <h2>The newest pictures</h2>
+          <Strip site={site} from={PATH} pictures={view.pictures} />
+        </section>
+      )}
+      <section class="section">
+        <h2>Assemblies</h2>
+        <Glances site={site} from={PATH} glances={view.glance} />
+      </section>
+      <Visit site={site} />
+    </Page>
+  );
+}
+
+function Opening({ site, view: { lead } }: PartProps): JSX.Element {
+  const { aircraft } = site.shown.record;
+  return (
+    <div class="opening">
+      <div class="opening__words">
+        <h1>{aircraft.name}</h1>
+        <p class="opening__type">{aircraft.type}</p>
+        {aircraft.body.map(({ markdown }) => (
+          <Prose html={site.prose(markdown, PATH)} />
+        ))}
+      </div>
+      {lead === undefined ? null : (
+        <div class="opening__photo">
+          <Photo site={site} from={PATH} photo={lead.photo} lazy={false} sizes="(min-width: 60rem) 40rem, 100vw" />
+          {lead.entry === undefined ? null : (
+            <p class="small quiet">
+              From{" "}
+              <To site={site} from={PATH} to={{ kind: "entry", id: lead.entry.id }}>
+                {lead.entry.title}
+              </To>
+              , {dateWords(lead.entry.day)}
+            </p>
+          )}
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Standing({ site, view: { total, pace, passed, later, next } }: PartProps): JSX.Element {
+  const { aircraft, day, entries } = site.shown.record;
+  const points = passed.length + later.length + (next === undefined ? 0 : 1);
+  return (
+    <section class="standing" aria-label="Where the build stands">
+      <dl>
+        <div>
+          <dt>Worked so far</dt>
+          <dd>
+            <b>{hoursRounded(total)}</b> <span>since {dateWords(aircraft.start)}</span>
+          </dd>
+        </div>
+        <div>
+          <dt>A week, lately</dt>
+          <dd>
+            <b>{hoursRounded(pace.recent)}</b>{" "}
+            <span>
+              over the last {pace.weeks} weeks{pace.target === undefined ? "" : `; ${hoursRounded(pace.target)} meant`}
+            </span>
+          </dd>
+        </div>
+        <div>
+          <dt>Written down</dt>
+          <dd>
+            <b>{counted(entries.length, "entry", "entries")}</b> <span>the last on {dateWords(day)}</span>
+          </dd>
+        </div>
+        {points === 0 ? null : (
+          <div>
+            <dt>Hold points passed</dt>
+            <dd>
+              <b>
+                {passed.length} of {points}
+              </b>{" "}
+              <span>
+                <a href={relative(PATH, "hold-points.html")}>the whole list</a>
+              </span>
+            </dd>
+          </div>
+        )}
+      </dl>
+    </section>
+  );
+}
+
+function Newest({ site, view: { newest } }: PartProps): JSX.Element {
+  const [first, ...rest] = newest;
+  return (
+    <section class="newest">
+      <h2>Lately</h2>
+      {first === undefined ? <p>Nothing has been written yet.</p> : <NewestEntry site={site} entry={first} />}
+      <ol class="bare log">
+        {rest.map((entry) => {
+          const photo = pictureOf(entry);
+          return (
+            <LogLine
+              site={site}
+              from={PATH}
+              entry={entry}
+              minutes={minutesOf(entry)}
+              all={dayEvents(entry, site.shown)}
+              assembly
+              {...(photo === undefined ? {} : { photo })}
+            />
+          );
+        })}
+      </ol>
+      <p class="onward">
+        <a href={relative(PATH, "entries.html")}>All entries by month</a>
+      </p>
+    </section>
+  );
+}
+
+function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Entry }): JSX.Element {
+  const photo = pictureOf(entry);
+  const isStruck = amendmentsTo(site.shown, entry.id).some(({ prose }) => prose);
+  const first = isStruck
+    ? undefined
+    : entry.body[0]?.markdown.split(/\n\s*\n/).find((block) => /^[^#!:\s|>-]/.test(block));
+  return (
+    <article class="latest">
+      {photo === undefined ? null : (
+        <Photo site={site} from={PATH} photo={photo} sizes="(min-width: 60rem) 42rem, 100vw" caption={false} />
+      )}
+      <p class="latest__day">
+        <time dateTime={entry.day}>{dateWords(entry.day)}</time> <span>{hoursWords(minutesOf(entry))}</span>
+      </p>
+      <h3>
+        <To site={site} from={PATH} to={{ kind: "entry", id: entry.id }}>
+          {entry.title}
+        </To>
+      </h3>
+      {first === undefined ? null : <Prose html={site.prose(first, PATH)} />}
+      <Happenings site={site} from={PATH} all={dayEvents(entry, site.shown)} />
+    </article>
+  );
+}
+
+function Next({ site, view: { next, later } }: PartProps): JSX.Element | null {
+  if (next === undefined) return null;
+  return (
+    <section class="next">
+      <h2>What comes next</h2>
+      <HoldPointCard site={site} from={PATH} file={next} />
+      {later.length === 0 ? null : (
+        <>
+          <h3>After that</h3>
+          <ul class="bare next__later">
+            {later.map((file) => (
+              <li>
+                <HoldPointCard site={site} from={PATH} file={file} most={2} />
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}
+
+function Visit({ site }: { readonly site: Site }): JSX.Element | null {
+  const { visit } = site.shown.record.aircraft;
+  return visit === undefined ? null : (
+    <section class="section visit">
+      <h2>Come and see it</h2>
+      {visit.split(/\n\s*\n/).map((words) => (
+        <p>{words}</p>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,104 @@
+import type { JSX } from "preact";
+import { placedMarks } from "../../src/charts/plate.ts";
+import type { PlacedMark } from "../../src/charts/plate.ts";
+import type { JointFile, JointState } from "../../src/evidence/types.ts";
+import { relative } from "../../src/pages/address.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import type { Assembly } from "../../src/record/types.ts";
+import { counted } from "../../src/words/words.ts";
+import { Mark, markClass, Shape } from "./mark.tsx";
+import { Image } from "./picture.tsx";
+
+interface PlateProps {
+  readonly site: Site;
+  readonly from: string;
+  readonly assembly: Assembly;
+  readonly joints: readonly JointFile[];
+}
+
+/** The narrowest that a drawing is laid out, for which its marks are placed: wider only gives them more room. */
+const LEAST_WIDTH = 680;
+const USUAL_SHAPE = 0.62;
+const MARK = { width: 64, height: 28 };
+
+export const STATES: readonly JointState[] = ["accepted", "pending", "unproven", "quarantined", "opened", "not glued"];
+
+/** What tells the joints of one assembly apart: `WS-J07` → `J07`. */
+export function shortId(id: string): string {
+  return id.slice(id.lastIndexOf("-") + 1);
+}
+
+function placesOf(site: Site, file: string, joints: readonly JointFile[]): PlacedMark[] {
+  const picture = site.pictures.get(file);
+  const shape = picture === undefined || picture.width === 0 ? USUAL_SHAPE : picture.height / picture.width;
+  const spots = joints.flatMap(({ joint: { id, at } }) => (at === undefined ? [] : [{ id, x: at.x, y: at.y }]));
+  return placedMarks(spots, LEAST_WIDTH, LEAST_WIDTH * shape, MARK);
+}
+
+function Leads({ places }: { readonly places: readonly PlacedMark[] }): JSX.Element {
+  return (
+    <svg class="plate__leads" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+      {places.map(({ left, top, of }) =>
+        of === undefined ? null : (
+          <path d={`M${left} ${top}L${of.left} ${of.top}`} vector-effect="non-scaling-stroke" />
+        ),
+      )}
+    </svg>
+  );
+}
+
+/** The drawing of an assembly with a mark on every joint, each leading to the joint's page. */
+export function Plate({ site, from, assembly, joints }: PlateProps): JSX.Element | null {
+  const { drawing } = assembly;
+  if (drawing === undefined) return null;
+  const places = placesOf(site, drawing.file, joints);
+  const byId = new Map(joints.map((file) => [file.joint.id, file]));
+  return (
+    <figure class="plate">
+      <div class="plate__scroll" tabIndex={0} role="region" aria-label={`Drawing of ${assembly.title}`}>
+        <div class="plate__sheet">
+          <Image site={site} from={from} photo={drawing} sizes="(min-width: 80rem) 74rem, 100vw" lazy={false} />
+          <Leads places={places} />
+          <ul class="plate__marks">
+            {places.map(({ id, left, top, of }) => {
+              const file = byId.get(id);
+              return file === undefined ? null : (
+                <li style={`left:${left}%;top:${top}%`} class={of === undefined ? undefined : "moved"}>
+                  <a
+                    class={markClass(file.state)}
+                    href={relative(from, `joint/${id}.html`)}
+                    title={`${file.joint.title}: ${file.state}`}
+                  >
+                    <Shape of={file.state} />
+                    <span>{shortId(id)}</span>
+                    <span class="unseen">
+                      : {file.joint.title}, {file.state}
+                    </span>
+                  </a>
+                </li>
+              );
+            })}
+          </ul>
+        </div>
+      </div>
+      <figcaption>
+        <JointKey joints={joints} />
+      </figcaption>
+    </figure>
+  );
+}
+
+function JointKey({ joints }: { readonly joints: readonly JointFile[] }): JSX.Element {
+  const shown = STATES.map((state) => ({ state, count: joints.filter((file) => file.state === state).length })).filter(
+    ({ count }) => count > 0,
+  );
+  return (
+    <ul class="key">
+      {shown.map(({ state, count }) => (
+        <li>
+          <Mark of={state} /> <span class="quiet">{counted(count, "joint")}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}

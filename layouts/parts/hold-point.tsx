@@ -1,0 +1,67 @@
+import type { JSX } from "preact";
+import type { HoldPointFile } from "../../src/evidence/types.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import { needsTogether } from "../../src/pages/evidence/needs.ts";
+import { counted, dateWords } from "../../src/words/words.ts";
+import { To, ToEach } from "../shell/link.tsx";
+import { Mark } from "./mark.tsx";
+
+interface HoldPointProps {
+  readonly site: Site;
+  readonly from: string;
+  readonly file: HoldPointFile;
+  /** How many needs are said in full. */
+  readonly most?: number;
+}
+
+const KIND_WORDS = { "close-up": "Before close-up", covering: "Before covering", flight: "Before flight" } as const;
+
+/** What a hold point is, where it stands, and what it still needs. */
+export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): JSX.Element {
+  const { holdPoint, state, needs, signed } = file;
+  const assembly = site.shown.record.assemblies.get(holdPoint.assembly);
+  const together = needsTogether(needs);
+  const left = together.slice(most).reduce((sum, { about }) => sum + about.length, 0);
+  return (
+    <div class="hold">
+      <p class="hold__kind">
+        {KIND_WORDS[holdPoint.kind]},{" "}
+        <To site={site} from={from} to={{ kind: "assembly", id: holdPoint.assembly }}>
+          {assembly?.title ?? holdPoint.assembly}
+        </To>
+      </p>
+      <p class="hold__title">
+        <To site={site} from={from} to={{ kind: "hold point", id: holdPoint.id }}>
+          {holdPoint.title}
+        </To>{" "}
+        <Mark of={state} />
+      </p>
+      {signed === undefined ? null : (
+        <p class="small">
+          Signed on {dateWords(signed.day)} by {site.shown.nameOf(signed.by)}.
+        </p>
+      )}
+      {state === "ready" ? <p>Nothing is left to do before it may be shown to the inspector.</p> : null}
+      {needs.length === 0 ? null : (
+        <ul class="needs">
+          {together.slice(0, most).map(({ about, sentence, needs: todo, blocks }) => (
+            <li class={blocks ? "need need--blocks" : "need"}>
+              <p class="need__about">
+                <ToEach site={site} from={from} to={about} />
+              </p>
+              <p>{sentence}</p>
+              <p class="need__todo">{todo}.</p>
+            </li>
+          ))}
+          {left > 0 ? (
+            <li>
+              <To site={site} from={from} to={{ kind: "hold point", id: holdPoint.id }}>
+                {most === 0 ? counted(left, "thing") : `${counted(left, "more thing")}`} to settle
+              </To>
+            </li>
+          ) : null}
+        </ul>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+import type { ComponentChildren, JSX } from "preact";
+import { addressOf, relative } from "../../src/pages/address.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import type { Ref } from "../../src/record/types.ts";
+
+interface ToProps {
+  readonly site: Site;
+  /** Path of the page the link stands on. */
+  readonly from: string;
+  readonly to: Ref;
+  readonly class?: string;
+  readonly children?: ComponentChildren;
+}
+
+/** A link to a thing of the record, or its plain words where the edition does not show it. Without children its id. */
+export function To({ site, from, to, class: name, children }: ToProps): JSX.Element {
+  const address = addressOf(to);
+  const words = children ?? to.id;
+  if (address === undefined || !site.shown.shows(to)) return <span class={name}>{words}</span>;
+  return (
+    <a class={name} href={relative(from, address)}>
+      {words}
+    </a>
+  );
+}
+
+/** Links with commas between them. */
+export function ToEach({
+  site,
+  from,
+  to,
+}: {
+  readonly site: Site;
+  readonly from: string;
+  readonly to: readonly Ref[];
+}): JSX.Element {
+  return (
+    <>
+      {to.map((ref, at) => (
+        <>
+          {at > 0 ? ", " : ""}
+          <To site={site} from={from} to={ref} />
+        </>
+      ))}
+    </>
+  );
+}

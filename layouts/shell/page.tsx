@@ -1,0 +1,104 @@
+import type { ComponentChildren, JSX, VNode } from "preact";
+import { renderToString } from "preact-render-to-string";
+import { relative } from "../../src/pages/address.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import { Footer, Header } from "./frame.tsx";
+import { ICON } from "./icon.ts";
+import { withShapes } from "../parts/shapes.tsx";
+import { isForPaper, sheetsOf } from "./sheets.ts";
+
+export { EDITION_WORDS } from "./frame.tsx";
+
+/** What sort of page it is: marks its place in the navigation and lets styles address it. */
+export type PageKind =
+  | "home"
+  | "entries"
+  | "entry"
+  | "assemblies"
+  | "assembly"
+  | "hours"
+  | "evidence"
+  | "batch"
+  | "joint"
+  | "lot"
+  | "trial"
+  | "hold points"
+  | "open items"
+  | "departures"
+  | "about"
+  | "appendix";
+
+interface PageProps {
+  readonly site: Site;
+  /** From the site's root, such as `entry/2025-03-08-caps.html`. */
+  readonly path: string;
+  readonly title: string;
+  readonly description?: string;
+  readonly kind: PageKind;
+  /** Names of files in `assets/` to run after the page has been read. */
+  readonly scripts?: readonly string[];
+  /** Styles of this page alone, such as running heads that name the record. */
+  readonly styles?: string;
+  readonly children?: ComponentChildren;
+}
+
+/** A whole document, with its doctype. */
+export function html(page: VNode): string {
+  return `<!doctype html>\n${withShapes(renderToString(page))}\n`;
+}
+
+function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {
+  const { record, edition } = site.shown;
+  const name = record.aircraft.name;
+  const whole = kind === "home" ? title : `${title} · ${name}`;
+  return (
+    <head>
+      <meta charSet="utf-8" />
+      <meta name="viewport" content="width=device-width, initial-scale=1" />
+      <title>{whole}</title>
+      {description === undefined ? null : <meta name="description" content={description} />}
+      <meta name="robots" content={edition === "public" ? "index, follow" : "noindex, nofollow"} />
+      <meta name="color-scheme" content="light dark" />
+      <meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4efe4" />
+      <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
+      <meta name="generator" content="Scarfline" />
+      <link rel="icon" href={ICON} />
+      {sheetsOf(kind).map((sheet) => (
+        <link
+          rel="stylesheet"
+          href={relative(path, `assets/${sheet}.css`)}
+          media={isForPaper(sheet) ? "print" : undefined}
+        />
+      ))}
+      {styles === undefined ? null : <style dangerouslySetInnerHTML={{ __html: styles }} />}
+      {scripts.map((script) => (
+        <script defer src={relative(path, `assets/${script}`)} />
+      ))}
+    </head>
+  );
+}
+
+/** The frame of every page: head, navigation, main part, footer. All links are relative to `path`. */
+export function Page(props: PageProps): JSX.Element {
+  const { site, path, kind, children } = props;
+  return (
+    <html lang="en">
+      <Head {...props} />
+      <body class={`page page--${kind.replace(" ", "-")}`} data-edition={site.shown.edition}>
+        <a class="skip" href="#main">
+          Skip to the page
+        </a>
+        <Header site={site} path={path} kind={kind} />
+        <main id="main" class="main" tabIndex={-1}>
+          {children}
+        </main>
+        <Footer site={site} path={path} />
+      </body>
+    </html>
+  );
+}
+
+/** HTML that was made by the site's own Markdown, and nothing else. */
+export function Prose({ html: inner, class: name }: { readonly html: string; readonly class?: string }): JSX.Element {
+  return <div class={name === undefined ? "prose" : `prose ${name}`} dangerouslySetInnerHTML={{ __html: inner }} />;
+}

@@ -1,0 +1,97 @@
+/** Which file beside the logger's files tells of which of them. */
+import type * as z from "zod";
+import type { Problem } from "../problem.ts";
+import { nearest } from "../record/nearest.ts";
+import { shown } from "../record/reading.ts";
+import type { climateSchema } from "../record/schema/climate.ts";
+import type { Path } from "../record/text/yaml.ts";
+import type { Passage } from "../record/types.ts";
+import type { Place } from "../problem.ts";
+import type { Stated } from "./form.ts";
+
+export type ClimateSpec = z.output<typeof climateSchema>;
+
+/** A sidecar as read; the record's other files have more, which is not needed here. */
+export interface Sidecar {
+  readonly file: string;
+  readonly spec: ClimateSpec | undefined;
+  /** Whether nothing is wrong with it. */
+  readonly whole: boolean;
+  readonly body: readonly Passage[];
+  readonly at: (path: Path) => Place;
+}
+
+/** The sidecar of each logger file; a file that two of them claim, and a sidecar that names none, are problems. */
+export function sidecarsOf(
+  files: readonly string[],
+  sidecars: readonly Sidecar[],
+): { readonly of: ReadonlyMap<string, Sidecar>; readonly problems: readonly Problem[] } {
+  const of = new Map<string, Sidecar>();
+  const problems: Problem[] = [];
+  for (const sidecar of sidecars) {
+    if (sidecar.spec === undefined) continue;
+    const { file } = sidecar.spec;
+    const claimed = files.filter((each) => matches(each, file));
+    if (claimed.length === 0) problems.push({ ...sidecar.at(["file"]), ...noFile(file, files) });
+    for (const each of claimed) {
+      const other = of.get(each);
+      if (other === undefined) of.set(each, sidecar);
+      else
+        problems.push({
+          ...sidecar.at(["file"]),
+          code: "climate-sidecar",
+          message: `${other.file} already tells of ${each}`,
+          expected: "one file beside each logger file",
+          found: shown(file),
+          mend: "name the files so that each is named once",
+        });
+    }
+  }
+  return { of, problems };
+}
+
+/** `*` stands for any part of a name. */
+function matches(file: string, pattern: string): boolean {
+  const name = file.slice(file.lastIndexOf("/") + 1);
+  const parts = pattern.split("*").map((part) => part.replaceAll(/[.+?^${}()|[\]\\/]/gu, "\\$&"));
+  return new RegExp(`^${parts.join(".*")}$`, "u").test(name);
+}
+
+function noFile(pattern: string, files: readonly string[]) {
+  const names = files.map((file) => file.slice(file.lastIndexOf("/") + 1));
+  const meant = nearest(pattern, names);
+  return {
+    code: "climate-sidecar",
+    message: "no such logger file lies in climate/",
+    expected: "the name of a .csv file in climate/",
+    found: shown(pattern),
+    mend: meant === undefined ? "put the logger's file there, or take this file out" : `did you mean ${meant}?`,
+  };
+}
+
+export function statedIn(spec: ClimateSpec | undefined): Stated {
+  if (spec === undefined) return {};
+  const { time, time_column, zone, doubled_hour, temperature, humidity, delimiter, decimal, gap } = spec;
+  return {
+    ...(time === undefined ? {} : { time }),
+    ...(time_column === undefined ? {} : { timeColumn: time_column }),
+    ...(zone === undefined ? {} : { zone }),
+    ...(doubled_hour === undefined ? {} : { doubledHour: doubled_hour }),
+    ...(temperature === undefined ? {} : { temperature: without(temperature) }),
+    ...(humidity === undefined ? {} : { humidity: without(humidity) }),
+    ...(delimiter === undefined ? {} : { delimiter: delimiter === "tab" ? "\t" : delimiter }),
+    ...(decimal === undefined ? {} : { decimal }),
+    ...(gap === undefined ? {} : { gap: gap.value }),
+  };
+}
+
+const without = <U>({
+  column,
+  unit,
+}: {
+  readonly column?: string | undefined;
+  readonly unit?: U | undefined;
+}): { readonly column?: string; readonly unit?: U } => ({
+  ...(column === undefined ? {} : { column }),
+  ...(unit === undefined ? {} : { unit }),
+});

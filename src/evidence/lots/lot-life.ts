@@ -1,0 +1,19 @@
+/** The last day on which a lot may be used. */
+import { addDays } from "../../reckoning/time/calendar.ts";
+import type { Adhesive, Day, Lot } from "../../record/types.ts";
+import type { Limit } from "../finding.ts";
+import { FROM_RECORD, sheetOf } from "../sources.ts";
+
+export interface LastDay extends Limit {
+  readonly day: Day;
+}
+
+/** The expiry date, else the day received and the sheet's shelf life in whole days; undefined where neither is known. */
+export function lastDay(lot: Lot, adhesive: Adhesive | undefined): LastDay | undefined {
+  if (lot.expiry !== undefined) return { day: lot.expiry, text: `used by ${lot.expiry}`, from: FROM_RECORD };
+  const shelfLife = adhesive?.shelfLife;
+  const day = shelfLife && addDays(lot.received, Math.floor(shelfLife.value / 86_400 + 1e-9));
+  return day === undefined || !shelfLife || !adhesive
+    ? undefined
+    : { day, text: `shelf life ${shelfLife.typed} from ${lot.received}`, from: sheetOf(adhesive) };
+}

@@ -1,0 +1,43 @@
+/** Where a lot was used: batches, pieces, joints now and formerly, their assemblies and the hold points that wait for them. */
+import type { Batch, Lot, Piece } from "../../record/types.ts";
+import { lotsOf } from "../batch/lots.ts";
+import { indexBy, lookUp, type RecordIndex } from "../record-index.ts";
+import type { HoldPointFile, JointFile, LotFile } from "../types.ts";
+
+export interface Uses {
+  readonly batches: ReadonlyMap<string, readonly Batch[]>;
+  readonly pieces: ReadonlyMap<string, readonly Piece[]>;
+  readonly holdPointsOfJoint: ReadonlyMap<string, readonly HoldPointFile[]>;
+}
+
+export function usesOf(index: RecordIndex, holdPoints: Iterable<HoldPointFile>): Uses {
+  return {
+    batches: indexBy([...index.batches.values()], (batch) => lotsOf({ batch })),
+    pieces: indexBy([...index.pieces.values()], (piece) => [piece.lot]),
+    holdPointsOfJoint: indexBy([...holdPoints], (file) => file.joints),
+  };
+}
+
+export function lotFiles(index: RecordIndex, uses: Uses, joints: ReadonlyMap<string, JointFile>): Map<string, LotFile> {
+  return new Map([...index.record.lots].map(([id, lot]) => [id, lotFile(index, uses, joints, lot)]));
+}
+
+function lotFile(index: RecordIndex, uses: Uses, files: ReadonlyMap<string, JointFile>, lot: Lot): LotFile {
+  const { id } = lot;
+  const batches = uses.batches.get(id) ?? [];
+  const touched = [...new Set(batches.flatMap((batch) => batch.joints))].map((joint) => lookUp(files, joint, "joint"));
+  const holding = new Set(touched.filter((file) => file.lots.includes(id)));
+  const joints = [...holding].map((file) => file.joint.id);
+  return {
+    lot,
+    recalls: index.recalls.get(id) ?? [],
+    batches: batches.map((batch) => batch.id),
+    pieces: (uses.pieces.get(id) ?? []).map((piece) => piece.id),
+    joints,
+    formerJoints: touched.filter((file) => !holding.has(file)).map((file) => file.joint.id),
+    assemblies: [...new Set([...holding].map((file) => file.joint.assembly))],
+    holdPoints: [
+      ...new Set(joints.flatMap((joint) => (uses.holdPointsOfJoint.get(joint) ?? []).map((file) => file.holdPoint.id))),
+    ],
+  };
+}

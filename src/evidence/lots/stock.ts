@@ -1,0 +1,178 @@
+/** What there should still be of what was bought, and what is still to be glued with it. */
+import { atMost } from "../../reckoning/compare.ts";
+import { addDays } from "../../reckoning/time/calendar.ts";
+import { apart, figure } from "../../words/figure.ts";
+import { massRatioOfVolumes } from "../../reckoning/mixing/mix-ratio.ts";
+import { sessionAmount } from "../../reckoning/mixing/session-amount.ts";
+import type { Adhesive, Batch, Component, Cut, Lot, Record, Ref } from "../../record/types.ts";
+import { indexBy } from "../record-index.ts";
+import { finder } from "../finding.ts";
+import { lastDay } from "./lot-life.ts";
+import type { AdhesiveNeed, LotStock, Part, Stock } from "../types/stock.ts";
+import type { Evidence, Finding, Source } from "../types.ts";
+
+/** What stays in the cup and is squeezed out, as a share of what is spread; and how long before its last day a lot is said to end soon, days. */
+export const LOSS = 0.25;
+export const LOSS_SOURCE: Source = {
+  text: "this program's default: a quarter more than is spread stays in the cup and is squeezed out",
+  known: "common practice",
+};
+export const SOON = 60;
+
+export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">): Stock {
+  const batches = record.entries.flatMap((entry) => entry.batches);
+  const uses = indexBy(batches, (batch) => [
+    batch.resin?.lot,
+    batch.hardener?.lot,
+    ...batch.timber,
+    ...batch.pieces.map(({ lot }) => lot),
+  ]);
+  const cuts = indexBy(
+    record.entries.flatMap((entry) => entry.cuts),
+    ({ lot }) => [lot],
+  );
+  const recalled = new Set(record.entries.flatMap((entry) => entry.recalls).map(({ lot }) => lot));
+  const lots = [...record.lots.values()].map((lot) =>
+    lotStock(record, lot, { batches: uses.get(lot.id) ?? [], cuts: cuts.get(lot.id) ?? [] }, recalled.has(lot.id)),
+  );
+  const waiting = [...evidence.joints.values()]
+    .filter(({ state }) => state === "not glued" || state === "opened")
+    .map(({ joint }) => joint);
+  const area = waiting.reduce((sum, joint) => sum + (joint.area?.value ?? 0), 0);
+  return {
+    lots,
+    area,
+    planned: waiting.filter((joint) => joint.area !== undefined).map(({ id }) => id),
+    withoutArea: waiting.filter((joint) => joint.area === undefined).map(({ id }) => id),
+    needs: [...record.adhesives.values()].flatMap((adhesive) => needOf(adhesive, area, lots)),
+    findings: lots.flatMap((stock) => overdrawn(stock)),
+  };
+}
+
+interface Took {
+  readonly batches: readonly Batch[];
+  readonly cuts: readonly Cut[];
+}
+
+type Use = Pick<LotStock, "used" | "unknown">;
+
+function lotStock(record: Record, lot: Lot, took: Took, recalled: boolean): LotStock {
+  const adhesive = lot.adhesive === undefined ? undefined : record.adhesives.get(lot.adhesive);
+  const unit = lot.amount?.unit ?? took.cuts[0]?.amount.unit ?? "kg";
+  const last = lastDay(lot, adhesive);
+  const { used, unknown } =
+    lot.material === "resin" || lot.material === "hardener"
+      ? mixed(lot.material, took, unit, adhesive)
+      : sawn(lot, took);
+  const received = lot.amount?.value;
+  const left =
+    received === undefined || used === undefined || unknown.length > 0 ? undefined : Math.max(0, received - used);
+  return {
+    lot,
+    unit,
+    received,
+    used,
+    unknown,
+    left,
+    recalled,
+    cuts: took.cuts,
+    batches: took.batches.map(({ id }) => id),
+    lastDay: last?.day,
+    life: lifeOf(record.day, last?.day),
+  };
+}
+
+function mixed(component: "resin" | "hardener", { batches }: Took, unit: string, adhesive: Adhesive | undefined): Use {
+  const takes = batches.map((batch) => ({
+    batch,
+    amount: taken(batch[component], unit, adhesive?.density?.[component].value),
+  }));
+  return {
+    used: takes.reduce((sum, { amount }) => sum + (amount ?? 0), 0),
+    unknown: takes.filter(({ amount }) => amount === undefined).map(({ batch }) => batch.id),
+  };
+}
+
+/** Wood that was glued before anything was noted as cut from its lot was cut all the same: how much is never guessed. Of other things only cuts tell. */
+function sawn({ material }: Lot, { batches, cuts }: Took): Use {
+  const first = cuts[0]?.day;
+  const unknown = batches.filter(({ day }) => first === undefined || day < first).map(({ id }) => id);
+  const isTold = cuts.length > 0 || (batches.length === 0 && material !== "other");
+  return { unknown, ...(isTold && { used: cuts.reduce((sum, { amount }) => sum + amount.value, 0) }) };
+}
+
+/** What a batch took of a lot, in the lot's unit; undefined where it is not noted or no density turns the one measure into the other. */
+function taken(component: Component | undefined, unit: string, density: number | undefined): number | undefined {
+  const [mass, volume] = [component?.mass?.value, component?.volume?.value];
+  if (unit === "kg") return mass ?? (volume !== undefined && density !== undefined ? volume * density : undefined);
+  return volume ?? (mass !== undefined && density !== undefined ? mass / density : undefined);
+}
+
+function lifeOf(today: string, last: string | undefined): LotStock["life"] {
+  if (last === undefined) return "no date";
+  if (last < today) return "past";
+  return last <= (addDays(today, SOON) ?? last) ? "soon" : "good";
+}
+
+/** More used than came: some amount or some lot is noted wrong, and nothing that rests on the lot is as the record has it. */
+function overdrawn({ lot, unit, used, batches, cuts }: LotStock): Finding[] {
+  if (lot.amount === undefined || used === undefined || atMost(used, lot.amount.value)) return [];
+  const [by, found, refs] =
+    cuts.length > 0
+      ? ([
+          "cuts",
+          sawnWords(used, lot.amount.value, unit),
+          cuts.map(({ entry }): Ref => ({ kind: "entry", id: entry })),
+        ] as const)
+      : (["batches", amountWords(used, unit), batches.map((id): Ref => ({ kind: "batch", id }))] as const);
+  const sentence = `By the ${by} noted ${found} of lot ${lot.id} were used, and ${lot.amount.typed} came: an amount or a lot is noted wrong.`;
+  return [finder({ kind: "lot", id: lot.id }, refs)("stock", "caution", { sentence })];
+}
+
+const amountWords = (amount: number, unit: string): string =>
+  unit === "kg" ? `${figure(amount * 1000, 1)} g` : `${figure(amount * 1e6, 1)} ml`;
+const sawnWords = (amount: number, limit: number, unit: string): string =>
+  unit === "m³" ? `${apart(amount * 1000, limit * 1000, 2)} dm³` : `${apart(amount, limit, 2)} ${unit}`;
+
+function needOf(adhesive: Adhesive, area: number, lots: readonly LotStock[]): AdhesiveNeed[] {
+  // Nothing is needed where no area waits.
+  const mixed = adhesive.spread && sessionAmount(area, adhesive.spread.value, LOSS);
+  if (mixed === undefined) return [];
+  const ratio = massRatio(adhesive);
+  if (ratio === undefined) return [{ adhesive: adhesive.id, mixed }];
+  const part = (material: "resin" | "hardener", needed: number): Part => ({
+    needed,
+    usable: usableOf(adhesive, material, lots),
+  });
+  return [
+    {
+      adhesive: adhesive.id,
+      mixed,
+      parts: { resin: part("resin", mixed / (1 + ratio)), hardener: part("hardener", (mixed * ratio) / (1 + ratio)) },
+    },
+  ];
+}
+
+/** Hardener over resin by mass. */
+function massRatio({ byMass, byVolume, density }: Adhesive): number | undefined {
+  if (byMass) return byMass.hardenerOverResin;
+  return (
+    byVolume && density && massRatioOfVolumes(byVolume.hardenerOverResin, density.resin.value, density.hardener.value)
+  );
+}
+
+/** What is in date and not recalled, kg; undefined where it cannot be told of one of these lots. */
+function usableOf(adhesive: Adhesive, material: "resin" | "hardener", lots: readonly LotStock[]): number | undefined {
+  const density = adhesive.density?.[material].value;
+  const ours = lots.filter(
+    ({ lot, life, recalled }) =>
+      lot.adhesive === adhesive.id && lot.material === material && life !== "past" && !recalled,
+  );
+  const masses = ours.map(({ left, unit }) =>
+    left === undefined ? undefined : unit === "kg" ? left : density && left * density,
+  );
+  return masses.reduce<number | undefined>(
+    (sum, mass) => (sum === undefined || mass === undefined ? undefined : sum + mass),
+    0,
+  );
+}

@@ -1,0 +1,162 @@
+/** What the page on one batch says. */
+import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
+import type { Adhesive, Component, Entry, Lot, Quantity, Range } from "../../record/types.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { traceIndex } from "./trace-index.ts";
+import { dateWords, durationWords, inUnits, percent, quantityWords, signedPercent } from "../../words/words.ts";
+
+export const NOT_NOTED = "not noted";
+
+/** A fact with what it is held against; `limit` names nothing where the record gives no limit. */
+export interface FactRow {
+  readonly word: string;
+  readonly noted: string;
+  readonly limit?: string;
+}
+
+export interface ComponentRow {
+  readonly part: "Resin" | "Hardener";
+  readonly amount: string;
+  readonly lot?: Lot;
+  /** Best before, or why that is not known. */
+  readonly keeps: string;
+}
+
+export interface BatchPage {
+  readonly file: BatchFile;
+  readonly adhesive: Adhesive | undefined;
+  readonly entry: Entry | undefined;
+  /** People who put in hours on that day, by the names the edition shows. */
+  readonly people: readonly string[];
+  readonly components: readonly ComponentRow[];
+  readonly mix: readonly FactRow[];
+  readonly climate: readonly FactRow[];
+  readonly times: readonly FactRow[];
+  readonly timber: readonly Lot[];
+  readonly joints: readonly { readonly file: JointFile; readonly now: boolean }[];
+  readonly counting: readonly PieceFile[];
+  readonly forTrials: readonly PieceFile[];
+}
+
+export function batchPage(shown: Shown, file: BatchFile): BatchPage {
+  const { record, evidence } = shown;
+  const { batch } = file;
+  const adhesive = record.adhesives.get(batch.adhesive);
+  const entry = traceIndex(shown).entries.get(batch.entry);
+  return {
+    file,
+    adhesive,
+    entry,
+    people: peopleAt(shown, entry),
+    components: [
+      componentRow(shown, "Resin", batch.resin, adhesive),
+      componentRow(shown, "Hardener", batch.hardener, adhesive),
+    ],
+    mix: mixRows(shown, file, adhesive),
+    climate: climateRows(shown, file, adhesive),
+    times: timeRows(file),
+    timber: batch.timber.flatMap((id) => record.lots.get(id) ?? []),
+    joints: batch.joints
+      .flatMap((id) => evidence.joints.get(id) ?? [])
+      .map((joint) => ({ file: joint, now: joint.batches.includes(batch.id) })),
+    counting: file.pieces.filter(({ piece }) => piece.trial === undefined),
+    forTrials: file.pieces.filter(({ piece }) => piece.trial !== undefined),
+  };
+}
+
+export function peopleAt(shown: Shown, entry: Entry | undefined): string[] {
+  return [...new Set(entry?.hours.map(({ who }) => shown.nameOf(who)))];
+}
+
+function componentRow(
+  shown: Shown,
+  part: ComponentRow["part"],
+  component: Component | undefined,
+  adhesive: Adhesive | undefined,
+): ComponentRow {
+  const lot = component?.lot === undefined ? undefined : shown.record.lots.get(component.lot);
+  const amount = component?.mass ?? component?.volume;
+  return {
+    part,
+    amount: amount === undefined ? NOT_NOTED : quantityWords(amount, shown.record.aircraft.units),
+    ...(lot === undefined ? {} : { lot }),
+    keeps: lot === undefined ? "not known" : keeps(lot, adhesive),
+  };
+}
+
+function keeps(lot: Lot, adhesive: Adhesive | undefined): string {
+  if (lot.expiry !== undefined) return `until ${dateWords(lot.expiry)}`;
+  if (adhesive?.shelfLife !== undefined)
+    return `${adhesive.shelfLife.typed} from ${dateWords(lot.received)}, by the data sheet`;
+  return "not stated";
+}
+
+function mixRows(shown: Shown, { batch, ratio }: BatchFile, adhesive: Adhesive | undefined): FactRow[] {
+  const nominal = ratio?.by === "volume" ? adhesive?.byVolume : (adhesive?.byMass ?? adhesive?.byVolume);
+  const limit =
+    nominal === undefined
+      ? {}
+      : {
+          limit: `${nominal.typed}${nominal.tolerance === undefined ? ", no tolerance given" : ` ${tolerance(nominal.tolerance.typed)}`}, resin to hardener`,
+        };
+  const scale: FactRow = {
+    word: "Scale reads in steps of",
+    noted:
+      batch.scale === undefined
+        ? "not noted; the last digit as typed is taken"
+        : quantityWords(batch.scale, shown.record.aircraft.units),
+  };
+  if (ratio === undefined)
+    return [{ word: "Ratio as mixed", noted: "cannot be reckoned from what was noted", ...limit }, scale];
+  return [
+    { word: `Ratio as mixed, by ${ratio.by}`, noted: `100 : ${(ratio.found * 100).toFixed(1)}`, ...limit },
+    {
+      word: "Off the stated ratio by",
+      noted: signedPercent(ratio.error),
+      ...(ratio.tolerance === undefined ? {} : { limit: `±${percent(ratio.tolerance, 1)}` }),
+    },
+    {
+      word: "The scale alone leaves in doubt",
+      noted: ratio.doubt === undefined ? "cannot be reckoned" : `±${percent(ratio.doubt, 1)}`,
+    },
+    scale,
+  ];
+}
+
+function tolerance(typed: string): string {
+  return /^[±+]/.test(typed) ? typed : `±${typed}`;
+}
+
+function climateRows(shown: Shown, file: BatchFile, adhesive: Adhesive | undefined): FactRow[] {
+  const { units } = shown.record.aircraft;
+  const { batch } = file;
+  const noted = (quantity: Quantity | undefined): string =>
+    quantity === undefined ? NOT_NOTED : quantityWords(quantity, units);
+  const limit = (range: Range | undefined): { limit?: string } => (range === undefined ? {} : { limit: range.typed });
+  const rows: FactRow[] = [
+    { word: "Shop temperature", noted: noted(batch.temperature), ...limit(adhesive?.temperature) },
+    { word: "Relative humidity", noted: noted(batch.humidity), ...limit(adhesive?.humidity) },
+    { word: "Surface temperature", noted: noted(batch.surface) },
+    { word: "Wood moisture, by meter", noted: noted(batch.moisture), ...limit(adhesive?.woodMoisture) },
+  ];
+  if (file.moistureEstimate !== undefined)
+    rows.push({
+      word: "Wood moisture that this climate leads to",
+      noted: `${percent(file.moistureEstimate, 1)}, an estimate for wood that has had time to settle`,
+    });
+  if (file.dewPoint !== undefined) rows.push({ word: "Dew point", noted: inUnits(file.dewPoint, "°C", units) });
+  return rows;
+}
+
+function timeRows({ batch, openFor, workingLife }: BatchFile): FactRow[] {
+  return [
+    { word: "Mixed at", noted: batch.mixed?.typed ?? NOT_NOTED },
+    { word: "Last joint closed at", noted: batch.closed?.typed ?? NOT_NOTED },
+    {
+      word: "Working life used",
+      noted: openFor === undefined ? "not known" : durationWords(openFor),
+      limit:
+        workingLife === undefined ? "the data sheet gives none for so warm or so much" : durationWords(workingLife),
+    },
+  ];
+}

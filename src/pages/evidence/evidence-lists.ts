@@ -1,0 +1,109 @@
+/** What the lists of open items, departures, measurements and hold points say. */
+import type { HoldPointFile, MeasurementFile, PairFile } from "../../evidence/types.ts";
+import type { Departure, Measurement, OpenItem } from "../../record/types.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { traceIndex } from "./trace-index.ts";
+import { HOLD_KIND } from "./verdict-words.ts";
+import { inUnits, quantityWords } from "../../words/words.ts";
+
+/** Still open before closed; the oldest first. */
+export function openItems(shown: Shown): OpenItem[] {
+  const items = [...shown.evidence.openItems.values()].sort(byDay);
+  return [
+    ...items.filter(({ closedIn }) => closedIn === undefined),
+    ...items.filter(({ closedIn }) => closedIn !== undefined),
+  ];
+}
+
+/** Not yet accepted before accepted; the oldest first. */
+export function departures(shown: Shown): Departure[] {
+  const all = [...shown.evidence.departures.values()].sort(byDay);
+  return [
+    ...all.filter(({ acceptedBy }) => acceptedBy === undefined),
+    ...all.filter(({ acceptedBy }) => acceptedBy !== undefined),
+  ];
+}
+
+function byDay(
+  a: { readonly day: string; readonly id: string },
+  b: { readonly day: string; readonly id: string },
+): number {
+  return a.day < b.day ? -1 : a.day > b.day ? 1 : a.id < b.id ? -1 : 1;
+}
+
+/** What an open item must be done before: a hold point of its own, or every one of a kind; undefined where it says neither. */
+export function before(
+  shown: Shown,
+  item: OpenItem,
+): { readonly holdPoint: string } | { readonly words: string } | undefined {
+  if (item.before === undefined) return undefined;
+  if (shown.evidence.holdPoints.has(item.before)) return { holdPoint: item.before };
+  return { words: item.before in HOLD_KIND ? HOLD_KIND[item.before as keyof typeof HOLD_KIND] : item.before };
+}
+
+export function measurements(shown: Shown): readonly MeasurementFile[] {
+  return traceIndex(shown).measurements;
+}
+
+/** What the drawing asks: a measure, or limits. */
+export function drawingWords(shown: Shown, { drawing, limits }: Measurement): string {
+  if (drawing !== undefined) return quantityWords(drawing, shown.record.aircraft.units);
+  return limits?.typed ?? "not given";
+}
+
+export interface PairRow {
+  readonly pair: PairFile;
+  /** Titles of the assemblies that the sides stand on. */
+  readonly assemblies: readonly string[];
+  readonly sides: readonly { readonly side: string; readonly found: string; readonly entry: string }[];
+  readonly difference: string;
+  /** Departures that a side names. */
+  readonly departures: readonly string[];
+}
+
+/** Pairs of sides, those that differ by too much first. */
+export function pairs(shown: Shown): PairRow[] {
+  const order: { readonly [verdict in PairFile["verdict"]]: number } = {
+    out: 0,
+    "one side": 1,
+    "no tolerance": 2,
+    within: 3,
+  };
+  return [...shown.evidence.pairs.values()]
+    .sort((a, b) => order[a.verdict] - order[b.verdict])
+    .map((pair) => ({
+      pair,
+      assemblies: [
+        ...new Set(pair.now.map(({ assembly }) => shown.record.assemblies.get(assembly)?.title ?? assembly)),
+      ],
+      sides: pair.now.map(({ side = "left", found, entry }) => ({
+        side,
+        found: quantityWords(found, shown.record.aircraft.units),
+        entry,
+      })),
+      departures: [...new Set(pair.now.flatMap(({ departure }) => departure ?? []))],
+      difference: pair.difference === undefined ? "" : signed(pair.difference, pair.now[0]?.found.unit ?? "m", shown),
+    }));
+}
+
+/** How far off the drawing, with a sign and in the aircraft's units. */
+export function offWords(shown: Shown, { measurement, off }: MeasurementFile): string {
+  return off === undefined ? "" : signed(off, measurement.found.unit, shown);
+}
+
+function signed(value: number, unit: string, shown: Shown): string {
+  const words = inUnits(value, unit, shown.record.aircraft.units);
+  return value > 0 && /[1-9]/.test(words) ? `+${words}` : words;
+}
+
+const ORDER: { readonly [state in HoldPointFile["state"]]: number } = {
+  reopened: 0,
+  blocked: 1,
+  ready: 2,
+  ahead: 3,
+  passed: 4,
+};
+
+export function holdPoints(shown: Shown): HoldPointFile[] {
+  return [...shown.evidence.holdPoints.values()].sort((a, b) => ORDER[a.state] - ORDER[b.state]);
+}

@@ -1,0 +1,125 @@
+/** What the page on one lot says: its particulars and everywhere it went. */
+import type { BatchFile, HoldPointFile, JointFile, LotFile, PieceFile } from "../../evidence/types.ts";
+import type { Cut, Lot } from "../../record/types.ts";
+import type { FactRow } from "./batch-page.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { traceIndex } from "./trace-index.ts";
+import { counted, dateWords, quantityWords, timberInUnits } from "../../words/words.ts";
+
+export interface LotUse {
+  readonly batch: BatchFile;
+  readonly joints: readonly {
+    readonly file: JointFile;
+    readonly now: boolean;
+    readonly holdPoints: readonly HoldPointFile[];
+  }[];
+}
+
+export interface CutRow {
+  readonly entry: string;
+  readonly title: string;
+  readonly amount: string;
+  /** This and all cuts before it. */
+  readonly sum: string;
+}
+
+export interface LotPage {
+  readonly file: LotFile;
+  readonly particulars: readonly FactRow[];
+  /** What was cut from it, in the order of entries; and all of it in a sentence. */
+  readonly cuts: readonly CutRow[];
+  readonly cutWords: string;
+  readonly uses: readonly LotUse[];
+  readonly pieces: readonly PieceFile[];
+  readonly holdPoints: readonly HoldPointFile[];
+}
+
+export function lotPage(shown: Shown, file: LotFile): LotPage {
+  const { evidence } = shown;
+  const now = new Set(file.joints);
+  const ever = new Set([...file.joints, ...file.formerJoints]);
+  const uses = file.batches
+    .flatMap((id) => evidence.batches.get(id) ?? [])
+    .map((batch) => ({
+      batch,
+      joints: batch.batch.joints
+        .filter((id) => ever.has(id))
+        .flatMap((id) => evidence.joints.get(id) ?? [])
+        .map((joint) => ({
+          file: joint,
+          now: now.has(joint.joint.id) && joint.batches.includes(batch.batch.id),
+          holdPoints: (traceIndex(shown).holdPointsOf.get(joint.joint.id) ?? []).flatMap(
+            (id) => evidence.holdPoints.get(id) ?? [],
+          ),
+        })),
+    }));
+  const cuts = traceIndex(shown).cutsOf.get(file.lot.id) ?? [];
+  return {
+    file,
+    uses,
+    particulars: particulars(shown, file),
+    cuts: cutRows(shown, cuts),
+    cutWords: cutWords(shown, file, cuts),
+    pieces: file.pieces.flatMap((id) => evidence.pieces.get(id) ?? []),
+    holdPoints: file.holdPoints.flatMap((id) => evidence.holdPoints.get(id) ?? []),
+  };
+}
+
+const isAdhesive = ({ material }: Lot): boolean => material === "resin" || material === "hardener";
+
+function cutRows(shown: Shown, cuts: readonly Cut[]): CutRow[] {
+  const { units } = shown.record.aircraft;
+  let sum = 0;
+  return cuts.map(({ entry, amount }) => {
+    sum += amount.value;
+    return {
+      entry,
+      title: traceIndex(shown).entries.get(entry)?.title ?? entry,
+      amount: quantityWords(amount, units, timberInUnits),
+      sum: timberInUnits(sum, amount.unit, units),
+    };
+  });
+}
+
+function cutWords(shown: Shown, { lot }: LotFile, cuts: readonly Cut[]): string {
+  const { units } = shown.record.aircraft;
+  const unit = cuts[0]?.amount.unit ?? "m";
+  const together = timberInUnits(
+    cuts.reduce((sum, { amount }) => sum + amount.value, 0),
+    unit,
+    units,
+  );
+  const came =
+    lot.amount === undefined
+      ? "How much came of it is not noted."
+      : `${quantityWords(lot.amount, units, timberInUnits)} came.`;
+  return `${together} in ${counted(cuts.length, "cut")}${shown.edition === "archive" ? "" : " that this edition shows"}. ${came}`;
+}
+
+function particulars(shown: Shown, { lot }: LotFile): FactRow[] {
+  const { aircraft, adhesives } = shown.record;
+  const rows: (readonly [string, string | undefined])[] = [
+    [
+      "Material",
+      lot.adhesive === undefined
+        ? lot.material
+        : `${lot.material} of ${adhesives.get(lot.adhesive)?.title ?? lot.adhesive}`,
+    ],
+    ["Maker’s number", lot.number],
+    ["Supplier", lot.supplier],
+    ["Received", dateWords(lot.received)],
+    ["Good until", lot.expiry === undefined ? undefined : dateWords(lot.expiry)],
+    [
+      "Amount",
+      lot.amount === undefined
+        ? undefined
+        : quantityWords(lot.amount, aircraft.units, isAdhesive(lot) ? undefined : timberInUnits),
+    ],
+    ["Species", lot.species],
+    ["Moisture when received", lot.moisture?.typed],
+    ["Slope of grain", lot.grainSlope],
+    ["Rings", lot.rings?.typed],
+    ["Density", lot.density === undefined ? undefined : quantityWords(lot.density, aircraft.units)],
+  ];
+  return rows.flatMap(([word, noted]) => (noted === undefined ? [] : [{ word, noted }]));
+}

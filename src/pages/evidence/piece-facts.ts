@@ -1,0 +1,107 @@
+/** What is said of one test piece. */
+import type { PieceFile } from "../../evidence/types.ts";
+import type { Cure, Warmth } from "../../evidence/types/cure.ts";
+import { span } from "../../words/figure.ts";
+import type { Photo } from "../../record/types.ts";
+import { NOT_NOTED, type FactRow } from "./batch-page.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { traceIndex } from "./trace-index.ts";
+import { FAILURE_WORDS } from "./verdict-words.ts";
+import { dateWords, grouped, inUnits, percent, quantityWords } from "../../words/words.ts";
+
+export function pieceFacts(shown: Shown, file: PieceFile): FactRow[] {
+  return [...geometry(shown, file), ...breaking(shown, file)];
+}
+
+/** The photograph of the broken piece, with the words its entry has for it. */
+export function piecePhoto(
+  shown: Shown,
+  { test, piece }: PieceFile,
+): Pick<Photo, "file" | "alt" | "caption"> | undefined {
+  if (test?.photo === undefined) return undefined;
+  return traceIndex(shown).photos.get(test.photo) ?? { file: test.photo, alt: `Test piece ${piece.id}, broken` };
+}
+
+/** How a piece broke in a few words, for tables: `in the wood, 95 % wood`. */
+export function brokeWords({ test, verdict }: PieceFile): string {
+  if (test === undefined) return verdict === "not broken" ? "not broken" : "noted where this edition does not show it";
+  return (
+    FAILURE_WORDS[test.failure] + (test.woodFailure === undefined ? "" : `, ${test.woodFailure.typed} wood failure`)
+  );
+}
+
+function geometry(shown: Shown, { piece, overlapRatio, revealing }: PieceFile): FactRow[] {
+  const { units } = shown.record.aircraft;
+  const procedure = shown.record.procedures.get(piece.procedure);
+  const sizes = [
+    ["thickness", piece.thickness],
+    ["width", piece.width],
+    ["overlap", piece.overlap],
+  ] as const;
+  const rows: FactRow[] = [
+    {
+      word: "Size",
+      noted: sizes
+        .map(([word, size]) => `${word} ${size === undefined ? NOT_NOTED : quantityWords(size, units)}`)
+        .join(", "),
+    },
+    {
+      word: "Overlap over thickness",
+      noted: overlapRatio === undefined ? "cannot be reckoned" : grouped(overlapRatio, 2),
+      ...(procedure?.overlap === undefined ? {} : { limit: procedure.overlap.typed }),
+    },
+  ];
+  if (revealing !== undefined) {
+    rows.push({
+      word: "Could have let pass",
+      noted: `a glue line with ${percent(revealing)} of the wood’s own shear strength, and nothing weaker`,
+    });
+  }
+  return rows;
+}
+
+function breaking(shown: Shown, { piece, test, curedFor, cure, stress, verdict }: PieceFile): FactRow[] {
+  const { units } = shown.record.aircraft;
+  const procedure = shown.record.procedures.get(piece.procedure);
+  if (test === undefined)
+    return verdict === "not broken" ? [] : [{ word: "Broken", noted: "noted where this edition does not show it" }];
+  const rows: FactRow[] = [
+    { word: "Broken", noted: dateWords(test.day) + (test.at === undefined ? "" : ` at ${test.at.typed}`) },
+    {
+      word: "Cured for",
+      noted: curedFor === undefined ? "not known" : `${span(curedFor)}, as the record proves`,
+      ...(procedure?.leastCure === undefined ? {} : { limit: `at least ${procedure.leastCure.time.typed}` }),
+    },
+    ...worth(shown, cure),
+    { word: "Failed", noted: FAILURE_WORDS[test.failure] },
+    {
+      word: "Wood failure",
+      noted: test.woodFailure?.typed ?? NOT_NOTED,
+      ...(procedure?.woodFailure === undefined ? {} : { limit: `at least ${procedure.woodFailure.typed}` }),
+    },
+  ];
+  if (test.load !== undefined) rows.push({ word: "Load", noted: quantityWords(test.load, units) });
+  if (stress !== undefined)
+    rows.push({
+      word: "Stress on the glue faces",
+      noted: inUnits(stress, "Pa", units),
+      ...(procedure?.stress === undefined ? {} : { limit: `at least ${quantityWords(procedure.stress, units)}` }),
+    });
+  if (test.witness !== undefined) rows.push({ word: "Seen by", noted: shown.nameOf(test.witness) });
+  if (test.note !== undefined) rows.push({ word: "Note", noted: test.note });
+  return rows;
+}
+
+const BY: { readonly [warmth in Warmth]: string } = {
+  logged: "by the shop’s logger",
+  "logged in part": "by the shop’s logger and, in its gaps, by no more than was noted",
+  assumed: "by the temperature noted",
+  unknown: "",
+};
+
+/** What its days of cure are worth at the temperature that the least cure is counted at; never rounded up. */
+function worth(shown: Shown, { age, reference, least, warmth }: Cure): FactRow[] {
+  if (age === undefined || warmth === undefined) return [];
+  const at = inUnits(reference, "°C", shown.record.aircraft.units);
+  return [{ word: `Worth at ${at}`, noted: `${span(age)}, ${BY[warmth]}`, limit: `at least ${span(least)}` }];
+}

@@ -1,0 +1,72 @@
+/** What the page on one trial says: its pieces as this edition shows them, and what was concluded from all of them. */
+import { SANDING } from "../../evidence/trial/conclusion.ts";
+import type { PieceFile, PieceVerdict } from "../../evidence/types.ts";
+import type { PreparationOutcome, StandingRule } from "../../evidence/types/trial.ts";
+import type { Interval } from "../../reckoning/statistics/exact-interval.ts";
+import type { FailureMode, Trial } from "../../record/types.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { traceIndex } from "./trace-index.ts";
+import { PIECE_VERDICTS } from "./verdict-words.ts";
+import { percent } from "../../words/words.ts";
+
+export interface PreparationRow {
+  readonly id: string;
+  readonly what: string;
+  readonly pieces: readonly PieceFile[];
+  readonly failures: Readonly<{ [mode in FailureMode]: number }>;
+  readonly verdicts: Readonly<{ [verdict in PieceVerdict]: number }>;
+}
+
+export interface TrialPage {
+  readonly trial: Trial;
+  readonly rows: readonly PreparationRow[];
+  readonly pieces: readonly PieceFile[];
+  /** What must be said first, a sentence each. */
+  readonly cautions: readonly string[];
+  /** Outcomes with their exact bounds; none where this edition does not show all of the pieces. */
+  readonly outcomes: readonly PreparationOutcome[];
+  readonly conclusion: readonly string[];
+  readonly standing: StandingRule;
+}
+
+export function trialPage(shown: Shown, trial: Trial): TrialPage {
+  const pieces = traceIndex(shown).piecesOf.get(trial.id) ?? [];
+  const rows = trial.preparations.map(({ id, what }) =>
+    row(
+      id,
+      what,
+      pieces.filter(({ piece }) => piece.preparation === id),
+    ),
+  );
+  const rest = pieces.filter(({ piece }) => !trial.preparations.some(({ id }) => id === piece.preparation));
+  if (rest.length > 0) rows.push(row("", "no preparation named", rest));
+  const { cautions = [], outcomes = [], conclusion = [] } = shown.evidence.trials.get(trial.id) ?? {};
+  return { trial, rows, pieces, cautions, outcomes, conclusion, standing: SANDING };
+}
+
+function row(id: string, what: string, pieces: readonly PieceFile[]): PreparationRow {
+  const count = (holds: (file: PieceFile) => boolean): number => pieces.filter(holds).length;
+  return {
+    id,
+    what,
+    pieces,
+    failures: {
+      wood: count(({ test }) => test?.failure === "wood"),
+      mixed: count(({ test }) => test?.failure === "mixed"),
+      "glue line": count(({ test }) => test?.failure === "glue line"),
+    },
+    verdicts: Object.fromEntries(
+      PIECE_VERDICTS.map((verdict) => [verdict, count((file) => file.verdict === verdict)]),
+    ) as { [verdict in PieceVerdict]: number },
+  };
+}
+
+/** `62.5 % to 100 %`, each end rounded outwards. */
+export function intervalWords({ lower, upper }: Interval): string {
+  return `${boundWords(lower)} to ${percent(Math.ceil(upper * 1000 - 1e-9) / 1000, 1)}`;
+}
+
+/** A lower bound, rounded down, since more is not shown. */
+export function boundWords(share: number): string {
+  return percent(Math.floor(share * 1000 + 1e-9) / 1000, 1);
+}

@@ -1,0 +1,95 @@
+/** What verdicts, states and sources mean, in words that stand beside their marks. */
+import type {
+  BatchFile,
+  BatchVerdict,
+  Finding,
+  HoldState,
+  JointState,
+  PieceVerdict,
+  Severity,
+  Source,
+} from "../../evidence/types.ts";
+import type { FailureMode, HoldKind } from "../../record/types.ts";
+import type { Marked } from "./marked.ts";
+
+export const BATCH_VERDICTS: readonly BatchVerdict[] = ["rejected", "unproven", "pending", "accepted"];
+export const JOINT_STATES: readonly JointState[] = [
+  "quarantined",
+  "opened",
+  "unproven",
+  "pending",
+  "accepted",
+  "not glued",
+];
+export const PIECE_VERDICTS: readonly PieceVerdict[] = ["pass", "fail", "inconclusive", "too early", "not broken"];
+
+export const BATCH_MEANS: { readonly [verdict in BatchVerdict]: string } = {
+  accepted: "Every limit that was checked held, and enough test pieces passed.",
+  pending: "No limit was broken; the verdict waits for what is still to come.",
+  unproven: "The record cannot show that this batch is good, and waiting will not help.",
+  rejected: "The record shows that a limit was broken, or the builder rejected it.",
+};
+
+/** A batch's verdict is not changed by the recall of a lot in it, but must never be seen without it. */
+export function batchMark(file: BatchFile | undefined): { readonly mark: Marked; readonly word: string } {
+  const { verdict, recalls }: Pick<BatchFile, "verdict" | "recalls"> = file ?? { verdict: "unproven", recalls: [] };
+  return recalls.length === 0 ? { mark: verdict, word: verdict } : { mark: "recall", word: `${verdict}, lot recalled` };
+}
+
+export const JOINT_MEANS: { readonly [state in JointState]: string } = {
+  "not glued": "No batch has gone into this joint.",
+  accepted: "Every batch in this joint is accepted.",
+  pending: "Glued; the verdict waits for what is still to come.",
+  unproven: "The record cannot show that this joint is good.",
+  quarantined: "Holds a rejected batch or a recalled lot. It is not to be closed in.",
+  opened: "The glue was taken out and the joint has not been glued again.",
+};
+
+export const HOLD_MEANS: { readonly [state in HoldState]: string } = {
+  passed: "Looked at and signed.",
+  reopened: "Signed, but what was looked at has changed since. It is to be looked at again.",
+  ready: "Nothing is missing in the record; ready to be looked at.",
+  blocked: "Something is wrong that must be put right first.",
+  ahead: "Nothing is known to be wrong; work is still to be done.",
+};
+
+export const PIECE_MEANS: { readonly [verdict in PieceVerdict]: string } = {
+  pass: "The wood failed, and a weak glue line would have shown.",
+  fail: "The glue line gave way.",
+  inconclusive: "It broke in a way that a weak glue line need not have shown in.",
+  "too early": "Broken before its least cure: it proves nothing either way.",
+  "not broken": "Not broken yet.",
+};
+
+export const FAILURE_WORDS: { readonly [mode in FailureMode]: string } = {
+  wood: "in the wood",
+  "glue line": "in the glue line",
+  mixed: "partly in the wood, partly in the glue line",
+};
+
+export const HOLD_KIND: { readonly [kind in HoldKind]: string } = {
+  "close-up": "before close-up",
+  covering: "before covering",
+  flight: "before flight",
+};
+
+/** How a source was known to whoever wrote the rule: never more than is so. */
+export const KNOWN: { readonly [known in Source["known"]]: string } = {
+  seen: "read in the document",
+  memory: "from memory, not read again",
+  "common practice": "common practice, no document behind it",
+  record: "from this record",
+};
+
+const WEIGHT: { readonly [severity in Severity]: number } = { rejects: 0, unproven: 1, waits: 2, caution: 3, meets: 4 };
+
+/** The gravest first; equals in the order they came in. */
+export function gravestFirst(findings: readonly Finding[]): Finding[] {
+  return [...findings].sort((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity]);
+}
+
+/** The findings that made a verdict what it is: the gravest of them, or none where all limits held. */
+export function deciding(findings: readonly Finding[]): Finding[] {
+  const sorted = gravestFirst(findings).filter(({ severity }) => severity !== "meets" && severity !== "caution");
+  return sorted.filter(({ severity }) => severity === sorted[0]?.severity);
+}

@@ -1,0 +1,80 @@
+/** The numbers of a chart, from which its drawing, its table and its data for the browser are all made. */
+import { addDays, dayNumber, monday } from "../../reckoning/time/calendar.ts";
+import { groupBy } from "../../reckoning/hours/hours.ts";
+import type { Worked } from "../../reckoning/hours/hours.ts";
+import type { Day } from "../../record/types.ts";
+
+export interface Chart {
+  /** A name for anchors. */
+  readonly id: string;
+  readonly title: string;
+  /** What it shows, in a sentence. */
+  readonly says: string;
+  readonly form: "lines" | "bars";
+  /** Days counted from 1970-01-01: ends of weeks for lines, Mondays for bars. */
+  readonly days: readonly number[];
+  /** Hours, one a day of `days`. */
+  readonly series: readonly { readonly name: string; readonly values: readonly number[] }[];
+  /** What the series are held against. */
+  readonly against?: { readonly name: string; readonly values: readonly number[] };
+  readonly filled?: boolean;
+}
+
+/** The weeks of a record: Mondays from its start to its day. */
+export interface Weeks {
+  readonly mondays: readonly Day[];
+  readonly at: ReadonlyMap<Day, number>;
+}
+
+export const dayAt = (day: Day): number => dayNumber(day) ?? 0;
+
+export function weeksOf(lines: readonly Worked[], start: Day, end: Day): Weeks {
+  const days = lines.map(({ day }) => day);
+  const first = monday(days.reduce((least, day) => (day < least ? day : least), start)) ?? start;
+  const last = monday(days.reduce((most, day) => (day > most ? day : most), end)) ?? end;
+  const mondays: Day[] = [];
+  for (let day: Day | undefined = first; day !== undefined && day <= last; day = addDays(day, 7)) mondays.push(day);
+  return { mondays, at: new Map(mondays.map((day, index) => [day, index])) };
+}
+
+/** Minutes in each week. */
+export function weekly(lines: readonly Worked[], weeks: Weeks): number[] {
+  const sums = new Array<number>(weeks.mondays.length).fill(0);
+  for (const { day, minutes } of lines) {
+    const at = weeks.at.get(monday(day) ?? "");
+    if (at !== undefined) sums[at] = (sums[at] ?? 0) + minutes;
+  }
+  return sums;
+}
+
+export function running(values: readonly number[]): number[] {
+  let sum = 0;
+  return values.map((value) => (sum += value));
+}
+
+/** Minutes to hours with two decimals: enough for a chart. */
+export const inHours = (minutes: number): number => Math.round((minutes / 60) * 100) / 100;
+
+export interface Named<L> {
+  readonly name: string;
+  readonly lines: readonly L[];
+}
+
+/** Lines by a key, the greatest sums first; beyond `most` the rest as one. */
+export function greatest<L extends Worked>(
+  lines: readonly L[],
+  keyOf: (line: L) => string,
+  nameOf: (key: string) => string,
+  most: number,
+): Named<L>[] {
+  const sumOf = (group: readonly L[]): number => group.reduce((sum, { minutes }) => sum + minutes, 0);
+  const groups = [...groupBy(lines, keyOf)].map(([key, group]) => ({
+    name: nameOf(key),
+    lines: group,
+    sum: sumOf(group),
+  }));
+  groups.sort((a, b) => b.sum - a.sum || (a.name < b.name ? -1 : 1));
+  if (groups.length <= most) return groups;
+  const rest = groups.slice(most - 1).flatMap((group) => group.lines);
+  return [...groups.slice(0, most - 1), { name: "All others", lines: rest }];
+}

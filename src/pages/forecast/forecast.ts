@@ -1,0 +1,84 @@
+/** When the work may be done, from what the builder planned and what this edition shows to have been worked. */
+import { addDays } from "../../reckoning/time/calendar.ts";
+import { finishWeeks } from "../../reckoning/hours/finish-week.ts";
+import { LEAST_WEEKS } from "../../reckoning/hours/forecast-backtest.ts";
+import { total, type Worked } from "../../reckoning/hours/hours.ts";
+import type { Plan } from "../../reckoning/hours/plan.ts";
+import type { Day } from "../../record/types.ts";
+import { fanAhead, lookBacks, type FanWeek, type LookBackView } from "./forecast-ahead.ts";
+import { FUTURES, groundOf, type Ground } from "./forecast-ground.ts";
+import { assumptions } from "./forecast-words.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { counted, dateWords } from "../../words/words.ts";
+
+export interface Finish {
+  /** Share of the futures in which the work is done by then. */
+  readonly share: number;
+  /** Undefined where that is more than twenty years ahead. */
+  readonly day?: Day;
+}
+
+export interface Forecast {
+  readonly plan: Plan;
+  readonly finish: readonly Finish[];
+  readonly ahead: readonly FanWeek[];
+  readonly work: readonly Worked[];
+  readonly assumptions: readonly string[];
+}
+
+export interface ForecastView {
+  /** Why there is no forecast, if there is none. */
+  readonly silent?: string;
+  readonly forecast?: Forecast;
+  readonly lookBacks: readonly LookBackView[];
+}
+
+const SHARES = [0.5, 0.8, 0.95] as const;
+
+const views = new WeakMap<Shown, ForecastView>();
+
+export function forecastView(shown: Shown): ForecastView {
+  const known = views.get(shown);
+  if (known !== undefined) return known;
+  const view = viewOf(groundOf(shown));
+  views.set(shown, view);
+  return view;
+}
+
+function viewOf(ground: Ground): ForecastView {
+  const silent = silentWhy(ground);
+  return silent === undefined
+    ? { forecast: forecastOf(ground), lookBacks: lookBacks(ground) }
+    : { silent, lookBacks: lookBacks(ground) };
+}
+
+function silentWhy({ plan, weeks }: Ground): string | undefined {
+  if (plan.parts.length === 0) return "No assembly has planned hours, so that there is nothing to reckon with.";
+  if (weeks.length < LEAST_WEEKS)
+    return `The record spans ${counted(weeks.length, "whole week")}. Below ${LEAST_WEEKS} there is no forecast: so few say too little of how weeks differ.`;
+  if (plan.left === 0) return "By the plan no work is left.";
+  if (total(weeks) === 0) return "In no whole week has work been noted on a part that has planned hours.";
+  return undefined;
+}
+
+function forecastOf(ground: Ground): Forecast {
+  const { shown, plan, weeks, work, seed } = ground;
+  const minutes = weeks.map((week) => week.minutes);
+  const until = finishWeeks(minutes, plan.left, SHARES, seed, FUTURES) ?? [];
+  const finish = SHARES.map((share, at): Finish => {
+    const week = until[at];
+    const day = week === undefined ? undefined : addDays(shown.record.day, 7 * week);
+    return day === undefined ? { share } : { share, day };
+  });
+  const last = until.findLast((week) => week !== undefined);
+  return { plan, finish, work, ahead: fanAhead(ground, last), assumptions: assumptions(ground) };
+}
+
+/** The forecast in a sentence, or why there is none. */
+export function forecastWords({ silent, forecast }: ForecastView): string {
+  if (forecast === undefined) return `There is no forecast. ${silent ?? ""}`;
+  const [half, , most] = forecast.finish;
+  const words = (finish: Finish | undefined): string =>
+    finish?.day === undefined ? "only more than twenty years ahead" : `by ${dateWords(finish.day)}`;
+  return `Should the weeks ahead be like those so far, the planned work is done ${words(half)} as likely as not, and ${words(most)} in 95 of 100 futures.`;
+}

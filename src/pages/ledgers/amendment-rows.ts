@@ -1,0 +1,29 @@
+/** The ledger of amendments: a row for each value that was changed, with what was written first and what stands now. */
+import type { Change, Said } from "../../record/types.ts";
+import type { Row } from "./ledger-rows.ts";
+import type { Shown } from "../../editions/shown.ts";
+
+/** `what` is null and `value` says `prose` where the text of the day was struck out. `was` is null where nothing was written, `is` where nothing stands any more. */
+export function amendmentRows({ record, nameOf }: Shown): Row[] {
+  const text = (said: Said | undefined): string | null =>
+    said
+      ?.map((part) => (typeof part === "string" ? part : part.kind === "person" ? nameOf(part.id) : part.id))
+      .join("") ?? null;
+  return record.entries.flatMap(({ amendments }) =>
+    amendments.flatMap(({ entry, by, day, why, prose, changes }) => {
+      const of = (change: Partial<Change>): Row => ({
+        entry,
+        amended_by: by,
+        day,
+        why,
+        about_kind: change.about?.kind ?? "entry",
+        about: change.about?.id ?? entry,
+        what: change.fact ?? null,
+        value: change.value ?? null,
+        was: text(change.was),
+        is: text(change.is),
+      });
+      return [...(prose ? [of({ value: "prose" })] : []), ...changes.map(of)];
+    }),
+  );
+}

@@ -1,0 +1,155 @@
+/** The rows of each ledger. Keys are the columns; their units stand in their names. A value that is not noted is null. */
+import type { BatchFile, Finding, JointFile, PieceFile } from "../../evidence/types.ts";
+import type { Component, Moment, Quantity } from "../../record/types.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { traceIndex } from "../evidence/trace-index.ts";
+
+export type Cell = string | number | readonly string[] | null;
+export interface Row {
+  readonly [column: string]: Cell;
+}
+
+/** One row for each line of hours: `minutes` as reckoned, `typed` as it stands in the record. */
+export function hoursRows({ record, nameOf }: Shown): Row[] {
+  return record.entries.flatMap((entry) =>
+    entry.hours.map((line) => ({
+      entry: entry.id,
+      day: entry.day,
+      person: line.who,
+      name: nameOf(line.who),
+      task: line.task,
+      assembly: line.assembly,
+      minutes: line.minutes,
+      typed: line.typed,
+    })),
+  );
+}
+
+export function batchRows(shown: Shown): Row[] {
+  return traceIndex(shown)
+    .batches.flatMap(({ id }) => shown.evidence.batches.get(id) ?? [])
+    .map(batchRow);
+}
+
+function batchRow({ batch, verdict, ratio, moistureEstimate, dewPoint, openFor, workingLife }: BatchFile): Row {
+  return {
+    batch: batch.id,
+    entry: batch.entry,
+    day: batch.day,
+    adhesive: batch.adhesive,
+    verdict,
+    joints: batch.joints,
+    timber_lots: batch.timber,
+    pieces: batch.pieces.map(({ id }) => id),
+    ...component("resin", batch.resin),
+    ...component("hardener", batch.hardener),
+    ...quantity("scale", batch.scale?.unit === "m³" ? "m3" : "kg", batch.scale),
+    ratio_by: ratio?.by ?? null,
+    ratio_hardener_over_resin: ratio?.found ?? null,
+    ratio_nominal: ratio?.nominal ?? null,
+    ratio_error_share: ratio?.error ?? null,
+    ratio_tolerance_share: ratio?.tolerance ?? null,
+    ratio_doubt_share: ratio?.doubt ?? null,
+    ...moment("mixed", batch.mixed),
+    ...moment("closed", batch.closed),
+    open_for_s: openFor ?? null,
+    working_life_s: workingLife ?? null,
+    ...quantity("shop_temperature", "degc", batch.temperature),
+    ...quantity("shop_humidity", "share", batch.humidity),
+    ...quantity("surface_temperature", "degc", batch.surface),
+    ...quantity("wood_moisture", "share", batch.moisture),
+    wood_moisture_estimate_share: moistureEstimate ?? null,
+    dew_point_degc: dewPoint ?? null,
+  };
+}
+
+/** Pieces in the order of their batches. Columns of the test are null where it was not broken, or where the edition does not show its test. */
+export function pieceRows(shown: Shown): Row[] {
+  const files = traceIndex(shown).batches.flatMap(({ id }) => shown.evidence.batches.get(id)?.pieces ?? []);
+  return files.map((file) => ({ ...pieceRow(shown, file), ...testRow(shown, file) }));
+}
+
+function pieceRow(shown: Shown, { piece, verdict, overlapRatio, revealing }: PieceFile): Row {
+  return {
+    piece: piece.id,
+    batch: piece.batch,
+    verdict,
+    procedure: piece.procedure,
+    form: shown.record.procedures.get(piece.procedure)?.form ?? null,
+    lot: piece.lot ?? null,
+    trial: piece.trial ?? null,
+    preparation: piece.preparation ?? null,
+    ...quantity("thickness", "m", piece.thickness),
+    ...quantity("width", "m", piece.width),
+    ...quantity("overlap", "m", piece.overlap),
+    overlap_over_thickness: overlapRatio ?? null,
+    revealing_share: revealing ?? null,
+  };
+}
+
+function testRow({ nameOf }: Shown, { test, curedFor, cure, stress }: PieceFile): Row {
+  return {
+    broken_entry: test?.entry ?? null,
+    broken_day: test?.day ?? null,
+    ...moment("broken", test?.at),
+    cured_for_s: curedFor ?? null,
+    cure_worth_s: cure.age ?? null,
+    cure_worth_at_degc: cure.reference,
+    cure_warmth: cure.warmth ?? null,
+    least_cure_s: cure.least,
+    failure: test?.failure ?? null,
+    ...quantity("wood_failure", "share", test?.woodFailure),
+    ...quantity("load", "n", test?.load),
+    stress_pa: stress ?? null,
+    witness: test?.witness === undefined ? null : nameOf(test.witness),
+    note: test?.note ?? null,
+  };
+}
+
+export function jointRows(shown: Shown): Row[] {
+  const { holdPointsOf } = traceIndex(shown);
+  return [...shown.evidence.joints.values()].map(({ joint, state, batches, superseded, reworks, lots }: JointFile) => ({
+    joint: joint.id,
+    title: joint.title,
+    assembly: joint.assembly,
+    state,
+    batches,
+    superseded_batches: superseded,
+    rework_entries: reworks.map(({ entry }) => entry),
+    lots,
+    hold_points: holdPointsOf.get(joint.id) ?? [],
+    ...quantity("area", "m2", joint.area),
+    drawing: joint.drawing ?? null,
+  }));
+}
+
+export function findingRows({ evidence }: Shown): Row[] {
+  return evidence.findings.map(({ rule, severity, about, sentence, limit, restsOn }: Finding) => ({
+    rule,
+    severity,
+    about_kind: about.kind,
+    about: about.id,
+    sentence,
+    limit: limit?.text ?? null,
+    limit_source: limit?.from.text ?? null,
+    limit_source_known: limit?.from.known ?? null,
+    rests_on: restsOn.map(({ kind, id }) => `${kind.replaceAll(" ", "-")}:${id}`),
+  }));
+}
+
+function component(part: string, noted: Component | undefined): Row {
+  return {
+    [`${part}_lot`]: noted?.lot ?? null,
+    [`${part}_typed`]: noted?.mass?.typed ?? noted?.volume?.typed ?? null,
+    [`${part}_kg`]: noted?.mass?.value ?? null,
+    [`${part}_m3`]: noted?.volume?.value ?? null,
+  };
+}
+
+function quantity(word: string, unit: string, noted: Quantity | undefined): Row {
+  return { [`${word}_typed`]: noted?.typed ?? null, [`${word}_${unit}`]: noted?.value ?? null };
+}
+
+function moment(word: string, noted: Moment | undefined): Row {
+  return { [`${word}_typed`]: noted?.typed ?? null, [`${word}_epoch_s`]: noted?.epoch ?? null };
+}

@@ -1,0 +1,41 @@
+/** The rows of the ledgers of cuts and of what is left of each lot. */
+import { reckonStock } from "../../evidence/lots/stock.ts";
+import { UNITS } from "./ledger-measures.ts";
+import type { Row } from "./ledger-rows.ts";
+import type { Shown } from "../../editions/shown.ts";
+
+export function cutRows({ record }: Shown): Row[] {
+  return record.entries.flatMap((entry) =>
+    entry.cuts.map(({ day, lot, amount }) => ({
+      entry: entry.id,
+      day,
+      lot,
+      unit: UNITS[amount.unit] ?? amount.unit,
+      amount_typed: amount.typed,
+      amount: amount.value,
+    })),
+  );
+}
+
+/** A row for each lot. Where batches took what nobody noted, they stand in a column of their own and what is left is null. */
+export function stockRows(shown: Shown): Row[] {
+  return reckonStock(shown.record, shown.evidence).lots.map(
+    ({ lot, unit, received, used, left, unknown, lastDay, recalled }) => {
+      const isNoted = received !== undefined || used !== undefined;
+      return {
+        lot: lot.id,
+        title: lot.title,
+        material: lot.material,
+        received_day: lot.received,
+        good_until_day: lastDay ?? null,
+        recalled: recalled ? "yes" : "no",
+        unit: isNoted ? (UNITS[unit] ?? unit) : null,
+        received_typed: lot.amount?.typed ?? null,
+        received: received ?? null,
+        used: used ?? null,
+        used_unknown_batches: unknown,
+        left_at_most: left ?? null,
+      };
+    },
+  );
+}

@@ -1,0 +1,76 @@
+/** What the about page says of rules, sources, adhesives and procedures. */
+import { rules } from "../../evidence/rules.ts";
+import type { Rule, Source } from "../../evidence/types.ts";
+import type { Adhesive, Procedure } from "../../record/types.ts";
+import { quantityWords } from "../../words/words.ts";
+
+export const KNOWN_WORDS: { readonly [known in Source["known"]]: string } = {
+  seen: "read in a copy of the document",
+  memory: "from memory, not checked against the document",
+  "common practice": "common practice, no published source",
+  record: "from this record",
+};
+
+export const RULES: readonly Rule[] = rules;
+
+export interface Limit {
+  readonly word: string;
+  readonly value: string;
+}
+
+type Units = "metric" | "imperial";
+
+const limit = (word: string, value: string | undefined): Limit[] => (value === undefined ? [] : [{ word, value }]);
+
+export function limitsOfAdhesive(adhesive: Adhesive, units: Units): Limit[] {
+  const { byMass, byVolume, density, temperature, humidity, woodMoisture, shelfLife, spread } = adhesive;
+  const ratio = (mix: Adhesive["byMass"]): string | undefined =>
+    mix &&
+    `${mix.typed} (resin : hardener)${mix.tolerance === undefined ? ", no tolerance given" : `, within ${mix.tolerance.typed}`}`;
+  return [
+    ...limit("Ratio by mass", ratio(byMass)),
+    ...limit("Ratio by volume", ratio(byVolume)),
+    ...limit(
+      "Density",
+      density && `resin ${quantityWords(density.resin, units)}, hardener ${quantityWords(density.hardener, units)}`,
+    ),
+    ...limit("Shop temperature", temperature?.typed),
+    ...limit("Humidity", humidity?.typed),
+    ...limit("Moisture of the wood", woodMoisture?.typed),
+    ...limit(
+      "Full cure",
+      adhesive.cure.length === 0
+        ? undefined
+        : adhesive.cure.map(({ time, temperature: warmth }) => `${time.typed} at ${warmth.typed}`).join("; "),
+    ),
+    ...limit("Shelf life", shelfLife?.typed),
+    ...limit("Spread", spread && quantityWords(spread, units)),
+  ];
+}
+
+const FORMS: { readonly [form in Procedure["form"]]: string } = {
+  "three-leg": "three legs, the middle one pressed",
+  "single-lap": "single lap, pulled",
+  "block-shear": "block, sheared",
+};
+
+export function limitsOfProcedure(procedure: Procedure, units: Units): Limit[] {
+  const { leastCure, leastTemperature, woodFailure, stress, wood } = procedure;
+  return [
+    { word: "Form", value: FORMS[procedure.form] },
+    ...limit("Overlap", procedure.overlap?.typed),
+    ...limit("Pieces from each batch", procedure.pieces === undefined ? undefined : String(procedure.pieces)),
+    ...limit(
+      "Least cure before breaking",
+      leastCure &&
+        `${leastCure.time.typed}${leastCure.temperature === undefined ? "" : ` at ${leastCure.temperature.typed}`}`,
+    ),
+    ...limit("Temperature where none was noted", leastTemperature?.typed),
+    ...limit("Wood failure", woodFailure && `at least ${woodFailure.typed}`),
+    ...limit("Stress", stress && `at least ${quantityWords(stress, units)}`),
+    ...limit(
+      "Strength of the wood",
+      wood && `crushing ${quantityWords(wood.crushing, units)}, shear ${quantityWords(wood.shear, units)}`,
+    ),
+  ];
+}

@@ -1,0 +1,157 @@
+/** What a day's entry brought besides its story, as marks for a timeline and a list. */
+import type { Entry, Ref } from "../../record/types.ts";
+import type { Marked } from "../evidence/marked.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { batchMark } from "../evidence/verdict-words.ts";
+import { counted } from "../../words/words.ts";
+
+export type Row = "Batches" | "Pieces broken" | "Departures" | "Open items" | "Taken out" | "Inspections";
+
+export const ROWS: readonly Row[] = [
+  "Inspections",
+  "Taken out",
+  "Open items",
+  "Departures",
+  "Pieces broken",
+  "Batches",
+];
+
+export interface Happening {
+  readonly row: Row;
+  readonly mark: Marked;
+  /** The word beside the mark. */
+  readonly word: string;
+  readonly what: string;
+  readonly about: Ref;
+}
+
+const known = new WeakMap<Shown, Map<string, readonly Happening[]>>();
+
+/** In the order of the rows of an entry; pieces of one batch with one verdict said together. Reckoned once for an edition: every assembly around an entry tells of it. */
+export function dayEvents(entry: Entry, shown: Shown): readonly Happening[] {
+  const ofShown = known.get(shown) ?? new Map<string, readonly Happening[]>();
+  known.set(shown, ofShown);
+  const all =
+    ofShown.get(entry.id) ??
+    gathered([...glued(entry, shown), ...broken(entry, shown), ...said(entry, shown), ...inspected(entry, shown)]);
+  ofShown.set(entry.id, all);
+  return all;
+}
+
+function glued(entry: Entry, { evidence }: Shown): Happening[] {
+  return entry.batches.map(({ id }) => {
+    const { mark, word } = batchMark(evidence.batches.get(id));
+    return { row: "Batches", mark, word, what: `Batch ${id}`, about: { kind: "batch", id } };
+  });
+}
+
+function broken(entry: Entry, { evidence }: Shown): Happening[] {
+  return entry.tests.map(({ piece }) => {
+    const verdict = evidence.pieces.get(piece)?.verdict ?? "inconclusive";
+    return {
+      row: "Pieces broken",
+      mark: verdict,
+      word: verdict,
+      what: `Piece ${piece}`,
+      about: { kind: "piece", id: piece },
+    };
+  });
+}
+
+function said(entry: Entry, shown: Shown): Happening[] {
+  const { openItems } = shown.evidence;
+  return [
+    ...entry.departures.map(
+      ({ id }): Happening => ({
+        row: "Departures",
+        mark: "departure",
+        word: "departure",
+        what: id,
+        about: { kind: "departure", id },
+      }),
+    ),
+    ...entry.raised.map(
+      ({ id }): Happening => ({
+        row: "Open items",
+        mark: "raised",
+        word: "raised",
+        what: id,
+        about: { kind: "open item", id },
+      }),
+    ),
+    ...entry.closed
+      .filter((id) => openItems.has(id))
+      .map(
+        (id): Happening => ({
+          row: "Open items",
+          mark: "closed",
+          word: "closed",
+          what: id,
+          about: { kind: "open item", id },
+        }),
+      ),
+    ...entry.recalls.map(
+      ({ lot }): Happening => ({
+        row: "Taken out",
+        mark: "recall",
+        word: "recalled",
+        what: `Lot ${lot}`,
+        about: { kind: "lot", id: lot },
+      }),
+    ),
+    ...entry.rejections.map(
+      ({ batch }): Happening => ({
+        row: "Taken out",
+        mark: "rejected",
+        word: "rejected by the builder",
+        what: `Batch ${batch}`,
+        about: { kind: "batch", id: batch },
+      }),
+    ),
+    ...entry.reworks
+      .flatMap(({ joints }) => joints)
+      .map(
+        (id): Happening => ({
+          row: "Taken out",
+          mark: "rework",
+          word: "glue taken out",
+          what: `Joint ${id}`,
+          about: { kind: "joint", id },
+        }),
+      ),
+  ];
+}
+
+function inspected(entry: Entry, { evidence }: Shown): Happening[] {
+  return entry.inspections.map(({ holdPoint, result }) => ({
+    row: "Inspections",
+    mark: result,
+    word: result,
+    what: evidence.holdPoints.get(holdPoint)?.holdPoint.title ?? holdPoint,
+    about: { kind: "hold point", id: holdPoint },
+  }));
+}
+
+/** Pieces of one batch with one verdict said together: `3 pieces of B-014`. Everything else as it is. */
+function gathered(all: readonly Happening[]): Happening[] {
+  const groups = new Map<string, Happening[]>();
+  const batchOf = (piece: string): string => piece.slice(0, piece.lastIndexOf("/"));
+  for (const one of all) {
+    const key =
+      one.row === "Pieces broken"
+        ? `${batchOf(one.about.id)} ${one.mark}`
+        : `${one.row} ${one.about.kind} ${one.about.id} ${one.mark}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    if (first === undefined || group.length === 1) return group;
+    return [
+      {
+        ...first,
+        what: `${counted(group.length, "piece")} of ${batchOf(first.about.id)}`,
+        about: { kind: "batch" as const, id: batchOf(first.about.id) },
+      },
+    ];
+  });
+}

@@ -1,0 +1,90 @@
+import type { HoldPointFile, HoldState } from "../../evidence/types.ts";
+import { total } from "../../reckoning/hours/hours.ts";
+import type { Assembly, Entry } from "../../record/types.ts";
+import type { AssemblyFile } from "../../evidence/types.ts";
+import { paceOf } from "../forecast/hours.ts";
+import type { Pace } from "../forecast/hours.ts";
+import { pictured, pictureOf } from "./pictured.ts";
+import type { EntryPicture, Pictured } from "./pictured.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { storyOf } from "./story.ts";
+
+export interface Glance {
+  readonly assembly: Assembly;
+  readonly depth: number;
+  readonly file: AssemblyFile;
+  readonly minutes: number;
+  readonly next?: HoldPointFile;
+}
+
+export interface HomeView {
+  readonly lead?: { readonly photo: EntryPicture; readonly entry?: Entry };
+  readonly newest: readonly Entry[];
+  /** Of entries before the newest, so that none is shown twice. */
+  readonly pictures: readonly Pictured[];
+  readonly total: number;
+  readonly pace: Pace;
+  readonly next?: HoldPointFile;
+  /** The hold points after that one. */
+  readonly later: readonly HoldPointFile[];
+  readonly passed: readonly HoldPointFile[];
+  readonly glance: readonly Glance[];
+}
+
+const NEWEST = 6;
+const PICTURES = 3;
+const ORDER: { readonly [state in HoldState]: number } = { reopened: 0, ready: 1, blocked: 2, ahead: 3, passed: 4 };
+
+/** Hold points not passed: those that are reopened or ready, then those with the least left to do. */
+export function holdPointsAhead(shown: Shown): HoldPointFile[] {
+  const ahead = [...shown.evidence.holdPoints.values()].filter(({ state }) => state !== "passed");
+  return ahead.sort(
+    (a, b) =>
+      ORDER[a.state] - ORDER[b.state] || a.needs.length - b.needs.length || (a.holdPoint.id < b.holdPoint.id ? -1 : 1),
+  );
+}
+
+export function homeView(shown: Shown): HomeView {
+  const { record, evidence } = shown;
+  const story = storyOf(shown);
+  const newest = record.entries.slice(-NEWEST).reverse();
+  const [next, ...later] = holdPointsAhead(shown);
+  const lead = leadOf(shown);
+  return {
+    newest,
+    later,
+    pictures: pictured([...record.entries].slice(0, -NEWEST).reverse()).slice(0, PICTURES),
+    total: total(story.work),
+    pace: paceOf(shown),
+    passed: [...evidence.holdPoints.values()].filter(({ state }) => state === "passed"),
+    glance: story.tree.flatMap(({ assembly, depth }) => glanceOf(shown, assembly, depth)),
+    ...(lead === undefined ? {} : { lead }),
+    ...(next === undefined ? {} : { next }),
+  };
+}
+
+/** The aircraft's own photograph, else the newest one of an entry. */
+function leadOf(shown: Shown): HomeView["lead"] {
+  const own = shown.record.aircraft.photo;
+  if (own !== undefined) return { photo: own };
+  for (const entry of [...shown.record.entries].reverse()) {
+    const photo = pictureOf(entry);
+    if (photo !== undefined) return { photo, entry };
+  }
+  return undefined;
+}
+
+function glanceOf(shown: Shown, assembly: Assembly, depth: number): Glance[] {
+  const file = shown.evidence.assemblies.get(assembly.id);
+  if (file === undefined) return [];
+  const next = file.nextHoldPoint === undefined ? undefined : shown.evidence.holdPoints.get(file.nextHoldPoint);
+  return [
+    {
+      assembly,
+      depth,
+      file,
+      minutes: total(storyOf(shown).workOf.get(assembly.id) ?? []),
+      ...(next === undefined ? {} : { next }),
+    },
+  ];
+}

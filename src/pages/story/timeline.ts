@@ -1,0 +1,69 @@
+/** What happened to an assembly, by rows on one line of time. */
+import type { Event, TimelineInput } from "../../charts/timeline.ts";
+import type { Told } from "./assembly.ts";
+import { dayAt } from "../forecast/chart.ts";
+import { type Happening, ROWS } from "./day-events.ts";
+import { dateShort, grouped, monthWords } from "../../words/words.ts";
+
+/** Marks in a row beyond which they would stand on each other's shoulders: things alike are then drawn once a month. */
+export const MOST_IN_ROW = { wide: 40, narrow: 16 } as const;
+
+interface Dated {
+  readonly day: string;
+  readonly happening: Happening;
+}
+
+export function timelineOf(told: readonly Told[], most: number): TimelineInput {
+  const days = told.map(({ entry }) => dayAt(entry.day));
+  const from = days[0] ?? 0;
+  const to = days[days.length - 1] ?? from;
+  const all = told.flatMap(({ entry: { day }, dayEvents }) =>
+    dayEvents.map((happening): Dated => ({ day, happening })),
+  );
+  return {
+    from,
+    to: Math.max(to, from + 27),
+    work: told.map(({ entry, minutes }) => ({ day: dayAt(entry.day), hours: minutes / 60 })),
+    rows: ROWS.map((name) => ({
+      name,
+      events: eventsOf(
+        all.filter(({ happening: { row } }) => row === name),
+        most,
+      ),
+    })),
+  };
+}
+
+function eventsOf(row: readonly Dated[], most: number): Event[] {
+  if (row.length > most) return byMonth(row);
+  return row.map(({ day, happening: { mark, what, word } }) => ({
+    day: dayAt(day),
+    shape: mark,
+    words: `${dateShort(day)}: ${what}, ${word}`,
+  }));
+}
+
+/** On the first day of each month on which there was such a thing. */
+function byMonth(row: readonly Dated[]): Event[] {
+  const groups = new Map<string, { readonly first: Dated; count: number }>();
+  for (const one of row) {
+    const key = `${one.day.slice(0, 7)} ${one.happening.mark} ${one.happening.word}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, { first: one, count: 1 });
+    else group.count += 1;
+  }
+  return [...groups.values()].map(
+    ({
+      first: {
+        day,
+        happening: { mark, what, word },
+      },
+      count,
+    }) => ({
+      day: dayAt(day),
+      shape: mark,
+      words:
+        count === 1 ? `${dateShort(day)}: ${what}, ${word}` : `${monthWords(day)}: ${grouped(count)} times ${word}`,
+    }),
+  );
+}
