@@ -6,7 +6,7 @@ import { hoursWords, quantityWords, timberInUnits } from "../../src/words/words.
 import type { Batch, Component, Entry } from "../../src/record/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { To, ToEach } from "../shell/link.tsx";
-import { BatchMark, Mark } from "../parts/mark.tsx";
+import { BatchMark } from "../parts/mark.tsx";
 
 export interface SheetProps {
   readonly site: Site;

@@ -33,11 +33,9 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
     >
       <Title
         place={
-          <>
-            <To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>
-              {dateWords(batch.day)}, {page.entry?.title}
-            </To>
-          </>
+          <To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>
+            {dateWords(batch.day)}, {page.entry?.title}
+          </To>
         }
         title={`Batch ${batch.id}`}
       >

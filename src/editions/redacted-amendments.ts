@@ -8,7 +8,11 @@ export const NOT_SHOWN = "something this edition does not show";
  * Of the amendments that a shown entry makes, those of shown entries. A change of a hidden thing goes, first text and all,
  * and leaves only that there is one; a hidden thing named in a change becomes words. `person` gives the id that stands for someone.
  */
-export function redactedAmendments(all: readonly Amendment[], visibility: Visibility, person: (id: string) => string): Amendment[] {
+export function redactedAmendments(
+  all: readonly Amendment[],
+  visibility: Visibility,
+  person: (id: string) => string,
+): Amendment[] {
   return all
     .filter(({ entry }) => visibility.entries.has(entry))
     .map((amendment) => {

@@ -32,10 +32,22 @@ interface Ground {
   readonly batches: ReadonlyMap<string, Batch>;
 }
 
-export function redactedEvidence(wholeRecord: Record, whole: Evidence, redacted: RedactedRecord, visibility: Visibility): Evidence {
+export function redactedEvidence(
+  wholeRecord: Record,
+  whole: Evidence,
+  redacted: RedactedRecord,
+  visibility: Visibility,
+): Evidence {
   const { facts, record } = redacted;
   const batches = new Map(record.entries.flatMap((entry) => entry.batches).map((batch) => [batch.id, batch]));
-  const ground: Ground = { visibility, whole, facts, batches, record, tells: (ref) => tellsAll(visibility, ref, wholeRecord) };
+  const ground: Ground = {
+    visibility,
+    whole,
+    facts,
+    batches,
+    record,
+    tells: (ref) => tellsAll(visibility, ref, wholeRecord),
+  };
   const pieces = kept(whole.pieces, visibility.pieces, (file) => pieceFile(file, ground));
   const lots = new Map(
     [...record.lots.values()].flatMap((lot) => {
@@ -89,7 +101,11 @@ function trialFile(file: TrialFile, ground: Ground): TrialFile {
 }
 
 function isShown(ref: Ref, visibility: Visibility): boolean {
-  return ref.kind === "piece" ? visibility.pieces.has(ref.id) : ref.kind === "batch" ? visibility.batches.has(ref.id) : true;
+  return ref.kind === "piece"
+    ? visibility.pieces.has(ref.id)
+    : ref.kind === "batch"
+      ? visibility.batches.has(ref.id)
+      : true;
 }
 
 /** What was reckoned from a hidden test goes with it; the verdict, as of the whole record, stays. */
@@ -120,7 +136,9 @@ function batchFile(file: BatchFile, ground: Ground, pieces: ReadonlyMap<string, 
     batch: ground.facts.batch(file.batch),
     findings: said,
     pieces: file.pieces.flatMap(({ piece }) => pieces.get(piece.id) ?? []),
-    recalls: file.recalls.filter((recall) => ground.visibility.entries.has(recall.entry) && ground.visibility.lots.has(recall.lot)),
+    recalls: file.recalls.filter(
+      (recall) => ground.visibility.entries.has(recall.entry) && ground.visibility.lots.has(recall.lot),
+    ),
     ...(rejection !== undefined && ground.visibility.entries.has(rejection.entry) ? { rejection } : {}),
   };
 }

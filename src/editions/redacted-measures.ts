@@ -6,7 +6,11 @@ import type { RedactedRecord } from "./redacted-record.ts";
 
 type Facts = RedactedRecord["facts"];
 
-export function redactedMeasurement({ again, ...file }: MeasurementFile, visibility: Visibility, facts: Facts): MeasurementFile {
+export function redactedMeasurement(
+  { again, ...file }: MeasurementFile,
+  visibility: Visibility,
+  facts: Facts,
+): MeasurementFile {
   return {
     ...file,
     measurement: facts.measurement(file.measurement),

@@ -124,7 +124,9 @@ function redactedEntry(entry: Entry, visibility: Visibility, facts: Facts): Entr
     closed: entry.closed.filter((id) => visibility.openItems.has(id)),
     photos: entry.photos.filter((photo) => !visibility.hiddenFiles.has(photo.file)),
     clips: entry.clips.filter((clip) => !visibility.hiddenFiles.has(clip.file)),
-    attachments: visibility.may("attachments") ? entry.attachments.filter((each) => !visibility.hiddenFiles.has(each.file)) : [],
+    attachments: visibility.may("attachments")
+      ? entry.attachments.filter((each) => !visibility.hiddenFiles.has(each.file))
+      : [],
     recalls: entry.recalls.filter((each) => visibility.lots.has(each.lot)),
     rejections: entry.rejections.filter((each) => visibility.batches.has(each.batch)),
     inspections: entry.inspections.map(facts.inspection),
@@ -146,7 +148,11 @@ function redactedAircraft(aircraft: Aircraft, visibility: Visibility): Aircraft 
 /** An authority's number tells who someone is as well as a name does. */
 function redactedPerson(person: Person, visibility: Visibility): Person {
   if (visibility.may("names")) return person;
-  return { ...without(person, ["authority"]), id: visibility.people.get(person.id) ?? UNNAMED, name: person.publicName };
+  return {
+    ...without(person, ["authority"]),
+    id: visibility.people.get(person.id) ?? UNNAMED,
+    name: person.publicName,
+  };
 }
 
 /** The date of a record that is its last entry's would tell of that entry, were it hidden. */

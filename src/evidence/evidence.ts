@@ -26,7 +26,9 @@ export function reckon(record: Record): Evidence {
   );
   const joints = mapped(index.joints, (joint) => jointFile(index, joint, batches));
   const pairs = pairFiles(index);
-  const holdPoints = mapped(index.holdPoints, (holdPoint) => holdPointFile(index, holdPoint, { joints, batches, pairs }));
+  const holdPoints = mapped(index.holdPoints, (holdPoint) =>
+    holdPointFile(index, holdPoint, { joints, batches, pairs }),
+  );
   const minutes = minutesByAssembly(record);
   return {
     pieces,

@@ -1,5 +1,14 @@
 /** Hours worked, by every cut and over time, as pages chart them. All in minutes; every cut adds up to the same total. */
-import { byMonth, byWeek, cumulative, groupBy, sumBy, total, type Step, type Worked } from "../reckoning/hours/hours.ts";
+import {
+  byMonth,
+  byWeek,
+  cumulative,
+  groupBy,
+  sumBy,
+  total,
+  type Step,
+  type Worked,
+} from "../reckoning/hours/hours.ts";
 import type { Day, HoursLine, Record } from "../record/types.ts";
 import { recordIndexOf } from "./record-index.ts";
 import { within } from "./readiness/within.ts";

@@ -1,5 +1,6 @@
 /** Figures for sentences: the same text on every machine, no locale. */
 import { atMost } from "../reckoning/compare.ts";
+import { PSI } from "../reckoning/units.ts";
 
 const MINUS = "\u2212";
 
@@ -64,9 +65,6 @@ export type Units = "metric" | "imperial";
 /** A temperature in °C, or in °F where the aircraft is built in imperial units. */
 export const temperatureText = (celsius: number, units: Units): string =>
   units === "metric" ? `${figure(celsius, 1)} °C` : `${figure(celsius * 1.8 + 32, 0)} °F`;
-
-/** Pascals in one pound-force per square inch: 0.45359237 kg · 9.80665 m/s² / (0.0254 m)². */
-export const PSI = (0.45359237 * 9.80665) / 0.0254 ** 2;
 
 /** A stress in MPa or psi, never rounded onto or over `limit` (all Pa). */
 export function stressText(stress: number, limit: number, units: Units): string {

@@ -81,6 +81,6 @@ function writeResults() {
 function sectionsIn(markdown) {
   return [...markdown.matchAll(/^<!-- (\w+) -->\n(.*?)(?=^<!-- |$(?![\s\S]))/gms)].map(([, name, text]) => [
     name,
-    text.trimEnd() + "\n",
+    `${text.trimEnd()}\n`,
   ]);
 }

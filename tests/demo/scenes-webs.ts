@@ -3,7 +3,7 @@ import { birch, plain, spruce } from "./solids.ts";
 import type { Sketch } from "./sketch.ts";
 import { arc, type P2, type V3 } from "./space.ts";
 import { figure, glossy, stage, torn } from "./stage.ts";
-import { stick, weight } from "./tools.ts";
+import { weight } from "./tools.ts";
 
 const ply = (grain: V3): ReturnType<typeof birch> => birch(grain);
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { BatchFile } from "../../src/evidence/types.ts";
 import type { Adhesive, Batch, Lot } from "../../src/record/types.ts";
-import { batch, DAY, entry, lot, LOTS, type Made, test } from "./make.ts";
+import { DAY, entry, lot, LOTS, type Made } from "./make.ts";
 import { fileOf, severities, sentence, after } from "./one-batch.ts";
 import { celsius, d, fahrenheit, g, ml, moment, pc, range } from "./quantities.ts";
 

@@ -9,7 +9,8 @@ import { assembly, departure, entry, holdPoint, measurement, record } from "./ma
 import { inches, mm } from "./quantities.ts";
 
 const about = { typed: "+0.5 mm −0.2 mm", minus: -0.0002, plus: 0.0005 };
-const of = (change: Partial<Measurement>): MeasurementFile => measurementFile(recordIndexOf(record({})), measurement(change));
+const of = (change: Partial<Measurement>): MeasurementFile =>
+  measurementFile(recordIndexOf(record({})), measurement(change));
 
 describe("A measurement", () => {
   it("is within its tolerance up to both limits and out beyond them", () => {

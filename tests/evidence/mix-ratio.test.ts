@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import type { Adhesive, Batch } from "../../src/record/types.ts";
-import { lot } from "./make.ts";
 import { fileOf, sentence, after } from "./one-batch.ts";
 import { g, ml, pc } from "./quantities.ts";
 

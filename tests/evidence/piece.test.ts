@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { batch, DAY, entry, glued, piece, procedure, test } from "./make.ts";
+import { batch, DAY, entry, glued, piece, test } from "./make.ts";
 import { type Case, fileOf, verdict, finding } from "./one-piece.ts";
 import { celsius, d, mm, moment, newton, pc } from "./quantities.ts";
 

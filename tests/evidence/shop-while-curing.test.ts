@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
 import { log } from "./logs.ts";
-import { adhesive, batch, procedure, glued } from "./make.ts";
+import { batch, glued } from "./make.ts";
 import { reckoned, found, ofBatch, steady } from "./one-cure.ts";
 import { d, moment } from "./quantities.ts";
 

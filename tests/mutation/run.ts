@@ -62,7 +62,10 @@ function vitest(
       hung = true;
       process.kill(-child.pid, "SIGKILL");
     }, LOOKS_EVERY_MS);
-    child.on("close", (code) => (clearInterval(watch), resolve({ code, hung })));
+    child.on("close", (code) => {
+      clearInterval(watch);
+      resolve({ code, hung });
+    });
   });
 }
 

@@ -69,7 +69,8 @@ describe("prose in an edition", () => {
   const made = exampleRecord();
   const visibility = visibilityOf(made, "public");
   const seen = (markdown: string): string | undefined =>
-    redactedBody([{ audience: "public", line: 1, markdown }], visibility, (target) => target.includes("hidden"))[0]?.markdown;
+    redactedBody([{ audience: "public", line: 1, markdown }], visibility, (target) => target.includes("hidden"))[0]
+      ?.markdown;
 
   test.each([
     ["a link to a hidden thing becomes its words", "see [that day](2025-01-01-hidden.md) here", "see that day here"],

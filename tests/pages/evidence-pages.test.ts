@@ -1,5 +1,5 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
-import { parse } from "node-html-parser";
+import { type HTMLElement, parse } from "node-html-parser";
 import { describe, expect, test } from "vitest";
 import { evidencePages } from "../../layouts/shell/evidence-pages.tsx";
 import type { Site } from "../../src/editions/shown.ts";
@@ -14,7 +14,11 @@ function pageOf(site: Site, path: string): string {
   return page.make();
 }
 
-const main = (site: Site, path: string) => parse(pageOf(site, path)).querySelector("main")!;
+const main = (site: Site, path: string): HTMLElement => {
+  const found = parse(pageOf(site, path)).querySelector("main");
+  if (found === null) throw new Error(`${path} has no main`);
+  return found;
+};
 const words = (site: Site, path: string): string => main(site, path).structuredText.replace(/\s+/g, " ");
 const links = (site: Site, path: string): string[] =>
   main(site, path)

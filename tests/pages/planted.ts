@@ -376,11 +376,7 @@ function afterwards({ anyone, say }: Ground): Entry {
   });
 }
 
-function glue(
-  { anyone, say, pick, lots, trials }: Ground,
-  audience: Audience,
-  of: { entry: string; day: string },
-): Batch {
+function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: { entry: string; day: string }): Batch {
   const id = say(audience);
   const lotOf = (material: Lot["material"]): string => pick(...lots.filter((one) => one.material === material)).id;
   const pieces = [1, 2].map((n): Piece => {

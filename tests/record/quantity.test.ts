@@ -6,7 +6,7 @@ import { DIMENSIONS, unitOf, wordsFor } from "../../src/record/quantity/units.ts
 import { isFault } from "../../src/record/reading.ts";
 import type { Dimension } from "../../src/record/types.ts";
 
-function valueOf(typed: string, dimension?: Dimension): number {
+function valueIn(typed: string, dimension?: Dimension): number {
   const read = readQuantity(typed, { sign: "any", ...(dimension && { dimensions: [dimension] }) });
   if (isFault(read)) throw new Error(read.fault.message);
   return read.value.value;
@@ -113,16 +113,16 @@ describe("Conversions", () => {
     ["212 °F", 100, "°C = (°F − 32)/1.8, exact"],
     ["0 K", -273.15, "°C = K − 273.15, exact"],
   ])("turn %s into %d (%s)", (typed, value) => {
-    expect(Math.abs(valueOf(typed) / value - 1)).toBeLessThan(typed.startsWith("1 oz/ft²") ? 1e-7 : 1e-14);
+    expect(Math.abs(valueIn(typed) / value - 1)).toBeLessThan(typed.startsWith("1 oz/ft²") ? 1e-7 : 1e-14);
   });
 
   it("move decimals where that is all there is to do, so that 42.0 g is 0.042 kg and nothing else", () => {
-    expect(valueOf("42.0 g")).toBe(0.042);
-    expect(valueOf("35.1 g")).toBe(0.0351);
-    expect(valueOf("52 %")).toBe(0.52);
-    expect(valueOf("11.2 %")).toBe(0.112);
-    expect(valueOf("68 °F")).toBe(20);
-    expect(valueOf("162.3 mm")).toBe(0.1623);
+    expect(valueIn("42.0 g")).toBe(0.042);
+    expect(valueIn("35.1 g")).toBe(0.0351);
+    expect(valueIn("52 %")).toBe(0.52);
+    expect(valueIn("11.2 %")).toBe(0.112);
+    expect(valueIn("68 °F")).toBe(20);
+    expect(valueIn("162.3 mm")).toBe(0.1623);
   });
 
   it("give each word for a unit its dimension and unit of reckoning", () => {
@@ -165,7 +165,7 @@ describe("Any quantity", () => {
             base
           ] ?? `${value} ${base === "1/m" ? "/m" : base}`;
         if (/e/.test(printed) || value < 0) return;
-        expect(valueOf(printed, dimension)).toBeCloseTo(value, 6);
+        expect(valueIn(printed, dimension)).toBeCloseTo(value, 6);
       }),
     );
   });
@@ -177,7 +177,7 @@ describe("Any quantity", () => {
         fc.integer({ min: 1, max: 63 }),
         fc.constantFrom(2, 4, 8, 16, 32, 64),
         (whole, over, under) => {
-          expect(valueOf(`${whole} ${over}/${under} in`)).toBeCloseTo((whole + over / under) * 0.0254, 12);
+          expect(valueIn(`${whole} ${over}/${under} in`)).toBeCloseTo((whole + over / under) * 0.0254, 12);
         },
       ),
     );

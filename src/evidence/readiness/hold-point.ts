@@ -104,7 +104,11 @@ function openItemNeed(item: OpenItem): Need {
 }
 
 /** Departures of these assemblies, and those that their measurements name, accepted or not. */
-function departuresIn(index: RecordIndex, inside: readonly Assembly[], measurements: readonly Measurement[]): Departure[] {
+function departuresIn(
+  index: RecordIndex,
+  inside: readonly Assembly[],
+  measurements: readonly Measurement[],
+): Departure[] {
   const own = inside.flatMap((assembly) => index.departuresOf.get(assembly.id) ?? []);
   const named = measurements.flatMap(({ departure }) =>
     departure === undefined ? [] : (index.departures.get(departure) ?? []),

@@ -138,7 +138,10 @@ function failedLater({ joints, batches }: Scope): Told[] {
 }
 
 /** Facts that the signature rested on and that were written down anew, whatever came of it. */
-function amendedLater({ record }: RecordIndex, { joints, batches, departures, openItems, measurements }: Scope): Told[] {
+function amendedLater(
+  { record }: RecordIndex,
+  { joints, batches, departures, openItems, measurements }: Scope,
+): Told[] {
   const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id, "batch"))).keys()];
   const things: Ref[] = [
     ...glue.flatMap(({ batch, pieces }): Ref[] => [

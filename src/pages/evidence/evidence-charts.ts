@@ -2,7 +2,7 @@
 import type { IndividualsInput, Level } from "../../charts/individuals.ts";
 import { reckonStatistics } from "../../evidence/statistics.ts";
 import type { BatchSeries, SharePassed } from "../../evidence/types/statistics.ts";
-import { PSI } from "../../words/figure.ts";
+import { PSI } from "../../reckoning/units.ts";
 import { LEAST_POINTS } from "../../reckoning/statistics/individuals-chart.ts";
 import type { Day } from "../../record/types.ts";
 import type { Shown } from "../../editions/shown.ts";

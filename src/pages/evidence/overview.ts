@@ -1,5 +1,13 @@
 /** What the overview of the evidence says: where things stand, and what stands in the way of each hold point. */
-import type { BatchFile, BatchVerdict, Finding, HoldPointFile, JointState, LotFile, Need } from "../../evidence/types.ts";
+import type {
+  BatchFile,
+  BatchVerdict,
+  Finding,
+  HoldPointFile,
+  JointState,
+  LotFile,
+  Need,
+} from "../../evidence/types.ts";
 import type { Trial } from "../../record/types.ts";
 import { holdPoints } from "./evidence-lists.ts";
 import type { Shown } from "../../editions/shown.ts";

@@ -9,7 +9,7 @@
  * Domain: both positive, else undefined.
  */
 import { positive } from "../domain.ts";
-import { PSI } from "../../words/figure.ts";
+import { PSI } from "../units.ts";
 
 export function breakEvenOverlap(crushing: number, shear: number): number | undefined {
   return positive(crushing, shear) ? crushing / (2 * shear) : undefined;

@@ -123,7 +123,13 @@ function checkComponentLot(
 /** What parts are made of, as against what joins them. */
 const WOOD: readonly Material[] = ["timber", "plywood", "other"];
 
-export function checkWoodLot(context: CheckContext, filed: EntryFile, path: Path, id: string | undefined, lots: Lots): void {
+export function checkWoodLot(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  id: string | undefined,
+  lots: Lots,
+): void {
   if (!expectId(context, filed, path, ["lot"], id)) return;
   const lot = lots.get(id);
   if (lot && !WOOD.includes(lot.spec.material)) {
@@ -214,7 +220,8 @@ function checkPiece(
   }
   expectId(context, filed, [...path, "procedure"], ["procedure"], piece.procedure);
   checkWoodLot(context, filed, [...path, "lot"], piece.lot, lots);
-  if (piece.trial !== undefined) checkTrialPiece(context, filed, path, piece, piece.trial, preparations.get(piece.trial));
+  if (piece.trial !== undefined)
+    checkTrialPiece(context, filed, path, piece, piece.trial, preparations.get(piece.trial));
   else if (piece.preparation !== undefined && filed.whole) {
     report(context, filed, [...path, "preparation"], {
       code: "missing",

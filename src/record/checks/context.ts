@@ -60,7 +60,12 @@ export function doubtful(context: CheckContext, id: string): boolean {
   return context.draft.unsound.some((text) => text.includes(id));
 }
 
-export function expectPicture(context: CheckContext, filed: Filed<unknown>, path: Path, typed: string | undefined): void {
+export function expectPicture(
+  context: CheckContext,
+  filed: Filed<unknown>,
+  path: Path,
+  typed: string | undefined,
+): void {
   expectFile(context, filed, path, typed, (file) => context.fileIndex.pictureFault(file));
 }
 
@@ -68,7 +73,12 @@ export function expectClip(context: CheckContext, filed: Filed<unknown>, path: P
   expectFile(context, filed, path, typed, (file) => context.fileIndex.clipFault(file));
 }
 
-export function expectAttachment(context: CheckContext, filed: Filed<unknown>, path: Path, typed: string | undefined): void {
+export function expectAttachment(
+  context: CheckContext,
+  filed: Filed<unknown>,
+  path: Path,
+  typed: string | undefined,
+): void {
   expectFile(context, filed, path, typed, (file) => context.fileIndex.attachmentFault(file));
 }
 

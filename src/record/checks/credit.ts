@@ -19,7 +19,13 @@ export function checkCredit(context: CheckContext): void {
   }
 }
 
-function checkOnce(context: CheckContext, filed: AssemblyFile, index: number, { id }: TaskSpec, seen: Map<string, string>): void {
+function checkOnce(
+  context: CheckContext,
+  filed: AssemblyFile,
+  index: number,
+  { id }: TaskSpec,
+  seen: Map<string, string>,
+): void {
   const before = seen.get(id.toLowerCase());
   if (before === undefined) seen.set(id.toLowerCase(), whereIs(filed, ["tasks", index]));
   else

@@ -36,7 +36,13 @@ function otherDay(named: string, typed: string): Fault {
   };
 }
 
-function notBeforeStart(context: CheckContext, filed: Filed<unknown>, path: Path, day: Day, start: Day | undefined): void {
+function notBeforeStart(
+  context: CheckContext,
+  filed: Filed<unknown>,
+  path: Path,
+  day: Day,
+  start: Day | undefined,
+): void {
   if (start === undefined || day >= start) return;
   report(context, filed, path, {
     code: "date",

@@ -24,7 +24,9 @@ export function checkEntries(context: CheckContext): void {
       expectId(context, filed, ["inspections", index, "by"], ["person"], by);
       expectAttachment(context, filed, ["inspections", index, "scan"], scan);
     });
-    (filed.spec.photos ?? []).forEach(({ file }, index) => expectPicture(context, filed, ["photos", index, "file"], file));
+    (filed.spec.photos ?? []).forEach(({ file }, index) =>
+      expectPicture(context, filed, ["photos", index, "file"], file),
+    );
     (filed.spec.clips ?? []).forEach(({ file, poster }, index) => {
       expectClip(context, filed, ["clips", index, "file"], file);
       expectPicture(context, filed, ["clips", index, "poster"], poster);

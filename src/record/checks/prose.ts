@@ -67,10 +67,21 @@ function declaredIn(context: CheckContext): Declared {
     for (const { photo } of filed.spec.tests ?? []) declare(filed, photo, false);
     for (const { scan } of filed.spec.inspections ?? []) declare(filed, scan, false);
   }
-  return { pictures, clips, files, index: { refOf: (id) => context.ids.get(id), isDeclared: (file) => files.has(file) } };
+  return {
+    pictures,
+    clips,
+    files,
+    index: { refOf: (id) => context.ids.get(id), isDeclared: (file) => files.has(file) },
+  };
 }
 
-function checkMention(context: CheckContext, filed: Filed<unknown>, start: number, mention: Mention, declared: Declared): void {
+function checkMention(
+  context: CheckContext,
+  filed: Filed<unknown>,
+  start: number,
+  mention: Mention,
+  declared: Declared,
+): void {
   const fault =
     mention.kind === "comment"
       ? COMMENT
@@ -90,7 +101,12 @@ const COMMENT: Fault = {
 
 const LINK_EXPECTED = "an id such as B-014, an entry's file name, a declared file, or a web address";
 
-function linkFault(context: CheckContext, filed: Filed<unknown>, href: string, { index, files }: Declared): Fault | undefined {
+function linkFault(
+  context: CheckContext,
+  filed: Filed<unknown>,
+  href: string,
+  { index, files }: Declared,
+): Fault | undefined {
   if (resolveTarget(index, filed.file, href)) return undefined;
   const said = (message: string, mend: string): Fault => ({
     code: "link",
@@ -136,7 +152,12 @@ function mendFor(context: CheckContext, filed: Filed<unknown>, href: string, fil
   return file === undefined ? "write an id or a file that the record has" : `did you mean ${file}?`;
 }
 
-function imageFault(context: CheckContext, filed: Filed<unknown>, src: string, { pictures, clips }: Declared): Fault | undefined {
+function imageFault(
+  context: CheckContext,
+  filed: Filed<unknown>,
+  src: string,
+  { pictures, clips }: Declared,
+): Fault | undefined {
   const said = (message: string, mend: string): Fault => ({
     code: "link",
     message,

@@ -2,8 +2,10 @@
 import { type CheckContext, expectAttachment, expectId, expectPicture, report, soundOf } from "./context.ts";
 
 export function checkSettings(context: CheckContext): void {
-  for (const filed of soundOf(context, "aircraft")) expectPicture(context, filed, ["photo", "file"], filed.spec.photo?.file);
-  for (const filed of soundOf(context, "adhesive")) expectAttachment(context, filed, ["sheet_file"], filed.spec.sheet_file);
+  for (const filed of soundOf(context, "aircraft"))
+    expectPicture(context, filed, ["photo", "file"], filed.spec.photo?.file);
+  for (const filed of soundOf(context, "adhesive"))
+    expectAttachment(context, filed, ["sheet_file"], filed.spec.sheet_file);
   checkLots(context);
   checkTrials(context);
 }
