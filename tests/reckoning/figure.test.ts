@@ -9,11 +9,11 @@ import {
   list,
   percent,
   percentApart,
-  PSI,
   span,
   stressText,
   temperatureText,
 } from "../../src/words/figure.ts";
+import { PSI } from "../../src/reckoning/units.ts";
 
 describe("Comparisons with a limit", () => {
   it("holds a limit that is met exactly, whatever the units did to the last bits", () => {
