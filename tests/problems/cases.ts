@@ -9,11 +9,12 @@
  *   + …
  *   | entries/2025-03-08-caps.md:15:32  …   all that the builder sees, exactly
  */
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { problemText } from "../../src/problem.ts";
 import { readRecord } from "../../src/record/read.ts";
+import { change } from "../record/change.ts";
 
 const SMALL = new URL("../record/small", import.meta.url).pathname;
 export const TODAY = "2025-12-31";
@@ -65,50 +66,7 @@ export async function saidOf(folder: string): Promise<string> {
 
 export async function saidOfCase({ changes }: Case): Promise<string> {
   return withSmall((folder) => {
-    for (const change of filesOf(changes)) apply(folder, change);
+    change(folder, changes);
     return saidOf(folder);
   });
-}
-
-function filesOf(lines: readonly string[]): (readonly string[])[] {
-  const files: string[][] = [];
-  for (const line of lines) {
-    if (line.startsWith("@ ")) files.push([line.slice(2)]);
-    else files.at(-1)?.push(line);
-  }
-  return files;
-}
-
-function apply(folder: string, [head = "", ...lines]: readonly string[]): void {
-  const [, verb, file = ""] = /^(new |delete )?(.+)$/.exec(head) ?? [];
-  const path = join(folder, file);
-  if (verb === "delete ") rmSync(path);
-  else if (verb === "new ") {
-    mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(path, lines.map((line) => `${line.slice(2)}\n`).join(""));
-  } else
-    writeFileSync(
-      path,
-      replacements(lines).reduce(
-        (text, [before, after]) => replacedOnce(text, before, after, file),
-        readFileSync(path, "utf8"),
-      ),
-    );
-}
-
-function replacements(lines: readonly string[]): (readonly [string, string])[] {
-  const pairs: [string[], string[]][] = [];
-  for (const line of lines) {
-    const added = line.startsWith("+");
-    const last = pairs.at(-1);
-    if (!last || (!added && last[1].length > 0)) pairs.push(added ? [[], [line.slice(2)]] : [[line.slice(2)], []]);
-    else last[added ? 1 : 0].push(line.slice(2));
-  }
-  return pairs.map(([before, after]) => [before.join("\n"), after.join("\n")]);
-}
-
-function replacedOnce(text: string, before: string, after: string, file: string): string {
-  const parts = text.split(before);
-  if (parts.length !== 2) throw new Error(`${file} holds ${parts.length - 1} times: ${before}`);
-  return parts.join(after);
 }
