@@ -14,7 +14,7 @@ import { wantedFiles } from "./publish/pictures/wanted.ts";
 import { publish, type Published } from "./publish/publish.ts";
 import type { Memory } from "./record/filed.ts";
 import { readRecord } from "./record/read.ts";
-import type { Day, Record } from "./record/types.ts";
+import type { Day, Record } from "./facts/types.ts";
 
 export interface BuildRequest {
   /** The record's folder. */

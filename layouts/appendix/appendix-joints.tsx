@@ -3,7 +3,7 @@ import { anchor } from "../../src/pages/address.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
 import { assemblyPath, traceIndex } from "../../src/pages/evidence/trace-index.ts";
 import { JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
-import type { Kind } from "../../src/record/types.ts";
+import type { Kind } from "../../src/facts/types.ts";
 import { Mark } from "../parts/mark.tsx";
 import { ListTable, None, type Where } from "../evidence/parts.tsx";
 

@@ -1,6 +1,6 @@
 import type { NamedSeal } from "../../src/editions/shown.ts";
 import { dateWords } from "../../src/words/words.ts";
-import type { Day } from "../../src/record/types.ts";
+import type { Day } from "../../src/facts/types.ts";
 import { SHORT } from "../shell/seal.tsx";
 
 /** CSS that names the record, the edition and the date at the head of every printed page; at the foot the seal, and the page's number. */

@@ -3,7 +3,7 @@ import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { minutesOf } from "../../src/pages/story/story.ts";
 import { hoursWords, quantityWords, timberInUnits } from "../../src/words/words.ts";
-import type { Batch, Component, Entry } from "../../src/record/types.ts";
+import type { Batch, Component, Entry } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { To, ToEach } from "../shell/link.tsx";
 import { BatchMark } from "../parts/mark.tsx";

@@ -6,7 +6,7 @@ import { needsTogether, type NeedTogether } from "../../src/pages/evidence/needs
 import { assemblyPath } from "../../src/pages/evidence/trace-index.ts";
 import { HOLD_KIND, HOLD_MEANS } from "../../src/pages/evidence/verdict-words.ts";
 import { counted, dateWords } from "../../src/words/words.ts";
-import type { Inspection } from "../../src/record/types.ts";
+import type { Inspection } from "../../src/facts/types.ts";
 import { To } from "../shell/link.tsx";
 import { Mark } from "../parts/mark.tsx";
 import { Page } from "../shell/page.tsx";

@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
 import { before, departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
-import type { Departure, OpenItem } from "../../src/record/types.ts";
+import type { Departure, OpenItem } from "../../src/facts/types.ts";
 import { ChangesOf } from "../parts/amended.tsx";
 import { To } from "../shell/link.tsx";
 import { Page } from "../shell/page.tsx";

@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import { drawingWords, measurements, offWords, pairs } from "../../src/pages/evidence/evidence-lists.ts";
 import { WITHHELD } from "../../src/editions/visibility.ts";
 import { quantityWords } from "../../src/words/words.ts";
-import type { Measurement } from "../../src/record/types.ts";
+import type { Measurement } from "../../src/facts/types.ts";
 import { Mark } from "../parts/mark.tsx";
 import { Page } from "../shell/page.tsx";
 import { AssemblyLink, LIST_SCRIPTS, ListPlace } from "./lists.tsx";

@@ -3,7 +3,7 @@ import type { ComponentChildren, JSX } from "preact";
 import { NOT_NOTED, type FactRow } from "../../src/pages/evidence/batch-page.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { dateShort } from "../../src/words/words.ts";
-import type { Day, Ref } from "../../src/record/types.ts";
+import type { Day, Ref } from "../../src/facts/types.ts";
 import { To } from "../shell/link.tsx";
 
 /** What every part is told: whose site, and on which page it stands. */

@@ -3,7 +3,7 @@ import type { PieceFile } from "../../src/evidence/types.ts";
 import { anchor } from "../../src/pages/address.ts";
 import { brokeWords, pieceFacts, piecePhoto } from "../../src/pages/evidence/piece-facts.ts";
 import { PIECE_MEANS } from "../../src/pages/evidence/verdict-words.ts";
-import type { Ref } from "../../src/record/types.ts";
+import type { Ref } from "../../src/facts/types.ts";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
 import { Mark } from "../parts/mark.tsx";

@@ -3,7 +3,7 @@ import type { PieceFile } from "../../src/evidence/types.ts";
 import { anchor } from "../../src/pages/address.ts";
 import { piecePhoto } from "../../src/pages/evidence/piece-facts.ts";
 import { piecesTogether } from "../../src/pages/evidence/pieces-together.ts";
-import type { Ref } from "../../src/record/types.ts";
+import type { Ref } from "../../src/facts/types.ts";
 import { groupBy } from "../../src/reckoning/hours/hours.ts";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";

@@ -9,7 +9,7 @@ import {
 } from "../../src/pages/evidence/trial-page.ts";
 import { PIECE_VERDICTS } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords } from "../../src/words/words.ts";
-import type { Trial as TrialFact } from "../../src/record/types.ts";
+import type { Trial as TrialFact } from "../../src/facts/types.ts";
 import { SourceWords } from "../parts/findings.tsx";
 import { Page, Prose } from "../shell/page.tsx";
 import { ListTable, None, Section, Title, type Where } from "./parts.tsx";

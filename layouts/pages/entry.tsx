@@ -3,7 +3,7 @@ import { entryView } from "../../src/pages/story/entry.ts";
 import type { EntryView } from "../../src/pages/story/entry.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { dateShort, dateWords } from "../../src/words/words.ts";
-import type { Entry } from "../../src/record/types.ts";
+import type { Entry } from "../../src/facts/types.ts";
 import { AmendedNote, AmendsNote, Story } from "../parts/amended.tsx";
 import { Clip } from "../parts/clip.tsx";
 import { DaySheet } from "../day/day-sheet.tsx";

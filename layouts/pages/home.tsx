@@ -8,7 +8,7 @@ import { pictureOf } from "../../src/pages/story/pictured.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { minutesOf } from "../../src/pages/story/story.ts";
 import { counted, dateWords, hoursRounded, hoursWords } from "../../src/words/words.ts";
-import type { Entry } from "../../src/record/types.ts";
+import type { Entry } from "../../src/facts/types.ts";
 import { Glances } from "../parts/glances.tsx";
 import { HoldPointCard } from "../parts/hold-point.tsx";
 import { To } from "../shell/link.tsx";

@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { bytesWords, playedWords } from "../../src/words/words.ts";
-import type { Clip as ClipFact } from "../../src/record/types.ts";
+import type { Clip as ClipFact } from "../../src/facts/types.ts";
 import { fallbackOf } from "./picture.tsx";
 
 /** Of the window's height, so that a clip filmed upright can be seen whole. */

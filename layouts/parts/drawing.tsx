@@ -4,7 +4,7 @@ import type { PlacedMark } from "../../src/charts/plate.ts";
 import type { JointFile, JointState } from "../../src/evidence/types.ts";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import type { Assembly } from "../../src/record/types.ts";
+import type { Assembly } from "../../src/facts/types.ts";
 import { counted } from "../../src/words/words.ts";
 import { Mark, markClass, Shape } from "./mark.tsx";
 import { Image } from "./picture.tsx";

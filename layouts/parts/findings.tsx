@@ -5,7 +5,7 @@ import { rules } from "../../src/evidence/rules.ts";
 import type { Finding, Severity, Source } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { gravestFirst, KNOWN } from "../../src/pages/evidence/verdict-words.ts";
-import type { Ref } from "../../src/record/types.ts";
+import type { Ref } from "../../src/facts/types.ts";
 import { ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
 

@@ -5,7 +5,7 @@ import { pictureOf } from "../../src/pages/story/pictured.ts";
 import type { EntryPicture } from "../../src/pages/story/pictured.ts";
 import type { Happening } from "../../src/pages/story/day-events.ts";
 import { dayAndMonth, hoursWords, monthWords } from "../../src/words/words.ts";
-import type { Entry } from "../../src/record/types.ts";
+import type { Entry } from "../../src/facts/types.ts";
 import { To } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
 import { Image } from "./picture.tsx";

@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import type { Picture, Site } from "../../src/editions/shown.ts";
-import type { Photo as PhotoFact } from "../../src/record/types.ts";
+import type { Photo as PhotoFact } from "../../src/facts/types.ts";
 
 interface PhotoProps {
   readonly site: Site;

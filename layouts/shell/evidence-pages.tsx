@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { addressOf } from "../../src/pages/address.ts";
 import type { PageFile, Site } from "../../src/editions/shown.ts";
-import type { Ref } from "../../src/record/types.ts";
+import type { Ref } from "../../src/facts/types.ts";
 import { Appendix } from "../appendix/appendix.tsx";
 import { Batch } from "../evidence/batch.tsx";
 import { Charts } from "../evidence/charts.tsx";

@@ -1,7 +1,7 @@
 import type { ComponentChildren, JSX } from "preact";
 import { addressOf, relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import type { Ref } from "../../src/record/types.ts";
+import type { Ref } from "../../src/facts/types.ts";
 
 interface ToProps {
   readonly site: Site;

@@ -1,7 +1,7 @@
 import { realpathSync, statSync } from "node:fs";
 import { dirname, join, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Day } from "../record/types.ts";
+import type { Day } from "../facts/types.ts";
 import { type Surroundings, WrongUse } from "./surroundings.ts";
 
 export interface RecordOptions {

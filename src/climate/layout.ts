@@ -1,6 +1,6 @@
 /** How a logger's file is laid out: what parts its cells, which line is the header, what the columns are. */
-import type { Fault } from "../record/reading.ts";
-import { shown } from "../record/reading.ts";
+import type { Fault } from "../facts/reading.ts";
+import { shown } from "../facts/reading.ts";
 import { linesOf, type Rows, rowsOf } from "./csv.ts";
 import type { Columns, Delimiter, Stated } from "./form.ts";
 import { type Header, headerOf } from "./header.ts";

@@ -1,7 +1,7 @@
 /** One logger file from text to readings, or all that is wrong with it. */
 import type { Problem } from "../problem.ts";
-import type { Fault } from "../record/reading.ts";
-import { shown } from "../record/reading.ts";
+import type { Fault } from "../facts/reading.ts";
+import { shown } from "../facts/reading.ts";
 import { fromLine, type Rows, rowsOf } from "./csv.ts";
 import type { Stated } from "./form.ts";
 import { type Layout, layoutOf } from "./layout.ts";
@@ -10,8 +10,8 @@ import { numericReader, orderOf } from "./numeric-stamp.ts";
 import { readingsOf } from "./readings.ts";
 import { HEADER, Report } from "./report.ts";
 import { type Series, seriesOf } from "./series.ts";
-import type { StampReader } from "./stamp.ts";
-import { statedReader } from "./stated-stamp.ts";
+import type { StampReader } from "../facts/time/stamp.ts";
+import { statedReader } from "../facts/time/stated-stamp.ts";
 
 /** The longest time between two readings that is no gap where the builder states none, s: this program's default. */
 export const USUAL_GAP = 2 * 3600;

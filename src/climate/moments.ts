@@ -1,10 +1,10 @@
 /** From the logger's own clock to moments. What the clock leaves open is a problem and never a guess. */
-import { shown } from "../record/reading.ts";
+import { shown } from "../facts/reading.ts";
 import type { Stated } from "./form.ts";
 import type { Layout } from "./layout.ts";
 import type { Readings } from "./readings.ts";
 import { HEADER, type Report } from "./report.ts";
-import { fixedClock, isZone, offsetOf, type WallClock, zoneClock } from "./wall-clock.ts";
+import { fixedClock, isZone, offsetOf, type WallClock, zoneClock } from "../facts/time/wall-clock.ts";
 
 /** Moments of the readings, s; NaN where a problem has been told. */
 export function momentsOf(

@@ -1,6 +1,6 @@
 /** Stamps that are figures, as loggers write them: `2025-03-08T14:20:00+01:00`, `08.03.2025 14:20`, `03/08/2025 02:20 PM`. */
-import { hourOf, type StampReader, wallOf } from "./stamp.ts";
-import { offsetOf } from "./wall-clock.ts";
+import { hourOf, type StampReader, wallOf } from "../facts/time/stamp.ts";
+import { offsetOf } from "../facts/time/wall-clock.ts";
 
 export type Order = "YMD" | "DMY" | "MDY";
 export type OrderFound =

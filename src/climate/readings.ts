@@ -1,10 +1,10 @@
 /** The rows of a logger's file as figures, still by the logger's own clock. */
-import { shown } from "../record/reading.ts";
+import { shown } from "../facts/reading.ts";
 import type { Rows } from "./csv.ts";
 import type { Mark, Stated, TemperatureUnit } from "./form.ts";
 import type { Layout } from "./layout.ts";
 import { HEADER, type Report } from "./report.ts";
-import type { StampReader } from "./stamp.ts";
+import type { StampReader } from "../facts/time/stamp.ts";
 import { figureOf, inReckoning, isEmpty } from "./value.ts";
 
 /** One row each: the wall time as if it were UTC, seconds east of Greenwich (NaN where the stamp names none), °C, share, and the row. */

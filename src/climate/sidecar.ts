@@ -1,11 +1,11 @@
 /** Which file beside the logger's files tells of which of them. */
 import type * as z from "zod";
 import type { Problem } from "../problem.ts";
-import { nearest } from "../record/nearest.ts";
-import { shown } from "../record/reading.ts";
-import type { climateSchema } from "../record/schema/climate.ts";
+import { nearest } from "../facts/nearest.ts";
+import { shown } from "../facts/reading.ts";
+import type { climateSchema } from "../facts/climate-log.ts";
 import type { Path } from "../record/text/yaml.ts";
-import type { Passage } from "../record/types.ts";
+import type { Passage } from "../facts/types.ts";
 import type { Place } from "../problem.ts";
 import type { Stated } from "./form.ts";
 

@@ -1,5 +1,5 @@
 import type { Evidence } from "../evidence/types.ts";
-import type { Record, Ref } from "../record/types.ts";
+import type { Record, Ref } from "../facts/types.ts";
 import type { Edition, NamedSeal, Shown } from "./shown.ts";
 import { UNNAMED, visibilityOf, type Visibility } from "./visibility.ts";
 import { redactedEvidence } from "./redacted-evidence.ts";

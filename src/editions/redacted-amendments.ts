@@ -1,5 +1,5 @@
 /** Amendments with only what an edition shows of them. */
-import type { Amendment, Change, Ref, Said } from "../record/types.ts";
+import type { Amendment, Change, Ref, Said } from "../facts/types.ts";
 import type { Visibility } from "./visibility.ts";
 
 export const NOT_SHOWN = "something this edition does not show";

@@ -11,7 +11,7 @@ import type {
   Need,
   PieceFile,
 } from "../evidence/types.ts";
-import type { Batch, Lot, Record, Ref } from "../record/types.ts";
+import type { Batch, Lot, Record, Ref } from "../facts/types.ts";
 import type { TrialFile } from "../evidence/types/trial.ts";
 import { unchanged, unchangedList } from "./unchanged.ts";
 import { tellsAll, type Visibility } from "./visibility.ts";

@@ -1,6 +1,6 @@
 /** Measurements and pairs of sides as an edition shows them. */
 import type { MeasurementFile, PairFile } from "../evidence/types.ts";
-import type { Measurement } from "../record/types.ts";
+import type { Measurement } from "../facts/types.ts";
 import type { Visibility } from "./visibility.ts";
 import type { RedactedRecord } from "./redacted-record.ts";
 

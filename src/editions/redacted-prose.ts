@@ -1,6 +1,6 @@
 /** Prose as an edition shows it: whole passages left out, and no link or image that names what is hidden. */
 import { bracketedAt, closing, labelOf, referencesIn } from "../record/text/brackets.ts";
-import type { Passage } from "../record/types.ts";
+import type { Passage } from "../facts/types.ts";
 import { unchanged } from "./unchanged.ts";
 import type { Visibility } from "./visibility.ts";
 

@@ -17,7 +17,7 @@ import type {
   Procedure,
   Record,
   Trial,
-} from "../record/types.ts";
+} from "../facts/types.ts";
 import { unchanged } from "./unchanged.ts";
 import { UNNAMED, WITHHELD, type Visibility } from "./visibility.ts";
 import { redactedAmendments } from "./redacted-amendments.ts";

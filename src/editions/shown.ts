@@ -1,6 +1,6 @@
 /** What one edition shows: the only things a page may read. */
 import type { Evidence } from "../evidence/types.ts";
-import type { Audience, Day, FilePath, Record, Ref } from "../record/types.ts";
+import type { Audience, Day, FilePath, Record, Ref } from "../facts/types.ts";
 
 export type Edition = Audience;
 

@@ -10,7 +10,7 @@ import type {
   Record,
   Ref,
   Withheld,
-} from "../record/types.ts";
+} from "../facts/types.ts";
 import type { Edition } from "./shown.ts";
 
 /** Stands for a person whom the edition does not name; no id can be this. */

@@ -1,6 +1,6 @@
 /** What later entries changed of a thing, as cautions: they decide nothing, since everything is reckoned from the values as amended. */
 import { ended } from "../words/figure.ts";
-import type { Amendment, Change, Record, Ref, Said } from "../record/types.ts";
+import type { Amendment, Change, Record, Ref, Said } from "../facts/types.ts";
 import type { Finder } from "./finding.ts";
 import type { Finding } from "./types.ts";
 

@@ -1,7 +1,7 @@
 /** Two ledgers that are never mixed: tasks by who did them, and hours by person. Neither is reckoned from the other. */
 import { majorPortion, type Portion } from "../reckoning/hours/credit.ts";
 import { sumBy } from "../reckoning/hours/hours.ts";
-import type { BuildTask, Record } from "../record/types.ts";
+import type { BuildTask, Record } from "../facts/types.ts";
 import { linesOf } from "./hours.ts";
 
 export interface CreditFile {

@@ -1,5 +1,5 @@
 /** From the record to what it proves: one pass, a line a step. */
-import type { Record } from "../record/types.ts";
+import type { Record } from "../facts/types.ts";
 import { assemblyFile } from "./readiness/assembly.ts";
 import { batchFile } from "./batch/verdict.ts";
 import { recordIndexOf } from "./record-index.ts";

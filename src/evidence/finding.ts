@@ -1,5 +1,5 @@
 /** Makes findings about one thing, each resting on what the thing rests on and whatever else its sentence speaks of. */
-import type { Ref } from "../record/types.ts";
+import type { Ref } from "../facts/types.ts";
 import type { RuleId } from "./rules.ts";
 import type { Finding, Severity, Source } from "./types.ts";
 

@@ -9,7 +9,7 @@ import {
   type Step,
   type Worked,
 } from "../reckoning/hours/hours.ts";
-import type { Day, HoursLine, Record } from "../record/types.ts";
+import type { Day, HoursLine, Record } from "../facts/types.ts";
 import { recordIndexOf } from "./record-index.ts";
 import { within } from "./readiness/within.ts";
 

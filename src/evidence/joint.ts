@@ -1,6 +1,6 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
 import { ended } from "../words/figure.ts";
-import type { Batch, JointSpec, Recall, Rework } from "../record/types.ts";
+import type { Batch, JointSpec, Recall, Rework } from "../facts/types.ts";
 import { lotsOf } from "./batch/lots.ts";
 import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
 import { finder, type Finder } from "./finding.ts";

@@ -15,7 +15,7 @@ import type {
   Record,
   Rejection,
   Rework,
-} from "../record/types.ts";
+} from "../facts/types.ts";
 import { LocalTime } from "../reckoning/time/local-time.ts";
 import { Shop } from "./cure/shop.ts";
 

@@ -1,5 +1,5 @@
 /** Where limits come from. `known` says how the authors of this program knew the text: seen, from memory, or common practice. */
-import type { Adhesive, Procedure } from "../record/types.ts";
+import type { Adhesive, Procedure } from "../facts/types.ts";
 import type { Source } from "./types.ts";
 
 export const FROM_RECORD: Source = { text: "the record itself", known: "record" };

@@ -6,7 +6,7 @@ import { individualsChart, LEAST_POINTS } from "../reckoning/statistics/individu
 import { mean } from "../reckoning/statistics/mean.ts";
 import { sampleDeviation } from "../reckoning/statistics/sample-deviation.ts";
 import { toleranceFactor } from "../reckoning/statistics/tolerance-factor.ts";
-import type { Record } from "../record/types.ts";
+import type { Record } from "../facts/types.ts";
 import type { BatchFile, Evidence, PieceFile } from "./types.ts";
 import type { Alike, BatchSeries, Point, SharePassed, Statistics, StressBound } from "./types/statistics.ts";
 

@@ -3,7 +3,7 @@ import { exactInterval } from "../reckoning/statistics/exact-interval.ts";
 import { exactLowerBound } from "../reckoning/statistics/exact-lower-bound.ts";
 import { fisherTable } from "../reckoning/statistics/fisher-table.ts";
 import { leastShownEffect } from "../reckoning/statistics/least-shown-effect.ts";
-import type { Preparation, Record, Trial } from "../record/types.ts";
+import type { Preparation, Record, Trial } from "../facts/types.ts";
 import { indexBy } from "./record-index.ts";
 import { cautionsOf, isMixedUp } from "./trial/cautions.ts";
 import { conclusionOf } from "./trial/conclusion.ts";

@@ -15,7 +15,7 @@ import type {
   Ref,
   Rejection,
   Rework,
-} from "../record/types.ts";
+} from "../facts/types.ts";
 import type { Cure } from "./types/cure.ts";
 import type { TrialFile } from "./types/trial.ts";
 

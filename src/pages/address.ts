@@ -1,4 +1,4 @@
-import type { Kind, Ref } from "../record/types.ts";
+import type { Kind, Ref } from "../facts/types.ts";
 
 const FOLDERS: Partial<{ readonly [kind in Kind]: string }> = {
   entry: "entry",

@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import { pagesOf } from "../../layouts/shell/site.tsx";
 import { ledgersOf } from "../pages/ledgers/ledgers.ts";
 import type { PageFile, Shown, Site } from "../editions/shown.ts";
-import type { FilePath } from "../record/types.ts";
+import type { FilePath } from "../facts/types.ts";
 import { writeAssets } from "./assets.ts";
 import { writePages } from "./eleventy.ts";
 import { proseOf } from "./markdown.ts";

@@ -1,7 +1,7 @@
 import { addressOf, relative } from "../pages/address.ts";
 import type { Site } from "../editions/shown.ts";
 import { type Target, targetOf } from "../record/links.ts";
-import type { FilePath, Photo } from "../record/types.ts";
+import type { FilePath, Photo } from "../facts/types.ts";
 
 /** Finds what links and images in prose lead to, as one edition shows it. `from` is the path of the page they stand on. */
 export interface Targets {

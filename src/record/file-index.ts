@@ -1,10 +1,10 @@
 /** Files beside the record: which there are, and what a path typed in one of its files leads to. */
 import { closeSync, openSync, readSync, statSync } from "node:fs";
 import { join, posix } from "node:path";
-import { nearest } from "./nearest.ts";
-import { type Fault, type Reading, shown } from "./reading.ts";
+import { nearest } from "../facts/nearest.ts";
+import { type Fault, type Reading, shown } from "../facts/reading.ts";
 import { clipFault, pictureFault } from "./heads.ts";
-import type { FilePath } from "./types.ts";
+import type { FilePath } from "../facts/types.ts";
 
 const EXPECTED = "the path of a file in the record, relative to this file, such as ../photos/jig.jpg";
 

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { inOrder, type Place, type Problem } from "../problem.ts";
-import { FOLDERS, type FileKind, SCHEMAS, type Spec } from "./kinds.ts";
+import { FOLDERS, type FileKind, SCHEMAS, type Spec } from "../facts/kinds.ts";
 import type { Folder } from "./folder.ts";
 import { parse, type StandIns } from "./schema/parse.ts";
 import { readText } from "./text/bytes.ts";
@@ -10,7 +10,7 @@ import { readFrontMatter } from "./text/front-matter.ts";
 import { readPassages } from "./text/passages.ts";
 import { Source } from "./text/source.ts";
 import type { Data, FrontMatter, Path } from "./text/yaml.ts";
-import type { Passage } from "./types.ts";
+import type { Passage } from "../facts/types.ts";
 
 /** One file. `spec` is what is sound in it; `whole` says that this is all of it. */
 export interface Filed<S> {

@@ -2,7 +2,7 @@
 import { readdirSync, realpathSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
 import type { Problem } from "../problem.ts";
-import type { Fault } from "./reading.ts";
+import type { Fault } from "../facts/reading.ts";
 
 export interface Folder {
   /** The folder itself, without symbolic links in its path. */

@@ -1,7 +1,7 @@
 /** What files are, by their first bytes. */
 import { posix } from "node:path";
-import type { Fault } from "./reading.ts";
-import type { FilePath } from "./types.ts";
+import type { Fault } from "../facts/reading.ts";
+import type { FilePath } from "../facts/types.ts";
 
 const PICTURES = "a JPEG, PNG, WebP, GIF, AVIF, TIFF or SVG picture";
 

@@ -1,12 +1,12 @@
 /** Every id of the record, where it stands and what it names. */
 import type { Place, Problem } from "../problem.ts";
 import type { Files } from "./filed.ts";
-import { aKind } from "./kinds.ts";
-import { likest, nearest } from "./nearest.ts";
-import { type Fault, shown } from "./reading.ts";
+import { aKind } from "../facts/kinds.ts";
+import { likest, nearest } from "../facts/nearest.ts";
+import { type Fault, shown } from "../facts/reading.ts";
 import { valueAt } from "./schema/issues.ts";
 import type { Data, Path } from "./text/yaml.ts";
-import type { Kind, Ref } from "./types.ts";
+import type { Kind, Ref } from "../facts/types.ts";
 
 export interface Named extends Ref {
   /** Looked up only where there is something to say of it. */

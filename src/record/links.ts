@@ -1,7 +1,7 @@
 /** What links in prose lead to. */
 import { posix } from "node:path";
-import { FOLDERS } from "./kinds.ts";
-import type { FilePath, Record, Ref } from "./types.ts";
+import { FOLDERS } from "../facts/kinds.ts";
+import type { FilePath, Record, Ref } from "../facts/types.ts";
 
 /** A thing of the record, a file that lies beside it, or an address elsewhere. */
 export type Target = { readonly ref: Ref } | { readonly file: FilePath } | { readonly web: string };

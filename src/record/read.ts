@@ -6,7 +6,7 @@ import { checkRecord } from "./checks/record.ts";
 import { type Memory, readFiles } from "./filed.ts";
 import { listFolder } from "./folder.ts";
 import { FileIndex } from "./file-index.ts";
-import type { Day, Record } from "./types.ts";
+import type { Day, Record } from "../facts/types.ts";
 import { recordOf } from "./typed/record.ts";
 
 export interface ReadOptions {

@@ -1,6 +1,6 @@
 /** The schemas as JSON Schema, for editors that complete and explain front matter while it is typed. */
 import * as z from "zod";
-import { SCHEMAS } from "./kinds.ts";
+import { SCHEMAS } from "../facts/kinds.ts";
 
 type Json = { [key: string]: unknown };
 

@@ -1,5 +1,5 @@
 /** How days, times and quantities are put into words. Fixed English, so that the same record gives the same bytes anywhere. */
-import type { Day, Quantity } from "../record/types.ts";
+import type { Day, Quantity } from "../facts/types.ts";
 
 const MONTHS = [
   "January",

@@ -5,6 +5,8 @@ import { functionsOf, importsOf, type SourceFile, sourceFiles } from "./source.t
 /** From the room that all may use to the one that nobody may; a room imports only itself and rooms before it. */
 const ORDER = [
   "problem",
+  "defined",
+  "facts",
   "record",
   "reckoning",
   "words",
@@ -21,7 +23,20 @@ const ORDER = [
 
 /** Rooms off that line, and what each may use. */
 const BESIDE: { readonly [room: string]: readonly string[] } = {
-  archive: ["problem", "record", "words", "reckoning", "evidence", "editions", "charts", "pages", "layouts", "publish"],
+  archive: [
+    "problem",
+    "defined",
+    "facts",
+    "record",
+    "words",
+    "reckoning",
+    "evidence",
+    "editions",
+    "charts",
+    "pages",
+    "layouts",
+    "publish",
+  ],
   browser: ["words", "reckoning"],
 };
 

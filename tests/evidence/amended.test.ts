@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import type { Amendment, Change } from "../../src/record/types.ts";
+import type { Amendment, Change } from "../../src/facts/types.ts";
 import { batch, entry, glued, test } from "./make.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };

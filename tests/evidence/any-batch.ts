@@ -1,6 +1,6 @@
 /** Batches of every kind, with their tests, for properties that must hold for all of them. */
 import fc from "fast-check";
-import type { Batch, Lot, Piece, PieceTest, Procedure, Record } from "../../src/record/types.ts";
+import type { Batch, Lot, Piece, PieceTest, Procedure, Record } from "../../src/facts/types.ts";
 import { adhesive, batch, DAY, glued, lot, LOTS, piece, procedure, test } from "./make.ts";
 import { celsius, d, g, mm, moment, mpa, newton, pc, range } from "./quantities.ts";
 

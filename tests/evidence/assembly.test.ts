@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { hoursOf } from "../../src/evidence/hours.ts";
 import { rules } from "../../src/evidence/rules.ts";
-import type { HoursLine, Record } from "../../src/record/types.ts";
+import type { HoursLine, Record } from "../../src/facts/types.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";
 import {
   assembly,

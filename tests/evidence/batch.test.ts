@@ -1,7 +1,7 @@
 /** Each rule of a batch: holds, broken, missing, and exactly at its limit. The shop of make.ts is in order; one thing is changed at a time. */
 import { describe, expect, it } from "vitest";
 import type { BatchFile } from "../../src/evidence/types.ts";
-import type { Adhesive, Batch, Lot } from "../../src/record/types.ts";
+import type { Adhesive, Batch, Lot } from "../../src/facts/types.ts";
 import { DAY, entry, lot, LOTS, type Made } from "./make.ts";
 import { fileOf, severities, sentence, after } from "./one-batch.ts";
 import { celsius, d, fahrenheit, g, ml, moment, pc, range } from "./quantities.ts";

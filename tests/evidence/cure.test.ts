@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import type { Adhesive, Procedure } from "../../src/record/types.ts";
+import type { Adhesive, Procedure } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
 import { adhesive, batch, glued, procedure, test } from "./make.ts";
 import { type Case, reckoned, pieceOf, ofPiece, broken, steady } from "./one-cure.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
-import type { Entry, HoldPoint, Inspection } from "../../src/record/types.ts";
+import type { Entry, HoldPoint, Inspection } from "../../src/facts/types.ts";
 import {
   assembly,
   batch,

@@ -1,5 +1,5 @@
 /** Logger files made by hand: hourly from a day on, with what the shop was like at each hour. */
-import type { ClimateLog } from "../../src/record/types.ts";
+import type { ClimateLog } from "../../src/facts/types.ts";
 import { epochOf } from "./quantities.ts";
 
 export type Hourly = (hour: number) => { readonly temperature: number; readonly humidity?: number } | undefined;

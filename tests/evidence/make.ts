@@ -17,7 +17,7 @@ import type {
   Procedure,
   Quantity,
   Record,
-} from "../../src/record/types.ts";
+} from "../../src/facts/types.ts";
 import { celsius, d, epochOf, g, gcc, min, mm, moment, mpa, pc, range } from "./quantities.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };

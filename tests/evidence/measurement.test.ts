@@ -4,7 +4,7 @@ import { recordIndexOf } from "../../src/evidence/record-index.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { askedOf, measurementFile } from "../../src/evidence/measures/measurement.ts";
 import type { MeasurementFile, PairFile } from "../../src/evidence/types.ts";
-import type { Measurement, Side } from "../../src/record/types.ts";
+import type { Measurement, Side } from "../../src/facts/types.ts";
 import { assembly, departure, entry, holdPoint, measurement, record } from "./make.ts";
 import { inches, mm } from "./quantities.ts";
 

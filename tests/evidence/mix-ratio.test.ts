@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Adhesive, Batch } from "../../src/record/types.ts";
+import type { Adhesive, Batch } from "../../src/facts/types.ts";
 import { fileOf, sentence, after } from "./one-batch.ts";
 import { g, ml, pc } from "./quantities.ts";
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Need } from "../../src/evidence/types.ts";
-import type { Entry, Measurement, Ref } from "../../src/record/types.ts";
+import type { Entry, Measurement, Ref } from "../../src/facts/types.ts";
 import {
   assembly,
   batch,

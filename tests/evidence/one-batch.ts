@@ -1,7 +1,7 @@
 /** One batch in a joint, and what is found of it. */
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { BatchFile } from "../../src/evidence/types.ts";
-import type { Adhesive, Batch } from "../../src/record/types.ts";
+import type { Adhesive, Batch } from "../../src/facts/types.ts";
 import { adhesive, batch, glued, type Made, test } from "./make.ts";
 
 export function fileOf(change: Partial<Batch> = {}, sheet: Partial<Adhesive> = {}, made: Made = {}): BatchFile {

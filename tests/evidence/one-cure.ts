@@ -1,7 +1,7 @@
 /** One batch and its test piece in a shop with a logger, and what is found of their cure. */
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Evidence, Finding } from "../../src/evidence/types.ts";
-import type { Adhesive, Batch, ClimateLog, PieceTest, Procedure } from "../../src/record/types.ts";
+import type { Adhesive, Batch, ClimateLog, PieceTest, Procedure } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
 import { adhesive, batch, glued, procedure, test } from "./make.ts";
 import { celsius, d, moment } from "./quantities.ts";

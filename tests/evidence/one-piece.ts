@@ -1,7 +1,7 @@
 /** One test piece of one batch, and what is found of it. */
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { PieceFile } from "../../src/evidence/types.ts";
-import type { Batch, Piece, PieceTest, Procedure } from "../../src/record/types.ts";
+import type { Batch, Piece, PieceTest, Procedure } from "../../src/facts/types.ts";
 import { batch, glued, piece, procedure, test } from "./make.ts";
 
 export interface Case {

@@ -7,7 +7,7 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { PieceVerdict } from "../../src/evidence/types.ts";
-import type { Piece, PieceTest } from "../../src/record/types.ts";
+import type { Piece, PieceTest } from "../../src/facts/types.ts";
 import { batch, DAY, glued, piece, test } from "./make.ts";
 import { mm, moment, newton, pc } from "./quantities.ts";
 

@@ -1,5 +1,5 @@
 /** Quantities as the reader would hand them over, made from their typed figure. */
-import type { Moment, Quantity, Range } from "../../src/record/types.ts";
+import type { Moment, Quantity, Range } from "../../src/facts/types.ts";
 
 const maker =
   (word: string, unit: string, scale: number, offset = 0) =>

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import type { Entry, Record } from "../../src/record/types.ts";
+import type { Entry, Record } from "../../src/facts/types.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";
 import { assembly, batch, entry, joint, lot, record, test } from "./make.ts";
 import { g } from "./quantities.ts";

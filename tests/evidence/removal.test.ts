@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { BatchFile, BatchVerdict } from "../../src/evidence/types.ts";
-import type { Batch, Piece, PieceTest } from "../../src/record/types.ts";
+import type { Batch, Piece, PieceTest } from "../../src/facts/types.ts";
 import { anyShop, recordOf, type Shop } from "./any-batch.ts";
 
 const RANK: { readonly [verdict in BatchVerdict]: number } = { accepted: 0, pending: 1, unproven: 2, rejected: 3 };

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Evidence } from "../../src/evidence/types.ts";
-import type { Record, Ref } from "../../src/record/types.ts";
+import type { Record, Ref } from "../../src/facts/types.ts";
 import { anyShop, recordOf } from "./any-batch.ts";
 import {
   assembly,

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
-import type { Entry, HoldPoint, Measurement, Piece, Ref } from "../../src/record/types.ts";
+import type { Entry, HoldPoint, Measurement, Piece, Ref } from "../../src/facts/types.ts";
 import {
   assembly,
   batch,

@@ -5,7 +5,7 @@ import type { Statistics } from "../../src/evidence/types/statistics.ts";
 import { mean } from "../../src/reckoning/statistics/mean.ts";
 import { sampleDeviation } from "../../src/reckoning/statistics/sample-deviation.ts";
 import { toleranceFactor } from "../../src/reckoning/statistics/tolerance-factor.ts";
-import type { Batch, PieceTest, Record } from "../../src/record/types.ts";
+import type { Batch, PieceTest, Record } from "../../src/facts/types.ts";
 import { adhesive, batch, glued, piece, procedure, test, type Made } from "./make.ts";
 import { g, ml, mm, moment, newton, pc } from "./quantities.ts";
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { reckonStock } from "../../src/evidence/lots/stock.ts";
 import type { LotStock, Stock } from "../../src/evidence/types/stock.ts";
-import type { Adhesive, Batch, Cut, Lot, Quantity } from "../../src/record/types.ts";
+import type { Adhesive, Batch, Cut, Lot, Quantity } from "../../src/facts/types.ts";
 import { adhesive, assembly, batch, cut, DAY, entry, glued, joint, lot, LOTS, piece } from "./make.ts";
 import { g, gcc, ml, mm, pc } from "./quantities.ts";
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { BatchFile } from "../../src/evidence/types.ts";
-import type { Batch, PieceTest, Procedure } from "../../src/record/types.ts";
+import type { Batch, PieceTest, Procedure } from "../../src/facts/types.ts";
 import { batch, entry, glued, piece, procedure, test } from "./make.ts";
 import { mm, moment } from "./quantities.ts";
 

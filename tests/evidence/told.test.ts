@@ -2,7 +2,7 @@
 import { expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Finding } from "../../src/evidence/types.ts";
-import type { Record } from "../../src/record/types.ts";
+import type { Record } from "../../src/facts/types.ts";
 import { adhesive, batch, DAY, entry, glued, lot, LOTS, piece, procedure, test } from "./make.ts";
 import { celsius, d, fahrenheit, g, inches, ml, mm, moment, newton, pc } from "./quantities.ts";
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { SANDING } from "../../src/evidence/trial/conclusion.ts";
 import type { TrialFile } from "../../src/evidence/types/trial.ts";
-import type { Piece, PieceTest, Procedure, Trial } from "../../src/record/types.ts";
+import type { Piece, PieceTest, Procedure, Trial } from "../../src/facts/types.ts";
 import { batch, glued, piece, procedure, test } from "./make.ts";
 import { mm, moment, mpa } from "./quantities.ts";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { creditOf } from "../../src/evidence/credit.ts";
 import { weightOf, type WeightFile } from "../../src/evidence/measures/weight.ts";
-import type { BuildTask, OnScales, Quantity, Weighing } from "../../src/record/types.ts";
+import type { BuildTask, OnScales, Quantity, Weighing } from "../../src/facts/types.ts";
 import { assembly, entry, record } from "./make.ts";
 import { mm } from "./quantities.ts";
 

@@ -1,5 +1,5 @@
 /** What every part of a planted record is made with. */
-import type { Audience } from "../../src/record/types.ts";
+import type { Audience } from "../../src/facts/types.ts";
 import { file } from "./files.ts";
 import { narrowest, type Words } from "./words.ts";
 

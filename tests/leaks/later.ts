@@ -1,5 +1,5 @@
 /** Entries in which pieces are broken, and what the others raised is closed, accepted, recalled, rejected, looked at and amended. */
-import type { Audience } from "../../src/record/types.ts";
+import type { Audience } from "../../src/facts/types.ts";
 import { file, type Value } from "./files.ts";
 import { inBoth, type Made, prose } from "./ground.ts";
 import { pictureOf } from "./pictures.ts";

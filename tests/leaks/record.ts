@@ -1,6 +1,6 @@
 /** A whole record with a word in every place that a builder can type in or photograph into. */
 import { createHash } from "node:crypto";
-import type { Audience, Withheld } from "../../src/record/types.ts";
+import type { Audience, Withheld } from "../../src/facts/types.ts";
 import { file } from "./files.ts";
 import { climate, type Files, type Ground, lots, type Made, prose, trials } from "./ground.ts";
 import { later } from "./later.ts";

@@ -1,5 +1,5 @@
 /** An entry with something of everything that an entry can hold, each text a word of its own. */
-import type { Audience } from "../../src/record/types.ts";
+import type { Audience } from "../../src/facts/types.ts";
 import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
 import { type Ground, inBoth, type Made, type MadeTrial, prose } from "./ground.ts";

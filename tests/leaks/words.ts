@@ -1,5 +1,5 @@
 /** Words planted in a record, and what is known of who may see each. */
-import type { Audience, Withheld } from "../../src/record/types.ts";
+import type { Audience, Withheld } from "../../src/facts/types.ts";
 
 export interface Word {
   readonly text: string;

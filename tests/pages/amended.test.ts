@@ -3,7 +3,7 @@ import { evidencePages } from "../../layouts/shell/evidence-pages.tsx";
 import { storyPages } from "../../layouts/shell/story-pages.tsx";
 import { ledgersOf } from "../../src/pages/ledgers/ledgers.ts";
 import type { Edition, Site } from "../../src/editions/shown.ts";
-import type { Amendment, Record } from "../../src/record/types.ts";
+import type { Amendment, Record } from "../../src/facts/types.ts";
 import { entry } from "../evidence/make.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
 

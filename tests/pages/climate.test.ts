@@ -5,7 +5,7 @@ import { editionOf } from "../../src/editions/edition.ts";
 import type { Edition, Shown } from "../../src/editions/shown.ts";
 import { RESTS_ON_HIDDEN } from "../../src/editions/redacted-evidence.ts";
 import { waiting } from "../../src/pages/evidence/waiting.ts";
-import type { ClimateLog, Record } from "../../src/record/types.ts";
+import type { ClimateLog, Record } from "../../src/facts/types.ts";
 import { log } from "../evidence/logs.ts";
 import { batch, glued, piece, procedure, test } from "../evidence/make.ts";
 import { celsius, d } from "../evidence/quantities.ts";

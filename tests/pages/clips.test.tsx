@@ -8,7 +8,7 @@ import { editionOf } from "../../src/editions/edition.ts";
 import { pictured, pictureOf } from "../../src/pages/story/pictured.ts";
 import type { Edition, ReadyClip, Site } from "../../src/editions/shown.ts";
 import { bytesWords, playedWords } from "../../src/words/words.ts";
-import type { Audience, Clip as ClipFact, Entry, Photo } from "../../src/record/types.ts";
+import type { Audience, Clip as ClipFact, Entry, Photo } from "../../src/facts/types.ts";
 import { entry, record } from "../evidence/make.ts";
 import { made, storySite } from "./story-site.ts";
 

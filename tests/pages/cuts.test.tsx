@@ -5,7 +5,7 @@ import { DaySheet } from "../../layouts/day/day-sheet.tsx";
 import { html } from "../../layouts/shell/page.tsx";
 import type { Edition, Site } from "../../src/editions/shown.ts";
 import { WOOD_WORDS } from "../../src/pages/ledgers/stock.ts";
-import type { Record } from "../../src/record/types.ts";
+import type { Record } from "../../src/facts/types.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
 
 const rowsOf = (site: Site, path: string, section: string): string[][] => {

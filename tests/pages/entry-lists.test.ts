@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { entryLists } from "../../src/pages/story/entry-lists.ts";
-import type { Entry, Record } from "../../src/record/types.ts";
+import type { Entry, Record } from "../../src/facts/types.ts";
 
 function record(count: number): Record {
   const entries = Array.from(

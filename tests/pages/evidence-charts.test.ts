@@ -3,7 +3,7 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import { chartsView } from "../../src/pages/evidence/evidence-charts.ts";
 import { boundWords, intervalWords } from "../../src/pages/evidence/trial-page.ts";
-import type { Audience, Batch, Record } from "../../src/record/types.ts";
+import type { Audience, Batch, Record } from "../../src/facts/types.ts";
 import { batch, glued, test, type Made } from "../evidence/make.ts";
 import { g, newton } from "../evidence/quantities.ts";
 

@@ -2,7 +2,7 @@
 import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import type { Edition, Site } from "../../src/editions/shown.ts";
-import type { Person, Record, Trial } from "../../src/record/types.ts";
+import type { Person, Record, Trial } from "../../src/facts/types.ts";
 import {
   assembly,
   batch,

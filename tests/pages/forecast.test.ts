@@ -4,7 +4,7 @@ import { editionOf } from "../../src/editions/edition.ts";
 import { forecastView, forecastWords } from "../../src/pages/forecast/forecast.ts";
 import type { Edition } from "../../src/editions/shown.ts";
 import { dayNumber, dayText } from "../../src/reckoning/time/calendar.ts";
-import type { Assembly, Audience, Entry, Record } from "../../src/record/types.ts";
+import type { Assembly, Audience, Entry, Record } from "../../src/facts/types.ts";
 import { assembly, entry, record } from "../evidence/make.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };

@@ -17,7 +17,7 @@ import type {
   Record,
   Trial,
   Withheld,
-} from "../../src/record/types.ts";
+} from "../../src/facts/types.ts";
 import {
   assembly,
   batch,

@@ -1,7 +1,7 @@
 /** A small build for the story pages: two assemblies, a gluing day, a day at the press, an inspection. */
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Shown, Site } from "../../src/editions/shown.ts";
-import type { Aircraft, Record, Ref } from "../../src/record/types.ts";
+import type { Aircraft, Record, Ref } from "../../src/facts/types.ts";
 import { assembly, batch, entry, holdPoint, inspection, joint, openItem, record, test } from "../evidence/make.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };

@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import type { Told } from "../../src/pages/story/assembly.ts";
 import type { Happening } from "../../src/pages/story/day-events.ts";
 import { timelineOf } from "../../src/pages/story/timeline.ts";
-import type { Entry } from "../../src/record/types.ts";
+import type { Entry } from "../../src/facts/types.ts";
 
 const glued = (id: string, word: "accepted" | "rejected"): Happening => ({
   row: "Batches",

@@ -8,7 +8,7 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import type { Shown } from "../../src/editions/shown.ts";
 import { madeOf, MOST, whereUsed, type Trace } from "../../src/pages/evidence/trace.ts";
-import type { Batch, Entry, Record } from "../../src/record/types.ts";
+import type { Batch, Entry, Record } from "../../src/facts/types.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";
 import { assembly, batch, entry, holdPoint, joint, LOTS, record } from "../evidence/make.ts";
 import { g } from "../evidence/quantities.ts";

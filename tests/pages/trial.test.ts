@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import { trialPage } from "../../src/pages/evidence/trial-page.ts";
-import type { Audience, Record, Trial } from "../../src/record/types.ts";
+import type { Audience, Record, Trial } from "../../src/facts/types.ts";
 import { batch, entry, glued, piece, test } from "../evidence/make.ts";
 
 const trial: Trial = {

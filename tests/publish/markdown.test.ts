@@ -4,7 +4,7 @@ import { editionOf } from "../../src/editions/edition.ts";
 import type { Edition, Picture, Site } from "../../src/editions/shown.ts";
 import { proseOf } from "../../src/publish/markdown.ts";
 import { readRecord } from "../../src/record/read.ts";
-import type { Record } from "../../src/record/types.ts";
+import type { Record } from "../../src/facts/types.ts";
 import { scratchFolders, writeAll } from "./scratch.ts";
 import { smallRecord } from "./small-record.ts";
 

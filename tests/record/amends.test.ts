@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { readRecord } from "../../src/record/read.ts";
-import type { Change, Entry, Record } from "../../src/record/types.ts";
+import type { Change, Entry, Record } from "../../src/facts/types.ts";
 import { TODAY, withSmall } from "../problems/cases.ts";
 
 /** The small record with entries added, whole texts by their names. */

@@ -2,13 +2,13 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { isFault } from "../../src/record/reading.ts";
-import { readDrawn } from "../../src/record/quantity/drawn.ts";
-import { readQuantity } from "../../src/record/quantity/quantity.ts";
-import { readTolerance } from "../../src/record/quantity/range.ts";
-import { inTenths, readTenths } from "../../src/record/quantity/tenths.ts";
+import { isFault } from "../../src/facts/reading.ts";
+import { readDrawn } from "../../src/facts/quantity/drawn.ts";
+import { readQuantity } from "../../src/facts/quantity/quantity.ts";
+import { readTolerance } from "../../src/facts/quantity/range.ts";
+import { inTenths, readTenths } from "../../src/facts/quantity/tenths.ts";
 import { readRecord } from "../../src/record/read.ts";
-import type { Record } from "../../src/record/types.ts";
+import type { Record } from "../../src/facts/types.ts";
 import { TODAY, withSmall } from "../problems/cases.ts";
 
 const DEGREE = Math.PI / 180;

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readQuantity } from "../../src/record/quantity/quantity.ts";
-import { readRange, readRatio, readTolerance } from "../../src/record/quantity/range.ts";
-import { DIMENSIONS, unitOf, wordsFor } from "../../src/record/quantity/units.ts";
-import { isFault } from "../../src/record/reading.ts";
-import type { Dimension } from "../../src/record/types.ts";
+import { readQuantity } from "../../src/facts/quantity/quantity.ts";
+import { readRange, readRatio, readTolerance } from "../../src/facts/quantity/range.ts";
+import { DIMENSIONS, unitOf, wordsFor } from "../../src/facts/quantity/units.ts";
+import { isFault } from "../../src/facts/reading.ts";
+import type { Dimension } from "../../src/facts/types.ts";
 
 function valueIn(typed: string, dimension?: Dimension): number {
   const read = readQuantity(typed, { sign: "any", ...(dimension && { dimensions: [dimension] }) });

@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it, vi } from "vitest";
 import { problemText } from "../../src/problem.ts";
 import { targetOf } from "../../src/record/links.ts";
 import { readRecord } from "../../src/record/read.ts";
-import type { Record } from "../../src/record/types.ts";
+import type { Record } from "../../src/facts/types.ts";
 import { saidOf, withSmall } from "../problems/cases.ts";
 
 const SMALL = new URL("small", import.meta.url).pathname;

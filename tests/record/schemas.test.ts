@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { FOLDERS } from "../../src/record/kinds.ts";
+import { FOLDERS } from "../../src/facts/kinds.ts";
 import { jsonSchemas } from "../../src/record/schema-files.ts";
 
 const SMALL = new URL("small", import.meta.url).pathname;

@@ -1,6 +1,6 @@
 /** Texts that tell a stranger what a bag is. */
 import { rules } from "../../evidence/rules.ts";
-import type { Record } from "../../record/types.ts";
+import type { Record } from "../../facts/types.ts";
 
 /** The rules that verdicts were reached by, with the source of each. */
 export function rulesText(version: string): string {

@@ -7,7 +7,7 @@ import { ledgersOf } from "../../pages/ledgers/ledgers.ts";
 import type { NamedSeal } from "../../editions/shown.ts";
 import type { ReadyFiles } from "../../publish/pictures/ready.ts";
 import { publish } from "../../publish/publish.ts";
-import type { Record } from "../../record/types.ts";
+import type { Record } from "../../facts/types.ts";
 import { bytesOf, Digester } from "../digest.ts";
 import { clearBeside, nameBeside, syncFolder, syncTree, writeDurably } from "../durable.ts";
 import { manifestOf } from "../seal/record-files.ts";

@@ -1,6 +1,6 @@
 /** What one batch is judged by. */
 import type { Units } from "../../words/figure.ts";
-import type { Adhesive, Batch, Lot, Ref } from "../../record/types.ts";
+import type { Adhesive, Batch, Lot, Ref } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import { finder, type Finder } from "../finding.ts";
 import type { Finding, PieceFile } from "../types.ts";

@@ -1,7 +1,7 @@
 /** Whether the shop was warm and dry enough, and the surfaces clear of the dew point. */
 import { against, atLeast } from "../../reckoning/compare.ts";
 import { figure, temperatureText } from "../../words/figure.ts";
-import type { Quantity, Range } from "../../record/types.ts";
+import type { Quantity, Range } from "../../facts/types.ts";
 import { PAINT_RULE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";

@@ -4,7 +4,7 @@ import { equilibriumMoisture } from "../../reckoning/climate/equilibrium-moistur
 import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../reckoning/mixing/mix-ratio.ts";
 import { ratioDoubt } from "../../reckoning/mixing/ratio-doubt.ts";
 import { lifeRow } from "../../reckoning/mixing/working-life.ts";
-import type { Adhesive, Batch, MixRatio, Quantity } from "../../record/types.ts";
+import type { Adhesive, Batch, MixRatio, Quantity } from "../../facts/types.ts";
 import type { BatchFile } from "../types.ts";
 
 export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoint" | "openFor"> {

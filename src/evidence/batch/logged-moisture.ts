@@ -1,6 +1,6 @@
 /** What the climate of the two weeks before made of the wood, by the logger. */
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
-import type { Batch } from "../../record/types.ts";
+import type { Batch } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 
 /** Two weeks, s: this program's measure of how long thin stock takes to follow its climate; common practice, no source. */

@@ -1,6 +1,6 @@
 /** Whether the lots are known, in date and not recalled. */
 import { count, ended, list } from "../../words/figure.ts";
-import type { Lot } from "../../record/types.ts";
+import type { Lot } from "../../facts/types.ts";
 import { lastDay } from "../lots/lot-life.ts";
 import type { Finding } from "../types.ts";
 import { componentLots, entryRef, lotRef, type BatchCase } from "./case.ts";

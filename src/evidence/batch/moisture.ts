@@ -1,7 +1,7 @@
 /** Whether the wood was dry enough: by meter, else as estimated from the climate of the shop. */
 import { against } from "../../reckoning/compare.ts";
 import { percent } from "../../words/figure.ts";
-import type { Range } from "../../record/types.ts";
+import type { Range } from "../../facts/types.ts";
 import type { Limit } from "../finding.ts";
 import { HANDBOOK_MOISTURE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";

@@ -1,6 +1,6 @@
 /** Whether as many test pieces as asked were made, broken and passed. Trial pieces never count. */
 import { count, list } from "../../words/figure.ts";
-import type { Ref } from "../../record/types.ts";
+import type { Ref } from "../../facts/types.ts";
 import { lookUp } from "../record-index.ts";
 import type { Limit } from "../finding.ts";
 import { AC_43_13_SAMPLE, procedureOf } from "../sources.ts";

@@ -1,5 +1,5 @@
 /** The verdict of a batch: the worst that any finding forces. */
-import type { Batch } from "../../record/types.ts";
+import type { Batch } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { BatchFile, BatchVerdict, Finding, PieceFile } from "../types.ts";
 import { amendedFindings } from "../amended.ts";

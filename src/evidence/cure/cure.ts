@@ -3,7 +3,7 @@ import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
 import { temperatureText } from "../../words/figure.ts";
 import { provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
-import type { Batch, Procedure } from "../../record/types.ts";
+import type { Batch, Procedure } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import type { Cure, StatedWarmth, Warmth } from "../types/cure.ts";
 import { lawOf, referenceOf } from "./reference.ts";

@@ -1,6 +1,6 @@
 /** The temperature at which a least cure is counted, and how the rate of cure depends on temperature. */
 import { cureLaw, type CureLaw } from "../../reckoning/cure/cure-rate.ts";
-import type { Adhesive, Procedure } from "../../record/types.ts";
+import type { Adhesive, Procedure } from "../../facts/types.ts";
 import { DOUBLING, procedureOf, sheetOf, USUAL_ROOM } from "../sources.ts";
 import type { Source } from "../types.ts";
 

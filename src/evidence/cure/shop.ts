@@ -2,7 +2,7 @@
 import { climateTracks, type ClimateTracks } from "../../reckoning/climate/climate-tracks.ts";
 import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
 import { cureClock, type CureClock } from "../../reckoning/cure/proven-age.ts";
-import type { ClimateLog, Ref } from "../../record/types.ts";
+import type { ClimateLog, Ref } from "../../facts/types.ts";
 
 export class Shop {
   readonly tracks: ClimateTracks;

@@ -1,6 +1,6 @@
 /** The last day on which a lot may be used. */
 import { addDays } from "../../reckoning/time/calendar.ts";
-import type { Adhesive, Day, Lot } from "../../record/types.ts";
+import type { Adhesive, Day, Lot } from "../../facts/types.ts";
 import type { Limit } from "../finding.ts";
 import { FROM_RECORD, sheetOf } from "../sources.ts";
 

@@ -1,5 +1,5 @@
 /** Where a lot was used: batches, pieces, joints now and formerly, their assemblies and the hold points that wait for them. */
-import type { Batch, Lot, Piece } from "../../record/types.ts";
+import type { Batch, Lot, Piece } from "../../facts/types.ts";
 import { lotsOf } from "../batch/lots.ts";
 import { indexBy, lookUp, type RecordIndex } from "../record-index.ts";
 import type { HoldPointFile, JointFile, LotFile } from "../types.ts";

@@ -4,7 +4,7 @@ import { addDays } from "../../reckoning/time/calendar.ts";
 import { apart, figure } from "../../words/figure.ts";
 import { massRatioOfVolumes } from "../../reckoning/mixing/mix-ratio.ts";
 import { sessionAmount } from "../../reckoning/mixing/session-amount.ts";
-import type { Adhesive, Batch, Component, Cut, Lot, Record, Ref } from "../../record/types.ts";
+import type { Adhesive, Batch, Component, Cut, Lot, Record, Ref } from "../../facts/types.ts";
 import { indexBy } from "../record-index.ts";
 import { finder } from "../finding.ts";
 import { lastDay } from "./lot-life.ts";

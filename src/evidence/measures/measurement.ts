@@ -1,6 +1,6 @@
 /** A measurement against its drawing: within its limits or out of them. Equal to a limit is within. */
 import { against } from "../../reckoning/compare.ts";
-import type { Measurement, Range } from "../../record/types.ts";
+import type { Measurement, Range } from "../../facts/types.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
 import type { MeasurementFile } from "../types.ts";
 

@@ -1,6 +1,6 @@
 /** Two sides held against each other: left and right, the two faces, upper and lower. Of each side the last measurement counts. */
 import { atMost } from "../../reckoning/compare.ts";
-import type { Measurement, Side } from "../../record/types.ts";
+import type { Measurement, Side } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { PairFile } from "../types.ts";
 

@@ -1,6 +1,6 @@
 /** What was weighed on the way and on the scales: sums, moments and centres of gravity, and nothing that goes beyond arithmetic. */
 import { balance, balanceOnScales, type Balance } from "../../reckoning/weight/centre-of-gravity.ts";
-import type { OnScales, Record, Weighing } from "../../record/types.ts";
+import type { OnScales, Record, Weighing } from "../../facts/types.ts";
 
 export interface WeighedPart {
   readonly weighing: Weighing;

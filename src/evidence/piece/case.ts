@@ -5,7 +5,7 @@ import { overlapRatio } from "../../reckoning/pieces/overlap.ts";
 import { SITKA_SPRUCE } from "../../reckoning/pieces/break-even-overlap.ts";
 import { revealingPower } from "../../reckoning/pieces/revealing-power.ts";
 import { shearStress } from "../../reckoning/pieces/shear-stress.ts";
-import type { Batch, Piece, PieceTest, Procedure, Ref } from "../../record/types.ts";
+import type { Batch, Piece, PieceTest, Procedure, Ref } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import { cureOf } from "../cure/cure.ts";
 import { finder, type Finder } from "../finding.ts";

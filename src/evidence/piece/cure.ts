@@ -1,7 +1,7 @@
 /** Whether the piece had cured for long enough, by days and by warmth, when it was broken; and when it may be. */
 import { atLeast } from "../../reckoning/compare.ts";
 import { span, temperatureText } from "../../words/figure.ts";
-import type { PieceTest } from "../../record/types.ts";
+import type { PieceTest } from "../../facts/types.ts";
 import { lookUp } from "../record-index.ts";
 import { lawSource } from "../cure/reference.ts";
 import type { Limit } from "../finding.ts";

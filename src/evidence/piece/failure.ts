@@ -1,6 +1,6 @@
 /** Where the piece broke. Fails in the glue line or below the procedure's share of wood failure, whatever its shape and cure. */
 import { atLeast } from "../../reckoning/compare.ts";
-import type { PieceTest, Procedure } from "../../record/types.ts";
+import type { PieceTest, Procedure } from "../../facts/types.ts";
 import type { Limit } from "../finding.ts";
 import { procedureOf } from "../sources.ts";
 import type { Check, PieceCase } from "./case.ts";

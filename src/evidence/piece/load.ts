@@ -1,7 +1,7 @@
 /** Whether the load that was read tried the glue faces as much as the procedure asks. */
 import { atLeast } from "../../reckoning/compare.ts";
 import { stressText } from "../../words/figure.ts";
-import type { PieceTest, Quantity } from "../../record/types.ts";
+import type { PieceTest, Quantity } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Check, PieceCase } from "./case.ts";
 

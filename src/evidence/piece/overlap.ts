@@ -2,7 +2,7 @@
 import { against } from "../../reckoning/compare.ts";
 import { apart, figure, percent } from "../../words/figure.ts";
 import { USUAL_OVERLAP } from "../../reckoning/pieces/overlap.ts";
-import type { Range } from "../../record/types.ts";
+import type { Range } from "../../facts/types.ts";
 import type { Limit } from "../finding.ts";
 import { procedureOf, USUAL_OVERLAP_SOURCE } from "../sources.ts";
 import { woodOf, type Check, type PieceCase } from "./case.ts";

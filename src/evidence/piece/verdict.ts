@@ -1,6 +1,6 @@
 /** The verdict of a test piece: the gravest that any of its checks forces, else pass. */
 import { ended } from "../../words/figure.ts";
-import type { Batch, Piece, PieceTest } from "../../record/types.ts";
+import type { Batch, Piece, PieceTest } from "../../facts/types.ts";
 import { amendedFindings } from "../amended.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { PieceFile, PieceVerdict } from "../types.ts";

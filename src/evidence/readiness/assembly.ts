@@ -1,5 +1,5 @@
 /** What the record says of an assembly and all within it. */
-import type { Assembly } from "../../record/types.ts";
+import type { Assembly } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { measurementFile } from "../measures/measurement.ts";
 import type { AssemblyFile, HoldPointFile, JointFile, JointState } from "../types.ts";

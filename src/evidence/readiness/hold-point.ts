@@ -1,6 +1,6 @@
 /** Whether work may go on past a hold point, and what it still needs, as a list that can be worked down. */
 import { ended } from "../../words/figure.ts";
-import type { Assembly, Departure, HoldPoint, Inspection, Measurement, OpenItem, Ref } from "../../record/types.ts";
+import type { Assembly, Departure, HoldPoint, Inspection, Measurement, OpenItem, Ref } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";
 import { askedOf, measurementFile } from "../measures/measurement.ts";

@@ -14,7 +14,7 @@ import type {
   Ref,
   Rejection,
   Rework,
-} from "../../record/types.ts";
+} from "../../facts/types.ts";
 import { changeSentence, changesOf, restsOnChange } from "../amended.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";

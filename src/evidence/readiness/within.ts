@@ -1,5 +1,5 @@
 /** Assemblies within assemblies. */
-import type { Assembly } from "../../record/types.ts";
+import type { Assembly } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 
 /** The assembly and all within it, parents first, children in the order of the record. */

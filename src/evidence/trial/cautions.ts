@@ -1,6 +1,6 @@
 /** What has to be said of a trial before anything else: first whether its pieces could show a weak glue line at all. */
 import { count, list, percent } from "../../words/figure.ts";
-import type { Trial } from "../../record/types.ts";
+import type { Trial } from "../../facts/types.ts";
 import type { PieceFile } from "../types.ts";
 import type { PreparationOutcome } from "../types/trial.ts";
 

@@ -1,6 +1,6 @@
 /** What the record shows of a piece's cure, and when its least cure is reached. */
 import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
-import type { Ref } from "../../record/types.ts";
+import type { Ref } from "../../facts/types.ts";
 import type { Source } from "../types.ts";
 
 /** Where the temperature of a time comes from: a logger all along, in part, or not at all. */

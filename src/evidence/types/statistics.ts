@@ -1,7 +1,7 @@
 /** Statistics of the build. They change no verdict. */
 import type { Interval } from "../../reckoning/statistics/exact-interval.ts";
 import type { IndividualsChart } from "../../reckoning/statistics/individuals-chart.ts";
-import type { Day } from "../../record/types.ts";
+import type { Day } from "../../facts/types.ts";
 
 /** What makes pieces alike: only such are counted together. */
 export interface Alike {

@@ -1,5 +1,5 @@
 /** What there should still be of what was bought. */
-import type { Cut, Day, Lot } from "../../record/types.ts";
+import type { Cut, Day, Lot } from "../../facts/types.ts";
 import type { Finding } from "../types.ts";
 
 export interface LotStock {

@@ -1,7 +1,7 @@
 /** What a trial shows, and what so few pieces could have shown. */
 import type { Interval } from "../../reckoning/statistics/exact-interval.ts";
 import type { LeastShown } from "../../reckoning/statistics/least-shown-effect.ts";
-import type { Preparation, Ref } from "../../record/types.ts";
+import type { Preparation, Ref } from "../../facts/types.ts";
 import type { Source } from "../types.ts";
 
 /** The outcomes of one preparation, in pieces. */

@@ -1,6 +1,6 @@
 /** What the page on one batch says. */
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
-import type { Adhesive, Component, Entry, Lot, Quantity, Range } from "../../record/types.ts";
+import type { Adhesive, Component, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords, durationWords, inUnits, percent, quantityWords, signedPercent } from "../../words/words.ts";

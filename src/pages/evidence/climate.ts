@@ -4,7 +4,7 @@ import { climateTracks } from "../../reckoning/climate/climate-tracks.ts";
 import { LocalTime } from "../../reckoning/time/local-time.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import type { Track } from "../../reckoning/climate/track.ts";
-import type { Batch, ClimateLog } from "../../record/types.ts";
+import type { Batch, ClimateLog } from "../../facts/types.ts";
 import { dayAt } from "../forecast/chart.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { dateShort, durationWords, grouped, inUnits } from "../../words/words.ts";

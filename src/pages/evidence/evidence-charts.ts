@@ -4,7 +4,7 @@ import { reckonStatistics } from "../../evidence/statistics.ts";
 import type { BatchSeries, SharePassed } from "../../evidence/types/statistics.ts";
 import { PSI } from "../../reckoning/units.ts";
 import { LEAST_POINTS } from "../../reckoning/statistics/individuals-chart.ts";
-import type { Day } from "../../record/types.ts";
+import type { Day } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { counted, grouped, listed, percent, signedPercent } from "../../words/words.ts";
 

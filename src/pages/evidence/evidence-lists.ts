@@ -1,6 +1,6 @@
 /** What the lists of open items, departures, measurements and hold points say. */
 import type { HoldPointFile, MeasurementFile, PairFile } from "../../evidence/types.ts";
-import type { Departure, Measurement, OpenItem } from "../../record/types.ts";
+import type { Departure, Measurement, OpenItem } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { HOLD_KIND } from "./verdict-words.ts";

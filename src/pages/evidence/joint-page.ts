@@ -1,7 +1,7 @@
 /** What the page on one joint says. */
 import { lotsOf } from "../../evidence/batch/lots.ts";
 import type { BatchFile, HoldPointFile, JointFile } from "../../evidence/types.ts";
-import type { Clip, Entry, Lot, Photo } from "../../record/types.ts";
+import type { Clip, Entry, Lot, Photo } from "../../facts/types.ts";
 import { peopleAt } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { assemblyPath, traceIndex } from "./trace-index.ts";

@@ -1,6 +1,6 @@
 /** What the page on one lot says: its particulars and everywhere it went. */
 import type { BatchFile, HoldPointFile, JointFile, LotFile, PieceFile } from "../../evidence/types.ts";
-import type { Cut, Lot } from "../../record/types.ts";
+import type { Cut, Lot } from "../../facts/types.ts";
 import type { FactRow } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";

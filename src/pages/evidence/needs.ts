@@ -1,5 +1,5 @@
 import type { Need } from "../../evidence/types.ts";
-import type { Ref } from "../../record/types.ts";
+import type { Ref } from "../../facts/types.ts";
 
 /** What a hold point needs, told once for all that need the same. */
 export interface NeedTogether {

@@ -8,7 +8,7 @@ import type {
   LotFile,
   Need,
 } from "../../evidence/types.ts";
-import type { Trial } from "../../record/types.ts";
+import type { Trial } from "../../facts/types.ts";
 import { holdPoints } from "./evidence-lists.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";

@@ -2,7 +2,7 @@
 import type { PieceFile } from "../../evidence/types.ts";
 import type { Cure, Warmth } from "../../evidence/types/cure.ts";
 import { span } from "../../words/figure.ts";
-import type { Photo } from "../../record/types.ts";
+import type { Photo } from "../../facts/types.ts";
 import { NOT_NOTED, type FactRow } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";

@@ -1,6 +1,6 @@
 /** Pieces of one kind told together: what they share once, what differs piece by piece. */
 import type { Finding, PieceFile } from "../../evidence/types.ts";
-import type { Ref } from "../../record/types.ts";
+import type { Ref } from "../../facts/types.ts";
 import type { FactRow } from "./batch-page.ts";
 import { pieceFacts } from "./piece-facts.ts";
 import type { Shown } from "../../editions/shown.ts";

@@ -1,6 +1,6 @@
 /** Cross references over what an edition shows, made once for all of its pages. */
 import type { MeasurementFile, PieceFile } from "../../evidence/types.ts";
-import type { Batch, Cut, Entry, FilePath, Photo, Record } from "../../record/types.ts";
+import type { Batch, Cut, Entry, FilePath, Photo, Record } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 
 export interface TraceIndex {

@@ -3,7 +3,7 @@ import { SANDING } from "../../evidence/trial/conclusion.ts";
 import type { PieceFile, PieceVerdict } from "../../evidence/types.ts";
 import type { PreparationOutcome, StandingRule } from "../../evidence/types/trial.ts";
 import type { Interval } from "../../reckoning/statistics/exact-interval.ts";
-import type { FailureMode, Trial } from "../../record/types.ts";
+import type { FailureMode, Trial } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { PIECE_VERDICTS } from "./verdict-words.ts";

@@ -9,7 +9,7 @@ import type {
   Severity,
   Source,
 } from "../../evidence/types.ts";
-import type { FailureMode, HoldKind } from "../../record/types.ts";
+import type { FailureMode, HoldKind } from "../../facts/types.ts";
 import type { Marked } from "./marked.ts";
 
 export const BATCH_VERDICTS: readonly BatchVerdict[] = ["rejected", "unproven", "pending", "accepted"];

@@ -2,7 +2,7 @@
 import { addDays, dayNumber, monday } from "../../reckoning/time/calendar.ts";
 import { groupBy } from "../../reckoning/hours/hours.ts";
 import type { Worked } from "../../reckoning/hours/hours.ts";
-import type { Day } from "../../record/types.ts";
+import type { Day } from "../../facts/types.ts";
 
 export interface Chart {
   /** A name for anchors. */

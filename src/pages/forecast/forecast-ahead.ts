@@ -3,7 +3,7 @@ import { addDays } from "../../reckoning/time/calendar.ts";
 import { forecastBacktest } from "../../reckoning/hours/forecast-backtest.ts";
 import { total } from "../../reckoning/hours/hours.ts";
 import { workAhead } from "../../reckoning/hours/work-ahead.ts";
-import type { Day } from "../../record/types.ts";
+import type { Day } from "../../facts/types.ts";
 import { FUTURES, type Ground } from "./forecast-ground.ts";
 
 /** Minutes worked in all by the end of a week ahead: within `wide` in 95 % of the futures, within `narrow` in 80 %. */

@@ -3,7 +3,7 @@ import type { Worked } from "../../reckoning/hours/hours.ts";
 import { planOf, type Part, type Plan } from "../../reckoning/hours/plan.ts";
 import { seedOf } from "../../reckoning/hours/seed.ts";
 import { wholeWeeks } from "../../reckoning/hours/whole-weeks.ts";
-import type { Record } from "../../record/types.ts";
+import type { Record } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { storyOf } from "../story/story.ts";
 

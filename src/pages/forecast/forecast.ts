@@ -4,7 +4,7 @@ import { finishWeeks } from "../../reckoning/hours/finish-week.ts";
 import { LEAST_WEEKS } from "../../reckoning/hours/forecast-backtest.ts";
 import { total, type Worked } from "../../reckoning/hours/hours.ts";
 import type { Plan } from "../../reckoning/hours/plan.ts";
-import type { Day } from "../../record/types.ts";
+import type { Day } from "../../facts/types.ts";
 import { fanAhead, lookBacks, type FanWeek, type LookBackView } from "./forecast-ahead.ts";
 import { FUTURES, groundOf, type Ground } from "./forecast-ground.ts";
 import { assumptions } from "./forecast-words.ts";

@@ -1,5 +1,5 @@
 /** The ledger of amendments: a row for each value that was changed, with what was written first and what stands now. */
-import type { Change, Said } from "../../record/types.ts";
+import type { Change, Said } from "../../facts/types.ts";
 import type { Row } from "./ledger-rows.ts";
 import type { Shown } from "../../editions/shown.ts";
 

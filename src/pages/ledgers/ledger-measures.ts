@@ -2,7 +2,7 @@
 import { creditOf } from "../../evidence/credit.ts";
 import { weightOf } from "../../evidence/measures/weight.ts";
 import { WHOLE_TASK } from "../../reckoning/hours/credit.ts";
-import type { Quantity } from "../../record/types.ts";
+import type { Quantity } from "../../facts/types.ts";
 import type { Row } from "./ledger-rows.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { WITHHELD } from "../../editions/visibility.ts";

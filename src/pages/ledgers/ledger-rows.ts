@@ -1,6 +1,6 @@
 /** The rows of each ledger. Keys are the columns; their units stand in their names. A value that is not noted is null. */
 import type { BatchFile, Finding, JointFile, PieceFile } from "../../evidence/types.ts";
-import type { Component, Moment, Quantity } from "../../record/types.ts";
+import type { Component, Moment, Quantity } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "../evidence/trace-index.ts";
 

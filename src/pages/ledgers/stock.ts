@@ -3,7 +3,7 @@ import { LOSS, LOSS_SOURCE, reckonStock, SOON } from "../../evidence/lots/stock.
 import type { AdhesiveNeed, LotStock, Part } from "../../evidence/types/stock.ts";
 import type { Finding } from "../../evidence/types.ts";
 import { atMost } from "../../reckoning/compare.ts";
-import type { Lot } from "../../record/types.ts";
+import type { Lot } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { counted, dateWords, inUnits, listed, percent, quantityWords, timberInUnits } from "../../words/words.ts";
 

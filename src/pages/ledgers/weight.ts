@@ -1,7 +1,7 @@
 /** What the page on weight says: sums and moments, in the aircraft's units. */
 import type { Balance } from "../../reckoning/weight/centre-of-gravity.ts";
 import { weightOf, type WeightFile } from "../../evidence/measures/weight.ts";
-import type { OnScales, Weighing } from "../../record/types.ts";
+import type { OnScales, Weighing } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { grouped, percent, quantityWords } from "../../words/words.ts";
 

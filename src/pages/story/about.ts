@@ -1,7 +1,7 @@
 /** What the about page says of rules, sources, adhesives and procedures. */
 import { rules } from "../../evidence/rules.ts";
 import type { Rule, Source } from "../../evidence/types.ts";
-import type { Adhesive, Procedure } from "../../record/types.ts";
+import type { Adhesive, Procedure } from "../../facts/types.ts";
 import { quantityWords } from "../../words/words.ts";
 
 export const KNOWN_WORDS: { readonly [known in Source["known"]]: string } = {

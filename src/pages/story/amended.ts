@@ -1,5 +1,5 @@
 /** Amendments as pages tell them: on the entry that was amended, on the one that amends it, and on what changed. */
-import type { Amendment, Change, Ref } from "../../record/types.ts";
+import type { Amendment, Change, Ref } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 
 export interface Changed {

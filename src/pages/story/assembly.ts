@@ -1,7 +1,7 @@
 import type { TimelineInput } from "../../charts/timeline.ts";
 import type { AssemblyFile, HoldPointFile, JointFile } from "../../evidence/types.ts";
 import { total } from "../../reckoning/hours/hours.ts";
-import type { Assembly, Entry } from "../../record/types.ts";
+import type { Assembly, Entry } from "../../facts/types.ts";
 import type { Chart } from "../forecast/chart.ts";
 import { dayAt, inHours, running, weekly, weeksOf } from "../forecast/chart.ts";
 import type { Happening } from "./day-events.ts";

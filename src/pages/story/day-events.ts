@@ -1,5 +1,5 @@
 /** What a day's entry brought besides its story, as marks for a timeline and a list. */
-import type { Entry, Ref } from "../../record/types.ts";
+import type { Entry, Ref } from "../../facts/types.ts";
 import type { Marked } from "../evidence/marked.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { batchMark } from "../evidence/verdict-words.ts";

@@ -1,5 +1,5 @@
 /** Which page lists which entries. */
-import type { Entry, Record } from "../../record/types.ts";
+import type { Entry, Record } from "../../facts/types.ts";
 
 /** The newest entry first. */
 export interface EntryList {

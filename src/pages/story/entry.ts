@@ -1,4 +1,4 @@
-import type { Assembly, Entry, Photo } from "../../record/types.ts";
+import type { Assembly, Entry, Photo } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { lineageOf, storyOf } from "./story.ts";
 

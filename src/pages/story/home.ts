@@ -1,6 +1,6 @@
 import type { HoldPointFile, HoldState } from "../../evidence/types.ts";
 import { total } from "../../reckoning/hours/hours.ts";
-import type { Assembly, Entry } from "../../record/types.ts";
+import type { Assembly, Entry } from "../../facts/types.ts";
 import type { AssemblyFile } from "../../evidence/types.ts";
 import { paceOf } from "../forecast/hours.ts";
 import type { Pace } from "../forecast/hours.ts";

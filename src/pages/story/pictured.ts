@@ -1,4 +1,4 @@
-import type { Entry, Photo } from "../../record/types.ts";
+import type { Entry, Photo } from "../../facts/types.ts";
 
 /** What stands for an entry in lists. */
 export type EntryPicture = Pick<Photo, "file" | "alt" | "caption">;

@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { extname, join } from "node:path";
 import type { Picture, ReadyClip } from "../../editions/shown.ts";
 import type { Problem } from "../../problem.ts";
-import type { FilePath } from "../../record/types.ts";
+import type { FilePath } from "../../facts/types.ts";
 import { readyClip } from "../clips/ready.ts";
 import type { Kept, PictureCache } from "./cache.ts";
 import { deriveDocument, derivePicture } from "./decode.ts";

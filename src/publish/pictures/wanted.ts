@@ -1,5 +1,5 @@
 import type { Place } from "../../problem.ts";
-import type { Entry, FilePath, Record } from "../../record/types.ts";
+import type { Entry, FilePath, Record } from "../../facts/types.ts";
 
 /** `picture`: shown on a page. `document`: offered for download. `clip`: played on a page. */
 export type Use = "picture" | "document" | "clip";

@@ -1,7 +1,7 @@
 /** Finds the facts of an entry that an amendment means, and alters them. */
 import { isOptional } from "../schema/issues.ts";
-import { entrySchema } from "../schema/entry.ts";
-import type { Fault } from "../reading.ts";
+import { entrySchema } from "../../facts/entry/entry.ts";
+import type { Fault } from "../../facts/reading.ts";
 import type { Path } from "../text/yaml.ts";
 import * as faults from "./faults.ts";
 import { ANEW, DATE, KEYED, type Keyed, OF_THE_DAY, PIECES, SCALES } from "./lists.ts";

@@ -1,10 +1,10 @@
 /** Entries with the amendments that later entries make to them. */
 import type { Problem } from "../../problem.ts";
 import type { Draft, Filed } from "../filed.ts";
-import { type Spec, SCHEMAS } from "../kinds.ts";
-import type { Fault } from "../reading.ts";
+import { type Spec, SCHEMAS } from "../../facts/kinds.ts";
+import type { Fault } from "../../facts/reading.ts";
 import { parse } from "../schema/parse.ts";
-import type { Amendment, Audience } from "../types.ts";
+import type { Amendment, Audience } from "../../facts/types.ts";
 import { Alteration } from "./alter.ts";
 import { changesOf } from "./changes.ts";
 import * as faults from "./faults.ts";

@@ -1,7 +1,7 @@
 /** What an amendment changes, in words that an edition can look through. */
 import type { Place } from "../../problem.ts";
 import type { Data } from "../text/yaml.ts";
-import type { Audience, Change, Ref, Said } from "../types.ts";
+import type { Audience, Change, Ref, Said } from "../../facts/types.ts";
 import type { AlteredFact } from "./alter.ts";
 import type { Altered } from "./merge.ts";
 import { saidOf, wordsOf } from "./said.ts";

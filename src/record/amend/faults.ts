@@ -1,6 +1,6 @@
 /** What is said of an amendment that cannot be made. */
-import { likest, nearest } from "../nearest.ts";
-import { type Fault, shown } from "../reading.ts";
+import { likest, nearest } from "../../facts/nearest.ts";
+import { type Fault, shown } from "../../facts/reading.ts";
 import type { Keyed } from "./lists.ts";
 
 const said = (message: string, expected: string, found: string, mend: string): Fault => ({

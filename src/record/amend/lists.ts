@@ -1,5 +1,5 @@
 /** Which facts of an entry can be amended, and by what each is found. */
-import type { Kind } from "../types.ts";
+import type { Kind } from "../../facts/types.ts";
 import type { Path } from "../text/yaml.ts";
 
 /** A list whose facts are found by their keys. */

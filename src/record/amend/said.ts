@@ -1,6 +1,6 @@
 /** Values of front matter as words, with the things that they name. */
 import type { Data } from "../text/yaml.ts";
-import type { Kind, Ref, Said } from "../types.ts";
+import type { Kind, Ref, Said } from "../../facts/types.ts";
 
 const KINDS: { readonly [key: string]: Kind } = {
   who: "person",

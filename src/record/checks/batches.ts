@@ -1,11 +1,11 @@
 /** Batches, their components and their test pieces. */
 import type { Filed } from "../filed.ts";
-import type { Spec } from "../kinds.ts";
-import { DIMENSIONS } from "../quantity/units.ts";
+import type { Spec } from "../../facts/kinds.ts";
+import { DIMENSIONS } from "../../facts/quantity/units.ts";
 import type { Path } from "../text/yaml.ts";
-import { Zone } from "../time/zone.ts";
-import type { Clock } from "../time/clock.ts";
-import type { Material } from "../types.ts";
+import { Zone } from "../../facts/time/zone.ts";
+import type { Clock } from "../../facts/time/clock.ts";
+import type { Material } from "../../facts/types.ts";
 import {
   type BatchSpec,
   type CheckContext,

@@ -3,12 +3,12 @@ import type { Problem } from "../../problem.ts";
 import type { Draft, Filed, Files } from "../filed.ts";
 import type { Folder } from "../folder.ts";
 import type { Ids } from "../ids.ts";
-import type { Spec } from "../kinds.ts";
-import { type Fault, isFault } from "../reading.ts";
+import type { Spec } from "../../facts/kinds.ts";
+import { type Fault, isFault } from "../../facts/reading.ts";
 import type { FileIndex } from "../file-index.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Sound } from "../typed/settings.ts";
-import type { Day, Kind } from "../types.ts";
+import type { Day, Kind } from "../../facts/types.ts";
 
 export interface CheckContext {
   readonly draft: Draft;

@@ -1,7 +1,7 @@
 /** Tasks of building: each is one point, and its tenths add up to it. */
-import { inTenths } from "../quantity/tenths.ts";
+import { inTenths } from "../../facts/quantity/tenths.ts";
 import type { Sound } from "../typed/settings.ts";
-import type { Spec } from "../kinds.ts";
+import type { Spec } from "../../facts/kinds.ts";
 import { type CheckContext, report, soundOf, whereIs } from "./context.ts";
 
 type AssemblyFile = Sound<Spec<"assembly">>;

@@ -1,6 +1,6 @@
 /** What was sawn from lots of timber and plywood. */
-import { DIMENSIONS } from "../quantity/units.ts";
-import type { Dimension } from "../types.ts";
+import { DIMENSIONS } from "../../facts/quantity/units.ts";
+import type { Dimension } from "../../facts/types.ts";
 import { checkWoodLot, type Lots } from "./batches.ts";
 import { type CheckContext, type EntryFile, report, soundOf, whereIs } from "./context.ts";
 

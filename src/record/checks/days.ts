@@ -1,8 +1,8 @@
 /** Days against the start of the build and today. */
-import { type Fault, isFault, shown } from "../reading.ts";
-import { readDay } from "../time/day.ts";
+import { type Fault, isFault, shown } from "../../facts/reading.ts";
+import { readDay } from "../../facts/time/day.ts";
 import type { Path } from "../text/yaml.ts";
-import type { Day } from "../types.ts";
+import type { Day } from "../../facts/types.ts";
 import type { Filed } from "../filed.ts";
 import { type CheckContext, report, soundOf } from "./context.ts";
 

@@ -1,5 +1,5 @@
 /** What an entry names: people, tasks, assemblies, lots, hold points, files. */
-import { nearest, someOf } from "../nearest.ts";
+import { nearest, someOf } from "../../facts/nearest.ts";
 import {
   type CheckContext,
   type EntryFile,

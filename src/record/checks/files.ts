@@ -1,11 +1,11 @@
 /** Whether each file lies where the record looks for it, under a name that is an id. */
 import { nameOf, kindOf } from "../filed.ts";
-import { FOLDERS } from "../kinds.ts";
-import { nearest } from "../nearest.ts";
-import type { Fault } from "../reading.ts";
-import { idFault } from "../schema/field.ts";
-import { readDay } from "../time/day.ts";
-import { isFault } from "../reading.ts";
+import { FOLDERS } from "../../facts/kinds.ts";
+import { nearest } from "../../facts/nearest.ts";
+import type { Fault } from "../../facts/reading.ts";
+import { idFault } from "../../facts/field.ts";
+import { readDay } from "../../facts/time/day.ts";
+import { isFault } from "../../facts/reading.ts";
 import type { CheckContext } from "./context.ts";
 
 const EXPECTED =

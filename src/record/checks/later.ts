@@ -1,6 +1,6 @@
 /** What is raised in one entry and settled in another: open items and departures. */
 import { placeInTime } from "../amend/amend.ts";
-import { nearest } from "../nearest.ts";
+import { nearest } from "../../facts/nearest.ts";
 import type { Path } from "../text/yaml.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
 

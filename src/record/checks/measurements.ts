@@ -1,6 +1,6 @@
 /** Measurements: their kinds of unit, and pairs that are held against each other across entries. */
-import { DIMENSIONS } from "../quantity/units.ts";
-import type { Dimension } from "../types.ts";
+import { DIMENSIONS } from "../../facts/quantity/units.ts";
+import type { Dimension } from "../../facts/types.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
 
 type Line = NonNullable<EntryFile["spec"]["measurements"]>[number];

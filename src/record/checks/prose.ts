@@ -2,11 +2,11 @@
 import { posix } from "node:path";
 import type { Filed, Files } from "../filed.ts";
 import { resolveTarget, type LinkIndex } from "../links.ts";
-import { nearest } from "../nearest.ts";
-import { type Fault, isFault, shown } from "../reading.ts";
+import { nearest } from "../../facts/nearest.ts";
+import { type Fault, isFault, shown } from "../../facts/reading.ts";
 import { pathBetween } from "../file-index.ts";
 import { type Mention, mentionsIn } from "../text/prose.ts";
-import type { FilePath } from "../types.ts";
+import type { FilePath } from "../../facts/types.ts";
 import { type CheckContext, doubtful, soundOf } from "./context.ts";
 
 const KINDS = [

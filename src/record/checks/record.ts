@@ -4,7 +4,7 @@ import type { Draft } from "../filed.ts";
 import type { Folder } from "../folder.ts";
 import { collectIds } from "../ids.ts";
 import type { FileIndex } from "../file-index.ts";
-import type { Day } from "../types.ts";
+import type { Day } from "../../facts/types.ts";
 import { checkAssemblies } from "./assemblies.ts";
 import { checkBatches } from "./batches.ts";
 import { checkCredit } from "./credit.ts";

@@ -1,5 +1,5 @@
 /** Tests of pieces. */
-import { Zone } from "../time/zone.ts";
+import { Zone } from "../../facts/time/zone.ts";
 import { checkClock } from "./batches.ts";
 import {
   type BatchSpec,

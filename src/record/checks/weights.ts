@@ -1,6 +1,6 @@
 /** Parts weighed on the way, and the aircraft on its scales. */
-import { nearest } from "../nearest.ts";
-import { shown } from "../reading.ts";
+import { nearest } from "../../facts/nearest.ts";
+import { shown } from "../../facts/reading.ts";
 import { type CheckContext, doubtful, type EntryFile, expectId, report, soundOf } from "./context.ts";
 
 type Weighing = NonNullable<EntryFile["spec"]["weighed"]>[number];

@@ -1,10 +1,10 @@
 /** Issues of a schema to problems with a place and a mend. */
 import type * as z from "zod";
 import type { Problem } from "../../problem.ts";
-import { nearest, someOf } from "../nearest.ts";
-import { type Fault, shown } from "../reading.ts";
+import { nearest, someOf } from "../../facts/nearest.ts";
+import { type Fault, shown } from "../../facts/reading.ts";
 import { type Data, type FrontMatter, type Path, SPOILED } from "../text/yaml.ts";
-import { faultOf } from "./field.ts";
+import { faultOf } from "../../facts/field.ts";
 
 type Issue = z.core.$ZodIssue;
 

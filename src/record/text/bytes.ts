@@ -1,7 +1,7 @@
 /** Bytes of a record file to text: UTF-8 only, no marks, no control characters. LF and CRLF line ends are both read. */
 import { isUtf8 } from "node:buffer";
 import type { Problem } from "../../problem.ts";
-import type { Fault } from "../reading.ts";
+import type { Fault } from "../../facts/reading.ts";
 import { Source } from "./source.ts";
 
 export function readText(file: string, bytes: Buffer): Source | { readonly problem: Problem } {

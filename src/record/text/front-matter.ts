@@ -1,7 +1,7 @@
 /** One file: its front matter as plain data with places, and its body. */
 import matter from "gray-matter";
 import type { Problem } from "../../problem.ts";
-import type { Fault } from "../reading.ts";
+import type { Fault } from "../../facts/reading.ts";
 import type { Source } from "./source.ts";
 import { type FrontMatter, parseYaml } from "./yaml.ts";
 

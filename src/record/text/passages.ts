@@ -1,8 +1,8 @@
 /** A Markdown body as passages for different readers: `::: inspector` … `:::`. */
 import type { Problem } from "../../problem.ts";
-import { nearest } from "../nearest.ts";
-import { type Fault, shown } from "../reading.ts";
-import type { Audience, Passage } from "../types.ts";
+import { nearest } from "../../facts/nearest.ts";
+import { type Fault, shown } from "../../facts/reading.ts";
+import type { Audience, Passage } from "../../facts/types.ts";
 import type { Source } from "./source.ts";
 
 export interface ReadBody {

@@ -1,5 +1,5 @@
 import type { Place, Problem } from "../../problem.ts";
-import type { Fault } from "../reading.ts";
+import type { Fault } from "../../facts/reading.ts";
 
 /** The text of one file of the record, with LF line ends, and where each line of it begins. */
 export class Source {

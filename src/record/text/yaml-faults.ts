@@ -1,6 +1,6 @@
 /** What is said where YAML itself cannot be read. */
 import type { YAMLError } from "yaml";
-import { type Fault, shown } from "../reading.ts";
+import { type Fault, shown } from "../../facts/reading.ts";
 
 type Said = Omit<Fault, "code" | "found">;
 

@@ -1,7 +1,7 @@
 /** YAML to plain data in which every value is text, a list or a block, and each keeps its place. */
 import { isMap, isScalar, isSeq, parseDocument, type Node, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
 import type { Place, Problem } from "../../problem.ts";
-import { type Fault, shown } from "../reading.ts";
+import { type Fault, shown } from "../../facts/reading.ts";
 import type { Source } from "./source.ts";
 import { syntaxFault, tellingError } from "./yaml-faults.ts";
 

@@ -1,7 +1,7 @@
 /** An entry, from what was read to what may be trusted. */
-import type { Spec } from "../kinds.ts";
+import type { Spec } from "../../facts/kinds.ts";
 import type { FileIndex } from "../file-index.ts";
-import type { Zone } from "../time/zone.ts";
+import type { Zone } from "../../facts/time/zone.ts";
 import type {
   Amendment,
   Batch,
@@ -18,8 +18,8 @@ import type {
   PieceTest,
   Quantity,
   Weighing,
-} from "../types.ts";
-import { defined } from "./defined.ts";
+} from "../../facts/types.ts";
+import { defined } from "../../defined.ts";
 import { pathOf, quantityOf, type Sound } from "./settings.ts";
 
 type EntrySpec = Spec<"entry">;

@@ -1,8 +1,8 @@
 /** All files, found without problems, as one record. */
 import type { Filed, Files } from "../filed.ts";
 import type { FileIndex } from "../file-index.ts";
-import { Zone } from "../time/zone.ts";
-import type { Amendment, ClimateLog, Day, Entry, Record } from "../types.ts";
+import { Zone } from "../../facts/time/zone.ts";
+import type { Amendment, ClimateLog, Day, Entry, Record } from "../../facts/types.ts";
 import { EntryTyper, type Later } from "./entry.ts";
 import { adhesiveOf, aircraftOf, assemblyOf, lotOf, procedureOf, type Sound, trialOf } from "./settings.ts";
 

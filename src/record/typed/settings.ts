@@ -1,7 +1,7 @@
 /** Files that stand for the whole build, from what was read to what may be trusted. */
 import type { Filed } from "../filed.ts";
-import type { Spec } from "../kinds.ts";
-import { isFault } from "../reading.ts";
+import type { Spec } from "../../facts/kinds.ts";
+import { isFault } from "../../facts/reading.ts";
 import type { FileIndex } from "../file-index.ts";
 import type {
   Adhesive,
@@ -14,8 +14,8 @@ import type {
   Procedure,
   Quantity,
   Trial,
-} from "../types.ts";
-import { defined } from "./defined.ts";
+} from "../../facts/types.ts";
+import { defined } from "../../defined.ts";
 
 /** A file in which no problem was found. */
 export interface Sound<S> extends Filed<S> {

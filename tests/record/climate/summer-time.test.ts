@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isZone, offsetOf, zoneClock } from "../../../src/climate/wall-clock.ts";
+import { isZone, offsetOf, zoneClock } from "../../../src/facts/time/wall-clock.ts";
 import { readings } from "./reading.ts";
 
 const file = (...stamps: readonly string[]): string =>

@@ -1,16 +1,16 @@
 /** The forms that values take in front matter: each is text, read by one function, with a description and examples for editors. */
 import * as z from "zod";
-import { readDrawn } from "../quantity/drawn.ts";
-import { type Measured, readQuantity, type Wanted } from "../quantity/quantity.ts";
-import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "../quantity/range.ts";
-import { readTenths } from "../quantity/tenths.ts";
-import { DIMENSIONS } from "../quantity/units.ts";
-import { type Fault, isFault, type Reading, shown } from "../reading.ts";
-import { readClock } from "../time/clock.ts";
-import { readDay } from "../time/day.ts";
-import { readHours } from "../time/hours.ts";
-import { readZone } from "../time/zone.ts";
-import type { Dimension } from "../types.ts";
+import { readDrawn } from "./quantity/drawn.ts";
+import { type Measured, readQuantity, type Wanted } from "./quantity/quantity.ts";
+import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "./quantity/range.ts";
+import { readTenths } from "./quantity/tenths.ts";
+import { DIMENSIONS } from "./quantity/units.ts";
+import { type Fault, isFault, type Reading, shown } from "./reading.ts";
+import { readClock } from "./time/clock.ts";
+import { readDay } from "./time/day.ts";
+import { readHours } from "./time/hours.ts";
+import { readZone } from "./time/zone.ts";
+import type { Dimension } from "./types.ts";
 
 const BLANK: Fault = {
   code: "empty",

@@ -20,7 +20,7 @@ import {
   tolerance,
   words,
   worked,
-} from "./field.ts";
+} from "../field.ts";
 
 const DAY_MINUTES = 24 * 60;
 

@@ -1,5 +1,5 @@
 /** What stands for the whole build: the aircraft, its parts, what is used on it and how it is tested. */
-import type { Place } from "../../problem.ts";
+import type { Place } from "../problem.ts";
 import type { Audience, Day, FilePath, Passage, Photo, Placed, Quantity, Range } from "./values.ts";
 
 export interface Person extends Placed {

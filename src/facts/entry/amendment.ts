@@ -1,6 +1,6 @@
 /** What a later entry says of one that was written down wrong. The record holds facts as amended; what was written first stands here. */
 import type { Place } from "../../problem.ts";
-import type { Audience, Day, Ref } from "./values.ts";
+import type { Audience, Day, Ref } from "../values.ts";
 
 /** Words as typed, with the things of the record that they name. */
 export type Said = readonly (string | Ref)[];

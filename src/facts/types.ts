@@ -2,16 +2,16 @@
  * The record once it has been read and found without problems. Everything here may be trusted:
  * ids resolve, files exist, dates are real, quantities carry units. What the builder typed is kept.
  */
-import type { ClimateLog } from "./types/climate.ts";
-import type { Entry } from "./types/day.ts";
-import type { Adhesive, Aircraft, Assembly, Lot, Procedure, Trial } from "./types/settings.ts";
-import type { Day } from "./types/values.ts";
+import type { ClimateLog } from "./climate-log-type.ts";
+import type { Entry } from "./entry/entry-types.ts";
+import type { Adhesive, Aircraft, Assembly, Lot, Procedure, Trial } from "./settings-types.ts";
+import type { Day } from "./values.ts";
 
-export type * from "./types/amendment.ts";
-export type * from "./types/climate.ts";
-export type * from "./types/day.ts";
-export type * from "./types/settings.ts";
-export type * from "./types/values.ts";
+export type * from "./entry/amendment.ts";
+export type * from "./climate-log-type.ts";
+export type * from "./entry/entry-types.ts";
+export type * from "./settings-types.ts";
+export type * from "./values.ts";
 
 export interface Record {
   readonly aircraft: Aircraft;

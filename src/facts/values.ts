@@ -1,5 +1,5 @@
 /** Values that stand in many places of the record. */
-import type { Place } from "../../problem.ts";
+import type { Place } from "../problem.ts";
 
 /** Who something is for. Each edition shows its own and all wider ones: public ⊂ inspector ⊂ archive. */
 export type Audience = "public" | "inspector" | "archive";

@@ -1,16 +1,9 @@
 /** Which folder holds files of which kind. */
 import type * as z from "zod";
 import type { Kind } from "./types.ts";
-import { climateSchema } from "./schema/climate.ts";
-import { entrySchema } from "./schema/entry.ts";
-import {
-  adhesiveSchema,
-  aircraftSchema,
-  assemblySchema,
-  lotSchema,
-  procedureSchema,
-  trialSchema,
-} from "./schema/settings.ts";
+import { climateSchema } from "./climate-log.ts";
+import { entrySchema } from "./entry/entry.ts";
+import { adhesiveSchema, aircraftSchema, assemblySchema, lotSchema, procedureSchema, trialSchema } from "./settings.ts";
 
 export const SCHEMAS = {
   aircraft: aircraftSchema,

@@ -15,7 +15,7 @@ import type {
   Quantity,
   Range,
   Tolerance,
-} from "./values.ts";
+} from "../values.ts";
 
 export interface HoursLine {
   readonly place: Place;

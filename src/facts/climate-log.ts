@@ -1,7 +1,7 @@
 /** Front matter of `climate/NAME.md`: what a logger's files do not tell of their own form. */
-import { statedReader } from "../../climate/stated-stamp.ts";
-import { isZone, offsetOf } from "../../climate/wall-clock.ts";
-import { type Reading, shown } from "../reading.ts";
+import { statedReader } from "./time/stated-stamp.ts";
+import { isZone, offsetOf } from "./time/wall-clock.ts";
+import { type Reading, shown } from "./reading.ts";
 import { audience, block, choice, field, file, quantity, words } from "./field.ts";
 
 const FORM = "DD/MM/YYYY HH:mm";

@@ -6,7 +6,7 @@
  * A list without ids (hours, joints, timber, closed items) is stated anew as a whole. `struck` names values that are taken back with nothing in their place.
  */
 import * as z from "zod";
-import { choice, day, id, list, words } from "./field.ts";
+import { choice, day, id, list, words } from "../field.ts";
 
 export interface Amendable {
   readonly hours: z.ZodObject;
