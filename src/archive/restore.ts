@@ -7,12 +7,11 @@ import type { Findings } from "./finding.ts";
 import { linesOf } from "./lines.ts";
 import { manifestLineOf } from "./manifest.ts";
 import { ArchiveRefused } from "./refused.ts";
-import { openBag } from "./source/open.ts";
-import type { BagVerified } from "./verify/bag.ts";
+import { type BagsFound, openBag } from "./source/open.ts";
+import { type BagAt, RECORD_LIST } from "./verify/group.ts";
 import { verifyBags } from "./verify/verify.ts";
 
 const RECORD = "data/record/";
-const LIST = "data/record.sha256";
 
 export interface Restored {
   readonly files: number;
@@ -25,13 +24,13 @@ export interface Restored {
  * @throws ArchiveRefused where the folder holds something, or the bags no record
  */
 export async function restore(
-  paths: readonly string[],
+  bagsFound: BagsFound,
   folder: string,
   findings: Findings,
   progress: (done: number, of: number) => void,
 ): Promise<Restored | undefined> {
   await refuseFull(folder);
-  const { bags } = await verifyBags(paths, findings, progress);
+  const { bags } = await verifyBags(bagsFound, findings, progress);
   if (findings.faults > 0) return undefined;
   if (!bags.some(({ members }) => members.some(({ path }) => path === `${RECORD}aircraft.md`)))
     throw new ArchiveRefused(`There is no record in it: no ${RECORD}aircraft.md.`);
@@ -64,11 +63,7 @@ async function refuseFull(folder: string): Promise<void> {
     );
 }
 
-async function bringBack(
-  { path, vouched }: BagVerified & { readonly path: string },
-  making: string,
-  written: Map<string, string>,
-): Promise<void> {
+async function bringBack({ path, vouched }: BagAt, making: string, written: Map<string, string>): Promise<void> {
   const source = await openBag(path);
   try {
     await source.list({ fault: () => undefined, note: () => undefined });
@@ -124,7 +119,7 @@ async function checkWhole(
     await source.list({ fault: () => undefined, note: () => undefined });
     const lacking: string[] = [];
     await source.visit(
-      (member) => member === LIST,
+      (member) => member === RECORD_LIST,
       async (_member, chunks) => {
         for await (const { text } of linesOf(chunks, "utf-8")) {
           const line = manifestLineOf(text, "sha256");
@@ -136,7 +131,7 @@ async function checkWhole(
     await source.close();
     if (lacking.length > 0)
       throw new ArchiveRefused(
-        `The record is not whole: ${lacking.slice(0, 3).join(", ")}${lacking.length > 3 ? ", …" : ""} is not in it as ${LIST} says. If the bag was split, all parts must be in one folder; give that folder.`,
+        `The record is not whole: ${lacking.slice(0, 3).join(", ")}${lacking.length > 3 ? ", …" : ""} is not in it as ${RECORD_LIST} says. If the bag was split, all parts must be in one folder; give that folder.`,
       );
   }
 }

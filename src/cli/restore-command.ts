@@ -11,7 +11,7 @@ export async function restoreCommand(bag: string, folder: string, surroundings: 
     throw new WrongUse(found.kind === "nothing" ? found.why : `${bag} is a record's folder, not a bag.`);
   const findings = new Findings();
   const tell = tellerFor(surroundings, bytesProgress("Checking"));
-  const restored = await restore(found.paths, folder, findings, tell.progress);
+  const restored = await restore(found, folder, findings, tell.progress);
   if (restored === undefined) {
     tellAll(
       findings,

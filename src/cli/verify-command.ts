@@ -1,6 +1,6 @@
 import { Findings } from "../archive/finding.ts";
 import { type KnownElsewhere, verifyRecord } from "../archive/seal/verify-record.ts";
-import { lookAt } from "../archive/source/open.ts";
+import { type BagsFound, lookAt } from "../archive/source/open.ts";
 import { verifyBags } from "../archive/verify/verify.ts";
 import { bytesWords } from "../words/words.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
@@ -31,7 +31,7 @@ export async function verifyCommand(
   const summary =
     found.kind === "record"
       ? await recordSummary(path, known, findings, progress)
-      : await bagSummary(found.paths, findings, progress);
+      : await bagSummary(found, findings, progress);
   if (json)
     surroundings.out(
       `${JSON.stringify({ path, faults: findings.faults, findings: findings.all, untold: findings.untold }, undefined, 2)}\n`,
@@ -51,16 +51,16 @@ async function recordSummary(
   if (last === undefined) return `There is no seal in ${path}, so nothing can be said of it. Set one: scarfline seal`;
   const count = seals.length === 1 ? "the seal" : `all ${seals.length} seals`;
   return findings.faults === 0
-    ? `${files} files held against ${count} up to ${last.date}: what was sealed is as it was.`
+    ? `${files} files held against ${count} up to ${last.date}: what was sealed is as it was${known.signers === undefined ? "" : `, and each seal is signed by one of those in ${known.signers}`}.`
     : `${files} files held against ${count} up to ${last.date}: ${faultWords(findings.faults)}.`;
 }
 
 async function bagSummary(
-  paths: readonly string[],
+  found: BagsFound,
   findings: Findings,
   progress: (done: number, of: number) => void,
 ): Promise<string> {
-  const { bags, files, bytes } = await verifyBags(paths, findings, progress);
+  const { bags, files, bytes } = await verifyBags(found, findings, progress);
   const what = bags.length === 1 ? "The bag" : `${bags.length} bags`;
   const size = `${files} files, ${bytesWords(bytes)} checked`;
   return findings.faults === 0

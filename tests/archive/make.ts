@@ -64,7 +64,7 @@ export async function found(path: string): Promise<string[]> {
   const looked = await lookAt(path);
   if (looked.kind !== "bags") throw new Error(`no bag: ${JSON.stringify(looked)}`);
   const findings = new Findings();
-  await verifyBags(looked.paths, findings, () => undefined);
+  await verifyBags(looked, findings, () => undefined);
   return [
     ...findings.all.map(({ severity, place, message }) => `${severity} ${place}: ${message}`),
     ...findings.untold.map(({ kind, count }) => `and ${count} more: ${kind}`),

@@ -180,7 +180,8 @@ describe("A seal that is signed", () => {
       out: expect.stringContaining('Good "scarfline-seal" signature for ansa@example.org'),
     });
     expect(await verify(content, "--signers", signers)).toMatchObject({
-      code: 0,
+      code: 1,
+      err: `seals/2021-04-01.sig: missing: the seal of 2021-04-01 is not signed by one of those in ${signers}. Whoever set it can still sign it: head -n 1 seals.txt | ssh-keygen -Y sign -n scarfline-seal -f KEY > seals/2021-04-01.sig\n`,
       out: expect.stringContaining(
         "seals/2021-05-01.sig: the seal of 2021-05-01 is signed by ansa@example.org with ED25519 key SHA256:",
       ),

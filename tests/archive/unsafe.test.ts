@@ -62,7 +62,9 @@ describe("A path in a manifest that is not safe", () => {
     ).toEqual([
       "fault fetch.txt:1: data/c.txt is not here, but at http://127.0.0.1:9/x; nothing is fetched",
       "fault fetch.txt:2: the path ../y leads out of its folder with `..`",
+      "fault fetch.txt:3: data/a.txt has 1 bytes here, and 3 by this line",
       "fault fetch.txt:4: this line is not of the form `URL length path`",
+      "note fetch.txt: no tag manifest vouches for it: there is none",
     ]);
   });
 
@@ -211,17 +213,26 @@ describe("Texts of a bag in the wrong form or encoding", () => {
     [
       "an entry of bag-info.txt without a label",
       { files: { ...SOUND, "bag-info.txt": "Contact-Name: me\n and more\nnonsense\n" } },
-      ["fault bag-info.txt:3: this line is not of the form `Label: value`"],
+      [
+        "fault bag-info.txt:3: this line is not of the form `Label: value`",
+        "note bag-info.txt: no tag manifest vouches for it: there is none",
+      ],
     ],
     [
       "a count that is wrong",
       { files: { ...SOUND, "bag-info.txt": "Payload-Oxum: 3.2\n" } },
-      ["fault bag-info.txt: Payload-Oxum says 3 bytes in 2 files; there are 2 bytes in 2 files"],
+      [
+        "note bag-info.txt: no tag manifest vouches for it: there is none",
+        "fault bag-info.txt: Payload-Oxum says 3 bytes in 2 files; there are 2 bytes in 2 files",
+      ],
     ],
     [
       "what would move the cursor of a terminal",
       { files: { ...SOUND, "bag-info.txt": "Payload-Oxum: \u001b[2J\u202e\n" } },
-      ["fault bag-info.txt: Payload-Oxum is not of the form bytes.files: \\u{1b}[2J\\u{202e}"],
+      [
+        "note bag-info.txt: no tag manifest vouches for it: there is none",
+        "fault bag-info.txt: Payload-Oxum is not of the form bytes.files: \\u{1b}[2J\\u{202e}",
+      ],
     ],
   ];
   it.each(encodings)("are told: %s", async (_what, shape, says) => {

@@ -5,10 +5,10 @@ import { linesOf, UnreadableText } from "../lines.ts";
 import { manifestLineOf } from "../manifest.ts";
 import { pathFault } from "../safe-path.ts";
 import { MOST_FILES } from "../source/source.ts";
-import { chainDigest, readChain, type Seal, SEALS, type SetSeal, signatureFileOf } from "./chain.ts";
-import { sealFiles, tellLeftOver } from "./left-over.ts";
+import { chainDigest, readChain, type Seal, SEALS, type SetSeal } from "./chain.ts";
+import { tellLeftOver } from "./left-over.ts";
 import { recordDigests } from "./record-files.ts";
-import { signatureChecked } from "./signature.ts";
+import { tellSignatures } from "./signed.ts";
 import { History, sealWords } from "./since.ts";
 
 export interface RecordVerified {
@@ -113,27 +113,4 @@ function tellKnown(seals: readonly SetSeal[], known: string, findings: Tellings)
       `${SEALS}:${index + 1}`,
       `this is the seal with the digest ${known}, ${sealWords(found)}${after === 0 ? ", the last" : `; ${after} more came after it`}`,
     );
-}
-
-async function tellSignatures(
-  content: string,
-  seals: readonly SetSeal[],
-  signers: string | undefined,
-  findings: Tellings,
-): Promise<void> {
-  const there = new Set(await sealFiles(content));
-  for (const seal of seals) {
-    const file = signatureFileOf(seal.manifest);
-    if (!there.has(file)) continue;
-    const checked = await signatureChecked(seal.upTo, join(content, file), signers);
-    if (!checked.good)
-      findings.fault("signature", file, `the signature of the seal of ${seal.date} does not hold: ${checked.why}`);
-    else if (signers === undefined)
-      findings.note(
-        "not checked",
-        file,
-        `the seal of ${seal.date} is signed with ${checked.by}; whose key that is was not checked, which needs --signers`,
-      );
-    else findings.note("signature", file, `the seal of ${seal.date} is signed by ${checked.by}`);
-  }
 }

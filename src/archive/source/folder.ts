@@ -29,8 +29,10 @@ async function filesWithin(root: string, findings: Tellings): Promise<Member[]> 
     for (const item of items.sort((a, b) => Buffer.compare(a.name, b.name))) {
       const name = nameOf(item);
       const path = folder === "" ? name : `${folder}/${name}`;
-      if (item.isDirectory() && !name.includes("\ufffd")) ahead.push(path);
-      else if (item.isFile()) members.add(path, name.includes("\ufffd") ? 0 : (await lstat(join(root, path))).size);
+      if (item.isDirectory() && !name.includes("\ufffd")) {
+        members.addFolder(path);
+        ahead.push(path);
+      } else if (item.isFile()) members.add(path, name.includes("\ufffd") ? 0 : (await lstat(join(root, path))).size);
       else
         members.refuse(
           path,

@@ -7,6 +7,7 @@ export class Members {
   readonly #findings: Tellings;
   readonly #byFolded = new Map<string, string>();
   readonly #members = new Map<string, Member>();
+  readonly #folders = new Set<string>();
   #seen = 0;
 
   constructor(findings: Tellings) {
@@ -36,6 +37,15 @@ export class Members {
       );
   }
 
+  /** A folder by itself, which archives may name and manifests cannot. One without a file below it is told at the end. */
+  addFolder(path: string): void {
+    this.count();
+    const plain = path.replace(/\/+$/, "");
+    const fault = plain === "" || plain === "." ? undefined : pathFault(plain);
+    if (fault !== undefined) return this.#findings.fault("unsafe path", path, `this path ${fault}; it was not read`);
+    if (plain !== "" && plain !== ".") this.#folders.add(plain);
+  }
+
   /** Something that is no regular file. */
   refuse(path: string, what: string): void {
     this.count();
@@ -49,6 +59,15 @@ export class Members {
 
   /** Sorted by path. A file whose name is also that of a folder is told. */
   end(): Member[] {
+    const parents = new Set<string>();
+    for (const path of [...this.#members.keys(), ...this.#folders])
+      for (let at = path.lastIndexOf("/"); at > 0; at = path.lastIndexOf("/", at - 1)) parents.add(path.slice(0, at));
+    for (const path of this.#folders) {
+      const file = this.#byFolded.get(foldedPath(path));
+      if (file !== undefined) this.#findings.fault("same name", path, `${file} is a file and also a folder`);
+      else if (!parents.has(path))
+        this.#findings.note("not vouched for", path, "an empty folder, which no manifest can vouch for");
+    }
     const members = [...this.#members.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
     for (const { path } of members) {
       for (let at = path.lastIndexOf("/"); at > 0; at = path.lastIndexOf("/", at - 1)) {

@@ -5,11 +5,17 @@ import type { BagSource } from "./source.ts";
 import { tarSource } from "./tar.ts";
 import { zipSource } from "./zip.ts";
 
-export type Found =
-  | { readonly kind: "record" }
-  /** One bag, or all parts of one that was split, sorted by name. */
-  | { readonly kind: "bags"; readonly paths: readonly string[] }
-  | { readonly kind: "nothing"; readonly why: string };
+/** One bag, or those that lie in a folder, such as all parts of one that was split; sorted by name. */
+export interface BagsFound {
+  readonly kind: "bags";
+  readonly paths: readonly string[];
+  /** The folder they lie in, where that was given and not a bag. */
+  readonly folder?: string;
+  /** Names of what else lies in it. */
+  readonly beside: readonly string[];
+}
+
+export type Found = { readonly kind: "record" } | BagsFound | { readonly kind: "nothing"; readonly why: string };
 
 /** What stands at a path, by what it holds and not by its name. */
 export async function lookAt(path: string): Promise<Found> {
@@ -17,16 +23,22 @@ export async function lookAt(path: string): Promise<Found> {
   if (found === undefined) return { kind: "nothing", why: `There is nothing at ${path}.` };
   if (found.isFile())
     return (await isArchive(path))
-      ? { kind: "bags", paths: [path] }
+      ? { kind: "bags", paths: [path], beside: [] }
       : { kind: "nothing", why: `${path} is neither a .zip nor a .tar.gz.` };
   if (!found.isDirectory()) return { kind: "nothing", why: `${path} is neither a file nor a folder.` };
   const names = new Set(await readdir(path));
-  if (names.has("bagit.txt")) return { kind: "bags", paths: [path] };
+  if (names.has("bagit.txt")) return { kind: "bags", paths: [path], beside: [] };
   if (names.has("aircraft.md") || names.has("seals.txt")) return { kind: "record" };
   const parts = await bagsIn(path, [...names].sort());
-  if (parts.length > 0) return { kind: "bags", paths: parts };
+  if (parts.length > 0)
+    return {
+      kind: "bags",
+      paths: parts.map((name) => join(path, name)),
+      folder: path,
+      beside: [...names].filter((name) => !parts.includes(name)).sort(),
+    };
   return names.has("data") || [...names].some((name) => /^(tag)?manifest-/.test(name))
-    ? { kind: "bags", paths: [path] }
+    ? { kind: "bags", paths: [path], beside: [] }
     : { kind: "nothing", why: `${path} holds neither a bag (no bagit.txt) nor a record (no aircraft.md).` };
 }
 
@@ -35,6 +47,7 @@ export async function openBag(path: string): Promise<BagSource> {
   return (await headOf(path)).startsWith("PK") ? zipSource(path) : tarSource(path);
 }
 
+/** Names of the bags in a folder. */
 async function bagsIn(folder: string, names: readonly string[]): Promise<string[]> {
   const bags: string[] = [];
   for (const name of names.filter((each) => !each.startsWith("."))) {
@@ -44,7 +57,7 @@ async function bagsIn(folder: string, names: readonly string[]): Promise<string[
       found?.isDirectory() === true
         ? (await stat(join(path, "bagit.txt")).catch(() => undefined))?.isFile() === true
         : found?.isFile() === true && (await isArchive(path));
-    if (isBag) bags.push(path);
+    if (isBag) bags.push(name);
   }
   return bags;
 }

@@ -4,6 +4,7 @@ import { type Entry, open, type ZipFile } from "yauzl";
 import type { Tellings } from "../finding.ts";
 import { Members, withoutBaseFolder } from "./members.ts";
 import { type BagSource, Damaged } from "./source.ts";
+import { checkFrame } from "./zip-frame.ts";
 
 /** A bag in a `.zip`. */
 export async function zipSource(path: string): Promise<BagSource> {
@@ -14,13 +15,16 @@ export async function zipSource(path: string): Promise<BagSource> {
     name: path,
     list: async (findings) => {
       const members = new Members(findings);
+      const entries: Entry[] = [];
       let compressed = 0;
-      await walk(path, async (entry, name) => {
+      const read = async (entry: Entry, name: string): Promise<void> => {
+        entries.push(entry);
         compressed += entry.compressedSize;
         if (compressed > bytes)
           throw new Damaged("says that more is packed into it than it has bytes: some of it would be read many times");
         addEntry(entry, name, members, findings);
-      });
+      };
+      await walk(path, read, (zip, list) => checkFrame(zip, entries, list, findings));
       const found = withoutBaseFolder(members.end(), findings);
       base = found.base;
       names = new Set(found.members.map((member) => member.path));
@@ -45,7 +49,10 @@ const LINK = 0o120000;
 
 function addEntry(entry: Entry, name: string, members: Members, findings: Tellings): void {
   const kind = entry.versionMadeBy >> 8 === 3 ? (entry.externalFileAttributes >>> 16) & IS_KIND : 0;
-  if (name.endsWith("/")) return members.count();
+  if (name.endsWith("/")) {
+    if (entry.uncompressedSize > 0) findings.fault("container", name, "this is a folder, and yet has bytes in it");
+    return members.addFolder(name);
+  }
   if (kind !== 0 && kind !== FILE)
     return members.refuse(name, kind === LINK ? "a symbolic link" : "of a kind that no record has");
   if (entry.isEncrypted() || ![0, 8].includes(entry.compressionMethod))
@@ -60,7 +67,11 @@ function addEntry(entry: Entry, name: string, members: Members, findings: Tellin
 }
 
 /** Gives one entry after the other to `use`, in the order of the list at the archive's end. */
-async function walk(path: string, use: (entry: Entry, name: string, zip: ZipFile) => Promise<void>): Promise<void> {
+async function walk(
+  path: string,
+  use: (entry: Entry, name: string, zip: ZipFile) => Promise<void>,
+  atEnd: (zip: ZipFile, list: { listAt: number; listEnd: number }) => Promise<void> = () => Promise.resolve(),
+): Promise<void> {
   const zip = await new Promise<ZipFile>((resolve, reject) =>
     open(
       path,
@@ -68,6 +79,7 @@ async function walk(path: string, use: (entry: Entry, name: string, zip: ZipFile
       (error, opened) => (error ? reject(damaged(error)) : resolve(opened)),
     ),
   );
+  const listAt = cursorOf(zip);
   try {
     await new Promise<void>((resolve, reject) => {
       zip.on("entry", (entry: Entry) => void use(entry, nameOf(entry), zip).then(() => zip.readEntry(), reject));
@@ -75,9 +87,15 @@ async function walk(path: string, use: (entry: Entry, name: string, zip: ZipFile
       zip.on("error", (error: Error) => reject(damaged(error)));
       zip.readEntry();
     });
+    await atEnd(zip, { listAt, listEnd: cursorOf(zip) });
   } finally {
     zip.close();
   }
+}
+
+/** Where in the list it reads next; a number, whatever the library's types say. */
+function cursorOf(zip: ZipFile): number {
+  return zip.readEntryCursor as unknown as number;
 }
 
 /** Without a flag for UTF-8 a name may be in any encoding; where it happens to be UTF-8 it is taken as such. */

@@ -5,6 +5,7 @@ import { Damaged, type BagSource, type Member } from "../source/source.ts";
 import { readDeclaration } from "./declaration.ts";
 import { checkFetch, FETCH } from "./fetch.ts";
 import { checkOxum, type Info, INFO, readInfo } from "./info.ts";
+import { isOurs, tellLackingOfOurs } from "./ours.ts";
 import { type ManifestFile, manifestFileOf, Vouched } from "./vouched.ts";
 
 export interface BagVerified {
@@ -33,11 +34,11 @@ export async function verifyBag(
   try {
     members = await source.list(findings);
     vouched = new Vouched(members, findings);
-    const { version, info: read } = await readTags(source, members, vouched, findings);
-    info = read;
-    vouched.tellUnlisted(version);
+    info = await readTags(source, members, vouched, findings);
+    vouched.tellUnlisted();
     vouched.tellWeak();
     checkOxum(info, members, findings);
+    if (isOurs(members, info)) tellLackingOfOurs(members, info, findings);
     bytes = await checkFiles(source, members, vouched, findings, progress);
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;
@@ -51,10 +52,10 @@ async function readTags(
   members: readonly Member[],
   vouched: Vouched,
   findings: Tellings,
-): Promise<{ version: string; info: Info }> {
-  const here = new Set(members.map(({ path }) => path));
+): Promise<Info> {
+  const here = new Map(members.map(({ path, size }) => [path, size]));
   if (!here.has("bagit.txt")) findings.fault("missing", "bagit.txt", "missing: without it this is no bag");
-  if (![...here].some((path) => path.startsWith("data/")))
+  if (![...here.keys()].some((path) => path.startsWith("data/")))
     findings.note("missing", "data/", "there is no file below data/: an empty bag");
   let declared = { version: "1.0", encoding: "UTF-8" };
   let info: Info = [];
@@ -70,12 +71,12 @@ async function readTags(
       readable(path, findings, async () => {
         const manifest = manifestFileOf(path);
         if (path === INFO) info = await readInfo(chunks, declared.encoding, findings);
-        else if (path === FETCH) await checkFetch(chunks, declared.encoding, (each) => here.has(each), findings);
+        else if (path === FETCH) await checkFetch(chunks, declared.encoding, here, findings);
         else if (manifest !== undefined && ALGORITHMS.has(manifest.algorithm))
-          await vouched.read(manifest, chunks, declared.encoding);
+          await vouched.read(manifest, chunks, declared);
       }),
   );
-  return { version: declared.version, info };
+  return info;
 }
 
 function tellAlgorithms(manifests: readonly ManifestFile[], findings: Tellings): void {

@@ -41,12 +41,22 @@ export function checkOxum(
   members: readonly { readonly path: string; readonly size: number }[],
   findings: Tellings,
 ): void {
+  tellRepeated(info, findings);
   const said = infoOf(info, "Payload-Oxum");
   if (said === undefined) return;
   const payload = members.filter(({ path }) => path.startsWith("data/"));
   const is = `${payload.reduce((sum, { size }) => sum + size, 0)}.${payload.length}`;
   if (!/^\d+\.\d+$/.test(said)) findings.fault("form", INFO, `Payload-Oxum is not of the form bytes.files: ${said}`);
   else if (said !== is) findings.fault("count", INFO, `Payload-Oxum says ${words(said)}; there are ${words(is)}`);
+}
+
+/** Labels that are read here; with two values nobody could say which one holds. */
+const SINGLE = ["Payload-Oxum", "Bag-Count", "Bag-Group-Identifier"];
+
+function tellRepeated(info: Info, findings: Tellings): void {
+  for (const label of SINGLE)
+    if (info.filter(([found]) => found.toLowerCase() === label.toLowerCase()).length > 1)
+      findings.fault("form", INFO, `${label} stands here more than once`);
 }
 
 function words(oxum: string): string {

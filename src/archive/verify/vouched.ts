@@ -4,6 +4,7 @@ import { linesOf } from "../lines.ts";
 import { manifestLineOf, pathDecoded } from "../manifest.ts";
 import { differenceOf, foldedPath, pathFault } from "../safe-path.ts";
 import type { Member } from "../source/source.ts";
+import type { Declaration } from "./declaration.ts";
 
 export interface ManifestFile {
   /** `manifest-sha256.txt` or `tagmanifest-sha256.txt` */
@@ -25,6 +26,7 @@ export class Vouched {
   readonly #findings: Tellings;
   readonly #expected = new Map<string, Map<string, string>>();
   readonly #manifests: ManifestFile[] = [];
+  #version = "1.0";
 
   constructor(members: readonly Member[], findings: Tellings) {
     this.#members = new Map(members.map((member) => [member.path, member]));
@@ -33,14 +35,15 @@ export class Vouched {
   }
 
   /** Takes in a manifest of a known algorithm, line by line. */
-  async read(manifest: ManifestFile, chunks: AsyncIterable<Uint8Array>, encoding: string): Promise<void> {
+  async read(manifest: ManifestFile, chunks: AsyncIterable<Uint8Array>, declared: Declaration): Promise<void> {
     this.#manifests.push(manifest);
+    this.#version = declared.version;
     const oddities = new Map<string, { line: number; count: number }>();
     const odd = (words: string, line: number): void => {
       const known = oddities.get(words);
       oddities.set(words, { line: known?.line ?? line, count: (known?.count ?? 0) + 1 });
     };
-    for await (const { text, number, end } of linesOf(chunks, encoding)) {
+    for await (const { text, number, end } of linesOf(chunks, declared.encoding)) {
       if (end !== "\n") odd(end === "" ? "has no line end" : "does not end with a line feed alone", number);
       const line = manifestLineOf(text, manifest.algorithm);
       if (line === undefined)
@@ -86,7 +89,12 @@ export class Vouched {
     const before = known.get(path);
     if (before !== undefined && before !== digest)
       this.#findings.fault("form", place, `${path} stands here twice, with two digests`);
-    else if (before !== undefined) this.#findings.note("spelling", place, `${path} stands here twice`);
+    else if (before !== undefined)
+      this.#findings[this.#version === "1.0" ? "fault" : "note"](
+        this.#version === "1.0" ? "form" : "spelling",
+        place,
+        `${path} stands here twice`,
+      );
     known.set(path, digest);
   }
 
@@ -102,20 +110,23 @@ export class Vouched {
   }
 
   /** Tells files that no manifest vouches for. By BagIt 1.0 each payload manifest names every payload file; before, one of them is enough. */
-  tellUnlisted(version: string): void {
+  tellUnlisted(): void {
     const ofPayload = this.#manifests.filter(({ isTag }) => !isTag);
     const ofTags = this.#manifests.filter(({ isTag }) => isTag);
     for (const path of this.#members.keys()) {
       const by = (manifests: readonly ManifestFile[]): ManifestFile[] =>
         manifests.filter((manifest) => this.#expected.get(manifest.path)?.has(path) === true);
-      if (path.startsWith("data/")) this.#tellPayload(path, by(ofPayload), ofPayload, version);
-      else if (ofTags.length > 0 && manifestFileOf(path)?.isTag !== true) this.#tellTag(path, by(ofTags), ofTags);
+      if (path.startsWith("data/")) this.#tellPayload(path, by(ofPayload), ofPayload);
+      else if (manifestFileOf(path)?.isTag === true) continue;
+      else if (ofTags.length > 0) this.#tellTag(path, by(ofTags), ofTags);
+      else if (path !== "bagit.txt" && manifestFileOf(path) === undefined)
+        this.#findings.note("not vouched for", path, "no tag manifest vouches for it: there is none");
     }
   }
 
-  #tellPayload(path: string, by: readonly ManifestFile[], all: readonly ManifestFile[], version: string): void {
+  #tellPayload(path: string, by: readonly ManifestFile[], all: readonly ManifestFile[]): void {
     if (by.length === 0) this.#findings.fault("unexpected", path, "unexpected: no manifest vouches for it");
-    else if (by.length < all.length && version === "1.0")
+    else if (by.length < all.length && this.#version === "1.0")
       this.#findings.fault(
         "not vouched for",
         path,
@@ -161,6 +172,12 @@ export class Vouched {
       if (digest !== undefined) return { algorithm, digest };
     }
     return undefined;
+  }
+
+  /** What a payload manifest of this algorithm says of a file. */
+  digestOf(path: string, algorithm: string): string | undefined {
+    const manifest = this.#manifests.find((each) => !each.isTag && each.algorithm === algorithm);
+    return manifest === undefined ? undefined : this.#expected.get(manifest.path)?.get(path);
   }
 
   tellWeak(): void {

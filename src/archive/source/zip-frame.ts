@@ -1,0 +1,72 @@
+/** Whether a zip holds what its list at the end says and nothing else, so that each reader gets the same of it. */
+import { type Entry, parseExtraFields, type ZipFile } from "yauzl";
+import type { Tellings } from "../finding.ts";
+import { Damaged } from "./source.ts";
+
+/** Flags of an entry, APPNOTE.TXT 4.4.4. */
+const SIZES_FOLLOW = 8;
+const NAME_IS_UTF8 = 0x800;
+/** Info-ZIP's second name of a file, APPNOTE.TXT 4.6.9. */
+const OTHER_NAME = 0x7075;
+/** Sizes after a file, with and without a mark of their own, of 4 or 8 bytes each. */
+const DESCRIPTORS = [12, 16, 20, 24];
+/** The end of the list, and before it the record and its pointer where the zip is a large one. */
+const END = 22;
+const LARGE_END = 76;
+
+/** @param listAt where the list at the end begins, and `listEnd` where it ends */
+export async function checkFrame(
+  zip: ZipFile,
+  entries: readonly Entry[],
+  { listAt, listEnd }: { readonly listAt: number; readonly listEnd: number },
+  findings: Tellings,
+): Promise<void> {
+  const inOrder = [...entries].sort((a, b) => a.relativeOffsetOfLocalHeader - b.relativeOffsetOfLocalHeader);
+  let at = 0;
+  for (const [index, entry] of inOrder.entries()) {
+    const name = entry.fileNameRaw.toString("utf8");
+    if (entry.relativeOffsetOfLocalHeader !== at)
+      throw new Damaged(`holds bytes before ${name} that its list does not know`);
+    const end = await endOf(zip, entry, name, findings);
+    const next = inOrder[index + 1]?.relativeOffsetOfLocalHeader ?? listAt;
+    const isFollowed = (entry.generalPurposeBitFlag & SIZES_FOLLOW) !== 0 && DESCRIPTORS.includes(next - end);
+    at = isFollowed ? next : end;
+  }
+  if (at !== listAt) throw new Damaged("holds bytes before its list that the list does not know");
+  const comment = Buffer.from(zip.comment).length;
+  if (![0, LARGE_END].includes(zip.fileSize - listEnd - END - comment))
+    throw new Damaged("holds bytes after its list that the list does not know");
+  if (comment > 0) findings.note("container", ".", "this zip has a comment, which no manifest vouches for");
+}
+
+/** Where a file's bytes end. Its own head must say the same of it as the list does, for there are readers that go by either. */
+async function endOf(zip: ZipFile, entry: Entry, name: string, findings: Tellings): Promise<number> {
+  const head = await zip.readLocalFileHeaderPromise(entry).catch((error: Error) => {
+    throw "syscall" in error ? error : new Damaged(`is damaged at ${name}: ${error.message}`);
+  });
+  const flags = entry.generalPurposeBitFlag;
+  const differs =
+    !head.fileName.equals(entry.fileNameRaw) ||
+    head.compressionMethod !== entry.compressionMethod ||
+    head.generalPurposeBitFlag !== flags ||
+    ((flags & SIZES_FOLLOW) === 0 && !hasSizes(head, entry));
+  if (differs) throw new Damaged(`says otherwise of ${name} in its list than at the file itself`);
+  for (const { id, data } of [...entry.extraFields, ...parseExtraFields(head.extraField)])
+    if (id === OTHER_NAME && !data.subarray(5).equals(entry.fileNameRaw))
+      throw new Damaged(`gives ${name} a second name, which some tools would write it under`);
+  if ((flags & NAME_IS_UTF8) === 0 && /[^\x20-\x7e]/.test(name))
+    findings.note("encoding", name, "this name is not marked as UTF-8, and some tools will read it otherwise");
+  return head.fileDataStart + entry.compressedSize;
+}
+
+function hasSizes(
+  head: { readonly compressedSize: number; readonly uncompressedSize: number; readonly crc32: number },
+  entry: Entry,
+): boolean {
+  const is = (said: number, real: number): boolean => said === real || said === 0xffffffff;
+  return (
+    is(head.compressedSize, entry.compressedSize) &&
+    is(head.uncompressedSize, entry.uncompressedSize) &&
+    head.crc32 === entry.crc32
+  );
+}
