@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Problem } from "../problem.ts";
 import { nearest } from "../facts/nearest.ts";
 import { shown } from "../facts/reading.ts";
-import type { climateSchema } from "../facts/climate-log.ts";
+import type { climateSchema } from "../facts/build/climate-log.ts";
 import type { Path } from "../record/text/yaml.ts";
 import type { Passage } from "../facts/types.ts";
 import type { Place } from "../problem.ts";

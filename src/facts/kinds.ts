@@ -1,9 +1,14 @@
 /** Which folder holds files of which kind. */
 import type * as z from "zod";
 import type { Kind } from "./types.ts";
-import { climateSchema } from "./climate-log.ts";
+import { adhesiveSchema } from "./build/adhesive.ts";
+import { aircraftSchema } from "./build/aircraft.ts";
+import { assemblySchema } from "./build/assembly.ts";
+import { climateSchema } from "./build/climate-log.ts";
+import { lotSchema } from "./build/lot.ts";
+import { procedureSchema } from "./build/procedure.ts";
+import { trialSchema } from "./build/trial.ts";
 import { entrySchema } from "./entry/entry.ts";
-import { adhesiveSchema, aircraftSchema, assemblySchema, lotSchema, procedureSchema, trialSchema } from "./settings.ts";
 
 export const SCHEMAS = {
   aircraft: aircraftSchema,

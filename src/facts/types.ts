@@ -2,16 +2,48 @@
  * The record once it has been read and found without problems. Everything here may be trusted:
  * ids resolve, files exist, dates are real, quantities carry units. What the builder typed is kept.
  */
-import type { ClimateLog } from "./climate-log-type.ts";
-import type { Entry } from "./entry/entry-types.ts";
-import type { Adhesive, Aircraft, Assembly, Lot, Procedure, Trial } from "./settings-types.ts";
+import type { Adhesive } from "./build/adhesive.ts";
+import type { Aircraft } from "./build/aircraft.ts";
+import type { Assembly } from "./build/assembly.ts";
+import type { ClimateLog } from "./build/climate-log.ts";
+import type { Lot } from "./build/lot.ts";
+import type { Procedure } from "./build/procedure.ts";
+import type { Trial } from "./build/trial.ts";
+import type { Entry } from "./entry/entry.ts";
 import type { Day } from "./values.ts";
 
-export type * from "./entry/amendment.ts";
-export type * from "./climate-log-type.ts";
-export type * from "./entry/entry-types.ts";
-export type * from "./settings-types.ts";
+export type { Adhesive } from "./build/adhesive.ts";
+export type { Aircraft, Withheld } from "./build/aircraft.ts";
+export type { Assembly } from "./build/assembly.ts";
+export type { BuildTask } from "./build/build-task.ts";
+export type { ClimateLog } from "./build/climate-log.ts";
+export type { HoldKind, HoldPoint } from "./build/hold-point.ts";
+export type { JointSpec } from "./build/joint.ts";
+export type { Lot, Material } from "./build/lot.ts";
+export type { Person } from "./build/person.ts";
+export type { PieceForm, Procedure } from "./build/procedure.ts";
+export type { Preparation, Trial } from "./build/trial.ts";
+export type { Amendment, Change, Said } from "./entry/amendment.ts";
+export type { Attachment } from "./entry/attachment.ts";
+export type { Clip } from "./entry/clip.ts";
+export type { Entry } from "./entry/entry.ts";
+export type { Photo } from "./entry/photo.ts";
+export type { Batch } from "./glue/batch.ts";
+export type { Component } from "./glue/component.ts";
+export type { Cut } from "./glue/cut.ts";
+export type { Piece } from "./glue/piece.ts";
+export type { Recall } from "./glue/recall.ts";
+export type { Rejection } from "./glue/rejection.ts";
+export type { Rework } from "./glue/rework.ts";
+export type { FailureMode, PieceTest } from "./glue/test.ts";
 export type * from "./values.ts";
+export type { Departure } from "./work/departure.ts";
+export type { HoursLine } from "./work/hours.ts";
+export type { Inspection } from "./work/inspection.ts";
+export type { Measurement, Side } from "./work/measurement.ts";
+export type { OpenItem } from "./work/open-item.ts";
+export type { OnScales } from "./work/scales.ts";
+export type { Weighing } from "./work/weighing.ts";
 
 export interface Record {
   readonly aircraft: Aircraft;

@@ -46,6 +46,14 @@ export interface Tolerance {
   readonly plus: number;
 }
 
+/** Parts of resin to parts of hardener. */
+export interface MixRatio {
+  /** As typed, such as `100 : 83`: parts of resin to parts of hardener. */
+  readonly typed: string;
+  readonly hardenerOverResin: number;
+  readonly tolerance?: Quantity;
+}
+
 /** `YYYY-MM-DD` */
 export type Day = string;
 
@@ -71,31 +79,6 @@ export interface Passage {
   readonly line: number;
 }
 
-export interface Photo {
-  readonly place: Place;
-  readonly file: FilePath;
-  readonly alt: string;
-  readonly caption?: string;
-  readonly audience: Audience;
-}
-
-/** A short film. Its poster, a picture of the record, stands in its place until it is asked for. */
-export interface Clip {
-  readonly place: Place;
-  readonly file: FilePath;
-  readonly poster: FilePath;
-  readonly alt: string;
-  readonly caption?: string;
-  readonly audience: Audience;
-}
-
-export interface Attachment {
-  readonly place: Place;
-  readonly file: FilePath;
-  readonly title: string;
-  readonly audience: Audience;
-}
-
 export type Kind =
   | "entry"
   | "assembly"
@@ -117,3 +100,6 @@ export interface Ref {
   readonly kind: Kind;
   readonly id: string;
 }
+
+/** Where a value stands within front matter. */
+export type Path = readonly PropertyKey[];

@@ -30,6 +30,11 @@ export interface Filed<S> {
   readonly typedAt: (path: Path) => string;
 }
 
+/** A file of which at least a part is sound. */
+export interface Sound<S> extends Filed<S> {
+  readonly spec: S;
+}
+
 export type Files = { readonly [K in FileKind]: readonly Filed<Spec<K>>[] };
 
 export interface Draft {

@@ -7,7 +7,7 @@ import { type Memory, readFiles } from "./filed.ts";
 import { listFolder } from "./folder.ts";
 import { FileIndex } from "./file-index.ts";
 import type { Day, Record } from "../facts/types.ts";
-import { recordOf } from "./typed/record.ts";
+import { recordOf } from "./typed.ts";
 
 export interface ReadOptions {
   /** The day after which nothing can have happened yet, `YYYY-MM-DD`; without it no day is too late. */

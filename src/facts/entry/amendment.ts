@@ -1,6 +1,8 @@
 /** What a later entry says of one that was written down wrong. The record holds facts as amended; what was written first stands here. */
 import type { Place } from "../../problem.ts";
+import { type Decisions, each, person, same, show } from "../decisions.ts";
 import type { Audience, Day, Ref } from "../values.ts";
+import { isShown, type Visibility } from "../visibility.ts";
 
 /** Words as typed, with the things of the record that they name. */
 export type Said = readonly (string | Ref)[];
@@ -37,4 +39,50 @@ export interface Amendment {
   readonly changes: readonly Change[];
   /** Whether an edition leaves some of the changes out. */
   readonly withheld: boolean;
+}
+
+export const NOT_SHOWN = "something this edition does not show";
+
+/**
+ * Of the amendments that a shown entry makes, those of shown entries. A change of a hidden thing goes, first text and all,
+ * and leaves only that there is one; a hidden thing named in a change becomes words.
+ */
+export const amendmentShown: Decisions<Amendment> = {
+  place: show,
+  entry: show,
+  by: show,
+  day: show,
+  why: show,
+  prose: show,
+  changes: (changes, seer) => each(changeShown, isChangeShown)(changes, seer),
+  withheld: (withheld, seer, { changes }) => withheld || !changes.every((change) => isChangeShown(change, seer)),
+};
+
+export const isAmendmentShown = ({ entry }: Amendment, seer: Visibility): boolean => seer.entries.has(entry);
+
+const changeShown: Decisions<Change> = {
+  place: show,
+  about: show,
+  fact: show,
+  value: show,
+  was: said,
+  is: said,
+  needs: show,
+  audience: show,
+};
+
+function isChangeShown({ about, needs, audience }: Change, seer: Visibility): boolean {
+  return seer.sees(audience) && isShown(about, seer) && needs.every((ref) => isShown(ref, seer));
+}
+
+function said(words: Said, seer: Visibility): Said {
+  return same(
+    words,
+    words.map((word) => {
+      if (typeof word === "string") return word;
+      if (word.kind !== "person") return isShown(word, seer) ? word : NOT_SHOWN;
+      const id = person(word.id, seer);
+      return id === word.id ? word : { ...word, id };
+    }),
+  );
 }

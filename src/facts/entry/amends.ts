@@ -7,29 +7,12 @@
  */
 import * as z from "zod";
 import { choice, day, id, list, words } from "../field.ts";
+import type { Amending, FoundBy } from "./amending.ts";
 
-export interface Amendable {
-  readonly hours: z.ZodObject;
-  readonly cut: z.ZodObject;
-  readonly batch: z.ZodObject;
-  readonly piece: z.ZodObject;
-  readonly test: z.ZodObject;
-  readonly measurement: z.ZodObject;
-  readonly weighing: z.ZodObject;
-  readonly scales: z.ZodObject;
-  readonly departure: z.ZodObject;
-  readonly acceptance: z.ZodObject;
-  readonly openItem: z.ZodObject;
-  readonly recall: z.ZodObject;
-  readonly rework: z.ZodObject;
-  readonly rejection: z.ZodObject;
-  readonly inspection: z.ZodObject;
-}
+type Shape = { readonly [key: string]: z.ZodType };
 
-export function amendmentSchema(parts: Amendable) {
-  const some = (what: string, part: z.ZodObject, ...keys: string[]) =>
-    list(partly(part, keys), `${what} that were written down wrong: which, and what is right.`).optional();
-  const batch = partly(parts.batch, ["id"]).safeExtend({ pieces: some("Pieces", parts.piece, "id") });
+/** The form of an amendment, made from the form of what it amends and from what of that can be amended. */
+export function amendmentSchema(shape: Shape, amended: { readonly [key: string]: Amending }) {
   return z.strictObject({
     entry: id("The earlier entry that is amended.", "2025-03-08-caps"),
     why: words(
@@ -40,39 +23,43 @@ export function amendmentSchema(parts: Amendable) {
       ["struck"],
       "Strikes out the prose of the amended entry; it stays readable. Without any other key below, this is meant.",
     ).optional(),
-    date: day(
-      "The day on which it happened, where the entry was written under another; the entry keeps its file's name.",
-    ).optional(),
-    hours: list(parts.hours, "All of that day's lines of hours, as they should read.").optional(),
-    cut: some("Cuts", parts.cut, "lot"),
-    batches: list(batch, "Batches that were written down wrong: which, and what is right.").optional(),
-    tests: some("Tests", parts.test, "piece"),
-    measurements: some("Measurements", parts.measurement, "what"),
-    weighed: some("Weighings", parts.weighing, "part"),
-    scales: partly(parts.scales, []).optional(),
-    departures: some("Departures", parts.departure, "id"),
-    accepts: some("Acceptances", parts.acceptance, "departure"),
-    open_items: z
-      .strictObject({
-        raise: some("Open items", parts.openItem, "id"),
-        close: list(
-          id("An open item.", "O-08"),
-          "All open items that were done that day, as the list should read.",
-        ).optional(),
-      })
-      .optional(),
-    recalls: some("Recalls", parts.recall, "lot"),
-    reworks: list(parts.rework, "All reworks of that day, as they should read.").optional(),
-    rejects: some("Rejections", parts.rejection, "batch"),
-    inspections: some("Inspections", parts.inspection, "hold_point"),
+    ...amendable(shape, amended),
   });
 }
 
+function amendable(shape: Shape, amended: { readonly [key: string]: Amending }): { [key: string]: z.ZodType } {
+  const out: { [key: string]: z.ZodType } = {};
+  for (const [key, way] of Object.entries(amended)) {
+    const form = whole(shape[key]);
+    if (way.how === "found by") out[key] = some(form, way);
+    else if (way.how === "anew") out[key] = form.meta({ ...form.meta(), description: way.says }).optional();
+    else if (way.how === "alone") out[key] = partly(form as z.ZodObject, []).optional();
+    else if (way.how === "day") out[key] = day(way.says).optional();
+    else if (way.how === "within")
+      out[key] = z.strictObject(amendable((form as z.ZodObject).shape, way.parts)).optional();
+  }
+  return out;
+}
+
+function some(form: z.ZodType, way: FoundBy): z.ZodType {
+  const fact = partly((form as z.ZodArray<z.ZodObject>).element, [way.keys[0]], way);
+  return list(fact, `${way.several} that were written down wrong: which, and what is right.`).optional();
+}
+
+/** A form without the wrapping of `optional`. */
+function whole(form: z.ZodType | undefined): z.ZodType {
+  if (form === undefined) throw new Error("only what an entry has can be amended");
+  return form instanceof z.ZodOptional ? (form.unwrap() as z.ZodType) : form;
+}
+
 /** A fact of which only its keys must be given. */
-function partly(part: z.ZodObject, keys: readonly string[]) {
+function partly(part: z.ZodObject, keys: readonly string[], way?: FoundBy): z.ZodObject {
   const shape: { [key: string]: z.ZodType } = {};
-  for (const [key, value] of Object.entries(part.shape) as [string, z.ZodType][])
-    shape[key] = keys.includes(key) || value.def.type === "optional" ? value : value.optional();
+  for (const [key, value] of Object.entries(part.shape) as [string, z.ZodType][]) {
+    const inner = way?.lists?.[key];
+    if (inner !== undefined) shape[key] = some(whole(value), inner);
+    else shape[key] = keys.includes(key) || value.def.type === "optional" ? value : value.optional();
+  }
   return z.strictObject({
     ...shape,
     struck: list(

@@ -4,7 +4,7 @@ import { entrySchema } from "../../facts/entry/entry.ts";
 import type { Fault } from "../../facts/reading.ts";
 import type { Path } from "../text/yaml.ts";
 import * as faults from "./faults.ts";
-import { ANEW, DATE, KEYED, type Keyed, OF_THE_DAY, PIECES, SCALES } from "./lists.ts";
+import { ALONE, ANEW, DATE, KEYED, type Keyed, OF_THE_DAY, PIECES } from "./lists.ts";
 import { ALL, type Altered, isSame, mergeInto, STRUCK, strikeFrom } from "./merge.ts";
 import { dataOf, textIn, type Tree, treeAt } from "./tree.ts";
 
@@ -39,10 +39,12 @@ export class Alteration {
       if (items) this.#list(treeAt(entry, list.path)?.items ?? [], items, list, list.path);
     }
     for (const { path, word } of ANEW) this.#anew(entry, treeAt(stated, path), path, word);
-    const scales = treeAt(stated, SCALES);
-    const before = treeAt(entry, SCALES);
-    if (scales && before) this.#fact(before, scales, { word: "On the scales", path: SCALES, keys: [] });
-    else if (scales) this.#report(scales, faults.nothingOnScales(this.#id));
+    for (const { path, word } of ALONE) {
+      const said = treeAt(stated, path);
+      const before = treeAt(entry, path);
+      if (said && before) this.#fact(before, said, { word, path, keys: [] });
+      else if (said) this.#report(said, faults.nothingOnScales(this.#id));
+    }
   }
 
   /** Told of the entry, and of each batch and test in it, whose cure it alters. */

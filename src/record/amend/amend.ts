@@ -8,7 +8,7 @@ import type { Amendment, Audience } from "../../facts/types.ts";
 import { Alteration } from "./alter.ts";
 import { changesOf } from "./changes.ts";
 import * as faults from "./faults.ts";
-import { ANEW, DATE, KEYED, SCALES } from "./lists.ts";
+import { ALONE, ANEW, DATE, KEYED } from "./lists.ts";
 import { frontOf, textIn, type Tree, treeAt, treeOf } from "./tree.ts";
 
 export interface Amended {
@@ -146,7 +146,7 @@ export function placeInTime({ id, file, spec, at }: EntryFile): string {
 }
 
 function statesFacts(stated: Tree): boolean {
-  return [DATE, ...KEYED.map(({ path }) => path), ...ANEW.map(({ path }) => path), SCALES].some(
+  return [DATE, ...[...KEYED, ...ANEW, ...ALONE].map(({ path }) => path)].some(
     (path) => treeAt(stated, path) !== undefined,
   );
 }

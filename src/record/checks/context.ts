@@ -1,13 +1,12 @@
 /** What the checks work on and where they put what they find. */
 import type { Problem } from "../../problem.ts";
-import type { Draft, Filed, Files } from "../filed.ts";
+import type { Draft, Filed, Files, Sound } from "../filed.ts";
 import type { Folder } from "../folder.ts";
 import type { Ids } from "../ids.ts";
 import type { Spec } from "../../facts/kinds.ts";
 import { type Fault, isFault } from "../../facts/reading.ts";
 import type { FileIndex } from "../file-index.ts";
 import type { Path } from "../text/yaml.ts";
-import type { Sound } from "../typed/settings.ts";
 import type { Day, Kind } from "../../facts/types.ts";
 
 export interface CheckContext {

@@ -1,6 +1,6 @@
 /** Tasks of building: each is one point, and its tenths add up to it. */
+import type { Sound } from "../filed.ts";
 import { inTenths } from "../../facts/quantity/tenths.ts";
-import type { Sound } from "../typed/settings.ts";
 import type { Spec } from "../../facts/kinds.ts";
 import { type CheckContext, report, soundOf, whereIs } from "./context.ts";
 

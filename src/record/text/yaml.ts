@@ -2,12 +2,13 @@
 import { isMap, isScalar, isSeq, parseDocument, type Node, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
 import type { Place, Problem } from "../../problem.ts";
 import { type Fault, shown } from "../../facts/reading.ts";
+import type { Path } from "../../facts/values.ts";
 import type { Source } from "./source.ts";
 import { syntaxFault, tellingError } from "./yaml-faults.ts";
 
 /** Text as typed, a list or a block. */
 export type Data = string | readonly Data[] | { readonly [key: string]: Data };
-export type Path = readonly PropertyKey[];
+export type { Path };
 
 /** Stands where a problem has been reported already; no text can hold it. */
 export const SPOILED = "\u0000";

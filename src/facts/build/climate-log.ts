@@ -1,8 +1,11 @@
-/** Front matter of `climate/NAME.md`: what a logger's files do not tell of their own form. */
-import { statedReader } from "./time/stated-stamp.ts";
-import { isZone, offsetOf } from "./time/wall-clock.ts";
-import { type Reading, shown } from "./reading.ts";
-import { audience, block, choice, field, file, quantity, words } from "./field.ts";
+/** What a logger in the workshop wrote down, and what its files do not tell of their own form (`climate/NAME.md`). */
+import { type Decisions, prose, show } from "../decisions.ts";
+import { audience, block, choice, field, file, quantity, words } from "../field.ts";
+import { type Reading, shown } from "../reading.ts";
+import { statedReader } from "../time/stated-stamp.ts";
+import { isZone, offsetOf } from "../time/wall-clock.ts";
+import type { Audience, FilePath, Passage, Placed } from "../values.ts";
+import type { Visibility } from "../visibility.ts";
 
 const FORM = "DD/MM/YYYY HH:mm";
 
@@ -63,3 +66,40 @@ export const climateSchema = block({
   ).optional(),
   for: audience().optional(),
 });
+
+/**
+ * The readings of one file in `climate/`, oldest first, one a moment. The arrays are of one length; NaN stands where a reading was missing.
+ * All files of a record tell of one workshop: where two overlap they say the same.
+ */
+export interface ClimateLog extends Placed {
+  readonly file: FilePath;
+  readonly audience: Audience;
+  /** Where the logger hangs and what else the builder says of it. */
+  readonly title: string;
+  /** Seconds since 1970-01-01T00:00Z, rising. */
+  readonly times: Float64Array;
+  /** °C */
+  readonly temperatures: Float64Array;
+  /** Relative humidity as a share. */
+  readonly humidities: Float64Array;
+  /** The longest time between two readings that is no gap, s; and whether that is the program's default. */
+  readonly gap: number;
+  readonly gapIsDefault: boolean;
+  readonly body: readonly Passage[];
+}
+
+export const climateLogShown: Decisions<ClimateLog> = {
+  id: show,
+  place: show,
+  file: show,
+  audience: show,
+  title: show,
+  times: show,
+  temperatures: show,
+  humidities: show,
+  gap: show,
+  gapIsDefault: show,
+  body: prose("climate"),
+};
+
+export const isLogShown = ({ id }: ClimateLog, seer: Visibility): boolean => seer.logs.has(id);

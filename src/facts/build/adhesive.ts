@@ -1,0 +1,117 @@
+/** An adhesive, by its data sheet. */
+import type * as z from "zod";
+import { defined } from "../../defined.ts";
+import { type Decisions, prose, show, where } from "../decisions.ts";
+import { block, file, list, plusMinusShare, quantity, range, ratio, words } from "../field.ts";
+import { factOf, maybe, quantityOf, type SoundFile } from "../typing.ts";
+import type { FilePath, MixRatio, Passage, Placed, Quantity, Range } from "../values.ts";
+
+const mix = (words: string, example: string) =>
+  block({
+    ratio: ratio(`Resin to hardener ${words}.`, example),
+    tolerance: plusMinusShare("How far the ratio may be off, as the data sheet has it.").optional(),
+  });
+
+export const adhesiveSchema = block({
+  title: words("The adhesive.", "Epoxy A, two parts"),
+  sheet: words("Name and revision of the maker's data sheet.", "Data sheet EA-7, revision 3, May 2022"),
+  sheet_file: file("The data sheet itself, relative to this file.", "ea-7-rev-3.pdf").optional(),
+  by_mass: mix("by mass", "100 : 83").optional(),
+  by_volume: mix("by volume", "1 : 1").optional(),
+  density: block({
+    resin: quantity({ dimension: "density", example: "1.16 g/cm³" }, "Density of the resin."),
+    hardener: quantity({ dimension: "density", example: "0.97 g/cm³" }, "Density of the hardener."),
+  }).optional(),
+  working_life: list(
+    block({
+      temperature: quantity({ dimension: "temperature", sign: "any", example: "20 °C" }, "At this temperature"),
+      mass: quantity({ dimension: "mass", example: "100 g" }, "and with this much mixed at once"),
+      time: quantity({ dimension: "duration", example: "45 min" }, "it may be worked this long."),
+    }),
+    "The sheet's working life, a line for each temperature and mass.",
+  ).optional(),
+  temperature: range("temperature", "Shop temperature while gluing and curing.", "15 °C to 30 °C", "any").optional(),
+  humidity: range("share", "Relative humidity while gluing.", "at most 70 %").optional(),
+  cure: list(
+    block({
+      temperature: quantity({ dimension: "temperature", sign: "any", example: "20 °C" }, "At this temperature"),
+      time: quantity({ dimension: "duration", example: "7 d" }, "it is cured after this time."),
+    }),
+    "The sheet's cure times, a line for each temperature.",
+  ).optional(),
+  shelf_life: quantity(
+    { dimension: "duration", example: "730 d" },
+    "How long a lot keeps from the day it is received.",
+  ).optional(),
+  wood_moisture: range("share", "Moisture of the wood to be glued.", "8 % to 12 %").optional(),
+  spread: quantity({ dimension: "spread" }, "How much is spread on the joint.").optional(),
+});
+
+export interface Adhesive extends Placed {
+  readonly title: string;
+  /** How the maker's data sheet is named and dated. */
+  readonly sheet: string;
+  readonly sheetFile?: FilePath;
+  /** Hardener over resin by mass, and the tolerance of that ratio as a share (0.05 = ±5 %). */
+  readonly byMass?: MixRatio;
+  readonly byVolume?: MixRatio;
+  readonly density?: { readonly resin: Quantity; readonly hardener: Quantity };
+  readonly workingLife: readonly { readonly temperature: Quantity; readonly mass: Quantity; readonly time: Quantity }[];
+  /** Shop temperature while gluing and curing, °C. */
+  readonly temperature?: Range;
+  /** Relative humidity as a share. */
+  readonly humidity?: Range;
+  readonly cure: readonly { readonly temperature: Quantity; readonly time: Quantity }[];
+  readonly shelfLife?: Quantity;
+  /** Wood moisture as a share of dry mass. */
+  readonly woodMoisture?: Range;
+  readonly spread?: Quantity;
+  readonly body: readonly Passage[];
+}
+
+export function adhesiveOf(filed: SoundFile<z.output<typeof adhesiveSchema>>): Adhesive {
+  const { spec, file, id: own, path } = filed;
+  const ratio = (mix: { ratio: MixRatio; tolerance?: Quantity | undefined } | undefined): MixRatio | undefined =>
+    mix && defined({ ...mix.ratio, tolerance: maybe(mix.tolerance) });
+  return factOf<Adhesive>({
+    id: own,
+    place: { file, line: 1, column: 1 },
+    title: spec.title,
+    sheet: spec.sheet,
+    sheetFile: spec.sheet_file === undefined ? undefined : path(spec.sheet_file),
+    byMass: ratio(spec.by_mass),
+    byVolume: ratio(spec.by_volume),
+    density: spec.density && { resin: quantityOf(spec.density.resin), hardener: quantityOf(spec.density.hardener) },
+    workingLife: (spec.working_life ?? []).map((row) => ({
+      temperature: quantityOf(row.temperature),
+      mass: quantityOf(row.mass),
+      time: quantityOf(row.time),
+    })),
+    temperature: spec.temperature,
+    humidity: spec.humidity,
+    cure: (spec.cure ?? []).map((row) => ({ temperature: quantityOf(row.temperature), time: quantityOf(row.time) })),
+    shelfLife: maybe(spec.shelf_life),
+    woodMoisture: spec.wood_moisture,
+    spread: maybe(spec.spread),
+    body: filed.body,
+  });
+}
+
+export const adhesiveShown: Decisions<Adhesive> = {
+  id: show,
+  place: show,
+  title: show,
+  sheet: show,
+  sheetFile: where("attachments"),
+  byMass: show,
+  byVolume: show,
+  density: show,
+  workingLife: show,
+  temperature: show,
+  humidity: show,
+  cure: show,
+  shelfLife: show,
+  woodMoisture: show,
+  spread: show,
+  body: prose("adhesives"),
+};

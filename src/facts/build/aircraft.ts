@@ -1,0 +1,111 @@
+/** The aircraft, its people and what holds for the whole record. */
+import type * as z from "zod";
+import type { Place } from "../../problem.ts";
+import { type Decisions, prose, redacted, show } from "../decisions.ts";
+import { isFileShown, type Photo, photoOf, photoShown } from "../entry/photo.ts";
+import { block, choice, day, file, list, quantity, words, worked, zone } from "../field.ts";
+import { factOf, maybe, type SoundFile } from "../typing.ts";
+import type { Day, Passage, Quantity } from "../values.ts";
+import { isPersonShown, type Person, personOf, personSchema, personShown } from "./person.ts";
+
+const picture = block({
+  file: file("The picture, relative to this file.", "photos/outside.jpg"),
+  alt: words("What is to be seen, for those who cannot see it.", "The fuselage upside down on trestles"),
+  caption: words("A line below the picture.", "First time out of the workshop").optional(),
+});
+
+export const aircraftSchema = block({
+  name: words("The aircraft's name.", "Heron"),
+  type: words("Its type, in your own words.", "two-seat low-wing monoplane of spruce and plywood"),
+  units: choice(["metric", "imperial"], "The units that pages show beside what was typed."),
+  time_zone: zone(),
+  start: day("The day the build began.", "2023-03-04"),
+  target: worked("Hours you mean to work each week.", "9 h").optional(),
+  people: list(personSchema, "Everyone who stands in the record."),
+  tasks: list(words("A word for a kind of work.", "gluing"), "The words allowed for `task:`."),
+  public_shows: list(
+    choice(
+      ["names", "suppliers", "certificates", "attachments", "ledgers"],
+      "A kind of fact that the public edition withholds by default.",
+    ),
+    "What the public edition may show although it is withheld by default.",
+  ).optional(),
+  datum: words("From where arms are measured for weighing.", "Front face of the firewall, level").optional(),
+  design_weight: quantity(
+    { dimension: "mass", example: "290 kg" },
+    "The empty weight that the plans reckon with.",
+  ).optional(),
+  visit: words("How to visit the workshop.", "On the first Saturday of each month; write first.").optional(),
+  photo: picture.optional(),
+});
+
+export type Withheld = "names" | "suppliers" | "certificates" | "attachments" | "ledgers";
+
+export interface Aircraft {
+  readonly place: Place;
+  readonly name: string;
+  readonly type: string;
+  readonly units: "metric" | "imperial";
+  readonly timeZone: string;
+  readonly start: Day;
+  /** Hours the builder means to work each week, in minutes. */
+  readonly targetPerWeek?: number;
+  readonly people: ReadonlyMap<string, Person>;
+  /** The words allowed for `task:`. */
+  readonly tasks: readonly string[];
+  /** Kinds of fact which the builder lets the public edition show although it is withheld by default. */
+  readonly publicShows: readonly Withheld[];
+  /** From where arms are measured, in words. */
+  readonly datum?: string;
+  readonly designWeight?: Quantity;
+  /** How to visit the workshop, if the builder says so. */
+  readonly visit?: string;
+  readonly photo?: Photo;
+  readonly body: readonly Passage[];
+}
+
+export function aircraftOf(filed: SoundFile<z.output<typeof aircraftSchema>>): Aircraft {
+  const { spec, file: own, body } = filed;
+  const people = spec.people.map((one, at) => personOf(one, ["people", at], filed));
+  return factOf<Aircraft>({
+    place: { file: own, line: 1, column: 1 },
+    name: spec.name,
+    type: spec.type,
+    units: spec.units,
+    timeZone: spec.time_zone,
+    start: spec.start,
+    targetPerWeek: spec.target?.minutes,
+    people: new Map(people.map((one) => [one.id, one])),
+    tasks: spec.tasks,
+    publicShows: spec.public_shows ?? [],
+    datum: spec.datum,
+    designWeight: maybe(spec.design_weight),
+    visit: spec.visit,
+    photo: spec.photo && photoOf(spec.photo, ["photo"], filed),
+    body,
+  });
+}
+
+export const aircraftShown: Decisions<Aircraft> = {
+  place: show,
+  name: show,
+  type: show,
+  units: show,
+  timeZone: show,
+  start: show,
+  targetPerWeek: show,
+  people: (people, seer) =>
+    new Map(
+      [...people.values()]
+        .filter((one) => isPersonShown(one, seer))
+        .map((one) => redacted(one, personShown, seer))
+        .map((one) => [one.id, one]),
+    ),
+  tasks: show,
+  publicShows: show,
+  datum: show,
+  designWeight: show,
+  visit: show,
+  photo: (photo, seer) => (isFileShown(photo, seer) ? redacted(photo, photoShown, seer) : undefined),
+  body: prose(""),
+};

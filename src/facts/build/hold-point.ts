@@ -1,0 +1,46 @@
+/** Where work stops until someone has looked. */
+import type * as z from "zod";
+import { type Decisions, show } from "../decisions.ts";
+import { block, choice, id, list, words } from "../field.ts";
+import { factOf, type SoundFile } from "../typing.ts";
+import type { Path, Placed } from "../values.ts";
+
+export const holdPointSchema = block({
+  id: id("The hold point's id.", "TP-H1"),
+  title: words("What is to be looked at.", "Inside of the box before the last skin"),
+  kind: choice(["close-up", "covering", "flight"], "What may not happen before someone has looked."),
+  joints: list(
+    id("A joint.", "TP-J01"),
+    "The joints that must be shown; without it all joints of the assembly and of those within it.",
+  ).optional(),
+});
+
+export type HoldKind = "close-up" | "covering" | "flight";
+
+export interface HoldPoint extends Placed {
+  readonly title: string;
+  readonly kind: HoldKind;
+  readonly assembly: string;
+  /** The joints that must be shown; without it all joints of the assembly and of those within it. */
+  readonly joints?: readonly string[];
+}
+
+export function holdPointOf(spec: z.output<typeof holdPointSchema>, path: Path, of: SoundFile<unknown>): HoldPoint {
+  return factOf<HoldPoint>({
+    id: spec.id,
+    place: of.at(path),
+    title: spec.title,
+    kind: spec.kind,
+    assembly: of.id,
+    joints: spec.joints,
+  });
+}
+
+export const holdPointShown: Decisions<HoldPoint> = {
+  id: show,
+  place: show,
+  title: show,
+  kind: show,
+  assembly: show,
+  joints: show,
+};

@@ -1,0 +1,48 @@
+/** A glued joint of an assembly. */
+import type * as z from "zod";
+import { type Decisions, show } from "../decisions.ts";
+import { block, id, quantity, share, words } from "../field.ts";
+import { factOf, maybe, type SoundFile } from "../typing.ts";
+import type { Path, Placed, Quantity } from "../values.ts";
+
+export const jointSchema = block({
+  id: id("The joint's id.", "TP-J01"),
+  title: words("Which joint it is.", "Rear spar, upper cap to web"),
+  at: block({
+    x: share("From the left edge of the drawing.", "31 %"),
+    y: share("From the top edge of the drawing.", "42 %"),
+  }).optional(),
+  area: quantity({ dimension: "area" }, "Area of the glue line.").optional(),
+  drawing: words("Where it stands in the plans.", "sheet 14").optional(),
+});
+
+export interface JointSpec extends Placed {
+  readonly title: string;
+  readonly assembly: string;
+  /** Where the joint stands on the assembly's drawing, as shares of its width and height from the top left. */
+  readonly at?: { readonly x: number; readonly y: number };
+  readonly area?: Quantity;
+  readonly drawing?: string;
+}
+
+export function jointOf(spec: z.output<typeof jointSchema>, path: Path, of: SoundFile<unknown>): JointSpec {
+  return factOf<JointSpec>({
+    id: spec.id,
+    place: of.at(path),
+    title: spec.title,
+    assembly: of.id,
+    at: spec.at && { x: spec.at.x.value, y: spec.at.y.value },
+    area: maybe(spec.area),
+    drawing: spec.drawing,
+  });
+}
+
+export const jointShown: Decisions<JointSpec> = {
+  id: show,
+  place: show,
+  title: show,
+  assembly: show,
+  at: show,
+  area: show,
+  drawing: show,
+};

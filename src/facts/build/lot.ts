@@ -1,0 +1,92 @@
+/** What was delivered at once. */
+import type * as z from "zod";
+import { type Decisions, prose, show, where } from "../decisions.ts";
+import { audience, block, choice, day, either, file, id, quantity, share, slope, words } from "../field.ts";
+import { factOf, maybe, type SoundFile } from "../typing.ts";
+import type { Audience, Day, FilePath, Passage, Placed, Quantity } from "../values.ts";
+import type { Visibility } from "../visibility.ts";
+
+export const lotSchema = block({
+  title: words("What was delivered.", "Spruce planks, 25 mm"),
+  material: choice(["resin", "hardener", "timber", "plywood", "other"], "What it is."),
+  adhesive: id("The adhesive that a resin or hardener belongs to.", "epoxy-a").optional(),
+  number: words("The maker's lot number.", "40217").optional(),
+  supplier: words("Who delivered it.", "A timber merchant").optional(),
+  received: day("The day it came.", "2024-11-02"),
+  expiry: day("The last day it may be used.", "2026-11-01").optional(),
+  certificate: file("Its certificate, relative to this file.", "s-2.pdf").optional(),
+  amount: either(["mass", "volume", "length", "area"], "How much came.", ["2 kg", "1 l", "24 m"]).optional(),
+  for: audience().optional(),
+  species: words("The species of wood.", "Sitka spruce").optional(),
+  moisture: share("Moisture when it came.", "11.2 %").optional(),
+  grain_slope: slope().optional(),
+  rings: quantity({ dimension: "per length" }, "Growth rings.").optional(),
+  density: quantity({ dimension: "density", example: "430 kg/m³" }, "Its density.").optional(),
+});
+
+export type Material = "resin" | "hardener" | "timber" | "plywood" | "other";
+
+export interface Lot extends Placed {
+  readonly title: string;
+  readonly material: Material;
+  readonly adhesive?: string;
+  readonly number?: string;
+  readonly supplier?: string;
+  readonly received: Day;
+  readonly expiry?: Day;
+  readonly certificate?: FilePath;
+  readonly amount?: Quantity;
+  readonly species?: string;
+  readonly moisture?: Quantity;
+  readonly grainSlope?: string;
+  readonly rings?: Quantity;
+  readonly density?: Quantity;
+  readonly audience: Audience;
+  readonly body: readonly Passage[];
+}
+
+export function lotOf({ spec, file, id: own, body, path }: SoundFile<z.output<typeof lotSchema>>): Lot {
+  return factOf<Lot>({
+    id: own,
+    place: { file, line: 1, column: 1 },
+    title: spec.title,
+    material: spec.material,
+    adhesive: spec.adhesive,
+    number: spec.number,
+    supplier: spec.supplier,
+    received: spec.received,
+    expiry: spec.expiry,
+    certificate: spec.certificate === undefined ? undefined : path(spec.certificate),
+    amount: maybe(spec.amount),
+    species: spec.species,
+    moisture: maybe(spec.moisture),
+    grainSlope: spec.grain_slope,
+    rings: maybe(spec.rings),
+    density: maybe(spec.density),
+    audience: spec.for ?? "public",
+    body,
+  });
+}
+
+export const lotShown: Decisions<Lot> = {
+  id: show,
+  place: show,
+  title: show,
+  material: show,
+  adhesive: show,
+  number: show,
+  supplier: where("suppliers"),
+  received: show,
+  expiry: show,
+  certificate: where("certificates"),
+  amount: show,
+  species: show,
+  moisture: show,
+  grainSlope: show,
+  rings: show,
+  density: show,
+  audience: show,
+  body: prose("lots"),
+};
+
+export const isLotShown = ({ id: one }: Lot, seer: Visibility): boolean => seer.lots.has(one);

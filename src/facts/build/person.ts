@@ -1,0 +1,50 @@
+/** Someone who stands in the record. */
+import type * as z from "zod";
+import { type Decisions, person, show, where } from "../decisions.ts";
+import { audience, block, choice, id, words } from "../field.ts";
+import type { Audience, Path, Placed } from "../values.ts";
+import { factOf, type SoundFile } from "../typing.ts";
+import type { Visibility } from "../visibility.ts";
+
+export const personSchema = block({
+  id: id("The word that stands for this person in the record.", "builder"),
+  name: words("Full name.", "Ana Example"),
+  public: words("The name shown where full names are withheld.", "Ana"),
+  role: choice(["builder", "helper", "inspector", "visitor"], "What this person does here."),
+  for: audience().optional(),
+  authority: words("By whose authority an inspector signs.", "inspector of the owners' association").optional(),
+});
+
+export interface Person extends Placed {
+  readonly name: string;
+  /** The name shown where full names are withheld. */
+  readonly publicName: string;
+  readonly role: "builder" | "helper" | "inspector" | "visitor";
+  readonly audience: Audience;
+  readonly authority?: string;
+}
+
+export function personOf(spec: z.output<typeof personSchema>, path: Path, of: SoundFile<unknown>): Person {
+  return factOf<Person>({
+    id: spec.id,
+    place: of.at(path),
+    name: spec.name,
+    publicName: spec.public,
+    role: spec.role,
+    audience: spec.for ?? "public",
+    authority: spec.authority,
+  });
+}
+
+/** An authority's number tells who someone is as well as a name does. */
+export const personShown: Decisions<Person> = {
+  id: person,
+  place: show,
+  name: (name, seer, { publicName }) => (seer.may("names") ? name : publicName),
+  publicName: show,
+  role: show,
+  audience: show,
+  authority: where("names"),
+};
+
+export const isPersonShown = ({ audience: mark }: Person, seer: Visibility): boolean => seer.sees(mark);

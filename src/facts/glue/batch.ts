@@ -1,0 +1,105 @@
+/** A batch of adhesive. */
+import type * as z from "zod";
+import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
+import { foundBy } from "../entry/amending.ts";
+import { block, clock, either, id, list, quantity, share } from "../field.ts";
+import { factOf, type InEntry, maybe } from "../typing.ts";
+import type { Day, Moment, Path, Placed, Quantity } from "../values.ts";
+import { type Component, componentOf, componentSchema, componentShown } from "./component.ts";
+import { isPieceShown, type Piece, pieceAmended, pieceOf, pieceSchema, pieceShown } from "./piece.ts";
+
+export const batchSchema = block({
+  id: id("The batch's id.", "B-014"),
+  adhesive: id("Which adhesive was mixed.", "epoxy-a"),
+  mixed: clock("When mixing began.").optional(),
+  closed: clock("When the last joint was closed; 24:20 is twenty past midnight.", 36).optional(),
+  scale: either(["mass", "volume"], "Reading step of the scale or the measure.", ["0.1 g", "1 ml"]).optional(),
+  resin: componentSchema("resin").optional(),
+  hardener: componentSchema("hardener").optional(),
+  shop: block({
+    temperature: quantity({ dimension: "temperature", sign: "any" }, "Of the air.").optional(),
+    humidity: share("Relative humidity of the air.", "52 %").optional(),
+    surface: quantity(
+      { dimension: "temperature", sign: "any", example: "18 °C" },
+      "Of the surfaces that were glued.",
+    ).optional(),
+  }).optional(),
+  moisture: share("Moisture of the wood, by a meter.", "10.5 %").optional(),
+  timber: list(id("A timber or plywood lot.", "S-2"), "The lots that the glued parts were made from.").optional(),
+  joints: list(id("A joint.", "TP-J03"), "The joints it went into.").optional(),
+  pieces: list(pieceSchema, "The test pieces made from it.").optional(),
+});
+
+export interface Batch extends Placed {
+  readonly entry: string;
+  readonly day: Day;
+  readonly adhesive: string;
+  readonly resin?: Component;
+  readonly hardener?: Component;
+  /** Reading step of the scale (mass) or the measure (volume). */
+  readonly scale?: Quantity;
+  readonly mixed?: Moment;
+  readonly closed?: Moment;
+  readonly temperature?: Quantity;
+  readonly humidity?: Quantity;
+  /** Temperature of the surfaces that were glued. */
+  readonly surface?: Quantity;
+  /** Wood moisture as read by a meter. */
+  readonly moisture?: Quantity;
+  readonly joints: readonly string[];
+  /** Timber and plywood lots that the glued parts were made from. */
+  readonly timber: readonly string[];
+  readonly pieces: readonly Piece[];
+}
+
+export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEntry): Batch {
+  return factOf<Batch>({
+    id: spec.id,
+    place: of.at(path),
+    entry: of.entry,
+    day: of.day,
+    adhesive: spec.adhesive,
+    resin: componentOf(spec.resin),
+    hardener: componentOf(spec.hardener),
+    scale: maybe(spec.scale),
+    mixed: spec.mixed && of.moment(spec.mixed, "earlier"),
+    closed: spec.closed && of.moment(spec.closed, "later"),
+    temperature: maybe(spec.shop?.temperature),
+    humidity: maybe(spec.shop?.humidity),
+    surface: maybe(spec.shop?.surface),
+    moisture: maybe(spec.moisture),
+    joints: spec.joints ?? [],
+    timber: spec.timber ?? [],
+    pieces: (spec.pieces ?? []).map((piece, at) => pieceOf(piece, [...path, "pieces", at], spec.id, of)),
+  });
+}
+
+export const batchShown: Decisions<Batch> = {
+  id: show,
+  place: show,
+  entry: show,
+  day: show,
+  adhesive: show,
+  resin: part(componentShown),
+  hardener: part(componentShown),
+  scale: show,
+  mixed: show,
+  closed: show,
+  temperature: show,
+  humidity: show,
+  surface: show,
+  moisture: show,
+  joints: show,
+  timber: onlyShown("lots"),
+  pieces: each(pieceShown, isPieceShown),
+};
+
+export const batchAmended = foundBy({
+  keys: ["id"],
+  kind: "batch",
+  named: true,
+  word: "Batch",
+  several: "Batches",
+  ofTheDay: true,
+  lists: { pieces: pieceAmended },
+});

@@ -1,0 +1,65 @@
+/** A test piece made from a batch. */
+import type * as z from "zod";
+import { type Decisions, ifShown, show } from "../decisions.ts";
+import { foundBy } from "../entry/amending.ts";
+import { block, id, pieceId, quantity } from "../field.ts";
+import { factOf, type InEntry, maybe } from "../typing.ts";
+import type { Path, Placed, Quantity } from "../values.ts";
+import type { Visibility } from "../visibility.ts";
+
+export const pieceSchema = block({
+  id: pieceId("The batch's id, a slash and a number."),
+  procedure: id("The procedure it was made by.", "three-leg"),
+  lot: id("The timber lot it was made from.", "S-2").optional(),
+  thickness: quantity({ dimension: "length" }, "Thickness of the leg that is pressed or pulled.").optional(),
+  width: quantity({ dimension: "length" }, "Width across the piece.").optional(),
+  overlap: quantity({ dimension: "length", example: "5/8 in" }, "Length of the glued overlap.").optional(),
+  trial: id("The trial it was made for; it does not count for its batch then.", "cured-surfaces").optional(),
+  preparation: id("Which of the trial's preparations it had.", "abraded").optional(),
+});
+
+export interface Piece extends Placed {
+  readonly batch: string;
+  readonly procedure: string;
+  /** The timber lot it was made from. */
+  readonly lot?: string;
+  readonly thickness?: Quantity;
+  readonly width?: Quantity;
+  readonly overlap?: Quantity;
+  /** A piece made for a trial is judged by the trial and never counts for its batch. */
+  readonly trial?: string;
+  readonly preparation?: string;
+}
+
+export function pieceOf(spec: z.output<typeof pieceSchema>, path: Path, batch: string, of: InEntry): Piece {
+  return factOf<Piece>({
+    id: spec.id,
+    place: of.at(path),
+    batch,
+    procedure: spec.procedure,
+    lot: spec.lot,
+    thickness: maybe(spec.thickness),
+    width: maybe(spec.width),
+    overlap: maybe(spec.overlap),
+    trial: spec.trial,
+    preparation: spec.preparation,
+  });
+}
+
+export const pieceShown: Decisions<Piece> = {
+  id: show,
+  place: show,
+  batch: show,
+  procedure: show,
+  lot: ifShown("lots"),
+  thickness: show,
+  width: show,
+  overlap: show,
+  trial: show,
+  preparation: show,
+};
+
+/** Goes with its batch's entry and with its trial. */
+export const isPieceShown = ({ id: piece }: Piece, seer: Visibility): boolean => seer.pieces.has(piece);
+
+export const pieceAmended = foundBy({ keys: ["id"], kind: "piece", named: true, word: "Piece", several: "Pieces" });

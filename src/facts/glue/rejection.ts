@@ -1,0 +1,37 @@
+/** The builder's own decision that a batch is not to be trusted. */
+import type * as z from "zod";
+import type { Place } from "../../problem.ts";
+import { type Decisions, show } from "../decisions.ts";
+import { foundBy } from "../entry/amending.ts";
+import { block, id, words } from "../field.ts";
+import type { InEntry } from "../typing.ts";
+import type { Day, Path } from "../values.ts";
+import type { Visibility } from "../visibility.ts";
+
+export const rejectionSchema = block({ batch: id("Which batch.", "B-014"), why: words("Why.", "It never set hard") });
+
+/** The builder's own decision that a batch is not to be trusted, whatever its pieces show. */
+export interface Rejection {
+  readonly place: Place;
+  readonly entry: string;
+  readonly day: Day;
+  readonly batch: string;
+  readonly why: string;
+}
+
+export function rejectionOf({ batch, why }: z.output<typeof rejectionSchema>, path: Path, of: InEntry): Rejection {
+  return { place: of.at(path), entry: of.entry, day: of.day, batch, why };
+}
+
+export const rejectionShown: Decisions<Rejection> = { place: show, entry: show, day: show, batch: show, why: show };
+
+/** Goes with its batch. */
+export const isRejectionShown = ({ batch }: Rejection, seer: Visibility): boolean => seer.batches.has(batch);
+
+export const rejectionAmended = foundBy({
+  keys: ["batch"],
+  kind: "batch",
+  named: false,
+  word: "Rejection of",
+  several: "Rejections",
+});

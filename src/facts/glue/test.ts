@@ -1,0 +1,78 @@
+/** The breaking of a test piece. */
+import type * as z from "zod";
+import type { Place } from "../../problem.ts";
+import { type Decisions, openFile, person, show } from "../decisions.ts";
+import { foundBy } from "../entry/amending.ts";
+import { block, choice, clock, file, id, pieceId, quantity, share, words } from "../field.ts";
+import { factOf, type InEntry, maybe } from "../typing.ts";
+import type { Day, FilePath, Moment, Path, Quantity } from "../values.ts";
+import type { Visibility } from "../visibility.ts";
+
+export const testSchema = block({
+  piece: pieceId("Which piece was broken."),
+  at: clock("When.").optional(),
+  failure: choice(["wood", "glue line", "mixed"], "Where it broke."),
+  wood_failure: share("Percentage of the glued area that broke in the wood.", "100 %").optional(),
+  load: quantity({ dimension: "force" }, "The load at which it broke.").optional(),
+  photo: file("A picture of it.", "../photos/b014-1.jpg").optional(),
+  witness: id("Who watched.", "helper").optional(),
+  note: words("What else was seen.", "Broke along the grain").optional(),
+});
+
+export type FailureMode = "wood" | "glue line" | "mixed";
+
+export interface PieceTest {
+  readonly place: Place;
+  readonly entry: string;
+  readonly day: Day;
+  readonly piece: string;
+  readonly at?: Moment;
+  readonly failure: FailureMode;
+  readonly woodFailure?: Quantity;
+  readonly load?: Quantity;
+  readonly photo?: FilePath;
+  readonly witness?: string;
+  readonly note?: string;
+}
+
+export function testOf(spec: z.output<typeof testSchema>, path: Path, of: InEntry): PieceTest {
+  return factOf<PieceTest>({
+    place: of.at(path),
+    entry: of.entry,
+    day: of.day,
+    piece: spec.piece,
+    at: spec.at && of.moment(spec.at, "earlier"),
+    failure: spec.failure,
+    woodFailure: maybe(spec.wood_failure),
+    load: maybe(spec.load),
+    photo: spec.photo === undefined ? undefined : of.path(spec.photo),
+    witness: spec.witness,
+    note: spec.note,
+  });
+}
+
+export const testShown: Decisions<PieceTest> = {
+  place: show,
+  entry: show,
+  day: show,
+  piece: show,
+  at: show,
+  failure: show,
+  woodFailure: show,
+  load: show,
+  photo: openFile,
+  witness: person,
+  note: show,
+};
+
+/** Goes with its piece. */
+export const isTestShown = ({ piece }: PieceTest, seer: Visibility): boolean => seer.pieces.has(piece);
+
+export const testAmended = foundBy({
+  keys: ["piece"],
+  kind: "piece",
+  named: false,
+  word: "Test of",
+  several: "Tests",
+  ofTheDay: true,
+});

@@ -1,0 +1,59 @@
+/** What the typing of a fact needs to know of the file that it stands in. */
+import { defined } from "../defined.ts";
+import type { Place } from "../problem.ts";
+import type { Amendment } from "./entry/amendment.ts";
+import type { Clock } from "./time/clock.ts";
+import type { Day, FilePath, Moment, Passage, Path, Quantity } from "./values.ts";
+
+/** A file in which no problem was found. */
+export interface SoundFile<S> {
+  readonly spec: S;
+  readonly file: FilePath;
+  /** The file's name without `.md`. */
+  readonly id: string;
+  readonly body: readonly Passage[];
+  /** Where the value at a path of `spec` stands. */
+  readonly at: (path: Path) => Place;
+  /** The file that a path typed here leads to. */
+  readonly path: (typed: string) => FilePath;
+}
+
+/** The entry that a fact stands in. */
+export interface InEntry {
+  readonly entry: string;
+  readonly day: Day;
+  /** The assembly that the entry is about. */
+  readonly assembly: string;
+  readonly at: (path: Path) => Place;
+  readonly path: (typed: string) => FilePath;
+  /** A time of that day; of one that comes twice the earlier or the later. */
+  readonly moment: (clock: Clock, which: "earlier" | "later") => Moment | undefined;
+  readonly later: Later;
+}
+
+/** What later entries say about things of earlier ones. */
+export interface Later {
+  readonly accepted: ReadonlyMap<string, { readonly by: string; readonly entry: string }>;
+  readonly closedIn: ReadonlyMap<string, string>;
+  /** By the entries that make them. */
+  readonly amendments: ReadonlyMap<string, readonly Amendment[]>;
+}
+
+/** A quantity without what only its reading needed. */
+export function quantityOf<T extends Quantity>(measured: T): Quantity {
+  return { typed: measured.typed, value: measured.value, unit: measured.unit, step: measured.step };
+}
+
+export function maybe<T extends Quantity>(measured: T | undefined): Quantity | undefined {
+  return measured && quantityOf(measured);
+}
+
+/** Every field of a fact, those that it may lack as well. */
+type Every<T> = {
+  readonly [K in keyof Required<T>]: object extends Pick<T, K> ? T[K] | undefined : T[K];
+};
+
+/** A fact from all its fields, without the keys that hold nothing. A field that is not stated does not compile. */
+export function factOf<T extends object>(fields: Every<T>): T {
+  return defined(fields) as T;
+}

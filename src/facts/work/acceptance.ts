@@ -1,0 +1,16 @@
+/** A departure of an earlier day accepted now. It has no fact of its own: the departure tells by whom and in which entry it was accepted. */
+import { foundBy } from "../entry/amending.ts";
+import { block, id } from "../field.ts";
+
+export const acceptanceSchema = block({
+  departure: id("Which departure.", "D-05"),
+  by: id("Who accepts it.", "inspector-1"),
+});
+
+export const acceptanceAmended = foundBy({
+  keys: ["departure"],
+  kind: "departure",
+  named: false,
+  word: "Acceptance of",
+  several: "Acceptances",
+});

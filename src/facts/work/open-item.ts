@@ -1,0 +1,66 @@
+/** Work put off. */
+import type * as z from "zod";
+import { type Decisions, orWithheld, show } from "../decisions.ts";
+import { foundBy } from "../entry/amending.ts";
+import { audience, block, id, words } from "../field.ts";
+import { factOf, type InEntry } from "../typing.ts";
+import type { Audience, Day, Path, Placed } from "../values.ts";
+import type { Visibility } from "../visibility.ts";
+
+export const openItemSchema = block({
+  id: id("The open item's id.", "O-11"),
+  what: words("What is left for later.", "Curved corner block not fitted yet"),
+  before: id(
+    "What may not happen before it is done: a hold point's id, or close-up, covering or flight.",
+    "close-up",
+  ).optional(),
+  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+  for: audience().optional(),
+});
+
+export interface OpenItem extends Placed {
+  readonly entry: string;
+  readonly day: Day;
+  readonly assembly: string;
+  readonly what: string;
+  /** A hold point's id, or a kind of hold point: then every one of that kind on the way up from the assembly. */
+  readonly before?: string;
+  readonly closedIn?: string;
+  readonly audience: Audience;
+}
+
+export function openItemOf(spec: z.output<typeof openItemSchema>, path: Path, of: InEntry): OpenItem {
+  return factOf<OpenItem>({
+    id: spec.id,
+    place: of.at(path),
+    entry: of.entry,
+    day: of.day,
+    assembly: spec.assembly ?? of.assembly,
+    what: spec.what,
+    before: spec.before,
+    closedIn: of.later.closedIn.get(spec.id),
+    audience: spec.for ?? "public",
+  });
+}
+
+export const openItemShown: Decisions<OpenItem> = {
+  id: show,
+  place: show,
+  entry: show,
+  day: show,
+  assembly: show,
+  what: show,
+  before: show,
+  closedIn: orWithheld("entries"),
+  audience: show,
+};
+
+export const isOpenItemShown = ({ id: one }: OpenItem, seer: Visibility): boolean => seer.openItems.has(one);
+
+export const openItemAmended = foundBy({
+  keys: ["id"],
+  kind: "open item",
+  named: true,
+  word: "Open item",
+  several: "Open items",
+});

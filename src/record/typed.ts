@@ -1,0 +1,79 @@
+/** All files, found without problems, as one record. */
+import type { Filed, Files } from "./filed.ts";
+import type { FileIndex } from "./file-index.ts";
+import { Zone } from "../facts/time/zone.ts";
+import type { Amendment, ClimateLog, Day, Entry, Record } from "../facts/types.ts";
+import { adhesiveOf } from "../facts/build/adhesive.ts";
+import { aircraftOf } from "../facts/build/aircraft.ts";
+import { assemblyOf } from "../facts/build/assembly.ts";
+import { lotOf } from "../facts/build/lot.ts";
+import { procedureOf } from "../facts/build/procedure.ts";
+import { trialOf } from "../facts/build/trial.ts";
+import { entryOf } from "../facts/entry/entry.ts";
+import { isFault } from "../facts/reading.ts";
+import type { Later, SoundFile } from "../facts/typing.ts";
+
+export function recordOf(
+  files: Files,
+  climate: readonly ClimateLog[],
+  amendments: ReadonlyMap<string, readonly Amendment[]>,
+  fileIndex: FileIndex,
+  day: Day | undefined,
+): Record {
+  const [aircraftFile] = sound(files.aircraft, fileIndex);
+  if (!aircraftFile) throw new Error("a record without an aircraft is never put together");
+  const aircraft = aircraftOf(aircraftFile);
+  const entries = entriesOf(files, amendments, fileIndex, aircraft.timeZone);
+  return {
+    aircraft,
+    assemblies: byId(sound(files.assembly, fileIndex).map(assemblyOf)),
+    adhesives: byId(sound(files.adhesive, fileIndex).map(adhesiveOf)),
+    procedures: byId(sound(files.procedure, fileIndex).map(procedureOf)),
+    lots: byId(sound(files.lot, fileIndex).map(lotOf)),
+    trials: byId(sound(files.trial, fileIndex).map(trialOf)),
+    entries,
+    climate,
+    day: day ?? entries.at(-1)?.day ?? aircraft.start,
+  };
+}
+
+function sound<S>(files: readonly Filed<S>[], fileIndex: FileIndex): SoundFile<S>[] {
+  return files.map(({ spec, file, id, body, at }) => {
+    if (spec === undefined) throw new Error(`${file} has problems and cannot be trusted`);
+    const path = (typed: string): string => {
+      const found = fileIndex.find(file, typed);
+      return isFault(found) ? typed : found.value;
+    };
+    return { spec, file, id, body, at, path };
+  });
+}
+
+function byId<T extends { readonly id: string }>(things: readonly T[]): Map<string, T> {
+  return new Map(things.map((thing) => [thing.id, thing]));
+}
+
+function entriesOf(
+  files: Files,
+  amendments: ReadonlyMap<string, readonly Amendment[]>,
+  fileIndex: FileIndex,
+  timeZone: string,
+): Entry[] {
+  const zone = Zone.of(timeZone);
+  const specs = sound(files.entry, fileIndex);
+  const later = { ...laterOf(specs), amendments };
+  return specs
+    .map((filed) => entryOf(filed, zone, later))
+    .sort((a, b) => (`${a.day} ${a.id}` < `${b.day} ${b.id}` ? -1 : 1));
+}
+
+function laterOf(
+  entries: readonly SoundFile<NonNullable<Files["entry"][number]["spec"]>>[],
+): Omit<Later, "amendments"> {
+  const accepted = new Map<string, { by: string; entry: string }>();
+  const closedIn = new Map<string, string>();
+  for (const { spec, id } of entries) {
+    for (const { departure, by } of spec.accepts ?? []) accepted.set(departure, { by, entry: id });
+    for (const item of spec.open_items?.close ?? []) closedIn.set(item, id);
+  }
+  return { accepted, closedIn };
+}
