@@ -1,7 +1,6 @@
 /** A picture. */
 import type * as z from "zod";
 import type { Place } from "../../problem.ts";
-import { defined } from "../../defined.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { audience, block, file, words } from "../field.ts";
 import { factOf } from "../typing.ts";
@@ -33,7 +32,7 @@ interface Standing {
 type Typed = Omit<z.output<typeof photoSchema>, "for"> & { readonly for?: Audience | undefined };
 
 export function photoOf(spec: Typed, path: Path, of: Standing): Photo {
-  return defined<Photo>({
+  return factOf<Photo>({
     place: of.at(path),
     file: of.path(spec.file),
     alt: spec.alt,
