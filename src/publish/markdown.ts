@@ -1,8 +1,9 @@
-import MarkdownIt, { type Token } from "markdown-it";
+import type { Token } from "markdown-it";
 import { h } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { Image } from "../../layouts/parts/picture.tsx";
 import type { Site } from "../editions/shown.ts";
+import { markdownParser } from "../record/text/markdown.ts";
 import { targetsIn } from "./targets.ts";
 
 interface Env {
@@ -21,7 +22,7 @@ const LAST_RANK = 6;
  */
 export function proseOf(site: Site): Site["prose"] {
   const targets = targetsIn(site);
-  const markdown = new MarkdownIt({ html: false, linkify: false, typographer: true });
+  const markdown = markdownParser();
   const { rules } = markdown.renderer;
   rules.link_open = (tokens, at, options, env: Env, renderer) => {
     const token = tokens[at];

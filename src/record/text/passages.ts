@@ -1,8 +1,11 @@
 /** A Markdown body as passages for different readers: `::: inspector` … `:::`. */
+import type { Token } from "markdown-it";
 import type { Problem } from "../../problem.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { type Fault, shown } from "../../facts/reading.ts";
 import type { Audience, Passage } from "../../facts/types.ts";
+import { DEEPEST_BLOCK, MARK, markdownParser } from "./markdown.ts";
+import { isMarkLike } from "./mark-like.ts";
 import type { Source } from "./source.ts";
 
 export interface ReadBody {
@@ -12,15 +15,23 @@ export interface ReadBody {
 
 const AUDIENCES: readonly Audience[] = ["public", "inspector", "archive"];
 const EXPECTED = "`::: inspector` or `::: archive` on a line alone, and `:::` on a line alone after the passage";
+const PARSER = markdownParser();
+/** What begins a line that may stand as deep within quotes and lists as the parser goes; most bodies have none, and parsing is slow. */
+const DEEP = /^[\s>*+\-\d.)]{80}/m;
 
 interface Open {
   readonly audience: Audience;
   readonly line: number;
 }
 
+/** `firstLine` is the line of the file that the body begins on. */
 export function readPassages(source: Source, body: string, firstLine: number): ReadBody {
-  if (!body.includes(":::")) return { body: passage("public", body.split("\n"), firstLine), problems: [] };
-  return new BodyReader(source, firstLine).read(body.split("\n"));
+  const lines = body.split("\n");
+  const alike = new Set(lines.flatMap((line, at) => (isMarkLike(line) ? [at] : [])));
+  if (alike.size === 0 && !DEEP.test(body)) return { body: passage("public", lines, firstLine), problems: [] };
+  const tokens: Token[] = [];
+  PARSER.block.parse(body, PARSER, {}, tokens);
+  return new BodyReader(source, lines, firstLine, tokens).read(alike);
 }
 
 /** Lines without the blank ones around them; nothing if none is left. */
@@ -30,26 +41,29 @@ function passage(audience: Audience, lines: readonly string[], firstLine: number
   return [{ audience, markdown: lines.slice(first).join("\n").trimEnd(), line: firstLine + first }];
 }
 
+/** Takes the marks from the parser's tokens; a line that is like one and is none is told, since what it was to hide would be shown. */
 class BodyReader {
   readonly #source: Source;
+  readonly #lines: readonly string[];
   readonly #firstLine: number;
+  readonly #tokens: readonly Token[];
   readonly #body: Passage[] = [];
   readonly #problems: Problem[] = [];
   #open: Open | undefined;
   /** Passages within passages, which have been told and whose ends are no problem of their own. */
   #within = 0;
-  #lines: string[] = [];
-  #start: number;
-  #code = "";
+  #start = 0;
 
-  constructor(source: Source, firstLine: number) {
+  constructor(source: Source, lines: readonly string[], firstLine: number, tokens: readonly Token[]) {
     this.#source = source;
+    this.#lines = lines;
     this.#firstLine = firstLine;
-    this.#start = firstLine;
+    this.#tokens = tokens;
   }
 
-  read(lines: readonly string[]): ReadBody {
-    lines.forEach((line, index) => this.#line(line, this.#firstLine + index));
+  read(alike: ReadonlySet<number>): ReadBody {
+    const marks = new Map(this.#tokens.flatMap((token) => (token.type === MARK ? [[lineOf(token), token]] : [])));
+    for (const [line, token] of marks) this.#mark(token.info, line);
     if (this.#open)
       this.#report(this.#open.line, {
         code: "passage",
@@ -58,73 +72,113 @@ class BodyReader {
         found: `::: ${this.#open.audience}`,
         mend: "put ::: alone on the line after it",
       });
-    this.#end(this.#firstLine + lines.length);
+    this.#end(this.#lines.length);
+    for (const line of alike) if (!marks.has(line)) this.#report(line, this.#noMark(line));
+    const deep = this.#tokens.find(({ type, level }) => NESTS.has(type) && level >= DEEPEST_BLOCK - 1);
+    if (deep)
+      this.#report(lineOf(deep), {
+        code: "limit",
+        message: "quotes and lists within each other are too many here",
+        expected: `at most ${DEEPEST_BLOCK} of them within each other; what stands deeper would not be shown`,
+        mend: "take away the signs at the beginning of the line that are not needed",
+      });
     return { body: this.#body, problems: this.#problems };
   }
 
-  #line(line: string, number: number): void {
-    const code = /^ {0,3}(`{3,}|~{3,})/.exec(line)?.[1];
-    if (this.#code !== "") {
-      if (code?.startsWith(this.#code) && line.trim() === code) this.#code = "";
-    } else if (code !== undefined) this.#code = code;
-    const fence = this.#code === "" && code === undefined ? /^\s*:{3,}(.*)$/.exec(line) : null;
-    if (!fence) this.#lines.push(line);
-    else this.#fence(fence[1]?.trim() ?? "", line, number);
+  #mark(word: string, line: number): void {
+    if (word === "") this.#close(line);
+    else this.#begin(word, line);
   }
 
-  #fence(word: string, line: string, number: number): void {
-    if (word === "") this.#close(number);
-    else this.#begin(word, line, number);
-  }
-
-  #close(number: number): void {
+  #close(line: number): void {
     if (!this.#open && this.#within > 0) this.#within -= 1;
     else if (!this.#open)
-      this.#report(number, {
+      this.#report(line, {
         code: "passage",
         message: "there is no passage to close here",
         expected: EXPECTED,
         found: ":::",
         mend: "take it away, or open the passage with ::: and the word for its readers",
       });
-    this.#end(number + 1);
+    this.#end(line);
     this.#open = undefined;
   }
 
-  #begin(word: string, line: string, number: number): void {
+  #begin(word: string, line: number): void {
+    const found = shown(this.#lines[line] ?? "");
     if (this.#open) {
       this.#within += 1;
-      this.#report(number, {
+      this.#report(line, {
         code: "passage",
-        message: `a passage begins within the one of line ${this.#open.line}`,
+        message: `a passage begins within the one of line ${this.#firstLine + this.#open.line}`,
         expected: EXPECTED,
-        found: shown(line),
+        found,
         mend: "close that one first with ::: alone on a line",
       });
     }
     const audience = AUDIENCES.find((known) => known === word);
     if (audience === undefined) {
       const meant = nearest(word, AUDIENCES);
-      this.#report(number, {
+      this.#report(line, {
         code: "passage",
         message: "no such readers are known",
         expected: EXPECTED,
-        found: shown(line),
+        found,
         mend: meant === undefined ? "write inspector or archive after :::" : `did you mean ::: ${meant}?`,
       });
     }
-    this.#end(number + 1);
+    this.#end(line);
     // Until it is mended, nobody is taken to be meant rather than everybody.
-    this.#open = { audience: audience ?? "archive", line: number };
+    this.#open = { audience: audience ?? "archive", line };
   }
 
-  #end(nextLine: number): void {
-    this.#body.push(...passage(this.#open?.audience ?? "public", this.#lines, this.#start));
-    this.#lines = [];
-    this.#start = nextLine;
+  /** What a line is that is like a mark and stands where the parser knows none. */
+  #noMark(line: number): Fault {
+    const around = this.#tokens.filter(({ type, map }) => type in AROUND && map && map[0] <= line && line < map[1]);
+    const inner = around.at(-1);
+    const outer = inner?.type === "fence" || inner?.type === "code_block" ? inner : around[0];
+    const { where, mend } = (outer && AROUND[outer.type]) ?? {
+      where: undefined,
+      mend: "write three colons and the word for its readers on a line alone, with nothing before them, or take the colons away",
+    };
+    const begins = this.#firstLine + (outer ? lineOf(outer) : 0);
+    return {
+      code: "passage",
+      message:
+        where === undefined
+          ? "this is like the mark of a passage, but is none"
+          : `this is like the mark of a passage, but stands in the ${where} of line ${begins}`,
+      expected: EXPECTED,
+      found: shown(this.#lines[line] ?? ""),
+      mend: mend.replace("LINE", String(begins)),
+    };
+  }
+
+  #end(line: number): void {
+    const lines = this.#lines.slice(this.#start, line);
+    this.#body.push(...passage(this.#open?.audience ?? "public", lines, this.#firstLine + this.#start));
+    this.#start = line + 1;
   }
 
   #report(line: number, fault: Fault): void {
-    this.#problems.push(this.#source.problem(this.#source.lineStart(line), fault));
+    this.#problems.push(this.#source.problem(this.#source.lineStart(this.#firstLine + line), fault));
   }
 }
+
+const NESTS = new Set(["blockquote_open", "list_item_open"]);
+
+function lineOf(token: Token): number {
+  return token.map?.[0] ?? 0;
+}
+
+const CODE = {
+  where: "code block",
+  mend: "end the code block of line LINE before it; a code block cannot show such a line, prose can as &#58;&#58;&#58;",
+};
+const AROUND: { readonly [type: string]: { readonly where: string; readonly mend: string } } = {
+  fence: CODE,
+  code_block: { ...CODE, mend: "take away the blanks before it" },
+  blockquote_open: { where: "quote", mend: "put it on a line of its own before the quote, without >" },
+  bullet_list_open: { where: "list", mend: "put it at the beginning of a line, before or after the list" },
+  ordered_list_open: { where: "list", mend: "put it at the beginning of a line, before or after the list" },
+};

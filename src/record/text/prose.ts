@@ -1,5 +1,6 @@
 /** Links, pictures and hidden comments in Markdown, each with its place. */
-import MarkdownIt, { type Token } from "markdown-it";
+import type { Token } from "markdown-it";
+import { markdownParser } from "./markdown.ts";
 
 export interface Mention {
   readonly kind: "link" | "image" | "comment";
@@ -9,10 +10,10 @@ export interface Mention {
   readonly offset: number;
 }
 
-/** As pages render it, but with every target let through and left as typed, so that what a page would drop is seen. */
-const PARSER = new MarkdownIt({ html: false, linkify: false });
-PARSER.validateLink = () => true;
-PARSER.normalizeLink = (target) => target;
+const PARSER = markdownParser();
+
+/** Two hyphens may have become a dash. */
+const COMMENT = /<!(?:--|–|—)/;
 
 /** Whether a passage can hold any at all; most do not, and parsing is slow. */
 const MAY_HOLD = /\]\(|\]:|\]\[|<[a-zA-Z!]/;
@@ -21,9 +22,12 @@ export function mentionsIn(markdown: string): Mention[] {
   if (!MAY_HOLD.test(markdown)) return [];
   const starts = [0];
   for (let end = markdown.indexOf("\n"); end >= 0; end = markdown.indexOf("\n", end + 1)) starts.push(end + 1);
-  return PARSER.parse(markdown, {}).flatMap((token) =>
-    token.type === "inline" ? inlineMentions(token, markdown, starts[token.map?.[0] ?? 0] ?? 0) : [],
-  );
+  let line = 0;
+  return PARSER.parse(markdown, {}).flatMap((token) => {
+    // Cells have no lines of their own, their rows have.
+    line = token.map?.[0] ?? line;
+    return token.type === "inline" ? inlineMentions(token, markdown, starts[line] ?? 0) : [];
+  });
 }
 
 function inlineMentions(block: Token, markdown: string, blockStart: number): Mention[] {
@@ -38,7 +42,7 @@ function inlineMentions(block: Token, markdown: string, blockStart: number): Men
     for (const token of tokens) {
       if (token.type === "link_open") add("link", String(token.attrGet("href") ?? ""));
       else if (token.type === "image") add("image", String(token.attrGet("src") ?? ""));
-      else if (token.type === "text" && token.content.includes("<!--")) add("comment", "<!--");
+      else if (token.type === "text" && COMMENT.test(token.content)) add("comment", "<!--");
       if (token.children && token.type !== "image") visit(token.children);
     }
   };
