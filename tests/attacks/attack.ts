@@ -13,11 +13,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Evidence } from "../../src/evidence/types.ts";
-import { readRecord } from "../../src/record/read.ts";
 import { change } from "../record/change.ts";
+import { readerOfCopies } from "../record/read-changed.ts";
 
 const BASE = new URL("base", import.meta.url).pathname;
-const TODAY = "2025-12-31";
+const readCopy = readerOfCopies(BASE);
 
 export interface Attack {
   readonly title: string;
@@ -47,7 +47,7 @@ export async function answer(attack: Pick<Attack, "changes" | "expected">): Prom
   try {
     cpSync(BASE, folder, { recursive: true });
     change(folder, attack.changes);
-    const read = await readRecord(folder, { today: TODAY });
+    const read = await readCopy(folder);
     if ("problems" in read) return read.problems.map((problem) => `problem ${JSON.stringify(problem)}`);
     const evidence = reckon(read.record);
     return attack.expected.map((line) => stated(evidence, line));

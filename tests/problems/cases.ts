@@ -15,9 +15,12 @@ import { join } from "node:path";
 import { problemText } from "../../src/problem.ts";
 import { readRecord } from "../../src/record/read.ts";
 import { change } from "../record/change.ts";
+import { readerOfCopies, TODAY } from "../record/read-changed.ts";
+
+export { TODAY };
 
 const SMALL = new URL("../record/small", import.meta.url).pathname;
-export const TODAY = "2025-12-31";
+const readCopy = readerOfCopies(SMALL);
 
 export interface Case {
   readonly title: string;
@@ -60,13 +63,16 @@ export async function withSmall<T>(use: (folder: string) => T | Promise<T>): Pro
 
 /** All that the builder sees of a record in a folder. */
 export async function saidOf(folder: string): Promise<string> {
-  const read = await readRecord(folder, { today: TODAY });
+  return saidIn(await readRecord(folder, { today: TODAY }));
+}
+
+function saidIn(read: Awaited<ReturnType<typeof readRecord>>): string {
   return "problems" in read ? read.problems.map(problemText).join("\n") : "";
 }
 
 export async function saidOfCase({ changes }: Case): Promise<string> {
-  return withSmall((folder) => {
+  return withSmall(async (folder) => {
     change(folder, changes);
-    return saidOf(folder);
+    return saidIn(await readCopy(folder));
   });
 }

@@ -4,7 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isMap, isScalar, isSeq, parseDocument, type Node } from "yaml";
-import { readRecord } from "../../src/record/read.ts";
+import type { readRecord } from "../../src/record/read.ts";
+import { readerOfCopies } from "./read-changed.ts";
 
 const SMALL = new URL("small", import.meta.url).pathname;
 const ENTRY = "entries/2025-03-08-caps.md";
@@ -19,6 +20,7 @@ const FILES = [
   "trials/wiping.md",
 ];
 
+const readCopy = readerOfCopies(SMALL);
 let folder = "";
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "scarfline-anything-"));
@@ -30,9 +32,9 @@ afterAll(() => rmSync(folder, { recursive: true }));
 async function readWith(file: string, content: string | Uint8Array): ReturnType<typeof readRecord> {
   writeFileSync(join(folder, file), content);
   try {
-    return await readRecord(folder, { today: "2025-12-31" });
+    return await readCopy(folder);
   } finally {
-    cpSync(join(SMALL, file), join(folder, file));
+    writeFileSync(join(folder, file), readFileSync(join(SMALL, file)));
   }
 }
 
