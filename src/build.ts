@@ -42,7 +42,7 @@ export interface Teller {
   readonly progress: (done: number, of: number) => void;
 }
 
-export interface EditionBuilt extends Published {
+interface EditionBuilt extends Published {
   readonly edition: Edition;
   /** Where it stands now. */
   readonly folder: string;

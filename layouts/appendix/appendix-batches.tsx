@@ -122,7 +122,7 @@ function PieceRows({
   );
 }
 
-export function FindingTable({
+function FindingTable({
   findings,
   caption,
 }: {

@@ -186,7 +186,7 @@ function Alike({ group, site, from }: Where & { readonly group: NeedTogether }):
 }
 
 /** Lines to be filled in by hand, for paper. */
-export function SignOff({ id }: { readonly id: string }): JSX.Element {
+function SignOff({ id }: { readonly id: string }): JSX.Element {
   return (
     <div class="signoff" role="group" aria-label={`Sign-off block for ${id}, to be filled in on paper`}>
       <p class="signoff__line">

@@ -140,7 +140,7 @@ function InTheWay({ facts, site, from }: Where & { readonly facts: OverviewFacts
   );
 }
 
-export function BatchTable({
+function BatchTable({
   rows,
   site,
   from,

@@ -77,7 +77,7 @@ interface ListTableProps {
   readonly children?: ComponentChildren;
 }
 
-export interface Head {
+interface Head {
   readonly word: string;
   readonly number?: boolean;
 }

@@ -24,7 +24,7 @@ const MARK = { width: 64, height: 28 };
 export const STATES: readonly JointState[] = ["accepted", "pending", "unproven", "quarantined", "opened", "not glued"];
 
 /** What tells the joints of one assembly apart: `WS-J07` → `J07`. */
-export function shortId(id: string): string {
+function shortId(id: string): string {
   return id.slice(id.lastIndexOf("-") + 1);
 }
 

@@ -17,7 +17,7 @@ export class UnreadableText extends Error {
   }
 }
 
-export const LONGEST_LINE = 32_768;
+const LONGEST_LINE = 32_768;
 
 /**
  * A byte-order mark stays at the head of the first line in UTF-8, where it does not belong.

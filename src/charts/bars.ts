@@ -10,7 +10,7 @@ export interface BarsInput {
   readonly level?: number;
 }
 
-export interface Bar {
+interface Bar {
   readonly x: number;
   readonly y: number;
   readonly width: number;

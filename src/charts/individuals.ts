@@ -30,7 +30,7 @@ export interface IndividualsDrawing {
   }[];
 }
 
-export interface PlacedPoint {
+interface PlacedPoint {
   readonly x: number;
   readonly y: number;
   readonly marked: boolean;

@@ -3,7 +3,7 @@ import { apart, framed, tenth } from "./frame.ts";
 import type { Frame, Room } from "./frame.ts";
 
 /** A named line: days counted from 1970-01-01 against a value. */
-export interface Series {
+interface Series {
   readonly name: string;
   readonly points: readonly (readonly [day: number, value: number])[];
 }
@@ -18,7 +18,7 @@ export interface LinesInput {
   readonly filled?: boolean;
 }
 
-export interface DrawnLine {
+interface DrawnLine {
   readonly name: string;
   readonly path: string;
   /** Where its name stands, and the end of the line it belongs to. */

@@ -18,7 +18,7 @@ export interface TimelineInput {
   readonly rows: readonly { readonly name: string; readonly events: readonly Event[] }[];
 }
 
-export interface PlacedEvent {
+interface PlacedEvent {
   readonly x: number;
   readonly y: number;
   readonly shape: string;

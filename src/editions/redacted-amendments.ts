@@ -2,7 +2,7 @@
 import type { Amendment, Change, Ref, Said } from "../facts/types.ts";
 import type { Visibility } from "./visibility.ts";
 
-export const NOT_SHOWN = "something this edition does not show";
+const NOT_SHOWN = "something this edition does not show";
 
 /**
  * Of the amendments that a shown entry makes, those of shown entries. A change of a hidden thing goes, first text and all,

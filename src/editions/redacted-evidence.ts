@@ -20,7 +20,7 @@ import { redactedMeasurement, redactedPairs } from "./redacted-measures.ts";
 import type { RedactedRecord } from "./redacted-record.ts";
 
 export const RESTS_ON_HIDDEN = "Rests on something this edition does not show.";
-export const NEEDS_HIDDEN = "Ask for the edition made for the inspector.";
+const NEEDS_HIDDEN = "Ask for the edition made for the inspector.";
 
 interface Ground {
   readonly visibility: Visibility;

@@ -8,7 +8,7 @@ export interface Limit {
   readonly from: Source;
 }
 
-export interface Said {
+interface Said {
   readonly sentence: string;
   readonly limit?: Limit;
   /** What it rests on beyond the thing itself and its entry. */

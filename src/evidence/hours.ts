@@ -19,7 +19,7 @@ export interface WorkedLine extends HoursLine {
 }
 
 /** `over` has a step for each day that was worked, by date. */
-export interface Cut {
+interface Cut {
   readonly minutes: number;
   readonly over: readonly Step[];
 }

@@ -12,7 +12,7 @@ export interface LinkIndex {
   readonly isDeclared: (file: FilePath) => boolean;
 }
 
-export const WEB = /^(?:https?:\/\/|mailto:)/i;
+const WEB = /^(?:https?:\/\/|mailto:)/i;
 
 /**
  * What a link in a file of the record leads to; undefined if nothing. Tried in turn: an address of the web, an id,

@@ -6,7 +6,7 @@ import { openBrowser } from "./chromium.ts";
 export type Form = "mobile" | "desktop";
 
 /** What Lighthouse found of one page. `scores` run from 0 to 100; `failed` names what was asked of the page and is not so. */
-export interface Findings {
+interface Findings {
   readonly scores: ReadonlyMap<string, number>;
   readonly shift: number;
   readonly requests: readonly { readonly url: string; readonly type: string; readonly bytes: number }[];

@@ -2,7 +2,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { glueUps } from "./glue-ups.ts";
-import { between, randomOf, type Random } from "./random.ts";
+import { between, randomOf, type Random } from "./ink/random.ts";
 
 const folder = fileURLToPath(new URL("../../content/climate/", import.meta.url));
 const HOUR = 3600;

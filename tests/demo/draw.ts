@@ -1,16 +1,16 @@
 /** Draws every picture of the demonstration record: `npm run demo:draw [name …]`. The same names give the same pictures. */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { paint } from "./paint.ts";
-import * as fuselage from "./plans-fuselage.ts";
-import * as wing from "./plans-wing.ts";
-import { scenes } from "./scenes.ts";
+import { paint } from "./ink/paint.ts";
+import { fuselagePlans } from "./plans/fuselage.ts";
+import { wingPlans } from "./plans/wing.ts";
+import { scenes } from "./scenes/scenes.ts";
 
 const content = fileURLToPath(new URL("../../content/", import.meta.url));
 
 function drawPlans(): void {
   mkdirSync(`${content}drawings`, { recursive: true });
-  for (const [name, draw] of Object.entries({ ...wing, ...fuselage })) {
+  for (const [name, draw] of Object.entries({ ...wingPlans, ...fuselagePlans })) {
     const file = name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
     writeFileSync(`${content}drawings/${file}.svg`, draw());
   }

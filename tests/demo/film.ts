@@ -8,8 +8,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import sharp from "sharp";
-import { paint } from "./paint.ts";
-import { lampAt } from "./scenes-lamp.ts";
+import { paint } from "./ink/paint.ts";
+import { lampAt } from "./scenes/lamp.ts";
 
 const FRAMES = 30;
 const RATE = 12;

@@ -242,7 +242,7 @@ export const LOTS = [
   lot("H-2", { material: "hardener" }),
   lot("S-1", { material: "timber", adhesive: undefined }),
 ];
-export const WING = assembly("wing", { joints: [joint("W-1"), joint("W-2")] });
+const WING = assembly("wing", { joints: [joint("W-1"), joint("W-2")] });
 
 export const record = (made: Made): Record => {
   const entries = [...(made.entries ?? [])].sort((a, b) => (a.file < b.file ? -1 : 1));

@@ -40,7 +40,7 @@ export function filesIn(folder: string): string[] {
 }
 
 /** The bytes as text, and as what they are when each wrapping is taken off, and the wrapping within that. */
-export function viewsOf(bytes: Buffer, deeper = 2): string[] {
+function viewsOf(bytes: Buffer, deeper = 2): string[] {
   const latin = bytes.toString("latin1");
   const text = bytes.toString("utf8");
   const views = [

@@ -20,8 +20,7 @@ export interface Word {
 const RANK: readonly Audience[] = ["public", "inspector", "archive"];
 export const narrowest = (...all: readonly Audience[]): Audience =>
   RANK[Math.max(...all.map((one) => RANK.indexOf(one)))] ?? "archive";
-export const isNarrower = (audience: Audience, edition: Audience): boolean =>
-  RANK.indexOf(audience) > RANK.indexOf(edition);
+const isNarrower = (audience: Audience, edition: Audience): boolean => RANK.indexOf(audience) > RANK.indexOf(edition);
 
 const LETTERS = "bdfghjklmnprstvw";
 

@@ -51,7 +51,7 @@ export interface Planted {
 }
 
 const RANK: readonly Audience[] = ["public", "inspector", "archive"];
-export const narrowest = (...all: readonly Audience[]): Audience =>
+const narrowest = (...all: readonly Audience[]): Audience =>
   RANK[Math.max(...all.map((one) => RANK.indexOf(one)))] ?? "archive";
 
 interface Ground {

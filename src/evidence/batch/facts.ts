@@ -23,7 +23,7 @@ export interface Measured {
 }
 
 /** The row of the data sheet that gives the working life. */
-export interface Life {
+interface Life {
   readonly time: number;
   readonly row: Adhesive["workingLife"][number];
 }

@@ -53,7 +53,7 @@ export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly Pie
   };
 }
 
-export function verdictOf(findings: readonly Finding[]): BatchVerdict {
+function verdictOf(findings: readonly Finding[]): BatchVerdict {
   const has = (severity: Finding["severity"]): boolean => findings.some((finding) => finding.severity === severity);
   if (has("rejects")) return "rejected";
   if (has("unproven")) return "unproven";

@@ -2,7 +2,7 @@
 import { balance, balanceOnScales, type Balance } from "../../reckoning/weight/centre-of-gravity.ts";
 import type { OnScales, Record, Weighing } from "../../facts/types.ts";
 
-export interface WeighedPart {
+interface WeighedPart {
   readonly weighing: Weighing;
   /** kg·m; undefined without an arm. */
   readonly moment?: number;

@@ -3,7 +3,7 @@ import { figure, list, percent } from "../../words/figure.ts";
 import type { Comparison, PreparationOutcome, StandingRule } from "../types/trial.ts";
 
 /** From what p on a difference is said to be shown: common practice, no source. */
-export const ALPHA = 0.05;
+const ALPHA = 0.05;
 
 export const SANDING: StandingRule = {
   says: "Whatever a trial shows, sandpaper is not for smoothing softwood that is to be bonded. Abrading adhesive that has already cured is another matter.",

@@ -156,7 +156,7 @@ export function unitsFor(dimension: Dimension): string[] {
 }
 
 /** One spelling of `cm2`, `cm^2` and `cm²`, of µ and of blanks. */
-export function spelled(word: string): string {
+function spelled(word: string): string {
   return word
     .trim()
     .replace(/\s+/g, " ")

@@ -13,7 +13,7 @@ export function readDay(typed: string): Reading<Day> {
   return wrong(typed, "this is not a date", mendFor(typed.trim()));
 }
 
-export function isReal(year: number, month: number, day: number): boolean {
+function isReal(year: number, month: number, day: number): boolean {
   const date = new Date(Date.UTC(year, month - 1, day));
   return (
     year >= 1900 && date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day

@@ -49,7 +49,7 @@ function tooLong(typed: string): string {
 }
 
 /** `80` → `1:20` */
-export function asHours(minutes: number): string {
+function asHours(minutes: number): string {
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
 }
 

@@ -1,5 +1,5 @@
 /** What a stamp such as `08.03.2025 14:20` says: the wall time as if it were UTC, s, and the seconds east of Greenwich where it names them. */
-export interface Stamp {
+interface Stamp {
   readonly wall: number;
   readonly offset?: number;
 }

@@ -14,7 +14,7 @@ export interface FactRow {
   readonly limit?: string;
 }
 
-export interface ComponentRow {
+interface ComponentRow {
   readonly part: "Resin" | "Hardener";
   readonly amount: string;
   readonly lot?: Lot;

@@ -18,7 +18,7 @@ export interface ClimatePage {
   readonly humidity?: ClimateInput;
 }
 
-export interface LogRow {
+interface LogRow {
   readonly log: ClimateLog;
   readonly from: string;
   readonly to: string;
@@ -29,7 +29,7 @@ export interface LogRow {
 /** Least, mean and greatest in words; empty where nothing is known. */
 export type Three = readonly [least: string, mean: string, greatest: string];
 
-export interface MonthRow {
+interface MonthRow {
   /** `2025-03` */
   readonly month: string;
   readonly temperature: Three;
@@ -38,7 +38,7 @@ export interface MonthRow {
   readonly batches: number;
 }
 
-export interface GapRow {
+interface GapRow {
   readonly from: string;
   readonly to: string;
   readonly lasted: string;
@@ -137,7 +137,7 @@ function inputOf(
 }
 
 /** The least and the greatest reading of each day of the workshop's calendar. */
-export function daysOf({ times, values }: Track, clock: LocalTime): DayRange[] {
+function daysOf({ times, values }: Track, clock: LocalTime): DayRange[] {
   const days: DayRange[] = [];
   for (let i = 0; i < times.length; i += 1) {
     const day = clock.dayNumber(times[i] ?? 0);

@@ -8,7 +8,7 @@ import type { Day } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { counted, grouped, listed, percent, signedPercent } from "../../words/words.ts";
 
-export interface ChartRow {
+interface ChartRow {
   readonly batch: string;
   readonly day: Day;
   readonly value: string;

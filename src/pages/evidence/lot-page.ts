@@ -15,7 +15,7 @@ export interface LotUse {
   }[];
 }
 
-export interface CutRow {
+interface CutRow {
   readonly entry: string;
   readonly title: string;
   readonly amount: string;

@@ -21,7 +21,7 @@ export interface TraceNode {
   readonly mark?: Marked;
 }
 
-export interface TraceEdge {
+interface TraceEdge {
   readonly from: string;
   readonly to: string;
   /** Glue that rework has taken out. */

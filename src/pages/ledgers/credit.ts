@@ -12,7 +12,7 @@ export const PARTS: readonly (readonly [part: keyof Tenths, word: string])[] = [
   ["fabrication", "Amateurs, fabrication"],
 ];
 
-export interface CreditRow {
+interface CreditRow {
   readonly id: string;
   readonly title: string;
   readonly assembly: string;

@@ -28,7 +28,7 @@ const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])
 ];
 
 /** Whether an edition has ledgers: public only where the aircraft file says so. */
-export function hasLedgers({ edition, record }: Shown): boolean {
+function hasLedgers({ edition, record }: Shown): boolean {
   return edition !== "public" || record.aircraft.publicShows.includes("ledgers");
 }
 

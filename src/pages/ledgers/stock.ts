@@ -27,7 +27,7 @@ export interface StockRow {
   readonly urgent: boolean;
 }
 
-export interface NeedRow {
+interface NeedRow {
   readonly title: string;
   readonly mixed: string;
   readonly parts: string;

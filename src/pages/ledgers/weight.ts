@@ -97,11 +97,11 @@ function readingsOf({ left, right, third, at, mains, wheelbase }: OnScales, unit
 }
 
 /** kg with three decimals where it is light, lb with two. */
-export function massWords(kg: number, units: Units): string {
+function massWords(kg: number, units: Units): string {
   return units === "metric" ? `${grouped(kg, kg < 10 ? 3 : 1)} kg` : `${grouped(kg / POUND, kg < 10 ? 2 : 1)} lb`;
 }
 
-export function momentWords(kgm: number, units: Units): string {
+function momentWords(kgm: number, units: Units): string {
   return units === "metric" ? `${grouped(kgm, 2)} kg m` : `${grouped(kgm / POUND / INCH, 1)} lb in`;
 }
 

@@ -36,7 +36,7 @@ const PICTURES = 3;
 const ORDER: { readonly [state in HoldState]: number } = { reopened: 0, ready: 1, blocked: 2, ahead: 3, passed: 4 };
 
 /** Hold points not passed: those that are reopened or ready, then those with the least left to do. */
-export function holdPointsAhead(shown: Shown): HoldPointFile[] {
+function holdPointsAhead(shown: Shown): HoldPointFile[] {
   const ahead = [...shown.evidence.holdPoints.values()].filter(({ state }) => state !== "passed");
   return ahead.sort(
     (a, b) =>

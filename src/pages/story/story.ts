@@ -10,7 +10,7 @@ export interface WorkLine extends Worked {
   readonly assembly: string;
 }
 
-export interface Branch {
+interface Branch {
   readonly assembly: Assembly;
   readonly depth: number;
 }

@@ -157,6 +157,6 @@ async function sha256OfStream(path: string): Promise<string> {
 }
 
 /** In hexadecimal. */
-export function sha256(data: Buffer | string): string {
+function sha256(data: Buffer | string): string {
   return createHash("sha256").update(data).digest("hex");
 }

@@ -2,7 +2,7 @@ import type { OutputInfo, Sharp, SharpOptions } from "sharp";
 import { RECIPE, widthsFor } from "./recipe.ts";
 
 /** A derivative in memory. `name` is its file name in the cache. */
-export interface Derivative {
+interface Derivative {
   readonly name: string;
   readonly bytes: Buffer;
 }
@@ -69,12 +69,6 @@ export async function deriveDocument(original: Buffer): Promise<Buffer> {
     .autoOrient()
     .resize({ width: longest, height: longest, fit: "inside", withoutEnlargement: true });
   return upright.flatten({ background: "#ffffff" }).toColourspace("srgb").jpeg({ quality }).toBuffer();
-}
-
-/** Reads only the head of a picture; throws sharp's own error for what is none. */
-export async function probe(original: Buffer): Promise<void> {
-  const sharp = await sharpOnce();
-  await sharp(original, reading).metadata();
 }
 
 async function uprightSize(sharp: MakeSharp, original: Buffer): Promise<{ width: number; height: number }> {

@@ -2,7 +2,7 @@ import type { Place } from "../../problem.ts";
 import type { Entry, FilePath, Record } from "../../facts/types.ts";
 
 /** `picture`: shown on a page. `document`: offered for download. `clip`: played on a page. */
-export type Use = "picture" | "document" | "clip";
+type Use = "picture" | "document" | "clip";
 
 /** A file of the record that a site carries, and where the record names it first. */
 export interface Wanted {

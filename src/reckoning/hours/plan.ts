@@ -19,7 +19,7 @@ export interface Part {
   readonly finished: boolean;
 }
 
-export interface PlannedPart {
+interface PlannedPart {
   readonly id: string;
   readonly planned: number;
   readonly worked: number;

@@ -7,7 +7,7 @@
  */
 import { notNegative, positive } from "../domain.ts";
 
-export const SITKA_SPRUCE_MP = 27;
+const SITKA_SPRUCE_MP = 27;
 
 export function strengthAtMoisture(
   dry: number,

@@ -17,7 +17,7 @@ export interface IndividualsChart {
   readonly limits?: Limits;
 }
 
-export interface Limits {
+interface Limits {
   readonly lower: number;
   readonly upper: number;
   readonly meanRange: number;

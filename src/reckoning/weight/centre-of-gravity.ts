@@ -26,7 +26,7 @@ export function balance(things: readonly Weighed[]): Balance | undefined {
   return { mass, moment, arm: moment / mass };
 }
 
-export type ThirdWheel = "nose" | "tail";
+type ThirdWheel = "nose" | "tail";
 
 export interface Scales {
   /** Net readings under both main wheels and under the third. */

@@ -1,6 +1,6 @@
 /** Values of front matter as words, with the things that they name. */
 import type { Data } from "../text/yaml.ts";
-import type { Kind, Ref, Said } from "../../facts/types.ts";
+import type { Kind, Said } from "../../facts/types.ts";
 
 const KINDS: { readonly [key: string]: Kind } = {
   who: "person",
@@ -43,8 +43,4 @@ export function saidOf(key: string, data: Data): Said {
 
 export function wordsOf(...keys: readonly string[]): string {
   return keys.map((key) => key.replaceAll("_", " ")).join(" ");
-}
-
-export function refsIn(said: Said | undefined): Ref[] {
-  return (said ?? []).flatMap((part) => (typeof part === "string" ? [] : [part]));
 }

@@ -146,7 +146,7 @@ function firstKey(schema: z.ZodType): string {
 }
 
 /** One line that shows the form of a value. */
-export function exampleOf(schema: z.ZodType | undefined): string {
+function exampleOf(schema: z.ZodType | undefined): string {
   const inner = bare(schema);
   const example = schema?.meta()?.examples ?? inner?.meta()?.examples;
   if (Array.isArray(example) && typeof example[0] === "string") return quoted(example[0]);

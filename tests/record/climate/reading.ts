@@ -2,7 +2,7 @@
 import type { Stated } from "../../../src/climate/form.ts";
 import { readLog, type Workshop } from "../../../src/climate/log.ts";
 
-export const LISBON: Workshop = { timeZone: "Europe/Lisbon", latest: Date.UTC(2026, 0, 1) / 1000 };
+const LISBON: Workshop = { timeZone: "Europe/Lisbon", latest: Date.UTC(2026, 0, 1) / 1000 };
 
 /** `2025-03-08T14:20Z 20 0.55` for each reading, or `line:column code` for each problem. */
 export function readings(text: string, stated: Stated = {}, workshop: Workshop = LISBON): string[] {

@@ -1,10 +1,10 @@
-import { lit, WASH } from "./colour.ts";
-import { Solids, plain, spruce } from "./solids.ts";
-import type { Sketch } from "./sketch.ts";
-import { arc, cameraAt, type P2, type V3 } from "./space.ts";
-import { bench, clamp, cup, wall } from "./tools.ts";
+import { lit, WASH } from "../ink/colour.ts";
+import { Solids, plain, spruce } from "../ink/solids.ts";
+import type { Sketch } from "../ink/sketch.ts";
+import { arc, cameraAt, type P2, type V3 } from "../ink/space.ts";
+import { bench, clamp, cup, wall } from "../shop/tools.ts";
 
-export function netStore(sketch: Sketch): void {
+function netStore(sketch: Sketch): void {
   const on = new Solids(sketch, cameraAt([-5, -13, 3.2], [1.5, 0, 2], 1500, [820, 560]));
   sketch.tint(
     [
@@ -152,7 +152,7 @@ export function netStore(sketch: Sketch): void {
   }
 }
 
-export function benchLevel(sketch: Sketch): void {
+function benchLevel(sketch: Sketch): void {
   const on = new Solids(sketch, cameraAt([-2.2, -3.4, 2.3], [2.9, 0.6, 0.1], 1050, [760, 560]));
   wall(on, 2.6, -3, 12, 2.2);
   sketch.tint(
@@ -193,7 +193,7 @@ export function benchLevel(sketch: Sketch): void {
   on.letter("31 MM", [1.6, -0.12, -0.14], [0.2, 0, 0], [0, 0, -0.2], 3);
 }
 
-export function spruceStack(sketch: Sketch): void {
+function spruceStack(sketch: Sketch): void {
   const on = new Solids(sketch, cameraAt([-1.1, -2.6, 1.5], [0.75, 0.9, 0.45], 1150, [800, 560]));
   wall(on, 4.4, -3, 4, 2, "#cfc3ab");
   sketch.tint(
@@ -229,7 +229,7 @@ export function spruceStack(sketch: Sketch): void {
     }
 }
 
-export function loftPaper(sketch: Sketch): void {
+function loftPaper(sketch: Sketch): void {
   const on = new Solids(sketch, cameraAt([-0.6, -2.3, 2.5], [0.9, 0.35, 0], 1150, [800, 520]));
   bench(on, [-2.5, -1], 8, 2.6, 5);
   on.shadow(
@@ -306,7 +306,7 @@ export function loftPaper(sketch: Sketch): void {
   on.round([0.3, -0.75, 0.03], [0.7, 0.15, 0], 0.022, 0.022, plain("#b4492f", 1.6));
 }
 
-export function firstCup(sketch: Sketch): void {
+function firstCup(sketch: Sketch): void {
   const on = new Solids(sketch, cameraAt([-0.3, -2.7, 1.5], [0.35, 0.1, 0.35], 1350, [760, 560]));
   wall(on, 1.6, -3, 4, 2, "#d8cdb6");
   bench(on, [-3, -1.2], 7, 2.6);
@@ -363,7 +363,7 @@ export function firstCup(sketch: Sketch): void {
   }
 }
 
-export function leverPress(sketch: Sketch): void {
+function leverPress(sketch: Sketch): void {
   const on = new Solids(sketch, cameraAt([-1.6, -3.1, 1.7], [0.7, 0.2, 0.55], 1180, [800, 560]));
   wall(on, 1.5, -2.5, 5, 2.4, "#d2c7b2");
   bench(on, [-2, -0.6], 6, 1.8);
@@ -440,7 +440,7 @@ export function leverPress(sketch: Sketch): void {
   );
 }
 
-export function scarfCut(sketch: Sketch): void {
+function scarfCut(sketch: Sketch): void {
   const on = new Solids(sketch, cameraAt([-0.2, -2.9, 1.7], [0.4, 0, 0.22], 1350, [780, 560]));
   bench(on, [-3.5, -1.2], 8, 2.8, 4);
   on.boxShadow([-2.4, 0, 0], [3.8, 0.5, 0.24], 0, 0.35);
@@ -500,7 +500,7 @@ export function scarfCut(sketch: Sketch): void {
   on.letter("12 : 1", [-0.1, -0.44, 0], [0.16, 0, 0], [0, -0.16, 0], 3);
 }
 
-export function capClamps(sketch: Sketch): void {
+function capClamps(sketch: Sketch): void {
   const on = new Solids(sketch, cameraAt([-1.05, -1.5, 1.35], [2.6, 0.75, 0.1], 1120, [700, 500]));
   wall(on, 2.6, -2, 14, 2.6, "#cdbfa6", 18);
   bench(on, [-1.2, -0.5], 14, 2);
@@ -516,3 +516,5 @@ export function capClamps(sketch: Sketch): void {
     if (p !== undefined) sketch.tint(arc(p, 7, 5, 0, 360, 10), lit(WASH.amber, 0.7), 0.9);
   }
 }
+
+export const firstScenes = { netStore, benchLevel, spruceStack, loftPaper, firstCup, leverPress, scarfCut, capClamps };

@@ -1,6 +1,6 @@
-import { WASH } from "./colour.ts";
-import { plain, spruce, type Solids } from "./solids.ts";
-import { add, arc, times, type P2, type V3 } from "./space.ts";
+import { WASH } from "../ink/colour.ts";
+import { plain, spruce, type Solids } from "../ink/solids.ts";
+import { add, arc, times, type P2, type V3 } from "../ink/space.ts";
 
 /** A bench top of planks from one corner, its surface at height 0. */
 export function bench(on: Solids, at: P2, long: number, deep: number, planks = 4): void {

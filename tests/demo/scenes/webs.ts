@@ -1,13 +1,13 @@
-import { WASH } from "./colour.ts";
-import { birch, plain, spruce } from "./solids.ts";
-import type { Sketch } from "./sketch.ts";
-import { arc, type P2, type V3 } from "./space.ts";
-import { figure, glossy, stage, torn } from "./stage.ts";
-import { weight } from "./tools.ts";
+import { WASH } from "../ink/colour.ts";
+import { birch, plain, spruce } from "../ink/solids.ts";
+import type { Sketch } from "../ink/sketch.ts";
+import { arc, type P2, type V3 } from "../ink/space.ts";
+import { figure, glossy, stage, torn } from "../shop/stage.ts";
+import { weight } from "../shop/tools.ts";
 
 const ply = (grain: V3): ReturnType<typeof birch> => birch(grain);
 
-export function plyScarf(sketch: Sketch): void {
+function plyScarf(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.2, -2.2, 1.5], target: [0.1, 0.4, 0.15], zoom: 1250, bench: [-1.4, 2] });
   on.boxShadow([-3, 0, 0], [4.3, 1.3, 0.3], 0);
   for (let k = 0; k < 4; k += 1) {
@@ -52,7 +52,7 @@ export function plyScarf(sketch: Sketch): void {
   );
 }
 
-export function webWeights(sketch: Sketch): void {
+function webWeights(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-2.4, -2.4, 2.2],
     target: [1.1, 0.3, 0.15],
@@ -159,17 +159,17 @@ function opened(
   }
 }
 
-export function shinyLine(sketch: Sketch): void {
+function shinyLine(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0.7, -2.3, 2.5], target: [-0.03, 0, 0.3], zoom: 1300, bench: [-2, 2.6] });
   opened(on, "bare", "glossy");
 }
 
-export function hair(sketch: Sketch): void {
+function hair(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.5, -2.1, 2.1], target: [0, 0, 0.3], zoom: 1330, bench: [-2, 2.6] });
   opened(on, "torn", "torn");
 }
 
-export function fibres(sketch: Sketch): void {
+function fibres(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0, -1.9, 2.9], target: [0, 0.1, 0.3], zoom: 1380 });
   sketch.face(
     [
@@ -188,7 +188,7 @@ export function fibres(sketch: Sketch): void {
   on.letter("11", [0.36, -1.38, 0.02], [0.2, 0, 0], [0, -0.22, 0], 5);
 }
 
-export function stearate(sketch: Sketch): void {
+function stearate(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0.2, -2.4, 2], target: [0.05, 0.05, 0.1], zoom: 1250, bench: [-1.5, 1.8] });
   const sheet = (x: number, colour: string, grit: string): void => {
     for (let i = 0; i < 10; i += 1) {
@@ -251,7 +251,7 @@ export function stearate(sketch: Sketch): void {
   }
 }
 
-export function trialRows(sketch: Sketch): void {
+function trialRows(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0, -0.9, 3.1], target: [0, 0.02, 0], zoom: 1420, bench: [-2, 2] });
   sketch.face(
     [
@@ -315,7 +315,7 @@ export function trialRows(sketch: Sketch): void {
   sketch.tint(arc(on.to([[1.48, -0.2, 0.04]])[0] ?? [0, 0], 18, 18), "#b4492f", 0.95);
 }
 
-export function webOff(sketch: Sketch): void {
+function webOff(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.8, -2.3, 1.6],
     target: [0.5, 0.2, 0.3],
@@ -380,7 +380,7 @@ export function webOff(sketch: Sketch): void {
   on.round([-1.75, -0.17, 0.3], [-0.55, -0.1, -0.07], 0.07, 0.09, plain("#a9743f"));
 }
 
-export function mirror(sketch: Sketch): void {
+function mirror(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.9, 0.28, 0.42], target: [3, 0.42, 0.36], zoom: 900, centre: [800, 540] });
   sketch.face(
     [
@@ -482,7 +482,7 @@ export function mirror(sketch: Sketch): void {
   });
 }
 
-export function inspectorLamp(sketch: Sketch): void {
+function inspectorLamp(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-2.6, -4.2, 1.9],
     target: [0.4, 0, 1],
@@ -529,7 +529,7 @@ export function inspectorLamp(sketch: Sketch): void {
   on.box([-2.6, 0.5, 0], [0.5, 0.4, 0.45], plain("#a98a5d"));
 }
 
-export function drainHoles(sketch: Sketch): void {
+function drainHoles(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.7, -2, 0.95],
     target: [0.4, 0, 0.36],
@@ -581,7 +581,7 @@ export function drainHoles(sketch: Sketch): void {
   );
 }
 
-export function boxShut(sketch: Sketch): void {
+function boxShut(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-2.2, -3, 2],
     target: [0.7, 0.5, 0.55],
@@ -638,7 +638,7 @@ export function boxShut(sketch: Sketch): void {
   }
 }
 
-export function sparShoulders(sketch: Sketch): void {
+function sparShoulders(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0, -7, 1.7], target: [0, 0, 1.5], zoom: 1450, centre: [800, 600] });
   sketch.face(
     [
@@ -741,7 +741,7 @@ export function sparShoulders(sketch: Sketch): void {
     );
 }
 
-export function sparScales(sketch: Sketch): void {
+function sparScales(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.4, -5.4, 1.6], target: [0, 0, 1.55], zoom: 1500, wall: 1.8, centre: [800, 540] });
   on.box([-3.4, 0.1, 2.75], [6.8, 0.25, 0.28], { colour: "#9c7f5a", grain: [1, 0, 0] });
   for (const x of [-1.7, 1.7]) {
@@ -796,3 +796,20 @@ export function sparScales(sketch: Sketch): void {
   on.letter("12.5", [-1.36, 0.1, 2.4], [0.15, 0, 0], [0, 0, -0.2], 4);
   on.letter("12.6", [2.02, 0.1, 2.4], [0.15, 0, 0], [0, 0, -0.2], 4);
 }
+
+export const websScenes = {
+  plyScarf,
+  webWeights,
+  shinyLine,
+  hair,
+  fibres,
+  stearate,
+  trialRows,
+  webOff,
+  mirror,
+  inspectorLamp,
+  drainHoles,
+  boxShut,
+  sparShoulders,
+  sparScales,
+};

@@ -1,8 +1,8 @@
-import { WASH } from "./colour.ts";
-import { spruce } from "./solids.ts";
-import type { Sketch } from "./sketch.ts";
-import { arc, type P2, type V3 } from "./space.ts";
-import { stage } from "./stage.ts";
+import { WASH } from "../ink/colour.ts";
+import { spruce } from "../ink/solids.ts";
+import type { Sketch } from "../ink/sketch.ts";
+import { arc, type P2, type V3 } from "../ink/space.ts";
+import { stage } from "../shop/stage.ts";
 
 /** How far it swings, in radians, and the length of its cord. */
 const SWING = 0.26;

@@ -72,8 +72,3 @@ export function letters(text: string, height: number): P2[][] {
       ),
   );
 }
-
-/** Width of a line of lettering. */
-export function lettersWide(text: string, height: number): number {
-  return ((text.length * 5.7 - 1.7) * height) / 6;
-}

@@ -1,12 +1,12 @@
-import { WASH } from "./colour.ts";
-import { letters } from "./lettering.ts";
-import { ash, birch, plain, spruce } from "./solids.ts";
-import type { Sketch } from "./sketch.ts";
-import { arc, type P2, type V3 } from "./space.ts";
-import { stage, torn } from "./stage.ts";
-import { clamp, cup, stick, threeLegs } from "./tools.ts";
+import { WASH } from "../ink/colour.ts";
+import { letters } from "../ink/lettering.ts";
+import { ash, birch, plain, spruce } from "../ink/solids.ts";
+import type { Sketch } from "../ink/sketch.ts";
+import { arc, type P2, type V3 } from "../ink/space.ts";
+import { stage, torn } from "../shop/stage.ts";
+import { clamp, cup, stick, threeLegs } from "../shop/tools.ts";
 
-export function shavings(sketch: Sketch): void {
+function shavings(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.3, -2.4, 1.5],
     target: [0.2, 0.1, 0.2],
@@ -92,7 +92,7 @@ function scaleDial(sketch: Sketch, [x, y]: P2, r: number, angle: number): void {
   sketch.face([arc([x, y], r * 0.07, r * 0.07, 0, 360, 16)], WASH.iron);
 }
 
-export function kitchenScale(sketch: Sketch): void {
+function kitchenScale(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [0, -3, 1.1],
     target: [0, 0, 0.75],
@@ -133,7 +133,7 @@ export function kitchenScale(sketch: Sketch): void {
   cup(on, [0, 0.05, 1.1], 0.26, 0.42, "2");
 }
 
-export function scarfClamped(sketch: Sketch): void {
+function scarfClamped(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.4, -2.3, 1.9],
     target: [0.3, 0.1, 0.1],
@@ -179,7 +179,7 @@ export function scarfClamped(sketch: Sketch): void {
   for (const x of [1.15, 0.6, 0.05, -0.5, -1.05]) clamp(on, [x, -0.06, 0.06], 0.82, [0, 0.36, 0], 0.24);
 }
 
-export function twoCups(sketch: Sketch): void {
+function twoCups(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [0.4, -2.5, 1.7],
     target: [0.1, 0.15, 0.25],
@@ -242,7 +242,7 @@ export function twoCups(sketch: Sketch): void {
       on.box([x + (k === 1 ? 0.12 : 0), -0.85 + k * 0.06, 0], [0.34, 0.055, 0.06], spruce([1, 0, 0]));
 }
 
-export function notebook(sketch: Sketch): void {
+function notebook(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0.1, -1.5, 2.4], target: [0, 0.05, 0], zoom: 1350, bench: [-1.6, 1.8] });
   on.shadow(
     [
@@ -340,7 +340,7 @@ function brokenTrio(on: ReturnType<typeof stage>, y: number, x0: number): void {
   }
 }
 
-export function firstBreaks(sketch: Sketch): void {
+function firstBreaks(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0.2, -1.9, 1.7], target: [0.2, -0.03, 0.05], zoom: 1230, bench: [-1.6, 2.2] });
   sketch.face(
     [
@@ -356,7 +356,7 @@ export function firstBreaks(sketch: Sketch): void {
   brokenTrio(on, 0.1, -1.3);
 }
 
-export function leanCup(sketch: Sketch): void {
+function leanCup(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.5, -2.3, 2.2], target: [0.2, 0.05, 0], zoom: 1180, bench: [-1.6, 2.2] });
   sketch.face(
     [
@@ -382,7 +382,7 @@ export function leanCup(sketch: Sketch): void {
   on.letter("9", [-1.5, -0.2, 0.01], [0.22, 0, 0], [0, -0.26, 0], 5);
 }
 
-export function ashStrips(sketch: Sketch): void {
+function ashStrips(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.6, -2, 1.9],
     target: [0.2, 0.15, 0.1],
@@ -421,7 +421,7 @@ export function ashStrips(sketch: Sketch): void {
   on.round([0.18, -0.42, 0.44], [0, 0, 0.1], 0.04, 0.05, plain(WASH.brass));
 }
 
-export function thermometer(sketch: Sketch): void {
+function thermometer(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-0.3, -3.2, 1.6],
     target: [0.15, 0, 1.3],
@@ -500,7 +500,7 @@ export function thermometer(sketch: Sketch): void {
   on.round([1.55, 0, 1.6], [0, 0, 0.1], 0.19, 0.19, plain("#5b5856"));
 }
 
-export function fillerBlocks(sketch: Sketch): void {
+function fillerBlocks(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-2, -2.2, 1.6],
     target: [0.5, 0.2, 0.35],
@@ -551,7 +551,7 @@ export function fillerBlocks(sketch: Sketch): void {
   }
 }
 
-export function noses(sketch: Sketch): void {
+function noses(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.3, -3.6, 1.3], target: [0, 0, 1.35], zoom: 1530, wall: 0.3, centre: [800, 560] });
   on.round([-1.9, -0.02, 1.72], [3.9, 0, 0], 0.03, 0.03, plain("#a9743f"));
   for (let k = 8; k >= 0; k -= 1) {
@@ -593,7 +593,7 @@ export function noses(sketch: Sketch): void {
   on.letter("?", [-1.63, -0.04, 1.17], [0.1, 0, 0], [0, 0, -0.14], 4);
 }
 
-export function longOverlap(sketch: Sketch): void {
+function longOverlap(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [0.1, -3.4, 1.3],
     target: [0.1, 0, 0.72],
@@ -649,3 +649,18 @@ export function longOverlap(sketch: Sketch): void {
     on.letter(text, [x + (x < 0 ? -0.62 : 0.14), 0, (from + to) / 2 + 0.1], [0.15, 0, 0], [0, 0, -0.2], 3.4);
   }
 }
+
+export const winterScenes = {
+  shavings,
+  kitchenScale,
+  scarfClamped,
+  twoCups,
+  notebook,
+  firstBreaks,
+  leanCup,
+  ashStrips,
+  thermometer,
+  fillerBlocks,
+  noses,
+  longOverlap,
+};

@@ -1,7 +1,7 @@
-import { WASH } from "./colour.ts";
-import { Solids } from "./solids.ts";
-import type { Sketch } from "./sketch.ts";
-import { arc, cameraAt, type P2, type V3 } from "./space.ts";
+import { WASH } from "../ink/colour.ts";
+import { Solids } from "../ink/solids.ts";
+import type { Sketch } from "../ink/sketch.ts";
+import { arc, cameraAt, type P2, type V3 } from "../ink/space.ts";
 import { bench, wall } from "./tools.ts";
 
 export interface View {

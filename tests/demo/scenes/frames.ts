@@ -1,10 +1,10 @@
-import { WASH } from "./colour.ts";
-import { ash, birch, plain, spruce } from "./solids.ts";
-import type { Sketch } from "./sketch.ts";
-import { arc, type P2, type V3 } from "./space.ts";
-import { side } from "./scenes-ribs.ts";
-import { figure, stage, torn } from "./stage.ts";
-import { bench, clamp } from "./tools.ts";
+import { WASH } from "../ink/colour.ts";
+import { ash, birch, plain, spruce } from "../ink/solids.ts";
+import type { Sketch } from "../ink/sketch.ts";
+import { arc, type P2, type V3 } from "../ink/space.ts";
+import { side } from "./ribs.ts";
+import { figure, stage, torn } from "../shop/stage.ts";
+import { bench, clamp } from "../shop/tools.ts";
 
 type On = ReturnType<typeof stage>;
 
@@ -92,7 +92,7 @@ function frame(on: On, at: V3, u: V3, v: V3, w: V3, cross: boolean): void {
   }
 }
 
-export function firewall(sketch: Sketch): void {
+function firewall(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.9, -1.9, 2.3], target: [0.05, 0.1, 0], zoom: 1230, bench: [-1.6, 2] });
   on.boxShadow([-1.1, -0.75, 0], [2.2, 1.75, 0.05], 0);
   on.box([-1.1, -0.75, 0], [2.2, 1.75, 0.05], birch([0, 1, 0]));
@@ -111,7 +111,7 @@ export function firewall(sketch: Sketch): void {
   on.round([0.9, -1.1, 0.04], [0.6, 0.2, 0], 0.03, 0.03, plain("#b4492f", 1.8));
 }
 
-export function newFirewall(sketch: Sketch): void {
+function newFirewall(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1, -3.4, 1.5], target: [0.1, 0, 0.85], zoom: 1230, wall: 1, floor: 0 });
   on.shadow(
     [
@@ -165,7 +165,7 @@ export function newFirewall(sketch: Sketch): void {
   frame(on, [-0.1, -0.3, 0], [1.6, 0, 0], [0, 0.35, 1.6], [0, -0.14, 0.03], true);
 }
 
-export function cradle(sketch: Sketch): void {
+function cradle(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.5, -2.7, 1.8],
     target: [0.1, 0.1, 0.45],
@@ -269,7 +269,7 @@ export function cradle(sketch: Sketch): void {
   }
 }
 
-export function letter(sketch: Sketch): void {
+function letter(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0.2, -1.8, 2], target: [0, 0.05, 0.1], zoom: 1230, bench: [-1.5, 2] });
   on.shadow(
     [
@@ -353,7 +353,7 @@ export function letter(sketch: Sketch): void {
   );
 }
 
-export function sidesApart(sketch: Sketch): void {
+function sidesApart(sketch: Sketch): void {
   const on = stage(sketch, { eye: [1, -2.4, 3.2], target: [1.9, 0.05, 0], zoom: 1180, centre: [800, 520] });
   bench(on, [-2, -1.5], 9, 3, 5);
   side(on, [0.2, 0.35, 0.02], [0.85, 0, 0], [0, 0.85, 0], [0, 0, 0.08], 3);
@@ -396,7 +396,7 @@ export function sidesApart(sketch: Sketch): void {
   );
 }
 
-export function sparFrame(sketch: Sketch): void {
+function sparFrame(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.6, -2.8, 1.7],
     target: [0, 0.1, 0.75],
@@ -442,7 +442,7 @@ export function sparFrame(sketch: Sketch): void {
   for (const x of [0.85, 0.5, -0.55, -0.9]) clamp(on, [x, -0.1, 1.2], 0.6, [0, 0.42, 0], 0.14);
 }
 
-export function aileronFrame(sketch: Sketch): void {
+function aileronFrame(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.1, -2.2, 2], target: [0.1, 0.1, 0], zoom: 1180, bench: [-1.6, 1.9] });
   for (const z of [0, 0.2]) {
     if (z > 0)
@@ -500,7 +500,7 @@ export function aileronFrame(sketch: Sketch): void {
   }
 }
 
-export function hingeBlock(sketch: Sketch): void {
+function hingeBlock(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.1, -1.9, 1.3], target: [0.05, 0.05, 0.22], zoom: 1300, bench: [-1.3, 1.5] });
   on.boxShadow([-3, 0, 0], [7, 0.36, 0.5], 0);
   on.box([-3, 0, 0], [7, 0.36, 0.12], spruce([1, 0, 0]));
@@ -551,7 +551,7 @@ export function hingeBlock(sketch: Sketch): void {
   on.round([-1.3, -0.5, 0.03], [0.85, -0.2, 0], 0.03, 0.03, plain("#b4492f", 1.8));
 }
 
-export function box(sketch: Sketch): void {
+function box(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-3.3, -3.9, 2.6], target: [1.6, 0.45, 0.7], zoom: 1230, wall: 3.2, floor: -0.55 });
   for (const x of [3.7, 0.4]) {
     on.box([x, -0.2, -0.55], [0.1, 0.1, 0.5], spruce([0, 0, 1]));
@@ -626,7 +626,7 @@ export function box(sketch: Sketch): void {
   figure(sketch, [330, 1010], 560, 0.06, [470, 690], "#557d98");
 }
 
-export function ashBlock(sketch: Sketch): void {
+function ashBlock(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.3, -2.3, 1.7], target: [0, 0.05, 0.3], zoom: 1250, bench: [-1.5, 1.7] });
   on.boxShadow([-0.9, -0.3, 0], [0.9, 0.75, 0.6], 0);
   on.prism(
@@ -690,3 +690,16 @@ export function ashBlock(sketch: Sketch): void {
     150,
   );
 }
+
+export const framesScenes = {
+  firewall,
+  newFirewall,
+  cradle,
+  letter,
+  sidesApart,
+  sparFrame,
+  aileronFrame,
+  hingeBlock,
+  box,
+  ashBlock,
+};

@@ -1,10 +1,10 @@
-import { WASH } from "./colour.ts";
-import { letters } from "./lettering.ts";
-import { ash, birch, plain, spruce } from "./solids.ts";
-import type { Sketch } from "./sketch.ts";
-import { arc, type P2, type V3 } from "./space.ts";
-import { band, figure, stage } from "./stage.ts";
-import { clamp, stick } from "./tools.ts";
+import { WASH } from "../ink/colour.ts";
+import { letters } from "../ink/lettering.ts";
+import { ash, birch, plain, spruce } from "../ink/solids.ts";
+import type { Sketch } from "../ink/sketch.ts";
+import { arc, type P2, type V3 } from "../ink/space.ts";
+import { band, figure, stage } from "../shop/stage.ts";
+import { clamp, stick } from "../shop/tools.ts";
 
 type On = ReturnType<typeof stage>;
 
@@ -43,7 +43,7 @@ function bow(
   }
 }
 
-export function hoopFormer(sketch: Sketch): void {
+function hoopFormer(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0.2, -2, 2.7], target: [0, 0.15, 0], zoom: 1200, bench: [-1.9, 2.3] });
   const former: readonly P2[] = [[-0.95, -0.75], [0.95, -0.75], ...arc([0, 0], 0.95, 0.95, 0, 180, 30)];
   on.shadow(
@@ -131,7 +131,7 @@ function radialClamp(on: On, degrees: number, inner: number, outer: number): voi
   );
 }
 
-export function hoopTwo(sketch: Sketch): void {
+function hoopTwo(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.6, -3.6, 1.4],
     target: [0.1, 0.2, 1.05],
@@ -178,7 +178,7 @@ export function hoopTwo(sketch: Sketch): void {
     }
 }
 
-export function beamClamps(sketch: Sketch): void {
+function beamClamps(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-2, -2.1, 1.5],
     target: [0.2, 0.25, 0.35],
@@ -198,7 +198,7 @@ export function beamClamps(sketch: Sketch): void {
   for (const x of [1.75, 1.2, 0.65, 0.1, -0.45, -1]) clamp(on, [x, -0.14, 0.02], 1.15, [0, 0.46, 0], 0.18);
 }
 
-export function syringes(sketch: Sketch): void {
+function syringes(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.1, -2.2, 2], target: [-0.15, -0.02, 0.1], zoom: 1180, bench: [-1.4, 1.7] });
   on.boxShadow([0.35, 0.15, 0], [0.95, 0.65, 0.14], 0);
   on.box([0.35, 0.15, 0], [0.95, 0.65, 0.14], plain("#8f999e"));
@@ -257,7 +257,7 @@ export function syringes(sketch: Sketch): void {
   }
 }
 
-export function calliper(sketch: Sketch): void {
+function calliper(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.5, -2, 1.9], target: [0.05, 0.1, 0.2], zoom: 1250, bench: [-1.5, 1.8] });
   on.boxShadow([-3, -0.3, 0], [7, 0.9, 0.3], 0);
   on.box([-3, -0.3, 0], [7, 0.9, 0.3], ash([1, 0, 0]));
@@ -349,7 +349,7 @@ export function calliper(sketch: Sketch): void {
   on.letter("87.1", [0.75, -0.75, 0.01], [0.15, 0, 0], [0, -0.18, 0], 4);
 }
 
-export function bowFormer(sketch: Sketch): void {
+function bowFormer(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.2, -2.6, 2.4], target: [0.2, 0.3, 0], zoom: 1150 });
   for (let i = 0; i < 8; i += 1)
     on.box([-3, -1.5 + i * 0.55, -0.08], [7, 0.53, 0.08], { colour: WASH.floor, grain: [1, 0, 0], line: 1.5 });
@@ -384,7 +384,7 @@ export function bowFormer(sketch: Sketch): void {
   on.box([-1.35, -0.9, 0], [0.5, 0.18, 0.1], plain("#a9743f"));
 }
 
-export function bowClamped(sketch: Sketch): void {
+function bowClamped(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0.3, -1.5, 3.1], target: [0.25, 0.25, 0], zoom: 1250 });
   for (let i = 0; i < 8; i += 1)
     on.box([-3, -1.7 + i * 0.55, -0.08], [7, 0.53, 0.08], { colour: WASH.floor, grain: [1, 0, 0], line: 1.5 });
@@ -416,7 +416,7 @@ function shiftedClamp(on: On, degrees: number): void {
   on.round(at(1.55, 0.19), along(0.34), 0.045, 0.055, plain("#a9743f"));
 }
 
-export function springBack(sketch: Sketch): void {
+function springBack(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0.1, -1.1, 3.2], target: [0.1, 0, 0], zoom: 1300, bench: [-2, 2.2] });
   sketch.face(
     [
@@ -445,7 +445,7 @@ export function springBack(sketch: Sketch): void {
   on.letter("2 MM", [-1.42, 0.62, 0.012], [0.12, 0, 0], [0, -0.15, 0], 3.4);
 }
 
-export function skinTape(sketch: Sketch): void {
+function skinTape(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1, -3, 2], target: [0.3, 0.2, 0.35], zoom: 1150, wall: 2.6, bench: [-1.1, 1.6] });
   on.boxShadow([-1.6, -0.3, 0], [4, 1.2, 0.1], 0);
   for (const y of [0.75, -0.3]) on.box([-1.6, y, 0], [4, 0.1, 0.1], spruce([1, 0, 0]));
@@ -521,7 +521,7 @@ export function skinTape(sketch: Sketch): void {
   for (const y of [-0.75, -0.9]) stick(on, [-0.6, y, 0], [2.2, 0.07, 0.03]);
 }
 
-export function tankBay(sketch: Sketch): void {
+function tankBay(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.4, -2.2, 2.1], target: [0.1, 0.15, 0.15], zoom: 1200, bench: [-1.5, 2] });
   on.boxShadow([-1.2, -0.4, 0], [1.9, 1.2, 0.4], 0);
   on.box([-1.2, -0.4, 0], [1.9, 1.2, 0.05], birch([1, 0, 0]));
@@ -548,7 +548,7 @@ export function tankBay(sketch: Sketch): void {
   on.letter("TANK", [1.02, -0.31, 0.38], [0.13, 0, 0], [0, 0, -0.16], 4);
 }
 
-export function beamFitted(sketch: Sketch): void {
+function beamFitted(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-2.2, -2.7, 0.1], target: [0.1, 0.2, 1], zoom: 1150, centre: [800, 620] });
   on.box([-1.5, 0.5, 1.25], [3.1, 0.25, 0.9], birch([1, 0, 0]));
   on.box([-1.5, 0.1, 1.3], [0.1, 0.4, 0.9], spruce([0, 0, 1]));
@@ -566,7 +566,7 @@ export function beamFitted(sketch: Sketch): void {
   }
 }
 
-export function squeeze(sketch: Sketch): void {
+function squeeze(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-0.2, -2.5, 1.9],
     target: [0.1, 0.1, 0.2],
@@ -600,7 +600,7 @@ export function squeeze(sketch: Sketch): void {
   }
 }
 
-export function lanterns(sketch: Sketch): void {
+function lanterns(sketch: Sketch): void {
   const on = stage(sketch, { eye: [0, -6, 1.7], target: [0, 0, 1.5], zoom: 1400, centre: [800, 520] });
   sketch.face(
     [
@@ -718,7 +718,7 @@ export function lanterns(sketch: Sketch): void {
     );
 }
 
-export function hoopFeet(sketch: Sketch): void {
+function hoopFeet(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-1.7, -2.4, 1.4],
     target: [0, 0.1, 0.55],
@@ -770,3 +770,20 @@ export function hoopFeet(sketch: Sketch): void {
   for (const x of [-0.55, 0.1])
     sketch.face([on.to(arc([x, 0.28], 0.05, 0.05, 0, 360, 18).map(([a, c]): V3 => [a, -0.255, c]))], "#4c4035");
 }
+
+export const bentScenes = {
+  hoopFormer,
+  hoopTwo,
+  beamClamps,
+  syringes,
+  calliper,
+  bowFormer,
+  bowClamped,
+  springBack,
+  skinTape,
+  tankBay,
+  beamFitted,
+  squeeze,
+  lanterns,
+  hoopFeet,
+};

@@ -1,9 +1,9 @@
-import { letters } from "./lettering.ts";
-import { pathOf } from "./sketch.ts";
-import type { P2 } from "./space.ts";
+import { letters } from "../ink/lettering.ts";
+import { pathOf } from "../ink/sketch.ts";
+import type { P2 } from "../ink/space.ts";
 
-export const PLAN_WIDE = 1000;
-export const PLAN_HIGH = 560;
+const PLAN_WIDE = 1000;
+const PLAN_HIGH = 560;
 
 /** A line drawing of an assembly on light paper, so that it can be read on a dark page too. */
 export class Plan {

@@ -1,10 +1,10 @@
 import { Plan } from "./plan.ts";
-import { arc, type P2 } from "./space.ts";
+import { arc, type P2 } from "../ink/space.ts";
 
 const WOOD = "#efdcae";
 const PLY = "#f3e9cd";
 
-export function fuselage(): string {
+function fuselage(): string {
   const plan = new Plan();
   plan.outline(
     [
@@ -84,7 +84,7 @@ export function fuselage(): string {
   return plan.svg("Fuselage, side view", "Sheet 24");
 }
 
-export function fuselageSides(): string {
+function fuselageSides(): string {
   const plan = new Plan();
   for (const [y, name] of [
     [70, "LEFT"],
@@ -185,7 +185,7 @@ export function fuselageSides(): string {
   return plan.svg("Fuselage sides", "Sheets 22 and 23");
 }
 
-export function bulkheads(): string {
+function bulkheads(): string {
   const plan = new Plan();
   const frames: readonly (readonly [string, number, number, number, number])[] = [
     ["B1", 60, 140, 130, 190],
@@ -228,7 +228,7 @@ export function bulkheads(): string {
   return plan.svg("Bulkheads, from the front", "Sheets 25 and 26");
 }
 
-export function cabinFrame(): string {
+function cabinFrame(): string {
   const plan = new Plan();
   for (let strip = 0; strip <= 6; strip += 1)
     plan.line(
@@ -276,7 +276,7 @@ export function cabinFrame(): string {
   return plan.svg("Cabin frame, from the front", "Sheets 28 and 29");
 }
 
-export function undercarriageBeam(): string {
+function undercarriageBeam(): string {
   const plan = new Plan();
   plan.outline(
     [
@@ -320,7 +320,7 @@ export function undercarriageBeam(): string {
   return plan.svg("Undercarriage beam", "Sheet 27");
 }
 
-export function engineBearers(): string {
+function engineBearers(): string {
   const plan = new Plan();
   for (const y of [140, 264]) {
     plan.outline(
@@ -368,3 +368,5 @@ export function engineBearers(): string {
     .letter("RIGHT", 32, 276, 11);
   return plan.svg("Engine bearers", "Sheet 32");
 }
+
+export const fuselagePlans = { fuselage, fuselageSides, bulkheads, cabinFrame, undercarriageBeam, engineBearers };

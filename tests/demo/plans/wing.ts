@@ -1,10 +1,10 @@
 import { Plan } from "./plan.ts";
-import { arc, type P2 } from "./space.ts";
+import { arc, type P2 } from "../ink/space.ts";
 
 const WOOD = "#efdcae";
 const PLY = "#f3e9cd";
 
-export function wing(): string {
+function wing(): string {
   const plan = new Plan();
   plan.outline(
     [
@@ -68,7 +68,7 @@ export function wing(): string {
   return plan.svg("Wing, plan", "Sheet 9");
 }
 
-export function wingSpar(): string {
+function wingSpar(): string {
   const plan = new Plan();
   const cap = (y: number, dip: number, deep: number): P2[] => [
     [50, y + dip],
@@ -192,7 +192,7 @@ function airfoil(x: number, y: number, chord: number, up: number, down: number, 
   return [...shares.map((share) => at(share, up)), ...shares.reverse().map((share) => at(share, -down))];
 }
 
-export function wingRibs(): string {
+function wingRibs(): string {
   const plan = new Plan();
   plan
     .outline(airfoil(60, 240, 880, 110, 50), PLY, 1)
@@ -248,7 +248,7 @@ export function wingRibs(): string {
   return plan.svg("Wing rib", "Sheets 7 and 8");
 }
 
-export function aileron(): string {
+function aileron(): string {
   const plan = new Plan();
   for (const [x0, sense] of [
     [60, 1],
@@ -296,7 +296,7 @@ export function aileron(): string {
   return plan.svg("Ailerons", "Sheets 15 and 16");
 }
 
-export function tipBow(): string {
+function tipBow(): string {
   const plan = new Plan();
   for (const [x, sense] of [
     [130, 1],
@@ -317,7 +317,7 @@ export function tipBow(): string {
   return plan.svg("Wing-tip bows", "Sheet 13");
 }
 
-export function tankBay(): string {
+function tankBay(): string {
   const plan = new Plan();
   plan
     .box(120, 120, 760, 340, PLY)
@@ -367,3 +367,5 @@ export function tankBay(): string {
     .circle(500, 440, 7);
   return plan.svg("Tank bay, from above", "Sheets 20 and 21");
 }
+
+export const wingPlans = { wing, wingSpar, wingRibs, aileron, tipBow, tankBay };

@@ -1,9 +1,9 @@
-import { WASH } from "./colour.ts";
-import { birch, plain, spruce } from "./solids.ts";
-import type { Sketch } from "./sketch.ts";
-import { arc, type P2, type V3 } from "./space.ts";
-import { section, stage } from "./stage.ts";
-import { clamp, stick, wall } from "./tools.ts";
+import { WASH } from "../ink/colour.ts";
+import { birch, plain, spruce } from "../ink/solids.ts";
+import type { Sketch } from "../ink/sketch.ts";
+import { arc, type P2, type V3 } from "../ink/space.ts";
+import { section, stage } from "../shop/stage.ts";
+import { clamp, stick, wall } from "../shop/tools.ts";
 
 type On = ReturnType<typeof stage>;
 
@@ -15,7 +15,7 @@ function depthAt(share: number): readonly [number, number] {
 }
 
 /** A rib as an open frame of strips: in the plane of u and v, pushed along w. */
-export function rib(on: On, at: V3, u: V3, v: V3, w: V3): void {
+function rib(on: On, at: V3, u: V3, v: V3, w: V3): void {
   const outer = section(0.14);
   const scale = 0.9;
   const inner = section(0.17).map(([x, y]): P2 => [x * 0.985, y * scale - 0.002]);
@@ -45,7 +45,7 @@ export function rib(on: On, at: V3, u: V3, v: V3, w: V3): void {
   });
 }
 
-export function ribJig(sketch: Sketch): void {
+function ribJig(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.3, -1.9, 2.2], target: [0.05, 0.05, 0], zoom: 1250, bench: [-1.6, 1.8] });
   on.boxShadow([-1.5, -0.6, 0], [3.1, 1.35, 0.08], 0);
   on.box([-1.5, -0.6, 0], [3.1, 1.35, 0.08], { colour: "#e9d9b4", line: 2.4 });
@@ -79,13 +79,13 @@ export function ribJig(sketch: Sketch): void {
   for (const x of [-0.9, 0.2]) on.round([x, -0.75, 0.02], [0.5, 0.08, 0], 0.02, 0.02, plain("#b4492f", 1.6));
 }
 
-export function ribRow(sketch: Sketch): void {
+function ribRow(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-1.5, -3.4, 0.7], target: [0.2, 0.8, 1.42], zoom: 1900 });
   wall(on, 4.6, -5, 8, 6, "#e6decb", 22);
   hangRibs(on, 7, () => false);
 }
 
-export function redStrings(sketch: Sketch): void {
+function redStrings(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-2.5, -3, 2], target: [0.1, 0.8, 1.25], zoom: 1720 });
   wall(on, 5.2, -6, 9, 6, "#dfe2df", 22);
   hangRibs(on, 7, (i) => i < 5);
@@ -140,7 +140,7 @@ function tag(on: On, x: number, y: number): void {
   );
 }
 
-export function tooEarly(sketch: Sketch): void {
+function tooEarly(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-0.5, -3.2, 1.3],
     target: [0.25, 0, 0.75],
@@ -217,7 +217,7 @@ export function tooEarly(sketch: Sketch): void {
   }
 }
 
-export function doublers(sketch: Sketch): void {
+function doublers(sketch: Sketch): void {
   const on = stage(sketch, {
     eye: [-0.9, -2.8, 1.5],
     target: [0.1, 0.3, 0.65],
@@ -289,7 +289,7 @@ export function doublers(sketch: Sketch): void {
   );
 }
 
-export function longeronScarf(sketch: Sketch): void {
+function longeronScarf(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.9, -1.7, 1.1], target: [0.15, 0.1, 0.2], zoom: 1280, bench: [-1.2, 1.4] });
   on.box([-3, 0.42, 0], [7, 0.14, 0.34], plain("#c7a878"));
   on.boxShadow([-4, 0, 0], [9, 0.36, 0.34], 0, 0.2);
@@ -403,7 +403,7 @@ export function side(on: On, at: V3, u: V3, v: V3, w: V3, uprights = 7): void {
   longeron(1);
 }
 
-export function sidePattern(sketch: Sketch): void {
+function sidePattern(sketch: Sketch): void {
   const on = stage(sketch, { eye: [2.1, -1.8, 4.6], target: [2.3, 0.05, 0], zoom: 1150, centre: [800, 500] });
   for (let i = 0; i < 6; i += 1)
     on.box([-1.5, -1.6 + i * 0.6, -0.1], [8.5, 0.58, 0.1], { colour: WASH.floor, grain: [1, 0, 0], line: 1.5 });
@@ -473,7 +473,7 @@ export function sidePattern(sketch: Sketch): void {
   }
 }
 
-export function gussets(sketch: Sketch): void {
+function gussets(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-0.5, -1.7, 1.7], target: [0.15, 0.05, 0], zoom: 1350, bench: [-1.8, 1.8] });
   on.boxShadow([-2.4, -0.5, 0], [6, 0.3, 0.24], 0);
   on.prism(
@@ -541,7 +541,7 @@ export function gussets(sketch: Sketch): void {
   on.round([-1.25, 0.3, 0.15], [0.35, -0.75, -0.05], 0.045, 0.05, plain("#c9a06a"));
 }
 
-export function twoSides(sketch: Sketch): void {
+function twoSides(sketch: Sketch): void {
   const on = stage(sketch, { eye: [-2.2, -1.6, 1.9], target: [1.3, 0.35, 0.5], zoom: 1100, wall: 3.4, floor: -0.05 });
   on.boxShadow([0, 0, 0], [4.9, 0.6, 0.6], 0, 0.22);
   side(on, [0, 0.62, 0.62], [1, 0, 0], [0, 0, 1], [0, 0.08, 0]);
@@ -562,3 +562,15 @@ export function twoSides(sketch: Sketch): void {
       plain(WASH.steel, 1.8),
     );
 }
+
+export const ribsScenes = {
+  ribJig,
+  ribRow,
+  redStrings,
+  tooEarly,
+  doublers,
+  longeronScarf,
+  sidePattern,
+  gussets,
+  twoSides,
+};
