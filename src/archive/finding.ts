@@ -15,6 +15,7 @@ export type FindingKind =
   | "count"
   | "chain"
   | "signature"
+  | "stamp"
   | "not sealed yet"
   | "changed between seals"
   | "spelling"

@@ -25,11 +25,17 @@ function addSeal(program: Command, surroundings: Surroundings, exit: (code: numb
     .addOption(content())
     .addOption(new Option("--date <YYYY-MM-DD>", "the day of the seal; without it today").argParser(day))
     .option("--sign <file>", "sign with this SSH key; needs OpenSSH's ssh-keygen")
+    .option("--stamp", "write a query for a time stamp (RFC 3161) of the last seal; needs OpenSSL. Nothing is sent")
+    .option("--reply <file>", "set no seal, but check the authority's reply to that query, and keep it")
+    .option(
+      "--authority <file>",
+      "with --reply: hold it against these certificates of the authority (PEM), and keep them",
+    )
     .addHelpText(
       "after",
       `
 A line of seals.txt holds: the date, the SHA-256 of a list of files, the SHA-256 of all lines before it, the
-number of files, and the name of the list. In the record's folder anyone can check it without this program:
+number of files, the name of the list, and the versions of this form and of the rules. In the record's folder anyone can check it without this program:
   sha256sum seals/2026-11-20.sha256        prints the second word of the line
   sha256sum -c seals/2026-11-20.sha256     checks every file
   head -n 2 seals.txt | sha256sum          prints the third word of line 3
@@ -37,6 +43,8 @@ number of files, and the name of the list. In the record's folder anyone can che
 Examples:
   scarfline seal
   scarfline seal --content ~/build-record --sign ~/.ssh/id_ed25519
+  scarfline seal --stamp
+  scarfline seal --reply reply.tsr --authority authority.pem
 ${EXIT_CODES}`,
     )
     .action(async (options) => exit(await sealCommand(options, surroundings)));
@@ -60,6 +68,7 @@ function addVerify(program: Command, surroundings: Surroundings, exit: (code: nu
         "a seal's digest from elsewhere, such as a page or a print: whether that seal is still in the list",
       ).argParser(digest),
     )
+    .option("--authority <file>", "check time stamps of seals against these certificates of an authority (PEM)")
     .option("--json", "print what is found as JSON")
     .addHelpText(
       "after",

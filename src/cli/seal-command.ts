@@ -1,5 +1,8 @@
 import { sealLine } from "../archive/seal/chain.ts";
 import { seal } from "../archive/seal/seal.ts";
+import { askForStamp, keepReply, timeWords } from "../archive/stamp/stamp.ts";
+import { printable } from "../archive/finding.ts";
+import { refuseWithout } from "../archive/tool.ts";
 import { check } from "../build.ts";
 import { recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
@@ -10,9 +13,21 @@ interface SealOptions {
   /** The day of the seal; without it today. */
   readonly date?: string;
   readonly sign?: string;
+  readonly stamp?: boolean;
+  /** File of a time-stamp authority's reply, and of its certificates. */
+  readonly reply?: string;
+  readonly authority?: string;
 }
 
-export async function sealCommand({ content, date, sign }: SealOptions, surroundings: Surroundings): Promise<number> {
+export async function sealCommand(options: SealOptions, surroundings: Surroundings): Promise<number> {
+  const { content, date, sign, stamp = false, reply, authority } = options;
+  if (reply !== undefined) {
+    if (stamp || date !== undefined || sign !== undefined)
+      throw new WrongUse("`--reply` sets no seal: it keeps the time stamp of one that was set. Leave out the rest.");
+    return replyCommand(content, reply, authority, surroundings);
+  }
+  if (authority !== undefined) throw new WrongUse("`--authority` is for a reply: --reply FILE --authority FILE");
+  if (stamp) await refuseWithout("openssl");
   const tell = tellerFor(surroundings);
   const request = recordRequest({ content }, surroundings);
   const day = date ?? request.today;
@@ -26,6 +41,7 @@ export async function sealCommand({ content, date, sign }: SealOptions, surround
   const sealed = await seal({ content, date: day, ...(sign === undefined ? {} : { key: sign }) }, files.progress);
   if ("unchanged" in sealed) {
     files.line(`Nothing changed since the seal of ${sealed.unchanged.date}; no other was set.`);
+    if (stamp) await tellQuery(content, files.line);
     return EXIT.fine;
   }
   files.line(`Sealed ${sealed.seal.files} files. This line was added to ${content}/seals.txt:`);
@@ -34,5 +50,33 @@ export async function sealCommand({ content, date, sign }: SealOptions, surround
     `The digest in it is that of ${content}/${sealed.seal.manifest}. Keep a copy of the line elsewhere, on paper or with someone: it is what proves the day.`,
   );
   if (sealed.signature !== undefined) files.line(`Signed: ${content}/${sealed.signature}`);
+  if (stamp) await tellQuery(content, files.line);
+  return EXIT.fine;
+}
+
+async function tellQuery(content: string, line: (text: string) => void): Promise<void> {
+  const { seal, query, stood } = await askForStamp(content);
+  line(
+    `${stood ? "The query for a time stamp was there already" : "Wrote the query for a time stamp"}: ${content}/${query}`,
+  );
+  line(
+    `It holds the digest of the seal of ${seal.date}, and nothing of the record. Nothing was sent. Send it to an authority of`,
+  );
+  line("time stamps by RFC 3161 (as application/timestamp-query), and keep its reply: scarfline seal --reply FILE");
+}
+
+async function replyCommand(
+  content: string,
+  file: string,
+  authority: string | undefined,
+  surroundings: Surroundings,
+): Promise<number> {
+  const { line } = tellerFor(surroundings);
+  const { seal, reply, files } = await keepReply(content, file, authority, surroundings.now());
+  line(`${printable(reply.by) || "The authority"} stamped the seal of ${seal.date} at ${timeWords(reply.at)}. Kept:`);
+  for (const kept of files) line(`  ${content}/${kept}`);
+  if (authority === undefined)
+    line("Whose certificate that is was not checked, which needs the authority's own: --authority FILE");
+  line("The next seal holds these files too; set it, and their removal will show.");
   return EXIT.fine;
 }

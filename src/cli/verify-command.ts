@@ -18,7 +18,7 @@ export async function verifyCommand(
   const found = await lookAt(path);
   if (found.kind === "nothing")
     throw new WrongUse(`${found.why} Give a record's folder, a bag's folder, a .zip or a .tar.gz.`);
-  if (found.kind === "bags" && (known.seal ?? known.signers) !== undefined)
+  if (found.kind === "bags" && (known.seal ?? known.signers ?? known.authority) !== undefined)
     throw new WrongUse(
       `Seals are held against a record, and ${path} is a bag. Bring the record back (scarfline restore), or give the data/record of a bag that is unpacked.`,
     );
@@ -30,7 +30,7 @@ export async function verifyCommand(
   const progress = json ? () => undefined : tell.progress;
   const summary =
     found.kind === "record"
-      ? await recordSummary(path, known, findings, progress)
+      ? await recordSummary(path, known, surroundings.now(), findings, progress)
       : await bagSummary(found, findings, progress);
   if (json)
     surroundings.out(
@@ -43,10 +43,11 @@ export async function verifyCommand(
 async function recordSummary(
   path: string,
   known: KnownElsewhere,
+  now: Date,
   findings: Findings,
   progress: (done: number, of: number) => void,
 ): Promise<string> {
-  const { seals, files } = await verifyRecord(path, known, findings, progress);
+  const { seals, files } = await verifyRecord(path, known, now, findings, progress);
   const last = seals.at(-1);
   if (last === undefined) return `There is no seal in ${path}, so nothing can be said of it. Set one: scarfline seal`;
   const count = seals.length === 1 ? "the seal" : `all ${seals.length} seals`;

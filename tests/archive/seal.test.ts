@@ -20,7 +20,7 @@ describe("scarfline seal", () => {
     expect({ code, err }).toEqual({ code: 0, err: "" });
     const manifest = readFileSync(join(content, "seals/2021-04-01.sha256"), "utf8");
     expect(readFileSync(join(content, "seals.txt"), "utf8")).toBe(
-      `2021-04-01 ${hex("sha256", manifest)} ${hex("sha256", "")} ${before.size} seals/2021-04-01.sha256\n`,
+      `2021-04-01 ${hex("sha256", manifest)} ${hex("sha256", "")} ${before.size} seals/2021-04-01.sha256 form=2 rules=2\n`,
     );
     expect(
       manifest

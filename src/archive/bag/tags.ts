@@ -1,3 +1,5 @@
+import { RULES_VERSION } from "../../evidence/version.ts";
+import { BAG_FORM } from "../form.ts";
 import { manifestLine } from "../manifest.ts";
 
 export const MANIFEST_ALGORITHMS = ["sha256", "sha512"] as const;
@@ -15,6 +17,10 @@ export interface BagInfo {
   readonly bytes: number;
   readonly files: number;
 }
+
+/** Labels of our own, as RFC 8493 2.2.2 allows them: versions of what the bag holds. Without them it is of the first. */
+export const FORM_LABEL = "Scarfline-Form-Version";
+export const RULES_LABEL = "Scarfline-Rules-Version";
 
 export const DECLARATION = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n";
 
@@ -37,6 +43,8 @@ export function infoText(info: BagInfo): string {
         ] as const)
       : []),
     ["Bag-Software-Agent", `Scarfline ${info.version}`],
+    [FORM_LABEL, String(BAG_FORM)],
+    [RULES_LABEL, String(RULES_VERSION)],
   ];
   return fields.map(([label, value]) => `${label}: ${value.replaceAll(/\s+/g, " ")}\n`).join("");
 }

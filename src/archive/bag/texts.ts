@@ -1,10 +1,11 @@
 /** Texts that tell a stranger what a bag is. */
 import { rules } from "../../evidence/rules.ts";
+import { RULES_VERSION } from "../../evidence/version.ts";
 import type { Record } from "../../facts/types.ts";
 
 /** The rules that verdicts were reached by, with the source of each. */
 export function rulesText(version: string): string {
-  return `${JSON.stringify({ program: "Scarfline", version, rules }, undefined, 2)}\n`;
+  return `${JSON.stringify({ program: "Scarfline", version, rulesVersion: RULES_VERSION, rules }, undefined, 2)}\n`;
 }
 
 /** For whoever finds the bag and has nothing else. */
@@ -65,7 +66,8 @@ Scarfline checks the bag, brings the record back as it was, and makes the pages 
 const WRITTEN_WHEN = `HOW TO CHECK WHAT WAS WRITTEN WHEN
 
 If there is a record/seals.txt, each of its lines is a seal: date, SHA-256 of a list of files, SHA-256 of all lines before
-it, number of files, and the name of that list. In the folder record/:
+it, number of files, the name of that list, and the versions of this form and of the rules; lines without those are of the
+first version. In the folder record/:
 
   sha256sum seals/DATE.sha256               must print the second word of that date's line
   sha256sum -c --quiet seals/DATE.sha256    names every file that changed or went after it

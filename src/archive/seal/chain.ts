@@ -4,6 +4,7 @@ import { join } from "node:path";
 import type { NamedSeal } from "../../editions/shown.ts";
 import { sha256Of } from "../digest.ts";
 import { Findings, type Tellings } from "../finding.ts";
+import { SEAL_FORM } from "../form.ts";
 import { ArchiveRefused } from "../refused.ts";
 
 export const SEALS = "seals.txt";
@@ -19,14 +20,39 @@ export interface Seal {
   readonly files: number;
   /** From the record's folder, such as `seals/2026-11-20.sha256`. */
   readonly manifest: string;
+  /** Version of the line's form, and of the rules when it was set. Lines that say none are of the first. */
+  readonly form: number;
+  readonly rules: number;
 }
 
-export function sealLine({ date, record, before, files, manifest }: Seal): string {
-  return `${date} ${record} ${before} ${files} ${manifest}\n`;
+export function sealLine({ date, record, before, files, manifest, form, rules }: Seal): string {
+  const versions = form === 1 ? "" : ` form=${form} rules=${rules}`;
+  return `${date} ${record} ${before} ${files} ${manifest}${versions}\n`;
+}
+
+/** Files that may stand beside a seal's manifest, with its name. */
+export const BESIDE = {
+  /** An SSH signature. */
+  signature: "sig",
+  /** What was asked of an authority of time stamps, and what it replied (RFC 3161). */
+  query: "tsq",
+  reply: "tsr",
+  /** Certificates of that authority. */
+  authority: "pem",
+} as const;
+
+/** From the record's folder, such as `seals/2026-11-20.tsr`. */
+export function fileBeside(manifest: string, kind: keyof typeof BESIDE): string {
+  return `${manifest.replace(/\.sha256$/, "")}.${BESIDE[kind]}`;
 }
 
 export function signatureFileOf(manifest: string): string {
-  return `${manifest.replace(/\.sha256$/, "")}.sig`;
+  return fileBeside(manifest, "signature");
+}
+
+/** All that may stand beside it. */
+export function filesBeside(manifest: string): string[] {
+  return (Object.keys(BESIDE) as (keyof typeof BESIDE)[]).map((kind) => fileBeside(manifest, kind));
 }
 
 /** A seal that stands in the list. */
@@ -56,6 +82,12 @@ export async function readChain(content: string, findings: Tellings): Promise<Ch
     const seal = sealOf(line);
     const place = `${SEALS}:${index + 1}`;
     if (seal === undefined) findings.fault("chain", place, "this line is no seal: it is not as the program wrote it");
+    else if (seal.form > SEAL_FORM)
+      findings.fault(
+        "chain",
+        place,
+        `this seal is of a form (${seal.form}) that is later than this program knows (${SEAL_FORM}); use a later one`,
+      );
     else if (seal.before !== chainDigest(text.slice(0, at)))
       findings.fault(
         "chain",
@@ -83,12 +115,12 @@ export function chainDigest(text: string): string {
 }
 
 function sealOf(line: string): Seal | undefined {
-  const [, date, record, before, files, manifest] =
-    /^(\d{4}-\d{2}-\d{2}) ([0-9a-f]{64}) ([0-9a-f]{64}) (\d{1,9}) (seals\/\d{4}-\d{2}-\d{2}(?:-\d{1,4})?\.sha256)\n$/.exec(
+  const [, date, record, before, files, manifest, form = "1", rules = "1"] =
+    /^(\d{4}-\d{2}-\d{2}) ([0-9a-f]{64}) ([0-9a-f]{64}) (\d{1,9}) (seals\/\d{4}-\d{2}-\d{2}(?:-\d{1,4})?\.sha256)(?: form=([2-9]\d{0,2}) rules=([1-9]\d{0,4}))?\n$/.exec(
       line,
     ) ?? [];
   if (date === undefined || record === undefined || before === undefined || manifest === undefined) return undefined;
-  return { date, record, before, files: Number(files), manifest };
+  return { date, record, before, files: Number(files), manifest, form: Number(form), rules: Number(rules) };
 }
 
 /** The name of the manifest of the next seal on a day. */

@@ -3,16 +3,20 @@ import { readdir, readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { bytesOf, digestsOf } from "../digest.ts";
 import { replaceFile, syncFolder } from "../durable.ts";
+import { RULES_VERSION } from "../../evidence/version.ts";
 import type { Tellings } from "../finding.ts";
+import { SEAL_FORM } from "../form.ts";
 import { linesOf, UnreadableText } from "../lines.ts";
 import { ArchiveRefused } from "../refused.ts";
-import { type Chain, chainDigest, sealLine, SEALS, signatureFileOf } from "./chain.ts";
+import { BESIDE, type Chain, chainDigest, filesBeside, sealLine, SEALS, signatureFileOf } from "./chain.ts";
 import { signatureChecked } from "./signature.ts";
 
 /** Names the manifest of a seal in the making, from before its first file until its line stands in the list. */
 const MARKER = "seals/.unfinished";
 const MANIFEST = /^seals\/\d{4}-\d{2}-\d{2}(?:-\d{1,4})?\.sha256$/;
-const OF_A_SEAL = /^seals\/\d{4}-\d{2}-\d{2}(?:-\d{1,4})?\.(?:sha256|sig)$/;
+const OF_A_SEAL = new RegExp(
+  `^seals/\\d{4}-\\d{2}-\\d{2}(?:-\\d{1,4})?\\.(?:${["sha256", ...Object.values(BESIDE)].join("|")})$`,
+);
 
 /** Files in `seals/` that are not hidden, from the record's folder. */
 export async function sealFiles(content: string): Promise<string[]> {
@@ -27,7 +31,7 @@ export async function leftOver(
   content: string,
   { seals }: Chain,
 ): Promise<{ readonly begun: readonly string[]; readonly others: readonly string[] }> {
-  const known = new Set(seals.flatMap(({ manifest }) => [manifest, signatureFileOf(manifest)]));
+  const known = new Set(seals.flatMap(({ manifest }) => [manifest, ...filesBeside(manifest)]));
   const left = (await sealFiles(content)).filter((path) => !known.has(path));
   const marked = await markedFiles(content);
   return { begun: left.filter((path) => marked.includes(path)), others: left.filter((path) => !marked.includes(path)) };
@@ -36,7 +40,7 @@ export async function leftOver(
 /** Files of the seal that was begun last and, as far as the marker tells, not set. */
 async function markedFiles(content: string): Promise<string[]> {
   const manifest = (await readFile(join(content, MARKER), "utf8").catch(() => "")).trim();
-  return MANIFEST.test(manifest) ? [manifest, signatureFileOf(manifest)] : [];
+  return MANIFEST.test(manifest) ? [manifest, ...filesBeside(manifest)] : [];
 }
 
 /**
@@ -77,8 +81,14 @@ export async function tellLeftOver(
   let list = chain.text;
   for (const path of inOrderOfSeals(others)) {
     if (!MANIFEST.test(path)) {
-      if (!others.some((other) => MANIFEST.test(other) && signatureFileOf(other) === path))
-        findings.note("unexpected", path, `no seal in ${SEALS} names it`);
+      const isWithManifest = others.some((other) => MANIFEST.test(other) && filesBeside(other).includes(path));
+      if (!isWithManifest && OF_A_SEAL.test(path))
+        findings.fault(
+          "chain",
+          path,
+          `is of a seal that no line of ${SEALS} names: the list has lost its end, or someone put this file there`,
+        );
+      else if (!isWithManifest) findings.note("unexpected", path, `no seal in ${SEALS} names it`);
       continue;
     }
     findings.fault(
@@ -86,47 +96,59 @@ export async function tellLeftOver(
       path,
       `no line of ${SEALS} names it: the list has lost its end, or someone put this file there`,
     );
-    const line = await lineOf(content, path, list);
+    const lines = await linesFor(content, path, list);
     const last = chain.seals.at(-1);
-    if (line === undefined || (last !== undefined && line < last.date)) continue;
+    if (lines[0] === undefined || (last !== undefined && lines[0] < last.date)) continue;
+    const signature = signatureFileOf(path);
+    const signed = others.includes(signature) ? await signedLine(content, signature, list, lines, signers) : undefined;
+    const line = signed?.line ?? lines[0];
     findings.note("chain", path, `as a seal after those in the list its line would be: ${line.trimEnd()}`);
     list += line;
-    const signature = signatureFileOf(path);
-    if (others.includes(signature)) await tellSigned(content, signature, list, signers, findings);
+    if (signed !== undefined)
+      findings.fault(
+        "chain",
+        signature,
+        `this signature by ${signed.by} holds for the list with that line: such a seal was signed, and the list has lost it`,
+      );
+    else if (others.includes(signature))
+      findings.note("unexpected", signature, "this signature is not of the list with that line");
   }
 }
 
-async function tellSigned(
+/** The line that a signature holds for, since a manifest does not tell which version of this program set its seal. */
+async function signedLine(
   content: string,
   signature: string,
   list: string,
+  lines: readonly string[],
   signers: string | undefined,
-  findings: Tellings,
-): Promise<void> {
-  const checked = await signatureChecked(list, join(content, signature), signers);
-  if (checked.good)
-    findings.fault(
-      "chain",
-      signature,
-      `this signature by ${checked.by} holds for the list with that line: such a seal was signed, and the list has lost it`,
-    );
-  else findings.note("unexpected", signature, "this signature is not of the list with that line");
+): Promise<{ readonly line: string; readonly by: string } | undefined> {
+  for (const line of lines) {
+    const checked = await signatureChecked(list + line, join(content, signature), signers);
+    if (checked.good) return { line, by: checked.by };
+  }
+  return undefined;
 }
 
-async function lineOf(content: string, manifest: string, list: string): Promise<string | undefined> {
+/** What its line can have been: as this version writes it, then as earlier ones did. */
+async function linesFor(content: string, manifest: string, list: string): Promise<string[]> {
   try {
     const { digests } = await digestsOf(bytesOf(join(content, manifest)), ["sha256"]);
     let files = 0;
     for await (const _line of linesOf(bytesOf(join(content, manifest)), "utf-8")) files += 1;
-    return sealLine({
+    const seal = {
       date: manifest.slice("seals/".length, "seals/".length + 10),
       record: digests.get("sha256") ?? "",
       before: chainDigest(list),
       files,
       manifest,
-    });
+    };
+    const rules = Array.from({ length: RULES_VERSION }, (_, index) => RULES_VERSION - index);
+    return [...rules.map((version) => ({ form: SEAL_FORM, rules: version })), { form: 1, rules: 1 }].map((versions) =>
+      sealLine({ ...seal, ...versions }),
+    );
   } catch (error) {
-    if (error instanceof UnreadableText || (error as NodeJS.ErrnoException).code === "ELOOP") return undefined;
+    if (error instanceof UnreadableText || (error as NodeJS.ErrnoException).code === "ELOOP") return [];
     throw error;
   }
 }

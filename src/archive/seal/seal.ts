@@ -2,7 +2,9 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { sha256Of } from "../digest.ts";
 import { replaceFile } from "../durable.ts";
+import { RULES_VERSION } from "../../evidence/version.ts";
 import { Findings } from "../finding.ts";
+import { SEAL_FORM } from "../form.ts";
 import { ArchiveRefused } from "../refused.ts";
 import { chainDigest, nextManifest, readChain, type Seal, SEALS, sealLine, signatureFileOf } from "./chain.ts";
 import { beginSeal } from "./left-over.ts";
@@ -51,6 +53,8 @@ export async function seal(
     before: chainDigest(text),
     files: digests.size,
     manifest: nextManifest(seals, date),
+    form: SEAL_FORM,
+    rules: RULES_VERSION,
   };
   const whole = text + sealLine(next);
   const making = await beginSeal(content, chain, next.manifest);

@@ -1,15 +1,9 @@
 /** Signatures by the builder's own SSH key, made and checked by OpenSSH's `ssh-keygen -Y`. */
-import { spawn } from "node:child_process";
 import { ArchiveRefused } from "../refused.ts";
+import { lastLine, ran, type Ran } from "../tool.ts";
 
 /** What the signature is for, so that none made for something else counts here. */
 export const NAMESPACE = "scarfline-seal";
-
-interface Ran {
-  readonly code: number;
-  readonly out: Buffer;
-  readonly err: string;
-}
 
 /** The signature, as a text that begins with `-----BEGIN SSH SIGNATURE-----`. A key with a passphrase asks for it on the terminal. */
 export async function signatureOf(text: string, key: string): Promise<string> {
@@ -48,27 +42,5 @@ function checked({ code, out, err }: Ran): Checked {
 }
 
 function sshKeygen(words: readonly string[], input: string): Promise<Ran> {
-  return new Promise((resolve, reject) => {
-    const child = spawn("ssh-keygen", words, { stdio: ["pipe", "pipe", "pipe"] });
-    const out: Buffer[] = [];
-    let err = "";
-    child.once("error", (error: NodeJS.ErrnoException) =>
-      reject(
-        error.code === "ENOENT"
-          ? new ArchiveRefused(
-              "Signatures need OpenSSH's ssh-keygen (Debian: the package openssh-client), which is not here.",
-            )
-          : error,
-      ),
-    );
-    child.stdout.on("data", (chunk: Buffer) => out.push(chunk));
-    child.stderr.on("data", (chunk: Buffer) => (err += chunk.toString("utf8")));
-    child.stdin.on("error", () => undefined);
-    child.stdin.end(input, "latin1");
-    child.once("close", (code) => resolve({ code: code ?? 1, out: Buffer.concat(out), err }));
-  });
-}
-
-function lastLine(text: string): string {
-  return text.trim().split("\n").at(-1) ?? "it gave no reason";
+  return ran("ssh-keygen", words, input);
 }

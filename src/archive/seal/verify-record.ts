@@ -10,6 +10,7 @@ import { tellLeftOver } from "./left-over.ts";
 import { recordDigests } from "./record-files.ts";
 import { tellSignatures } from "./signed.ts";
 import { History, sealWords } from "./since.ts";
+import { tellStamps } from "../stamp/tell.ts";
 
 export interface RecordVerified {
   readonly seals: readonly Seal[];
@@ -23,6 +24,8 @@ export interface KnownElsewhere {
   readonly signers?: string;
   /** The digest of a seal, or how it begins, from a page, a print or a letter. */
   readonly seal?: string;
+  /** File of certificates of an authority of time stamps, PEM. */
+  readonly authority?: string;
 }
 
 /**
@@ -32,7 +35,8 @@ export interface KnownElsewhere {
  */
 export async function verifyRecord(
   content: string,
-  { signers, seal: known }: KnownElsewhere,
+  { signers, seal: known, authority }: KnownElsewhere,
+  now: Date,
   findings: Tellings,
   progress: (done: number, of: number) => void,
 ): Promise<RecordVerified> {
@@ -45,10 +49,11 @@ export async function verifyRecord(
   }
   if (known !== undefined) tellKnown(seals, known, findings);
   await tellSignatures(content, seals, signers, findings);
+  await tellStamps(content, seals, authority, now, findings);
   await tellLeftOver(content, chain, signers, findings);
-  const now = await recordDigests(content, progress);
-  history.tellNow(now);
-  return { seals, files: now.size };
+  const digests = await recordDigests(content, progress);
+  history.tellNow(digests);
+  return { seals, files: digests.size };
 }
 
 /** What a seal's manifest says, if it is the one that was sealed. */

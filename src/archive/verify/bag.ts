@@ -5,7 +5,7 @@ import { Damaged, type BagSource, type Member } from "../source/source.ts";
 import { readDeclaration } from "./declaration.ts";
 import { checkFetch, FETCH } from "./fetch.ts";
 import { checkOxum, type Info, INFO, readInfo } from "./info.ts";
-import { isOurs, tellLackingOfOurs } from "./ours.ts";
+import { isOurs, tellForm, tellLackingOfOurs } from "./ours.ts";
 import { type ManifestFile, manifestFileOf, Vouched } from "./vouched.ts";
 
 export interface BagVerified {
@@ -38,7 +38,10 @@ export async function verifyBag(
     vouched.tellUnlisted();
     vouched.tellWeak();
     checkOxum(info, members, findings);
-    if (isOurs(members, info)) tellLackingOfOurs(members, info, findings);
+    if (isOurs(members, info)) {
+      tellForm(info, findings);
+      tellLackingOfOurs(members, info, findings);
+    }
     bytes = await checkFiles(source, members, vouched, findings, progress);
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;
