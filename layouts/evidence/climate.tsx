@@ -227,8 +227,8 @@ function Logs({ page, site, from }: Where & { readonly page: ClimatePage }): JSX
         .map(({ log }) => (
           <div class="climate__log">
             <h3>{log.id}</h3>
-            {log.body.map(({ markdown }) => (
-              <Prose html={site.prose(markdown, from)} />
+            {log.body.map((passage) => (
+              <Prose html={site.prose(passage, from)} />
             ))}
           </div>
         ))}

@@ -37,8 +37,8 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
             <a href={relative(from, certificate)}>Certificate of lot {lot.id}</a>
           </p>
         )}
-        {lot.body.map(({ markdown }) => (
-          <Prose html={site.prose(markdown, from)} />
+        {lot.body.map((passage) => (
+          <Prose html={site.prose(passage, from)} />
         ))}
       </Section>
       <Section id="where-used" title="Where it was used">

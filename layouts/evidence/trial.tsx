@@ -39,8 +39,8 @@ export function Trial({ site, trial }: { readonly site: Where["site"]; readonly 
       </Section>
       {trial.body.length === 0 ? null : (
         <Section id="words" title="In the builder’s words">
-          {trial.body.map(({ markdown }) => (
-            <Prose html={site.prose(markdown, from)} />
+          {trial.body.map((passage) => (
+            <Prose html={site.prose(passage, from)} />
           ))}
         </Section>
       )}

@@ -131,8 +131,8 @@ function Adhesives({ site }: { readonly site: Site }): JSX.Element {
             <p class="small">
               Limits from: {file === undefined ? adhesive.sheet : <a href={relative(PATH, file)}>{adhesive.sheet}</a>}
             </p>
-            {adhesive.body.map(({ markdown }) => (
-              <Prose html={site.prose(markdown, PATH)} />
+            {adhesive.body.map((passage) => (
+              <Prose html={site.prose(passage, PATH)} />
             ))}
             <Limits limits={limitsOfAdhesive(adhesive, aircraft.units)} />
             {adhesive.workingLife.length === 0 ? null : (
@@ -171,8 +171,8 @@ function Procedures({ site }: { readonly site: Site }): JSX.Element {
       {[...procedures.values()].map((procedure) => (
         <article class="limits" id={anchor("procedure", procedure.id)}>
           <h3>{procedure.title}</h3>
-          {procedure.body.map(({ markdown }) => (
-            <Prose html={site.prose(markdown, PATH)} />
+          {procedure.body.map((passage) => (
+            <Prose html={site.prose(passage, PATH)} />
           ))}
           <Limits limits={limitsOfProcedure(procedure, aircraft.units)} />
         </article>

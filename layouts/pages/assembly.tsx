@@ -70,8 +70,8 @@ function Opening({ site, from, view }: PartProps): JSX.Element {
           ))}
         </p>
         <h1>{assembly.title}</h1>
-        {assembly.body.map(({ markdown }) => (
-          <Prose html={site.prose(markdown, from)} />
+        {assembly.body.map((passage) => (
+          <Prose html={site.prose(passage, from)} />
         ))}
       </div>
       <dl class="facts">

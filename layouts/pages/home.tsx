@@ -63,8 +63,8 @@ function Opening({ site, view: { lead } }: PartProps): JSX.Element {
       <div class="opening__words">
         <h1>{aircraft.name}</h1>
         <p class="opening__type">{aircraft.type}</p>
-        {aircraft.body.map(({ markdown }) => (
-          <Prose html={site.prose(markdown, PATH)} />
+        {aircraft.body.map((passage) => (
+          <Prose html={site.prose(passage, PATH)} />
         ))}
       </div>
       {lead === undefined ? null : (
@@ -162,9 +162,8 @@ function Newest({ site, view: { newest } }: PartProps): JSX.Element {
 function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Entry }): JSX.Element {
   const photo = pictureOf(entry);
   const isStruck = amendmentsTo(site.shown, entry.id).some(({ prose }) => prose);
-  const first = isStruck
-    ? undefined
-    : entry.body[0]?.markdown.split(/\n\s*\n/).find((block) => /^[^#!:\s|>-]/.test(block));
+  const [passage] = isStruck ? [] : entry.body;
+  const first = passage === undefined ? "" : site.prose(passage, PATH, "first paragraph");
   return (
     <article class="latest">
       {photo === undefined ? null : (
@@ -178,7 +177,7 @@ function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Ent
           {entry.title}
         </To>
       </h3>
-      {first === undefined ? null : <Prose html={site.prose(first, PATH)} />}
+      {first === "" ? null : <Prose html={first} />}
       <Happenings site={site} from={PATH} all={dayEvents(entry, site.shown)} />
     </article>
   );

@@ -1,59 +1,58 @@
 /** Prose as an edition shows it: whole passages left out, and no link or image that names what is hidden. */
-import { bracketedAt, closing, labelOf, referencesIn } from "../record/text/brackets.ts";
+import type { Token } from "markdown-it";
 import type { Passage } from "../facts/types.ts";
-import { unchanged } from "./unchanged.ts";
+import { markdownParser } from "../record/text/markdown.ts";
+import { unchangedList } from "./unchanged.ts";
 import type { Visibility } from "./visibility.ts";
 
 type Hides = (target: string) => boolean;
+
+const PARSER = markdownParser();
+/** Without one of these there is no link and no image; most passages have none, and parsing is slow. */
+const MAY_LINK = /\]|<[a-z]/i;
 
 /** `hides` is asked of each link's target, as typed. */
 export function redactedBody(body: readonly Passage[], visibility: Visibility, hides: Hides): Passage[] {
   return body
     .filter((passage) => visibility.sees(passage.audience))
-    .map((passage) => unchanged(passage, { ...passage, markdown: unlinked(passage.markdown, hides) }));
+    .map((passage) => (MAY_LINK.test(passage.markdown) ? redacted(passage, hides) : passage));
 }
 
-/** A hidden image goes with its words, of a hidden link the words stay; and of both what they refer to elsewhere in the passage. */
-function unlinked(markdown: string, hides: Hides): string {
-  if (!/\](?:\(|:|\[|)/.test(markdown)) return markdown;
-  const references = referencesIn(markdown);
-  const isHidden = (target: string | undefined): boolean => target !== undefined && hides(target);
-  const open = (text: string): string => {
-    let out = "";
-    let at = 0;
-    while (at < text.length) {
-      const found = bracketedAt(text, at, references);
-      if (found === undefined) {
-        const length = text[at] === "\\" ? 2 : 1;
-        out += text.slice(at, at + length);
-        at += length;
-        continue;
-      }
-      const { image, words, target, end, wordsEnd } = found;
-      if (!isHidden(target)) out += `${image ? "!" : ""}[${open(words)}${text.slice(wordsEnd, end)}`;
-      else if (!image) out += open(words);
-      at = end;
-    }
-    return out;
-  };
-  return open(withoutDefinitions(markdown, (label) => isHidden(references.get(label))));
+/**
+ * The passage itself where it names nothing that is hidden; else only its blocks, in which a hidden image is gone with its words and of a
+ * hidden link the words are left. What labels stand for is in none of them.
+ */
+function redacted(passage: Passage, hides: Hides): Passage {
+  const env: { references?: object } = {};
+  const blocks = PARSER.parse(passage.markdown, env);
+  const shown = blocks.map((block) => withoutHidden(block, hides));
+  if (env.references === undefined && unchangedList(blocks, shown) === blocks) return passage;
+  return { ...passage, markdown: "", blocks: shown.map(withoutSource) };
 }
 
-const DEFINITION = /^ {0,3}\[((?:\\.|[^\\[\]])+)\]:[ \t]*\n?[ \t]*(?:<[^<>\n]*>|\S+)/gm;
-const TITLE = /^(?:[ \t]+|[ \t]*\n[ \t]*)(?=["'(])/;
+/** `token` itself where nothing in it is hidden. The words of a picture may hold links too. */
+function withoutHidden(token: Token, hides: Hides): Token {
+  if (token.children === null) return token;
+  const isShown: boolean[] = [];
+  const kept = token.children.filter((child) => {
+    if (child.type === "image") return !hides(String(child.attrGet("src")));
+    if (child.type === "link_close") return isShown.pop() === true;
+    if (child.type !== "link_open") return true;
+    isShown.push(!hides(String(child.attrGet("href"))));
+    return isShown.at(-1) === true;
+  });
+  const children = kept.map((child) => withoutHidden(child, hides));
+  return unchangedList(token.children, children) === token.children ? token : changed(token, { children });
+}
 
-function withoutDefinitions(markdown: string, isHidden: (label: string) => boolean): string {
-  let out = "";
-  let from = 0;
-  for (const match of markdown.matchAll(DEFINITION)) {
-    if (match.index < from || !isHidden(labelOf(match[1] ?? ""))) continue;
-    out += markdown.slice(from, match.index);
-    from = match.index + match[0].length;
-    const before = TITLE.exec(markdown.slice(from))?.[0].length;
-    const end = before === undefined ? undefined : closing(markdown, from + before);
-    if (end !== undefined && /^[ \t]*(?:\n|$)/.test(markdown.slice(end))) from = end;
-  }
-  return out + markdown.slice(from);
+/** The parser keeps beside the words of a paragraph and of a picture what they were read from. */
+function withoutSource(token: Token): Token {
+  if (token.children === null) return token;
+  return changed(token, { content: "", children: token.children.map(withoutSource) });
+}
+
+function changed(token: Token, change: Partial<Token>): Token {
+  return Object.assign(Object.create(Object.getPrototypeOf(token) as object) as Token, token, change);
 }
 
 /** A target as a path relative to the record's folder, from a file in `folder`; without fragment or query. */

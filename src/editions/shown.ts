@@ -1,6 +1,6 @@
 /** What one edition shows: the only things a page may read. */
 import type { Evidence } from "../evidence/types.ts";
-import type { Audience, Day, FilePath, Record, Ref } from "../facts/types.ts";
+import type { Audience, Day, FilePath, Passage, Record, Ref } from "../facts/types.ts";
 
 export type Edition = Audience;
 
@@ -55,6 +55,8 @@ export interface Shown {
   readonly seal?: NamedSeal;
 }
 
+export type Prose = Pick<Passage, "markdown" | "blocks">;
+
 /** Everything that templates are given. `prose` renders Markdown passages; `root` is added to it by each page. */
 export interface Site {
   readonly shown: Shown;
@@ -62,8 +64,11 @@ export interface Site {
   readonly clips: ReadonlyMap<FilePath, ReadyClip>;
   /** Path of an attachment or drawing in the site, from its root. */
   readonly files: ReadonlyMap<FilePath, string>;
-  /** HTML of Markdown, its links leading from a page at `from` (a path such as `entry/2025-03-08-caps.html`). */
-  readonly prose: (markdown: string, from: string) => string;
+  /**
+   * HTML of a passage, or only of its first paragraph (nothing if it has none), its links leading from a page at `from` (a path such as
+   * `entry/2025-03-08-caps.html`).
+   */
+  readonly prose: (passage: Prose, from: string, part?: "first paragraph") => string;
 }
 
 /** One file of the site, made when it is asked for. `path` is from the site's root, such as `batch/B-014.html`. */

@@ -1,4 +1,5 @@
 /** Values that stand in many places of the record. */
+import type { Token } from "markdown-it";
 import type { Place } from "../problem.ts";
 
 /** Who something is for. Each edition shows its own and all wider ones: public ⊂ inspector ⊂ archive. */
@@ -77,6 +78,8 @@ export interface Passage {
   readonly audience: Audience;
   readonly markdown: string;
   readonly line: number;
+  /** In place of `markdown`, which then is empty, where an edition leaves out something that the passage names. */
+  readonly blocks?: readonly Token[];
 }
 
 export type Kind =

@@ -23,8 +23,9 @@ const LAST_RANK = 6;
 export function proseOf(site: Site): Site["prose"] {
   const targets = targetsIn(site);
   const markdown = markdownParser();
-  const { rules } = markdown.renderer;
-  rules.link_open = (tokens, at, options, env: Env, renderer) => {
+  const { renderer, options } = markdown;
+  const { rules } = renderer;
+  rules.link_open = (tokens, at, _options, env: Env) => {
     const token = tokens[at];
     const href = token === undefined ? undefined : targets.link(String(token.attrGet("href")), env.from);
     env.links.push(href !== undefined);
@@ -34,20 +35,42 @@ export function proseOf(site: Site): Site["prose"] {
   };
   rules.link_close = (_tokens, _at, _options, env: Env) => (env.links.pop() === true ? "</a>" : "");
   rules.image = (tokens, at, _options, env: Env) => imageIn(tokens[at], env);
-  const imageIn = (token: Token | undefined, { from }: Env): string => {
-    const photo = token === undefined ? undefined : targets.photo(String(token.attrGet("src")), from);
+  const imageIn = (token: Token | undefined, env: Env): string => {
+    const photo = token === undefined ? undefined : targets.photo(String(token.attrGet("src")), env.from);
     if (token === undefined || photo === undefined) return "";
+    const alt = renderer.renderInlineAsText(token.children ?? [], options, env);
     return renderToString(
       h(Image, {
         site,
-        from,
-        photo: { file: photo.file, alt: token.content === "" ? photo.alt : token.content },
+        from: env.from,
+        photo: { file: photo.file, alt: alt === "" ? photo.alt : alt },
         sizes: "(min-width: 45rem) 42rem, 100vw",
       }),
     );
   };
-  markdown.core.ruler.push("heading_ranks", ({ tokens }) => shiftHeadings(tokens));
-  return (text, from) => markdown.render(text, { from, links: [] } satisfies Env);
+  return (passage, from, part) => {
+    const tokens = passage.blocks?.map(copyOf) ?? markdown.parse(passage.markdown, {});
+    shiftHeadings(tokens);
+    const shown = part === undefined ? tokens : firstParagraph(tokens);
+    return renderer.render(shown, options, { from, links: [] } satisfies Env);
+  };
+}
+
+/** Blocks that an edition holds are rendered for many pages, and rendering changes them. */
+function copyOf(token: Token): Token {
+  return Object.assign(Object.create(Object.getPrototypeOf(token) as object) as Token, token, {
+    attrs: token.attrs?.map(([name, value]) => [name, value]) ?? null,
+    children: token.children?.map(copyOf) ?? null,
+  });
+}
+
+/** The first paragraph that does not begin with a picture. */
+function firstParagraph(tokens: readonly Token[]): Token[] {
+  const at = tokens.findIndex(
+    ({ type, level }, index) =>
+      type === "paragraph_open" && level === 0 && tokens[index + 1]?.children?.[0]?.type !== "image",
+  );
+  return at < 0 ? [] : tokens.slice(at, at + 3);
 }
 
 function shiftHeadings(tokens: readonly Token[]): void {

@@ -76,7 +76,7 @@ function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready:
   const clips = new Map(
     all.flatMap(({ file, ready: { clip } }) => (clip === undefined ? [] : [[file, clip] as const])),
   );
-  const site: Site = { shown, pictures, clips, files, prose: (markdown, from) => prose(markdown, from) };
+  const site: Site = { shown, pictures, clips, files, prose: (...asked) => prose(...asked) };
   const prose = proseOf(site);
   return site;
 }

@@ -1,6 +1,7 @@
 import { addressOf, relative } from "../pages/address.ts";
 import type { Site } from "../editions/shown.ts";
 import { type Target, targetOf } from "../record/links.ts";
+import { webAddress } from "../record/text/markdown.ts";
 import type { FilePath, Photo } from "../facts/types.ts";
 
 /** Finds what links and images in prose lead to, as one edition shows it. `from` is the path of the page they stand on. */
@@ -42,7 +43,7 @@ export function targetsIn({
     link: (href, from) =>
       first(standIns(from), (file) => {
         const target = targetOf(shown.record, file, href);
-        if (target !== undefined && "web" in target) return target.web;
+        if (target !== undefined && "web" in target) return webAddress(target.web);
         const found = address(target);
         return found === undefined ? undefined : relative(from, found);
       }),

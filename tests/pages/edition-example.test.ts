@@ -3,6 +3,8 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf, SOMEONE } from "../../src/editions/edition.ts";
 import { visibilityOf, WITHHELD } from "../../src/editions/visibility.ts";
 import { redactedBody } from "../../src/editions/redacted-prose.ts";
+import type { Passage } from "../../src/facts/types.ts";
+import { markdownParser } from "../../src/record/text/markdown.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
 
 const open = exampleSite("public").shown;
@@ -68,52 +70,70 @@ describe("what the public edition shows of the example", () => {
 describe("prose in an edition", () => {
   const made = exampleRecord();
   const visibility = visibilityOf(made, "public");
-  const seen = (markdown: string): string | undefined =>
-    redactedBody([{ audience: "public", line: 1, markdown }], visibility, (target) => target.includes("hidden"))[0]
-      ?.markdown;
+  const parser = markdownParser();
+  const redacted = (markdown: string): Passage[] =>
+    redactedBody([{ audience: "public", line: 1, markdown }], visibility, (target) => target.includes("hidden"));
+  /** As it would be on a page, but for where links lead. */
+  const seen = (markdown: string): string =>
+    redacted(markdown)
+      .map(({ blocks, ...passage }) => {
+        const tokens = blocks === undefined ? parser.parse(passage.markdown, {}) : [...blocks];
+        return parser.renderer.render(tokens, parser.options, {}).replaceAll(/<\/?p>\n?/g, "");
+      })
+      .join("|");
 
   test.each([
     ["a link to a hidden thing becomes its words", "see [that day](2025-01-01-hidden.md) here", "see that day here"],
     ["a hidden image goes with its words", 'so ![a face](../photos/hidden.jpg "title") it was', "so  it was"],
-    ["a hidden image in a link goes too", "[![a face](hidden.jpg)](https://example.org)", "[](https://example.org)"],
+    [
+      "a hidden image in a link goes too",
+      "[![a face](hidden.jpg)](https://example.org)",
+      '<a href="https://example.org"></a>',
+    ],
     ["brackets in the words of a link are kept", "[a [b] c](hidden)", "a [b] c"],
-    ["the place of a hidden reference goes", '[x]: hidden.jpg "t"\nnext', "\nnext"],
+    ["the place of a hidden reference goes", '[x]: hidden.jpg "t"\nnext', "next"],
     [
       "a title goes with it, in whatever marks and on whatever line",
       "[x]: <hidden.jpg>\n  'a \\' t'\n[y]: hidden (t)\nnext ![a](hidden.jpg (t \\) t))",
-      "\n\nnext ",
+      "next ",
     ],
+    ["a place that is given twice goes", "[x]: ok\n[x]: hidden\n\n[a][x]", '<a href="ok">a</a>'],
     [
       "a hidden image by reference goes with its words",
       "![a face][x] ![x][] ![x] ![b [c] d][ X ]\n\n[x]: ../photos/hidden.jpg",
-      "   \n\n",
+      "   ",
     ],
     [
       "a hidden link by reference becomes its words",
       "see [that *day*][x], [x][], [x].\n\n[x]: hidden.md 'on it'",
-      "see that *day*, x, x.\n\n",
+      "see that <em>day</em>, x, x.",
     ],
     [
       "a hidden image in a shown link goes, and one in a hidden link too",
       "[![a face][x]][y] [![a face](ok.jpg)][x]\n\n[y]: ok\n[x]: hidden",
-      "[][y] ![a face](ok.jpg)\n\n[y]: ok\n",
+      '<a href="ok"></a> <img src="ok.jpg" alt="a face">',
     ],
-    [
-      "brackets that are no link are kept",
-      '\\[a](hidden [b] [c][d] ![e] [f](ok "x',
-      '\\[a](hidden [b] [c][d] ![e] [f](ok "x',
-    ],
-    [
-      "what is shown by reference stays as it was typed",
-      '[a][B] ![c][b]\n\n[b]: ok "t"',
-      '[a][B] ![c][b]\n\n[b]: ok "t"',
-    ],
-    [
-      "what is shown stays as it was typed",
-      "[B-1](B-1) and ![x](../photos/y.jpg)",
-      "[B-1](B-1) and ![x](../photos/y.jpg)",
-    ],
+    ["an image keeps the words of a hidden link in it", "![see [b](hidden)](ok.jpg)", '<img src="ok.jpg" alt="see b">'],
+    ["a target in disguise is hidden too", "[a](&#104;idden) [b](\\hidden) [c](<hidden x>)", "a b c"],
+    ["an address between angles goes too", "see <tel:hidden>", "see tel:hidden"],
+    ["code is shown as it was typed", "`[a](hidden)`", "<code>[a](hidden)</code>"],
   ])("%s", (_, typed, shown) => {
     expect(seen(typed)).toBe(shown);
+  });
+
+  test.each([
+    '\\[a](hidden [b] [c][d] ![e] [f](ok "x',
+    "[B-1](B-1) and ![x](../photos/y.jpg)",
+    "[a][b] and a < b",
+    "plain",
+  ])("what names nothing hidden is left as it is: %s", (markdown) => {
+    expect(redacted(markdown)).toEqual([{ audience: "public", line: 1, markdown }]);
+  });
+
+  test("nothing is kept of what a hidden target was read from", () => {
+    const kept = redacted(
+      "> - ![see [b](hidden.md)](ok.jpg) [a](hidden.md 'hidden.md') [c]\n\n[c]: ok\n[c]: hidden.md",
+    );
+    expect(JSON.stringify(kept)).not.toContain("hidden.md");
   });
 });

@@ -326,6 +326,6 @@ export function exampleSite(edition: Edition, made: Record = exampleRecord()): S
     pictures: new Map(),
     clips: new Map(),
     files: new Map(),
-    prose: (markdown) => `<p>${markdown}</p>`,
+    prose: ({ markdown }) => `<p>${markdown}</p>`,
   };
 }

@@ -109,7 +109,7 @@ export function storySite(hidden: (ref: Ref) => boolean = () => false): Site {
       ["photos/clamps.jpg", jpeg("clamps")],
       ["photos/bench.jpg", jpeg("bench")],
     ]),
-    prose: (markdown) => `<p>${markdown.replaceAll("&", "&amp;").replaceAll("<", "&lt;")}</p>`,
+    prose: ({ markdown }) => `<p>${markdown.replaceAll("&", "&amp;").replaceAll("<", "&lt;")}</p>`,
   };
 }
 

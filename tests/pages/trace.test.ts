@@ -228,7 +228,7 @@ describe("a trace", () => {
     const page = parse(
       html(
         Lot({
-          site: { shown, pictures: new Map(), clips: new Map(), files: new Map(), prose: String },
+          site: { shown, pictures: new Map(), clips: new Map(), files: new Map(), prose: ({ markdown }) => markdown },
           file: lotOf(shown, "R-1"),
         }),
       ),

@@ -37,7 +37,7 @@ function prose(markdown: string, from = "entry/2021-03-01-first.html", edition: 
     files: new Map([["papers/letter.txt", "files/l.txt"]]),
     prose: () => "",
   };
-  return proseOf(site)(markdown, from).trim();
+  return proseOf(site)({ markdown }, from).trim();
 }
 
 describe("Prose", () => {

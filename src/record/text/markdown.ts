@@ -1,6 +1,9 @@
 /** The one Markdown parser of the record: what the reader finds in a text is what pages show of it. */
 import MarkdownIt, { type StateBlock } from "markdown-it";
 
+/** An address of the web as it may stand in HTML. */
+export const webAddress: (typed: string) => string = new MarkdownIt().normalizeLink;
+
 /** Marks of passages are blocks of this type, their word in `info`. They stand outside of all other blocks. */
 export const MARK = "passage_mark";
 
