@@ -103,8 +103,13 @@ export function Conclusion({ page }: { readonly page: TrialPage }): JSX.Element 
   );
 }
 
+const RARER = { crushed: "Crushed", "face ply": "In the face veneer", "not opened": "Not opened" } as const;
+
 export function Outcomes({ rows, of }: { readonly rows: readonly PreparationRow[]; readonly of: string }): JSX.Element {
   if (rows.every(({ pieces }) => pieces.length === 0)) return <None>No piece of this trial has been made.</None>;
+  const rarer = (["crushed", "face ply", "not opened"] as const).filter((mode) =>
+    rows.some(({ failures }) => failures[mode] > 0),
+  );
   const number = (word: string): { word: string; number: true } => ({ word, number: true });
   return (
     <ListTable
@@ -115,6 +120,7 @@ export function Outcomes({ rows, of }: { readonly rows: readonly PreparationRow[
         number("Broke in the wood"),
         number("Mixed"),
         number("In the glue line"),
+        ...rarer.map((mode) => number(RARER[mode])),
         ...PIECE_VERDICTS.map((verdict) => number(`Verdict: ${verdict}`)),
       ]}
     >
@@ -128,6 +134,7 @@ export function Outcomes({ rows, of }: { readonly rows: readonly PreparationRow[
             failures.wood,
             failures.mixed,
             failures["glue line"],
+            ...rarer.map((mode) => failures[mode]),
             ...PIECE_VERDICTS.map((verdict) => verdicts[verdict]),
           ].map((count) => (
             <td class="number">{count}</td>

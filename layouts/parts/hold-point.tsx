@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { needsTogether } from "../../src/pages/evidence/needs.ts";
+import { HOLD_KIND } from "../../src/pages/evidence/verdict-words.ts";
 import { counted, dateWords } from "../../src/words/words.ts";
 import { To, ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
@@ -14,7 +15,7 @@ interface HoldPointProps {
   readonly most?: number;
 }
 
-const KIND_WORDS = { "close-up": "Before close-up", covering: "Before covering", flight: "Before flight" } as const;
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** What a hold point is, where it stands, and what it still needs. */
 export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): JSX.Element {
@@ -25,7 +26,7 @@ export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): J
   return (
     <div class="hold">
       <p class="hold__kind">
-        {KIND_WORDS[holdPoint.kind]},{" "}
+        {capital(HOLD_KIND[holdPoint.kind])},{" "}
         <To site={site} from={from} to={{ kind: "assembly", id: holdPoint.assembly }}>
           {assembly?.title ?? holdPoint.assembly}
         </To>

@@ -9,6 +9,7 @@ import { type Fault, isFault, type Reading, shown } from "./reading.ts";
 import { readClock } from "./time/clock.ts";
 import { readDay } from "./time/day.ts";
 import { readHours } from "./time/hours.ts";
+import { readInstant } from "./time/instant.ts";
 import { readZone } from "./time/zone.ts";
 import type { Dimension } from "./types.ts";
 
@@ -165,6 +166,7 @@ export const day = (description: string, example = "2025-03-08") =>
   field(readDay, description, [example], "^\\d{4}-\\d{2}-\\d{2}$");
 export const clock = (description: string, latest = 24) =>
   field((typed) => readClock(typed, latest), description, ["14:20"]);
+export const instant = (description: string) => field(readInstant, description, ["2025-03-08 15:00"]);
 export const worked = (description: string, example: string, most?: number) =>
   field((typed) => readHours(typed, most), description, [example]);
 export const zone = () => field(readZone, "The time zone of the workshop.", ["Europe/Lisbon", "America/Chicago"]);

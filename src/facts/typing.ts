@@ -26,14 +26,22 @@ export interface InEntry {
   readonly assembly: string;
   readonly at: (path: Path) => Place;
   readonly path: (typed: string) => FilePath;
-  /** A time of that day; of one that comes twice the earlier or the later. */
-  readonly moment: (clock: Clock, which: "earlier" | "later") => Moment | undefined;
+  /** A time of that day, or of another; of one that comes twice the earlier or the later. */
+  readonly moment: (clock: Clock, which: "earlier" | "later", day?: Day) => Moment | undefined;
   readonly later: Later;
+}
+
+/** By whom a departure was accepted, in which entry, on what paper and on what condition. */
+export interface Accepted {
+  readonly by: string;
+  readonly entry: string;
+  readonly reference?: string | undefined;
+  readonly condition?: string | undefined;
 }
 
 /** What later entries say about things of earlier ones. */
 export interface Later {
-  readonly accepted: ReadonlyMap<string, { readonly by: string; readonly entry: string }>;
+  readonly accepted: ReadonlyMap<string, Accepted>;
   readonly closedIn: ReadonlyMap<string, string>;
   /** By the entries that make them. */
   readonly amendments: ReadonlyMap<string, readonly Amendment[]>;

@@ -11,7 +11,7 @@ import { procedureOf } from "../facts/build/procedure.ts";
 import { trialOf } from "../facts/build/trial.ts";
 import { entryOf } from "../facts/entry/entry.ts";
 import { isFault } from "../facts/reading.ts";
-import type { Later, SoundFile } from "../facts/typing.ts";
+import type { Accepted, Later, SoundFile } from "../facts/typing.ts";
 
 export function recordOf(
   files: Files,
@@ -69,10 +69,11 @@ function entriesOf(
 function laterOf(
   entries: readonly SoundFile<NonNullable<Files["entry"][number]["spec"]>>[],
 ): Omit<Later, "amendments"> {
-  const accepted = new Map<string, { by: string; entry: string }>();
+  const accepted = new Map<string, Accepted>();
   const closedIn = new Map<string, string>();
   for (const { spec, id } of entries) {
-    for (const { departure, by } of spec.accepts ?? []) accepted.set(departure, { by, entry: id });
+    for (const { departure, ...acceptance } of spec.accepts ?? [])
+      accepted.set(departure, { ...acceptance, entry: id });
     for (const item of spec.open_items?.close ?? []) closedIn.set(item, id);
   }
   return { accepted, closedIn };

@@ -155,6 +155,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
     cuts: [],
     batches: [],
     tests: [],
+    thermometer: [],
     measurements: [],
     weighed: [],
     departures: [],

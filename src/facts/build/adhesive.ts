@@ -39,6 +39,16 @@ export const adhesiveSchema = block({
     }),
     "The sheet's cure times, a line for each temperature.",
   ).optional(),
+  service: quantity(
+    { dimension: "temperature", sign: "any", example: "60 °C" },
+    "The greatest temperature it may see once it is cured.",
+  ).optional(),
+  storage: range(
+    "temperature",
+    "Temperature at which resin and hardener are kept.",
+    "10 °C to 25 °C",
+    "any",
+  ).optional(),
   shelf_life: quantity(
     { dimension: "duration", example: "730 d" },
     "How long a lot keeps from the day it is received.",
@@ -62,6 +72,10 @@ export interface Adhesive extends Placed {
   /** Relative humidity as a share. */
   readonly humidity?: Range;
   readonly cure: readonly { readonly temperature: Quantity; readonly time: Quantity }[];
+  /** The greatest temperature it may see once it is cured, °C. */
+  readonly service?: Quantity;
+  /** Temperature at which resin and hardener are kept, °C. */
+  readonly storage?: Range;
   readonly shelfLife?: Quantity;
   /** Wood moisture as a share of dry mass. */
   readonly woodMoisture?: Range;
@@ -90,6 +104,8 @@ export function adhesiveOf(filed: SoundFile<z.output<typeof adhesiveSchema>>): A
     temperature: spec.temperature,
     humidity: spec.humidity,
     cure: (spec.cure ?? []).map((row) => ({ temperature: quantityOf(row.temperature), time: quantityOf(row.time) })),
+    service: maybe(spec.service),
+    storage: spec.storage,
     shelfLife: maybe(spec.shelf_life),
     woodMoisture: spec.wood_moisture,
     spread: maybe(spec.spread),
@@ -110,6 +126,8 @@ export const adhesiveShown: Decisions<Adhesive> = {
   temperature: show,
   humidity: show,
   cure: show,
+  service: show,
+  storage: show,
   shelfLife: show,
   woodMoisture: show,
   spread: show,

@@ -5,17 +5,20 @@ import { block, choice, id, list, words } from "../field.ts";
 import { factOf, type SoundFile } from "../typing.ts";
 import type { Path, Placed } from "../values.ts";
 
+/** What may not happen before someone has looked, in the order in which it happens. */
+export const HOLD_KINDS = ["next skin", "close-up", "covering", "first load", "flight"] as const;
+
 export const holdPointSchema = block({
   id: id("The hold point's id.", "TP-H1"),
   title: words("What is to be looked at.", "Inside of the box before the last skin"),
-  kind: choice(["close-up", "covering", "flight"], "What may not happen before someone has looked."),
+  kind: choice(HOLD_KINDS, "What may not happen before someone has looked."),
   joints: list(
     id("A joint.", "TP-J01"),
     "The joints that must be shown; without it all joints of the assembly and of those within it.",
   ).optional(),
 });
 
-export type HoldKind = "close-up" | "covering" | "flight";
+export type HoldKind = (typeof HOLD_KINDS)[number];
 
 export interface HoldPoint extends Placed {
   readonly title: string;

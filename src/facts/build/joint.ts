@@ -1,7 +1,7 @@
 /** A glued joint of an assembly. */
 import type * as z from "zod";
 import { type Decisions, show } from "../decisions.ts";
-import { block, id, quantity, share, words } from "../field.ts";
+import { block, choice, id, quantity, share, words } from "../field.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
 import type { Path, Placed, Quantity } from "../values.ts";
 
@@ -13,6 +13,10 @@ export const jointSchema = block({
     y: share("From the top edge of the drawing.", "42 %"),
   }).optional(),
   area: quantity({ dimension: "area" }, "Area of the glue line.").optional(),
+  structure: choice(
+    ["primary", "secondary"],
+    "Secondary where its failure would not endanger the aircraft; without it primary.",
+  ).optional(),
   drawing: words("Where it stands in the plans.", "sheet 14").optional(),
 });
 
@@ -22,6 +26,8 @@ export interface JointSpec extends Placed {
   /** Where the joint stands on the assembly's drawing, as shares of its width and height from the top left. */
   readonly at?: { readonly x: number; readonly y: number };
   readonly area?: Quantity;
+  /** Primary unless the builder says that its failure would not endanger the aircraft. */
+  readonly structure?: "primary" | "secondary";
   readonly drawing?: string;
 }
 
@@ -33,6 +39,7 @@ export function jointOf(spec: z.output<typeof jointSchema>, path: Path, of: Soun
     assembly: of.id,
     at: spec.at && { x: spec.at.x.value, y: spec.at.y.value },
     area: maybe(spec.area),
+    structure: spec.structure,
     drawing: spec.drawing,
   });
 }
@@ -44,5 +51,6 @@ export const jointShown: Decisions<JointSpec> = {
   assembly: show,
   at: show,
   area: show,
+  structure: show,
   drawing: show,
 };

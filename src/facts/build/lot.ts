@@ -18,6 +18,10 @@ export const lotSchema = block({
   amount: either(["mass", "volume", "length", "area"], "How much came.", ["2 kg", "1 l", "24 m"]).optional(),
   for: audience().optional(),
   species: words("The species of wood.", "Sitka spruce").optional(),
+  thickness: quantity(
+    { dimension: "length", example: "3 mm" },
+    "Thickness of the sheet of plywood, or of the plank.",
+  ).optional(),
   moisture: share("Moisture when it came.", "11.2 %").optional(),
   grain_slope: slope().optional(),
   rings: quantity({ dimension: "per length" }, "Growth rings.").optional(),
@@ -37,6 +41,8 @@ export interface Lot extends Placed {
   readonly certificate?: FilePath;
   readonly amount?: Quantity;
   readonly species?: string;
+  /** Of the sheet of plywood, or of the plank, m. */
+  readonly thickness?: Quantity;
   readonly moisture?: Quantity;
   readonly grainSlope?: string;
   readonly rings?: Quantity;
@@ -59,6 +65,7 @@ export function lotOf({ spec, file, id: own, body, path }: SoundFile<z.output<ty
     certificate: spec.certificate === undefined ? undefined : path(spec.certificate),
     amount: maybe(spec.amount),
     species: spec.species,
+    thickness: maybe(spec.thickness),
     moisture: maybe(spec.moisture),
     grainSlope: spec.grain_slope,
     rings: maybe(spec.rings),
@@ -81,6 +88,7 @@ export const lotShown: Decisions<Lot> = {
   certificate: where("certificates"),
   amount: show,
   species: show,
+  thickness: show,
   moisture: show,
   grainSlope: show,
   rings: show,

@@ -23,6 +23,7 @@ export const procedureSchema = block({
     "The temperature assumed where none was noted.",
   ).optional(),
   wood_failure: share("The least percentage of wood failure.", "75 %").optional(),
+  face_ply: choice(["counts"], "A break in the face veneer of plywood counts as one in the wood.").optional(),
   stress: quantity({ dimension: "stress" }, "The least shear stress a piece must bear.").optional(),
   wood: block({
     crushing: quantity(
@@ -46,6 +47,8 @@ export interface Procedure extends Placed {
   /** The temperature assumed for the cure where none was noted, °C. */
   readonly leastTemperature?: Quantity;
   readonly woodFailure?: Quantity;
+  /** Whether a break in the face veneer of plywood counts as one in the wood. */
+  readonly facePlyCounts?: boolean;
   readonly stress?: Quantity;
   /** Strength of the wood the pieces are made of, along the grain; without it the program's default, named as such. */
   readonly wood?: { readonly crushing: Quantity; readonly shear: Quantity };
@@ -65,6 +68,7 @@ export function procedureOf({ spec, file, id: own, body }: SoundFile<z.output<ty
       defined({ time: quantityOf(spec.least_cure.time), temperature: maybe(spec.least_cure.temperature) }),
     leastTemperature: maybe(spec.least_temperature),
     woodFailure: maybe(spec.wood_failure),
+    facePlyCounts: spec.face_ply && true,
     stress: maybe(spec.stress),
     wood: spec.wood && { crushing: quantityOf(spec.wood.crushing), shear: quantityOf(spec.wood.shear) },
     body,
@@ -81,6 +85,7 @@ export const procedureShown: Decisions<Procedure> = {
   leastCure: show,
   leastTemperature: show,
   woodFailure: show,
+  facePlyCounts: show,
   stress: show,
   wood: show,
   body: prose("procedures"),

@@ -34,6 +34,8 @@ export interface Amendment {
   readonly by: string;
   readonly day: Day;
   readonly why: string;
+  /** Who else saw the source of what is right. */
+  readonly seenBy?: string;
   /** Whether the prose of the amended entry is struck out; it stays readable. */
   readonly prose: boolean;
   readonly changes: readonly Change[];
@@ -53,6 +55,7 @@ export const amendmentShown: Decisions<Amendment> = {
   by: show,
   day: show,
   why: show,
+  seenBy: person,
   prose: show,
   changes: (changes, seer) => each(changeShown, isChangeShown)(changes, seer),
   withheld: (withheld, seer, { changes }) => withheld || !changes.every((change) => isChangeShown(change, seer)),

@@ -51,6 +51,13 @@ import {
   openItemShown,
 } from "../work/open-item.ts";
 import { type OnScales, scalesAmended, scalesOf, scalesSchema, scalesShown } from "../work/scales.ts";
+import {
+  type Thermometer,
+  thermometerAmended,
+  thermometerOf,
+  thermometerSchema,
+  thermometerShown,
+} from "../work/thermometer.ts";
 import { type Weighing, weighingAmended, weighingOf, weighingSchema, weighingShown } from "../work/weighing.ts";
 import { type Amending, type AmendingOf, anew, exempt } from "./amending.ts";
 import { type Amendment, amendmentShown, isAmendmentShown } from "./amendment.ts";
@@ -68,6 +75,10 @@ const shape = {
   cut: list(cutSchema, "What was sawn from lots of timber and plywood that day.").optional(),
   batches: list(batchSchema, "The batches of adhesive mixed that day.").optional(),
   tests: list(testSchema, "The test pieces broken that day.").optional(),
+  thermometer: list(
+    thermometerSchema,
+    "Readings of a thermometer of least and greatest, each for the time since it was set.",
+  ).optional(),
   measurements: list(measurementSchema, "What was measured.").optional(),
   weighed: list(weighingSchema, "Parts weighed on the way.").optional(),
   scales: scalesSchema.optional(),
@@ -106,6 +117,7 @@ export const entryAmended: AmendingOf<typeof shape> = {
   cut: cutAmended,
   batches: batchAmended,
   tests: testAmended,
+  thermometer: thermometerAmended,
   measurements: measurementAmended,
   weighed: weighingAmended,
   scales: scalesAmended,
@@ -145,6 +157,7 @@ export interface Entry extends Placed {
   readonly cuts: readonly Cut[];
   readonly batches: readonly Batch[];
   readonly tests: readonly PieceTest[];
+  readonly thermometer: readonly Thermometer[];
   readonly measurements: readonly Measurement[];
   readonly weighed: readonly Weighing[];
   readonly scales?: OnScales;
@@ -174,7 +187,7 @@ export function entryOf(
     assembly: spec.assembly,
     at,
     path,
-    moment: (time, which) => zone.moment(spec.date, time, which),
+    moment: (time, which, day = spec.date) => zone.moment(day, time, which),
     later,
   };
   const all = <S, F>(where: Path, list: readonly S[] | undefined, make: (spec: S, path: Path, of: InEntry) => F): F[] =>
@@ -193,6 +206,7 @@ export function entryOf(
     cuts: all(["cut"], spec.cut, cutOf),
     batches: all(["batches"], spec.batches, batchOf),
     tests: all(["tests"], spec.tests, testOf),
+    thermometer: all(["thermometer"], spec.thermometer, thermometerOf),
     measurements: all(["measurements"], spec.measurements, measurementOf),
     weighed: all(["weighed"], spec.weighed, weighingOf),
     scales: spec.scales && scalesOf(spec.scales, ["scales"], of),
@@ -225,6 +239,7 @@ export const entryShown: Decisions<Entry> = {
   cuts: each(cutShown, isCutShown),
   batches: each(batchShown),
   tests: each(testShown, isTestShown),
+  thermometer: each(thermometerShown),
   measurements: each(measurementShown),
   weighed: each(weighingShown),
   scales: part(scalesShown),

@@ -23,6 +23,7 @@ export const batchSchema = block({
       { dimension: "temperature", sign: "any", example: "18 °C" },
       "Of the surfaces that were glued.",
     ).optional(),
+    wood: quantity({ dimension: "temperature", sign: "any", example: "17.5 °C" }, "Of the wood within.").optional(),
   }).optional(),
   moisture: share("Moisture of the wood, by a meter.", "10.5 %").optional(),
   timber: list(id("A timber or plywood lot.", "S-2"), "The lots that the glued parts were made from.").optional(),
@@ -44,6 +45,8 @@ export interface Batch extends Placed {
   readonly humidity?: Quantity;
   /** Temperature of the surfaces that were glued. */
   readonly surface?: Quantity;
+  /** Temperature of the wood within. */
+  readonly wood?: Quantity;
   /** Wood moisture as read by a meter. */
   readonly moisture?: Quantity;
   readonly joints: readonly string[];
@@ -67,6 +70,7 @@ export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEn
     temperature: maybe(spec.shop?.temperature),
     humidity: maybe(spec.shop?.humidity),
     surface: maybe(spec.shop?.surface),
+    wood: maybe(spec.shop?.wood),
     moisture: maybe(spec.moisture),
     joints: spec.joints ?? [],
     timber: spec.timber ?? [],
@@ -88,6 +92,7 @@ export const batchShown: Decisions<Batch> = {
   temperature: show,
   humidity: show,
   surface: show,
+  wood: show,
   moisture: show,
   joints: show,
   timber: onlyShown("lots"),

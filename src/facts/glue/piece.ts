@@ -1,16 +1,19 @@
 /** A test piece made from a batch. */
 import type * as z from "zod";
-import { type Decisions, ifShown, show } from "../decisions.ts";
+import { type Decisions, each, ifShown, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, id, pieceId, quantity } from "../field.ts";
+import { block, choice, id, list, pieceId, quantity } from "../field.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Path, Placed, Quantity } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
+import { type Leg, legOf, legSchema, legShown } from "./leg.ts";
 
 export const pieceSchema = block({
   id: pieceId("The batch's id, a slash and a number."),
   procedure: id("The procedure it was made by.", "three-leg"),
   lot: id("The timber lot it was made from.", "S-2").optional(),
+  legs: list(legSchema, "Its legs where they are of several lots, the one that is pressed or pulled first.").optional(),
+  scraps: choice(["yes"], "It was made from scraps of the joint's own parts.").optional(),
   thickness: quantity({ dimension: "length" }, "Thickness of the leg that is pressed or pulled.").optional(),
   width: quantity({ dimension: "length" }, "Width across the piece.").optional(),
   overlap: quantity({ dimension: "length", example: "5/8 in" }, "Length of the glued overlap.").optional(),
@@ -23,6 +26,10 @@ export interface Piece extends Placed {
   readonly procedure: string;
   /** The timber lot it was made from. */
   readonly lot?: string;
+  /** Where its legs are of several lots, the one that is pressed or pulled first. */
+  readonly legs?: readonly Leg[];
+  /** Whether it was made from scraps of the joint's own parts. */
+  readonly scraps?: boolean;
   readonly thickness?: Quantity;
   readonly width?: Quantity;
   readonly overlap?: Quantity;
@@ -38,6 +45,8 @@ export function pieceOf(spec: z.output<typeof pieceSchema>, path: Path, batch: s
     batch,
     procedure: spec.procedure,
     lot: spec.lot,
+    legs: spec.legs?.map(legOf),
+    scraps: spec.scraps && true,
     thickness: maybe(spec.thickness),
     width: maybe(spec.width),
     overlap: maybe(spec.overlap),
@@ -52,6 +61,8 @@ export const pieceShown: Decisions<Piece> = {
   batch: show,
   procedure: show,
   lot: ifShown("lots"),
+  legs: each(legShown),
+  scraps: show,
   thickness: show,
   width: show,
   overlap: show,

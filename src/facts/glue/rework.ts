@@ -1,15 +1,19 @@
 /** Glue taken out of joints. */
 import type * as z from "zod";
 import type { Place } from "../../problem.ts";
-import { type Decisions, show } from "../decisions.ts";
+import { type Decisions, each, orWithheld, show } from "../decisions.ts";
 import { anew } from "../entry/amending.ts";
 import { block, id, list, words } from "../field.ts";
-import type { InEntry } from "../typing.ts";
+import { factOf, type InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
 
 export const reworkSchema = block({
   joints: list(id("A joint.", "TP-J03"), "Which joints were opened."),
   why: words("Why.", "Batch B-014 rejected"),
+  replaced: list(
+    block({ lot: id("The lot that was taken out.", "S-1"), with: id("The lot of the new part.", "S-4") }),
+    "Timber that was taken out of these joints, and the lot of the part that was put in.",
+  ).optional(),
 });
 
 /** Glue taken out of joints. Only batches of the same or a later entry count for them from then on. */
@@ -19,12 +23,28 @@ export interface Rework {
   readonly day: Day;
   readonly joints: readonly string[];
   readonly why: string;
+  /** Timber that was taken out of these joints, and what was put in. */
+  readonly replaced?: readonly Replacement[];
 }
 
-export function reworkOf({ joints, why }: z.output<typeof reworkSchema>, path: Path, of: InEntry): Rework {
-  return { place: of.at(path), entry: of.entry, day: of.day, joints, why };
+export interface Replacement {
+  readonly lot: string;
+  readonly with: string;
 }
 
-export const reworkShown: Decisions<Rework> = { place: show, entry: show, day: show, joints: show, why: show };
+export function reworkOf({ joints, why, replaced }: z.output<typeof reworkSchema>, path: Path, of: InEntry): Rework {
+  return factOf<Rework>({ place: of.at(path), entry: of.entry, day: of.day, joints, why, replaced });
+}
+
+const replacementShown: Decisions<Replacement> = { lot: orWithheld("lots"), with: orWithheld("lots") };
+
+export const reworkShown: Decisions<Rework> = {
+  place: show,
+  entry: show,
+  day: show,
+  joints: show,
+  why: show,
+  replaced: each(replacementShown),
+};
 
 export const reworkAmended = anew("Joints opened", "All reworks of that day, as they should read.");

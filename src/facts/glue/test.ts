@@ -8,18 +8,24 @@ import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Day, FilePath, Moment, Path, Quantity } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
+export const FAILURE_MODES = ["wood", "glue line", "mixed", "crushed", "face ply", "not opened"] as const;
+
 export const testSchema = block({
   piece: pieceId("Which piece was broken."),
   at: clock("When.").optional(),
-  failure: choice(["wood", "glue line", "mixed"], "Where it broke."),
+  failure: choice(
+    FAILURE_MODES,
+    "Where it broke: crushed where a leg gave way by pressure, face ply where the veneer of plywood did, not opened where nobody has looked into it.",
+  ),
   wood_failure: share("Percentage of the glued area that broke in the wood.", "100 %").optional(),
+  judged_by: id("Whose estimate that percentage is.", "builder").optional(),
   load: quantity({ dimension: "force" }, "The load at which it broke.").optional(),
   photo: file("A picture of it.", "../photos/b014-1.jpg").optional(),
   witness: id("Who watched.", "helper").optional(),
   note: words("What else was seen.", "Broke along the grain").optional(),
 });
 
-export type FailureMode = "wood" | "glue line" | "mixed";
+export type FailureMode = (typeof FAILURE_MODES)[number];
 
 export interface PieceTest {
   readonly place: Place;
@@ -29,6 +35,8 @@ export interface PieceTest {
   readonly at?: Moment;
   readonly failure: FailureMode;
   readonly woodFailure?: Quantity;
+  /** Whose estimate the percentage is. */
+  readonly judgedBy?: string;
   readonly load?: Quantity;
   readonly photo?: FilePath;
   readonly witness?: string;
@@ -44,6 +52,7 @@ export function testOf(spec: z.output<typeof testSchema>, path: Path, of: InEntr
     at: spec.at && of.moment(spec.at, "earlier"),
     failure: spec.failure,
     woodFailure: maybe(spec.wood_failure),
+    judgedBy: spec.judged_by,
     load: maybe(spec.load),
     photo: spec.photo === undefined ? undefined : of.path(spec.photo),
     witness: spec.witness,
@@ -59,6 +68,7 @@ export const testShown: Decisions<PieceTest> = {
   at: show,
   failure: show,
   woodFailure: show,
+  judgedBy: person,
   load: show,
   photo: openFile,
   witness: person,

@@ -12,6 +12,8 @@ export const departureSchema = block({
   what: words("What differs from the drawing.", "Spruce packer added behind the sternpost"),
   why: words("Why.", "Wider glue face"),
   accepted_by: id("Who accepted it that day.", "inspector-1").optional(),
+  reference: words("Number of the paper on which it was accepted.", "letter 4").optional(),
+  condition: words("On what condition it was accepted.", "Two more screws at the root").optional(),
   assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),
 });
@@ -24,12 +26,17 @@ export interface Departure extends Placed {
   readonly why: string;
   readonly acceptedBy?: string;
   readonly acceptedIn?: string;
+  /** Number of the paper on which it was accepted: without one the acceptance is the builder's word. */
+  readonly reference?: string;
+  /** On what condition it was accepted last. */
+  readonly condition?: string;
   readonly audience: Audience;
 }
 
 export function departureOf(spec: z.output<typeof departureSchema>, path: Path, of: InEntry): Departure {
-  const accepted =
-    spec.accepted_by === undefined ? of.later.accepted.get(spec.id) : { by: spec.accepted_by, entry: of.entry };
+  const { accepted_by: by, reference, condition } = spec;
+  const own = by === undefined ? undefined : { by, entry: of.entry, reference, condition };
+  const accepted = of.later.accepted.get(spec.id) ?? own;
   return factOf<Departure>({
     id: spec.id,
     place: of.at(path),
@@ -40,8 +47,15 @@ export function departureOf(spec: z.output<typeof departureSchema>, path: Path, 
     why: spec.why,
     acceptedBy: accepted?.by,
     acceptedIn: accepted?.entry,
+    reference: accepted?.reference,
+    condition: accepted?.condition,
     audience: spec.for ?? "public",
   });
+}
+
+/** What the entry that accepts it says of that goes with the entry. */
+function whereAccepted(words: string, seer: Visibility, { acceptedIn }: Departure): string | undefined {
+  return acceptedIn === undefined || seer.entries.has(acceptedIn) ? words : undefined;
 }
 
 export const departureShown: Decisions<Departure> = {
@@ -54,6 +68,8 @@ export const departureShown: Decisions<Departure> = {
   why: show,
   acceptedBy: person,
   acceptedIn: orWithheld("entries"),
+  reference: whereAccepted,
+  condition: whereAccepted,
   audience: show,
 };
 

@@ -11,7 +11,7 @@ export const openItemSchema = block({
   id: id("The open item's id.", "O-11"),
   what: words("What is left for later.", "Curved corner block not fitted yet"),
   before: id(
-    "What may not happen before it is done: a hold point's id, or close-up, covering or flight.",
+    "What may not happen before it is done: a hold point's id, or next skin, close-up, covering, first load or flight.",
     "close-up",
   ).optional(),
   assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),

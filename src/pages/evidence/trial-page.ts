@@ -3,6 +3,7 @@ import { SANDING } from "../../evidence/trial/conclusion.ts";
 import type { PieceFile, PieceVerdict } from "../../evidence/types.ts";
 import type { PreparationOutcome, StandingRule } from "../../evidence/types/trial.ts";
 import type { Interval } from "../../reckoning/statistics/exact-interval.ts";
+import { FAILURE_MODES } from "../../facts/glue/test.ts";
 import type { FailureMode, Trial } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
@@ -50,10 +51,8 @@ function row(id: string, what: string, pieces: readonly PieceFile[]): Preparatio
     id,
     what,
     pieces,
-    failures: {
-      wood: count(({ test }) => test?.failure === "wood"),
-      mixed: count(({ test }) => test?.failure === "mixed"),
-      "glue line": count(({ test }) => test?.failure === "glue line"),
+    failures: Object.fromEntries(FAILURE_MODES.map((mode) => [mode, count(({ test }) => test?.failure === mode)])) as {
+      [mode in FailureMode]: number;
     },
     verdicts: Object.fromEntries(
       PIECE_VERDICTS.map((verdict) => [verdict, count((file) => file.verdict === verdict)]),

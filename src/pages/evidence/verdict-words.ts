@@ -65,11 +65,16 @@ export const FAILURE_WORDS: { readonly [mode in FailureMode]: string } = {
   wood: "in the wood",
   "glue line": "in the glue line",
   mixed: "partly in the wood, partly in the glue line",
+  crushed: "by a leg that was crushed",
+  "face ply": "in the face veneer of the plywood",
+  "not opened": "and was not opened",
 };
 
 export const HOLD_KIND: { readonly [kind in HoldKind]: string } = {
+  "next skin": "before the next skin",
   "close-up": "before close-up",
   covering: "before covering",
+  "first load": "before the first load",
   flight: "before flight",
 };
 

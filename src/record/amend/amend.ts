@@ -96,6 +96,7 @@ class Amender {
       by: filed.id,
       day: own,
       why: textIn(stated, "why") ?? "",
+      ...seenBy(stated),
       prose,
       changes: changesOf(alteration.facts, id, placeOf),
       withheld: false,
@@ -143,6 +144,11 @@ class Amender {
 export function placeInTime({ id, file, spec, at }: EntryFile): string {
   const isAmended = spec !== undefined && at(DATE).file !== file;
   return `${isAmended ? spec.date : id.slice(0, 10)} ${id}`;
+}
+
+function seenBy(stated: Tree): Pick<Amendment, "seenBy"> {
+  const person = textIn(stated, "seen_by");
+  return person === undefined ? {} : { seenBy: person };
 }
 
 function statesFacts(stated: Tree): boolean {

@@ -7,6 +7,8 @@ const KINDS: { readonly [key: string]: Kind } = {
   by: "person",
   accepted_by: "person",
   witness: "person",
+  judged_by: "person",
+  with: "lot",
   lot: "lot",
   timber: "lot",
   joints: "joint",

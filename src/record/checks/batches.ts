@@ -5,7 +5,7 @@ import { DIMENSIONS } from "../../facts/quantity/units.ts";
 import type { Path } from "../text/yaml.ts";
 import { Zone } from "../../facts/time/zone.ts";
 import type { Clock } from "../../facts/time/clock.ts";
-import type { Material } from "../../facts/types.ts";
+import type { Day, Material } from "../../facts/types.ts";
 import {
   type BatchSpec,
   type CheckContext,
@@ -188,8 +188,9 @@ export function checkClock(
   path: Path,
   clock: Clock | undefined,
   zone: Zone | undefined,
+  day: Day = filed.spec.date,
 ): void {
-  if (!clock || !zone || zone.moment(filed.spec.date, clock, "earlier")) return;
+  if (!clock || !zone || zone.moment(day, clock, "earlier")) return;
   report(context, filed, path, {
     code: "time",
     message: "clocks were put forward over this time",
@@ -220,6 +221,7 @@ function checkPiece(
   }
   expectId(context, filed, [...path, "procedure"], ["procedure"], piece.procedure);
   checkWoodLot(context, filed, [...path, "lot"], piece.lot, lots);
+  (piece.legs ?? []).forEach(({ lot }, at) => checkWoodLot(context, filed, [...path, "legs", at, "lot"], lot, lots));
   if (piece.trial !== undefined)
     checkTrialPiece(context, filed, path, piece, piece.trial, preparations.get(piece.trial));
   else if (piece.preparation !== undefined && filed.whole) {

@@ -19,6 +19,15 @@ export function checkEntries(context: CheckContext): void {
     (filed.spec.recalls ?? []).forEach(({ lot }, index) =>
       expectId(context, filed, ["recalls", index, "lot"], ["lot"], lot),
     );
+    (filed.spec.reworks ?? []).forEach(({ replaced }, index) =>
+      (replaced ?? []).forEach(({ lot, with: by }, at) => {
+        expectId(context, filed, ["reworks", index, "replaced", at, "lot"], ["lot"], lot);
+        expectId(context, filed, ["reworks", index, "replaced", at, "with"], ["lot"], by);
+      }),
+    );
+    (filed.spec.amends ?? []).forEach(({ seen_by }, index) =>
+      expectId(context, filed, ["amends", index, "seen_by"], ["person"], seen_by),
+    );
     (filed.spec.inspections ?? []).forEach(({ hold_point, by, scan }, index) => {
       expectId(context, filed, ["inspections", index, "hold_point"], ["hold point"], hold_point);
       expectId(context, filed, ["inspections", index, "by"], ["person"], by);

@@ -1,10 +1,9 @@
 /** What is raised in one entry and settled in another: open items and departures. */
 import { placeInTime } from "../amend/amend.ts";
 import { nearest } from "../../facts/nearest.ts";
+import { HOLD_KINDS } from "../../facts/build/hold-point.ts";
 import type { Path } from "../text/yaml.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
-
-const HOLD_KINDS = ["close-up", "covering", "flight"];
 
 interface Settled {
   readonly filed: EntryFile;
@@ -19,7 +18,7 @@ export function checkOpenItems(context: CheckContext): void {
       const path = ["open_items", "raise", index];
       raisedIn.set(item.id, filed);
       expectId(context, filed, [...path, "assembly"], ["assembly"], item.assembly);
-      if (item.before !== undefined && !HOLD_KINDS.includes(item.before))
+      if (item.before !== undefined && !isHoldKind(item.before))
         checkBefore(context, filed, [...path, "before"], item.before);
     });
   }
@@ -31,6 +30,8 @@ export function checkOpenItems(context: CheckContext): void {
     });
   }
 }
+
+const isHoldKind = (word: string): boolean => HOLD_KINDS.some((kind) => kind === word);
 
 function checkBefore(context: CheckContext, filed: EntryFile, path: Path, before: string): void {
   const fault = context.ids.fault(["hold point"], before);
@@ -53,11 +54,14 @@ export function checkDepartures(context: CheckContext): void {
       raisedIn.set(departure.id, filed);
       expectId(context, filed, [...path, "assembly"], ["assembly"], departure.assembly);
       expectId(context, filed, [...path, "accepted_by"], ["person"], departure.accepted_by);
-      if (departure.accepted_by !== undefined) accepted.set(departure.id, { filed, path: [...path, "accepted_by"] });
+      const { accepted_by, reference, condition } = departure;
+      // The builder's word, or an acceptance on a condition, may be followed by one that settles it.
+      if (accepted_by !== undefined && reference !== undefined && condition === undefined)
+        accepted.set(departure.id, { filed, path: [...path, "accepted_by"] });
     });
   }
   for (const filed of soundOf(context, "entry")) {
-    (filed.spec.accepts ?? []).forEach(({ departure, by }, index) => {
+    (filed.spec.accepts ?? []).forEach(({ departure, by, reference, condition }, index) => {
       const path = ["accepts", index, "departure"];
       expectId(context, filed, ["accepts", index, "by"], ["person"], by);
       if (!expectId(context, filed, path, ["departure"], departure)) return;
@@ -65,6 +69,7 @@ export function checkDepartures(context: CheckContext): void {
         done: "accepted",
         made: "written down",
       });
+      if (condition !== undefined || reference === undefined) accepted.delete(departure);
     });
   }
 }

@@ -19,6 +19,7 @@ import { checkMeasurements } from "./measurements.ts";
 import { checkProse } from "./prose.ts";
 import { checkSettings } from "./settings.ts";
 import { checkTests } from "./tests.ts";
+import { checkThermometers } from "./thermometer.ts";
 import { checkWeights } from "./weights.ts";
 
 const CHECKS = [
@@ -30,6 +31,7 @@ const CHECKS = [
   checkCuts,
   checkBatches,
   checkTests,
+  checkThermometers,
   checkJoints,
   checkOpenItems,
   checkDepartures,

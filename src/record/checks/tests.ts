@@ -31,6 +31,7 @@ export function checkTests(context: CheckContext): void {
     (filed.spec.tests ?? []).forEach((test, index) => {
       const path = ["tests", index];
       expectId(context, filed, [...path, "witness"], ["person"], test.witness);
+      expectId(context, filed, [...path, "judged_by"], ["person"], test.judged_by);
       expectPicture(context, filed, [...path, "photo"], test.photo);
       checkClock(context, filed, [...path, "at"], test.at, zone);
       checkWoodFailure(context, filed, index, test);

@@ -1,0 +1,53 @@
+/** Readings of a thermometer of least and greatest. */
+import { Zone } from "../../facts/time/zone.ts";
+import { checkClock } from "./batches.ts";
+import { type CheckContext, type EntryFile, report, soundOf } from "./context.ts";
+
+type Reading = NonNullable<EntryFile["spec"]["thermometer"]>[number];
+
+export function checkThermometers(context: CheckContext): void {
+  const timeZone = soundOf(context, "aircraft")[0]?.spec.time_zone;
+  const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
+  for (const filed of soundOf(context, "entry"))
+    (filed.spec.thermometer ?? []).forEach((reading, index) => checkReading(context, filed, index, reading, zone));
+}
+
+function checkReading(
+  context: CheckContext,
+  filed: EntryFile,
+  index: number,
+  { from, to, least, greatest }: Reading,
+  zone: Zone | undefined,
+): void {
+  const path = ["thermometer", index];
+  for (const [key, at] of [
+    ["from", from],
+    ["to", to],
+  ] as const)
+    checkClock(context, filed, [...path, key], at.clock, zone, at.day);
+  const order = (at: Reading["from"]): string => `${at.day} ${String(at.clock.minutes).padStart(4, "0")}`;
+  if (order(from) >= order(to))
+    report(context, filed, [...path, "to"], {
+      code: "order",
+      message: "it was read before it was set",
+      expected: `a time after ${from.typed}`,
+      found: to.typed,
+      mend: "correct one of the two times",
+    });
+  if (to.day > filed.spec.date)
+    report(context, filed, [...path, "to"], {
+      code: "date",
+      message: "it was read after the day of this entry",
+      expected: `a time on ${filed.spec.date} or before`,
+      found: to.typed,
+      mend: "note the reading in the entry of the day on which it was read",
+    });
+  if (least.value > greatest.value)
+    report(context, filed, [...path, "greatest"], {
+      code: "contradiction",
+      message: "the greatest is below the least",
+      expected: `a temperature of ${least.typed} or more`,
+      found: greatest.typed,
+      mend: "correct one of the two",
+    });
+}
