@@ -1,5 +1,6 @@
 /**
- * Bundles the command with what it imports, the browser scripts and the style sheets into .build/: one file is read faster than some hundred.
+ * Bundles the command with what it imports, the browser scripts and the style sheets into .build/: one file is read
+ * faster than some hundred.
  * What a command imports only when it runs stays apart, so that no other command waits for it.
  */
 import { build, transform } from "esbuild";

@@ -3,7 +3,10 @@ import { dateWords } from "../../src/words/words.ts";
 import type { Day } from "../../src/facts/types.ts";
 import { SHORT } from "../shell/seal.tsx";
 
-/** CSS that names the record, the edition and the date at the head of every printed page; at the foot the seal, and the page's number. */
+/**
+ * CSS that names the record, the edition and the date at the head of every printed page; at the foot the seal, and
+ * the page's number.
+ */
 export function runningHeads(name: string, edition: string, day: Day, seal: NamedSeal | undefined): string {
   const small = "font: 8.5pt sans-serif; color: #333;";
   return `@page { size: A4; margin: 22mm 16mm 20mm;
@@ -22,7 +25,10 @@ function sealWords(seal: NamedSeal | undefined): string {
     : `Seal ${seal.number} of ${dateWords(seal.date)}: ${seal.digest.slice(0, SHORT)}`;
 }
 
-/** Anything but letters, digits and blanks goes in as its code point, so that no text can end the string or the element. */
+/**
+ * Anything but letters, digits and blanks goes in as its code point, so that no text can end the string or the
+ * element.
+ */
 function cssString(text: string): string {
   return `"${text.replace(/[^\p{L}\p{N} ]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 0).toString(16)} `)}"`;
 }

@@ -2,8 +2,7 @@ import type { JSX } from "preact";
 import { drawingWords } from "../../src/pages/evidence/evidence-lists.ts";
 import { quantityWords } from "../../src/words/words.ts";
 import { DayWeights } from "./day-weights.tsx";
-import { SheetPart } from "./day-sheet.tsx";
-import type { SheetProps } from "./day-sheet.tsx";
+import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { To, ToEach } from "../shell/link.tsx";
 import { Mark } from "../parts/mark.tsx";
 

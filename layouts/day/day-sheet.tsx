@@ -1,33 +1,13 @@
-import type { ComponentChildren, JSX } from "preact";
+import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { minutesOf } from "../../src/pages/story/story.ts";
 import { hoursWords, quantityWords, timberInUnits } from "../../src/words/words.ts";
-import type { Batch, Component, Entry } from "../../src/facts/types.ts";
+import type { Batch, Component } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
+import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { To, ToEach } from "../shell/link.tsx";
 import { BatchMark } from "../parts/mark.tsx";
-
-export interface SheetProps {
-  readonly site: Site;
-  readonly from: string;
-  readonly entry: Entry;
-}
-
-export function SheetPart({
-  title,
-  children,
-}: {
-  readonly title: string;
-  readonly children: ComponentChildren;
-}): JSX.Element {
-  return (
-    <section class="sheet__part">
-      <h3>{title}</h3>
-      {children}
-    </section>
-  );
-}
 
 /** What the day's entry notes beside its story. */
 export function DaySheet(props: SheetProps): JSX.Element {

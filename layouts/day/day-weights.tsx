@@ -1,8 +1,7 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import { quantityWords } from "../../src/words/words.ts";
-import { SheetPart } from "./day-sheet.tsx";
-import type { SheetProps } from "./day-sheet.tsx";
+import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 
 /** What was weighed on a day. */
 export function DayWeights({ site, from, entry: { weighed, scales } }: SheetProps): JSX.Element | null {

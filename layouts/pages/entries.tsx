@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
-import type { Told } from "../../src/pages/story/assembly.ts";
+import type { Told } from "../../src/pages/story/day-events.ts";
 import { entryLists } from "../../src/pages/story/entry-lists.ts";
 import type { EntryList } from "../../src/pages/story/entry-lists.ts";
 import { dayEvents } from "../../src/pages/story/day-events.ts";

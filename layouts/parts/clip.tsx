@@ -15,7 +15,8 @@ interface ClipProps {
 }
 
 /**
- * A clip by its poster, in the browser's own player. Nothing of it is loaded before somebody asks for it, and nothing moves when it is.
+ * A clip by its poster, in the browser's own player. Nothing of it is loaded before somebody asks for it, and nothing
+ * moves when it is.
  * On paper, where players print their buttons, the poster stands alone.
  */
 export function Clip({ site, from, clip }: ClipProps): JSX.Element | null {

@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import type { Site } from "../../src/editions/shown.ts";
-import type { Told } from "../../src/pages/story/assembly.ts";
+import type { Told } from "../../src/pages/story/day-events.ts";
 import { pictureOf } from "../../src/pages/story/pictured.ts";
 import type { EntryPicture } from "../../src/pages/story/pictured.ts";
 import type { Happening } from "../../src/pages/story/day-events.ts";

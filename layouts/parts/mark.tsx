@@ -1,4 +1,7 @@
-/** A verdict or state as a word and a shape, so that marks can be told apart in grey, in print and at the size of a letter. */
+/**
+ * A verdict or state as a word and a shape, so that marks can be told apart in grey, in print and at the size of a
+ * letter.
+ */
 import type { JSX } from "preact";
 import { renderToString } from "preact-render-to-string";
 import type { BatchFile } from "../../src/evidence/types.ts";

@@ -1,5 +1,6 @@
 /**
- * The shapes of the marks. Each is drawn once in a page and taken from there, since a page has many marks and few shapes.
+ * The shapes of the marks. Each is drawn once in a page and taken from there, since a page has many marks and few
+ * shapes.
  */
 import type { JSX } from "preact";
 import { renderToString } from "preact-render-to-string";
@@ -13,7 +14,10 @@ interface ShapeParts {
   readonly dashed?: boolean;
 }
 
-/** In a box of 20 by 14: the section through a joint, two pieces of wood and the line between them; stamps, jogs and tabs for what is no joint. */
+/**
+ * In a box of 20 by 14: the section through a joint, two pieces of wood and the line between them; stamps, jogs and
+ * tabs for what is no joint.
+ */
 const DRAWN = {
   joined: { solid: "M1 1h18v5.4H1zM1 7.6h18V13H1z" },
   sheared: { solid: "M0 0h13v4.6H0zM7 9.4h13V14H7z", line: "M13 7H7" },

@@ -4,7 +4,7 @@ import { renderToString } from "preact-render-to-string";
 import { relative } from "../../src/pages/address.ts";
 import type { Edition, Site } from "../../src/editions/shown.ts";
 import { dateWords } from "../../src/words/words.ts";
-import type { PageKind } from "./page.tsx";
+import type { PageKind } from "./page-kind.ts";
 
 interface FrameProps {
   readonly site: Site;

@@ -5,28 +5,8 @@ import type { Site } from "../../src/editions/shown.ts";
 import { Footer, Header } from "./frame.tsx";
 import { ICON } from "./icon.ts";
 import { withShapes } from "../parts/shapes.tsx";
+import type { PageKind } from "./page-kind.ts";
 import { isForPaper, sheetsOf } from "./sheets.ts";
-
-export { EDITION_WORDS } from "./frame.tsx";
-
-/** What sort of page it is: marks its place in the navigation and lets styles address it. */
-export type PageKind =
-  | "home"
-  | "entries"
-  | "entry"
-  | "assemblies"
-  | "assembly"
-  | "hours"
-  | "evidence"
-  | "batch"
-  | "joint"
-  | "lot"
-  | "trial"
-  | "hold points"
-  | "open items"
-  | "departures"
-  | "about"
-  | "appendix";
 
 interface PageProps {
   readonly site: Site;

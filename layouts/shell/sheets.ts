@@ -1,5 +1,5 @@
 /** Which style sheets a page takes: no more than it shows, so that the first page a visitor opens comes fast. */
-import type { PageKind } from "./page.tsx";
+import type { PageKind } from "./page-kind.ts";
 
 const RECORDS = ["evidence", "statistics", "charts"] as const;
 

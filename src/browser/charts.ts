@@ -1,5 +1,6 @@
 /**
- * Lays a chart to hover and toggle over a drawing that was made at build time, once somebody points at the drawing: only then
+ * Lays a chart to hover and toggle over a drawing that was made at build time, once somebody points at the drawing:
+ * only then
  * is `chart.umd.js`, which lies beside this script, asked for. Where it is missing, or in print, the drawing stands.
  */
 interface Facts {

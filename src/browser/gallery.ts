@@ -1,5 +1,6 @@
 /**
- * Opens photographs large, one after another: by pointer, by touch and by keyboard. Runs as a classic script after the page has been
+ * Opens photographs large, one after another: by pointer, by touch and by keyboard. Runs as a classic script after
+ * the page has been
  * read; without it each photograph is a plain link to its largest file.
  */
 interface Look {

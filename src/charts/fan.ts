@@ -4,7 +4,10 @@ import type { Frame, Room } from "./frame.ts";
 
 type At = readonly [day: number, value: number];
 
-/** What may come on a day: the least and the most within which so many futures lie, from the widest band to the narrowest, and the middle. */
+/**
+ * What may come on a day: the least and the most within which so many futures lie, from the widest band to the
+ * narrowest, and the middle.
+ */
 interface Ahead {
   readonly day: number;
   readonly bands: readonly (readonly [low: number, high: number])[];

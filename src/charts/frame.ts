@@ -1,4 +1,6 @@
-/** The frame of a chart over time: scales, ticks and room for words. Lengths are in units of the drawing's `viewBox`. */
+/**
+ * The frame of a chart over time: scales, ticks and room for words. Lengths are in units of the drawing's `viewBox`.
+ */
 import { scaleLinear } from "d3-scale";
 import type { ScaleLinear } from "d3-scale";
 
@@ -96,7 +98,10 @@ export function framed(room: Room, from: number, to: number, most: number): Scal
   return { x, y, frame: { width: room.width, height: room.height, left, right, top, bottom, xTicks, yTicks } };
 }
 
-/** Moves heights apart until each pair is at least `gap` from the next, keeping their order and staying above `lowest`. */
+/**
+ * Moves heights apart until each pair is at least `gap` from the next, keeping their order and staying above
+ * `lowest`.
+ */
 export function apart(heights: readonly number[], gap: number, lowest: number): number[] {
   const order = heights.map((height, at) => ({ height, at })).sort((a, b) => a.height - b.height);
   const placed: number[] = [];

@@ -1,4 +1,7 @@
-/** Where the marks of joints stand on a drawing: on the joint itself, or moved off another mark with a line back to it. */
+/**
+ * Where the marks of joints stand on a drawing: on the joint itself, or moved off another mark with a line back to
+ * it.
+ */
 import { tenth } from "./frame.ts";
 
 export interface Spot {

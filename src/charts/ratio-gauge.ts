@@ -1,7 +1,10 @@
 /** Geometry of a mix against its band. */
 
 export interface RatioGauge {
-  /** Ends of the tolerance band, the found ratio and the ends of what the scale leaves in doubt: shares of the width, 0 to 1. */
+  /**
+   * Ends of the tolerance band, the found ratio and the ends of what the scale leaves in doubt: shares of the width,
+   * 0 to 1.
+   */
   readonly band?: readonly [from: number, to: number];
   readonly nominal: number;
   readonly found: number;
@@ -12,7 +15,8 @@ export interface RatioGauge {
 const MARGIN = 0.12;
 
 /**
- * `error`, `tolerance` and `doubt` are shares of the nominal ratio (0.05 = 5 %). The nominal ratio stands in the middle;
+ * `error`, `tolerance` and `doubt` are shares of the nominal ratio (0.05 = 5 %). The nominal ratio stands in the
+ * middle;
  * the scale widens until the band, the found ratio and its doubt are all in sight.
  */
 export function ratioGauge(error: number, doubt?: number, tolerance?: number): RatioGauge {

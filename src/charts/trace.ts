@@ -72,7 +72,10 @@ export function traceDrawing(boxes: readonly TraceBox[], lines: readonly TraceLi
   };
 }
 
-/** Heights of the layouts made so far, by which column each box stands in and which boxes the lines join: most joints of a record are made alike. */
+/**
+ * Heights of the layouts made so far, by which column each box stands in and which boxes the lines join: most joints
+ * of a record are made alike.
+ */
 const known = new Map<string, readonly number[]>();
 
 function middlesOf(boxes: readonly TraceBox[], lines: readonly TraceLine[]): readonly number[] {
@@ -97,7 +100,9 @@ function laidOut(boxes: readonly TraceBox[], lines: readonly TraceLine[]): reado
   return boxes.map(({ key }) => (graph.node(key) as { y: number }).y);
 }
 
-/** A box that no line leads to would be ranked anywhere: a line that is not drawn leads to it from the column before. */
+/**
+ * A box that no line leads to would be ranked anywhere: a line that is not drawn leads to it from the column before.
+ */
 function heldInColumns(graph: Graph, boxes: readonly TraceBox[], lines: readonly TraceLine[]): void {
   const ledTo = new Set(lines.map(({ to }) => to));
   const loose = boxes.filter(({ key }) => !ledTo.has(key));

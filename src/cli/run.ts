@@ -4,7 +4,10 @@ import { OutputRefused } from "../publish/output/folder.ts";
 import { programFor } from "./program.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 
-/** Runs one command and returns its exit code. Mistakes in use, refusals of the disk and bugs of the program are told apart. */
+/**
+ * Runs one command and returns its exit code. Mistakes in use, refusals of the disk and bugs of the program are told
+ * apart.
+ */
 export async function run(words: readonly string[], surroundings: Surroundings): Promise<number> {
   let code: number = EXIT.fine;
   const program = programFor(surroundings, (found) => (code = found));

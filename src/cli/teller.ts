@@ -38,7 +38,10 @@ export function tellerFor({ out, isTerminal, columns, now }: Surroundings, words
   };
 }
 
-/** A text with a bar before it, if the line leaves room for one; where it leaves too little, the text alone, cut to the line. */
+/**
+ * A text with a bar before it, if the line leaves room for one; where it leaves too little, the text alone, cut to
+ * the line.
+ */
 export function barred(text: string, share: number, width: number): string {
   const room = width - text.length - "[] ".length;
   const cells = BARS.find((length) => length <= room);

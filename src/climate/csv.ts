@@ -8,7 +8,8 @@ const OPTIONS = { relax_column_count: true, relax_quotes: true, skip_empty_lines
 
 /**
  * All rows, blank lines left out; or the line, from 1, on which a quotation mark is opened and never closed.
- * Many rows of another length than the first are slow to read, so what stands before the rows proper is better left out.
+ * Many rows of another length than the first are slow to read, so what stands before the rows proper is better left
+ * out.
  */
 export function rowsOf(text: string, delimiter: Delimiter): Rows | { readonly line: number } {
   try {

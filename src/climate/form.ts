@@ -1,4 +1,7 @@
-/** What must be known of a logger's file before its rows can be read, and what a builder may say of it beside the file. */
+/**
+ * What must be known of a logger's file before its rows can be read, and what a builder may say of it beside the
+ * file.
+ */
 
 /** Stands in problem texts for the file beside a logger file, until it is known which that is. */
 export const BESIDE = "climate/NAME.md";
@@ -7,7 +10,9 @@ export type TemperatureUnit = "°C" | "°F" | "K";
 export type Mark = "." | ",";
 export type Delimiter = "," | ";" | "\t";
 
-/** What a builder says in `climate/NAME.md` of a file whose form does not show by itself. Everything may be left out. */
+/**
+ * What a builder says in `climate/NAME.md` of a file whose form does not show by itself. Everything may be left out.
+ */
 export interface Stated {
   readonly delimiter?: Delimiter;
   readonly decimal?: Mark;

@@ -1,4 +1,7 @@
-/** What one cell of a header names. Only a wording that can mean one thing is taken; anything else is left to the builder. */
+/**
+ * What one cell of a header names. Only a wording that can mean one thing is taken; anything else is left to the
+ * builder.
+ */
 import type { TemperatureUnit } from "./form.ts";
 
 const TEMPERATURE =
@@ -84,7 +87,10 @@ function valueNamed(text: string): Named | undefined {
 const unitIn = (text: string): TemperatureUnit | "%" | undefined =>
   unitOf(text) ?? unitOf(text.replace(/[)\]}]? ?\([^)]*\)?$/u, ""));
 
-/** What follows a name, without the brackets, comma or stroke that set it off; undefined where the name does not stand there. */
+/**
+ * What follows a name, without the brackets, comma or stroke that set it off; undefined where the name does not stand
+ * there.
+ */
 function restAfter(text: string, pattern: RegExp): string | undefined {
   const found = pattern.exec(text);
   return found === null

@@ -63,7 +63,10 @@ function humidityUnit(name: Named | undefined, cell = ""): { unit?: "%" } {
   return unit === "%" ? { unit } : {};
 }
 
-/** The unit in brackets that a header ends with, where the builder chose the column and its name means nothing by itself. */
+/**
+ * The unit in brackets that a header ends with, where the builder chose the column and its name means nothing by
+ * itself.
+ */
 const bracketed = (cell: string): TemperatureUnit | "%" | undefined =>
   unitOf(/[([]([^)\]]+)[)\]]\s*$/u.exec(cell)?.[1] ?? "");
 

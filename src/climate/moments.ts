@@ -106,7 +106,8 @@ function ends({ walls, count }: Readings): readonly [number, number] {
 }
 
 /**
- * The hour that comes twice in autumn. Where the stamps go back once within it, what comes before is its first passage and what comes
+ * The hour that comes twice in autumn. Where the stamps go back once within it, what comes before is its first
+ * passage and what comes
  * after its second. Where they do not, only the builder can know.
  */
 class Passages {

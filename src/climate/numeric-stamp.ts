@@ -1,4 +1,7 @@
-/** Stamps that are figures, as loggers write them: `2025-03-08T14:20:00+01:00`, `08.03.2025 14:20`, `03/08/2025 02:20 PM`. */
+/**
+ * Stamps that are figures, as loggers write them: `2025-03-08T14:20:00+01:00`, `08.03.2025 14:20`, `03/08/2025 02:20
+ * PM`.
+ */
 import { hourOf, type StampReader, wallOf } from "../facts/time/stamp.ts";
 import { offsetOf } from "../facts/time/wall-clock.ts";
 
@@ -34,8 +37,10 @@ export function numericReader(order: Order, mark: string): StampReader {
 }
 
 /**
- * The order of day, month and year in a column of stamps, where it is certain: the year comes first; or points stand between, which is
- * day, month, year wherever it is written; or one stamp has a figure over 12 that can only be a day, and none speaks against it.
+ * The order of day, month and year in a column of stamps, where it is certain: the year comes first; or points stand
+ * between, which is
+ * day, month, year wherever it is written; or one stamp has a figure over 12 that can only be a day, and none speaks
+ * against it.
  */
 export function orderOf(stamps: Iterable<string>): OrderFound {
   let mark: string | undefined;

@@ -7,7 +7,10 @@ export interface FiledLog extends Log {
   readonly file: string;
 }
 
-/** One problem for each two files that disagree where both have readings, at the first reading of the later file that the earlier one lacks. */
+/**
+ * One problem for each two files that disagree where both have readings, at the first reading of the later file that
+ * the earlier one lacks.
+ */
 export function overlapProblems(logs: readonly FiledLog[]): Problem[] {
   const byStart = [...logs].sort((a, b) => (a.times[0] ?? 0) - (b.times[0] ?? 0) || (a.file < b.file ? -1 : 1));
   const problems: Problem[] = [];

@@ -87,7 +87,10 @@ const named = ({ message, mend, ...problem }: Problem, beside: string): Problem 
   mend: mend.replaceAll(BESIDE, beside),
 });
 
-/** Loggers write byte order marks, which say plainly what follows; a file of the record that a builder types must have none. */
+/**
+ * Loggers write byte order marks, which say plainly what follows; a file of the record that a builder types must have
+ * none.
+ */
 function logText(root: string, file: string): string | { readonly problem: Problem } {
   let bytes: Buffer;
   try {

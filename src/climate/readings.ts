@@ -7,7 +7,10 @@ import { HEADER, type Report } from "./report.ts";
 import type { StampReader } from "../facts/time/stamp.ts";
 import { figureOf, inReckoning, isEmpty } from "./value.ts";
 
-/** One row each: the wall time as if it were UTC, seconds east of Greenwich (NaN where the stamp names none), °C, share, and the row. */
+/**
+ * One row each: the wall time as if it were UTC, seconds east of Greenwich (NaN where the stamp names none), °C,
+ * share, and the row.
+ */
 export interface Readings {
   count: number;
   readonly walls: Float64Array;
@@ -74,7 +77,10 @@ function empty(length: number): Readings {
   };
 }
 
-/** More cells than the header has is what a decimal comma between commas looks like; too few is what a cut line looks like. */
+/**
+ * More cells than the header has is what a decimal comma between commas looks like; too few is what a cut line looks
+ * like.
+ */
 function fits(line: readonly string[], width: number, row: number, { columns }: Layout, report: Report): boolean {
   const needed = Math.max(...columns.time, columns.temperature?.at ?? 0, columns.humidity?.at ?? 0) + 1;
   const extra = line.slice(width).some((cell) => cell.trim() !== "");

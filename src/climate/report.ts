@@ -1,4 +1,7 @@
-/** What is wrong in one logger file, gathered by row and cell and placed in the end, so that a sound file costs nothing. */
+/**
+ * What is wrong in one logger file, gathered by row and cell and placed in the end, so that a sound file costs
+ * nothing.
+ */
 import type { Problem } from "../problem.ts";
 import type { Fault } from "../facts/reading.ts";
 import { columnOf, fromLine, linesOf } from "./csv.ts";

@@ -9,7 +9,10 @@ export interface Series {
   readonly rows: Int32Array;
 }
 
-/** Sorts, and joins what stands twice. Two readings of one moment that differ are a problem; a missing one differs from nothing. */
+/**
+ * Sorts, and joins what stands twice. Two readings of one moment that differ are a problem; a missing one differs
+ * from nothing.
+ */
 export function seriesOf(readings: Readings, moments: Float64Array, report: Report): Series {
   const order = orderOf(moments);
   const series = {
@@ -57,7 +60,10 @@ const TWICE = {
 const differ = (a: number | undefined, b: number): boolean =>
   a !== undefined && !Number.isNaN(a) && !Number.isNaN(b) && a !== b;
 
-/** Places of the moments that are known, by moment and then by row. Most files are in order already, or wholly in reverse. */
+/**
+ * Places of the moments that are known, by moment and then by row. Most files are in order already, or wholly in
+ * reverse.
+ */
 function orderOf(moments: Float64Array): Int32Array {
   const known = new Int32Array(moments.length);
   let count = 0;

@@ -23,7 +23,10 @@ export function anchor(kind: Kind, id: string): string {
   return `${kind.replace(" ", "-")}-${id.replaceAll("/", "-")}`;
 }
 
-/** Path from the site's root of the page on a thing, with a fragment where it is a part of a page; undefined for people. */
+/**
+ * Path from the site's root of the page on a thing, with a fragment where it is a part of a page; undefined for
+ * people.
+ */
 export function addressOf(ref: Ref): string | undefined {
   const folder = FOLDERS[ref.kind];
   if (folder !== undefined) return `${folder}/${ref.id}.html`;

@@ -17,7 +17,10 @@ export interface PreviewRequest extends PrepareRequest, Pick<BuildRequest, "prog
   readonly port: number;
 }
 
-/** What came of a look at the record: how many pages its site has, none of them made yet, or all that is wrong with it. */
+/**
+ * What came of a look at the record: how many pages its site has, none of them made yet, or all that is wrong with
+ * it.
+ */
 export type Renewed = { readonly pages: number } | { readonly problems: readonly Problem[] };
 
 export interface PreviewTeller extends Teller {
@@ -32,7 +35,10 @@ export interface Preview {
   readonly close: () => Promise<void>;
 }
 
-/** Serves a record's site, renews it after each change of the record, and keeps serving the last good one while there are problems. */
+/**
+ * Serves a record's site, renews it after each change of the record, and keeps serving the last good one while there
+ * are problems.
+ */
 export async function startPreview(request: PreviewRequest, tell: PreviewTeller): Promise<Preview> {
   await mkdir(request.cache, { recursive: true });
   const folder = await mkdtemp(join(resolve(request.cache), "preview-"));
@@ -59,7 +65,10 @@ export async function startPreview(request: PreviewRequest, tell: PreviewTeller)
   };
 }
 
-/** Reads and reckons the record whole each time, but parses only files that changed; pages are left for those who ask for them. */
+/**
+ * Reads and reckons the record whole each time, but parses only files that changed; pages are left for those who ask
+ * for them.
+ */
 export async function renewing(
   request: PrepareRequest & Pick<PreviewRequest, "edition">,
   site: SiteOnDemand,

@@ -48,8 +48,10 @@ export async function servePreview(
 }
 
 /**
- * Makes the page that is asked for, or the one that says there is none, and leaves it to the dev server to send it; true where the answer
- * is given here: for a page with what is wrong laid over it, and for stray paths, at which the dev server would fall over.
+ * Makes the page that is asked for, or the one that says there is none, and leaves it to the dev server to send it;
+ * true where the answer
+ * is given here: for a page with what is wrong laid over it, and for stray paths, at which the dev server would fall
+ * over.
  */
 function answer(
   site: SiteOnDemand,

@@ -6,7 +6,8 @@ import { type Layout, place } from "../publish/publish.ts";
 /**
  * A site of which each page is made when it is asked for, into a folder that a server looks into.
  *
- * No page outlives a renewal: which pages an edit can change need not be known, so none can be left stale. Photographs and documents
+ * No page outlives a renewal: which pages an edit can change need not be known, so none can be left stale.
+ * Photographs and documents
  * bear the digest of what is in them in their names, so that one that was placed once stays right.
  */
 export class SiteOnDemand {

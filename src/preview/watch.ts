@@ -8,7 +8,10 @@ export interface Watch {
   readonly close: () => Promise<void>;
 }
 
-/** Calls `changed` after each saving in a folder. Hidden files, such as those an editor keeps beside the one it edits, do not count. */
+/**
+ * Calls `changed` after each saving in a folder. Hidden files, such as those an editor keeps beside the one it edits,
+ * do not count.
+ */
 export async function watchFolder(folder: string, changed: () => void): Promise<Watch> {
   let timer: NodeJS.Timeout | undefined;
   const isHidden = (path: string): boolean =>

@@ -2,7 +2,10 @@ import { copyFile, mkdir, readdir, readFile, writeFile } from "node:fs/promises"
 import { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
 
-/** Writes what all pages share into `assets/`: the style sheets, our scripts, Chart.js. `program` is the folder the program is installed in. */
+/**
+ * Writes what all pages share into `assets/`: the style sheets, our scripts, Chart.js. `program` is the folder the
+ * program is installed in.
+ */
 export async function writeAssets(program: string, site: string): Promise<void> {
   const assets = join(site, "assets");
   await mkdir(assets, { recursive: true });

@@ -3,7 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { PageFile } from "../editions/shown.ts";
 
-/** Eleventy holds all pages of a run until it has made the last. So many keep it small, and beginning anew costs as much as a few dozen pages. */
+/**
+ * Eleventy holds all pages of a run until it has made the last. So many keep it small, and beginning anew costs as
+ * much as a few dozen pages.
+ */
 const PAGES_A_RUN = 1000;
 
 /**
@@ -56,7 +59,10 @@ async function writeRun(pages: readonly PageFile[], input: string, folder: strin
   });
 }
 
-/** Every page stays in its folder, and no two are written to one file, on disks that tell upper from lower case and on others. */
+/**
+ * Every page stays in its folder, and no two are written to one file, on disks that tell upper from lower case and on
+ * others.
+ */
 function refuseStrayPaths(pages: readonly PageFile[]): void {
   const taken = new Map<string, string>();
   for (const { path } of pages) {

@@ -8,7 +8,8 @@ import { writeAssets } from "./assets.ts";
 import { writePages } from "./eleventy.ts";
 import { proseOf } from "./markdown.ts";
 import { linkOrCopy } from "./output/link.ts";
-import type { Placing, Ready, ReadyFiles } from "./pictures/ready.ts";
+import type { ReadyFiles } from "./pictures/ready.ts";
+import type { Placing, Ready } from "./pictures/ready-file.ts";
 import { wantedFiles } from "./pictures/wanted.ts";
 
 type Usable = Pick<ReadyFiles, "pictures" | "documents" | "clips">;

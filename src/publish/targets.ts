@@ -4,7 +4,10 @@ import { type Target, targetOf } from "../record/links.ts";
 import { webAddress } from "../record/text/markdown.ts";
 import type { FilePath, Photo } from "../facts/types.ts";
 
-/** Finds what links and images in prose lead to, as one edition shows it. `from` is the path of the page they stand on. */
+/**
+ * Finds what links and images in prose lead to, as one edition shows it. `from` is the path of the page they stand
+ * on.
+ */
 export interface Targets {
   /** Where a link leads; undefined where the edition does not show it. */
   readonly link: (target: string, from: string) => string | undefined;

@@ -1,6 +1,8 @@
 /**
- * How the reckoning treats values it cannot reckon with: a function whose argument lies outside the domain its comment names, or is
- * not a finite number, returns undefined. It never throws, clamps or guesses, and the type makes every caller say what follows.
+ * How the reckoning treats values it cannot reckon with: a function whose argument lies outside the domain its
+ * comment names, or is
+ * not a finite number, returns undefined. It never throws, clamps or guesses, and the type makes every caller say
+ * what follows.
  */
 export const positive = (...values: readonly number[]): boolean => values.every((v) => Number.isFinite(v) && v > 0);
 

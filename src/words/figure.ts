@@ -12,7 +12,8 @@ export function figure(value: number, decimals: number): string {
 }
 
 /**
- * A number with as many decimals, from `decimals` up to 6, as it takes not to look as if it were on the other side of `limit`:
+ * A number with as many decimals, from `decimals` up to 6, as it takes not to look as if it were on the other side of
+ * `limit`:
  * 5.004 beside 5 reads 5.004 and not 5.0.
  */
 export function apart(value: number, limit: number, decimals: number): string {
@@ -32,7 +33,8 @@ export const percentApart = (share: number, limit: number, decimals = 1): string
   `${apart(share * 100, limit * 100, decimals)} %`;
 
 /**
- * A length of time in whole days and hours, or hours and minutes, rounded down: what is shown is never more than what there was.
+ * A length of time in whole days and hours, or hours and minutes, rounded down: what is shown is never more than what
+ * there was.
  * 259,140 s → `2 d 23 h`; 3,900 s → `1 h 5 min`; 0 → `0 min`.
  */
 export function span(seconds: number): string {

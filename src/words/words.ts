@@ -1,4 +1,7 @@
-/** How days, times and quantities are put into words. Fixed English, so that the same record gives the same bytes anywhere. */
+/**
+ * How days, times and quantities are put into words. Fixed English, so that the same record gives the same bytes
+ * anywhere.
+ */
 import type { Day, Quantity } from "../facts/types.ts";
 
 const MONTHS = [

@@ -98,6 +98,17 @@ describe("The shape of the source", () => {
     ).toEqual([]);
   });
 
+  it("has no folder of more than 20 files", () => {
+    const counts = new Map<string, number>();
+    for (const { path } of product) counts.set(posix.dirname(path), (counts.get(posix.dirname(path)) ?? 0) + 1);
+    expect([...counts].filter(([, files]) => files > 20)).toEqual([]);
+  });
+
+  it("has at most one line in a hundred over 120 columns", () => {
+    const lines = product.filter(({ path }) => !path.endsWith(".css")).flatMap(({ text }) => text.split("\n"));
+    expect(lines.filter((line) => line.length > 120).length / lines.length).toBeLessThanOrEqual(0.01);
+  });
+
   it("has no room for what has no name", () => {
     expect(
       all.filter((file) => /\/(utils?|helpers?|common|misc)(\/|\.)/.test(file.path)).map((file) => file.path),

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, posix } from "node:path";
-import { parseSync } from "oxc-parser";
+import { type EcmaScriptModule, parseSync } from "oxc-parser";
 
 /** A source file of the project, with its path from the project's root. */
 export interface SourceFile {
@@ -28,14 +28,33 @@ export function sourceFiles(...folders: string[]): SourceFile[] {
 
 /** What a file imports, as written, type imports included. */
 export function importsOf(file: SourceFile): string[] {
+  return [...new Set([...runningImportsOf(file), ...typeImportsOf(file)])];
+}
+
+/** What is loaded when the file is: imports and exports of values, and what it imports as it runs. */
+export function runningImportsOf(file: SourceFile): string[] {
   const { module } = parseSync(file.path, file.text);
-  const fromExports = module.staticExports.flatMap((e) =>
-    e.entries.flatMap((entry) => (entry.moduleRequest === null ? [] : [entry.moduleRequest.value])),
-  );
+  const statics = module.staticImports
+    .filter(({ entries }) => entries.length === 0 || entries.some(({ isType }) => !isType))
+    .map((i) => i.moduleRequest.value);
   const dynamic = module.dynamicImports.map((i) =>
     file.text.slice(i.moduleRequest.start, i.moduleRequest.end).replaceAll(/["'`]/g, ""),
   );
-  return [...module.staticImports.map((i) => i.moduleRequest.value), ...fromExports, ...dynamic];
+  return [...statics, ...reExportsOf(module, false), ...dynamic];
+}
+
+function typeImportsOf(file: SourceFile): string[] {
+  const { module } = parseSync(file.path, file.text);
+  const statics = module.staticImports.filter(({ entries }) => entries.some(({ isType }) => isType));
+  return [...statics.map((i) => i.moduleRequest.value), ...reExportsOf(module, true)];
+}
+
+function reExportsOf(module: EcmaScriptModule, types: boolean): string[] {
+  return module.staticExports.flatMap(({ entries }) =>
+    entries.flatMap(({ moduleRequest, isType }) =>
+      moduleRequest === null || isType !== types ? [] : [moduleRequest.value],
+    ),
+  );
 }
 
 /** Every function, method and arrow with a body, and how many lines it covers. */

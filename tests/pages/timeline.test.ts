@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import type { Told } from "../../src/pages/story/assembly.ts";
+import type { Told } from "../../src/pages/story/day-events.ts";
 import type { Happening } from "../../src/pages/story/day-events.ts";
 import { timelineOf } from "../../src/pages/story/timeline.ts";
 import type { Entry } from "../../src/facts/types.ts";

@@ -23,7 +23,8 @@ export function sizeOf(text: string): number | undefined {
 const FRAME = 12_288;
 
 /**
- * Shares out the payload, in its order, to bags that each fit into `most` bytes with their manifests, serialised or not.
+ * Shares out the payload, in its order, to bags that each fit into `most` bytes with their manifests, serialised or
+ * not.
  * `always` is in every bag, so that each can be understood by itself.
  * @throws ArchiveRefused where a file alone is larger
  */
@@ -47,7 +48,10 @@ export function partsOf(pieces: readonly Piece[], always: readonly Piece[], most
   return parts.map((part) => part.sort((a, b) => (a.path < b.path ? -1 : 1)));
 }
 
-/** More than a file can come to take: its bytes, incompressible; two lines of manifests; heads and padding of a tar or a zip. */
+/**
+ * More than a file can come to take: its bytes, incompressible; two lines of manifests; heads and padding of a tar or
+ * a zip.
+ */
 function weightOf({ path, size }: Piece): number {
   const name = Buffer.byteLength(path) + 64;
   return Math.ceil(size * 1.001) + 4 * name + 2_304;

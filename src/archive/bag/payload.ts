@@ -14,7 +14,9 @@ export interface Piece {
   readonly from: { readonly file: string } | { readonly text: string };
 }
 
-/** Every file of the record: those that are read, the seals that are set, and the schemas for editors; no hidden ones. */
+/**
+ * Every file of the record: those that are read, the seals that are set, and the schemas for editors; no hidden ones.
+ */
 export async function recordPieces(content: string): Promise<Piece[]> {
   const { root, files } = recordFiles(content);
   const { begun } = await leftOver(root, await readChain(root, { fault: () => undefined, note: () => undefined }));

@@ -10,8 +10,10 @@ import { writeDurably } from "../durable.ts";
 export type Serialisation = "zip" | "tar.gz";
 
 /**
- * Packs a bag into one file, the same bytes whatever the day, the time zone and the folder: sorted, with one time and one mode for all.
- * A zip holds its files uncompressed, since compressors differ between machines and photographs gain nothing; a tar.gz is compressed.
+ * Packs a bag into one file, the same bytes whatever the day, the time zone and the folder: sorted, with one time and
+ * one mode for all.
+ * A zip holds its files uncompressed, since compressors differ between machines and photographs gain nothing; a
+ * tar.gz is compressed.
  * @param folder the folder that the bag lies in
  * @param bag the bag's own name
  * @param paths of its files within it, sorted

@@ -6,7 +6,10 @@ export function bytesIn(pieces: readonly Piece[]): number {
   return pieces.reduce((bytes, { size }) => bytes + size, 0);
 }
 
-/** How far it has come, in bytes: of the record, which is read once for its list; of the payload; of the payload once more where it is packed. */
+/**
+ * How far it has come, in bytes: of the record, which is read once for its list; of the payload; of the payload once
+ * more where it is packed.
+ */
 export class Work {
   readonly #of: number;
   readonly #progress: (done: number, of: number) => void;

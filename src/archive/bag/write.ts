@@ -49,7 +49,8 @@ export interface Bagged {
 
 /**
  * Writes a bag by RFC 8493 of a record that was found without problems, with its archive edition as a site.
- * It is made in a hidden folder beside and moved into place in one go when all of it is on the disk; a bag that stands is never written over.
+ * It is made in a hidden folder beside and moved into place in one go when all of it is on the disk; a bag that
+ * stands is never written over.
  * @throws ArchiveRefused where another bag of this name stands there, or the record changed meanwhile
  */
 export async function writeBag(

@@ -31,7 +31,10 @@ function byDay(
   return a.day < b.day ? -1 : a.day > b.day ? 1 : a.id < b.id ? -1 : 1;
 }
 
-/** What an open item must be done before: a hold point of its own, or every one of a kind; undefined where it says neither. */
+/**
+ * What an open item must be done before: a hold point of its own, or every one of a kind; undefined where it says
+ * neither.
+ */
 export function before(
   shown: Shown,
   item: OpenItem,

@@ -9,7 +9,10 @@ export interface NeedTogether {
   readonly blocks: boolean;
 }
 
-/** Needs that differ only in which joint they speak of are said together; what blocks comes first. Else the order is kept. */
+/**
+ * Needs that differ only in which joint they speak of are said together; what blocks comes first. Else the order is
+ * kept.
+ */
 export function needsTogether(needs: readonly Need[]): NeedTogether[] {
   const groups = new Map<string, Need[]>();
   for (const need of needs) {

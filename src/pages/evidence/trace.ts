@@ -1,4 +1,7 @@
-/** The way from lots over batches, joints and assemblies to hold points, asked from either end, as boxes and lines to be drawn. */
+/**
+ * The way from lots over batches, joints and assemblies to hold points, asked from either end, as boxes and lines to
+ * be drawn.
+ */
 import { lotsOf } from "../../evidence/batch/lots.ts";
 import type { BatchFile, HoldPointFile, JointFile, LotFile } from "../../evidence/types.ts";
 import type { Ref } from "../../facts/types.ts";

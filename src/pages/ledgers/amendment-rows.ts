@@ -3,7 +3,10 @@ import type { Change, Said } from "../../facts/types.ts";
 import type { Row } from "./ledger-rows.ts";
 import type { Shown } from "../../editions/shown.ts";
 
-/** `what` is null and `value` says `prose` where the text of the day was struck out. `was` is null where nothing was written, `is` where nothing stands any more. */
+/**
+ * `what` is null and `value` says `prose` where the text of the day was struck out. `was` is null where nothing was
+ * written, `is` where nothing stands any more.
+ */
 export function amendmentRows({ record, nameOf }: Shown): Row[] {
   const text = (said: Said | undefined): string | null =>
     said

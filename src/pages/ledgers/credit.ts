@@ -1,4 +1,6 @@
-/** What the page on the major portion says. Two ledgers: tasks, and beside them hours, which are no part of the share. */
+/**
+ * What the page on the major portion says. Two ledgers: tasks, and beside them hours, which are no part of the share.
+ */
 import { creditOf, type CreditFile } from "../../evidence/credit.ts";
 import { WHOLE_TASK, type Tenths } from "../../reckoning/hours/credit.ts";
 import type { Shown } from "../../editions/shown.ts";

@@ -1,4 +1,6 @@
-/** The rows of each ledger. Keys are the columns; their units stand in their names. A value that is not noted is null. */
+/**
+ * The rows of each ledger. Keys are the columns; their units stand in their names. A value that is not noted is null.
+ */
 import type { BatchFile, Finding, JointFile, PieceFile } from "../../evidence/types.ts";
 import type { Component, Moment, Quantity } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -63,7 +65,10 @@ function batchRow({ batch, verdict, ratio, moistureEstimate, dewPoint, openFor, 
   };
 }
 
-/** Pieces in the order of their batches. Columns of the test are null where it was not broken, or where the edition does not show its test. */
+/**
+ * Pieces in the order of their batches. Columns of the test are null where it was not broken, or where the edition
+ * does not show its test.
+ */
 export function pieceRows(shown: Shown): Row[] {
   const files = traceIndex(shown).batches.flatMap(({ id }) => shown.evidence.batches.get(id)?.pieces ?? []);
   return files.map((file) => ({ ...pieceRow(shown, file), ...testRow(shown, file) }));

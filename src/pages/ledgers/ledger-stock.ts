@@ -17,7 +17,10 @@ export function cutRows({ record }: Shown): Row[] {
   );
 }
 
-/** A row for each lot. Where batches took what nobody noted, they stand in a column of their own and what is left is null. */
+/**
+ * A row for each lot. Where batches took what nobody noted, they stand in a column of their own and what is left is
+ * null.
+ */
 export function stockRows(shown: Shown): Row[] {
   return reckonStock(shown.record, shown.evidence).lots.map(
     ({ lot, unit, received, used, left, unknown, lastDay, recalled }) => {

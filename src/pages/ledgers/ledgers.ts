@@ -33,17 +33,22 @@ function hasLedgers({ edition, record }: Shown): boolean {
 }
 
 /**
- * The numbers and verdicts of an edition for other programs, each ledger as JSON and as CSV with the same rows and columns.
+ * The numbers and verdicts of an edition for other programs, each ledger as JSON and as CSV with the same rows and
+ * columns.
  * One without rows is left out.
  *
- * JSON: `{ aircraft, edition, day, rows: [{ column: value }] }`. A value is text, a number, a list of ids, or null where nothing was noted.
+ * JSON: `{ aircraft, edition, day, rows: [{ column: value }] }`. A value is text, a number, a list of ids, or null
+ * where nothing was noted.
  * Columns that end in `_typed` hold what the builder typed; those beside them the value in the unit their name ends in:
- * `_kg`, `_m`, `_m2`, `_m3`, `_n`, `_pa`, `_degc` (°C), `_s` (seconds), `_epoch_s` (seconds since 1970-01-01T00:00Z), `_share` (1 = 100 %), `_kg_m`.
+ * `_kg`, `_m`, `_m2`, `_m3`, `_n`, `_pa`, `_degc` (°C), `_s` (seconds), `_epoch_s` (seconds since 1970-01-01T00:00Z),
+ * `_share` (1 = 100 %), `_kg_m`.
  * Measurements, cuts and stock have their unit in a column of its own. Tasks are shared out in points of one.
  * Numbers are not rounded. Findings carry the id of their rule; `rests_on` lists `kind:id`.
  *
- * CSV (RFC 4180, UTF-8, one heading row): lists are ids with blanks between them, null is an empty field. A text that a spreadsheet
- * would take for a formula, one that begins with `=`, `+`, `-`, `@`, a tab or a carriage return, has an apostrophe before it; numbers never do.
+ * CSV (RFC 4180, UTF-8, one heading row): lists are ids with blanks between them, null is an empty field. A text that
+ * a spreadsheet
+ * would take for a formula, one that begins with `=`, `+`, `-`, `@`, a tab or a carriage return, has an apostrophe
+ * before it; numbers never do.
  */
 export function ledgersOf(shown: Shown): Ledger[] {
   if (!hasLedgers(shown)) return [];

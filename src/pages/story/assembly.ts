@@ -4,19 +4,12 @@ import { total } from "../../reckoning/hours/hours.ts";
 import type { Assembly, Entry } from "../../facts/types.ts";
 import type { Chart } from "../forecast/chart.ts";
 import { dayAt, inHours, running, weekly, weeksOf } from "../forecast/chart.ts";
-import type { Happening } from "./day-events.ts";
-import { dayEvents } from "./day-events.ts";
+import { dayEvents, type Told } from "./day-events.ts";
 import { plannedWithin } from "./planned.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { lineageOf, minutesOf, storyOf } from "./story.ts";
 import { MOST_IN_ROW, timelineOf } from "./timeline.ts";
 import { hoursWords } from "../../words/words.ts";
-
-export interface Told {
-  readonly entry: Entry;
-  readonly minutes: number;
-  readonly dayEvents: readonly Happening[];
-}
 
 export interface AssemblyView {
   readonly assembly: Assembly;
@@ -31,7 +24,10 @@ export interface AssemblyView {
   readonly next?: HoldPointFile;
   /** Days that tell of it or of what is within it, oldest first. */
   readonly told: readonly Told[];
-  /** Those to be listed on the page of its days: all, or where they are many only the days on the assembly itself; the others stand on the pages of what is within it. */
+  /**
+   * Those to be listed on the page of its days: all, or where they are many only the days on the assembly itself; the
+   * others stand on the pages of what is within it.
+   */
   readonly listed: readonly Told[];
   /** Those of them that its own page lists: the last. */
   readonly lately: readonly Told[];

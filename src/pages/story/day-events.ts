@@ -25,9 +25,19 @@ export interface Happening {
   readonly about: Ref;
 }
 
+/** A day as it is told on the page of an assembly. */
+export interface Told {
+  readonly entry: Entry;
+  readonly minutes: number;
+  readonly dayEvents: readonly Happening[];
+}
+
 const known = new WeakMap<Shown, Map<string, readonly Happening[]>>();
 
-/** In the order of the rows of an entry; pieces of one batch with one verdict said together. Reckoned once for an edition: every assembly around an entry tells of it. */
+/**
+ * In the order of the rows of an entry; pieces of one batch with one verdict said together. Reckoned once for an
+ * edition: every assembly around an entry tells of it.
+ */
 export function dayEvents(entry: Entry, shown: Shown): readonly Happening[] {
   const ofShown = known.get(shown) ?? new Map<string, readonly Happening[]>();
   known.set(shown, ofShown);

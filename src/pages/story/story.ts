@@ -1,4 +1,7 @@
-/** What many story pages need, gathered once for an edition: entries by assembly, hours as lines, the tree of assemblies. */
+/**
+ * What many story pages need, gathered once for an edition: entries by assembly, hours as lines, the tree of
+ * assemblies.
+ */
 import { cumulative } from "../../reckoning/hours/hours.ts";
 import type { Step, Worked } from "../../reckoning/hours/hours.ts";
 import type { Assembly, Entry, Record } from "../../facts/types.ts";

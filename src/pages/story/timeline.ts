@@ -1,8 +1,7 @@
 /** What happened to an assembly, by rows on one line of time. */
 import type { Event, TimelineInput } from "../../charts/timeline.ts";
-import type { Told } from "./assembly.ts";
 import { dayAt } from "../forecast/chart.ts";
-import { type Happening, ROWS } from "./day-events.ts";
+import { type Happening, ROWS, type Told } from "./day-events.ts";
 import { dateShort, grouped, monthWords } from "../../words/words.ts";
 
 /** Marks in a row beyond which they would stand on each other's shoulders: things alike are then drawn once a month. */

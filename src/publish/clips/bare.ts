@@ -3,12 +3,17 @@ import { Refused } from "./refused.ts";
 
 type Bytes = Uint8Array | AllowSharedBufferSource | undefined;
 
-/** Of units in H.264 those that a decoder needs (ITU-T H.264, table 7-1): slices, sets of parameters, ends; of supplements, access marks and filler none. */
+/**
+ * Of units in H.264 those that a decoder needs (ITU-T H.264, table 7-1): slices, sets of parameters, ends; of
+ * supplements, access marks and filler none.
+ */
 const NEEDED = new Set([1, 2, 3, 4, 5, 7, 8, 10, 11, 13, 15, 20]);
 
 /**
- * Takes supplements (SEI) out of frames of H.264: cameras note place, time and settings in them, and no decoder needs one.
- * `description` is the track's AVCDecoderConfigurationRecord, ISO/IEC 14496-15, which says how the lengths of units are written.
+ * Takes supplements (SEI) out of frames of H.264: cameras note place, time and settings in them, and no decoder needs
+ * one.
+ * `description` is the track's AVCDecoderConfigurationRecord, ISO/IEC 14496-15, which says how the lengths of units
+ * are written.
  */
 export function bareAvc(description: Bytes): (frame: Uint8Array) => Uint8Array {
   const lengthSize = ((bytesOf(description)[4] ?? 0xff) & 3) + 1;
@@ -35,7 +40,10 @@ function unitsOf(frame: Uint8Array, lengthSize: number): Uint8Array[] {
 /** A comment header of Vorbis I with no maker's name and no comment. */
 const NO_COMMENTS = Buffer.from("\u0003vorbis\0\0\0\0\0\0\0\0\u0001", "latin1");
 
-/** The three headers of Vorbis as Matroska keeps them (two lengths by Xiph's lacing before them), with an empty one for comments. */
+/**
+ * The three headers of Vorbis as Matroska keeps them (two lengths by Xiph's lacing before them), with an empty one
+ * for comments.
+ */
 export function bareVorbis(description: Bytes): Uint8Array {
   const bytes = bytesOf(description);
   let at = 1;

@@ -5,7 +5,7 @@
 import type { EncodedPacket, InputAudioTrack, InputVideoTrack, Output } from "mediabunny";
 import { bareAvc, bareVorbis } from "./bare.ts";
 import { Refused } from "./refused.ts";
-import { expectWhole } from "./whole.ts";
+import { type Container, expectWhole } from "./whole.ts";
 
 export interface ClipFacts {
   /** Of the picture as it is shown, upright and with square pixels. */
@@ -19,13 +19,11 @@ const PLAYED = {
   mp4: { picture: ["avc"], sound: ["aac", "mp3"] },
   webm: { picture: ["vp8", "vp9"], sound: ["opus", "vorbis"] },
 } as const satisfies {
-  readonly [container: string]: { readonly picture: readonly string[]; readonly sound: readonly string[] };
+  readonly [container in Container]: { readonly picture: readonly string[]; readonly sound: readonly string[] };
 };
 
 /** Bytes written at a time. */
 const CHUNK = 2 ** 20;
-
-export type Container = keyof typeof PLAYED;
 
 type Media = typeof import("mediabunny");
 type Track = InputVideoTrack | InputAudioTrack;
@@ -36,7 +34,8 @@ interface Source {
 }
 
 /**
- * Writes a bare copy of the clip at `from` to `to`; the same clip gives the same bytes. A few megabytes are held at a time, however long the clip is.
+ * Writes a bare copy of the clip at `from` to `to`; the same clip gives the same bytes. A few megabytes are held at a
+ * time, however long the clip is.
  * @throws Refused where the clip is damaged, cut short, or in a form that not every browser plays
  */
 export async function copyBare(from: string, to: string, container: Container): Promise<ClipFacts> {
@@ -106,7 +105,10 @@ async function write(media: Media, source: Source, to: string, container: Contai
   }
 }
 
-/** An MP4 states when it was made, and how many bytes it takes for that depends on it; 0 means that nobody knows. The library has no option for it. */
+/**
+ * An MP4 states when it was made, and how many bytes it takes for that depends on it; 0 means that nobody knows. The
+ * library has no option for it.
+ */
 function leaveTimesOpen(output: Output): void {
   const muxer = (output as unknown as { readonly _muxer?: { creationTime?: unknown } })._muxer;
   if (typeof muxer?.creationTime !== "number")

@@ -2,12 +2,13 @@ import { stat } from "node:fs/promises";
 import { join } from "node:path";
 import type { ReadyClip } from "../../editions/shown.ts";
 import type { Kept, PictureCache } from "../pictures/cache.ts";
-import type { Outcome, Ready, ReadyFilm } from "../pictures/ready.ts";
+import type { Outcome, Ready, ReadyFilm } from "../pictures/ready-file.ts";
 import { NAME_LENGTH } from "../pictures/recipe.ts";
 import type { Wanted } from "../pictures/wanted.ts";
-import { type ClipFacts, type Container, copyBare } from "./copy.ts";
+import { type ClipFacts, copyBare } from "./copy.ts";
 import { unplayable } from "./problems.ts";
 import { Refused } from "./refused.ts";
+import type { Container } from "./whole.ts";
 
 interface Facts extends ClipFacts {
   readonly bytes: number;

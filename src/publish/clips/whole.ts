@@ -1,7 +1,8 @@
 /** Whether a clip is all there: what was cut short while it was copied may well begin as it should. */
 import { type FileHandle, open } from "node:fs/promises";
-import type { Container } from "./copy.ts";
 import { Refused } from "./refused.ts";
+
+export type Container = "mp4" | "webm";
 
 /** @throws Refused where the outermost parts of the file go beyond its end */
 export async function expectWhole(path: string, container: Container): Promise<void> {

@@ -4,8 +4,10 @@ import { spawnSync } from "node:child_process";
 const RENAMEAT2: { readonly [arch: string]: number } = { x64: 316, arm64: 276 };
 
 /**
- * Lets two folders on one disk change places in one step of the system, so that at no instant there is none at either place.
- * Node cannot ask for it (RENAME_EXCHANGE of Linux's renameat2), but tools that most systems have can: `mv` of coreutils 9.5 and later, else Perl.
+ * Lets two folders on one disk change places in one step of the system, so that at no instant there is none at either
+ * place.
+ * Node cannot ask for it (RENAME_EXCHANGE of Linux's renameat2), but tools that most systems have can: `mv` of
+ * coreutils 9.5 and later, else Perl.
  * @returns whether they changed places; if not, both are where they were
  */
 export function exchangeAtOnce(one: string, other: string): boolean {

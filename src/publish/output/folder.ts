@@ -12,8 +12,10 @@ export class OutputRefused extends Error {}
 
 /**
  * A folder in the making beside the output folder. Nothing of the output changes before `moveIntoPlace`,
- * which swaps whole folders: whoever reads or is killed sees the former site or the new one. Only where the system's tools cannot let
- * two folders change places at once is there an instant without either; the former site then stands beside until the next build.
+ * which swaps whole folders: whoever reads or is killed sees the former site or the new one. Only where the system's
+ * tools cannot let
+ * two folders change places at once is there an instant without either; the former site then stands beside until the
+ * next build.
  */
 export interface Making {
   /** Where to write. */
@@ -23,7 +25,10 @@ export interface Making {
   readonly giveUp: () => Promise<void>;
 }
 
-/** Refuses folders that hold, or are held by, the record or the place the command runs in, and those that hold files of someone else's. */
+/**
+ * Refuses folders that hold, or are held by, the record or the place the command runs in, and those that hold files
+ * of someone else's.
+ */
 export async function beginOutput(out: string, content: string): Promise<Making> {
   const target = await realPath(out);
   await refuseOverlap(target, await realPath(content));
@@ -72,7 +77,10 @@ function oneAfterTheOther(target: string, folder: string, former: string): void 
   renameSync(folder, target);
 }
 
-/** Puts right what a killed build left: brings a former site back if there is none, and clears away what nobody works on. */
+/**
+ * Puts right what a killed build left: brings a former site back if there is none, and clears away what nobody works
+ * on.
+ */
 async function tidy(target: string): Promise<void> {
   const parent = dirname(target);
   const left = (await readdir(parent).catch(() => [])).flatMap((name) => {

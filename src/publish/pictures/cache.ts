@@ -20,7 +20,10 @@ interface Sight {
 const RECIPE_NAME = sha256(JSON.stringify(RECIPE)).slice(0, 12);
 /** Larger files, which are clips, are read piece by piece. */
 const READ_WHOLE = 16 * 2 ** 20;
-/** Some disks keep times to two seconds: a file that changed so shortly before it was seen may have changed again since. */
+/**
+ * Some disks keep times to two seconds: a file that changed so shortly before it was seen may have changed again
+ * since.
+ */
 const TOO_FRESH_MS = 2500;
 
 /**
@@ -108,7 +111,10 @@ export class PictureCache {
     await rename(making, join(this.#root, "seen.json"));
   }
 
-  /** Takes away all that was not asked for since it was opened, and tells how many pictures, documents and clips that were. */
+  /**
+   * Takes away all that was not asked for since it was opened, and tells how many pictures, documents and clips that
+   * were.
+   */
   async prune(): Promise<number> {
     let pruned = 0;
     for (const { parentPath, name } of await readdir(this.#root, { recursive: true, withFileTypes: true })) {

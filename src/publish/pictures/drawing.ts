@@ -30,7 +30,8 @@ const RUNS_CODE = new Set(["script", "foreignObject", "handler", "listener"]);
 const OUTSIDE = /url\(\s*["']?(?!["']?#)|@import|javascript:/i;
 
 /**
- * A drawing fit to be published: what drawing programs note beside the picture (paths on a disk, names, settings) is left out.
+ * A drawing fit to be published: what drawing programs note beside the picture (paths on a disk, names, settings) is
+ * left out.
  * Code, and references to anything outside the file, are objections, all of them told.
  */
 export function readDrawing(text: string): Drawing | readonly Objection[] {

@@ -1,6 +1,5 @@
 import { readFile } from "node:fs/promises";
 import { extname, join } from "node:path";
-import type { Picture, ReadyClip } from "../../editions/shown.ts";
 import type { Problem } from "../../problem.ts";
 import type { FilePath } from "../../facts/types.ts";
 import { readyClip } from "../clips/ready.ts";
@@ -8,29 +7,9 @@ import type { Kept, PictureCache } from "./cache.ts";
 import { deriveDocument, derivePicture } from "./decode.ts";
 import { readDrawing } from "./drawing.ts";
 import { drawingProblems, unreadable } from "./problems.ts";
+import type { Outcome, Ready, ReadyFilm } from "./ready-file.ts";
 import { NAME_LENGTH } from "./recipe.ts";
 import type { Wanted } from "./wanted.ts";
-
-/** One file to be put into a site: `from` on this disk, `to` from the site's root. A builder's original is copied, never linked to. */
-export interface Placing {
-  readonly from: string;
-  readonly to: string;
-  readonly original: boolean;
-}
-
-/** A file of the record made ready. `path` is where a document or drawing stands in the site. */
-export interface Ready {
-  readonly placings: readonly Placing[];
-  readonly picture?: Picture;
-  readonly clip?: ReadyClip;
-  readonly path?: string;
-}
-
-/** A clip as editions show it: a copy with nothing noted in it, and for the archive the builder's own file. */
-export interface ReadyFilm {
-  readonly bare: Ready;
-  readonly own: Ready;
-}
 
 export interface ReadyFiles {
   readonly pictures: ReadonlyMap<FilePath, Ready>;
@@ -47,10 +26,6 @@ interface PictureFacts {
   readonly colour: string;
   readonly widths: readonly number[];
 }
-
-export type Outcome<Made = Ready> =
-  | { readonly ready: Made; readonly decoded: boolean }
-  | { readonly problems: readonly Problem[] };
 
 /** Pictures in work at a time: a large one decoded takes some tens of megabytes. */
 const AT_ONCE = 2;

@@ -11,7 +11,10 @@ export interface Wanted {
   readonly use: Use;
 }
 
-/** Every file that a record (whole, or as an edition shows it) names, each once for each use, in the order of the record. */
+/**
+ * Every file that a record (whole, or as an edition shows it) names, each once for each use, in the order of the
+ * record.
+ */
 export function wantedFiles(record: Record): Wanted[] {
   const once = new Map<string, Wanted>();
   for (const wanted of named(record)) {

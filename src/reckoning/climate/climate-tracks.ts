@@ -1,6 +1,8 @@
 /**
- * All logger files of a workshop as tracks of temperature (°C), relative humidity (share) and the moisture that wood would settle at
- * (share of dry mass; see equilibrium-moisture.ts). A reading that stands in two files counts once. A reading whose climate lies outside
+ * All logger files of a workshop as tracks of temperature (°C), relative humidity (share) and the moisture that wood
+ * would settle at
+ * (share of dry mass; see equilibrium-moisture.ts). A reading that stands in two files counts once. A reading whose
+ * climate lies outside
  * the moisture equation makes gaps in the moisture alone.
  */
 import { equilibriumMoisture } from "./equilibrium-moisture.ts";

@@ -3,7 +3,8 @@
  *
  *   γ = ln h + 17.62·T/(243.12 + T);  Td = 243.12·γ/(17.62 − γ)
  *
- * T in °C, h relative humidity as a share of one. Coefficients: WMO-No. 8, Annex 4.B, for −45 °C to 60 °C (seen second-hand).
+ * T in °C, h relative humidity as a share of one. Coefficients: WMO-No. 8, Annex 4.B, for −45 °C to 60 °C (seen
+ * second-hand).
  * Domain: −45 °C ≤ T ≤ 60 °C, 0 < h ≤ 1, else undefined.
  */
 const A = 17.62;

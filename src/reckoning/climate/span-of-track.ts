@@ -1,8 +1,10 @@
 /**
  * What a track of readings tells of the time between two instants.
  *
- * `whole`: there are readings on both sides of it and no gap within. Where it is not whole, the figures are of what is known within it and
- * claim nothing of the rest. Mean: time-weighted, each step with the mean of its two readings. Least and greatest: of all readings within
+ * `whole`: there are readings on both sides of it and no gap within. Where it is not whole, the figures are of what
+ * is known within it and
+ * claim nothing of the rest. Mean: time-weighted, each step with the mean of its two readings. Least and greatest: of
+ * all readings within
  * and of those next to it on either side, so long as no gap lies between. From the definitions; no source.
  */
 import { chosenOf, integral, lastAtMost, type Track } from "./track.ts";

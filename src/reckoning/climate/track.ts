@@ -1,8 +1,10 @@
 /**
  * Readings of one quantity over time, with sums made once so that each question between two instants takes O(log n).
  *
- * What holds between two readings: for a mean, the mean of both; for anything claimed as proven, the lower of both; for the least and
- * the greatest, both. A step longer than its limit is a gap, in which nothing is known. Times in s since 1970-01-01T00:00Z.
+ * What holds between two readings: for a mean, the mean of both; for anything claimed as proven, the lower of both;
+ * for the least and
+ * the greatest, both. A step longer than its limit is a gap, in which nothing is known. Times in s since
+ * 1970-01-01T00:00Z.
  */
 
 export interface Track {
@@ -26,7 +28,8 @@ export interface Steps {
 }
 
 /**
- * `limits` holds for each reading the longest step that is no gap. A value that is not finite makes gaps of the steps on both its sides.
+ * `limits` holds for each reading the longest step that is no gap. A value that is not finite makes gaps of the steps
+ * on both its sides.
  * The three arrays are of one length.
  */
 export function trackOf(times: Float64Array, values: Float64Array, limits: Float64Array): Track {
@@ -87,7 +90,10 @@ export function lastAtMost(times: Float64Array, time: number): number {
   return low - 1;
 }
 
-/** Least and greatest of each of the nested halves of the values: leaves from n on, parents before them. Values that are not finite are left out. */
+/**
+ * Least and greatest of each of the nested halves of the values: leaves from n on, parents before them. Values that
+ * are not finite are left out.
+ */
 function treeOf(values: Float64Array, choose: (a: number, b: number) => number, none: number): Float64Array {
   const n = values.length;
   const tree = new Float64Array(2 * n).fill(none);

@@ -1,7 +1,8 @@
 /**
  * How fast an adhesive cures at a temperature, as a multiple of how fast it does at a reference temperature.
  *
- *   Arrhenius: exp(−(Ea/R)·(1/T − 1/Tref)), T in K.  Source: the form of ASTM C1074 and of EN 1992-1-1 eq. B.10 (seen), which are for
+ *   Arrhenius: exp(−(Ea/R)·(1/T − 1/Tref)), T in K.  Source: the form of ASTM C1074 and of EN 1992-1-1 eq. B.10
+ * (seen), which are for
  *   concrete; used here for adhesive by analogy.
  *   Doubling: 2^((T − Tref)/10).  Common practice, no source; one rule of thumb and no law.
  *
@@ -26,8 +27,10 @@ export function cureRate(law: CureLaw, temperature: number, reference: number): 
 }
 
 /**
- * The law that a data sheet allows: from its cure times at two or more temperatures, else from its working life at two or more
- * temperatures and one mass (the mass with most temperatures, of these the least), else the doubling. Times that do not fall with
+ * The law that a data sheet allows: from its cure times at two or more temperatures, else from its working life at
+ * two or more
+ * temperatures and one mass (the mass with most temperatures, of these the least), else the doubling. Times that do
+ * not fall with
  * warmth give no law.
  */
 export function cureLaw(cure: readonly CureRow[], life: readonly LifeRow[]): CureLaw {

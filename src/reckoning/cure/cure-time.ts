@@ -1,8 +1,10 @@
 /**
  * Cure that the record proves between closing a joint and breaking its test piece, s.
  *
- * From the latest the joint can have been closed to the earliest the piece can have been broken: where no time of day is noted the
- * first is the end of its day and the second the start of its day. Never below 0. Units: seconds since 1970-01-01T00:00Z.
+ * From the latest the joint can have been closed to the earliest the piece can have been broken: where no time of day
+ * is noted the
+ * first is the end of its day and the second the start of its day. Never below 0. Units: seconds since
+ * 1970-01-01T00:00Z.
  */
 export function cureTime(closedAtLatest: number, brokenAtEarliest: number): number {
   return Math.max(0, brokenAtEarliest - closedAtLatest);

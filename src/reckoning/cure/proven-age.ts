@@ -1,10 +1,14 @@
 /**
- * The equivalent age that a record proves between two instants, s at the reference temperature, from a logger's track of the shop's
+ * The equivalent age that a record proves between two instants, s at the reference temperature, from a logger's track
+ * of the shop's
  * temperature where it has readings and from a temperature assumed where it has none.
  *
- * Between two readings the lower counts, so that the sum is never more than what was logged; in a gap the lowest of the two readings at
- * its ends and of the assumed temperature; before the first and after the last reading the assumed temperature. Where none is assumed
- * these count for nothing. See equivalent-age.ts for the form and its source. Additive over splits; rises with any temperature.
+ * Between two readings the lower counts, so that the sum is never more than what was logged; in a gap the lowest of
+ * the two readings at
+ * its ends and of the assumed temperature; before the first and after the last reading the assumed temperature. Where
+ * none is assumed
+ * these count for nothing. See equivalent-age.ts for the form and its source. Additive over splits; rises with any
+ * temperature.
  */
 import { cureRate, type CureLaw } from "./cure-rate.ts";
 import { firstGap } from "../climate/span-of-track.ts";
@@ -60,7 +64,8 @@ function inGaps(
 }
 
 /**
- * The first instant by which the age is reached, s, no more than one second late; beyond the last reading the assumed temperature is
+ * The first instant by which the age is reached, s, no more than one second late; beyond the last reading the assumed
+ * temperature is
  * taken to go on. undefined where none is assumed and the readings do not reach it.
  */
 export function reachedAt(

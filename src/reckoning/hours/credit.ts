@@ -3,8 +3,10 @@
  *
  *   share = 100·(assembly + fabrication)/(maker + paid + assembly + fabrication), over the tasks that apply
  *
- * Each task is one point, credited in tenths; everything is reckoned in whole tenths, so that nothing is lost to binary fractions.
- * Source: the amateur-built fabrication and assembly checklist of FAA AC 20-27G (its columns and tenths: seen; its line of totals: memory).
+ * Each task is one point, credited in tenths; everything is reckoned in whole tenths, so that nothing is lost to
+ * binary fractions.
+ * Source: the amateur-built fabrication and assembly checklist of FAA AC 20-27G (its columns and tenths: seen; its
+ * line of totals: memory).
  * Domain: tasks whose tenths are whole, not negative and add up to ten, at least one of them; else undefined.
  */
 import { isCount } from "../domain.ts";

@@ -1,4 +1,7 @@
-/** Draws past weeks with replacement. The generator is xoroshiro128+, seeded, so that nothing is left to chance between two runs. */
+/**
+ * Draws past weeks with replacement. The generator is xoroshiro128+, seeded, so that nothing is left to chance
+ * between two runs.
+ */
 import { uniformInt } from "pure-rand/distribution/uniformInt";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 

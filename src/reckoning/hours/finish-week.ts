@@ -1,7 +1,8 @@
 /**
  * Weeks until a sum of minutes has been worked, by bootstrap of the weeks worked so far (as for the work ahead).
  *
- * For each quantile q: the least number of weeks within which at least the share q of the futures have reached `left`; undefined where fewer have
+ * For each quantile q: the least number of weeks within which at least the share q of the futures have reached
+ * `left`; undefined where fewer have
  * within `most` weeks. 0 left takes 0 weeks.
  * Domain: one week or more of minutes ≥ 0, left ≥ 0 and finite, futures and most whole from 1, else undefined.
  */

@@ -1,5 +1,6 @@
 /**
- * Minutes of each whole week, Monday to Sunday, that lies between two days (both included), weeks without work as 0. Weeks cut short by either
+ * Minutes of each whole week, Monday to Sunday, that lies between two days (both included), weeks without work as 0.
+ * Weeks cut short by either
  * day are left out, since they would look idle.
  *
  * Domain: two real days; lines with real days; else undefined.

@@ -1,8 +1,10 @@
 /**
- * Minutes that may be worked in the weeks ahead, by bootstrap: each future is made of weeks drawn, each as likely as any other and ever anew, from
+ * Minutes that may be worked in the weeks ahead, by bootstrap: each future is made of weeks drawn, each as likely as
+ * any other and ever anew, from
  * the weeks that were worked so far, those without work among them.
  *
- * The result holds for each of `weeks` weeks the given quantiles of the sum worked by its end. The same weeks, seed and counts give the same result.
+ * The result holds for each of `weeks` weeks the given quantiles of the sum worked by its end. The same weeks, seed
+ * and counts give the same result.
  * Method: Efron's bootstrap (1979; memory) of weeks taken as independent of each other, which they may not be.
  * Domain: one week or more of minutes ≥ 0, weeks and futures whole from 1, else undefined.
  */

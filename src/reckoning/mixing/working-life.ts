@@ -1,9 +1,12 @@
 /**
  * Working life: seconds that the data sheet gives a mix of at most so much, in a shop at most so warm.
  *
- * A row of the sheet holds for its temperature and mass and for anything cooler and less, since warmth and bulk only shorten the
- * time; of the rows that hold, the longest time. Nothing is interpolated. undefined where no row holds: the sheet gives none for so
- * warm or so much. Units: °C, kg, s. Source: the adhesive's data sheet; that cool and little last longer is common practice.
+ * A row of the sheet holds for its temperature and mass and for anything cooler and less, since warmth and bulk only
+ * shorten the
+ * time; of the rows that hold, the longest time. Nothing is interpolated. undefined where no row holds: the sheet
+ * gives none for so
+ * warm or so much. Units: °C, kg, s. Source: the adhesive's data sheet; that cool and little last longer is common
+ * practice.
  */
 import { atLeast } from "../compare.ts";
 

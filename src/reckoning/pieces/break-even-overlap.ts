@@ -1,10 +1,12 @@
 /**
- * Break-even overlap of a three-leg piece: the L/t at which crushing of the centre leg and shear of the wood beside the glue come at
+ * Break-even overlap of a three-leg piece: the L/t at which crushing of the centre leg and shear of the wood beside
+ * the glue come at
  * the same load.
  *
  *   2·w·L·τw = σc·w·t  ⇒  L/t = σc/(2·τw)
  *
- * σc crushing strength along the grain, τw shear strength along the grain, in one unit. Statics; the figures for clear Sitka spruce at
+ * σc crushing strength along the grain, τw shear strength along the grain, in one unit. Statics; the figures for
+ * clear Sitka spruce at
  * 12 % (σc 5,610 psi, τw 1,150 psi: 2.44) are those of the Wood Handbook, FPL-GTR-190, Table 5-3b, memory.
  * Domain: both positive, else undefined.
  */

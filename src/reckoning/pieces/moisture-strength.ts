@@ -1,7 +1,8 @@
 /**
  * Strength of clear wood at another moisture content: P = P12·(P12/Pg)^((12 − M)/(Mp − 12)).
  *
- * P12 strength at 12 %, Pg strength when green (one unit); M and Mp in percent, Mp the moisture at which drying begins to tell, 27 for
+ * P12 strength at 12 %, Pg strength when green (one unit); M and Mp in percent, Mp the moisture at which drying
+ * begins to tell, 27 for
  * Sitka spruce (Table 5-13). Source: Wood Handbook, FPL-GTR-190, eq. 5-3 and Table 5-13; memory.
  * Domain: strengths positive, 0 ≤ M, Mp > 12; from Mp upwards the strength is Pg. Else undefined.
  */

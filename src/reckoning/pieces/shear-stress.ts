@@ -3,7 +3,8 @@
  *
  *   τ = P/(n·w·L)
  *
- * P load (N), w width (m), L overlap (m), n glue faces: 2 in a three-leg piece, 1 in a single lap or a block. Statics: the load over
+ * P load (N), w width (m), L overlap (m), n glue faces: 2 in a three-leg piece, 1 in a single lap or a block.
+ * Statics: the load over
  * the area it is shared by; real stress peaks at the ends of the overlap. Domain: all positive, else undefined.
  */
 import { positive } from "../domain.ts";

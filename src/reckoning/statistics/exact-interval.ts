@@ -4,8 +4,10 @@
  *   lower = the α/2 quantile of Beta(held, tried − held + 1), 0 where none held
  *   upper = the 1 − α/2 quantile of Beta(held + 1, tried − held), 1 where all held
  *
- * Shares of one; α = 1 − level. Each end leaves out at most α/2, so that the interval holds the true share at least as often as its level says.
- * Source: Clopper and Pearson, Biometrika 26 (1934) 404; the beta form as in R's binom.test, whose example (682 of 925) is seen; memory for the paper.
+ * Shares of one; α = 1 − level. Each end leaves out at most α/2, so that the interval holds the true share at least
+ * as often as its level says.
+ * Source: Clopper and Pearson, Biometrika 26 (1934) 404; the beta form as in R's binom.test, whose example (682 of
+ * 925) is seen; memory for the paper.
  * Domain: whole numbers, 0 ≤ held ≤ tried, tried ≥ 1, 0 < level < 1, else undefined.
  */
 import betaQuantile from "@stdlib/stats-base-dists-beta-quantile";

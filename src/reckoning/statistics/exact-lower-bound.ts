@@ -1,5 +1,6 @@
 /**
- * Exact one-sided lower bound for a share, of which `held` of `tried` were seen: the α quantile of Beta(held, tried − held + 1), 0 where none held.
+ * Exact one-sided lower bound for a share, of which `held` of `tried` were seen: the α quantile of Beta(held, tried −
+ * held + 1), 0 where none held.
  *
  * With all held it is α^(1/tried): three of three show no more than 0.05^(1/3) = 37 % at 95 % confidence.
  * Shares of one; α = 1 − level. Source as for the two-sided interval of Clopper and Pearson.

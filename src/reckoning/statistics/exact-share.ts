@@ -1,5 +1,6 @@
 /**
- * The quotient of two whole numbers, neither negative, as the nearest-below double to at least 64 bits: no overflow, whatever their size.
+ * The quotient of two whole numbers, neither negative, as the nearest-below double to at least 64 bits: no overflow,
+ * whatever their size.
  *
  * Domain: whole > 0, 0 ≤ part, else undefined.
  */

@@ -1,10 +1,12 @@
 /**
- * Fisher's exact test of a table of two rows and two columns [[a, b], [c, d]]: p, the chance of a table at least as far from alike as this one,
+ * Fisher's exact test of a table of two rows and two columns [[a, b], [c, d]]: p, the chance of a table at least as
+ * far from alike as this one,
  * its margins given, if both rows were alike.
  *
  *   P(a) = C(a+b, a)·C(c+d, c) / C(n, a+c)
  *
- * `greater`: tables with so many in the first cell or more; `less`: so many or fewer; `twoSided`: tables no likelier than this one.
+ * `greater`: tables with so many in the first cell or more; `less`: so many or fewer; `twoSided`: tables no likelier
+ * than this one.
  * Reckoned in whole numbers, so that tables as likely as this one are counted for certain.
  * Source: Fisher 1935, as in R's fisher.test, whose examples [[3,1],[1,3]] and [[2,15],[10,3]] are seen.
  * Domain: whole numbers ≥ 0, 1 ≤ n ≤ 2,000, else undefined. A table with an empty row or column gives 1.

@@ -1,10 +1,12 @@
 /**
- * Fisher's exact test (Freeman and Halton) of a table of any number of rows and columns: p, the chance of a table no likelier than this one, its
+ * Fisher's exact test (Freeman and Halton) of a table of any number of rows and columns: p, the chance of a table no
+ * likelier than this one, its
  * margins given, if all rows were alike.
  *
  *   P(table) = ∏ rows (rᵢ! / ∏ cells nᵢⱼ!) / (n! / ∏ columns cⱼ!)
  *
- * Every table with these margins is gone through, in whole numbers; with two rows and two columns it is the two-sided p of fisherExact.
+ * Every table with these margins is gone through, in whole numbers; with two rows and two columns it is the two-sided
+ * p of fisherExact.
  * Source: Freeman and Halton, Biometrika 38 (1951) 141, as in R's fisher.test; memory.
  * Domain: a rectangle of whole numbers ≥ 0, 1 ≤ n ≤ 2,000, at most 100,000 tables with these margins, else undefined.
  */

@@ -1,10 +1,13 @@
 /**
  * Individuals and moving-range chart of values in the order in which they came.
  *
- *   centre = mean of x;  moving range MRᵢ = |xᵢ − xᵢ₋₁|;  limits of x = centre ± 3·mean MR/1.128;  upper limit of MR = 3.267·mean MR
+ *   centre = mean of x;  moving range MRᵢ = |xᵢ − xᵢ₋₁|;  limits of x = centre ± 3·mean MR/1.128;  upper limit of MR
+ * = 3.267·mean MR
  *
- * In the unit of the values. 1.128 is d₂ for two values (NIST/SEMATECH handbook 6.3.2.2, seen second-hand); 3.267 is D₄ for two (memory).
- * `outside` and `rangeOutside` are the places of values beyond the limits: something in particular may have caused them and is worth looking for.
+ * In the unit of the values. 1.128 is d₂ for two values (NIST/SEMATECH handbook 6.3.2.2, seen second-hand); 3.267 is
+ * D₄ for two (memory).
+ * `outside` and `rangeOutside` are the places of values beyond the limits: something in particular may have caused
+ * them and is worth looking for.
  * Below 8 values there are no limits, since so few would set them by chance (this program's own bound).
  * Domain: one finite value or more, else undefined.
  */

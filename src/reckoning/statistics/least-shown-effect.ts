@@ -1,17 +1,22 @@
 /**
  * The least effect that so few pieces could have shown.
  *
- * Suppose that the bonds of every preparation but one always held, the case in which a difference shows best. How much more often must the bonds of
- * that one fail before Fisher's exact test, two-sided at `alpha`, tells them apart in the share `power` of such trials? The greatest such shortfall
- * over the preparations, as a share of one: whichever of them were the weak one, an effect of this size would have shown.
+ * Suppose that the bonds of every preparation but one always held, the case in which a difference shows best. How
+ * much more often must the bonds of
+ * that one fail before Fisher's exact test, two-sided at `alpha`, tells them apart in the share `power` of such
+ * trials? The greatest such shortfall
+ * over the preparations, as a share of one: whichever of them were the weak one, an effect of this size would have
+ * shown.
  *
  *   c = the most bonds of the weak preparation that may hold for p ≤ alpha, at that number and at all below it
  *   P(Bin(n, q) ≤ c) = power  ⇒  q = the (1 − power) quantile of Beta(c + 1, n − c);  effect = 1 − q
  *
- * `clearest`: p of the clearest outcome, in which every bond of one fails and every other holds; the greatest over the preparations.
+ * `clearest`: p of the clearest outcome, in which every bond of one fails and every other holds; the greatest over
+ * the preparations.
  * `effect` is undefined where even the clearest outcome has p > alpha: then no effect at all could have been shown.
  * The definition is this program's own; the beta form of the binomial sum as in the exact interval.
- * Domain: two or more whole numbers from 1 of pieces that show something, together at most 120; 0 < alpha, power < 1; else undefined.
+ * Domain: two or more whole numbers from 1 of pieces that show something, together at most 120; 0 < alpha, power < 1;
+ * else undefined.
  */
 import betaQuantile from "@stdlib/stats-base-dists-beta-quantile";
 import { isCount, isLevel } from "../domain.ts";

@@ -9,14 +9,20 @@ interface Spell {
 
 export class LocalTime {
   readonly #zone: string;
-  /** The stretch of one offset that was asked for last: most questions come in order, and the zone's own answer is slow. */
+  /**
+   * The stretch of one offset that was asked for last: most questions come in order, and the zone's own answer is
+   * slow.
+   */
   #spell: Spell = { from: 0, to: 0, offset: 0 };
 
   constructor(zone: string) {
     this.#zone = zone;
   }
 
-  /** `2025-03-12 15:00`: the first full hour of the clock that is not before an instant, so that what is reached by the instant is by then. */
+  /**
+   * `2025-03-12 15:00`: the first full hour of the clock that is not before an instant, so that what is reached by
+   * the instant is by then.
+   */
   hourBy(instant: number): string {
     const shown = Math.ceil(instant) + this.#offset(instant);
     const wall = Math.ceil(shown / 3600) * 3600;
@@ -33,7 +39,10 @@ export class LocalTime {
     return this.#shown(instant).slice(0, 16).replace("T", " ");
   }
 
-  /** The instant at which a day begins, given by its days since 1970-01-01; an hour off where clocks change at midnight. */
+  /**
+   * The instant at which a day begins, given by its days since 1970-01-01; an hour off where clocks change at
+   * midnight.
+   */
   midnight(dayNumber: number): number {
     return dayNumber * 86_400 - this.#offset(dayNumber * 86_400 - this.#offset(dayNumber * 86_400));
   }

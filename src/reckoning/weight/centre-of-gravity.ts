@@ -1,7 +1,8 @@
 /**
  * Centre of gravity of things weighed, by the law of the lever.
  *
- * Units: masses in any one unit, arms in any one unit of length; an arm is positive behind the datum and negative ahead of it.
+ * Units: masses in any one unit, arms in any one unit of length; an arm is positive behind the datum and negative
+ * ahead of it.
  */
 import { notNegative, positive } from "../domain.ts";
 
@@ -18,7 +19,10 @@ export interface Balance {
   readonly arm: number;
 }
 
-/** Sum, moment and centre of gravity. Domain: at least one thing, masses positive, arms finite; else undefined. Definition of the moment. */
+/**
+ * Sum, moment and centre of gravity. Domain: at least one thing, masses positive, arms finite; else undefined.
+ * Definition of the moment.
+ */
 export function balance(things: readonly Weighed[]): Balance | undefined {
   if (things.length === 0 || !things.every(({ mass, arm }) => positive(mass) && Number.isFinite(arm))) return undefined;
   const mass = things.reduce((sum, thing) => sum + thing.mass, 0);
