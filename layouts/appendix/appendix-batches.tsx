@@ -1,9 +1,10 @@
 import type { JSX } from "preact";
 import { span } from "../../src/words/figure.ts";
 import { anchor } from "../../src/pages/address.ts";
-import type { BatchFile, Finding, PieceFile } from "../../src/evidence/types.ts";
+import type { BatchFile, PieceFile } from "../../src/evidence/types.ts";
 import { batchPage } from "../../src/pages/evidence/batch-page.ts";
 import { brokeWords } from "../../src/pages/evidence/piece-facts.ts";
+import { toldFinding } from "../../src/words/findings/told.ts";
 import type { Shown } from "../../src/editions/shown.ts";
 import { traceIndex } from "../../src/pages/evidence/trace-index.ts";
 import { gravestFirst } from "../../src/pages/evidence/verdict-words.ts";
@@ -59,7 +60,7 @@ function AppendixBatch({
       </div>
       <Facts rows={[...page.mix, ...page.climate, ...page.times]} />
       <PieceRows shown={site.shown} pieces={file.pieces} batch={batch.id} />
-      <FindingTable findings={file.findings} caption={`Checks of batch ${batch.id}`} />
+      <FindingTable site={site} findings={file.findings} caption={`Checks of batch ${batch.id}`} />
     </section>
   );
 }
@@ -114,7 +115,7 @@ function PieceRows({
             <td>
               <Mark of={file.verdict} />
             </td>
-            <td>{whyPiece(file)}</td>
+            <td>{whyPiece(shown, file)}</td>
           </tr>
         );
       })}
@@ -123,15 +124,13 @@ function PieceRows({
 }
 
 function FindingTable({
+  site,
   findings,
   caption,
-}: {
-  readonly findings: readonly Finding[];
-  readonly caption: string;
-}): JSX.Element {
+}: Pick<Where, "site"> & { readonly findings: BatchFile["findings"]; readonly caption: string }): JSX.Element {
   return (
     <ListTable caption={caption} heads={["Check", "What was found", "Limit and its source"]}>
-      {gravestFirst(findings).map(({ severity, sentence, limit }) => (
+      {gravestFirst(findings.map((one) => toldFinding(site.shown.say, one))).map(({ severity, sentence, limit }) => (
         <tr>
           <td>
             <Mark of={severity} word={SEVERITY[severity]} />

@@ -28,7 +28,7 @@ export function AppendixJoints({ site, number }: Where & { readonly number: numb
             heads={["Joint", "What it joins", "State", "Why", "Batches", "Lots", "Hold points"]}
           >
             {joints.map((file) => (
-              <JointRow file={file} holdPoints={index.holdPointsOf.get(file.joint.id) ?? []} />
+              <JointRow site={site} file={file} holdPoints={index.holdPointsOf.get(file.joint.id) ?? []} />
             ))}
           </ListTable>
         </section>
@@ -38,14 +38,12 @@ export function AppendixJoints({ site, number }: Where & { readonly number: numb
 }
 
 function JointRow({
+  site,
   file,
   holdPoints,
-}: {
-  readonly file: JointFile;
-  readonly holdPoints: readonly string[];
-}): JSX.Element {
+}: Pick<Where, "site"> & { readonly file: JointFile; readonly holdPoints: readonly string[] }): JSX.Element {
   const { joint, state, findings, batches, superseded, lots } = file;
-  const reasons = findings.filter(({ severity }) => severity !== "meets").map(({ sentence }) => sentence);
+  const reasons = findings.filter(({ severity }) => severity !== "meets").map(site.shown.say);
   return (
     <tr id={anchor("joint", joint.id)}>
       <th scope="row" class="id">

@@ -1,5 +1,5 @@
 import type { JSX } from "preact";
-import { rules } from "../../src/evidence/rules.ts";
+import { toldRules } from "../../src/words/findings/told.ts";
 import { trialPage } from "../../src/pages/evidence/trial-page.ts";
 import { dateWords } from "../../src/words/words.ts";
 import { SourceWords } from "../parts/findings.tsx";
@@ -34,13 +34,13 @@ export function AppendixTrials({ site, from, number }: Where & { readonly number
   );
 }
 
-export function AppendixRules(): JSX.Element {
+export function AppendixRules({ site }: Pick<Where, "site">): JSX.Element {
   return (
     <ListTable
       caption="What is asked, what follows, and where it comes from"
       heads={["Rule", "What it says", "Source"]}
     >
-      {rules.map(({ title, says, source }) => (
+      {toldRules(site.shown.say).map(({ title, says, source }) => (
         <tr>
           <th scope="row">{title}</th>
           <td>{says}</td>

@@ -55,7 +55,7 @@ const PARTS: readonly (readonly [
   ],
   ["weight", "Weight", (site) => <WeightLedger site={site} from={PATH} level="h3" />],
   ["major-portion", "Major portion", (site) => <CreditLedgers site={site} from={PATH} level="h3" />],
-  ["rules", "Rules and their sources", () => <AppendixRules />],
+  ["rules", "Rules and their sources", (site) => <AppendixRules site={site} />],
 ];
 
 export function Appendix({ site }: { readonly site: Site }): JSX.Element {

@@ -5,6 +5,7 @@ import { batchPage, type BatchPage } from "../../src/pages/evidence/batch-page.t
 import { addressOf } from "../../src/pages/address.ts";
 import { BATCH_MEANS, deciding } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords, listed, percent, signedPercent } from "../../src/words/words.ts";
+import { toldFinding } from "../../src/words/findings/told.ts";
 import { ChangesOf } from "../parts/amended.tsx";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
@@ -69,7 +70,7 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
         <BatchJoints page={page} {...where} />
       </Section>
       <Section id="reasons" title="Every check and its source">
-        <Findings {...where} findings={file.findings} about={about} />
+        <Findings {...where} findings={file.findings.map((one) => toldFinding(site.shown.say, one))} about={about} />
       </Section>
     </Page>
   );
@@ -87,8 +88,8 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
         <p>{BATCH_MEANS[file.verdict]}</p>
         {reasons.length === 0 ? null : (
           <ul>
-            {reasons.map(({ sentence }) => (
-              <li>{sentence}</li>
+            {reasons.map((finding) => (
+              <li>{site.shown.say(finding)}</li>
             ))}
           </ul>
         )}

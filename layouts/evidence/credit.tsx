@@ -3,6 +3,8 @@ import { AC_20_27_TASKS, AC_20_27_TOTAL, BY_COUNTRY } from "../../src/evidence/s
 import { creditPage, PARTS, type CreditPage } from "../../src/pages/ledgers/credit.ts";
 import { counted } from "../../src/words/words.ts";
 import { MAJOR } from "../../src/reckoning/hours/credit.ts";
+import type { Say } from "../../src/evidence/saying.ts";
+import { toldSource } from "../../src/words/findings/told.ts";
 import { SourceWords } from "../parts/findings.tsx";
 import { Page } from "../shell/page.tsx";
 import { ListPlace } from "./lists.tsx";
@@ -53,7 +55,7 @@ export function CreditLedgers({ site, level: Heading }: LedgerProps): JSX.Elemen
           </>
         )}
         <NotApplicable page={page} />
-        <Rules />
+        <Rules say={site.shown.say} />
       </section>
       <section class="section">
         <Heading>Hours by person</Heading>
@@ -140,19 +142,19 @@ function NotApplicable({ page: { notApplicable } }: { readonly page: CreditPage 
   );
 }
 
-function Rules(): JSX.Element {
+function Rules({ say }: { readonly say: Say }): JSX.Element {
   return (
     <ul class="small measure">
       <li>
         Each task that applies is one point, shared out in tenths between the maker of the kit, paid help, amateurs who
-        assembled and amateurs who fabricated. Source: <SourceWords source={AC_20_27_TASKS} />
+        assembled and amateurs who fabricated. Source: <SourceWords source={toldSource(say, AC_20_27_TASKS)} />
       </li>
       <li>
         Share: 100 · (assembly + fabrication) / all, reckoned in whole tenths. Source:{" "}
-        <SourceWords source={AC_20_27_TOTAL} />
+        <SourceWords source={toldSource(say, AC_20_27_TOTAL)} />
       </li>
       <li>
-        Countries count differently. Source: <SourceWords source={BY_COUNTRY} />
+        Countries count differently. Source: <SourceWords source={toldSource(say, BY_COUNTRY)} />
       </li>
     </ul>
   );

@@ -1,11 +1,12 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
-import type { Change, HoldPointFile, Need } from "../../src/evidence/types.ts";
+import type { HoldPointFile } from "../../src/evidence/types.ts";
 import { holdPoints } from "../../src/pages/evidence/evidence-lists.ts";
 import { needsTogether, type NeedTogether } from "../../src/pages/evidence/needs.ts";
 import { assemblyPath } from "../../src/pages/evidence/trace-index.ts";
 import { HOLD_KIND, HOLD_MEANS } from "../../src/pages/evidence/verdict-words.ts";
 import { counted, dateWords } from "../../src/words/words.ts";
+import { toldChange, toldNeed, type ToldChange, type ToldNeed } from "../../src/words/findings/told.ts";
 import type { Inspection } from "../../src/facts/types.ts";
 import { To } from "../shell/link.tsx";
 import { Mark } from "../parts/mark.tsx";
@@ -72,8 +73,8 @@ export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointPro
       {(state === "passed" || state === "reopened") && file.signed === undefined ? (
         <None>It was signed in an entry that this edition does not show.</None>
       ) : null}
-      <Changes changes={changes} site={site} from={from} />
-      <Needs needs={needs} site={site} from={from} />
+      <Changes changes={changes.map((one) => toldChange(site.shown.say, one))} site={site} from={from} />
+      <Needs needs={needs.map((one) => toldNeed(site.shown.say, one))} site={site} from={from} />
       {state === "passed" ? null : <SignOff id={holdPoint.id} />}
     </section>
   );
@@ -102,7 +103,7 @@ function Looked({ inspection, site, from }: Where & { readonly inspection: Inspe
 }
 
 /** What reopened a signed hold point, in the order in which it happened. */
-function Changes({ changes, site, from }: Where & { readonly changes: readonly Change[] }): JSX.Element | null {
+function Changes({ changes, site, from }: Where & { readonly changes: readonly ToldChange[] }): JSX.Element | null {
   if (changes.length === 0) return null;
   return (
     <div class="holdpoint__needs">
@@ -118,7 +119,7 @@ function Changes({ changes, site, from }: Where & { readonly changes: readonly C
   );
 }
 
-function Needs({ needs, site, from }: Where & { readonly needs: readonly Need[] }): JSX.Element | null {
+function Needs({ needs, site, from }: Where & { readonly needs: readonly ToldNeed[] }): JSX.Element | null {
   if (needs.length === 0) return null;
   const blocking = needs.filter(({ blocks }) => blocks);
   const rest = needs.filter(({ blocks }) => !blocks);
@@ -135,7 +136,7 @@ function NeedList({
   needs,
   site,
   from,
-}: Where & { readonly title: string; readonly needs: readonly Need[] }): JSX.Element {
+}: Where & { readonly title: string; readonly needs: readonly ToldNeed[] }): JSX.Element {
   const alike = needsTogether(needs).filter(({ about }) => about.length > 1);
   const grouped = new Set(alike.flatMap(({ about }) => about));
   const single = needs.filter(({ about }) => !grouped.has(about));

@@ -5,6 +5,7 @@ import { jointPage, type JointBatch, type JointPage } from "../../src/pages/evid
 import { madeOf } from "../../src/pages/evidence/trace.ts";
 import { HOLD_MEANS, JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords, listed, quantityWords } from "../../src/words/words.ts";
+import { toldFinding } from "../../src/words/findings/told.ts";
 import { ended } from "../../src/words/figure.ts";
 import { Clip } from "../parts/clip.tsx";
 import { Findings } from "../parts/findings.tsx";
@@ -96,7 +97,12 @@ function JointVerdict({ page, site, from }: Where & { readonly page: JointPage }
       </div>
       {file.findings.length === 0 ? null : (
         <Section id="reasons" title="Why">
-          <Findings site={site} from={from} findings={file.findings} about={[{ kind: "joint", id: file.joint.id }]} />
+          <Findings
+            site={site}
+            from={from}
+            findings={file.findings.map((one) => toldFinding(site.shown.say, one))}
+            about={[{ kind: "joint", id: file.joint.id }]}
+          />
         </Section>
       )}
     </>

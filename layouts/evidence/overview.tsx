@@ -163,7 +163,7 @@ function BatchTable({
             <BatchMark file={file} />
           </td>
           <td>
-            {reasons[0]?.sentence ?? ""}
+            {reasons[0] ?? ""}
             {reasons.length > 1 ? ` And ${counted(reasons.length - 1, "more reason")}.` : ""}
           </td>
           <td class="number" data-sort={file.ratio?.error}>

@@ -3,6 +3,8 @@ import type { PieceFile } from "../../src/evidence/types.ts";
 import { anchor } from "../../src/pages/address.ts";
 import { brokeWords, pieceFacts, piecePhoto } from "../../src/pages/evidence/piece-facts.ts";
 import { PIECE_MEANS } from "../../src/pages/evidence/verdict-words.ts";
+import type { Shown } from "../../src/editions/shown.ts";
+import { toldFinding } from "../../src/words/findings/told.ts";
 import type { Ref } from "../../src/facts/types.ts";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
@@ -30,7 +32,7 @@ export function Piece({ file, site, from }: Where & { readonly file: PieceFile }
       <header class="piece__head">
         <h3 class="id">{piece.id}</h3>
         <Mark of={verdict} />
-        <p class="piece__because">{whyPiece(file)}</p>
+        <p class="piece__because">{whyPiece(site.shown, file)}</p>
       </header>
       <div class="piece__body">
         <div>
@@ -58,7 +60,12 @@ export function Piece({ file, site, from }: Where & { readonly file: PieceFile }
       </div>
       <details class="piece__why">
         <summary>Every check on this piece</summary>
-        <Findings site={site} from={from} findings={findings} about={about} />
+        <Findings
+          site={site}
+          from={from}
+          findings={findings.map((one) => toldFinding(site.shown.say, one))}
+          about={about}
+        />
       </details>
     </article>
   );
@@ -83,7 +90,7 @@ export function PieceTable({
           <td>
             <Mark of={file.verdict} />
           </td>
-          <td>{whyPiece(file)}</td>
+          <td>{whyPiece(site.shown, file)}</td>
         </tr>
       ))}
     </ListTable>
@@ -91,9 +98,9 @@ export function PieceTable({
 }
 
 /** The one sentence that made the verdict, or what the verdict means. */
-export function whyPiece({ verdict, findings }: PieceFile): string {
-  return (
-    findings.find(({ severity }) => severity === "rejects" || severity === "unproven" || severity === "waits")
-      ?.sentence ?? PIECE_MEANS[verdict]
+export function whyPiece({ say }: Shown, { verdict, findings }: PieceFile): string {
+  const reason = findings.find(
+    ({ severity }) => severity === "rejects" || severity === "unproven" || severity === "waits",
   );
+  return reason === undefined ? PIECE_MEANS[verdict] : say(reason);
 }

@@ -77,7 +77,7 @@ function Alike({
             <td>
               <Mark of={file.verdict} />
             </td>
-            <td class="because">{whyPiece(file)}</td>
+            <td class="because">{whyPiece(site.shown, file)}</td>
           </tr>
         ))}
       </ListTable>

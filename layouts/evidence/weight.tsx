@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import { FAA_SCALES, MOMENTS } from "../../src/evidence/sources.ts";
 import { weightPage, type ScaleRow, type Sum, type WeightRow } from "../../src/pages/ledgers/weight.ts";
 import { dateWords } from "../../src/words/words.ts";
+import { toldSource } from "../../src/words/findings/told.ts";
 import { SourceWords } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
 import { Page } from "../shell/page.tsx";
@@ -59,7 +60,7 @@ export function WeightLedger({ site, from, level: Heading }: LedgerProps): JSX.E
         )}
         <p class="small quiet">
           A part weighed again counts by its last weighing, and parts that are in another count no more by themselves.
-          Moment: <SourceWords source={MOMENTS} />.
+          Moment: <SourceWords source={toldSource(site.shown.say, MOMENTS)} />.
         </p>
       </section>
       <section class="section">
@@ -71,7 +72,8 @@ export function WeightLedger({ site, from, level: Heading }: LedgerProps): JSX.E
         )}
         <p class="small quiet">
           With a nose wheel D − F·L/W, with a tail wheel D + R·L/W: D is the arm of the main wheels, L the distance from
-          them to the third wheel, F or R what that weighs, W all. Source: <SourceWords source={FAA_SCALES} />.
+          them to the third wheel, F or R what that weighs, W all. Source:{" "}
+          <SourceWords source={toldSource(site.shown.say, FAA_SCALES)} />.
         </p>
       </section>
     </>

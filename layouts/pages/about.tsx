@@ -1,7 +1,8 @@
 import type { JSX } from "preact";
-import { KNOWN_WORDS, RULES, limitsOfAdhesive, limitsOfProcedure } from "../../src/pages/story/about.ts";
+import { KNOWN_WORDS, limitsOfAdhesive, limitsOfProcedure } from "../../src/pages/story/about.ts";
 import type { Limit } from "../../src/pages/story/about.ts";
 import { anchor, relative } from "../../src/pages/address.ts";
+import { toldRules } from "../../src/words/findings/told.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { AboutVerdicts } from "./about-verdicts.tsx";
 import { Page, Prose } from "../shell/page.tsx";
@@ -51,7 +52,7 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
       </nav>
       <Cautions />
       <AboutVerdicts />
-      <Rules />
+      <Rules site={site} />
       <Adhesives site={site} />
       <Procedures site={site} />
       <LeftOut site={site} />
@@ -80,7 +81,7 @@ function Cautions(): JSX.Element {
   );
 }
 
-function Rules(): JSX.Element {
+function Rules({ site }: { readonly site: Site }): JSX.Element {
   return (
     <section class="section" id="rules">
       <h2>Every rule and its source</h2>
@@ -89,7 +90,7 @@ function Rules(): JSX.Element {
         Where they are silent the program’s own default stands, and is named as such beside each finding.
       </p>
       <dl class="rules">
-        {RULES.map(({ id, title, says, source }) => (
+        {toldRules(site.shown.say).map(({ id, title, says, source }) => (
           <div id={`rule-${id}`}>
             <dt>{title}</dt>
             <dd>

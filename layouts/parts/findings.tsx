@@ -1,10 +1,10 @@
 /** Findings: what was checked, what came of it, against which limit, and where that limit comes from. */
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
-import { rules } from "../../src/evidence/rules.ts";
-import type { Finding, Severity, Source } from "../../src/evidence/types.ts";
+import type { Severity } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { gravestFirst, KNOWN } from "../../src/pages/evidence/verdict-words.ts";
+import type { ToldFinding, ToldSource } from "../../src/words/findings/told.ts";
 import type { Ref } from "../../src/facts/types.ts";
 import { ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
@@ -17,10 +17,8 @@ export const SEVERITY: { readonly [severity in Severity]: string } = {
   rejects: "not met",
 };
 
-const TITLES = new Map(rules.map(({ id, title }) => [id, title]));
-
 /** The document and how it was known to us, which is part of what it is worth. */
-export function SourceWords({ source }: { readonly source: Source }): JSX.Element {
+export function SourceWords({ source }: { readonly source: ToldSource }): JSX.Element {
   return (
     <>
       {source.text} <i>({KNOWN[source.known]})</i>
@@ -31,7 +29,7 @@ export function SourceWords({ source }: { readonly source: Source }): JSX.Elemen
 interface FindingsProps {
   readonly site: Site;
   readonly from: string;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly ToldFinding[];
   /** What the page itself is about, and rests on altogether: not named again at each finding. */
   readonly about?: readonly Ref[];
 }
@@ -51,8 +49,7 @@ export function Findings({ site, from, findings, about = [] }: FindingsProps): J
               </p>
             )}
             <p>
-              Rule:{" "}
-              <a href={relative(from, `about.html#rule-${finding.rule}`)}>{TITLES.get(finding.rule) ?? finding.rule}</a>
+              Rule: <a href={relative(from, `about.html#rule-${finding.rule}`)}>{finding.title}</a>
               <Rests site={site} from={from} finding={finding} about={about} />
             </p>
           </div>
@@ -70,7 +67,7 @@ function Rests({
 }: {
   readonly site: Site;
   readonly from: string;
-  readonly finding: Finding;
+  readonly finding: ToldFinding;
   readonly about: readonly Ref[];
 }): JSX.Element | null {
   const others = finding.restsOn.filter(

@@ -3,6 +3,7 @@ import type { HoldPointFile } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { needsTogether } from "../../src/pages/evidence/needs.ts";
 import { HOLD_KIND } from "../../src/pages/evidence/verdict-words.ts";
+import { toldNeed } from "../../src/words/findings/told.ts";
 import { counted, dateWords } from "../../src/words/words.ts";
 import { To, ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
@@ -21,7 +22,7 @@ const capital = (words: string): string => words.charAt(0).toUpperCase() + words
 export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): JSX.Element {
   const { holdPoint, state, needs, signed } = file;
   const assembly = site.shown.record.assemblies.get(holdPoint.assembly);
-  const together = needsTogether(needs);
+  const together = needsTogether(needs.map((one) => toldNeed(site.shown.say, one)));
   const left = together.slice(most).reduce((sum, { about }) => sum + about.length, 0);
   return (
     <div class="hold">

@@ -1,4 +1,7 @@
 import type { Evidence } from "../evidence/types.ts";
+import type { Catalogue } from "../words/findings/catalogue.ts";
+import { sayIn } from "../words/findings/catalogue.ts";
+import { ENGLISH } from "../words/findings/english.ts";
 import type { Record, Ref } from "../facts/types.ts";
 import type { Edition, NamedSeal, Shown } from "./shown.ts";
 import { UNNAMED, visibilityOf, type Visibility } from "./visibility.ts";
@@ -15,18 +18,29 @@ export const SOMEONE = "someone this edition does not name";
  * what it does not hold. The archive shows everything. Each edition names the last seal: one that only few know of proves little,
  * and nobody gets from a digest to what it was made from.
  */
-export function editionOf(record: Record, evidence: Evidence, edition: Edition, seal?: NamedSeal): Shown {
-  const sealed = seal === undefined ? {} : { seal };
-  if (edition === "archive") return { ...shownOf(edition, record, evidence, []), ...sealed };
+export function editionOf(
+  record: Record,
+  evidence: Evidence,
+  edition: Edition,
+  seal?: NamedSeal,
+  catalogue: Catalogue = ENGLISH,
+): Shown {
+  const beside = { say: sayIn(catalogue, record.aircraft.units), ...(seal === undefined ? {} : { seal }) };
+  if (edition === "archive") return { ...shownOf(edition, record, evidence, []), ...beside };
   const visibility = visibilityOf(record, edition);
   const redacted = redactedRecord(record, visibility);
   return {
     ...shownOf(edition, redacted.record, redactedEvidence(record, evidence, redacted, visibility), leftOut(visibility)),
-    ...sealed,
+    ...beside,
   };
 }
 
-function shownOf(edition: Edition, record: Record, evidence: Evidence, leavesOut: readonly string[]): Shown {
+function shownOf(
+  edition: Edition,
+  record: Record,
+  evidence: Evidence,
+  leavesOut: readonly string[],
+): Omit<Shown, "say"> {
   const { people } = record.aircraft;
   return {
     edition,

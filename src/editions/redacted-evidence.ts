@@ -19,8 +19,9 @@ import { redactedCure } from "./redacted-cure.ts";
 import { redactedMeasurement, redactedPairs } from "./redacted-measures.ts";
 import type { RedactedRecord } from "./redacted-record.ts";
 
-export const RESTS_ON_HIDDEN = "Rests on something this edition does not show.";
-const NEEDS_HIDDEN = "Ask for the edition made for the inspector.";
+/** All that is said of what rests on hidden things: neither its code nor its values. */
+const WITHHELD = { code: "withheld", values: {} } as const;
+const ELSEWHERE = { code: "take/other-edition", values: {} } as const;
 
 interface Ground {
   readonly visibility: Visibility;
@@ -79,7 +80,7 @@ function findings(all: readonly Finding[], ground: Ground): readonly Finding[] {
       .filter(({ about }) => isShown(about, ground.visibility))
       .map((finding) => redactedFinding(finding, ground))
       .filter((finding) => {
-        if (finding.sentence !== RESTS_ON_HIDDEN) return true;
+        if (finding.code !== "withheld") return true;
         const key = `${finding.about.kind} ${finding.about.id} ${finding.rule} ${finding.severity}`;
         if (said.has(key)) return false;
         said.add(key);
@@ -91,13 +92,13 @@ function findings(all: readonly Finding[], ground: Ground): readonly Finding[] {
 function redactedFinding(finding: Finding, ground: Ground): Finding {
   const { rule, severity, about } = finding;
   const open = ground.tells(about) && finding.restsOn.every(ground.tells);
-  return open ? finding : { rule, severity, about, sentence: RESTS_ON_HIDDEN, restsOn: [] };
+  return open ? finding : { ...WITHHELD, rule, severity, about, restsOn: [] };
 }
 
 /** What a trial shows is told whole or not at all: with some pieces withheld it would be another trial. */
 function trialFile(file: TrialFile, ground: Ground): TrialFile {
   if (file.restsOn.every(ground.tells)) return file;
-  return { trial: file.trial, outcomes: [], cautions: [], conclusion: [RESTS_ON_HIDDEN], restsOn: [] };
+  return { trial: file.trial, outcomes: [], cautions: [], conclusion: [WITHHELD], restsOn: [] };
 }
 
 function isShown(ref: Ref, visibility: Visibility): boolean {
@@ -129,7 +130,7 @@ function pieceFile(file: PieceFile, ground: Ground): PieceFile {
 function batchFile(file: BatchFile, ground: Ground, pieces: ReadonlyMap<string, PieceFile>): BatchFile {
   const { rejection, moistureEstimate, ...rest } = file;
   const said = findings(file.findings, ground);
-  const estimateTells = said.every(({ rule, sentence }) => rule !== "wood-moisture" || sentence !== RESTS_ON_HIDDEN);
+  const estimateTells = said.every(({ rule, code }) => rule !== "wood-moisture" || code !== "withheld");
   return {
     ...rest,
     ...(moistureEstimate !== undefined && estimateTells ? { moistureEstimate } : {}),
@@ -204,7 +205,7 @@ function needs(file: HoldPointFile, ground: Ground): Need[] {
   const about: Ref = { kind: "hold point", id: file.holdPoint.id };
   const told = [true, false]
     .filter((blocks) => hidden.has(blocks))
-    .map((blocks): Need => ({ about, sentence: RESTS_ON_HIDDEN, needs: NEEDS_HIDDEN, blocks, restsOn: [] }));
+    .map((blocks): Need => ({ ...WITHHELD, about, takes: ELSEWHERE, blocks, restsOn: [] }));
   return [...file.needs.filter(isOpen), ...told];
 }
 
@@ -212,7 +213,7 @@ function needs(file: HoldPointFile, ground: Ground): Need[] {
 function changes(file: HoldPointFile, ground: Ground): Change[] {
   const open = file.changes.filter((change) => ground.tells(change.about) && change.restsOn.every(ground.tells));
   if (open.length === file.changes.length) return open;
-  return [...open, { about: { kind: "hold point", id: file.holdPoint.id }, sentence: RESTS_ON_HIDDEN, restsOn: [] }];
+  return [...open, { ...WITHHELD, about: { kind: "hold point", id: file.holdPoint.id }, restsOn: [] }];
 }
 
 function assemblyFile(file: AssemblyFile, ground: Ground): AssemblyFile {

@@ -1,4 +1,5 @@
 /** What one edition shows: the only things a page may read. */
+import type { Say } from "../evidence/saying.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Audience, Day, FilePath, Passage, Record, Ref } from "../facts/types.ts";
 
@@ -49,6 +50,8 @@ export interface Shown {
   readonly shows: (ref: Ref) => boolean;
   /** Full or public name of a person, or words for someone the edition does not name. */
   readonly nameOf: (person: string) => string;
+  /** Makes the sentence of what evidence says, in the language of the site and the units of the aircraft. */
+  readonly say: Say;
   /** Kinds of fact that this edition leaves out, in words, without counts. */
   readonly leavesOut: readonly string[];
   /** The last seal that was set on the record, if there is one. */

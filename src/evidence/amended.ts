@@ -1,6 +1,6 @@
 /** What later entries changed of a thing, as cautions: they decide nothing, since everything is reckoned from the values as amended. */
-import { ended } from "../words/figure.ts";
 import type { Amendment, Change, Record, Ref, Said } from "../facts/types.ts";
+import type { Amended } from "./codes/joints.ts";
 import type { Finder } from "./finding.ts";
 import type { Finding } from "./types.ts";
 
@@ -13,10 +13,7 @@ const made = new WeakMap<Record, ReadonlyMap<string, readonly Changed[]>>();
 
 export function amendedFindings(record: Record, about: Ref, find: Finder): Finding[] {
   return changesOf(record, about).map((changed) =>
-    find("amended", "caution", {
-      sentence: `Amended on ${changed.amendment.day}: ${changeSentence(changed.change)}, because: ${ended(changed.amendment.why)}`,
-      alsoOn: restsOnChange(changed),
-    }),
+    find("amended/changed", "caution", amendedValues(changed), { alsoOn: restsOnChange(changed) }),
   );
 }
 
@@ -36,10 +33,8 @@ export function restsOnChange({ amendment, change }: Changed): Ref[] {
   ];
 }
 
-/** `hardener mass was 35.1 g, is 17.6 g` */
-export function changeSentence({ fact, value, was, is }: Change): string {
-  const what = value === undefined ? fact : `${fact}, ${value}`;
-  return `${what}: was ${was === undefined ? "not written down" : textOf(was)}, is ${is === undefined ? "struck out" : textOf(is)}`;
+export function amendedValues({ amendment: { day, why }, change: { fact, value, was, is } }: Changed): Amended {
+  return { day, why, fact, value, was: was && textOf(was), is: is && textOf(is) };
 }
 
 /** Who witnessed a test changes nothing that is reckoned; the entry's page tells it by the name that its edition shows. */

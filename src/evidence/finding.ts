@@ -1,32 +1,39 @@
-/** Makes findings about one thing, each resting on what the thing rests on and whatever else its sentence speaks of. */
+/** Makes findings about one thing, each resting on what the thing rests on and whatever else its values speak of. */
 import type { Ref } from "../facts/types.ts";
-import type { RuleId } from "./rules.ts";
-import type { Finding, Severity, Source } from "./types.ts";
+import type { FindingValues } from "./codes/findings.ts";
+import type { RuleId } from "./codes/rules.ts";
+import type { FindingCode } from "./saying.ts";
+import type { Limit } from "./types/source.ts";
+import type { Finding, Severity } from "./types.ts";
 
-export interface Limit {
-  readonly text: string;
-  readonly from: Source;
-}
-
-interface Said {
-  readonly sentence: string;
+interface Beside {
   readonly limit?: Limit;
   /** What it rests on beyond the thing itself and its entry. */
   readonly alsoOn?: readonly Ref[];
 }
 
-export type Finder = (rule: RuleId, severity: Severity, said: Said) => Finding;
+/** A finding's code begins with its rule. */
+export type Finder = <C extends FindingCode>(
+  code: C,
+  severity: Severity,
+  values: FindingValues[C],
+  beside?: Beside,
+) => Finding;
 
 export const finder =
   (about: Ref, restsOn: readonly Ref[]): Finder =>
-  (rule, severity, { sentence, limit, alsoOn = [] }) => ({
-    rule,
-    severity,
-    about,
-    sentence,
-    ...(limit === undefined ? {} : { limit }),
-    restsOn: distinct([about, ...restsOn, ...alsoOn]),
-  });
+  (code, severity, values, { limit, alsoOn = [] } = {}) =>
+    ({
+      rule: ruleOf(code),
+      code,
+      values,
+      severity,
+      about,
+      ...(limit === undefined ? {} : { limit }),
+      restsOn: distinct([about, ...restsOn, ...alsoOn]),
+    }) as Finding;
+
+const ruleOf = <R extends RuleId>(code: `${R}/${string}`): R => code.slice(0, code.indexOf("/")) as R;
 
 export function distinct(refs: readonly Ref[]): Ref[] {
   const seen = new Set<string>();

@@ -1,5 +1,4 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
-import { ended } from "../words/figure.ts";
 import type { Batch, JointSpec, Recall, Rework } from "../facts/types.ts";
 import { lotsOf } from "./batch/lots.ts";
 import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
@@ -61,47 +60,45 @@ function findingsOf(c: JointCase, find: Finder): Finding[] {
 }
 
 function reworked({ reworks }: JointCase, find: Finder): Finding[] {
-  return reworks.map((rework) =>
-    find("joint-glued", "caution", {
-      sentence: `Opened for rework on ${rework.day}: ${ended(rework.why)}`,
-      alsoOn: [{ kind: "entry", id: rework.entry }],
-    }),
+  return reworks.map(({ day, why, entry }) =>
+    find("joint-glued/reworked", "caution", { day, why }, { alsoOn: [{ kind: "entry", id: entry }] }),
   );
 }
 
 function glued({ now, superseded }: JointCase, find: Finder): Finding[] {
-  if (now.length === 0) {
-    const sentence =
-      superseded.length === 0 ? "No batch has gone into it." : "It has not been glued again since it was opened.";
-    return [find("joint-glued", "waits", { sentence })];
-  }
+  if (now.length === 0)
+    return [
+      superseded.length === 0 ? find("joint-glued/never", "waits", {}) : find("joint-glued/not-again", "waits", {}),
+    ];
   return now.map(({ batch, verdict }) => {
-    const rule = verdict === "rejected" ? "joint-quarantine" : "joint-glued";
+    const code = verdict === "rejected" ? "joint-quarantine/batch" : "joint-glued/batch";
     const alsoOn = [
       { kind: "batch", id: batch.id },
       { kind: "entry", id: batch.entry },
     ] as const;
-    return find(rule, SEVERITY[verdict], {
-      sentence: `Batch ${batch.id}, glued on ${batch.day}, is ${verdict}.`,
-      alsoOn,
-    });
+    return find(code, SEVERITY[verdict], { batch: batch.id, day: batch.day, verdict }, { alsoOn });
   });
 }
 
 function recalled({ now, recalls }: JointCase, find: Finder): Finding[] {
   return recalls.map((recall) => {
     const holding = now.filter(({ batch }) => lotsOf({ batch }).includes(recall.lot)).map(({ batch }) => batch);
-    const batches = holding.map((batch) => batch.id).join(", ");
-    return find("joint-quarantine", "rejects", {
-      sentence: `It holds lot ${recall.lot} by ${batches}, and that lot was recalled on ${recall.day}: ${ended(recall.why)}`,
-      alsoOn: [
-        { kind: "lot", id: recall.lot },
-        { kind: "entry", id: recall.entry },
-        ...holding.flatMap((batch) => [
-          { kind: "batch", id: batch.id } as const,
-          { kind: "entry", id: batch.entry } as const,
-        ]),
-      ],
-    });
+    const { lot, day, why } = recall;
+    const batches = holding.map((batch) => batch.id);
+    return find(
+      "joint-quarantine/recalled",
+      "rejects",
+      { lot, batches, day, why },
+      {
+        alsoOn: [
+          { kind: "lot", id: recall.lot },
+          { kind: "entry", id: recall.entry },
+          ...holding.flatMap((batch) => [
+            { kind: "batch", id: batch.id } as const,
+            { kind: "entry", id: batch.entry } as const,
+          ]),
+        ],
+      },
+    );
   });
 }

@@ -1,4 +1,4 @@
-/** Every rule that findings name. The words are those of the about page: what is asked, and what follows. */
+/** Every rule that findings name, and where it comes from. Its words are in `src/words/findings/rules.ts`. */
 import {
   EQUIVALENT_AGE,
   AC_43_13_MIXING,
@@ -12,151 +12,33 @@ import {
   STATICS,
   TRACE,
 } from "./sources.ts";
-import type { Rule, Source } from "./types.ts";
+import type { RuleId } from "./codes/rules.ts";
+import type { Source } from "./types/source.ts";
 
-const rule = (title: string, says: string, source: Source): Omit<Rule, "id"> => ({ title, says, source });
-
-const byId = {
-  "mix-ratio": rule(
-    "Mix ratio",
-    "Hardener over resin, as weighed or measured, lies within the data sheet's tolerance of its ratio. Outside it the batch is rejected. " +
-      "An amount, a ratio or a tolerance that is missing leaves it unproven.",
-    AC_43_13_MIXING,
-  ),
-  "mix-doubt": rule(
-    "What the scale can show",
-    "The error of the mix and the doubt that the reading step of the scale alone leaves, together, stay within the tolerance. " +
-      "Where they do not, the scale cannot show that the mix was right: unproven.",
-    GUARDED_ACCEPTANCE,
-  ),
-  "lot-known": rule(
-    "Lots known",
-    "The lots of resin and hardener are noted; each that is missing leaves the batch unproven. A timber lot that is not noted is a caution.",
-    TRACE,
-  ),
-  "lot-in-date": rule(
-    "Lots in date",
-    "Resin and hardener are used no later than the last day of their lot: the expiry date, else the day received and the sheet's shelf life. " +
-      "Later rejects the batch. Where neither is known nothing shows that the lot was in date, and the batch is unproven.",
-    FROM_SHEET,
-  ),
-  "lot-recalled": rule(
-    "Lots not recalled",
-    "No lot that went into it has been recalled. A recall does not change what is found of the batch; its joints are quarantined.",
-    TRACE,
-  ),
-  "shop-temperature": rule(
-    "Shop temperature",
-    "The shop is as warm as the data sheet asks. Outside its limits the batch is rejected; not noted, it is unproven.",
-    FROM_SHEET,
-  ),
-  "shop-humidity": rule(
-    "Shop humidity",
-    "The air of the shop is within the data sheet's limits of humidity, where it gives any. Outside them the batch is rejected; not noted, it is " +
-      "unproven. Where the sheet gives none, a humidity that is not noted is a caution.",
-    FROM_SHEET,
-  ),
-  "wood-moisture": rule(
-    "Moisture of the wood",
-    "A meter reading lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading the " +
-      "moisture that wood would settle at is estimated, from the logger's two weeks before or else from the climate noted: in range it is a caution, out of " +
-      "range or without a climate the batch is unproven.",
-    HANDBOOK_MOISTURE,
-  ),
-  "dew-point": rule(
-    "Dew point",
-    "The surfaces, or else the shop, are at least 3 K above the dew point of the air. Closer than that is a caution.",
-    PAINT_RULE,
-  ),
-  "working-life": rule(
-    "Working life",
-    "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop. Later rejects the batch. A time, an " +
-      "amount or a row of the sheet that is missing leaves it unproven.",
-    FROM_SHEET,
-  ),
-  "test-pieces": rule(
-    "Test pieces",
-    "As many test pieces as the procedure asks are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
-      "others show. Any piece not broken yet leaves it pending, even where enough have passed; too few that could still pass leave it unproven.",
-    AC_43_13_SAMPLE,
-  ),
-  "cure-temperature": rule(
-    "Temperature while it cured",
-    "From mixing until the least cure of its pieces has passed, the shop's logger shows no reading below the data sheet's temperatures. One below " +
-      "rejects the batch. A time that the logger does not wholly show is a caution. Where the record has no logger nothing is asked.",
-    FROM_SHEET,
-  ),
-  "trial-pieces": rule(
-    "Trial pieces do not count",
-    "Pieces made for a trial are judged by the trial and never count for their batch.",
-    FROM_RECORD,
-  ),
-  "builders-rejection": rule(
-    "Rejected by the builder",
-    "A batch that the builder rejects is rejected, whatever its pieces show.",
-    FROM_RECORD,
-  ),
-  amended: rule(
-    "Amended",
-    "What was written down wrong is put right in a later entry, which says why. Everything is reckoned from what stands now, on the day it was first " +
-      "written down for; what was written first stays readable. It is a caution and decides nothing by itself.",
-    FROM_RECORD,
-  ),
-  "piece-broken": rule("Broken", "A test piece shows nothing until it has been broken.", AC_43_13_SAMPLE),
-  "failure-mode": rule(
-    "Where it broke",
-    "The piece breaks in the wood, with at least the procedure's percentage of wood failure. In the glue line, or below that percentage, it " +
-      "fails, whatever its shape and cure. A percentage that is missing, or that has no limit to be held against, leaves it inconclusive.",
-    AC_43_13_SAMPLE,
-  ),
-  "full-cure": rule(
-    "Broken after full cure",
-    "The record shows that the piece cured for at least the procedure's least time before it was broken: in the time that passed and, where a " +
-      "temperature is known, in what that time is worth at the temperature that the least cure is for. Too little of either is too early and " +
-      "proves nothing: cool makes time count for less, and warmth never makes up for time.",
-    FROM_PROCEDURE,
-  ),
-  "cure-warmth": rule(
-    "Warmth of the cure",
-    "What a time of cure is worth is summed up over its temperatures: the logger's where it has readings, of two readings the lower; else the " +
-      "shop's as noted when it was glued, in a gap no more than the readings at its ends; else the least that the procedure asks. How the rate depends on " +
-      "temperature comes from the data sheet's times at several temperatures, else it doubles for every 10 K. Where no temperature is known only " +
-      "the days count, which is a caution.",
-    EQUIVALENT_AGE,
-  ),
-  overlap: rule(
-    "A shape that can show a weak glue line",
-    "The overlap in thicknesses lies within the procedure's limits. Outside them the wood would give way however good or bad the glue is: inconclusive.",
-    STATICS,
-  ),
-  "piece-load": rule(
-    "Load",
-    "Where a load was read, the stress on the glue faces is at least that of the procedure. Below it the wood gave way early and the glue line was " +
-      "not tried: inconclusive.",
-    FROM_PROCEDURE,
-  ),
-  "piece-timber": rule(
-    "Timber of the piece",
-    "The timber that the piece was made from has not been recalled. Else it is a caution.",
-    TRACE,
-  ),
-  stock: rule(
-    "No more used than came",
-    "What the batches took of a lot of adhesive, or what was cut from a lot of timber, is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",
-    TRACE,
-  ),
-  "joint-glued": rule(
-    "Glued, and by which batch",
-    "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does.",
-    FROM_RECORD,
-  ),
-  "joint-quarantine": rule(
-    "Quarantine",
-    "A joint that holds a rejected batch or a recalled lot is quarantined until it has been reworked with a batch of its own.",
-    TRACE,
-  ),
-} satisfies { readonly [id: string]: Omit<Rule, "id"> };
-
-export type RuleId = keyof typeof byId;
-
-export const rules: readonly Rule[] = Object.entries(byId).map(([id, text]) => ({ id, ...text }));
+export const RULES: { readonly [id in RuleId]: Source } = {
+  "mix-ratio": AC_43_13_MIXING,
+  "mix-doubt": GUARDED_ACCEPTANCE,
+  "lot-known": TRACE,
+  "lot-in-date": FROM_SHEET,
+  "lot-recalled": TRACE,
+  "shop-temperature": FROM_SHEET,
+  "shop-humidity": FROM_SHEET,
+  "wood-moisture": HANDBOOK_MOISTURE,
+  "dew-point": PAINT_RULE,
+  "working-life": FROM_SHEET,
+  "test-pieces": AC_43_13_SAMPLE,
+  "cure-temperature": FROM_SHEET,
+  "trial-pieces": FROM_RECORD,
+  "builders-rejection": FROM_RECORD,
+  amended: FROM_RECORD,
+  "piece-broken": AC_43_13_SAMPLE,
+  "failure-mode": AC_43_13_SAMPLE,
+  "full-cure": FROM_PROCEDURE,
+  "cure-warmth": EQUIVALENT_AGE,
+  overlap: STATICS,
+  "piece-load": FROM_PROCEDURE,
+  "piece-timber": TRACE,
+  stock: TRACE,
+  "joint-glued": FROM_RECORD,
+  "joint-quarantine": TRACE,
+};

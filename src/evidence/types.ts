@@ -16,8 +16,12 @@ import type {
   Rejection,
   Rework,
 } from "../facts/types.ts";
+import type { RuleId } from "./codes/rules.ts";
+import type { FindingCode, Saying } from "./saying.ts";
 import type { Cure } from "./types/cure.ts";
+import type { Limit } from "./types/source.ts";
 import type { TrialFile } from "./types/trial.ts";
+import type { ChangeValues, NeedValues, TakeValues } from "./codes/hold-points.ts";
 
 /**
  * What a finding does to a verdict.
@@ -27,31 +31,16 @@ import type { TrialFile } from "./types/trial.ts";
  */
 export type Severity = "meets" | "caution" | "waits" | "unproven" | "rejects";
 
-/** Where a rule or a limit comes from, and how its text was known to the authors of this program. */
-export interface Source {
-  readonly text: string;
-  readonly known: "seen" | "memory" | "common practice" | "record";
-}
-
-export interface Rule {
-  readonly id: string;
-  readonly title: string;
-  /** What is asked and what follows, in plain words. */
-  readonly says: string;
-  readonly source: Source;
-}
-
-export interface Finding {
-  readonly rule: string;
+/** What was found, as a code with its values: `src/words/findings` makes the sentence of it. */
+export type Finding = Saying<FindingCode | "withheld"> & {
+  readonly rule: RuleId;
   readonly severity: Severity;
   readonly about: Ref;
-  /** One plain sentence with the numbers. */
-  readonly sentence: string;
-  /** The limit it was held against, in words with numbers, and where that limit comes from. */
-  readonly limit?: { readonly text: string; readonly from: Source };
-  /** What the sentence rests on, to be linked; an edition that withholds any of it withholds the sentence. */
+  /** The limit it was held against, and where that limit comes from. */
+  readonly limit?: Limit;
+  /** What it rests on, to be linked; an edition that withholds any of it withholds the code and its values. */
   readonly restsOn: readonly Ref[];
-}
+};
 
 export type PieceVerdict = "pass" | "fail" | "inconclusive" | "too early" | "not broken";
 
@@ -59,7 +48,7 @@ export interface PieceFile {
   readonly piece: Piece;
   readonly test?: PieceTest;
   readonly verdict: PieceVerdict;
-  /** Why, one sentence a reason. */
+  /** Why, one finding a reason. */
   readonly findings: readonly Finding[];
   /** Overlap over thickness. */
   readonly overlapRatio?: number;
@@ -154,20 +143,18 @@ export interface PairFile {
 export type HoldState = "passed" | "ready" | "blocked" | "ahead" | "reopened";
 
 /** Something that changed after a hold point was signed. */
-export interface Change {
+export type Change = Saying<keyof ChangeValues | "withheld"> & {
   readonly about: Ref;
-  readonly sentence: string;
   readonly restsOn: readonly Ref[];
-}
+};
 
 /** One line of what a hold point still needs. `blocks`: something is wrong; otherwise it is only not done yet. */
-export interface Need {
+export type Need = Saying<keyof NeedValues | "withheld"> & {
   readonly about: Ref;
-  readonly sentence: string;
-  readonly needs: string;
+  readonly takes: Saying<keyof TakeValues>;
   readonly blocks: boolean;
   readonly restsOn: readonly Ref[];
-}
+};
 
 export interface HoldPointFile {
   readonly holdPoint: HoldPoint;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import type { Amendment, Change } from "../../src/facts/types.ts";
 import { batch, entry, glued, test } from "./make.ts";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { english, reckon } from "./reckoned.ts";
 import { hoursOf } from "../../src/evidence/hours.ts";
-import { rules } from "../../src/evidence/rules.ts";
+import { toldRules } from "../../src/words/findings/told.ts";
 import type { HoursLine, Record } from "../../src/facts/types.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";
 import {
@@ -162,6 +162,7 @@ describe("Hours", () => {
 
 describe("The rules", () => {
   it("have each an id of its own, a title, a saying and a source", () => {
+    const rules = toldRules(english());
     expect(new Set(rules.map((one) => one.id)).size).toBe(rules.length);
     for (const one of rules) expect([one.title, one.says, one.source.text].every((text) => text.length > 3)).toBe(true);
   });

@@ -1,6 +1,6 @@
 /** Each rule of a batch: holds, broken, missing, and exactly at its limit. The shop of make.ts is in order; one thing is changed at a time. */
 import { describe, expect, it } from "vitest";
-import type { BatchFile } from "../../src/evidence/types.ts";
+import type { SaidBatch } from "./reckoned.ts";
 import type { Adhesive, Batch, Lot } from "../../src/facts/types.ts";
 import { DAY, entry, lot, LOTS, type Made } from "./make.ts";
 import { fileOf, severities, sentence, after } from "./one-batch.ts";
@@ -41,7 +41,7 @@ describe("Lots", () => {
 
   it("are named one by one", () => {
     const two: Made = { lots: [...LOTS, lot("P-1", { material: "plywood" })] };
-    const saying = (file: BatchFile, rule: string) =>
+    const saying = (file: SaidBatch, rule: string) =>
       file.findings
         .filter((one) => one.rule === rule)
         .map((one) => one.sentence)

@@ -1,6 +1,7 @@
 /** The words of a trial's conclusion at the very figures where they change. */
 import { describe, expect, it } from "vitest";
 import { conclusionOf } from "../../src/evidence/trial/conclusion.ts";
+import { english } from "./reckoned.ts";
 import type { PreparationOutcome } from "../../src/evidence/types/trial.ts";
 
 const outcome = (id: string): PreparationOutcome => ({
@@ -16,7 +17,9 @@ const said = (p: number, effect?: number): string[] =>
     [outcome("a"), outcome("b")],
     { preparations: ["a", "b"], p, least: { clearest: p, ...(effect === undefined ? {} : { effect }) } },
     false,
-  ).slice(1);
+  )
+    .slice(1)
+    .map(english());
 
 describe("The words of a conclusion", () => {
   it("give p with more decimals the smaller it is, and only below 0.0001 no figure", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import type { Adhesive, Procedure } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
 import { adhesive, batch, glued, procedure, test } from "./make.ts";
@@ -292,7 +292,7 @@ describe("The temperature that a least cure is counted at", () => {
     });
     expect(reference(at("15", "23", "30"), { time: d("3") })).toMatchObject({
       reference: 23,
-      referenceFrom: { text: "Resorcin data sheet, revision 4" },
+      referenceFrom: { code: "source/sheet", values: { sheet: "Resorcin data sheet, revision 4" } },
     });
     expect(reference(at("18", "22"), { time: d("3") })).toMatchObject({ reference: 22 });
     expect(reference(at("30"), { time: d("3") })).toMatchObject({ reference: 30 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
-import type { HoldPointFile } from "../../src/evidence/types.ts";
+import { reckon } from "./reckoned.ts";
+import type { SaidHoldPoint } from "./reckoned.ts";
 import type { Entry, HoldPoint, Inspection } from "../../src/facts/types.ts";
 import {
   assembly,
@@ -36,7 +36,7 @@ const looked = (...results: Inspection["result"][]): Entry[] =>
     }),
   );
 
-function fileOf(entries: readonly Entry[], change: Partial<HoldPoint> = {}): HoldPointFile {
+function fileOf(entries: readonly Entry[], change: Partial<HoldPoint> = {}): SaidHoldPoint {
   const assemblies = [
     assembly("aircraft", { holdPoints: [holdPoint("FLY", { assembly: "aircraft", kind: "flight" })] }),
     assembly("wing", {
@@ -52,7 +52,7 @@ function fileOf(entries: readonly Entry[], change: Partial<HoldPoint> = {}): Hol
   return file;
 }
 
-const brief = ({ state, needs }: HoldPointFile) => [
+const brief = ({ state, needs }: SaidHoldPoint) => [
   state,
   ...needs.map((need) => `${need.about.id}${need.blocks ? " blocks" : ""}`),
 ];

@@ -1,6 +1,6 @@
 /** Joints, recalls, reworks and the trace of lots. */
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import type { Entry, Record } from "../../src/facts/types.ts";
 import { assembly, batch, entry, holdPoint, joint, type Made, piece, record, test } from "./make.ts";
 import { g } from "./quantities.ts";

@@ -6,13 +6,19 @@ describe("The last day of a lot", () => {
   it("is the expiry date, else that of the sheet's shelf life from the day received", () => {
     expect(lastDay(lot("R-1"), adhesive())).toEqual({
       day: "2026-01-10",
-      text: "used by 2026-01-10",
-      from: { text: "the record itself", known: "record" },
+      limit: {
+        code: "limit/expiry",
+        values: { day: "2026-01-10" },
+        from: { code: "source/record", values: {}, known: "record" },
+      },
     });
     expect(lastDay(lot("R-1", { expiry: undefined, received: "2025-01-10" }), adhesive())).toMatchObject({
       day: "2026-01-10",
-      text: "shelf life 365 d from 2025-01-10",
-      from: { text: "Resorcin data sheet, revision 4" },
+      limit: {
+        code: "limit/shelf-life",
+        values: { life: "365 d", received: "2025-01-10" },
+        from: { code: "source/sheet", values: { sheet: "Resorcin data sheet, revision 4" } },
+      },
     });
   });
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { recordIndexOf } from "../../src/evidence/record-index.ts";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import { askedOf, measurementFile } from "../../src/evidence/measures/measurement.ts";
 import type { MeasurementFile, PairFile } from "../../src/evidence/types.ts";
 import type { Measurement, Side } from "../../src/facts/types.ts";

@@ -1,7 +1,7 @@
 /** What a hold point needs: each need with what it is about, what it takes and what it rests on. */
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
-import type { Need } from "../../src/evidence/types.ts";
+import { reckon } from "./reckoned.ts";
+import type { SaidNeed } from "./reckoned.ts";
 import type { Entry, Measurement, Ref } from "../../src/facts/types.ts";
 import {
   assembly,
@@ -22,7 +22,7 @@ const ref = (kind: Ref["kind"], id: string): Ref => ({ kind, id });
 const ID = "2025-04-01-m";
 const of = { entry: ID, day: "2025-04-01" };
 
-function needs(change: Partial<Entry>, ...others: Entry[]): readonly Need[] {
+function needs(change: Partial<Entry>, ...others: Entry[]): readonly SaidNeed[] {
   const wing = assembly("wing", { joints: [joint("W-1")], holdPoints: [holdPoint("CLOSE", { joints: [] })] });
   return (
     reckon(record({ assemblies: [wing], entries: [entry(ID, change), ...others] })).holdPoints.get("CLOSE")?.needs ?? []
@@ -104,7 +104,7 @@ describe("A need", () => {
   });
 
   it("for a look that was not signed is to answer it, with or without remarks", () => {
-    const looked = (change: object): readonly Need[] =>
+    const looked = (change: object): readonly SaidNeed[] =>
       needs({ inspections: [inspection("CLOSE", { ...of, result: "not signed", ...change })] });
     expect(looked({})).toEqual([
       {

@@ -1,6 +1,6 @@
 /** One batch and its test piece in a shop with a logger, and what is found of their cure. */
-import { reckon } from "../../src/evidence/evidence.ts";
-import type { Evidence, Finding } from "../../src/evidence/types.ts";
+import { reckon } from "./reckoned.ts";
+import type { SaidEvidence, SaidFinding } from "./reckoned.ts";
 import type { Adhesive, Batch, ClimateLog, PieceTest, Procedure } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
 import { adhesive, batch, glued, procedure, test } from "./make.ts";
@@ -15,7 +15,7 @@ export interface Case {
 }
 
 /** Mixed at 14:00 on 10 March and closed at 14:20, at 20 °C as noted; least cure 3 d at 20 °C unless another is given. */
-export function reckoned(c: Case): Evidence {
+export function reckoned(c: Case): SaidEvidence {
   const tests = c.test === "none" ? [] : [test("B-1/1", c.test, c.test?.day)];
   const leastCure = { time: d("3"), temperature: celsius("20") };
   const made = glued([batch("B-1", c.batch)], tests, {
@@ -26,7 +26,7 @@ export function reckoned(c: Case): Evidence {
 }
 
 export const pieceOf = (c: Case) => reckoned(c).pieces.get("B-1/1");
-export const found = (findings: readonly Finding[] | undefined, rule: string) =>
+export const found = (findings: readonly SaidFinding[] | undefined, rule: string) =>
   findings
     ?.filter((one) => one.rule === rule)
     .map(({ severity, sentence }) => `${severity}: ${sentence}`)

@@ -1,6 +1,6 @@
 /** One test piece of one batch, and what is found of it. */
-import { reckon } from "../../src/evidence/evidence.ts";
-import type { PieceFile } from "../../src/evidence/types.ts";
+import { reckon } from "./reckoned.ts";
+import type { SaidPiece } from "./reckoned.ts";
 import type { Batch, Piece, PieceTest, Procedure } from "../../src/facts/types.ts";
 import { batch, glued, piece, procedure, test } from "./make.ts";
 
@@ -11,7 +11,7 @@ export interface Case {
   readonly batch?: Partial<Batch>;
 }
 
-export function fileOf(c: Case): PieceFile {
+export function fileOf(c: Case): SaidPiece {
   const made = glued([batch("B-1", { ...c.batch, pieces: [piece("B-1", 1, c.piece)] })], [test("B-1/1", c.test)], {
     procedures: [procedure(c.procedure)],
   });

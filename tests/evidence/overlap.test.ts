@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import { woodOf } from "../../src/evidence/piece/case.ts";
 import { batch, glued, piece, procedure } from "./make.ts";
 import { type Case, fileOf, verdict, finding } from "./one-piece.ts";
@@ -96,9 +96,9 @@ describe("The overlap of a piece", () => {
     expect(woodOf(procedure({ wood: { crushing: mpa("40"), shear: mpa("10") } }))).toEqual({
       crushing: 40e6,
       shear: 10e6,
-      from: { text: "procedure: Three legs", known: "record" },
+      from: { code: "source/procedure", values: { title: "Three legs" }, known: "record" },
     });
-    expect(woodOf(procedure()).from).toEqual({ text: expect.stringContaining("Sitka spruce"), known: "memory" });
+    expect(woodOf(procedure()).from).toEqual({ code: "source/sitka-spruce", values: {}, known: "memory" });
   });
 
   it("of a thickness of nothing is no overlap", () => {

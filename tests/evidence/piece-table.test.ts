@@ -5,7 +5,7 @@
  * for no load read, a load above the stress asked, and a load below it.
  */
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import type { PieceVerdict } from "../../src/evidence/types.ts";
 import type { Piece, PieceTest } from "../../src/facts/types.ts";
 import { batch, DAY, glued, piece, test } from "./make.ts";

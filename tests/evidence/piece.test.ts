@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import { batch, DAY, entry, glued, piece, test } from "./make.ts";
 import { type Case, fileOf, verdict, finding } from "./one-piece.ts";
 import { celsius, d, mm, moment, newton, pc } from "./quantities.ts";

@@ -1,7 +1,7 @@
 /** Quarantine against a brute search, and recall followed by rework. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import type { Evidence } from "../../src/evidence/types.ts";
 import type { Entry, Record } from "../../src/facts/types.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";

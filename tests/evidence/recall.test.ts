@@ -1,7 +1,7 @@
 /** A recall, and rework that answers it: where it leads, and that nothing is left of it. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import type { Entry, Record } from "../../src/facts/types.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";
 import { assembly, batch, entry, joint, lot, record, test } from "./make.ts";

@@ -1,7 +1,7 @@
 /** Leaving evidence out must never make a batch look better. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import type { BatchFile, BatchVerdict } from "../../src/evidence/types.ts";
 import type { Batch, Piece, PieceTest } from "../../src/facts/types.ts";
 import { anyShop, recordOf, type Shop } from "./any-batch.ts";

@@ -1,7 +1,7 @@
 /** An edition withholds a sentence with any of the things it rests on: so every thing that a sentence names must be among them. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import type { Evidence } from "../../src/evidence/types.ts";
 import type { Record, Ref } from "../../src/facts/types.ts";
 import { anyShop, recordOf } from "./any-batch.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
 import { log } from "./logs.ts";
 import { batch, glued } from "./make.ts";

@@ -1,8 +1,8 @@
 /** What reopens a hold point that was signed, and what does not. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
-import type { HoldPointFile } from "../../src/evidence/types.ts";
+import { reckon } from "./reckoned.ts";
+import type { SaidHoldPoint } from "./reckoned.ts";
 import type { Entry, HoldPoint, Measurement, Piece, Ref } from "../../src/facts/types.ts";
 import {
   assembly,
@@ -45,7 +45,7 @@ const TESTS = entry("2025-03-20-tests", { tests: [test("B-1/1"), test("B-2/1")] 
 
 const signing = (change: Partial<Entry> = {}, day = SIGNED): Entry =>
   entry(`${day}-look`, { inspections: [inspection("CLOSE", { entry: `${day}-look`, day })], ...change });
-const pointOf = (entries: readonly Entry[], change: Partial<HoldPoint> = {}): HoldPointFile => {
+const pointOf = (entries: readonly Entry[], change: Partial<HoldPoint> = {}): SaidHoldPoint => {
   const file = reckon(record({ assemblies: TREE(change), entries })).holdPoints.get("CLOSE");
   if (!file) throw new Error("no hold point");
   return file;
@@ -111,9 +111,9 @@ const SIDES = [
 ];
 
 const inEntry = (happens: Happens, day: string): Entry => entry(`${day}-it`, happens(`${day}-it`, day));
-const after = (happens: Happens, change: Partial<HoldPoint> = {}): HoldPointFile =>
+const after = (happens: Happens, change: Partial<HoldPoint> = {}): SaidHoldPoint =>
   pointOf([GLUED, TESTS, signing(), inEntry(happens, LATER)], change);
-const told = (file: HoldPointFile): string[] => file.changes.map(({ sentence }) => sentence);
+const told = (file: SaidHoldPoint): string[] => file.changes.map(({ sentence }) => sentence);
 
 describe("A hold point that was signed", () => {
   it.each<[string, Happens, string[]]>([
@@ -298,7 +298,7 @@ describe("A hold point that was signed", () => {
           sound("B-2", ["F-1"], "2025-03-10", { pieces: [piece("B-2", 1), piece("B-2", 2)] }),
         ],
       });
-    const breaks = (of: string, change: object = {}, pieces = whole): HoldPointFile =>
+    const breaks = (of: string, change: object = {}, pieces = whole): SaidHoldPoint =>
       pointOf([
         gluedOf(pieces),
         TESTS,

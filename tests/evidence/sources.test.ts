@@ -1,9 +1,10 @@
 /** What is published beside a limit: where it comes from, and whether that was seen, remembered, or is nobody's. */
 import { describe, expect, it } from "vitest";
-import { rules } from "../../src/evidence/rules.ts";
+import { toldRules, toldSource } from "../../src/words/findings/told.ts";
 import * as sources from "../../src/evidence/sources.ts";
 import { LOSS_SOURCE } from "../../src/evidence/lots/stock.ts";
-import type { Source } from "../../src/evidence/types.ts";
+import type { Source } from "../../src/evidence/types/source.ts";
+import { english } from "./reckoned.ts";
 
 const all = Object.entries(sources).flatMap(([name, one]) => (typeof one === "function" ? [] : [[name, one] as const]));
 const names = (known: Source["known"]): string[] =>
@@ -38,14 +39,14 @@ describe("A source", () => {
       "USUAL_ROOM",
     ]);
     expect(names("record")).toEqual(["FROM_PROCEDURE", "FROM_RECORD", "FROM_SHEET"]);
-    expect(LOSS_SOURCE).toEqual({
+    expect(toldSource(english(), LOSS_SOURCE)).toEqual({
       text: "this program's default: a quarter more than is spread stays in the cup and is squeezed out",
       known: "common practice",
     });
   });
 
   it("is named as the golden has it", async () => {
-    await expect(all.map(([name, { text }]) => `${name}: ${text}\n`).join("")).toMatchFileSnapshot(
+    await expect(all.map(([name, source]) => `${name}: ${english()(source)}\n`).join("")).toMatchFileSnapshot(
       "goldens/sources.txt",
     );
   });
@@ -53,7 +54,7 @@ describe("A source", () => {
 
 describe("The rules of the about page", () => {
   it("are told as the golden has them, each with what is asked, what follows and its source", async () => {
-    const told = rules.map(
+    const told = toldRules(english()).map(
       ({ id, title, says, source }) => `${id}: ${title}\n    ${says}\n    from: ${source.text} (${source.known})\n`,
     );
     await expect(told.join("")).toMatchFileSnapshot("goldens/rules.txt");

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
 import { reckonStatistics } from "../../src/evidence/statistics.ts";
 import type { Statistics } from "../../src/evidence/types/statistics.ts";
 import { mean } from "../../src/reckoning/statistics/mean.ts";

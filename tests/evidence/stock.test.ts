@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { english, reckon, saidFinding, type SaidFinding } from "./reckoned.ts";
 import { reckonStock } from "../../src/evidence/lots/stock.ts";
 import type { LotStock, Stock } from "../../src/evidence/types/stock.ts";
 import type { Adhesive, Batch, Cut, Lot, Quantity } from "../../src/facts/types.ts";
@@ -19,7 +19,7 @@ interface Case {
 const cm2 = (value: number): Quantity => ({ typed: `${value} cm²`, value: value / 1e4, unit: "m²", step: 1e-4 });
 const spread: Quantity = { typed: "300 g/m²", value: 0.3, unit: "kg/m²", step: 0.001 };
 
-function stockOf(c: Case): Stock {
+function stockOf(c: Case): Omit<Stock, "findings"> & { readonly findings: readonly SaidFinding[] } {
   const joints = (c.areas ?? []).map((area, at) => ({
     ...joint(`W-${at + 10}`),
     ...(area === undefined ? {} : { area: cm2(area) }),
@@ -41,7 +41,8 @@ function stockOf(c: Case): Stock {
     entries: [...recall, ...(c.cuts ?? []).map((one) => entry(one.entry, { cuts: [one] }))],
   });
   const record = { ...made, day: c.day ?? DAY };
-  return reckonStock(record, reckon(record));
+  const stock = reckonStock(record, reckon(record));
+  return { ...stock, findings: stock.findings.map((one) => saidFinding(english(), one)) };
 }
 
 const lotIn = (c: Case, id = "R-1"): LotStock => stockOf(c).lots.find((each) => each.lot.id === id) as LotStock;

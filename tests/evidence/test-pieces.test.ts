@@ -1,7 +1,7 @@
 /** How the test pieces of a batch decide its verdict. */
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
-import type { BatchFile } from "../../src/evidence/types.ts";
+import { reckon } from "./reckoned.ts";
+import type { SaidBatch } from "./reckoned.ts";
 import type { Batch, PieceTest, Procedure } from "../../src/facts/types.ts";
 import { batch, entry, glued, piece, procedure, test } from "./make.ts";
 import { mm, moment } from "./quantities.ts";
@@ -21,7 +21,7 @@ function fileOf(
   outcomes: readonly Outcome[],
   change: Partial<Batch> = {},
   trials: readonly Outcome[] = [],
-): BatchFile {
+): SaidBatch {
   const counting = outcomes.map((_, i) => piece("B-1", i + 1));
   const onTrial = trials.map((_, i) => piece("B-1", 50 + i, { trial: "T", preparation: "abraded" }));
   const tests = [
@@ -37,7 +37,7 @@ function fileOf(
   return file;
 }
 
-const said = (file: BatchFile) => file.findings.find((one) => one.rule === "test-pieces")?.sentence;
+const said = (file: SaidBatch) => file.findings.find((one) => one.rule === "test-pieces")?.sentence;
 
 describe("The test pieces of a batch", () => {
   it.each<[number, Outcome[], string]>([

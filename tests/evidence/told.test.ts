@@ -1,12 +1,12 @@
 /** Everything that is told of a few batches, word for word. Renew with `vitest -u`, and read what changed. */
 import { expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
-import type { Finding } from "../../src/evidence/types.ts";
+import { reckon } from "./reckoned.ts";
+import type { SaidFinding } from "./reckoned.ts";
 import type { Record } from "../../src/facts/types.ts";
 import { adhesive, batch, DAY, entry, glued, lot, LOTS, piece, procedure, test } from "./make.ts";
 import { celsius, d, fahrenheit, g, inches, ml, mm, moment, newton, pc } from "./quantities.ts";
 
-const line = ({ about, rule, severity, sentence, limit }: Finding): string =>
+const line = ({ about, rule, severity, sentence, limit }: SaidFinding): string =>
   [
     `${about.id}  ${rule}  ${severity}`,
     `    ${sentence}`,

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "./reckoned.ts";
+import { english } from "./reckoned.ts";
+import { toldSource } from "../../src/words/findings/told.ts";
 import { SANDING } from "../../src/evidence/trial/conclusion.ts";
 import type { TrialFile } from "../../src/evidence/types/trial.ts";
 import type { Piece, PieceTest, Procedure, Trial } from "../../src/facts/types.ts";
@@ -49,7 +51,7 @@ function trialOf(
     batchOf = () => "B-1",
     stated = Object.keys(made),
   }: Way = {},
-): TrialFile {
+): Omit<TrialFile, "cautions" | "conclusion"> & Readonly<{ [of in "cautions" | "conclusion"]: readonly string[] }> {
   const listed = Object.entries(made).flatMap(([preparation, outcomes]) =>
     outcomes.map((outcome, n) => ({
       preparation,
@@ -74,7 +76,8 @@ function trialOf(
     trials: new Map([["papers", trial(stated)]]),
   }).trials.get("papers");
   if (file === undefined) throw new Error("no trial");
-  return file;
+  const say = english();
+  return { ...file, cautions: file.cautions.map(say), conclusion: file.conclusion.map(say) };
 }
 
 const held = (n: number): Outcome[] => new Array<Outcome>(n).fill("held");
@@ -362,8 +365,8 @@ describe("What is said of a trial before anything else", () => {
 
 describe("The standing rule on sandpaper", () => {
   it("is named with its paragraph and as known from memory, apart from abrading cured adhesive", () => {
-    expect(SANDING.source).toEqual({ text: "FAA AC 43.13-1B, para 1-6", known: "memory" });
-    expect(SANDING.says).toContain("not for smoothing softwood that is to be bonded");
-    expect(SANDING.says).toContain("Abrading adhesive that has already cured is another matter");
+    expect(toldSource(english(), SANDING.source)).toEqual({ text: "FAA AC 43.13-1B, para 1-6", known: "memory" });
+    expect(english()(SANDING)).toContain("not for smoothing softwood that is to be bonded");
+    expect(english()(SANDING)).toContain("Abrading adhesive that has already cured is another matter");
   });
 });

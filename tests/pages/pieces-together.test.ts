@@ -33,7 +33,9 @@ describe("Pieces told together", () => {
     const sentences = together.findings.map(({ rule, severity, sentence }) => `${rule} ${severity} ${sentence}`);
     expect(new Set(sentences).size).toBe(sentences.length);
     for (const { piece, findings } of pieces) {
-      for (const { rule, severity, sentence } of findings) {
+      for (const finding of findings) {
+        const { rule, severity } = finding;
+        const sentence = shown.say(finding);
         const told = together.findings.filter(
           (one) => one.rule === rule && one.severity === severity && one.sentence.endsWith(sentence),
         );

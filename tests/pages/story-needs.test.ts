@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import type { Need } from "../../src/evidence/types.ts";
+import type { ToldNeed } from "../../src/words/findings/told.ts";
 import { needsTogether } from "../../src/pages/evidence/needs.ts";
 import { pictured, spreadOver } from "../../src/pages/story/pictured.ts";
 import { entry } from "../evidence/make.ts";
 
-const need = (id: string, sentence: string, blocks = false, kind: Need["about"]["kind"] = "joint"): Need => ({
+const need = (id: string, sentence: string, blocks = false, kind: ToldNeed["about"]["kind"] = "joint"): ToldNeed => ({
   about: { kind, id },
   sentence,
   needs: "glue it",

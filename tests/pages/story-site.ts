@@ -1,5 +1,7 @@
 /** A small build for the story pages: two assemblies, a gluing day, a day at the press, an inspection. */
 import { reckon } from "../../src/evidence/evidence.ts";
+import { sayIn } from "../../src/words/findings/catalogue.ts";
+import { ENGLISH } from "../../src/words/findings/english.ts";
 import type { Shown, Site } from "../../src/editions/shown.ts";
 import type { Aircraft, Record, Ref } from "../../src/facts/types.ts";
 import { assembly, batch, entry, holdPoint, inspection, joint, openItem, record, test } from "../evidence/make.ts";
@@ -85,6 +87,7 @@ export function storySite(hidden: (ref: Ref) => boolean = () => false): Site {
     leavesOut: ["full names"],
     shows: (ref) => !hidden(ref),
     nameOf: (id) => made.aircraft.people.get(id)?.publicName ?? "someone",
+    say: sayIn(ENGLISH, made.aircraft.units),
   };
   const jpeg = (name: string) => ({
     width: 1600,

@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { reckon } from "../../src/evidence/evidence.ts";
+import { reckon } from "../evidence/reckoned.ts";
 import { readRecord } from "../../src/record/read.ts";
 import type { Change, Entry, Record } from "../../src/facts/types.ts";
 import { TODAY, withSmall } from "../problems/cases.ts";

@@ -1,10 +1,13 @@
 /** Texts that tell a stranger what a bag is. */
-import { rules } from "../../evidence/rules.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
+import { sayIn } from "../../words/findings/catalogue.ts";
+import { ENGLISH } from "../../words/findings/english.ts";
+import { toldRules } from "../../words/findings/told.ts";
 import type { Record } from "../../facts/types.ts";
 
 /** The rules that verdicts were reached by, with the source of each. */
 export function rulesText(version: string): string {
+  const rules = toldRules(sayIn(ENGLISH, "metric"));
   return `${JSON.stringify({ program: "Scarfline", version, rulesVersion: RULES_VERSION, rules }, undefined, 2)}\n`;
 }
 

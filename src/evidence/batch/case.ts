@@ -1,5 +1,4 @@
 /** What one batch is judged by. */
-import type { Units } from "../../words/figure.ts";
 import type { Adhesive, Batch, Lot, Ref } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import { finder, type Finder } from "../finding.ts";
@@ -15,7 +14,6 @@ export interface BatchCase {
   /** Mean of what wood would have settled at over the two weeks before, share of dry mass, where the logger has them whole. */
   readonly loggedMoisture?: number;
   readonly pieces: readonly PieceFile[];
-  readonly units: Units;
   readonly find: Finder;
 }
 
@@ -30,7 +28,6 @@ export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly Pie
     adhesive,
     pieces,
     find,
-    units: index.record.aircraft.units,
     facts: factsOf(batch, adhesive),
     loggedMoisture: loggedMoisture(index, batch),
   };

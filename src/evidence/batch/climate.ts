@@ -1,7 +1,6 @@
 /** Whether the shop was warm and dry enough, and the surfaces clear of the dew point. */
 import { against, atLeast } from "../../reckoning/compare.ts";
-import { figure, temperatureText } from "../../words/figure.ts";
-import type { Quantity, Range } from "../../facts/types.ts";
+import type { Limit } from "../types/source.ts";
 import { PAINT_RULE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
@@ -11,21 +10,17 @@ export function shopTemperature(c: BatchCase): Finding[] {
     batch: { temperature },
     adhesive: { temperature: limits },
   } = c;
-  if (!temperature) {
-    return [
-      c.find("shop-temperature", "unproven", {
-        sentence: "The temperature of the shop is not noted.",
-        limit: limitOf(c, "shop", limits),
-      }),
-    ];
-  }
-  if (!limits)
-    return [
-      c.find("shop-temperature", "caution", {
-        sentence: `The shop was at ${temperature.typed}; the data sheet as entered gives no limits.`,
-      }),
-    ];
-  return [held(c, "shop-temperature", temperature, limits, "shop")];
+  const limit: Limit | undefined = limits && {
+    code: "limit/shop",
+    values: { asked: limits.typed },
+    from: sheetOf(c.adhesive),
+  };
+  if (!temperature) return [c.find("shop-temperature/not-noted", "unproven", {}, { limit })];
+  const found = temperature.typed;
+  if (!limits) return [c.find("shop-temperature/no-limits", "caution", { found })];
+  if (against(temperature.value, limits) === "within")
+    return [c.find("shop-temperature/within", "meets", { found }, { limit })];
+  return [c.find("shop-temperature/outside", "rejects", { found, asked: limits.typed }, { limit })];
 }
 
 export function shopHumidity(c: BatchCase): Finding[] {
@@ -33,53 +28,33 @@ export function shopHumidity(c: BatchCase): Finding[] {
     batch: { humidity },
     adhesive: { humidity: limits },
   } = c;
-  const limit = limitOf(c, "humidity", limits);
-  if (humidity && limits) return [held(c, "shop-humidity", humidity, limits, "humidity")];
-  if (humidity)
-    return [
-      c.find("shop-humidity", "caution", {
-        sentence: `Humidity was ${humidity.typed}; the data sheet as entered gives no limits.`,
-      }),
-    ];
-  return [
-    c.find("shop-humidity", limits ? "unproven" : "caution", {
-      sentence: "The humidity of the shop is not noted.",
-      limit,
-    }),
-  ];
+  const limit: Limit | undefined = limits && {
+    code: "limit/humidity",
+    values: { asked: limits.typed },
+    from: sheetOf(c.adhesive),
+  };
+  if (!humidity) return [c.find("shop-humidity/not-noted", limits ? "unproven" : "caution", {}, { limit })];
+  const found = humidity.typed;
+  if (!limits) return [c.find("shop-humidity/no-limits", "caution", { found })];
+  if (against(humidity.value, limits) === "within")
+    return [c.find("shop-humidity/within", "meets", { found }, { limit })];
+  return [c.find("shop-humidity/outside", "rejects", { found, asked: limits.typed }, { limit })];
 }
 
-function held(
-  c: BatchCase,
-  rule: "shop-temperature" | "shop-humidity",
-  found: Quantity,
-  limits: Range,
-  word: string,
-): Finding {
-  const limit = limitOf(c, word, limits);
-  const what = rule === "shop-temperature" ? "The shop was at" : "Humidity was";
-  const where = against(found.value, limits);
-  if (where === "within") return c.find(rule, "meets", { sentence: `${what} ${found.typed}.`, limit });
-  return c.find(rule, "rejects", { sentence: `${what} ${found.typed}; the sheet asks ${limits.typed}.`, limit });
-}
-
-const limitOf = (c: BatchCase, word: string, limits: Range | undefined) =>
-  limits && { text: `${word} ${limits.typed}`, from: sheetOf(c.adhesive) };
-
+/** K */
 const LEAST_ABOVE = 3;
 
 export function dewPointRule(c: BatchCase): Finding[] {
   const {
     batch,
     facts: { dewPoint },
-    units,
   } = c;
   const surface = batch.surface ?? batch.temperature;
   if (dewPoint === undefined || !surface) return [];
-  const limit = { text: "surfaces at least 3 K above the dew point", from: PAINT_RULE };
-  const what = batch.surface ? "the surfaces were" : "the shop, for want of a reading of the surfaces, was";
-  const sentence = `The dew point was ${temperatureText(dewPoint, units)} and ${what} at ${surface.typed}, ${figure(surface.value - dewPoint, 1)} K from it`;
-  if (atLeast(surface.value - dewPoint, LEAST_ABOVE))
-    return [c.find("dew-point", "meets", { sentence: `${sentence}.`, limit })];
-  return [c.find("dew-point", "caution", { sentence: `${sentence}: water may have settled on them.`, limit })];
+  const limit: Limit = { code: "limit/dew-point", values: { least: LEAST_ABOVE }, from: PAINT_RULE };
+  const apart = surface.value - dewPoint;
+  const values = { dewPoint, warmth: surface.typed, of: batch.surface ? "surfaces" : "shop", apart } as const;
+  return atLeast(apart, LEAST_ABOVE)
+    ? [c.find("dew-point/clear", "meets", values, { limit })]
+    : [c.find("dew-point/near", "caution", values, { limit })];
 }

@@ -1,7 +1,7 @@
 /** Whether the joint was closed within the working life of the mix. */
 import { atMost } from "../../reckoning/compare.ts";
-import { figure, span } from "../../words/figure.ts";
 import { sheetOf } from "../sources.ts";
+import type { Limit } from "../types/source.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
 
@@ -9,41 +9,28 @@ export function workingLifeRule(c: BatchCase): Finding[] {
   const {
     batch: { mixed, closed, temperature },
     facts: { mass, openFor, life },
+    find,
   } = c;
-  const unproven = (sentence: string): Finding[] => [c.find("working-life", "unproven", { sentence })];
-  if (!mixed || !closed || openFor === undefined)
-    return unproven(`${absent(mixed, closed)}, so the time it stood is not known.`);
-  const stood = `Mixed at ${mixed.typed} and closed at ${closed.typed}`;
-  if (openFor < 0) return unproven(`${stood}: closed before it was mixed.`);
-  if (!temperature)
-    return unproven(`${stood}, ${span(openFor)}; without a temperature no working life can be looked up.`);
-  if (mass === undefined)
-    return unproven(
-      `${stood}, ${span(openFor)}; the mass of the mix is not known, so no working life can be looked up.`,
-    );
-  if (!life)
-    return unproven(
-      `${stood}, ${span(openFor)}; the data sheet gives no working life for ${grams(mass)} at ${temperature.typed}.`,
-    );
-  const limit = {
-    text: `closed within ${life.row.time.typed}, as for ${life.row.mass.typed} at ${life.row.temperature.typed}`,
+  if (!mixed || !closed || openFor === undefined) return [timeMissing(c)];
+  const times = { mixed: mixed.typed, closed: closed.typed };
+  if (openFor < 0) return [find("working-life/closed-first", "unproven", times)];
+  const stood = { ...times, openFor };
+  if (!temperature) return [find("working-life/no-temperature", "unproven", stood)];
+  if (mass === undefined) return [find("working-life/no-mass", "unproven", stood)];
+  if (!life) return [find("working-life/no-row", "unproven", { ...stood, mass, temperature: temperature.typed })];
+  const { row } = life;
+  const limit: Limit = {
+    code: "limit/working-life",
+    values: { life: row.time.typed, mass: row.mass.typed, temperature: row.temperature.typed },
     from: sheetOf(c.adhesive),
   };
-  if (atMost(openFor, life.time))
-    return [
-      c.find("working-life", "meets", { sentence: `${stood}: ${span(openFor)} of ${life.row.time.typed}.`, limit }),
-    ];
-  return [
-    c.find("working-life", "rejects", {
-      sentence: `${stood}: ${span(openFor)}, more than ${life.row.time.typed}.`,
-      limit,
-    }),
-  ];
+  const values = { ...stood, life: row.time.typed };
+  return atMost(openFor, life.time)
+    ? [find("working-life/within", "meets", values, { limit })]
+    : [find("working-life/exceeded", "rejects", values, { limit })];
 }
 
-function absent(mixed: unknown, closed: unknown): string {
-  if (!mixed && !closed) return "Neither when it was mixed nor when the joint was closed is noted";
-  return mixed ? "When the joint was closed is not noted" : "When it was mixed is not noted";
+function timeMissing({ batch: { mixed, closed }, find }: BatchCase): Finding {
+  if (!mixed && !closed) return find("working-life/no-times", "unproven", {});
+  return mixed ? find("working-life/no-closing", "unproven", {}) : find("working-life/no-mixing", "unproven", {});
 }
-
-const grams = (kilograms: number): string => `${figure(kilograms * 1000, 1)} g`;

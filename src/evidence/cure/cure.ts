@@ -1,6 +1,5 @@
 /** How far a piece's cure has got by what the record shows, and when it will have got far enough. */
 import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
-import { temperatureText } from "../../words/figure.ts";
 import { provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import type { Batch, Procedure } from "../../facts/types.ts";
@@ -58,13 +57,10 @@ const LATELY = 86_400;
 
 /** As noted when it was glued; else the least that the procedure asks. */
 function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): StatedWarmth | undefined {
-  if (temperature) return { temperature: temperature.value, words: `the ${temperature.typed} noted when it was glued` };
-  return (
-    leastTemperature && {
-      temperature: leastTemperature.value,
-      words: `the ${leastTemperature.typed} that the procedure asks at least`,
-    }
-  );
+  const [code, from] = temperature
+    ? (["warmth/noted", temperature] as const)
+    : (["warmth/asked", leastTemperature] as const);
+  return from && { code, values: { temperature: from.typed }, temperature: from.value };
 }
 
 /**
@@ -78,8 +74,5 @@ function lastLogged(index: RecordIndex, from: number): StatedWarmth | undefined 
   const least = spanOf(track, Math.max(from, end - LATELY), end)?.least ?? track.values.at(-1);
   return least === undefined
     ? undefined
-    : {
-        temperature: least,
-        words: `the ${temperatureText(least, index.record.aircraft.units)} that the shop fell to when it was last logged`,
-      };
+    : { code: "warmth/last-logged", values: { celsius: least }, temperature: least };
 }

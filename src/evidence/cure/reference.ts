@@ -2,7 +2,9 @@
 import { cureLaw, type CureLaw } from "../../reckoning/cure/cure-rate.ts";
 import type { Adhesive, Procedure } from "../../facts/types.ts";
 import { DOUBLING, procedureOf, sheetOf, USUAL_ROOM } from "../sources.ts";
-import type { Source } from "../types.ts";
+import type { LimitValues } from "../codes/limits.ts";
+import type { Coded } from "../codes/coded.ts";
+import type { Source } from "../types/source.ts";
 
 export interface Reference {
   readonly temperature: number;
@@ -40,8 +42,11 @@ export function lawOf(adhesive: Adhesive): CureLaw {
 }
 
 /** Where the law comes from, and its source. */
-export function lawSource(law: CureLaw, adhesive: Adhesive): { readonly words: string; readonly from: Source } {
-  if (law.from === "doubling") return { words: "the rate doubling for every 10 K", from: DOUBLING };
+export function lawSource(
+  law: CureLaw,
+  adhesive: Adhesive,
+): Coded<LimitValues, "limit/doubling" | "limit/sheet-times"> & { readonly from: Source } {
+  if (law.from === "doubling") return { code: "limit/doubling", values: {}, from: DOUBLING };
   const times = law.from === "cure times" ? "cure times" : "working life";
-  return { words: `the rate by the sheet's ${times} at several temperatures`, from: sheetOf(adhesive) };
+  return { code: "limit/sheet-times", values: { times }, from: sheetOf(adhesive) };
 }

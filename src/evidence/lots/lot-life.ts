@@ -1,19 +1,28 @@
 /** The last day on which a lot may be used. */
 import { addDays } from "../../reckoning/time/calendar.ts";
 import type { Adhesive, Day, Lot } from "../../facts/types.ts";
-import type { Limit } from "../finding.ts";
+import type { Limit } from "../types/source.ts";
 import { FROM_RECORD, sheetOf } from "../sources.ts";
 
-export interface LastDay extends Limit {
+export interface LastDay {
+  readonly limit: Limit;
   readonly day: Day;
 }
 
 /** The expiry date, else the day received and the sheet's shelf life in whole days; undefined where neither is known. */
 export function lastDay(lot: Lot, adhesive: Adhesive | undefined): LastDay | undefined {
-  if (lot.expiry !== undefined) return { day: lot.expiry, text: `used by ${lot.expiry}`, from: FROM_RECORD };
+  if (lot.expiry !== undefined)
+    return { day: lot.expiry, limit: { code: "limit/expiry", values: { day: lot.expiry }, from: FROM_RECORD } };
   const shelfLife = adhesive?.shelfLife;
   const day = shelfLife && addDays(lot.received, Math.floor(shelfLife.value / 86_400 + 1e-9));
   return day === undefined || !shelfLife || !adhesive
     ? undefined
-    : { day, text: `shelf life ${shelfLife.typed} from ${lot.received}`, from: sheetOf(adhesive) };
+    : {
+        day,
+        limit: {
+          code: "limit/shelf-life",
+          values: { life: shelfLife.typed, received: lot.received },
+          from: sheetOf(adhesive),
+        },
+      };
 }

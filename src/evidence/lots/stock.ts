@@ -1,7 +1,6 @@
 /** What there should still be of what was bought, and what is still to be glued with it. */
 import { atMost } from "../../reckoning/compare.ts";
 import { addDays } from "../../reckoning/time/calendar.ts";
-import { apart, figure } from "../../words/figure.ts";
 import { massRatioOfVolumes } from "../../reckoning/mixing/mix-ratio.ts";
 import { sessionAmount } from "../../reckoning/mixing/session-amount.ts";
 import type { Adhesive, Batch, Component, Cut, Lot, Record, Ref } from "../../facts/types.ts";
@@ -9,14 +8,12 @@ import { indexBy } from "../record-index.ts";
 import { finder } from "../finding.ts";
 import { lastDay } from "./lot-life.ts";
 import type { AdhesiveNeed, LotStock, Part, Stock } from "../types/stock.ts";
-import type { Evidence, Finding, Source } from "../types.ts";
+import type { Source } from "../types/source.ts";
+import type { Evidence, Finding } from "../types.ts";
 
 /** What stays in the cup and is squeezed out, as a share of what is spread; and how long before its last day a lot is said to end soon, days. */
 export const LOSS = 0.25;
-export const LOSS_SOURCE: Source = {
-  text: "this program's default: a quarter more than is spread stays in the cup and is squeezed out",
-  known: "common practice",
-};
+export const LOSS_SOURCE: Source = { code: "source/loss", values: {}, known: "common practice" };
 export const SOON = 60;
 
 export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">): Stock {
@@ -117,22 +114,14 @@ function lifeOf(today: string, last: string | undefined): LotStock["life"] {
 /** More used than came: some amount or some lot is noted wrong, and nothing that rests on the lot is as the record has it. */
 function overdrawn({ lot, unit, used, batches, cuts }: LotStock): Finding[] {
   if (lot.amount === undefined || used === undefined || atMost(used, lot.amount.value)) return [];
-  const [by, found, refs] =
+  const [by, refs] =
     cuts.length > 0
-      ? ([
-          "cuts",
-          sawnWords(used, lot.amount.value, unit),
-          cuts.map(({ entry }): Ref => ({ kind: "entry", id: entry })),
-        ] as const)
-      : (["batches", amountWords(used, unit), batches.map((id): Ref => ({ kind: "batch", id }))] as const);
-  const sentence = `By the ${by} noted ${found} of lot ${lot.id} were used, and ${lot.amount.typed} came: an amount or a lot is noted wrong.`;
-  return [finder({ kind: "lot", id: lot.id }, refs)("stock", "caution", { sentence })];
+      ? (["cuts", cuts.map(({ entry }): Ref => ({ kind: "entry", id: entry }))] as const)
+      : (["batches", batches.map((id): Ref => ({ kind: "batch", id }))] as const);
+  const { value: amount, typed: came } = lot.amount;
+  const values = { by, used, amount, unit, lot: lot.id, came };
+  return [finder({ kind: "lot", id: lot.id }, refs)("stock/overdrawn", "caution", values)];
 }
-
-const amountWords = (amount: number, unit: string): string =>
-  unit === "kg" ? `${figure(amount * 1000, 1)} g` : `${figure(amount * 1e6, 1)} ml`;
-const sawnWords = (amount: number, limit: number, unit: string): string =>
-  unit === "m³" ? `${apart(amount * 1000, limit * 1000, 2)} dm³` : `${apart(amount, limit, 2)} ${unit}`;
 
 function needOf(adhesive: Adhesive, area: number, lots: readonly LotStock[]): AdhesiveNeed[] {
   // Nothing is needed where no area waits.

@@ -1,6 +1,5 @@
 /** What one test piece is judged by, and what one check says of it. */
 import { cureTime } from "../../reckoning/cure/cure-time.ts";
-import type { Units } from "../../words/figure.ts";
 import { overlapRatio } from "../../reckoning/pieces/overlap.ts";
 import { SITKA_SPRUCE } from "../../reckoning/pieces/break-even-overlap.ts";
 import { revealingPower } from "../../reckoning/pieces/revealing-power.ts";
@@ -10,7 +9,9 @@ import { lookUp, type RecordIndex } from "../record-index.ts";
 import { cureOf } from "../cure/cure.ts";
 import { finder, type Finder } from "../finding.ts";
 import type { Cure } from "../types/cure.ts";
-import type { Finding, PieceVerdict, Source } from "../types.ts";
+import type { Source } from "../types/source.ts";
+import { procedureOf } from "../sources.ts";
+import type { Finding, PieceVerdict } from "../types.ts";
 
 export interface PieceCase {
   readonly index: RecordIndex;
@@ -23,7 +24,6 @@ export interface PieceCase {
   readonly curedFor?: number;
   readonly cure: Cure;
   readonly stress?: number;
-  readonly units: Units;
   readonly find: Finder;
 }
 
@@ -61,7 +61,6 @@ export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: Pie
     curedFor,
     cure,
     stress,
-    units: index.record.aircraft.units,
     find: finder(about, restsOn),
   };
 }
@@ -78,13 +77,6 @@ export function woodOf(procedure: Procedure): {
   readonly from: Source;
 } {
   if (procedure.wood)
-    return {
-      crushing: procedure.wood.crushing.value,
-      shear: procedure.wood.shear.value,
-      from: { text: `procedure: ${procedure.title}`, known: "record" },
-    };
-  return {
-    ...SITKA_SPRUCE,
-    from: { text: "this program's default: clear Sitka spruce at 12 %, Wood Handbook FPL-GTR-190", known: "memory" },
-  };
+    return { crushing: procedure.wood.crushing.value, shear: procedure.wood.shear.value, from: procedureOf(procedure) };
+  return { ...SITKA_SPRUCE, from: { code: "source/sitka-spruce", values: {}, known: "memory" } };
 }

@@ -1,5 +1,4 @@
 /** The verdict of a test piece: the gravest that any of its checks forces, else pass. */
-import { ended } from "../../words/figure.ts";
 import type { Batch, Piece, PieceTest } from "../../facts/types.ts";
 import { amendedFindings } from "../amended.ts";
 import type { RecordIndex } from "../record-index.ts";
@@ -53,10 +52,6 @@ function timber(c: PieceCase): Check | undefined {
     { kind: "lot", id: recall.lot },
     { kind: "entry", id: recall.entry },
   ] as const;
-  return {
-    finding: c.find("piece-timber", "caution", {
-      sentence: `It was made from lot ${recall.lot}, recalled on ${recall.day}: ${ended(recall.why)}`,
-      alsoOn,
-    }),
-  };
+  const { day, why } = recall;
+  return { finding: c.find("piece-timber/recalled", "caution", { lot: recall.lot, day, why }, { alsoOn }) };
 }

@@ -1,11 +1,13 @@
 /** Whether work may go on past a hold point, and what it still needs, as a list that can be worked down. */
-import { ended } from "../../words/figure.ts";
 import type { Assembly, Departure, HoldPoint, Inspection, Measurement, OpenItem, Ref } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";
 import { askedOf, measurementFile } from "../measures/measurement.ts";
-import { changesSince, entriesOf, pairSentence, type Scope } from "./sign-off.ts";
-import type { BatchFile, Change, HoldPointFile, HoldState, JointFile, Need, PairFile } from "../types.ts";
+import { changesSince, entriesOf, pairValues, type Scope } from "./sign-off.ts";
+import type { Coded } from "../codes/coded.ts";
+import type { FindingValues } from "../codes/findings.ts";
+import type { TakeValues } from "../codes/hold-points.ts";
+import type { BatchFile, Change, Finding, HoldPointFile, HoldState, JointFile, Need, PairFile } from "../types.ts";
 import { within } from "./within.ts";
 
 export interface Known {
@@ -60,23 +62,30 @@ function scopeOf(
 
 const entry = (id: string): Ref => ({ kind: "entry", id });
 
+function takes<C extends keyof TakeValues>(code: C) {
+  return { code, values: {} };
+}
+
 const JOINT_NEEDS = {
-  "not glued": { needs: "glue it", blocks: false },
-  pending: { needs: "break the test pieces of its batches", blocks: false },
-  unproven: { needs: "complete what the record lacks of its batches, or rework it", blocks: true },
-  quarantined: { needs: "rework it with a batch of its own", blocks: true },
-  opened: { needs: "glue it again", blocks: true },
+  "not glued": { takes: takes("take/glue"), blocks: false },
+  pending: { takes: takes("take/break-pieces"), blocks: false },
+  unproven: { takes: takes("take/complete"), blocks: true },
+  quarantined: { takes: takes("take/rework"), blocks: true },
+  opened: { takes: takes("take/glue-again"), blocks: true },
 } as const;
+
+const coded = ({ code, values }: Finding): Coded<FindingValues>[] =>
+  code === "withheld" ? [] : [{ code, values } as Coded<FindingValues>];
 
 function jointNeed(file: JointFile): Need[] {
   if (file.state === "accepted") return [];
   const about: Ref = { kind: "joint", id: file.joint.id };
   const told = file.findings.filter((finding) => finding.severity !== "meets" && finding.severity !== "caution");
-  const sentence = [`Joint ${file.joint.id} is ${file.state}.`, ...told.map((finding) => finding.sentence)].join(" ");
   return [
     {
       about,
-      sentence,
+      code: "need/joint",
+      values: { joint: file.joint.id, state: file.state, told: told.flatMap(coded) },
       ...JOINT_NEEDS[file.state],
       restsOn: distinct([about, ...told.flatMap((finding) => finding.restsOn)]),
     },
@@ -96,8 +105,9 @@ function openItemNeed(item: OpenItem): Need {
   const about: Ref = { kind: "open item", id: item.id };
   return {
     about,
-    sentence: `${item.id} is open since ${item.day}: ${ended(item.what)}`,
-    needs: "do it and close it in an entry",
+    code: "need/open-item",
+    values: { id: item.id, day: item.day, what: item.what },
+    takes: takes("take/close-item"),
     blocks: true,
     restsOn: [about, entry(item.entry)],
   };
@@ -118,11 +128,11 @@ function departuresIn(
 
 function departureNeed(departure: Departure): Need {
   const about: Ref = { kind: "departure", id: departure.id };
-  const sentence = `Departure ${departure.id} of ${departure.day} is not accepted: ${ended(departure.what)}`;
   return {
     about,
-    sentence,
-    needs: "have it accepted, and note by whom",
+    code: "need/departure",
+    values: { id: departure.id, day: departure.day, what: departure.what },
+    takes: takes("take/acceptance"),
     blocks: true,
     restsOn: [about, entry(departure.entry)],
   };
@@ -131,12 +141,12 @@ function departureNeed(departure: Departure): Need {
 function measurementNeed(index: RecordIndex, measurement: Measurement): Need[] {
   const { verdict, again } = measurementFile(index, measurement);
   if (measurement.departure !== undefined || verdict !== "out" || again) return [];
-  const sentence = `${measurement.what} measures ${measurement.found.typed}, outside ${askedOf(measurement)}.`;
   return [
     {
       about: entry(measurement.entry),
-      sentence,
-      needs: "mend it and measure again, or note it as a departure",
+      code: "need/measure-out",
+      values: { what: measurement.what, found: measurement.found.typed, asked: askedOf(measurement) },
+      takes: takes("take/mend-measure"),
       blocks: true,
       restsOn: [entry(measurement.entry)],
     },
@@ -156,8 +166,9 @@ function pairNeed(pair: PairFile): Need[] {
     return [
       {
         about: entry(last),
-        sentence: pairSentence(pair),
-        needs: "mend it and measure again, or note it as a departure",
+        code: "need/pair-out",
+        values: pairValues(pair),
+        takes: takes("take/mend-measure"),
         blocks: true,
         restsOn,
       },
@@ -166,8 +177,9 @@ function pairNeed(pair: PairFile): Need[] {
   return [
     {
       about: entry(last),
-      sentence: `Of ${pair.id} only the ${first.side} side is measured.`,
-      needs: "measure the other side",
+      code: "need/pair-one-side",
+      values: { pair: pair.id, side: first.side },
+      takes: takes("take/other-side"),
       blocks: false,
       restsOn,
     },
@@ -178,8 +190,9 @@ function reopenedNeed(signed: Inspection): Need {
   const about: Ref = { kind: "hold point", id: signed.holdPoint };
   return {
     about,
-    sentence: `It was signed on ${signed.day}, and what was looked at has changed since.`,
-    needs: "have it looked at again, with what has changed",
+    code: "need/reopened",
+    values: { day: signed.day },
+    takes: takes("take/look-again"),
     blocks: true,
     restsOn: [about, entry(signed.entry)],
   };
@@ -187,14 +200,12 @@ function reopenedNeed(signed: Inspection): Need {
 
 function inspectionNeed(last: Inspection | undefined): Need[] {
   if (last?.result !== "not signed") return [];
-  const sentence = ended(
-    `It was looked at on ${last.day} and not signed${last.remarks === undefined ? "" : `: ${last.remarks}`}`,
-  );
   return [
     {
       about: { kind: "hold point", id: last.holdPoint },
-      sentence,
-      needs: "answer what was found and have it looked at again",
+      code: "need/not-signed",
+      values: { day: last.day, remarks: last.remarks },
+      takes: takes("take/answer"),
       blocks: true,
       restsOn: [{ kind: "hold point", id: last.holdPoint }, entry(last.entry)],
     },

@@ -2,7 +2,6 @@
  * What has changed since a hold point was signed. What stands in entries after the one that holds the signature counts; what stands in that
  * entry itself counts as seen. A joint that is not accepted now counts whenever that came about, so that a signature never outlives its ground.
  */
-import { ended, list } from "../../words/figure.ts";
 import type {
   Batch,
   Departure,
@@ -15,9 +14,11 @@ import type {
   Rejection,
   Rework,
 } from "../../facts/types.ts";
-import { changeSentence, changesOf, restsOnChange } from "../amended.ts";
+import { amendedValues, changesOf, restsOnChange } from "../amended.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
+import type { ChangeValues } from "../codes/hold-points.ts";
 import { distinct } from "../finding.ts";
+import type { Saying } from "../saying.ts";
 import { askedOf, measurementFile } from "../measures/measurement.ts";
 import type { BatchFile, Change, JointFile, PairFile } from "../types.ts";
 
@@ -54,10 +55,15 @@ interface Told {
   readonly change: Change;
 }
 
-function told(about: Ref, fact: { readonly entry: string }, sentence: string, alsoOn: readonly Ref[] = []): Told {
+function told(
+  about: Ref,
+  fact: { readonly entry: string },
+  saying: Saying<keyof ChangeValues>,
+  alsoOn: readonly Ref[] = [],
+): Told {
   return {
     fact,
-    change: { about, sentence, restsOn: distinct([about, { kind: "entry", id: fact.entry }, ...alsoOn]) },
+    change: { ...saying, about, restsOn: distinct([about, { kind: "entry", id: fact.entry }, ...alsoOn]) },
   };
 }
 
@@ -74,23 +80,23 @@ function byThing<T>(joints: readonly JointFile[], of: (joint: JointFile) => read
   return found;
 }
 
-const named = (joints: readonly string[]): string => `${joints.length === 1 ? "joint" : "joints"} ${list(joints)}`;
-
-function gluedLater(index: RecordIndex, { joints }: Scope): Told[] {
-  const batches = byThing<Batch>(joints, ({ joint }) => index.batchesOfJoint.get(joint.id) ?? []);
-  return [...batches].map(([batch, into]) =>
-    told({ kind: "batch", id: batch.id }, batch, `Batch ${batch.id} was glued into ${named(into)} on ${batch.day}.`),
+function gluedLater(index: RecordIndex, scope: Scope): Told[] {
+  const batches = byThing<Batch>(scope.joints, ({ joint }) => index.batchesOfJoint.get(joint.id) ?? []);
+  return [...batches].map(([batch, joints]) =>
+    told({ kind: "batch", id: batch.id }, batch, {
+      code: "change/glued",
+      values: { batch: batch.id, joints, day: batch.day },
+    }),
   );
 }
 
-function openedLater(index: RecordIndex, { joints }: Scope): Told[] {
-  const reworks = byThing<Rework>(joints, ({ joint }) => index.reworks.get(joint.id) ?? []);
-  return [...reworks].map(([rework, of]) =>
-    told(
-      { kind: "entry", id: rework.entry },
-      rework,
-      `Glue was taken out of ${named(of)} on ${rework.day}: ${ended(rework.why)}`,
-    ),
+function openedLater(index: RecordIndex, scope: Scope): Told[] {
+  const reworks = byThing<Rework>(scope.joints, ({ joint }) => index.reworks.get(joint.id) ?? []);
+  return [...reworks].map(([rework, joints]) =>
+    told({ kind: "entry", id: rework.entry }, rework, {
+      code: "change/opened",
+      values: { joints, day: rework.day, why: rework.why },
+    }),
   );
 }
 
@@ -104,16 +110,15 @@ function takenBack(index: RecordIndex, { joints }: Scope): Told[] {
       told(
         { kind: "lot", id: recall.lot },
         recall,
-        `Lot ${recall.lot}, which is in ${named(of)}, was recalled on ${recall.day}: ${ended(recall.why)}`,
+        { code: "change/recalled", values: { lot: recall.lot, joints: of, day: recall.day, why: recall.why } },
         ways(index, recall.lot, of),
       ),
     ),
     ...[...rejections].map(([rejection, of]) =>
-      told(
-        { kind: "batch", id: rejection.batch },
-        rejection,
-        `Batch ${rejection.batch}, which is in ${named(of)}, was rejected on ${rejection.day}: ${ended(rejection.why)}`,
-      ),
+      told({ kind: "batch", id: rejection.batch }, rejection, {
+        code: "change/rejected",
+        values: { batch: rejection.batch, joints: of, day: rejection.day, why: rejection.why },
+      }),
     ),
   ];
 }
@@ -133,7 +138,10 @@ function failedLater({ joints, batches }: Scope): Told[] {
       .flatMap(({ piece, test, verdict }) => (test && verdict === "fail" && piece.trial === undefined ? [test] : [])),
   );
   return [...tests].map(([test, of]) =>
-    told({ kind: "piece", id: test.piece }, test, `Test piece ${test.piece}, for ${named(of)}, failed on ${test.day}.`),
+    told({ kind: "piece", id: test.piece }, test, {
+      code: "change/failed",
+      values: { piece: test.piece, joints: of, day: test.day },
+    }),
   );
 }
 
@@ -163,7 +171,7 @@ function amendedLater(
     return told(
       change.about,
       { entry: amendment.by },
-      `Amended on ${amendment.day}: ${changeSentence(change)}, because: ${ended(amendment.why)}`,
+      { code: "change/amended", values: amendedValues(changed) },
       restsOnChange(changed),
     );
   });
@@ -172,14 +180,16 @@ function amendedLater(
 function putLater({ departures, openItems }: Scope): Told[] {
   return [
     ...departures.map((one) =>
-      told({ kind: "departure", id: one.id }, one, `Departure ${one.id} was noted on ${one.day}: ${ended(one.what)}`),
+      told({ kind: "departure", id: one.id }, one, {
+        code: "change/departure",
+        values: { id: one.id, day: one.day, what: one.what },
+      }),
     ),
     ...openItems.map((one) =>
-      told(
-        { kind: "open item", id: one.id },
-        one,
-        `Open item ${one.id} was raised on ${one.day}, to be done before it: ${ended(one.what)}`,
-      ),
+      told({ kind: "open item", id: one.id }, one, {
+        code: "change/open-item",
+        values: { id: one.id, day: one.day, what: one.what },
+      }),
     ),
   ];
 }
@@ -189,20 +199,20 @@ function measuredOut(index: RecordIndex, { measurements, pairs }: Scope): Told[]
   const apart = pairs.filter(({ verdict }) => verdict === "out");
   return [
     ...out.map((one) =>
-      told(
-        { kind: "entry", id: one.entry },
-        one,
-        `${one.what} was measured as ${one.found.typed}, outside ${askedOf(one)}.`,
-      ),
+      told({ kind: "entry", id: one.entry }, one, {
+        code: "change/measure-out",
+        values: { what: one.what, found: one.found.typed, asked: askedOf(one) },
+      }),
     ),
     ...apart.flatMap((pair) => {
       const [last] = [...pair.now].sort((a, b) => orderOf(index, b.entry) - orderOf(index, a.entry));
-      return last ? [told({ kind: "entry", id: last.entry }, last, pairSentence(pair), entriesOf(pair))] : [];
+      const saying = { code: "change/pair-out", values: pairValues(pair) } as const;
+      return last ? [told({ kind: "entry", id: last.entry }, last, saying, entriesOf(pair))] : [];
     }),
   ];
 }
 
-/** The entries that a sentence on a pair rests on. */
+/** The entries that what is said of a pair rests on. */
 export function entriesOf({ now, tolerance }: PairFile): Ref[] {
   return [...now.map(({ entry }) => entry), ...(tolerance ? [tolerance.entry] : [])].map((id) => ({
     kind: "entry",
@@ -211,13 +221,13 @@ export function entriesOf({ now, tolerance }: PairFile): Ref[] {
 }
 
 /** What was found on both sides and how far they may differ. */
-export function pairSentence({ id, now, tolerance }: PairFile): string {
-  const sides = now.map(({ side, found }) => `${side} ${found.typed}`).join(", ");
-  return `The sides of ${id} differ by more than they may: ${sides}${tolerance === undefined ? "" : `, where ${tolerance.typed} is allowed`}.`;
+export function pairValues({ id, now, tolerance }: PairFile): ChangeValues["change/pair-out"] {
+  const sides = now.map(({ side, found }) => ({ side, found: found.typed }));
+  return { pair: id, sides, tolerance: tolerance?.typed };
 }
 
 function notAccepted(file: JointFile): Change[] {
   if (file.state === "accepted") return [];
   const about: Ref = { kind: "joint", id: file.joint.id };
-  return [{ about, sentence: `Joint ${file.joint.id} is ${file.state}.`, restsOn: [about] }];
+  return [{ code: "change/joint", values: { joint: file.joint.id, state: file.state }, about, restsOn: [about] }];
 }

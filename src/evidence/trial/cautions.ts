@@ -1,8 +1,7 @@
 /** What has to be said of a trial before anything else: first whether its pieces could show a weak glue line at all. */
-import { count, list, percent } from "../../words/figure.ts";
 import type { Trial } from "../../facts/types.ts";
 import type { PieceFile } from "../types.ts";
-import type { PreparationOutcome } from "../types/trial.ts";
+import type { Caution, PreparationOutcome } from "../types/trial.ts";
 
 export interface Seen {
   readonly trial: Trial;
@@ -12,7 +11,7 @@ export interface Seen {
   readonly unnamed: number;
 }
 
-export function cautionsOf(seen: Seen): string[] {
+export function cautionsOf(seen: Seen): Caution[] {
   return [blind(seen), shapeless(seen), held(seen), batches(seen), only(seen), unnamed(seen), waiting(seen)].filter(
     (caution) => caution !== undefined,
   );
@@ -25,32 +24,27 @@ const isOff = ({ findings }: PieceFile): boolean =>
 /** Of such a shape that the wood gives way before a weak glue line would. */
 const isBlind = (file: PieceFile): boolean => isOff(file) && (file.revealing ?? 1) < 1;
 
-function blind({ pieces }: Seen): string | undefined {
+function blind({ pieces }: Seen): Caution | undefined {
   const found = pieces.filter(isBlind);
   if (found.length === 0) return undefined;
-  const least = Math.min(...found.map(({ revealing }) => revealing ?? 1));
-  const could =
-    found.length === pieces.length
-      ? "None of the pieces could"
-      : `${found.length} of ${count(pieces.length, "piece")} could not`;
-  return `${could} by ${found.length === 1 ? "its" : "their"} shape reveal a weak glue line: by statics a glue line with only ${percent(Math.ceil(least * 100 - 1e-9) / 100, 0)} of the wood's own shear strength would have passed.`;
+  const share = Math.min(...found.map(({ revealing }) => revealing ?? 1));
+  return { code: "caution/blind", values: { blind: found.length, pieces: pieces.length, share } };
 }
 
-function shapeless({ pieces }: Seen): string | undefined {
+function shapeless({ pieces }: Seen): Caution | undefined {
   const found = pieces.filter((file) => isOff(file) && !isBlind(file));
-  if (found.length === 0) return undefined;
-  return `Of ${found.length} of ${count(pieces.length, "piece")} the shape is not noted, or not one that the procedure allows: breaking in the wood, such a piece shows nothing.`;
+  return found.length === 0
+    ? undefined
+    : { code: "caution/shapeless", values: { shapeless: found.length, pieces: pieces.length } };
 }
 
 /** What "held" means at most, by the least telling of the pieces that held. */
-function held({ pieces }: Seen): string | undefined {
+function held({ pieces }: Seen): Caution | undefined {
   const shares = pieces
     .filter(({ verdict }) => verdict === "pass")
     .flatMap(({ revealing }) => (revealing === undefined ? [] : [revealing]));
-  const least = Math.min(...shares);
-  if (least >= 1) return undefined;
-  const share = percent(Math.floor(least * 100 + 1e-9) / 100, 0);
-  return `That a bond held says no more than that its glue line had at least ${share} of the wood's own shear strength: by its shape the least telling of the pieces that held shows nothing above that.`;
+  const share = Math.min(...shares);
+  return share >= 1 ? undefined : { code: "caution/held", values: { share } };
 }
 
 const batchesOf = (pieces: readonly PieceFile[]): string[] =>
@@ -64,30 +58,24 @@ export function isMixedUp(pieces: readonly PieceFile[]): boolean {
   return batchesOf(pieces).some((batch) => made(batch) < preparations);
 }
 
-function batches({ pieces }: Seen): string | undefined {
-  const ids = batchesOf(pieces);
-  if (ids.length < 2) return undefined;
-  if (!isMixedUp(pieces))
-    return `The pieces come from ${ids.length} batches, ${list(ids)}, each with every preparation; they are counted together here.`;
-  return `The preparations were not bonded from one batch but from ${list(ids)}: a difference between preparations may be one between batches.`;
+function batches({ pieces }: Seen): Caution | undefined {
+  const values = { batches: batchesOf(pieces) };
+  if (values.batches.length < 2) return undefined;
+  return { code: isMixedUp(pieces) ? "caution/mixed-up" : "caution/batches", values };
 }
 
-function only({ outcomes, trial }: Seen): string | undefined {
-  if (trial.preparations.length < 2) return "There is only one preparation, so that nothing is compared.";
+function only({ outcomes, trial }: Seen): Caution | undefined {
+  if (trial.preparations.length < 2) return { code: "caution/one-preparation", values: {} };
   const [used, ...others] = outcomes.filter(({ pieces }) => pieces.length > 0);
   return used && others.length === 0
-    ? `Only ${used.preparation.id} has pieces, so that nothing is compared.`
+    ? { code: "caution/one-with-pieces", values: { preparation: used.preparation.id } }
     : undefined;
 }
 
-const unnamed = (seen: Seen): string | undefined =>
-  seen.unnamed === 0
-    ? undefined
-    : `${count(seen.unnamed, "piece")} of the trial ${seen.unnamed === 1 ? "names" : "name"} none of its preparations and ${seen.unnamed === 1 ? "is" : "are"} left out.`;
+const unnamed = (seen: Seen): Caution | undefined =>
+  seen.unnamed === 0 ? undefined : { code: "caution/unnamed", values: { pieces: seen.unnamed } };
 
-function waiting({ outcomes }: Seen): string | undefined {
-  const left = outcomes.reduce((sum, { notBroken }) => sum + notBroken, 0);
-  return left === 0
-    ? undefined
-    : `${count(left, "piece")} ${left === 1 ? "is" : "are"} not broken yet: what follows is how it stands now.`;
+function waiting({ outcomes }: Seen): Caution | undefined {
+  const pieces = outcomes.reduce((sum, { notBroken }) => sum + notBroken, 0);
+  return pieces === 0 ? undefined : { code: "caution/waiting", values: { pieces } };
 }

@@ -1,16 +1,15 @@
 /** What the record shows of a piece's cure, and when its least cure is reached. */
 import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
 import type { Ref } from "../../facts/types.ts";
-import type { Source } from "../types.ts";
+import type { WarmthValues } from "../codes/limits.ts";
+import type { Saying } from "../saying.ts";
+import type { Source } from "./source.ts";
 
 /** Where the temperature of a time comes from: a logger all along, in part, or not at all. */
 export type Warmth = "logged" | "logged in part" | "assumed" | "unknown";
 
-/** °C, and in words where it comes from. */
-export interface StatedWarmth {
-  readonly temperature: number;
-  readonly words: string;
-}
+/** °C, and where it comes from. */
+export type StatedWarmth = Saying<keyof WarmthValues> & { readonly temperature: number };
 
 export interface Cure {
   /** The latest that the joint can have been closed, s since 1970-01-01T00:00Z. */

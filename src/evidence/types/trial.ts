@@ -2,7 +2,12 @@
 import type { Interval } from "../../reckoning/statistics/exact-interval.ts";
 import type { LeastShown } from "../../reckoning/statistics/least-shown-effect.ts";
 import type { Preparation, Ref } from "../../facts/types.ts";
-import type { Source } from "../types.ts";
+import type { CautionValues, ConclusionValues, StandingValues } from "../codes/trials.ts";
+import type { Saying } from "../saying.ts";
+import type { Source } from "./source.ts";
+
+export type Caution = Saying<keyof CautionValues>;
+export type Conclusion = Saying<keyof ConclusionValues | "withheld">;
 
 /** The outcomes of one preparation, in pieces. */
 export interface PreparationOutcome {
@@ -34,16 +39,13 @@ export interface TrialFile {
   readonly trial: string;
   readonly outcomes: readonly PreparationOutcome[];
   /** What has to be said before anything else, the gravest first. */
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Caution[];
   readonly comparison?: Comparison;
-  /** What the outcomes show and what they do not, a sentence each. */
-  readonly conclusion: readonly string[];
+  /** What the outcomes show and what they do not. */
+  readonly conclusion: readonly Conclusion[];
   /** What the conclusion rests on; an edition that withholds any of it withholds the conclusion. */
   readonly restsOn: readonly Ref[];
 }
 
 /** A rule that stands whatever a trial shows. */
-export interface StandingRule {
-  readonly says: string;
-  readonly source: Source;
-}
+export type StandingRule = Saying<keyof StandingValues> & { readonly source: Source };

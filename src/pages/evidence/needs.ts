@@ -1,4 +1,4 @@
-import type { Need } from "../../evidence/types.ts";
+import type { ToldNeed } from "../../words/findings/told.ts";
 import type { Ref } from "../../facts/types.ts";
 
 /** What a hold point needs, told once for all that need the same. */
@@ -13,8 +13,8 @@ export interface NeedTogether {
  * Needs that differ only in which joint they speak of are said together; what blocks comes first. Else the order is
  * kept.
  */
-export function needsTogether(needs: readonly Need[]): NeedTogether[] {
-  const groups = new Map<string, Need[]>();
+export function needsTogether(needs: readonly ToldNeed[]): NeedTogether[] {
+  const groups = new Map<string, ToldNeed[]>();
   for (const need of needs) {
     const key = `${need.blocks} ${need.about.kind} ${wordsBeside(need)} ${need.needs}`;
     groups.set(key, [...(groups.get(key) ?? []), need]);
@@ -35,7 +35,7 @@ export function needsTogether(needs: readonly Need[]): NeedTogether[] {
 }
 
 /** The sentence without the id it begins with, which stands beside it as a link. */
-function wordsBeside({ about, sentence }: Need): string {
+function wordsBeside({ about, sentence }: ToldNeed): string {
   for (const start of [`Joint ${about.id} `, `${about.id} `]) {
     if (
       sentence.startsWith(`${start}is `) ||

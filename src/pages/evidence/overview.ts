@@ -1,13 +1,6 @@
 /** What the overview of the evidence says: where things stand, and what stands in the way of each hold point. */
-import type {
-  BatchFile,
-  BatchVerdict,
-  Finding,
-  HoldPointFile,
-  JointState,
-  LotFile,
-  Need,
-} from "../../evidence/types.ts";
+import type { BatchFile, BatchVerdict, HoldPointFile, JointState, LotFile } from "../../evidence/types.ts";
+import { toldNeed, type ToldNeed } from "../../words/findings/told.ts";
 import type { Trial } from "../../facts/types.ts";
 import { holdPoints } from "./evidence-lists.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -19,7 +12,8 @@ export interface BatchRow {
   /** Of the pieces that count for the batch. */
   readonly passed: number;
   readonly counting: number;
-  readonly reasons: readonly Finding[];
+  /** What decided its verdict, a sentence each. */
+  readonly reasons: readonly string[];
 }
 
 export interface Overview {
@@ -27,7 +21,7 @@ export interface Overview {
   readonly batchVerdicts: readonly (readonly [BatchVerdict, number])[];
   readonly holdPoints: readonly {
     readonly file: HoldPointFile;
-    readonly blocking: readonly Need[];
+    readonly blocking: readonly ToldNeed[];
     readonly toDo: number;
   }[];
   readonly batches: readonly BatchRow[];
@@ -40,7 +34,7 @@ export function overview(shown: Shown): Overview {
   const joints = [...evidence.joints.values()];
   const batches = traceIndex(shown)
     .batches.flatMap(({ id }) => evidence.batches.get(id) ?? [])
-    .map(batchRow);
+    .map((file) => batchRow(shown, file));
   return {
     joints: JOINT_STATES.map((state) => [state, joints.filter((file) => file.state === state).length] as const),
     batchVerdicts: BATCH_VERDICTS.map(
@@ -48,7 +42,7 @@ export function overview(shown: Shown): Overview {
     ),
     holdPoints: holdPoints(shown).map((file) => ({
       file,
-      blocking: file.needs.filter(({ blocks }) => blocks),
+      blocking: file.needs.filter(({ blocks }) => blocks).map((need) => toldNeed(shown.say, need)),
       toDo: file.needs.filter(({ blocks }) => !blocks).length,
     })),
     batches: [...batches].reverse(),
@@ -57,12 +51,12 @@ export function overview(shown: Shown): Overview {
   };
 }
 
-function batchRow(file: BatchFile): BatchRow {
+function batchRow({ say }: Shown, file: BatchFile): BatchRow {
   const counting = file.pieces.filter(({ piece }) => piece.trial === undefined);
   return {
     file,
     counting: counting.length,
     passed: counting.filter(({ verdict }) => verdict === "pass").length,
-    reasons: deciding(file.findings),
+    reasons: deciding(file.findings).map(say),
   };
 }

@@ -1,5 +1,6 @@
 /** Pieces of one kind told together: what they share once, what differs piece by piece. */
-import type { Finding, PieceFile } from "../../evidence/types.ts";
+import type { PieceFile } from "../../evidence/types.ts";
+import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import type { Ref } from "../../facts/types.ts";
 import type { FactRow } from "./batch-page.ts";
 import { pieceFacts } from "./piece-facts.ts";
@@ -12,7 +13,7 @@ export interface PiecesTogether {
   readonly differing: readonly string[];
   readonly rows: readonly { readonly file: PieceFile; readonly notedOf: ReadonlyMap<string, string> }[];
   /** Each check once, with the pieces it is said of where that is not all of them. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly ToldFinding[];
 }
 
 const whole = ({ noted, limit }: FactRow): string => (limit === undefined ? noted : `${noted}, limit ${limit}`);
@@ -30,17 +31,17 @@ export function piecesTogether(shown: Shown, pieces: readonly PieceFile[]): Piec
       (word) => !same.has(word),
     ),
     rows: all.map(({ file, facts }) => ({ file, notedOf: new Map(facts.map((fact) => [fact.word, whole(fact)])) })),
-    findings: findingsTogether(pieces),
+    findings: findingsTogether(shown, pieces),
   };
 }
 
-function findingsTogether(pieces: readonly PieceFile[]): Finding[] {
+function findingsTogether({ say }: Shown, pieces: readonly PieceFile[]): ToldFinding[] {
   const groups = new Map<
     string,
-    { readonly finding: Finding; readonly ids: string[]; readonly restsOn: Map<string, Ref> }
+    { readonly finding: ToldFinding; readonly ids: string[]; readonly restsOn: Map<string, Ref> }
   >();
   for (const { piece, findings } of pieces) {
-    for (const finding of findings) {
+    for (const finding of findings.map((one) => toldFinding(say, one))) {
       const key = JSON.stringify([finding.rule, finding.severity, finding.sentence, finding.limit]);
       const group = groups.get(key) ?? { finding, ids: [] as string[], restsOn: new Map<string, Ref>() };
       groups.set(key, group);

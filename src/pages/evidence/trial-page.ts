@@ -1,7 +1,8 @@
 /** What the page on one trial says: its pieces as this edition shows them, and what was concluded from all of them. */
 import { SANDING } from "../../evidence/trial/conclusion.ts";
 import type { PieceFile, PieceVerdict } from "../../evidence/types.ts";
-import type { PreparationOutcome, StandingRule } from "../../evidence/types/trial.ts";
+import type { PreparationOutcome } from "../../evidence/types/trial.ts";
+import { toldSource, type ToldSource } from "../../words/findings/told.ts";
 import type { Interval } from "../../reckoning/statistics/exact-interval.ts";
 import { FAILURE_MODES } from "../../facts/glue/test.ts";
 import type { FailureMode, Trial } from "../../facts/types.ts";
@@ -27,7 +28,8 @@ export interface TrialPage {
   /** Outcomes with their exact bounds; none where this edition does not show all of the pieces. */
   readonly outcomes: readonly PreparationOutcome[];
   readonly conclusion: readonly string[];
-  readonly standing: StandingRule;
+  /** A rule that stands whatever the trial shows. */
+  readonly standing: { readonly says: string; readonly source: ToldSource };
 }
 
 export function trialPage(shown: Shown, trial: Trial): TrialPage {
@@ -42,7 +44,16 @@ export function trialPage(shown: Shown, trial: Trial): TrialPage {
   const rest = pieces.filter(({ piece }) => !trial.preparations.some(({ id }) => id === piece.preparation));
   if (rest.length > 0) rows.push(row("", "no preparation named", rest));
   const { cautions = [], outcomes = [], conclusion = [] } = shown.evidence.trials.get(trial.id) ?? {};
-  return { trial, rows, pieces, cautions, outcomes, conclusion, standing: SANDING };
+  const { say } = shown;
+  return {
+    trial,
+    rows,
+    pieces,
+    outcomes,
+    cautions: cautions.map(say),
+    conclusion: conclusion.map(say),
+    standing: { says: say(SANDING), source: toldSource(say, SANDING.source) },
+  };
 }
 
 function row(id: string, what: string, pieces: readonly PieceFile[]): PreparationRow {

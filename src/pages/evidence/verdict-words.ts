@@ -1,14 +1,6 @@
 /** What verdicts, states and sources mean, in words that stand beside their marks. */
-import type {
-  BatchFile,
-  BatchVerdict,
-  Finding,
-  HoldState,
-  JointState,
-  PieceVerdict,
-  Severity,
-  Source,
-} from "../../evidence/types.ts";
+import type { BatchFile, BatchVerdict, HoldState, JointState, PieceVerdict, Severity } from "../../evidence/types.ts";
+import type { Source } from "../../evidence/types/source.ts";
 import type { FailureMode, HoldKind } from "../../facts/types.ts";
 import type { Marked } from "./marked.ts";
 
@@ -88,13 +80,17 @@ export const KNOWN: { readonly [known in Source["known"]]: string } = {
 
 const WEIGHT: { readonly [severity in Severity]: number } = { rejects: 0, unproven: 1, waits: 2, caution: 3, meets: 4 };
 
+interface Weighed {
+  readonly severity: Severity;
+}
+
 /** The gravest first; equals in the order they came in. */
-export function gravestFirst(findings: readonly Finding[]): Finding[] {
+export function gravestFirst<T extends Weighed>(findings: readonly T[]): T[] {
   return [...findings].sort((a, b) => WEIGHT[a.severity] - WEIGHT[b.severity]);
 }
 
 /** The findings that made a verdict what it is: the gravest of them, or none where all limits held. */
-export function deciding(findings: readonly Finding[]): Finding[] {
+export function deciding<T extends Weighed>(findings: readonly T[]): T[] {
   const sorted = gravestFirst(findings).filter(({ severity }) => severity !== "meets" && severity !== "caution");
   return sorted.filter(({ severity }) => severity === sorted[0]?.severity);
 }

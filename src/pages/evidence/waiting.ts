@@ -1,6 +1,7 @@
 /** Test pieces that are not broken yet, and from when on they may be. */
 import type { PieceFile } from "../../evidence/types.ts";
 import type { Cure } from "../../evidence/types/cure.ts";
+import type { Say } from "../../evidence/saying.ts";
 import { LocalTime } from "../../reckoning/time/local-time.ts";
 import { dayAt } from "../forecast/chart.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -31,31 +32,36 @@ export function waiting(shown: Shown): WaitingRow[] {
     groups.set(key, [...(groups.get(key) ?? []), file]);
   }
   const rows = [...groups.values()].flatMap((group) =>
-    group[0] === undefined ? [] : [rowOf(group[0], group, clock, end)],
+    group[0] === undefined ? [] : [rowOf(shown, group[0], group, { clock, end })],
   );
   return rows.sort((a, b) => (a.sortBy < b.sortBy ? -1 : a.sortBy > b.sortBy ? 1 : 0));
 }
 
 const untilOf = ({ readyAt, from, least }: Cure): number => readyAt ?? from + least;
 
-function rowOf({ piece, cure }: PieceFile, group: readonly PieceFile[], clock: LocalTime, end: number): WaitingRow {
+function rowOf(
+  { say }: Shown,
+  { piece, cure }: PieceFile,
+  group: readonly PieceFile[],
+  { clock, end }: { readonly clock: LocalTime; readonly end: number },
+): WaitingRow {
   const hour = clock.hourBy(untilOf(cure));
   return {
     batch: piece.batch,
     pieces: group.map((file) => file.piece.id),
     sortBy: hour,
     now: cure.readyBy !== "withheld" && untilOf(cure) < end,
-    by: byWords(cure),
+    by: byWords(say, cure),
     from: `${dateShort(hour.slice(0, 10))}, ${hour.slice(11)}`,
   };
 }
 
-function byWords({ readyBy, assumed }: Cure): string {
+function byWords(say: Say, { readyBy, assumed }: Cure): string {
   if (readyBy === "withheld")
     return "at the earliest, by days alone; how warm it was rests on something this edition does not show";
   if (readyBy === "logged") return "by the shop’s logger";
   if (assumed === undefined || readyBy === "unknown") return "by days alone, no temperature being known";
   return readyBy === "assumed"
-    ? `at ${assumed.words}`
-    : `by the shop’s logger, and from its last reading on at ${assumed.words}`;
+    ? `at ${say(assumed)}`
+    : `by the shop’s logger, and from its last reading on at ${say(assumed)}`;
 }

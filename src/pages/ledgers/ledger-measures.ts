@@ -51,7 +51,7 @@ export function measurementRows(shown: Shown): Row[] {
   }));
 }
 
-export function holdPointRows({ evidence, nameOf }: Shown): Row[] {
+export function holdPointRows({ evidence, nameOf, say }: Shown): Row[] {
   return [...evidence.holdPoints.values()].map(({ holdPoint, state, joints, needs, changes, signed }) => ({
     hold_point: holdPoint.id,
     title: holdPoint.title,
@@ -61,17 +61,17 @@ export function holdPointRows({ evidence, nameOf }: Shown): Row[] {
     joints,
     blocked_by: needs
       .filter(({ blocks }) => blocks)
-      .map(({ sentence }) => sentence)
+      .map(say)
       .join(" "),
     to_do: needs
       .filter(({ blocks }) => !blocks)
-      .map(({ sentence }) => sentence)
+      .map(say)
       .join(" "),
     signed_entry: signed?.entry ?? null,
     signed_day: signed?.day ?? null,
     signed_by: signed === undefined ? null : nameOf(signed.by),
     signed_reference: signed?.reference ?? null,
-    changed_since: changes.map(({ sentence }) => sentence).join(" "),
+    changed_since: changes.map(say).join(" "),
   }));
 }
 

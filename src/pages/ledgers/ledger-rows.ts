@@ -1,8 +1,9 @@
 /**
  * The rows of each ledger. Keys are the columns; their units stand in their names. A value that is not noted is null.
  */
-import type { BatchFile, Finding, JointFile, PieceFile } from "../../evidence/types.ts";
+import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
 import type { Component, Moment, Quantity } from "../../facts/types.ts";
+import { toldFinding } from "../../words/findings/told.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "../evidence/trace-index.ts";
 
@@ -128,18 +129,21 @@ export function jointRows(shown: Shown): Row[] {
   }));
 }
 
-export function findingRows({ evidence }: Shown): Row[] {
-  return evidence.findings.map(({ rule, severity, about, sentence, limit, restsOn }: Finding) => ({
-    rule,
-    severity,
-    about_kind: about.kind,
-    about: about.id,
-    sentence,
-    limit: limit?.text ?? null,
-    limit_source: limit?.from.text ?? null,
-    limit_source_known: limit?.from.known ?? null,
-    rests_on: restsOn.map(({ kind, id }) => `${kind.replaceAll(" ", "-")}:${id}`),
-  }));
+export function findingRows({ evidence, say }: Shown): Row[] {
+  return evidence.findings.map((finding) => {
+    const { rule, severity, about, sentence, limit, restsOn } = toldFinding(say, finding);
+    return {
+      rule,
+      severity,
+      about_kind: about.kind,
+      about: about.id,
+      sentence,
+      limit: limit?.text ?? null,
+      limit_source: limit?.from.text ?? null,
+      limit_source_known: limit?.from.known ?? null,
+      rests_on: restsOn.map(({ kind, id }) => `${kind.replaceAll(" ", "-")}:${id}`),
+    };
+  });
 }
 
 function component(part: string, noted: Component | undefined): Row {

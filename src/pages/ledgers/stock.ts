@@ -1,7 +1,7 @@
 /** What the page on stock says. */
 import { LOSS, LOSS_SOURCE, reckonStock, SOON } from "../../evidence/lots/stock.ts";
 import type { AdhesiveNeed, LotStock, Part } from "../../evidence/types/stock.ts";
-import type { Finding } from "../../evidence/types.ts";
+import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import type { Lot } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -10,7 +10,7 @@ import { counted, dateWords, inUnits, listed, percent, quantityWords, timberInUn
 export interface StockPage {
   readonly adhesives: readonly { readonly title: string; readonly lots: readonly StockRow[] }[];
   readonly others: readonly StockRow[];
-  readonly findings: readonly Finding[];
+  readonly findings: readonly ToldFinding[];
   /** How much is to be glued yet, in words; and what that asks of each adhesive. */
   readonly ahead: string;
   readonly needs: readonly NeedRow[];
@@ -45,7 +45,7 @@ export function stockPage(shown: Shown): StockPage {
       }))
       .filter(({ lots }) => lots.length > 0),
     others: stock.lots.filter((each) => !isPart(each)).map(row),
-    findings: stock.findings,
+    findings: stock.findings.map((finding) => toldFinding(shown.say, finding)),
     ahead: aheadWords(shown, stock),
     needs: stock.needs.map((need) => needRow(shown, need)),
     soon: `within ${SOON} days of ${dateWords(record.day)}`,

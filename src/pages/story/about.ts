@@ -1,6 +1,5 @@
 /** What the about page says of rules, sources, adhesives and procedures. */
-import { rules } from "../../evidence/rules.ts";
-import type { Rule, Source } from "../../evidence/types.ts";
+import type { Source } from "../../evidence/types/source.ts";
 import type { Adhesive, Procedure } from "../../facts/types.ts";
 import { quantityWords } from "../../words/words.ts";
 
@@ -10,8 +9,6 @@ export const KNOWN_WORDS: { readonly [known in Source["known"]]: string } = {
   "common practice": "common practice, no published source",
   record: "from this record",
 };
-
-export const RULES: readonly Rule[] = rules;
 
 export interface Limit {
   readonly word: string;

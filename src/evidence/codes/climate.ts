@@ -1,0 +1,66 @@
+/** What is found of the shop, the surfaces and the wood. What was noted as typed; what was reckoned or logged in °C, K, s and shares. */
+import type { NoValues } from "./no-values.ts";
+
+interface Found {
+  readonly found: string;
+}
+
+interface Asked {
+  readonly asked: string;
+}
+
+interface Outside extends Asked {
+  readonly where: "above" | "below";
+}
+
+interface DewPoint {
+  readonly dewPoint: number;
+  readonly warmth: string;
+  /** Whether the surfaces were read, or the shop stands for them. */
+  readonly of: "surfaces" | "shop";
+  readonly apart: number;
+}
+
+interface Estimated {
+  readonly temperature: string;
+  readonly humidity: string;
+  /** Whether there is a logger, which has not the two weeks before whole. */
+  readonly shortLog: boolean;
+  readonly estimate: number;
+}
+
+interface Logged {
+  readonly over: number;
+  /** Of `over`, how long is logged, where that is not all. */
+  readonly known?: number;
+  readonly least: number;
+  readonly greatest: number;
+  /** The sheet's least, that no reading is rounded onto. */
+  readonly limit?: number;
+}
+
+export interface ClimateValues {
+  "shop-temperature/not-noted": NoValues;
+  "shop-temperature/no-limits": Found;
+  "shop-temperature/within": Found;
+  "shop-temperature/outside": Found & Asked;
+  "shop-humidity/not-noted": NoValues;
+  "shop-humidity/no-limits": Found;
+  "shop-humidity/within": Found;
+  "shop-humidity/outside": Found & Asked;
+  "dew-point/clear": DewPoint;
+  "dew-point/near": DewPoint;
+  "wood-moisture/by-meter": Found;
+  "wood-moisture/by-meter-outside": Found & Outside;
+  "wood-moisture/no-climate": NoValues;
+  "wood-moisture/no-estimate": { readonly temperature: string; readonly humidity: string };
+  "wood-moisture/estimated": Estimated;
+  "wood-moisture/estimated-outside": Estimated & Outside;
+  "wood-moisture/logged": Pick<Estimated, "estimate">;
+  "wood-moisture/logged-outside": Pick<Estimated, "estimate"> & Outside;
+  "cure-temperature/no-readings": Pick<Logged, "over">;
+  "cure-temperature/no-limit": Logged;
+  "cure-temperature/below": Logged & Asked;
+  "cure-temperature/within": Logged;
+  "cure-temperature/within-in-part": Logged;
+}

@@ -1,0 +1,33 @@
+/** What is found of joints, and of what was amended or rejected. */
+import type { Day } from "../../facts/types.ts";
+import type { NoValues } from "./no-values.ts";
+
+interface Glued {
+  readonly batch: string;
+  readonly day: Day;
+  readonly verdict: string;
+}
+
+interface Because {
+  readonly day: Day;
+  readonly why: string;
+}
+
+/** Without `was` it was not written down; without `is` it is struck out. */
+export interface Amended extends Because {
+  readonly fact: string;
+  readonly value?: string;
+  readonly was?: string;
+  readonly is?: string;
+}
+
+export interface JointValues {
+  "joint-glued/reworked": Because;
+  "joint-glued/never": NoValues;
+  "joint-glued/not-again": NoValues;
+  "joint-glued/batch": Glued;
+  "joint-quarantine/batch": Glued;
+  "joint-quarantine/recalled": Because & { readonly lot: string; readonly batches: readonly string[] };
+  "builders-rejection/rejected": Because;
+  "amended/changed": Amended;
+}

@@ -1,0 +1,43 @@
+/** What findings are held against, and the warmths that stand in for readings. Limits of the record as typed. */
+import type { Day } from "../../facts/types.ts";
+import type { Coded } from "./coded.ts";
+import type { NoValues } from "./no-values.ts";
+import type { SourceValues } from "./sources.ts";
+
+interface Asked {
+  readonly asked: string;
+}
+
+export interface LimitValues {
+  "limit/mix-ratio": { readonly ratio: string; readonly tolerance: string };
+  /** A share. */
+  "limit/mix-doubt": { readonly tolerance: number };
+  "limit/working-life": { readonly life: string; readonly mass: string; readonly temperature: string };
+  "limit/shop": Asked;
+  "limit/humidity": Asked;
+  "limit/wood-moisture": Asked;
+  /** K */
+  "limit/dew-point": { readonly least: number };
+  "limit/expiry": { readonly day: Day };
+  "limit/shelf-life": { readonly life: string; readonly received: Day };
+  "limit/test-pieces": { readonly pieces: number };
+  /** `time` is undefined for the program's own; `counted` says at which warmth, °C, and who says so. */
+  "limit/least-cure": {
+    readonly time?: string;
+    readonly temperature?: string;
+    readonly counted?: { readonly reference: number; readonly from: Coded<SourceValues> };
+  };
+  "limit/doubling": NoValues;
+  "limit/sheet-times": { readonly times: "cure times" | "working life" };
+  "limit/overlap": Asked;
+  "limit/usual-overlap": { readonly least: number; readonly most: number };
+  "limit/wood-failure": Asked;
+  "limit/stress": Asked;
+}
+
+export interface WarmthValues {
+  "warmth/noted": { readonly temperature: string };
+  "warmth/asked": { readonly temperature: string };
+  /** °C */
+  "warmth/last-logged": { readonly celsius: number };
+}

@@ -1,0 +1,38 @@
+/** What is found of lots. */
+import type { Day } from "../../facts/types.ts";
+import type { NoValues } from "./no-values.ts";
+
+interface Recalled {
+  readonly lot: string;
+  readonly day: Day;
+  readonly why: string;
+}
+
+interface Dated {
+  readonly lot: string;
+  readonly used: Day;
+  readonly until: Day;
+}
+
+export interface LotValues {
+  "lot-known/not-noted": { readonly material: "resin" | "hardener" };
+  "lot-known/noted": { readonly material: "resin" | "hardener"; readonly lot: string };
+  "lot-known/timber": { readonly lots: readonly string[] };
+  "lot-known/no-timber": NoValues;
+  "lot-in-date/no-date": { readonly lot: string };
+  "lot-in-date/good": Dated;
+  "lot-in-date/past": Dated;
+  /** How many were looked at. */
+  "lot-recalled/none": { readonly lots: number };
+  "lot-recalled/recalled": Recalled;
+  "piece-timber/recalled": Recalled;
+  /** `used` and `amount` in `unit`; `came` as typed. */
+  "stock/overdrawn": {
+    readonly by: "cuts" | "batches";
+    readonly used: number;
+    readonly amount: number;
+    readonly unit: string;
+    readonly lot: string;
+    readonly came: string;
+  };
+}

@@ -1,0 +1,52 @@
+/** What is found of the mix and of the time until the joint was closed. Amounts, ratios and times as typed; the rest as reckoned. */
+import type { NoValues } from "./no-values.ts";
+
+interface Mix {
+  readonly resin: string;
+  readonly hardener: string;
+  readonly found: number;
+  readonly asTyped: string;
+  readonly nominal: number;
+  /** In which measure, where the sheet's ratio was turned into it. */
+  readonly convertedTo?: "mass" | "volume";
+  /** Share of the nominal ratio. */
+  readonly error: number;
+}
+
+interface Doubt {
+  /** The noted reading step. */
+  readonly step?: string;
+  readonly doubt: number;
+  readonly sum: number;
+  readonly tolerance: number;
+}
+
+interface Stood {
+  readonly mixed: string;
+  readonly closed: string;
+  /** s */
+  readonly openFor: number;
+}
+
+export interface MixingValues {
+  "mix-ratio/not-noted": NoValues;
+  "mix-ratio/not-in-one-measure": NoValues;
+  "mix-ratio/no-usable-ratio": { readonly by: "mass" | "volume" };
+  "mix-ratio/no-tolerance": Mix;
+  "mix-ratio/within": Mix & { readonly tolerance: number };
+  "mix-ratio/outside": Mix & { readonly tolerance: number; readonly asked: string };
+  "mix-doubt/no-step": NoValues;
+  "mix-doubt/within": Doubt;
+  "mix-doubt/too-close": Doubt;
+  "mix-doubt/too-coarse": Doubt;
+  "working-life/no-times": NoValues;
+  "working-life/no-closing": NoValues;
+  "working-life/no-mixing": NoValues;
+  "working-life/closed-first": Pick<Stood, "mixed" | "closed">;
+  "working-life/no-temperature": Stood;
+  "working-life/no-mass": Stood;
+  /** `mass` in kg. */
+  "working-life/no-row": Stood & { readonly mass: number; readonly temperature: string };
+  "working-life/within": Stood & { readonly life: string };
+  "working-life/exceeded": Stood & { readonly life: string };
+}

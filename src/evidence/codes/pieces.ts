@@ -1,0 +1,82 @@
+/** What is found of test pieces. Sizes, loads and shares as typed; times in s, temperatures in °C, stresses in Pa. */
+import type { FailureMode } from "../../facts/types.ts";
+import type { Coded } from "./coded.ts";
+import type { LimitValues, WarmthValues } from "./limits.ts";
+import type { NoValues } from "./no-values.ts";
+import type { SourceValues } from "./sources.ts";
+
+interface Tally {
+  readonly asked: number;
+  readonly tally: readonly { readonly verdict: string; readonly n: number }[];
+}
+
+interface Broke {
+  readonly failure: FailureMode;
+  readonly share?: string;
+}
+
+/** By what the warmth of a cure is known. */
+export interface WarmthBy {
+  readonly warmth?: "logged" | "logged in part" | "assumed" | "unknown";
+  readonly stated?: Coded<WarmthValues>;
+}
+
+interface Cured {
+  readonly cured: number;
+  readonly closedNoted: boolean;
+  readonly brokenNoted: boolean;
+  /** What the days are worth at the reference, where that tells more than the days. */
+  readonly worth?: WarmthBy & { readonly age: number; readonly reference: number };
+}
+
+interface Shape {
+  readonly overlap: string;
+  readonly thickness: string;
+  /** Overlap over thickness. */
+  readonly ratio: number;
+}
+
+interface Stressed {
+  readonly load: string;
+  readonly stress: number;
+  readonly limit: number;
+}
+
+type Law = Coded<Pick<LimitValues, "limit/doubling" | "limit/sheet-times">>;
+
+export interface PieceValues {
+  "test-pieces/failed": { readonly pieces: readonly string[] };
+  "test-pieces/none": NoValues;
+  "test-pieces/too-few-made": Tally & { readonly made: number };
+  "test-pieces/passed": Tally & { readonly passed: number };
+  "test-pieces/not-all-broken": Tally;
+  "test-pieces/too-few-left": Tally;
+  "trial-pieces/not-counted": { readonly pieces: number };
+  "piece-broken/waits": {
+    /** `2025-03-14 09:00` */
+    readonly until: string;
+    readonly by: "logged" | "logged in part" | "assumed" | "unknown" | "withheld";
+    readonly assumed?: Coded<WarmthValues>;
+  };
+  "failure-mode/held": Broke;
+  "failure-mode/glue-line": Broke;
+  "failure-mode/too-little-wood": Broke & { readonly asked: string };
+  "failure-mode/no-share": Broke & { readonly asked?: string };
+  "failure-mode/no-limit": Broke;
+  "full-cure/reached": Cured;
+  "full-cure/too-early": Cured & { readonly least: number };
+  "cure-warmth/unknown": { readonly reference: number };
+  "cure-warmth/reckoned": WarmthBy & { readonly reference: number; readonly law: Law };
+  "overlap/not-noted": { readonly missing: readonly ("overlap" | "thickness")[] };
+  "overlap/within": Shape;
+  "overlap/too-long": Shape & {
+    readonly bound: number;
+    /** The weakest glue line that it would let pass, and whose strengths of the wood that is reckoned with. */
+    readonly lets?: { readonly share: number; readonly wood: Coded<SourceValues> };
+  };
+  "overlap/too-short": Shape & { readonly bound: number };
+  "piece-load/not-read": { readonly asked: string };
+  "piece-load/no-stress": { readonly load: string; readonly missing: readonly ("width" | "overlap")[] };
+  "piece-load/reached": Stressed;
+  "piece-load/too-low": Stressed & { readonly asked: string };
+}

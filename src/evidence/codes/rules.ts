@@ -1,0 +1,31 @@
+/** Every rule that findings name. A rule has a title and says what it asks: two codes each. */
+import type { NoValues } from "./no-values.ts";
+
+export type RuleId =
+  | "mix-ratio"
+  | "mix-doubt"
+  | "lot-known"
+  | "lot-in-date"
+  | "lot-recalled"
+  | "shop-temperature"
+  | "shop-humidity"
+  | "wood-moisture"
+  | "dew-point"
+  | "working-life"
+  | "test-pieces"
+  | "cure-temperature"
+  | "trial-pieces"
+  | "builders-rejection"
+  | "amended"
+  | "piece-broken"
+  | "failure-mode"
+  | "full-cure"
+  | "cure-warmth"
+  | "overlap"
+  | "piece-load"
+  | "piece-timber"
+  | "stock"
+  | "joint-glued"
+  | "joint-quarantine";
+
+export type RuleValues = { readonly [code in `rule/${RuleId}` | `title/${RuleId}`]: NoValues };

@@ -1,0 +1,60 @@
+/** The shop, the surfaces and the wood. */
+import type { ClimateValues } from "../../evidence/codes/climate.ts";
+import { apart, figure, percent, span, temperatureText, type Units } from "../figure.ts";
+import type { Sentences } from "./catalogue.ts";
+
+export const CLIMATE: Sentences<ClimateValues> = {
+  "shop-temperature/not-noted": () => "The temperature of the shop is not noted.",
+  "shop-temperature/no-limits": ({ found }) => `The shop was at ${found}; the data sheet as entered gives no limits.`,
+  "shop-temperature/within": ({ found }) => `The shop was at ${found}.`,
+  "shop-temperature/outside": ({ found, asked }) => `The shop was at ${found}; the sheet asks ${asked}.`,
+  "shop-humidity/not-noted": () => "The humidity of the shop is not noted.",
+  "shop-humidity/no-limits": ({ found }) => `Humidity was ${found}; the data sheet as entered gives no limits.`,
+  "shop-humidity/within": ({ found }) => `Humidity was ${found}.`,
+  "shop-humidity/outside": ({ found, asked }) => `Humidity was ${found}; the sheet asks ${asked}.`,
+  "dew-point/clear": (v, { units }) => `${dewPoint(v, units)}.`,
+  "dew-point/near": (v, { units }) => `${dewPoint(v, units)}: water may have settled on them.`,
+  "wood-moisture/by-meter": ({ found }) => `The wood was at ${found} by meter.`,
+  "wood-moisture/by-meter-outside": ({ found, where, asked }) =>
+    `The wood was at ${found} by meter, ${where} ${asked}.`,
+  "wood-moisture/no-climate": () =>
+    "No meter reading of the wood is noted, and no temperature and humidity to estimate one from.",
+  "wood-moisture/no-estimate": ({ temperature, humidity }) =>
+    `No meter reading of the wood is noted, and at ${temperature} and ${humidity} none can be estimated.`,
+  "wood-moisture/estimated": (v) => `${estimated(v)}.`,
+  "wood-moisture/estimated-outside": (v) => `${estimated(v)}, ${v.where} ${v.asked}.`,
+  "wood-moisture/logged": (v) => `${logged(v)}.`,
+  "wood-moisture/logged-outside": (v) => `${logged(v)}, ${v.where} ${v.asked}.`,
+  "cure-temperature/no-readings": ({ over }) => `The shop's logger has no readings of ${cureOf(over)}.`,
+  "cure-temperature/no-limit": (v, { units }) =>
+    `${range(v, units)}; the data sheet as entered gives no least temperature.`,
+  "cure-temperature/below": (v, { units }) => `${range(v, units)}, below the sheet's ${v.asked}.`,
+  "cure-temperature/within": (v, { units }) => `${range(v, units)}.`,
+  "cure-temperature/within-in-part": (v, { units }) => `${range(v, units)}, and nothing of the rest.`,
+};
+
+function dewPoint({ dewPoint: dew, warmth, of, apart: k }: ClimateValues["dew-point/clear"], units: Units): string {
+  const what = of === "surfaces" ? "the surfaces were" : "the shop, for want of a reading of the surfaces, was";
+  return `The dew point was ${temperatureText(dew, units)} and ${what} at ${warmth}, ${figure(k, 1)} K from it`;
+}
+
+function estimated({ temperature, humidity, shortLog, estimate }: ClimateValues["wood-moisture/estimated"]): string {
+  const short = shortLog ? ", the logger not having the two weeks before whole," : "";
+  return `No meter reading of the wood is noted; at ${temperature} and ${humidity}${short} wood settles at about ${percent(estimate)} (an estimate, for wood that has had time)`;
+}
+
+const logged = ({ estimate }: ClimateValues["wood-moisture/logged"]): string =>
+  `No meter reading of the wood is noted; by the logger's two weeks before, wood in the shop settled at about ${percent(estimate)} (an estimate, for wood that has had time)`;
+
+const cureOf = (seconds: number): string => `the ${span(seconds)} of its least cure`;
+
+function range(
+  { over, known, least, greatest, limit }: ClimateValues["cure-temperature/within"],
+  units: Units,
+): string {
+  // Never rounded onto or over the sheet's least.
+  const warmth = (celsius: number): string =>
+    units === "metric" && limit !== undefined ? `${apart(celsius, limit, 1)} °C` : temperatureText(celsius, units);
+  const time = known === undefined ? cureOf(over) : `${span(known)} of ${cureOf(over)}`;
+  return `The shop's logger shows ${warmth(least)} to ${warmth(greatest)} over ${time}`;
+}

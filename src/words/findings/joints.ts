@@ -1,0 +1,25 @@
+/** Joints, and what was amended or rejected. */
+import type { Amended, JointValues } from "../../evidence/codes/joints.ts";
+import { ended } from "../figure.ts";
+import type { Sentences } from "./catalogue.ts";
+
+const glued = ({ batch, day, verdict }: JointValues["joint-glued/batch"]): string =>
+  `Batch ${batch}, glued on ${day}, is ${verdict}.`;
+
+export const JOINTS: Sentences<JointValues> = {
+  "joint-glued/reworked": ({ day, why }) => `Opened for rework on ${day}: ${ended(why)}`,
+  "joint-glued/never": () => "No batch has gone into it.",
+  "joint-glued/not-again": () => "It has not been glued again since it was opened.",
+  "joint-glued/batch": glued,
+  "joint-quarantine/batch": glued,
+  "joint-quarantine/recalled": ({ lot, batches, day, why }) =>
+    `It holds lot ${lot} by ${batches.join(", ")}, and that lot was recalled on ${day}: ${ended(why)}`,
+  "builders-rejection/rejected": ({ day, why }) => `Rejected by the builder on ${day}: ${ended(why)}`,
+  "amended/changed": amended,
+};
+
+/** `Amended on 2025-04-01: hardener mass: was 35.1 g, is 17.6 g, because: misread.` */
+export function amended({ day, why, fact, value, was, is }: Amended): string {
+  const what = value === undefined ? fact : `${fact}, ${value}`;
+  return `Amended on ${day}: ${what}: was ${was ?? "not written down"}, is ${is ?? "struck out"}, because: ${ended(why)}`;
+}

@@ -1,0 +1,36 @@
+/** What findings are held against, and the warmths that stand in for readings. */
+import type { LimitValues, WarmthValues } from "../../evidence/codes/limits.ts";
+import { count, percent, temperatureText } from "../figure.ts";
+import type { Sentences } from "./catalogue.ts";
+
+export const LIMITS: Sentences<LimitValues & WarmthValues> = {
+  "limit/mix-ratio": ({ ratio, tolerance }) => `hardener over resin ${ratio}, ${tolerance}`,
+  "limit/mix-doubt": ({ tolerance }) => `error and doubt of the scale together at most ${percent(tolerance)}`,
+  "limit/working-life": ({ life, mass, temperature }) => `closed within ${life}, as for ${mass} at ${temperature}`,
+  "limit/shop": ({ asked }) => `shop ${asked}`,
+  "limit/humidity": ({ asked }) => `humidity ${asked}`,
+  "limit/wood-moisture": ({ asked }) => `wood moisture ${asked}`,
+  "limit/dew-point": ({ least }) => `surfaces at least ${least} K above the dew point`,
+  "limit/expiry": ({ day }) => `used by ${day}`,
+  "limit/shelf-life": ({ life, received }) => `shelf life ${life} from ${received}`,
+  "limit/test-pieces": ({ pieces }) =>
+    `${count(pieces, "test piece")} from each batch, broken and passed, and none failed`,
+  "limit/least-cure": ({ time, temperature, counted }, { units, say }) => {
+    const text = `at least ${time ?? "3 d"} of cure`;
+    if (temperature !== undefined) return `${text} at ${temperature}`;
+    return counted === undefined
+      ? text
+      : `${text}, counted at ${temperatureText(counted.reference, units)} (${say(counted.from)})`;
+  },
+  "limit/doubling": () => "the rate doubling for every 10 K",
+  "limit/sheet-times": ({ times }) => `the rate by the sheet's ${times} at several temperatures`,
+  "limit/overlap": ({ asked }) => `overlap ${asked}`,
+  "limit/usual-overlap": ({ least, most }) => `overlap ${least} to ${most} thicknesses`,
+  "limit/wood-failure": ({ asked }) => `at least ${asked} wood failure`,
+  "limit/stress": ({ asked }) => `at least ${asked} on the glue faces`,
+
+  "warmth/noted": ({ temperature }) => `the ${temperature} noted when it was glued`,
+  "warmth/asked": ({ temperature }) => `the ${temperature} that the procedure asks at least`,
+  "warmth/last-logged": ({ celsius }, { units }) =>
+    `the ${temperatureText(celsius, units)} that the shop fell to when it was last logged`,
+};

@@ -1,0 +1,66 @@
+/** The mix, and the time until the joint was closed. */
+import type { MixingValues } from "../../evidence/codes/mixing.ts";
+import { figure, percent, percentApart, span } from "../figure.ts";
+import type { Sentences } from "./catalogue.ts";
+
+const stood = ({ mixed, closed }: MixingValues["working-life/closed-first"]): string =>
+  `Mixed at ${mixed} and closed at ${closed}`;
+
+export const MIXING: Sentences<MixingValues> = {
+  "mix-ratio/not-noted": () => "The amounts of resin and hardener are not noted, so the ratio of the mix is not known.",
+  "mix-ratio/not-in-one-measure": () =>
+    "The amounts of resin and hardener are not both noted in one measure, so the ratio of the mix is not known.",
+  "mix-ratio/no-usable-ratio": ({ by }) =>
+    `The data sheet gives no usable ratio by ${by}, and none that its densities could turn into one.`,
+  "mix-ratio/no-tolerance": (v) =>
+    `${mix(v)}, ${off(v.error)}; the data sheet as entered gives no tolerance to hold that against.`,
+  "mix-ratio/within": (v) => `${mix(v)}, ${off(v.error, v.tolerance)}.`,
+  "mix-ratio/outside": (v) => `${mix(v)}, ${off(v.error, v.tolerance)}; more than ${v.asked}.`,
+  "mix-doubt/no-step": () =>
+    "Neither the scale's reading step nor a last digit is noted, so nothing shows how far the amounts can be trusted.",
+  "mix-doubt/within": (v) => `${doubt(v)}.`,
+  "mix-doubt/too-close": (v) => `${doubt(v)}; so close to the limit the scale cannot show that the mix was within it.`,
+  "mix-doubt/too-coarse": (v) =>
+    `${doubt(v)}; the scale is too coarse for so little: it could not show any mix to be within the limit.`,
+  "working-life/no-times": () =>
+    "Neither when it was mixed nor when the joint was closed is noted, so the time it stood is not known.",
+  "working-life/no-closing": () => "When the joint was closed is not noted, so the time it stood is not known.",
+  "working-life/no-mixing": () => "When it was mixed is not noted, so the time it stood is not known.",
+  "working-life/closed-first": (v) => `${stood(v)}: closed before it was mixed.`,
+  "working-life/no-temperature": (v) =>
+    `${stood(v)}, ${span(v.openFor)}; without a temperature no working life can be looked up.`,
+  "working-life/no-mass": (v) =>
+    `${stood(v)}, ${span(v.openFor)}; the mass of the mix is not known, so no working life can be looked up.`,
+  "working-life/no-row": (v) =>
+    `${stood(v)}, ${span(v.openFor)}; the data sheet gives no working life for ${figure(v.mass * 1000, 1)} g at ${v.temperature}.`,
+  "working-life/within": (v) => `${stood(v)}: ${span(v.openFor)} of ${v.life}.`,
+  "working-life/exceeded": (v) => `${stood(v)}: ${span(v.openFor)}, more than ${v.life}.`,
+};
+
+function mix({
+  resin,
+  hardener,
+  found,
+  asTyped,
+  nominal,
+  convertedTo,
+}: MixingValues["mix-ratio/no-tolerance"]): string {
+  const converted =
+    convertedTo === undefined ? "" : `, turned into a ratio by ${convertedTo} with the sheet's densities`;
+  return `${hardener} of hardener to ${resin} of resin is ${figure(found, 3)}, and the sheet's ${asTyped} is ${figure(nominal, 3)}${converted}`;
+}
+
+function off(error: number, tolerance?: number): string {
+  const size = Math.abs(error);
+  const shown = tolerance === undefined ? percent(size) : percentApart(size, tolerance);
+  if (Number.parseFloat(shown) === 0) return "on the ratio";
+  return `${shown} too ${error > 0 ? "much" : "little"} hardener`;
+}
+
+function doubt({ step, doubt: alone, sum, tolerance }: MixingValues["mix-doubt/within"]): string {
+  const from =
+    step === undefined
+      ? "the last digit as typed, for want of a noted reading step,"
+      : `the noted reading step of ${step}`;
+  return `By ${from} the scale alone leaves ±${percentApart(alone, tolerance)} of doubt, ${percentApart(sum, tolerance)} with the error`;
+}

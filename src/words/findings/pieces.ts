@@ -1,0 +1,97 @@
+/** Test pieces. */
+import type { PieceValues, WarmthBy } from "../../evidence/codes/pieces.ts";
+import type { Say } from "../../evidence/saying.ts";
+import { apart, count, figure, list, percent, span, stressText, temperatureText, type Units } from "../figure.ts";
+import type { Sentences, Telling } from "./catalogue.ts";
+
+export const PIECES: Sentences<PieceValues> = {
+  "test-pieces/failed": ({ pieces }) => `${list(pieces)} failed.`,
+  "test-pieces/none": () => "No test piece was made from it.",
+  "test-pieces/too-few-made": (v) => `${count(v.made, "test piece")} of the ${v.asked} asked: ${tally(v)}.`,
+  "test-pieces/passed": (v) => `${count(v.passed, "test piece")} passed of the ${v.asked} asked: ${tally(v)}.`,
+  "test-pieces/not-all-broken": (v) => `Of the ${count(v.asked, "test piece")} asked not all are broken: ${tally(v)}.`,
+  "test-pieces/too-few-left": (v) =>
+    `Fewer than the ${count(v.asked, "test piece")} asked can still pass: ${tally(v)}.`,
+  "trial-pieces/not-counted": ({ pieces }) =>
+    `${count(pieces, "piece")} made for a trial ${pieces === 1 ? "is" : "are"} not counted.`,
+  "piece-broken/waits": (v, { say }) =>
+    `It has not been broken yet. Its least cure is reached by ${v.until}, ${readyBy(v, say)}.`,
+  "failure-mode/held": (v) => `${broke(v)}.`,
+  "failure-mode/glue-line": (v) => `${broke(v)}, which fails in any shape and after any cure.`,
+  "failure-mode/too-little-wood": (v) => `${broke(v)}, and the procedure asks at least ${v.asked}.`,
+  "failure-mode/no-share": (v) =>
+    `${broke(v)}, with no percentage noted${v.asked === undefined ? "" : `, and the procedure asks at least ${v.asked}`}.`,
+  "failure-mode/no-limit": (v) => `${broke(v)}, and the procedure does not say how much wood failure is enough.`,
+  "full-cure/reached": (v, telling) => `${cured(v, telling)}.`,
+  "full-cure/too-early": (v, telling) =>
+    `${cured(v, telling)}, and ${span(v.least)} are asked: broken too early, it proves nothing.`,
+  "cure-warmth/unknown": ({ reference }, { units }) =>
+    `No temperature of the cure is known, so only the days count; the least cure is for ${temperatureText(reference, units)}.`,
+  "cure-warmth/reckoned": (v, { units, say }) =>
+    `What its days of cure are worth at ${temperatureText(v.reference, units)} is reckoned with ${say(v.law)}, from ${warmth(v, say)}.`,
+  "overlap/not-noted": ({ missing }) =>
+    `No ${missing.length > 0 ? missing.join(" and no ") : "usable overlap"} is noted, so nothing shows that a weak glue line would have been seen.`,
+  "overlap/within": (v) => `${sizes(v)} is ${figure(v.ratio, 2)} thicknesses.`,
+  "overlap/too-long": (v, { say }) =>
+    `${sizes(v)} is ${apart(v.ratio, v.bound, 2)} thicknesses, too long to show a weak glue line${lets(v, say)}.`,
+  "overlap/too-short": (v) =>
+    `${sizes(v)} is ${apart(v.ratio, v.bound, 2)} thicknesses, shorter than the procedure allows.`,
+  "piece-load/not-read": ({ asked }) => `No load is noted, so the ${asked} of the procedure could not be checked.`,
+  "piece-load/no-stress": ({ load, missing }) =>
+    `${load} was read, but without ${missing.length > 0 ? missing.join(" and ") : "usable sizes"} it gives no stress.`,
+  "piece-load/reached": (v, { units }) => `${stressed(v, units)}.`,
+  "piece-load/too-low": (v, { units }) =>
+    `${stressed(v, units)}, less than ${v.asked}: the wood gave way early and the glue line was not tried.`,
+};
+
+const tally = (v: PieceValues["test-pieces/not-all-broken"]): string =>
+  list(v.tally.map(({ verdict, n }) => `${n} ${verdict}`));
+
+function broke({ failure, share }: PieceValues["failure-mode/held"]): string {
+  const wood = share === undefined ? "" : `, ${share} wood failure`;
+  if (failure === "mixed") return `It broke partly in the wood and partly in the glue line${wood}`;
+  return `It broke in the ${failure}${wood}`;
+}
+
+function cured(v: PieceValues["full-cure/reached"], { units, say }: Telling): string {
+  const worth =
+    v.worth === undefined
+      ? ""
+      : `, worth ${span(v.worth.age)} at ${temperatureText(v.worth.reference, units)} by ${warmth(v.worth, say)}`;
+  return `The record shows ${span(v.cured)} of cure${counted(v)}${worth}`;
+}
+
+function counted({ closedNoted, brokenNoted }: PieceValues["full-cure/reached"]): string {
+  if (closedNoted && brokenNoted) return "";
+  if (closedNoted) return ", counted to the start of the day on which it was broken since no time is noted";
+  if (brokenNoted) return ", counted from the end of the day on which it was glued since no time is noted";
+  return ", counted from the end of the day on which it was glued to the start of the day on which it was broken since no times are noted";
+}
+
+function warmth({ warmth: by, stated }: WarmthBy, say: Say): string {
+  if (by === "logged") return "the shop's logger";
+  const noted = stated === undefined ? "nothing" : say(stated);
+  return by === "logged in part"
+    ? `the shop's logger and, where it has a gap, ${stated === undefined ? "" : "at most "}${noted}`
+    : noted;
+}
+
+function readyBy({ by, assumed }: PieceValues["piece-broken/waits"], say: Say): string {
+  const shop = assumed === undefined ? "nothing" : say(assumed);
+  if (by === "logged") return "by the shop's logger";
+  if (by === "unknown") return "by days alone, since no temperature is known";
+  return by === "assumed"
+    ? `if the shop is at ${shop}`
+    : `by the shop's logger and, where it has no readings, at ${shop}`;
+}
+
+const sizes = ({ overlap, thickness }: PieceValues["overlap/within"]): string =>
+  `An overlap of ${overlap} at a thickness of ${thickness}`;
+
+function lets({ lets: found }: PieceValues["overlap/too-long"], say: Say): string {
+  if (found === undefined) return "";
+  return `: by statics it would let pass one with ${percent(found.share, 0)} of the wood's own shear strength (strengths of the wood: ${say(found.wood)})`;
+}
+
+const stressed = ({ load, stress, limit }: PieceValues["piece-load/reached"], units: Units): string =>
+  `${load} put ${stressText(stress, limit, units)} on the glue faces`;

@@ -1,0 +1,94 @@
+/** What each rule asks, and what follows, in plain words: those of the about page. */
+import type { RuleValues } from "../../evidence/codes/rules.ts";
+import type { Sentences } from "./catalogue.ts";
+
+export const RULES: Sentences<RuleValues> = {
+  "title/mix-ratio": () => "Mix ratio",
+  "rule/mix-ratio": () =>
+    "Hardener over resin, as weighed or measured, lies within the data sheet's tolerance of its ratio. Outside it the batch is rejected. " +
+    "An amount, a ratio or a tolerance that is missing leaves it unproven.",
+  "title/mix-doubt": () => "What the scale can show",
+  "rule/mix-doubt": () =>
+    "The error of the mix and the doubt that the reading step of the scale alone leaves, together, stay within the tolerance. " +
+    "Where they do not, the scale cannot show that the mix was right: unproven.",
+  "title/lot-known": () => "Lots known",
+  "rule/lot-known": () =>
+    "The lots of resin and hardener are noted; each that is missing leaves the batch unproven. A timber lot that is not noted is a caution.",
+  "title/lot-in-date": () => "Lots in date",
+  "rule/lot-in-date": () =>
+    "Resin and hardener are used no later than the last day of their lot: the expiry date, else the day received and the sheet's shelf life. " +
+    "Later rejects the batch. Where neither is known nothing shows that the lot was in date, and the batch is unproven.",
+  "title/lot-recalled": () => "Lots not recalled",
+  "rule/lot-recalled": () =>
+    "No lot that went into it has been recalled. A recall does not change what is found of the batch; its joints are quarantined.",
+  "title/shop-temperature": () => "Shop temperature",
+  "rule/shop-temperature": () =>
+    "The shop is as warm as the data sheet asks. Outside its limits the batch is rejected; not noted, it is unproven.",
+  "title/shop-humidity": () => "Shop humidity",
+  "rule/shop-humidity": () =>
+    "The air of the shop is within the data sheet's limits of humidity, where it gives any. Outside them the batch is rejected; not noted, it is " +
+    "unproven. Where the sheet gives none, a humidity that is not noted is a caution.",
+  "title/wood-moisture": () => "Moisture of the wood",
+  "rule/wood-moisture": () =>
+    "A meter reading lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading the " +
+    "moisture that wood would settle at is estimated, from the logger's two weeks before or else from the climate noted: in range it is a caution, out of " +
+    "range or without a climate the batch is unproven.",
+  "title/dew-point": () => "Dew point",
+  "rule/dew-point": () =>
+    "The surfaces, or else the shop, are at least 3 K above the dew point of the air. Closer than that is a caution.",
+  "title/working-life": () => "Working life",
+  "rule/working-life": () =>
+    "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop. Later rejects the batch. A time, an " +
+    "amount or a row of the sheet that is missing leaves it unproven.",
+  "title/test-pieces": () => "Test pieces",
+  "rule/test-pieces": () =>
+    "As many test pieces as the procedure asks are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
+    "others show. Any piece not broken yet leaves it pending, even where enough have passed; too few that could still pass leave it unproven.",
+  "title/cure-temperature": () => "Temperature while it cured",
+  "rule/cure-temperature": () =>
+    "From mixing until the least cure of its pieces has passed, the shop's logger shows no reading below the data sheet's temperatures. One below " +
+    "rejects the batch. A time that the logger does not wholly show is a caution. Where the record has no logger nothing is asked.",
+  "title/trial-pieces": () => "Trial pieces do not count",
+  "rule/trial-pieces": () => "Pieces made for a trial are judged by the trial and never count for their batch.",
+  "title/builders-rejection": () => "Rejected by the builder",
+  "rule/builders-rejection": () => "A batch that the builder rejects is rejected, whatever its pieces show.",
+  "title/amended": () => "Amended",
+  "rule/amended": () =>
+    "What was written down wrong is put right in a later entry, which says why. Everything is reckoned from what stands now, on the day it was first " +
+    "written down for; what was written first stays readable. It is a caution and decides nothing by itself.",
+  "title/piece-broken": () => "Broken",
+  "rule/piece-broken": () => "A test piece shows nothing until it has been broken.",
+  "title/failure-mode": () => "Where it broke",
+  "rule/failure-mode": () =>
+    "The piece breaks in the wood, with at least the procedure's percentage of wood failure. In the glue line, or below that percentage, it " +
+    "fails, whatever its shape and cure. A percentage that is missing, or that has no limit to be held against, leaves it inconclusive.",
+  "title/full-cure": () => "Broken after full cure",
+  "rule/full-cure": () =>
+    "The record shows that the piece cured for at least the procedure's least time before it was broken: in the time that passed and, where a " +
+    "temperature is known, in what that time is worth at the temperature that the least cure is for. Too little of either is too early and " +
+    "proves nothing: cool makes time count for less, and warmth never makes up for time.",
+  "title/cure-warmth": () => "Warmth of the cure",
+  "rule/cure-warmth": () =>
+    "What a time of cure is worth is summed up over its temperatures: the logger's where it has readings, of two readings the lower; else the " +
+    "shop's as noted when it was glued, in a gap no more than the readings at its ends; else the least that the procedure asks. How the rate depends on " +
+    "temperature comes from the data sheet's times at several temperatures, else it doubles for every 10 K. Where no temperature is known only " +
+    "the days count, which is a caution.",
+  "title/overlap": () => "A shape that can show a weak glue line",
+  "rule/overlap": () =>
+    "The overlap in thicknesses lies within the procedure's limits. Outside them the wood would give way however good or bad the glue is: inconclusive.",
+  "title/piece-load": () => "Load",
+  "rule/piece-load": () =>
+    "Where a load was read, the stress on the glue faces is at least that of the procedure. Below it the wood gave way early and the glue line was " +
+    "not tried: inconclusive.",
+  "title/piece-timber": () => "Timber of the piece",
+  "rule/piece-timber": () => "The timber that the piece was made from has not been recalled. Else it is a caution.",
+  "title/stock": () => "No more used than came",
+  "rule/stock": () =>
+    "What the batches took of a lot of adhesive, or what was cut from a lot of timber, is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",
+  "title/joint-glued": () => "Glued, and by which batch",
+  "rule/joint-glued": () =>
+    "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does.",
+  "title/joint-quarantine": () => "Quarantine",
+  "rule/joint-quarantine": () =>
+    "A joint that holds a rejected batch or a recalled lot is quarantined until it has been reworked with a batch of its own.",
+};
