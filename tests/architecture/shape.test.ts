@@ -1,26 +1,7 @@
 import { posix } from "node:path";
 import { describe, expect, it } from "vitest";
+import { ORDER } from "./order.ts";
 import { functionsOf, importsOf, type SourceFile, sourceFiles } from "./source.ts";
-
-/** From the room that all may use to the one that nobody may; a room imports only itself and rooms before it. */
-const ORDER = [
-  "problem",
-  "defined",
-  "facts",
-  "record",
-  "reckoning",
-  "words",
-  "evidence",
-  "sentences",
-  "editions",
-  "charts",
-  "pages",
-  "layouts",
-  "publish",
-  "build",
-  "preview",
-  "cli",
-];
 
 /** Rooms off that line, and what each may use. */
 const BESIDE: { readonly [room: string]: readonly string[] } = {
