@@ -58,7 +58,7 @@ export interface Shown {
   readonly seal?: NamedSeal;
 }
 
-export type Prose = Pick<Passage, "markdown" | "blocks">;
+type Prose = Pick<Passage, "markdown" | "blocks">;
 
 /** Everything that templates are given. `prose` renders Markdown passages; `root` is added to it by each page. */
 export interface Site {
