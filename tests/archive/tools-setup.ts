@@ -3,6 +3,7 @@ import { execFileSync } from "node:child_process";
 /** Tools that tests run, with Debian's package of each and what goes untested without it. */
 const TOOLS = [
   { command: "ssh-keygen", pack: "openssh-client", of: "signatures" },
+  { command: "unzip", pack: "unzip", of: "what other readers get of a zip" },
   { command: "openssl", pack: "openssl", of: "time stamps" },
   { command: "faketime", pack: "faketime", of: "builds on other days" },
 ] as const;

@@ -1,4 +1,5 @@
 /** Whether a zip holds what its list at the end says and nothing else, so that each reader gets the same of it. */
+import { open } from "node:fs/promises";
 import { type Entry, parseExtraFields, type ZipFile } from "yauzl";
 import type { Tellings } from "../finding.ts";
 import { Damaged } from "./source.ts";
@@ -13,9 +14,11 @@ const DESCRIPTORS = [12, 16, 20, 24];
 /** The end of the list, and before it the record and its pointer where the zip is a large one. */
 const END = 22;
 const LARGE_END = 76;
+const LARGE_MARK = 0x06064b50;
 
 /** @param listAt where the list at the end begins, and `listEnd` where it ends */
 export async function checkFrame(
+  path: string,
   zip: ZipFile,
   entries: readonly Entry[],
   { listAt, listEnd }: { readonly listAt: number; readonly listEnd: number },
@@ -36,7 +39,29 @@ export async function checkFrame(
   const comment = Buffer.from(zip.comment).length;
   if (![0, LARGE_END].includes(zip.fileSize - listEnd - END - comment))
     throw new Damaged("holds bytes after its list that the list does not know");
+  await checkEnd(path, entries.length, listAt, listEnd);
   if (comment > 0) findings.note("container", ".", "this zip has a comment, which no manifest vouches for");
+}
+
+/** What the zip's end, and that of a large one before it, say of the list: some readers go by one of these, and some by another. */
+async function checkEnd(path: string, entries: number, listAt: number, listEnd: number): Promise<void> {
+  const handle = await open(path, "r");
+  const { buffer, bytesRead } = await handle
+    .read(Buffer.alloc(LARGE_END + END), 0, LARGE_END + END, listEnd)
+    .finally(() => handle.close());
+  const isLarge = buffer.readUInt32LE(0) === LARGE_MARK && bytesRead === LARGE_END + END;
+  const end = buffer.subarray(isLarge ? LARGE_END : 0);
+  const says = (said: number, real: number, open: number): boolean => said === real || (isLarge && said === open);
+  const [size, disks] = [listEnd - listAt, end.readUInt32LE(4)];
+  const holds =
+    disks === 0 &&
+    says(end.readUInt16LE(8), entries, 0xffff) &&
+    says(end.readUInt16LE(10), entries, 0xffff) &&
+    says(end.readUInt32LE(12), size, 0xffffffff) &&
+    says(end.readUInt32LE(16), listAt, 0xffffffff);
+  const large = [0, entries, entries, size, listAt].map(BigInt);
+  const holdsLarge = !isLarge || large.every((real, index) => buffer.readBigUInt64LE(16 + 8 * index) === real);
+  if (!holds || !holdsLarge) throw new Damaged("says otherwise of its list at its end than the list is");
 }
 
 /** Where a file's bytes end. Its own head must say the same of it as the list does, for there are readers that go by either. */

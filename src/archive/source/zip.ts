@@ -24,7 +24,7 @@ export async function zipSource(path: string): Promise<BagSource> {
           throw new Damaged("says that more is packed into it than it has bytes: some of it would be read many times");
         addEntry(entry, name, members, findings);
       };
-      await walk(path, read, (zip, list) => checkFrame(zip, entries, list, findings));
+      await walk(path, read, (zip, list) => checkFrame(path, zip, entries, list, findings));
       const found = withoutBaseFolder(members.end(), findings);
       base = found.base;
       names = new Set(found.members.map((member) => member.path));

@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync, truncateSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { contentOf } from "../publish/scratch.ts";
-import { bagged, found, foundIn, hex } from "./make.ts";
+import { contentOf } from "../../publish/scratch.ts";
+import { bagged, found, foundIn, hex } from "../make.ts";
 
 /** Numbers that look like chance and are the same on each run: which byte is changed, and to what. */
 function* numbers(): Generator<number, never> {
