@@ -22,17 +22,20 @@ const PIECES: readonly Said[] = [
 ];
 
 const BATCHES: readonly Said[] = [
-  { of: "accepted", says: "every limit was checked and kept, and as many test pieces passed as were asked for" },
+  {
+    of: "shown",
+    says: "every limit that applies was checked and kept, and as many test pieces passed as were asked for",
+  },
   {
     of: "rejected",
     says: "the record shows that a limit was broken, a test piece failed, or the builder does not trust it",
   },
   { of: "pending", says: "what is still to come, pieces not yet broken, may settle it" },
-  { of: "unproven", says: "the record cannot show that a limit was kept, and waiting will not help" },
+  { of: "not shown", says: "the record cannot show that a limit was kept, and waiting will not help" },
 ];
 
 const JOINTS: readonly Said[] = [
-  { of: "accepted", says: "every batch in it is accepted" },
+  { of: "shown", says: "every batch in it is shown" },
   { of: "quarantined", says: "holds a rejected batch or a recalled lot, until it is glued anew" },
   { of: "opened", says: "the glue was taken out; nothing has been glued since" },
   { of: "not glued", says: "not glued yet" },
@@ -42,7 +45,7 @@ const POINTS: readonly Said[] = [
   { of: "passed", says: "an inspector has looked and signed, and nothing has changed since" },
   {
     of: "reopened",
-    says: "signed, but in a later entry one of its joints was glued, opened, recalled or rejected, a test piece failed, a departure or an open item before it was noted, a measure was out, or any of these was amended; or one of its joints is not accepted now, however that came about",
+    says: "signed, but in a later entry one of its joints was glued, opened, recalled or rejected, a test piece failed, a departure or an open item before it was noted, a measure was out, or any of these was amended; or one of its joints is not shown now, however that came about",
   },
   { of: "ready", says: "nothing is left to do before the inspector looks" },
   { of: "blocked", says: "something is wrong and has to be put right first" },
@@ -56,8 +59,8 @@ export function AboutVerdicts(): JSX.Element {
       <h2>How verdicts are reached</h2>
       <div class="prose">
         <p>
-          A limit that the record shows to be broken rejects. One that the record cannot show leaves a batch unproven.
-          What is still to come leaves it pending. Only where everything was checked and held is a batch accepted; the
+          A limit that the record shows to be broken rejects. One that the record cannot show leaves a batch not shown.
+          What is still to come leaves it pending. Only where everything was checked and held is a batch shown; the
           worst finding decides. Nothing is guessed: what was not written down counts as not known.
         </p>
         <p>
@@ -72,7 +75,7 @@ export function AboutVerdicts(): JSX.Element {
         <Group
           title="A joint"
           all={JOINTS}
-          after="Otherwise a joint is as good as the worst of its batches: pending or unproven."
+          after="Otherwise a joint is as good as the worst of its batches: pending or not shown."
         />
         <Group title="A hold point" all={POINTS} />
       </div>

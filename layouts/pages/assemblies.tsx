@@ -9,9 +9,9 @@ import { Page } from "../shell/page.tsx";
 const PATH = "assemblies.html";
 
 const SAYS: { readonly [state in (typeof STATES)[number]]: string } = {
-  accepted: "every batch in it is accepted",
+  shown: "every batch in it is shown",
   pending: "glued; test pieces are still to be broken or still curing",
-  unproven: "glued, but the record cannot show that a limit was kept",
+  "not shown": "glued, but the record cannot show that a limit was kept",
   quarantined: "holds a rejected batch or a recalled lot",
   opened: "the glue was taken out and nothing has been glued since",
   "not glued": "not glued yet",

@@ -21,7 +21,7 @@ const LEAST_WIDTH = 680;
 const USUAL_SHAPE = 0.62;
 const MARK = { width: 64, height: 28 };
 
-export const STATES: readonly JointState[] = ["accepted", "pending", "unproven", "quarantined", "opened", "not glued"];
+export const STATES: readonly JointState[] = ["shown", "pending", "not shown", "quarantined", "opened", "not glued"];
 
 /** What tells the joints of one assembly apart: `WS-J07` → `J07`. */
 function shortId(id: string): string {

@@ -34,6 +34,7 @@ const DRAWN = {
   lined: { line: "M1.7 1.7h16.6v10.6H1.7z", solid: "M1 5.6h18v2.8H1z" },
   stamp: { line: "M10 1.2 18.4 7 10 12.8 1.6 7z", solid: "M10 4 14.4 7 10 10 5.6 7z" },
   blank: { line: "M10 1.2 18.4 7 10 12.8 1.6 7z" },
+  alone: { line: "M1.7 4.6h16.6v4.8H1.7z" },
   jog: { solid: "M1 8.6h7.2V1H19v3.4h-7.6V12H1z" },
   emptied: { line: "M1.7 1.2h16.6v2.6H1.7zM1.7 10.2h16.6v2.6H1.7z", solid: "M1 6h5v2H1zM14 6h5v2h-5z" },
   tab: { line: "M1.7 1.7h11l5.6 5.3-5.6 5.3h-11z" },
@@ -43,7 +44,7 @@ const DRAWN = {
 type ShapeName = keyof typeof DRAWN;
 
 const SHAPES: { readonly [of in Marked]: ShapeName } = {
-  accepted: "joined",
+  shown: "joined",
   pass: "joined",
   passed: "joined",
   meets: "joined",
@@ -58,6 +59,8 @@ const SHAPES: { readonly [of in Marked]: ShapeName } = {
   waits: "setting",
   "not broken": "setting",
   unproven: "unknown",
+  "not shown": "unknown",
+  "in no joint": "alone",
   "no tolerance": "unknown",
   inconclusive: "half",
   caution: "half",

@@ -44,6 +44,8 @@ function resultLines({ evidence, editions }: Exclude<Built, { readonly problems:
 
 function verdictWords({ batches, joints }: Evidence): string {
   const of = (verdict: string): number => [...batches.values()].filter((file) => file.verdict === verdict).length;
-  const verdicts = ["accepted", "pending", "unproven", "rejected"].map((verdict) => `${of(verdict)} ${verdict}`);
+  const verdicts = ["shown", "pending", "not shown", "rejected"].map((verdict) => `${of(verdict)} ${verdict}`);
+  const loose = of("in no joint");
+  if (loose > 0) verdicts.push(`${loose} in no joint`);
   return `${counted(batches.size, "batch", "batches")} (${verdicts.join(", ")}) and ${counted(joints.size, "joint")}`;
 }

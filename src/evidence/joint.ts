@@ -44,14 +44,15 @@ function stateOf({ now, superseded, recalls }: JointCase): JointState {
   if (now.length === 0) return superseded.length === 0 ? "not glued" : "opened";
   const verdicts = new Set(now.map((file) => file.verdict));
   if (verdicts.has("rejected") || recalls.length > 0) return "quarantined";
-  if (verdicts.has("unproven")) return "unproven";
-  return verdicts.has("pending") ? "pending" : "accepted";
+  if (verdicts.has("not shown")) return "not shown";
+  return verdicts.has("pending") ? "pending" : "shown";
 }
 
 const SEVERITY: { readonly [verdict in BatchVerdict]: Severity } = {
-  accepted: "meets",
+  shown: "meets",
   pending: "waits",
-  unproven: "unproven",
+  "not shown": "unproven",
+  "in no joint": "unproven",
   rejected: "rejects",
 };
 

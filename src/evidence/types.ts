@@ -61,7 +61,10 @@ export interface PieceFile {
   readonly stress?: number;
 }
 
-export type BatchVerdict = "accepted" | "rejected" | "pending" | "unproven";
+/**
+ * People accept; the program shows. `in no joint`: it went into nothing, so that nothing is asked of it; it stands in no count.
+ */
+export type BatchVerdict = "shown" | "rejected" | "pending" | "not shown" | "in no joint";
 
 export interface BatchFile {
   readonly batch: Batch;
@@ -89,7 +92,7 @@ export interface BatchFile {
   readonly workingLife?: number;
 }
 
-export type JointState = "not glued" | "accepted" | "pending" | "unproven" | "quarantined" | "opened";
+export type JointState = "not glued" | "shown" | "pending" | "not shown" | "quarantined" | "opened";
 
 export interface JointFile {
   readonly joint: JointSpec;

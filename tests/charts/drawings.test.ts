@@ -103,7 +103,7 @@ describe("A line of time", () => {
       {
         name: "Batches",
         events: [
-          { day: at("2025-03-01"), shape: "accepted", words: "B-1" },
+          { day: at("2025-03-01"), shape: "shown", words: "B-1" },
           { day: at("2025-03-02"), shape: "pending", words: "B-2" },
         ],
       },

@@ -32,10 +32,11 @@ const BARS: Chart = {
   against: { name: "Meant", values: [8, 8, 8] },
 };
 const MARKS: readonly Marked[] = [
-  "accepted",
+  "shown",
   "rejected",
   "pending",
-  "unproven",
+  "not shown",
+  "in no joint",
   "inconclusive",
   "too early",
   "quarantined",
@@ -71,7 +72,7 @@ describe("Drawings", () => {
         {
           name: "Batches",
           events: [
-            { day: 20090, shape: "accepted", words: "Batch B-1, accepted" },
+            { day: 20090, shape: "shown", words: "Batch B-1, shown" },
             { day: 20091, shape: "quarantined", words: "Batch <B-2>" },
           ],
         },

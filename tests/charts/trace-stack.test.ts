@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { TraceBox, TraceLine } from "../../src/charts/trace.ts";
 import { stackedTrace } from "../../src/charts/trace-stack.ts";
 
-const box = (key: string, column: number): TraceBox => ({ key, column, label: key, word: "accepted" });
+const box = (key: string, column: number): TraceBox => ({ key, column, label: key, word: "shown" });
 
 /** Boxes in five columns, lines from each column to the next. */
 const anyTrace = fc

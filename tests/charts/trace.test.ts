@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { shortened, traceDrawing, widthOf, type TraceBox, type TraceLine } from "../../src/charts/trace.ts";
 
-const box = (key: string, column: number, label = key, word = "accepted"): TraceBox => ({ key, column, label, word });
+const box = (key: string, column: number, label = key, word = "shown"): TraceBox => ({ key, column, label, word });
 
 /** Boxes in five columns, and lines from each column to the next. */
 const anyTrace = fc

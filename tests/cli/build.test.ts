@@ -27,7 +27,7 @@ describe("scarfline build", () => {
     ).toEqual([
       "Read the record of Stub up to 2021-03-09: 3 entries, 1 assembly, 0 batches.",
       expect.stringMatching(/^Pictures, documents and clips: 4, of which [02] made ready now\.$/),
-      "Reckoned: 0 batches (0 accepted, 0 pending, 0 unproven, 0 rejected) and 1 joint.",
+      "Reckoned: 0 batches (0 shown, 0 pending, 0 not shown, 0 rejected) and 1 joint.",
       `Wrote the public edition to ${out}: … pages, 2 pictures and documents.`,
       "Done in … s.",
       "",

@@ -67,7 +67,7 @@ describe("An assembly", () => {
       minutes: 120,
       holdPoints: ["CLOSE", "COVER", "RIBS"],
       nextHoldPoint: "COVER",
-      jointCounts: { accepted: 1, "not glued": 2, pending: 0, unproven: 0, quarantined: 0, opened: 0 },
+      jointCounts: { shown: 1, "not glued": 2, pending: 0, "not shown": 0, quarantined: 0, opened: 0 },
       openItems: [{ id: "O-1" }],
       departures: [{ id: "D-1" }],
       measurements: [{ verdict: "no tolerance" }],

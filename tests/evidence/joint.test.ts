@@ -32,7 +32,7 @@ describe("The state of a joint", () => {
 
   it("is that of its batch", () => {
     expect(stateOf([FIRST, broken("B-1/1")])).toMatchObject({
-      state: "accepted",
+      state: "shown",
       batches: ["B-1"],
       lots: ["R-1", "H-1", "S-1"],
     });
@@ -45,7 +45,7 @@ describe("The state of a joint", () => {
         glue("2025-03-10-glue", one("B-1", "2025-03-10", { moisture: undefined, humidity: undefined })),
         broken("B-1/1"),
       ])?.state,
-    ).toBe("unproven");
+    ).toBe("not shown");
     expect(
       stateOf([
         glue("2025-03-10-glue", one("B-1", "2025-03-10", { hardener: { lot: "H-1", mass: g("30.0") } })),
@@ -58,11 +58,11 @@ describe("The state of a joint", () => {
     const second = (change = {}) => one("B-2", "2025-03-10", change);
     const of = (change: object, ...pieces: string[]) =>
       stateOf([glue("2025-03-10-glue", one("B-1", "2025-03-10"), second(change)), broken(...pieces)])?.state;
-    expect(of({}, "B-1/1", "B-2/1")).toBe("accepted");
+    expect(of({}, "B-1/1", "B-2/1")).toBe("shown");
     expect(of({}, "B-1/1")).toBe("pending");
     expect(of({}, "B-2/1")).toBe("pending");
-    expect(of({ pieces: [] }, "B-1/1")).toBe("unproven");
-    expect(of({ pieces: [] })).toBe("unproven");
+    expect(of({ pieces: [] }, "B-1/1")).toBe("not shown");
+    expect(of({ pieces: [] })).toBe("not shown");
     expect(of({ resin: { lot: "R-1", mass: g("90.0") } }, "B-1/1", "B-2/1")).toBe("quarantined");
   });
 
@@ -94,7 +94,7 @@ describe("The state of a joint", () => {
   });
 
   it("is not touched by the recall of another lot, or of the timber that only its test pieces were made from", () => {
-    expect(stateOf([FIRST, broken("B-1/1"), recallOf("2025-12-02-recall", "R-2")])?.state).toBe("accepted");
+    expect(stateOf([FIRST, broken("B-1/1"), recallOf("2025-12-02-recall", "R-2")])?.state).toBe("shown");
     const pieces = [piece("B-1", 1, { lot: "S-1" })];
     expect(
       stateOf([
@@ -102,7 +102,7 @@ describe("The state of a joint", () => {
         broken("B-1/1"),
         recallOf("2025-12-02-recall", "S-1"),
       ])?.state,
-    ).toBe("accepted");
+    ).toBe("shown");
   });
 
   it("once reworked is opened, and counts only what is glued from then on", () => {
@@ -114,12 +114,12 @@ describe("The state of a joint", () => {
     ]);
     const again = glue("2025-04-05-again", one("B-2", "2025-04-05"));
     expect(stateOf([FIRST, again, broken("B-2/1"), reworkOf("2025-04-01-rework", ["W-1"])])).toMatchObject({
-      state: "accepted",
+      state: "shown",
       batches: ["B-2"],
       superseded: ["B-1"],
     });
     expect(stateOf([FIRST, again, broken("B-1/1"), reworkOf("2025-04-01-rework", ["W-1"])])?.state).toBe("pending");
-    expect(stateOf([FIRST, broken("B-1/1"), reworkOf("2025-04-01-rework", ["W-2"])])?.state).toBe("accepted");
+    expect(stateOf([FIRST, broken("B-1/1"), reworkOf("2025-04-01-rework", ["W-2"])])?.state).toBe("shown");
   });
 
   it("reworked and glued in one entry holds the batch of that entry", () => {
@@ -128,7 +128,7 @@ describe("The state of a joint", () => {
       broken("B-1/1", "B-2/1"),
       reworkOf("2025-04-01-rework", ["W-1"], { batches: [one("B-2", "2025-04-01", { entry: "2025-04-01-rework" })] }),
     ];
-    expect(stateOf(entries)).toMatchObject({ state: "accepted", batches: ["B-2"], superseded: ["B-1"] });
+    expect(stateOf(entries)).toMatchObject({ state: "shown", batches: ["B-2"], superseded: ["B-1"] });
   });
 
   it("reworked twice holds only what came after the last", () => {
@@ -155,7 +155,7 @@ describe("The state of a joint", () => {
     expect(stateOf(story)?.state).toBe("quarantined");
     expect(stateOf([...story, reworkOf("2025-04-04-rework", ["W-1"])])?.state).toBe("opened");
     expect(stateOf([...story, reworkOf("2025-04-04-rework", ["W-1"]), glue("2025-04-05-again", again)])?.state).toBe(
-      "accepted",
+      "shown",
     );
     expect(
       stateOf([...story, reworkOf("2025-04-04-rework", ["W-1"]), glue("2025-04-05-again", one("B-2", "2025-04-05"))])

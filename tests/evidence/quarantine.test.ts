@@ -165,7 +165,7 @@ describe("Quarantine", () => {
         ];
         const whole = { ...recordOf([...story, ...end]), lots: new Map(inDate.map((one) => [one.id, one])) };
         const file = reckon(whole).joints.get(id);
-        expect([file?.state, file?.batches]).toEqual(["accepted", ["B-new"]]);
+        expect([file?.state, file?.batches]).toEqual(["shown", ["B-new"]]);
       }),
       { numRuns: 200 },
     );

@@ -103,10 +103,7 @@ describe("A recall and the rework that answers it", () => {
             .map((one) => ({ one, by: order.next().value ?? 0 }))
             .sort((a, b) => a.by - b.by)
             .map(({ one }) => one);
-          const expected = [...evidence.joints].map(([id, { state }]) => [
-            id,
-            holding.includes(id) ? "accepted" : state,
-          ]);
+          const expected = [...evidence.joints].map(([id, { state }]) => [id, holding.includes(id) ? "shown" : state]);
           expect(states(shuffled)).toEqual(expected);
         },
       ),
@@ -127,7 +124,7 @@ describe("A recall and the rework that answers it", () => {
       recordOf([...before, recall("2026-01-10", "H-1"), ...reworked("2026-02-10", ["J-0"])]),
     ).joints.get("J-0");
     expect(file).toMatchObject({
-      state: "accepted",
+      state: "shown",
       batches: ["B-2026-02-10"],
       superseded: ["B-1"],
       lots: ["R-9", "H-9", "S-9"],
@@ -157,7 +154,7 @@ describe("A recall and the rework that answers it", () => {
       ]);
     expect(after({ hardener: "H-1" })[0]).toEqual(["J-0", "quarantined"]);
     expect(after({ tested: false })[0]).toEqual(["J-0", "pending"]);
-    expect(after({})[0]).toEqual(["J-0", "accepted"]);
+    expect(after({})[0]).toEqual(["J-0", "shown"]);
   });
 });
 
@@ -178,8 +175,8 @@ describe("A joint of two batches", () => {
 
   it("is as good as the worse of the two, and is quarantined by a lot of either", () => {
     expect(states(two({})).slice(0, 2)).toEqual([
-      ["J-0", "accepted"],
-      ["J-1", "accepted"],
+      ["J-0", "shown"],
+      ["J-1", "shown"],
     ]);
     expect(states(two({ tested: false })).slice(0, 2)).toEqual([
       ["J-0", "pending"],
@@ -187,7 +184,7 @@ describe("A joint of two batches", () => {
     ]);
     expect(states([...two({}), recall("2026-01-10", "R-1")]).slice(0, 2)).toEqual([
       ["J-0", "quarantined"],
-      ["J-1", "accepted"],
+      ["J-1", "shown"],
     ]);
     expect(states([...two({}), recall("2026-01-10", "R-2")]).slice(0, 2)).toEqual([
       ["J-0", "quarantined"],
@@ -215,10 +212,10 @@ describe("Lots across a refill", () => {
     const all = [...before, ...after];
     expect(states([...all, recall("2026-01-10", "R-1")]).slice(0, 2)).toEqual([
       ["J-0", "quarantined"],
-      ["J-1", "accepted"],
+      ["J-1", "shown"],
     ]);
     expect(states([...all, recall("2026-01-10", "R-2")]).slice(0, 2)).toEqual([
-      ["J-0", "accepted"],
+      ["J-0", "shown"],
       ["J-1", "quarantined"],
     ]);
     expect(states([...all, recall("2026-01-10", "H-1")]).slice(0, 2)).toEqual([

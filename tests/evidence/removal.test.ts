@@ -6,7 +6,13 @@ import type { BatchFile, BatchVerdict } from "../../src/evidence/types.ts";
 import type { Batch, Piece, PieceTest } from "../../src/facts/types.ts";
 import { anyShop, recordOf, type Shop } from "./any-batch.ts";
 
-const RANK: { readonly [verdict in BatchVerdict]: number } = { accepted: 0, pending: 1, unproven: 2, rejected: 3 };
+const RANK: { readonly [verdict in BatchVerdict]: number } = {
+  shown: 0,
+  "in no joint": 1,
+  pending: 1,
+  "not shown": 2,
+  rejected: 3,
+};
 
 const fileOf = (shop: Shop): BatchFile => {
   const file = reckon(recordOf(shop)).batches.get("B-1");
@@ -137,7 +143,7 @@ describe("Removing evidence", () => {
     fc.assert(
       fc.property(shopAndFact, ([shop, fact, n]) => {
         const before = fileOf(shop);
-        if (before.verdict !== "accepted" && fileOf(fact.without(shop, n)).verdict === "accepted")
+        if (before.verdict !== "shown" && fileOf(fact.without(shop, n)).verdict === "shown")
           expect([...COULD_BE_HIDDEN]).toContain(fact.name);
       }),
       RUNS,
@@ -157,7 +163,7 @@ describe("Removing evidence", () => {
           timber: [],
           pieces: [],
         };
-        expect(fileOf({ ...shop, batch: bare, tests: [] }).verdict).toBe("unproven");
+        expect(fileOf({ ...shop, batch: bare, tests: [] }).verdict).toBe("not shown");
       }),
       { numRuns: 50 },
     );
@@ -192,7 +198,7 @@ describe("A batch that is accepted", () => {
     fc.assert(
       fc.property(anyShop, (shop) => {
         const { batch, verdict, pieces } = fileOf(shop);
-        if (verdict !== "accepted") return;
+        if (verdict !== "shown") return;
         accepted += 1;
         const resin = batch.resin?.mass?.value ?? Number.NaN;
         const hardener = batch.hardener?.mass?.value ?? Number.NaN;

@@ -41,37 +41,37 @@ const said = (file: SaidBatch) => file.findings.find((one) => one.rule === "test
 
 describe("The test pieces of a batch", () => {
   it.each<[number, Outcome[], string]>([
-    [3, ["pass", "pass", "pass"], "accepted"],
+    [3, ["pass", "pass", "pass"], "shown"],
     [3, ["pass", "pass", "not broken"], "pending"],
     [3, ["not broken", "not broken", "not broken"], "pending"],
-    [3, ["pass", "pass"], "unproven"],
-    [3, ["not broken", "not broken"], "unproven"],
-    [3, [], "unproven"],
-    [3, ["pass", "pass", "inconclusive"], "unproven"],
-    [3, ["pass", "pass", "too early"], "unproven"],
-    [3, ["pass", "not broken", "too early"], "unproven"],
+    [3, ["pass", "pass"], "not shown"],
+    [3, ["not broken", "not broken"], "not shown"],
+    [3, [], "not shown"],
+    [3, ["pass", "pass", "inconclusive"], "not shown"],
+    [3, ["pass", "pass", "too early"], "not shown"],
+    [3, ["pass", "not broken", "too early"], "not shown"],
     [3, ["pass", "pass", "fail"], "rejected"],
     [3, ["pass", "pass", "pass", "fail"], "rejected"],
     [3, ["fail"], "rejected"],
     [3, ["not broken", "not broken", "fail"], "rejected"],
-    [3, ["pass", "pass", "pass", "inconclusive"], "accepted"],
+    [3, ["pass", "pass", "pass", "inconclusive"], "shown"],
     [3, ["pass", "pass", "pass", "not broken"], "pending"],
     [3, ["pass", "pass", "pass", "inconclusive", "not broken"], "pending"],
     [3, ["pass", "pass", "not broken", "inconclusive"], "pending"],
-    [1, ["inconclusive"], "unproven"],
-    [1, ["too early"], "unproven"],
+    [1, ["inconclusive"], "not shown"],
+    [1, ["too early"], "not shown"],
     [1, ["too early", "not broken"], "pending"],
-    [1, ["too early", "pass"], "accepted"],
-    [0, [], "unproven"],
-    [0, ["inconclusive"], "unproven"],
+    [1, ["too early", "pass"], "shown"],
+    [0, [], "not shown"],
+    [0, ["inconclusive"], "not shown"],
   ])("of which %d are asked and which are %j leave it %3$s", (asked, outcomes, verdict) => {
     expect(fileOf(asked, outcomes).verdict).toBe(verdict);
   });
 
   it("are at least one where the procedure does not say, after AC 43.13-1B, para 1-29h", () => {
-    expect(fileOf(undefined, ["pass"]).verdict).toBe("accepted");
-    expect(fileOf(undefined, ["inconclusive"]).verdict).toBe("unproven");
-    expect(fileOf(undefined, []).verdict).toBe("unproven");
+    expect(fileOf(undefined, ["pass"]).verdict).toBe("shown");
+    expect(fileOf(undefined, ["inconclusive"]).verdict).toBe("not shown");
+    expect(fileOf(undefined, []).verdict).toBe("not shown");
     expect(fileOf(undefined, ["pass"]).findings.find((one) => one.rule === "test-pieces")?.limit?.from).toMatchObject({
       text: expect.stringContaining("1-29h"),
       known: "seen",
@@ -79,10 +79,10 @@ describe("The test pieces of a batch", () => {
   });
 
   it("made for a trial never count, and are said not to", () => {
-    expect(fileOf(1, [], {}, ["pass"]).verdict).toBe("unproven");
-    expect(fileOf(2, ["pass"], {}, ["pass"]).verdict).toBe("unproven");
+    expect(fileOf(1, [], {}, ["pass"]).verdict).toBe("not shown");
+    expect(fileOf(2, ["pass"], {}, ["pass"]).verdict).toBe("not shown");
     const file = fileOf(1, ["pass"], {}, ["fail", "pass"]);
-    expect(file.verdict).toBe("accepted");
+    expect(file.verdict).toBe("shown");
     expect(file.findings.at(-1)).toMatchObject({
       rule: "trial-pieces",
       severity: "caution",
@@ -93,10 +93,9 @@ describe("The test pieces of a batch", () => {
     );
   });
 
-  it("are not asked of a batch that went into no joint, but one that fails rejects it all the same", () => {
-    expect(fileOf(3, [], { joints: [] }).verdict).toBe("accepted");
-    expect(fileOf(3, ["not broken"], { joints: [] }).verdict).toBe("accepted");
-    expect(fileOf(3, ["fail"], { joints: [] }).verdict).toBe("rejected");
+  it("are not asked of a batch that went into no joint, which has a state of its own whatever they show", () => {
+    for (const pieces of [[], ["not broken"], ["pass"], ["fail"]] as const)
+      expect(fileOf(3, pieces, { joints: [] }).verdict).toBe("in no joint");
     expect(said(fileOf(3, ["pass"], { joints: [] }))).toBeUndefined();
     expect(fileOf(3, ["pass"], { joints: [], timber: [] }).findings.map(({ rule }) => rule)).toEqual([
       "mix-ratio",
@@ -123,10 +122,10 @@ describe("The test pieces of a batch", () => {
     };
     const lap = (pieces: number | undefined) =>
       procedure({ id: "lap", form: "single-lap", overlap: undefined, pieces });
-    expect(of([procedure({ pieces: 1 }), lap(3)])).toBe("unproven");
-    expect(of([procedure({ pieces: 3 }), lap(1)])).toBe("unproven");
-    expect(of([procedure({ pieces: 2 }), lap(1)])).toBe("accepted");
-    expect(of([procedure({ pieces: undefined }), lap(undefined)])).toBe("accepted");
+    expect(of([procedure({ pieces: 1 }), lap(3)])).toBe("not shown");
+    expect(of([procedure({ pieces: 3 }), lap(1)])).toBe("not shown");
+    expect(of([procedure({ pieces: 2 }), lap(1)])).toBe("shown");
+    expect(of([procedure({ pieces: undefined }), lap(undefined)])).toBe("shown");
   });
 
   it("are told by count, and rest on the entries they were broken in", () => {

@@ -27,7 +27,7 @@ describe("what the public edition shows of the example", () => {
   });
 
   test("keeps the state of a joint whose only batch is hidden, without the batch", () => {
-    expect(open.evidence.joints.get("F-J3")).toMatchObject({ state: "unproven", batches: [], lots: [] });
+    expect(open.evidence.joints.get("F-J3")).toMatchObject({ state: "not shown", batches: [], lots: [] });
     expect(open.evidence.joints.get("F-J3")?.findings.map(open.say)).toEqual([
       "Rests on something this edition does not show.",
     ]);

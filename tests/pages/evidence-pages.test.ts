@@ -93,7 +93,7 @@ describe("pages of evidence", () => {
 
   test("the public page of a joint glued in a hidden entry keeps its state and says that its batch is not shown", () => {
     const text = words(open, "joint/F-J3.html");
-    expect(text).toContain("unproven");
+    expect(text).toContain("not shown");
     expect(text).toContain("The batch it was glued with is not shown in this edition.");
     expect(text).toContain("Rests on something this edition does not show.");
     expect(pageOf(open, "joint/F-J3.html")).not.toContain("B-004");

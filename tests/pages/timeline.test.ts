@@ -4,7 +4,7 @@ import type { Happening } from "../../src/pages/story/day-events.ts";
 import { timelineOf } from "../../src/pages/story/timeline.ts";
 import type { Entry } from "../../src/facts/types.ts";
 
-const glued = (id: string, word: "accepted" | "rejected"): Happening => ({
+const glued = (id: string, word: "shown" | "rejected"): Happening => ({
   row: "Batches",
   mark: word,
   word,
@@ -12,7 +12,7 @@ const glued = (id: string, word: "accepted" | "rejected"): Happening => ({
   about: { kind: "batch", id },
 });
 
-function told(days: number, wordOf: (at: number) => "accepted" | "rejected"): Told[] {
+function told(days: number, wordOf: (at: number) => "shown" | "rejected"): Told[] {
   return Array.from({ length: days }, (_, at) => {
     const day = new Date(Date.UTC(2024, 0, 1 + at)).toISOString().slice(0, 10);
     return { entry: { id: day, day } as Entry, minutes: 60, dayEvents: [glued(`B-${at}`, wordOf(at))] };
@@ -23,19 +23,19 @@ const batches = (all: readonly Told[], most = 120) =>
   timelineOf(all, most).rows.find(({ name }) => name === "Batches")?.events ?? [];
 
 it("A row of a timeline has each thing on its day", () => {
-  const events = batches(told(120, () => "accepted"));
+  const events = batches(told(120, () => "shown"));
   expect(events).toHaveLength(120);
-  expect(events[1]).toEqual({ day: 19724, shape: "accepted", words: "2 Jan 2024: Batch B-1, accepted" });
+  expect(events[1]).toEqual({ day: 19724, shape: "shown", words: "2 Jan 2024: Batch B-1, shown" });
 });
 
 it("A row with more than can be told apart has things alike once a month, and one that is alone by its name", () => {
-  const events = batches(told(121, (at) => (at === 40 ? "rejected" : "accepted")));
+  const events = batches(told(121, (at) => (at === 40 ? "rejected" : "shown")));
   expect(events.map(({ words }) => words)).toEqual([
-    "January 2024: 31 times accepted",
-    "February 2024: 28 times accepted",
+    "January 2024: 31 times shown",
+    "February 2024: 28 times shown",
     "10 Feb 2024: Batch B-40, rejected",
-    "March 2024: 31 times accepted",
-    "April 2024: 30 times accepted",
+    "March 2024: 31 times shown",
+    "April 2024: 30 times shown",
   ]);
-  expect(new Set(events.map(({ shape }) => shape))).toEqual(new Set(["accepted", "rejected"]));
+  expect(new Set(events.map(({ shape }) => shape))).toEqual(new Set(["shown", "rejected"]));
 });

@@ -40,7 +40,7 @@ export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly Pie
   const rejection = index.rejections.get(batch.id)?.[0];
   return {
     batch,
-    verdict: verdictOf(findings),
+    verdict: batch.joints.length === 0 ? "in no joint" : verdictOf(findings),
     findings,
     pieces,
     recalls,
@@ -56,8 +56,8 @@ export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly Pie
 function verdictOf(findings: readonly Finding[]): BatchVerdict {
   const has = (severity: Finding["severity"]): boolean => findings.some((finding) => finding.severity === severity);
   if (has("rejects")) return "rejected";
-  if (has("unproven")) return "unproven";
-  return has("waits") ? "pending" : "accepted";
+  if (has("unproven")) return "not shown";
+  return has("waits") ? "pending" : "shown";
 }
 
 function ratioOf({ facts: { ratio } }: BatchCase): BatchFile["ratio"] {

@@ -38,7 +38,7 @@ function countStates(
   joints: readonly string[],
   files: ReadonlyMap<string, JointFile>,
 ): { [state in JointState]: number } {
-  const counts = { "not glued": 0, accepted: 0, pending: 0, unproven: 0, quarantined: 0, opened: 0 };
+  const counts = { "not glued": 0, shown: 0, pending: 0, "not shown": 0, quarantined: 0, opened: 0 };
   for (const id of joints) {
     const file = files.get(id);
     if (file) counts[file.state] += 1;

@@ -69,7 +69,7 @@ function takes<C extends keyof TakeValues>(code: C) {
 const JOINT_NEEDS = {
   "not glued": { takes: takes("take/glue"), blocks: false },
   pending: { takes: takes("take/break-pieces"), blocks: false },
-  unproven: { takes: takes("take/complete"), blocks: true },
+  "not shown": { takes: takes("take/complete"), blocks: true },
   quarantined: { takes: takes("take/rework"), blocks: true },
   opened: { takes: takes("take/glue-again"), blocks: true },
 } as const;
@@ -78,7 +78,7 @@ const coded = ({ code, values }: Finding): Coded<FindingValues>[] =>
   code === "withheld" ? [] : [{ code, values } as Coded<FindingValues>];
 
 function jointNeed(file: JointFile): Need[] {
-  if (file.state === "accepted") return [];
+  if (file.state === "shown") return [];
   const about: Ref = { kind: "joint", id: file.joint.id };
   const told = file.findings.filter((finding) => finding.severity !== "meets" && finding.severity !== "caution");
   return [

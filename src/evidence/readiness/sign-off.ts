@@ -1,6 +1,6 @@
 /**
  * What has changed since a hold point was signed. What stands in entries after the one that holds the signature counts; what stands in that
- * entry itself counts as seen. A joint that is not accepted now counts whenever that came about, so that a signature never outlives its ground.
+ * entry itself counts as seen. A joint that is not shown now counts whenever that came about, so that a signature never outlives its ground.
  */
 import type {
   Batch,
@@ -227,7 +227,7 @@ export function pairValues({ id, now, tolerance }: PairFile): ChangeValues["chan
 }
 
 function notAccepted(file: JointFile): Change[] {
-  if (file.state === "accepted") return [];
+  if (file.state === "shown") return [];
   const about: Ref = { kind: "joint", id: file.joint.id };
   return [{ code: "change/joint", values: { joint: file.joint.id, state: file.state }, about, restsOn: [about] }];
 }

@@ -4,35 +4,37 @@ import type { Source } from "../../evidence/types/source.ts";
 import type { FailureMode, HoldKind } from "../../facts/types.ts";
 import type { Marked } from "./marked.ts";
 
-export const BATCH_VERDICTS: readonly BatchVerdict[] = ["rejected", "unproven", "pending", "accepted"];
+/** Those that are asked for: a batch in no joint stands in no count. */
+export const BATCH_VERDICTS: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "shown"];
 export const JOINT_STATES: readonly JointState[] = [
   "quarantined",
   "opened",
-  "unproven",
+  "not shown",
   "pending",
-  "accepted",
+  "shown",
   "not glued",
 ];
 export const PIECE_VERDICTS: readonly PieceVerdict[] = ["pass", "fail", "inconclusive", "too early", "not broken"];
 
 export const BATCH_MEANS: { readonly [verdict in BatchVerdict]: string } = {
-  accepted: "Every limit that was checked held, and enough test pieces passed.",
+  shown: "Every limit that applies was checked against the record and held, and enough test pieces passed.",
   pending: "No limit was broken; the verdict waits for what is still to come.",
-  unproven: "The record cannot show that this batch is good, and waiting will not help.",
+  "not shown": "The record cannot show that this batch is good, and waiting will not help.",
   rejected: "The record shows that a limit was broken, or the builder rejected it.",
+  "in no joint": "It went into no joint, so that nothing is asked of it and it stands in no count.",
 };
 
 /** A batch's verdict is not changed by the recall of a lot in it, but must never be seen without it. */
 export function batchMark(file: BatchFile | undefined): { readonly mark: Marked; readonly word: string } {
-  const { verdict, recalls }: Pick<BatchFile, "verdict" | "recalls"> = file ?? { verdict: "unproven", recalls: [] };
+  const { verdict, recalls }: Pick<BatchFile, "verdict" | "recalls"> = file ?? { verdict: "not shown", recalls: [] };
   return recalls.length === 0 ? { mark: verdict, word: verdict } : { mark: "recall", word: `${verdict}, lot recalled` };
 }
 
 export const JOINT_MEANS: { readonly [state in JointState]: string } = {
   "not glued": "No batch has gone into this joint.",
-  accepted: "Every batch in this joint is accepted.",
+  shown: "Every batch in this joint is shown.",
   pending: "Glued; the verdict waits for what is still to come.",
-  unproven: "The record cannot show that this joint is good.",
+  "not shown": "The record cannot show that this joint is good.",
   quarantined: "Holds a rejected batch or a recalled lot. It is not to be closed in.",
   opened: "The glue was taken out and the joint has not been glued again.",
 };

@@ -6,44 +6,44 @@ export const RULES: Sentences<RuleValues> = {
   "title/mix-ratio": () => "Mix ratio",
   "rule/mix-ratio": () =>
     "Hardener over resin, as weighed or measured, lies within the data sheet's tolerance of its ratio. Outside it the batch is rejected. " +
-    "An amount, a ratio or a tolerance that is missing leaves it unproven.",
+    "An amount, a ratio or a tolerance that is missing leaves it not shown.",
   "title/mix-doubt": () => "What the scale can show",
   "rule/mix-doubt": () =>
     "The error of the mix and the doubt that the reading step of the scale alone leaves, together, stay within the tolerance. " +
-    "Where they do not, the scale cannot show that the mix was right: unproven.",
+    "Where they do not, the scale cannot show that the mix was right: not shown.",
   "title/lot-known": () => "Lots known",
   "rule/lot-known": () =>
-    "The lots of resin and hardener are noted; each that is missing leaves the batch unproven. A timber lot that is not noted is a caution.",
+    "The lots of resin and hardener are noted; each that is missing leaves the batch not shown. A timber lot that is not noted is a caution.",
   "title/lot-in-date": () => "Lots in date",
   "rule/lot-in-date": () =>
     "Resin and hardener are used no later than the last day of their lot: the expiry date, else the day received and the sheet's shelf life. " +
-    "Later rejects the batch. Where neither is known nothing shows that the lot was in date, and the batch is unproven.",
+    "Later rejects the batch. Where neither is known nothing shows that the lot was in date, and the batch is not shown.",
   "title/lot-recalled": () => "Lots not recalled",
   "rule/lot-recalled": () =>
     "No lot that went into it has been recalled. A recall does not change what is found of the batch; its joints are quarantined.",
   "title/shop-temperature": () => "Shop temperature",
   "rule/shop-temperature": () =>
-    "The shop is as warm as the data sheet asks. Outside its limits the batch is rejected; not noted, it is unproven.",
+    "The shop is as warm as the data sheet asks. Outside its limits the batch is rejected; not noted, it is not shown.",
   "title/shop-humidity": () => "Shop humidity",
   "rule/shop-humidity": () =>
     "The air of the shop is within the data sheet's limits of humidity, where it gives any. Outside them the batch is rejected; not noted, it is " +
-    "unproven. Where the sheet gives none, a humidity that is not noted is a caution.",
+    "not shown. Where the sheet gives none, a humidity that is not noted is a caution.",
   "title/wood-moisture": () => "Moisture of the wood",
   "rule/wood-moisture": () =>
     "A meter reading lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading the " +
     "moisture that wood would settle at is estimated, from the logger's two weeks before or else from the climate noted: in range it is a caution, out of " +
-    "range or without a climate the batch is unproven.",
+    "range or without a climate the batch is not shown.",
   "title/dew-point": () => "Dew point",
   "rule/dew-point": () =>
     "The surfaces, or else the shop, are at least 3 K above the dew point of the air. Closer than that is a caution.",
   "title/working-life": () => "Working life",
   "rule/working-life": () =>
     "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop. Later rejects the batch. A time, an " +
-    "amount or a row of the sheet that is missing leaves it unproven.",
+    "amount or a row of the sheet that is missing leaves it not shown.",
   "title/test-pieces": () => "Test pieces",
   "rule/test-pieces": () =>
     "As many test pieces as the procedure asks are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
-    "others show. Any piece not broken yet leaves it pending, even where enough have passed; too few that could still pass leave it unproven.",
+    "others show. Any piece not broken yet leaves it pending, even where enough have passed; too few that could still pass leave it not shown.",
   "title/cure-temperature": () => "Temperature while it cured",
   "rule/cure-temperature": () =>
     "From mixing until the least cure of its pieces has passed, the shop's logger shows no reading below the data sheet's temperatures. One below " +
