@@ -1,3 +1,5 @@
+import type { ProblemCode } from "./problems/codes.ts";
+
 /** Where something stands in a file. Lines and columns count from 1; `file` is relative to the record's folder, with `/`. */
 export interface Place {
   readonly file: string;
@@ -10,8 +12,8 @@ export interface Place {
  * `expected` holds an example; `found` is what stood there, as typed.
  */
 export interface Problem extends Place {
-  /** A stable word for the kind of problem, such as `unknown-key`. */
-  readonly code: string;
+  /** The kind of problem, such as `unknown-key`; `scarfline explain CODE` tells of it. */
+  readonly code: ProblemCode;
   readonly message: string;
   readonly expected?: string;
   readonly found?: string;
@@ -25,9 +27,9 @@ export function inOrder(problems: readonly Problem[]): Problem[] {
   return [...problems].sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0));
 }
 
-/** The text a builder sees for one problem, ending without a line feed. */
+/** The text a builder sees for one problem, ending without a line feed; its code ends the first line. */
 export function problemText(problem: Problem): string {
-  const lines = [`${problem.file}:${problem.line}:${problem.column}  ${problem.message}`];
+  const lines = [`${problem.file}:${problem.line}:${problem.column}  ${problem.message}  [${problem.code}]`];
   if (problem.expected !== undefined) lines.push(`    expected  ${problem.expected}`);
   if (problem.found !== undefined) lines.push(`    found     ${problem.found}`);
   lines.push(`    mend      ${problem.mend}`);

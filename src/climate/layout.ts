@@ -37,7 +37,7 @@ export function layoutOf(text: string, stated: Stated): Layout | LayoutFault {
       ...where,
       cell: 0,
       fault: {
-        code: "climate-form",
+        code: "climate-header",
         message: "the header can be parted in more than one way",
         mend: `${BESIDE} what parts the cells, such as \`delimiter: ";"\``,
       },
@@ -80,7 +80,7 @@ function several(
       : `${BESIDE} which is meant, such as \`${key}: { column: … }\``;
   return {
     cell: could[1] ?? 0,
-    fault: { code: "climate-form", message: `more than one column could be ${what}: ${named}`, mend },
+    fault: { code: "climate-header", message: `more than one column could be ${what}: ${named}`, mend },
   };
 }
 
@@ -93,7 +93,7 @@ function noHeader(text: string, stated: Stated): Fault {
       ? `a header line with ${columns.map((column) => `"${column}"`).join(", ")}`
       : "a line such as `Time (UTC);Temperature (°C);Humidity (%)`";
   return {
-    code: "climate-form",
+    code: "climate-header",
     message: `no header line was found within the first ${PREAMBLE} lines`,
     expected,
     found: shown(text.split("\n", 1)[0] ?? ""),

@@ -43,7 +43,7 @@ export function readLog(file: string, text: string, stated: Stated, workshop: Wo
         file,
         line: rows.line + layout.bodyLine - 1,
         column: 1,
-        code: "climate-form",
+        code: "climate-quote",
         message: "a quotation mark is opened on this line or after it and never closed",
         mend: "export the file again, or close it",
       },
@@ -76,7 +76,7 @@ function stampReader(
     return read === undefined
       ? {
           fault: {
-            code: "climate-form",
+            code: "climate-stamp",
             message: "the form of the time in climate/NAME.md leaves the moment open",
             expected: "a form such as DD/MM/YYYY HH:mm, or MM/DD/YYYY hh:mm A",
             found: stated.time,
@@ -98,7 +98,7 @@ function stampReader(
   const expected = "a form such as 2025-03-08 14:20, or one that is stated";
   return {
     fault: {
-      code: "climate-form",
+      code: "climate-stamp",
       message,
       expected,
       found: shown(stamps.find((typed) => typed !== "") ?? "no line after the header"),
@@ -117,7 +117,7 @@ function checkSeries(
   const last = times.length - 1;
   if (last < 0)
     report.say(HEADER, 0, {
-      code: "climate-form",
+      code: "climate-empty",
       message: "no reading follows the header",
       mend: "export the file again, or take it out of climate/",
     });

@@ -1,5 +1,5 @@
 /** From the logger's own clock to moments. What the clock leaves open is a problem and never a guess. */
-import { shown } from "../facts/reading.ts";
+import { type Fault, shown } from "../facts/reading.ts";
 import type { Stated } from "./form.ts";
 import type { Layout } from "./layout.ts";
 import type { Readings } from "./readings.ts";
@@ -34,7 +34,7 @@ export function momentsOf(
 
 const BESIDE = "in a file beside it, climate/NAME.md:";
 
-const leftOut = (wall: number) => ({
+const leftOut = (wall: number): Fault => ({
   code: "climate-hour",
   message: "the clock of this time zone never shows this hour: it was put forward over it",
   found: new Date(wall * 1000).toISOString().slice(0, 16).replace("T", " "),
@@ -145,7 +145,7 @@ class Passages {
     return this.#stated.doubledHour === undefined ? undefined : this.#stated.doubledHour === "first" ? length : 0;
   }
 
-  #fault(backs: number) {
+  #fault(backs: number): Fault {
     const message =
       backs > 1
         ? "the stamps go back more than once in the hour that comes twice in autumn"

@@ -67,6 +67,7 @@ function readOne(
           line: 1,
           column: 1,
           ...fault,
+          code: "file-name",
           message:
             "the name of this file is the logger file's id, and an id has only the letters A to Z, digits, - and . in it",
           mend: fault.mend.replace("write", "rename it to"),
@@ -101,7 +102,7 @@ function logText(root: string, file: string): string | { readonly problem: Probl
         file,
         line: 1,
         column: 1,
-        code: "file",
+        code: "unreadable",
         message: "this file cannot be read",
         mend: "look at its permissions",
       },

@@ -1,4 +1,5 @@
 /** The rows of a logger's file as figures, still by the logger's own clock. */
+import type { ProblemCode } from "../problems/codes.ts";
 import { shown } from "../facts/reading.ts";
 import type { Rows } from "./csv.ts";
 import type { Mark, Stated, TemperatureUnit } from "./form.ts";
@@ -136,7 +137,7 @@ class CellReader {
     if (isEmpty(cell)) return Number.NaN;
     const { name, least, most, words } = PLAUSIBLE[column.quantity];
     const found = shown(cell);
-    const say = (code: string, message: string, mend: string): number => {
+    const say = (code: ProblemCode, message: string, mend: string): number => {
       this.#report.say(row, column.at, { code, message, found, mend });
       return Number.NaN;
     };

@@ -1,4 +1,5 @@
 /** Readings in order, one for each moment. */
+import type { Fault } from "../facts/reading.ts";
 import type { Readings } from "./readings.ts";
 import type { Report } from "./report.ts";
 
@@ -51,7 +52,7 @@ export function seriesOf(readings: Readings, moments: Float64Array, report: Repo
   };
 }
 
-const TWICE = {
+const TWICE: Fault = {
   code: "climate-twice",
   message: "the file holds another reading of the same moment that differs",
   mend: "take out the line that is wrong; if the logger's clock was set back in between, part the file there and say the zone of each",

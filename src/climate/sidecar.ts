@@ -2,7 +2,7 @@
 import type * as z from "zod";
 import type { Problem } from "../problem.ts";
 import { nearest } from "../facts/nearest.ts";
-import { shown } from "../facts/reading.ts";
+import { type Fault, shown } from "../facts/reading.ts";
 import type { climateSchema } from "../facts/build/climate-log.ts";
 import type { Path } from "../record/text/yaml.ts";
 import type { Passage } from "../facts/types.ts";
@@ -57,7 +57,7 @@ function matches(file: string, pattern: string): boolean {
   return new RegExp(`^${parts.join(".*")}$`, "u").test(name);
 }
 
-function noFile(pattern: string, files: readonly string[]) {
+function noFile(pattern: string, files: readonly string[]): Fault {
   const names = files.map((file) => file.slice(file.lastIndexOf("/") + 1));
   const meant = nearest(pattern, names);
   return {

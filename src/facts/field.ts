@@ -61,7 +61,7 @@ export function idFault(typed: string, example: string): Fault | undefined {
     .replace(/[^A-Za-z0-9.-]/g, "")
     .replace(/^[.-]+|[.-]+$/g, "");
   return {
-    code: "id",
+    code: "bad-id",
     message: "an id has only the letters A to Z, digits, - and . in it",
     expected: `an id, such as ${example}`,
     found: shown(typed),
@@ -87,7 +87,7 @@ export function pieceId(description: string) {
       if (PIECE.test(typed)) return { value: typed };
       return {
         fault: {
-          code: "id",
+          code: "bad-id",
           message: "a test piece has its batch's id, a slash and a number",
           expected: "the id of a piece, such as B-014/1",
           found: shown(typed),
@@ -177,7 +177,7 @@ export function count(description: string, example: string) {
       if (/^[1-9]\d{0,3}$/.test(typed)) return { value: Number(typed) };
       return {
         fault: {
-          code: "count",
+          code: "no-count",
           message: "this is not a number of pieces",
           expected: `a whole number, such as ${example}`,
           found: shown(typed),

@@ -1,6 +1,8 @@
+import type { ProblemCode } from "../problems/codes.ts";
+
 /** What is wrong with a piece of typed text, before it is known where in which file it stands. */
 export interface Fault {
-  readonly code: string;
+  readonly code: ProblemCode;
   readonly message: string;
   readonly expected?: string;
   readonly found?: string;

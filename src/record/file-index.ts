@@ -27,7 +27,7 @@ export class FileIndex {
     if (path === ".." || path.startsWith("../")) {
       return {
         fault: {
-          code: "path",
+          code: "bad-path",
           message: "this path leads out of the record's folder",
           expected: EXPECTED,
           found: shown(typed),
@@ -101,20 +101,20 @@ export class FileIndex {
   attachmentFault(path: FilePath): Fault | undefined {
     if (path.endsWith(".md"))
       return {
-        code: "file",
+        code: "no-attachment",
         message: "a Markdown file is a part of the record, not an attachment",
         found: path,
         mend: "link to it in the prose",
       };
     return statSync(join(this.#root, path)).size > 0
       ? undefined
-      : { code: "file", message: "this file is empty", found: path, mend: "put the right file in its place" };
+      : { code: "no-attachment", message: "this file is empty", found: path, mend: "put the right file in its place" };
   }
 }
 
 function pathFault(typed: string): Fault | undefined {
   const said = (message: string, mend: string): Fault => ({
-    code: "path",
+    code: "bad-path",
     message,
     expected: EXPECTED,
     found: shown(typed),

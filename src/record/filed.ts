@@ -131,7 +131,7 @@ function readFile<K extends FileKind>(
           file,
           line: 1,
           column: 1,
-          code: "file",
+          code: "unreadable",
           message: "this file cannot be read",
           mend: "look at its permissions",
         },

@@ -35,7 +35,7 @@ function noFolder(message: string, content: string): Problem {
     file: ".",
     line: 1,
     column: 1,
-    code: "folder",
+    code: "no-folder",
     message,
     expected: "a folder with aircraft.md in it",
     found: content,
@@ -55,7 +55,7 @@ function walk(root: string, folder: string, files: string[], problems: Problem[]
       if (item.name.endsWith(".md"))
         problems.push(
           problem(path, {
-            code: "file",
+            code: "folder-as-file",
             message: "a folder has the name of a record file",
             expected: "a file",
             mend: "rename the folder, or put a file in its place",
@@ -64,10 +64,10 @@ function walk(root: string, folder: string, files: string[], problems: Problem[]
       walk(root, path, files, problems, depth + 1);
     } else if (item.isFile()) files.push(path);
     else {
-      const fault = item.isSymbolicLink()
+      const fault: Fault | undefined = item.isSymbolicLink()
         ? linkFault(root, path)
         : {
-            code: "file",
+            code: "unreadable",
             message: "this is neither a file nor a folder that can be read",
             mend: "take it out of the record",
           };
@@ -108,7 +108,7 @@ function sameButForCase(files: readonly string[]): Problem[] {
     if (other === undefined) return [];
     return [
       problem(file, {
-        code: "duplicate-file",
+        code: "same-but-case",
         message: "two files differ only in capital letters",
         found: `${other} and ${file}`,
         mend: "rename one: on many disks they are the same file",

@@ -9,7 +9,7 @@ const PICTURES = "a JPEG, PNG, WebP, GIF, AVIF, TIFF or SVG picture";
 export function pictureFault(head: Buffer, path: FilePath): Fault | undefined {
   if (head.length === 0)
     return {
-      code: "picture",
+      code: "no-picture",
       message: "this picture is empty",
       expected: PICTURES,
       found: path,
@@ -19,7 +19,7 @@ export function pictureFault(head: Buffer, path: FilePath): Fault | undefined {
   const heic = head.toString("latin1", 4, 8) === "ftyp" && /hei[cxms]|hevc|mif1/.test(head.toString("latin1", 8, 12));
   const mend = heic ? "export it as JPEG; browsers do not show HEIC" : "put the picture itself in its place";
   return {
-    code: "picture",
+    code: "no-picture",
     message: heic ? "this is a HEIC picture" : "this is no picture",
     expected: PICTURES,
     found: path,
@@ -49,7 +49,7 @@ const OTHER_FILM = /\.(?:mov|qt|avi|mkv|wmv|flv|f4v|mpe?g|mts|m2ts|vob|ogv|3gp|3
 /** What keeps a file that begins so from being played as a clip. */
 export function clipFault(head: Buffer, path: FilePath): Fault | undefined {
   const said = (message: string, mend: string): Fault => ({
-    code: "clip",
+    code: "no-clip",
     message,
     expected: CLIPS,
     found: path,

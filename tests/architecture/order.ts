@@ -1,5 +1,6 @@
 /** From the room that all may use to the one that nobody may; a room imports only itself and rooms before it. */
 export const ORDER = [
+  "problems",
   "problem",
   "defined",
   "facts",

@@ -6,6 +6,7 @@ import { functionsOf, importsOf, type SourceFile, sourceFiles } from "./source.t
 /** Rooms off that line, and what each may use. */
 const BESIDE: { readonly [room: string]: readonly string[] } = {
   archive: [
+    "problems",
     "problem",
     "defined",
     "facts",

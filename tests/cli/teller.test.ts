@@ -99,16 +99,20 @@ describe("Progress", () => {
 });
 
 describe("Problems", () => {
-  const problem = { file: "a.md", line: 2, column: 3, code: "x", message: "Wrong.", mend: "right it" };
+  const problem = { file: "a.md", line: 2, column: 3, code: "no-unit", message: "Wrong.", mend: "right it" } as const;
 
   it("are told one by one and counted", () => {
-    expect(problemWords([problem], false)).toBe("a.md:2:3  Wrong.\n    mend      right it\n\n1 problem in the record.");
+    expect(problemWords([problem], false)).toBe(
+      "a.md:2:3  Wrong.  [no-unit]\n    mend      right it\n\n1 problem in the record.",
+    );
     expect(problemWords([problem, { ...problem, line: 1 }], false)).toMatch(
       /^a\.md:1:3[^]*\n\na\.md:2:3[^]*\n\n2 problems in the record\.$/,
     );
   });
 
   it("have their first line bold where there are colours", () => {
-    expect(problemWords([problem], true)).toMatch(/^\u001B\[1ma\.md:2:3 {2}Wrong\.\u001B\[22m\n {4}mend/);
+    expect(problemWords([problem], true)).toMatch(
+      /^\u001B\[1ma\.md:2:3 {2}Wrong\. {2}\[no-unit\]\u001B\[22m\n {4}mend/,
+    );
   });
 });

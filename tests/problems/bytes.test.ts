@@ -20,7 +20,7 @@ describe("Problems with bytes", () => {
   it("has none with line ends of CRLF, and keeps line and column", async () => {
     expect(await saidOfLot(LOT.replaceAll("\n", "\r\n"))).toBe("");
     expect(await saidOfLot(LOT.replace("timber", "wood").replaceAll("\n", "\r\n"))).toBe(
-      `lots/S-2.md:3:11  this word is not known here
+      `lots/S-2.md:3:11  this word is not known here  [unknown-word]
     expected  resin, hardener, timber, plywood or other
     found     wood
     mend      use one of these words`,
@@ -29,7 +29,7 @@ describe("Problems with bytes", () => {
 
   it("tells of a carriage return alone", async () => {
     expect(await saidOfLot(LOT.replaceAll("\n", "\r"))).toBe(
-      `lots/S-2.md:1:4  a carriage return stands here, which no editor shows
+      `lots/S-2.md:1:4  a carriage return stands here, which no editor shows  [control-character]
     expected  text and line feeds
     mend      save the file with line ends of one kind, LF or CRLF`,
     );
@@ -37,7 +37,7 @@ describe("Problems with bytes", () => {
 
   it("tells of a byte order mark", async () => {
     expect(await saidOfLot(`\ufeff${LOT}`)).toBe(
-      `lots/S-2.md:1:1  the file begins with a byte order mark
+      `lots/S-2.md:1:1  the file begins with a byte order mark  [encoding]
     expected  plain UTF-8, without a mark before the first line
     mend      save it as UTF-8 without BOM`,
     );
@@ -46,7 +46,7 @@ describe("Problems with bytes", () => {
   it.each(["little", "big"])("tells of UTF-16, %s end first", async (end) => {
     const bytes = Buffer.from(`\ufeff${LOT}`, "utf16le");
     expect(await saidOfLot(end === "big" ? bytes.swap16() : bytes)).toBe(
-      `lots/S-2.md:1:1  the file is UTF-16
+      `lots/S-2.md:1:1  the file is UTF-16  [encoding]
     expected  plain UTF-8, without a mark before the first line
     mend      save it as UTF-8 without BOM`,
     );
@@ -54,7 +54,7 @@ describe("Problems with bytes", () => {
 
   it("tells of UTF-16 without a mark", async () => {
     expect(await saidOfLot(Buffer.from(LOT, "utf16le"))).toBe(
-      `lots/S-2.md:1:2  a NUL stands here, which no editor shows
+      `lots/S-2.md:1:2  a NUL stands here, which no editor shows  [control-character]
     expected  text and line feeds
     mend      take it out`,
     );
@@ -62,7 +62,7 @@ describe("Problems with bytes", () => {
 
   it("tells of Latin-1, and which letter it was", async () => {
     expect(await saidOfLot(Buffer.from(LOT.replace("Spruce", "Épicéa"), "latin1"))).toBe(
-      `lots/S-2.md:2:8  the file is not UTF-8
+      `lots/S-2.md:2:8  the file is not UTF-8  [encoding]
     expected  UTF-8 text
     found     byte C9 (É in Latin-1)
     mend      open it in the encoding it was saved in and save it as UTF-8`,
@@ -71,7 +71,7 @@ describe("Problems with bytes", () => {
 
   it("finds a broken byte behind a replacement character that was written", async () => {
     expect(await saidOfLot(Buffer.concat([Buffer.from(`${LOT}\ufffd\n`), Buffer.from([0x80, 0x0a])]))).toBe(
-      `lots/S-2.md:7:1  the file is not UTF-8
+      `lots/S-2.md:7:1  the file is not UTF-8  [encoding]
     expected  UTF-8 text
     found     byte 80
     mend      open it in the encoding it was saved in and save it as UTF-8`,
@@ -80,12 +80,12 @@ describe("Problems with bytes", () => {
 
   it("tells of a NUL and of control characters, in prose too", async () => {
     expect(await saidOfLot(LOT.replace("Spruce", "Spr\0uce"))).toBe(
-      `lots/S-2.md:2:11  a NUL stands here, which no editor shows
+      `lots/S-2.md:2:11  a NUL stands here, which no editor shows  [control-character]
     expected  text and line feeds
     mend      take it out`,
     );
     expect(await saidOfLot(`${LOT}\nA bell\u0007.\n`)).toBe(
-      `lots/S-2.md:7:7  the control character U+0007 stands here, which no editor shows
+      `lots/S-2.md:7:7  the control character U+0007 stands here, which no editor shows  [control-character]
     expected  text and line feeds
     mend      take it out`,
     );
@@ -93,7 +93,7 @@ describe("Problems with bytes", () => {
 
   it("tells of a tab that indents", async () => {
     expect(await saidOfLot(LOT.replace("material", "\tmaterial"))).toBe(
-      `lots/S-2.md:3:1  a tab indents this line
+      `lots/S-2.md:3:1  a tab indents this line  [yaml-syntax]
     expected  blanks
     found     ⇥material: timber
     mend      indent with blanks, two for each step`,
@@ -108,7 +108,7 @@ describe("Problems with bytes", () => {
 describe("Problems with the folder", () => {
   it("tells of a folder that does not exist", async () => {
     expect(await saidOf("/nowhere/content")).toBe(
-      `.:1:1  the record's folder does not exist
+      `.:1:1  the record's folder does not exist  [no-folder]
     expected  a folder with aircraft.md in it
     found     /nowhere/content
     mend      give the folder after --content, or make it`,
@@ -119,7 +119,7 @@ describe("Problems with the folder", () => {
     await withSmall(async (folder) => {
       const file = join(folder, "aircraft.md");
       expect(await saidOf(file)).toBe(
-        `.:1:1  the record's folder is a file
+        `.:1:1  the record's folder is a file  [no-folder]
     expected  a folder with aircraft.md in it
     found     ${file}
     mend      give the folder after --content, or make it`,
@@ -130,7 +130,7 @@ describe("Problems with the folder", () => {
   it("tells of an empty folder", async () => {
     const folder = mkdtempSync(join(tmpdir(), "scarfline-empty-"));
     expect(await saidOf(folder)).toBe(
-      `.:1:1  the record's folder is empty
+      `.:1:1  the record's folder is empty  [no-aircraft]
     expected  aircraft.md with the aircraft's name, type, units, time_zone, start, people and tasks
     mend      write aircraft.md, as the README shows it`,
     );
@@ -153,12 +153,12 @@ describe("Problems with the folder", () => {
       symlinkSync("nothing.md", join(folder, "lots/S-3.md"));
       symlinkSync("../entries", join(folder, "lots/more"));
       expect(await saidOf(folder)).toBe(
-        `lots/S-2.md:1:1  this symbolic link leads out of the record
+        `lots/S-2.md:1:1  this symbolic link leads out of the record  [symbolic-link]
     found     /etc/hostname
     mend      put the file itself in its place
-lots/S-3.md:1:1  this symbolic link leads nowhere
+lots/S-3.md:1:1  this symbolic link leads nowhere  [symbolic-link]
     mend      put the file itself in its place
-lots/more:1:1  this symbolic link leads to a folder
+lots/more:1:1  this symbolic link leads to a folder  [symbolic-link]
     mend      put the folder itself in its place`,
       );
     });
@@ -179,7 +179,7 @@ lots/more:1:1  this symbolic link leads to a folder
     await withSmall(async (folder) => {
       mkdirSync(join(folder, "lots/S-2.md"));
       expect(await saidOf(folder)).toBe(
-        `lots/S-2.md:1:1  a folder has the name of a record file
+        `lots/S-2.md:1:1  a folder has the name of a record file  [folder-as-file]
     expected  a file
     mend      rename the folder, or put a file in its place`,
       );
@@ -191,7 +191,7 @@ lots/more:1:1  this symbolic link leads to a folder
       const server = createServer().listen(join(folder, "photos/socket"));
       await once(server, "listening");
       expect(await saidOf(folder)).toBe(
-        `photos/socket:1:1  this is neither a file nor a folder that can be read
+        `photos/socket:1:1  this is neither a file nor a folder that can be read  [unreadable]
     mend      take it out of the record`,
       );
       server.close();
@@ -202,7 +202,7 @@ lots/more:1:1  this symbolic link leads to a folder
     await withSmall(async (folder) => {
       writeFileSync(join(folder, "photos/Jig.jpg"), readFileSync(join(folder, "photos/jig.jpg")));
       expect(await saidOf(folder)).toBe(
-        `photos/jig.jpg:1:1  two files differ only in capital letters
+        `photos/jig.jpg:1:1  two files differ only in capital letters  [same-but-case]
     found     photos/Jig.jpg and photos/jig.jpg
     mend      rename one: on many disks they are the same file`,
       );
@@ -216,7 +216,7 @@ lots/more:1:1  this symbolic link leads to a folder
         Buffer.concat([Buffer.from([0, 0, 0, 0x18]), Buffer.from("ftypheic")]),
       );
       expect(await saidOf(folder)).toBe(
-        `aircraft.md:15:16  this is a HEIC picture
+        `aircraft.md:15:16  this is a HEIC picture  [no-picture]
     expected  a JPEG, PNG, WebP, GIF, AVIF, TIFF or SVG picture
     found     photos/outside.png
     mend      export it as JPEG; browsers do not show HEIC`,

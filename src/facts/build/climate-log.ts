@@ -13,7 +13,7 @@ function readForm(typed: string): Reading<string> {
   if (statedReader(typed) !== undefined) return { value: typed };
   return {
     fault: {
-      code: "climate-form",
+      code: "climate-stamp",
       message: "this form leaves the moment open",
       expected: `year, month, day, hour and minute once each, such as ${FORM} or MM/DD/YYYY hh:mm A`,
       found: shown(typed),

@@ -1,4 +1,5 @@
 /** What is said of a quantity that cannot be read. */
+import type { ProblemCode } from "../../problems/codes.ts";
 import { nearest } from "../nearest.ts";
 import { type Fault, shown } from "../reading.ts";
 import type { Dimension } from "../types.ts";
@@ -8,7 +9,7 @@ import { DIMENSIONS, unitsFor, wordsFor } from "./units.ts";
 
 type Failed = { readonly fault: Fault };
 
-function failed(code: string, message: string, typed: string, wanted: Wanted, mend: string): Failed {
+function failed(code: ProblemCode, message: string, typed: string, wanted: Wanted, mend: string): Failed {
   return { fault: { code, message, expected: expectation(wanted), found: shown(typed), mend } };
 }
 
@@ -30,11 +31,11 @@ function unitsOf(dimensions: readonly Dimension[] | undefined): string {
 
 export function noNumber(typed: string, why: NumberFault, wanted: Wanted): Failed {
   if (why === "zero below")
-    return failed("quantity", "nothing can be divided by zero", typed, wanted, "write the fraction as it was meant");
+    return failed("no-number", "nothing can be divided by zero", typed, wanted, "write the fraction as it was meant");
   if (why === "exponent")
-    return failed("quantity", "powers of ten are not read", typed, wanted, "write the number out");
+    return failed("no-number", "powers of ten are not read", typed, wanted, "write the number out");
   return failed(
-    "quantity",
+    "no-number",
     "this does not begin with a number",
     typed,
     wanted,

@@ -35,7 +35,7 @@ function closed(typed: string, from: string, to: string, wanted: Wanted): Readin
   if (least.value.value > most.value.value) {
     return {
       fault: {
-        code: "range",
+        code: "no-range",
         message: "this range runs downwards",
         mend: `write the lesser end first: ${to} to ${from}`,
       },
@@ -61,7 +61,7 @@ function noRange(text: string): Reading<Range> {
     : limit
       ? `write "${limit[1] === "<" || limit[1] === "≤" ? "at most" : "at least"} ${limit[2]}"`
       : `write both ends, or "at least" or "at most" before one`;
-  return { fault: { code: "range", message: "this is not a range", mend } };
+  return { fault: { code: "no-range", message: "this is not a range", mend } };
 }
 
 /** `±5 %`, as a quantity that is the same to both sides. */
@@ -74,7 +74,7 @@ export function readPlusMinus(
   if (!match) {
     return {
       fault: {
-        code: "tolerance",
+        code: "no-tolerance",
         message: "this is not a tolerance",
         expected: `a tolerance, such as ${example}`,
         found: shown(typed),
@@ -144,7 +144,7 @@ export function readRatio(typed: string): Reading<MixRatio> {
     : 'write it as "100 : 83", resin first, in quotation marks';
   return {
     fault: {
-      code: "ratio",
+      code: "no-ratio",
       message: "this is not a ratio",
       expected: 'resin to hardener, such as "100 : 83"',
       found: shown(typed),
@@ -162,7 +162,7 @@ export function readSlope(typed: string): Reading<string> {
     : 'write it as "1 : 18", in quotation marks';
   return {
     fault: {
-      code: "ratio",
+      code: "no-slope",
       message: "this is not a slope of grain",
       expected: 'rise to length, such as "1 : 18"',
       found: shown(typed),

@@ -17,7 +17,7 @@ export function readTenths(typed: string): Reading<TypedTenths> {
     return { value: { typed, tenths: whole === undefined ? Number(tenth) : Number(whole) * 10 } };
   return {
     fault: {
-      code: "tenths",
+      code: "no-tenths",
       message: "this is not a number of tenths",
       expected: "0, 0.1, 0.2 and so on to 1",
       found: shown(typed),

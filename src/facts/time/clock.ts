@@ -16,7 +16,7 @@ export function readClock(typed: string, latest = 24): Reading<Clock> {
   const message = match ? "there is no such time of day" : "this is not a time of day";
   return {
     fault: {
-      code: "time",
+      code: "no-time",
       message,
       expected: 'a time of day, such as "14:20"',
       found: shown(typed),

@@ -48,5 +48,5 @@ function mendFor(typed: string): string {
 }
 
 function wrong(typed: string, message: string, mend: string): Reading<Day> {
-  return { fault: { code: "date", message, expected: "a date, such as 2025-03-08", found: shown(typed), mend } };
+  return { fault: { code: "no-date", message, expected: "a date, such as 2025-03-08", found: shown(typed), mend } };
 }

@@ -65,7 +65,7 @@ function mendFor(text: string): string {
 function wrong(typed: string, message: string, mend: string): Reading<Worked> {
   return {
     fault: {
-      code: "hours",
+      code: "no-hours",
       message,
       expected: "hours, such as 2:45, 2.75, 2h45 or 165 min",
       found: shown(typed),

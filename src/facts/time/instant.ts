@@ -16,7 +16,7 @@ export function readInstant(typed: string): Reading<Instant> {
   if (!isFault(readOf) && !isFault(at)) return { value: { typed, day: readOf.value, clock: at.value } };
   return {
     fault: {
-      code: "instant",
+      code: "no-instant",
       message: "this is not a day with a time of day",
       expected: 'a day and a time, such as "2025-03-08 15:00"',
       found: shown(typed),

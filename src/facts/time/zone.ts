@@ -21,7 +21,7 @@ export function readZone(typed: string): Reading<string> {
         : `did you mean ${meant}?`;
     return {
       fault: {
-        code: "time-zone",
+        code: "no-time-zone",
         message: "there is no such time zone",
         expected: "a time zone by its place, such as Europe/Lisbon",
         found: shown(typed),

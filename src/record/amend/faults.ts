@@ -1,10 +1,11 @@
 /** What is said of an amendment that cannot be made. */
 import { likest, nearest } from "../../facts/nearest.ts";
 import { type Fault, shown } from "../../facts/reading.ts";
+import type { ProblemCode } from "../../problems/codes.ts";
 import type { Keyed } from "./lists.ts";
 
-const said = (message: string, expected: string, found: string, mend: string): Fault => ({
-  code: "amends",
+const said = (code: ProblemCode, message: string, expected: string, found: string, mend: string): Fault => ({
+  code,
   message,
   expected,
   found: shown(found),
@@ -14,6 +15,7 @@ const said = (message: string, expected: string, found: string, mend: string): F
 export function unknownEntry(id: string, known: readonly string[]): Fault {
   const meant = nearest(id.replace(/\.md$/, ""), known);
   return said(
+    "amends-unknown",
     `no entry "${shown(id)}" is in the record`,
     `the id of an earlier entry${known.length === 0 ? "; there is none" : `: ${likest(id, known)}`}`,
     id,
@@ -23,6 +25,7 @@ export function unknownEntry(id: string, known: readonly string[]): Fault {
 
 export function ownEntry(id: string): Fault {
   return said(
+    "amends-itself",
     "an entry cannot amend itself",
     "an earlier entry",
     id,
@@ -32,6 +35,7 @@ export function ownEntry(id: string): Fault {
 
 export function laterEntry(id: string, own: string): Fault {
   return said(
+    "amends-later",
     `${id} comes after this entry`,
     `an entry before ${own}`,
     id,
@@ -41,6 +45,7 @@ export function laterEntry(id: string, own: string): Fault {
 
 export function entryTwice(id: string, first: string): Fault {
   return said(
+    "amends-twice",
     `${id} is amended in this entry already`,
     "each amended entry once, with all that is wrong in it",
     `${id}, amended at ${first}`,
@@ -50,6 +55,7 @@ export function entryTwice(id: string, first: string): Fault {
 
 export function hiddenFromReaders(id: string, own: string, its: string): Fault {
   return said(
+    "amends-hidden",
     `this entry is for ${own === "archive" ? "the archive alone" : "the inspector"}, and amends one that more people read`,
     `an entry for all who read ${id}`,
     `for: ${own}; ${id} is for ${its === "public" ? "everyone" : "the inspector"}`,
@@ -58,7 +64,13 @@ export function hiddenFromReaders(id: string, own: string, its: string): Fault {
 }
 
 export function dayToCome(day: string, own: string): Fault {
-  return said("a day after this entry's own", `a day up to ${own}`, day, "write the day on which it happened");
+  return said(
+    "amends-day",
+    "a day after this entry's own",
+    `a day up to ${own}`,
+    day,
+    "write the day on which it happened",
+  );
 }
 
 export function noSuchFact(entry: string, list: Keyed, key: string, known: readonly string[]): Fault {
@@ -70,6 +82,7 @@ export function noSuchFact(entry: string, list: Keyed, key: string, known: reado
       : `what was left out goes into an entry of its own, dated ${entry.slice(0, 10)}`;
   const mend = meant === undefined ? leftOut : `did you mean ${meant}? If not: ${leftOut}`;
   return said(
+    "amends-no-fact",
     `${entry} has no ${word} "${shown(key)}" that could be amended`,
     known.length === 0
       ? "something that stands in that entry; it has none of these"
@@ -81,6 +94,7 @@ export function noSuchFact(entry: string, list: Keyed, key: string, known: reado
 
 export function nothingOnScales(entry: string): Fault {
   return said(
+    "amends-no-fact",
     `${entry} weighed nothing on scales`,
     "`scales` in an entry that has them",
     "scales",
@@ -91,6 +105,7 @@ export function nothingOnScales(entry: string): Fault {
 export function severalFacts(list: Keyed, key: string): Fault {
   const [, ...others] = list.keys;
   return said(
+    "amends-several",
     `several there are called "${shown(key)}"`,
     `${others.map((other) => `\`${other}\``).join(" or ")} beside it, as it was written down`,
     key,
@@ -99,11 +114,18 @@ export function severalFacts(list: Keyed, key: string): Fault {
 }
 
 export function factTwice(key: string, first: string): Fault {
-  return said("this is amended here already", "each thing once", `${key}, amended at ${first}`, "put both into one");
+  return said(
+    "amends-twice",
+    "this is amended here already",
+    "each thing once",
+    `${key}, amended at ${first}`,
+    "put both into one",
+  );
 }
 
 export function nothingChanged(entry: string): Fault {
   return said(
+    "amends-nothing",
     "this amendment changes nothing: all that it states stands so already",
     "a value that differs from what was written",
     entry,
@@ -113,6 +135,7 @@ export function nothingChanged(entry: string): Fault {
 
 export function notThere(value: string): Fault {
   return said(
+    "struck-unknown",
     "there is no such value to strike out",
     "the key of a value that was written down, such as closed or shop.humidity; or all",
     value,
@@ -122,6 +145,7 @@ export function notThere(value: string): Fault {
 
 export function mustStay(value: string): Fault {
   return said(
+    "struck-needed",
     "this value cannot be without anything in its place",
     "what is right",
     value,
@@ -136,6 +160,7 @@ const INSTEAD: { readonly [word: string]: string } = {
 
 export function staysNamed(list: Keyed, key: string): Fault {
   return said(
+    "struck-named",
     `${key} has an id that other texts may lead to, so it stays in the record`,
     "keys of single values",
     "all",
@@ -145,6 +170,7 @@ export function staysNamed(list: Keyed, key: string): Fault {
 
 export function strikesAndStates(key: string): Fault {
   return said(
+    "struck-and-stated",
     `${key} is struck out as a whole, and yet values are stated for it`,
     "`struck: [all]` alone",
     key,

@@ -17,7 +17,7 @@ export function checkAssemblies(context: CheckContext): void {
     if (circle && !told.has(filed.id)) {
       circle.forEach((id) => told.add(id));
       report(context, filed, ["parent"], {
-        code: "circle",
+        code: "part-of-itself",
         message:
           circle.length === 1
             ? "this assembly is a part of itself"
@@ -34,7 +34,7 @@ export function checkAssemblies(context: CheckContext): void {
         const home = homes.get(joint);
         if (home !== undefined && !isWithin(home, filed.id, parents)) {
           report(context, filed, path, {
-            code: "joint",
+            code: "foreign-joint",
             message: `${joint} is a joint of ${home}, which is no part of ${filed.id}`,
             expected: `a joint of ${filed.id} or of an assembly within it`,
             found: joint,

@@ -49,7 +49,7 @@ function checkMix(context: CheckContext, filed: EntryFile, path: Path, { resin, 
   ] as const) {
     if (component?.mass !== undefined && component.volume !== undefined) {
       report(context, filed, [...path, slot, "volume"], {
-        code: "mix",
+        code: "mix-two-ways",
         message: `the ${slot} is given by mass and by volume`,
         expected,
         found: `${component.mass.typed} and ${component.volume.typed}`,
@@ -63,7 +63,7 @@ function checkMix(context: CheckContext, filed: EntryFile, path: Path, { resin, 
   const [first, second] = [way(resin), way(hardener)];
   if (first !== undefined && second !== undefined && first !== second) {
     report(context, filed, [...path, "hardener", second], {
-      code: "mix",
+      code: "mix-two-ways",
       message: `the resin is given by ${first} and the hardener by ${second}`,
       expected,
       found: hardener?.[second]?.typed ?? "",
@@ -148,7 +148,7 @@ function checkReceived(context: CheckContext, filed: EntryFile, path: Path, id: 
   const lot = lots.get(id);
   if (!lot || lot.spec.received <= filed.spec.date) return;
   report(context, filed, path, {
-    code: "date",
+    code: "not-yet-received",
     message: `${id} had not come yet`,
     expected: `a lot received by ${filed.spec.date}`,
     found: `${id}, received ${lot.spec.received} (${whereIs(lot, ["received"])})`,
@@ -173,7 +173,7 @@ function checkClocks(
   const past = after < 36 * 60 ? `${Math.floor(after / 60)}:${String(after % 60).padStart(2, "0")}` : undefined;
   const mend = past === undefined ? "correct one of the two times" : `if midnight had passed, write "${past}"`;
   report(context, filed, [...path, "closed"], {
-    code: "time",
+    code: "closed-before-mixed",
     message: "closed before it was mixed",
     expected: `a time after ${mixed.typed}`,
     found: closed.typed,
@@ -192,7 +192,7 @@ export function checkClock(
 ): void {
   if (!clock || !zone || zone.moment(day, clock, "earlier")) return;
   report(context, filed, path, {
-    code: "time",
+    code: "skipped-hour",
     message: "clocks were put forward over this time",
     expected: "a time that clocks showed that day",
     found: clock.typed,
@@ -212,7 +212,7 @@ function checkPiece(
   const owner = piece.id.slice(0, piece.id.lastIndexOf("/"));
   if (owner !== batch.id) {
     report(context, filed, [...path, "id"], {
-      code: "id",
+      code: "piece-of-other-batch",
       message: `this piece stands in batch ${batch.id} but has another batch's id`,
       expected: `${batch.id}/ and a number`,
       found: piece.id,
@@ -226,7 +226,7 @@ function checkPiece(
     checkTrialPiece(context, filed, path, piece, piece.trial, preparations.get(piece.trial));
   else if (piece.preparation !== undefined && filed.whole) {
     report(context, filed, [...path, "preparation"], {
-      code: "missing",
+      code: "preparation-without-trial",
       message: "a preparation belongs to a trial, which is missing",
       expected: "`trial:` beside `preparation:`",
       found: piece.preparation,

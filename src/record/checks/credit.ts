@@ -41,7 +41,7 @@ function checkOnce(
 function checkTask(context: CheckContext, filed: AssemblyFile, index: number, { applicable, credit }: TaskSpec): void {
   if (applicable === "no" && credit !== undefined) {
     report(context, filed, ["tasks", index, "credit"], {
-      code: "contradiction",
+      code: "credit-not-applicable",
       message: "a task that does not apply is credited to nobody",
       expected: "`applicable: no` or `credit:`",
       mend: "take one of the two away",
@@ -50,7 +50,7 @@ function checkTask(context: CheckContext, filed: AssemblyFile, index: number, { 
   if (applicable === "no" || !filed.whole) return;
   if (credit === undefined) {
     report(context, filed, ["tasks", index], {
-      code: "missing",
+      code: "no-credit",
       message: "of this task it is not said who did it",
       expected: "`credit:` in tenths, or `applicable: no`",
       mend: "add `credit: { assembly: 0.6, fabrication: 0.4 }` with the tenths as they are",
@@ -66,7 +66,7 @@ function checkTask(context: CheckContext, filed: AssemblyFile, index: number, { 
       ? `credit the ${inTenths(WHOLE - sum)} that is missing`
       : `take away the ${inTenths(sum - WHOLE)} that is too much`;
   report(context, filed, ["tasks", index, "credit"], {
-    code: "tenths",
+    code: "credit-sum",
     message: "the tenths of this task do not add up to 1",
     expected: "maker, paid, assembly and fabrication that add up to 1",
     found,

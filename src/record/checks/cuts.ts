@@ -90,7 +90,7 @@ function checkOnce(
   if (first === undefined) return;
   const before = filed.spec.cut?.[first]?.amount.typed ?? "";
   report(context, filed, ["cut", index, "lot"], {
-    code: "twice",
+    code: "cut-twice",
     message: `what was cut from ${lot} stands here twice`,
     expected: "each lot once a day",
     found: `${amount.typed} here, ${before} at ${whereIs(filed, ["cut", first])}`,

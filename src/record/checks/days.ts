@@ -28,7 +28,7 @@ export function checkDays(context: CheckContext): void {
 
 function otherDay(named: string, typed: string): Fault {
   return {
-    code: "date",
+    code: "other-day",
     message: "the date is not that of the file's name",
     expected: named,
     found: shown(typed),
@@ -45,7 +45,7 @@ function notBeforeStart(
 ): void {
   if (start === undefined || day >= start) return;
   report(context, filed, path, {
-    code: "date",
+    code: "before-start",
     message: "this is before the build began",
     expected: `a day from ${start} on, the start in aircraft.md`,
     found: day,
@@ -56,7 +56,7 @@ function notBeforeStart(
 function notAfterToday(context: CheckContext, filed: Filed<unknown>, path: Path, day: Day): void {
   if (context.today === undefined || day <= context.today) return;
   report(context, filed, path, {
-    code: "date",
+    code: "after-today",
     message: "this day has not come yet",
     expected: `a day up to today, ${context.today}`,
     found: day,

@@ -53,7 +53,7 @@ function checkHours(context: CheckContext, filed: EntryFile, tasks: readonly str
     if (tasks === undefined || tasks.includes(task)) return;
     const meant = nearest(task, tasks);
     report(context, filed, ["hours", index, "task"], {
-      code: "unknown-word",
+      code: "unknown-task",
       message: "this task is not one of the aircraft's",
       expected: `one of ${someOf(tasks, 20)}`,
       found: task,

@@ -20,7 +20,7 @@ export function checkJoints(context: CheckContext): void {
         const path = ["batches", at, "joints", index];
         if (here.has(joint))
           report(context, filed, path, {
-            code: "twice",
+            code: "joint-twice",
             message: `${joint} stands in this list twice`,
             found: joint,
             mend: "take one away",
@@ -39,7 +39,7 @@ function opened(context: CheckContext, filed: EntryFile, path: Path, joint: stri
   if (!expectId(context, filed, path, ["joint"], joint)) return;
   if (!last.has(joint) && !doubtful(context, joint)) {
     report(context, filed, path, {
-      code: "order",
+      code: "not-glued",
       message: `${joint} was never glued before`,
       expected: "a joint that an earlier entry glued",
       found: joint,
@@ -75,7 +75,7 @@ function checkRejected(
   const mixedIn = days.get(batch);
   if (mixedIn && mixedIn.spec.date > filed.spec.date) {
     report(context, filed, path, {
-      code: "order",
+      code: "rejected-before-mixed",
       message: `${batch} was rejected before it was mixed`,
       expected: `a batch mixed by ${filed.spec.date}`,
       found: `${batch}, mixed ${mixedIn.spec.date}`,

@@ -86,7 +86,7 @@ function settled(
   const first = before.get(id);
   if (first) {
     report(context, filed, path, {
-      code: "twice",
+      code: "settled-twice",
       message: `${id} is already ${said.done}`,
       found: `${id}, ${said.done} at ${whereIs(first.filed, first.path)}`,
       mend: "take one of the two away",
@@ -96,7 +96,7 @@ function settled(
   before.set(id, { filed, path });
   if (raisedIn && placeInTime(raisedIn) > placeInTime(filed)) {
     report(context, filed, path, {
-      code: "order",
+      code: "settled-too-early",
       message: `${id} is ${said.done} before it was ${said.made}`,
       found: `${id}, ${said.made} in ${raisedIn.file}`,
       mend: "correct the date of one of the two entries",

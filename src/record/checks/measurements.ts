@@ -51,7 +51,7 @@ function checkLine(context: CheckContext, { filed, index, line }: Measured): voi
   }
   if (line.tolerance !== undefined && line.drawing === undefined && filed.whole) {
     report(context, filed, [...path, "tolerance"], {
-      code: "missing",
+      code: "tolerance-without-drawing",
       message: "a tolerance is about the drawing's measure, which is missing",
       expected: "`drawing:` beside `tolerance:`",
       found: line.tolerance.typed,
@@ -60,7 +60,7 @@ function checkLine(context: CheckContext, { filed, index, line }: Measured): voi
   }
   if (line.tolerance !== undefined && line.drawing?.limits !== undefined) {
     report(context, filed, [...path, "tolerance"], {
-      code: "contradiction",
+      code: "limits-with-tolerance",
       message: "limits have no tolerance",
       expected: "a measure with a tolerance, or limits alone",
       found: `${line.drawing.typed}, ${line.tolerance.typed}`,
@@ -75,7 +75,7 @@ function checkSide(context: CheckContext, { filed, index, line: { pair, side, pa
   if (!filed.whole) return;
   const lacks = (key: string, message: string, mend: string): void =>
     report(context, filed, ["measurements", index, key], {
-      code: "missing",
+      code: "no-pair",
       message,
       expected: "`pair:` with a word that both sides share, and `side:`",
       mend,
@@ -97,7 +97,7 @@ function checkPair(context: CheckContext, now: Measured, before: readonly Measur
   const other = OTHER_SIDE[first.line.side];
   if (line.side !== first.line.side && line.side !== other) {
     report(context, filed, [...path, "side"], {
-      code: "contradiction",
+      code: "not-opposite",
       message: `${line.side} is not the other side of ${first.line.side}`,
       expected: `${first.line.side} or ${other}`,
       found: `${line.side} here, ${first.line.side} at ${at(first)}`,
@@ -116,7 +116,7 @@ function checkPair(context: CheckContext, now: Measured, before: readonly Measur
   const twice = before.find((one) => one.filed === filed && one.line.side === line.side);
   if (twice) {
     report(context, filed, [...path, "side"], {
-      code: "twice",
+      code: "measured-twice",
       message: `the ${line.side} side of ${line.pair} is measured twice on one day`,
       found: `${line.found.typed} here, ${twice.line.found.typed} at ${at(twice)}`,
       mend: "keep the measure that counts, and tell of the other in the prose",
@@ -129,7 +129,7 @@ function checkPair(context: CheckContext, now: Measured, before: readonly Measur
     stated.line.pair_tolerance.value !== line.pair_tolerance.value
   ) {
     report(context, filed, [...path, "pair_tolerance"], {
-      code: "contradiction",
+      code: "two-tolerances",
       message: `the pair ${line.pair} has two tolerances`,
       expected: stated.line.pair_tolerance.typed,
       found: `${line.pair_tolerance.typed} here, ${stated.line.pair_tolerance.typed} at ${at(stated)}`,

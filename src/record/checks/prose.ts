@@ -92,7 +92,7 @@ function checkMention(
 }
 
 const COMMENT: Fault = {
-  code: "comment",
+  code: "html-comment",
   message: "readers would see this comment: HTML in prose is shown as typed",
   expected: "`::: archive` for what only the archive may hold",
   found: "<!--",
@@ -109,7 +109,7 @@ function linkFault(
 ): Fault | undefined {
   if (resolveTarget(index, filed.file, href)) return undefined;
   const said = (message: string, mend: string): Fault => ({
-    code: "link",
+    code: "prose-link",
     message,
     expected: LINK_EXPECTED,
     ...(href !== "" && { found: shown(href) }),
@@ -133,7 +133,7 @@ function linkFault(
       "this file is declared nowhere in the record",
       "add it to `photos` or `attachments` of an entry, so that it is known for whom it is",
     );
-  if (/\.\w{2,4}$/.test(href) && !href.endsWith(".md")) return { ...onDisk.fault, code: "link" };
+  if (/\.\w{2,4}$/.test(href) && !href.endsWith(".md")) return onDisk.fault;
   return said("this link leads to nothing in the record", mendFor(context, filed, href, files));
 }
 
@@ -159,7 +159,7 @@ function imageFault(
   { pictures, clips }: Declared,
 ): Fault | undefined {
   const said = (message: string, mend: string): Fault => ({
-    code: "link",
+    code: "prose-picture",
     message,
     expected: "a picture that stands under `photos`, by its path",
     found: shown(src),
@@ -171,7 +171,7 @@ function imageFault(
       "put the picture into the record's folder and declare it under `photos`",
     );
   const found = context.fileIndex.find(filed.file, decodeURIComponentSafely(src));
-  if (isFault(found)) return { ...found.fault, code: "link" };
+  if (isFault(found)) return found.fault;
   if (pictures.has(found.value) || doubtful(context, posix.basename(found.value))) return undefined;
   if (clips.has(found.value))
     return said("a clip is shown below the prose, not within it", "take the ! away, so that it is a link to the clip");

@@ -18,7 +18,7 @@ function checkLots(context: CheckContext): void {
     const component = spec.material === "resin" || spec.material === "hardener";
     if (component && spec.adhesive === undefined && filed.whole) {
       report(context, filed, ["material"], {
-        code: "missing",
+        code: "lot-without-adhesive",
         message: `a lot of ${spec.material} belongs to an adhesive`,
         expected: "`adhesive: ID` with the name of a file in adhesives/",
         mend: `add \`adhesive: ${[...context.ids.of("adhesive")][0] ?? "epoxy-a"}\``,
@@ -26,7 +26,7 @@ function checkLots(context: CheckContext): void {
     }
     if (spec.expiry !== undefined && spec.expiry < spec.received) {
       report(context, filed, ["expiry"], {
-        code: "date",
+        code: "expired-on-arrival",
         message: "this lot had expired before it came",
         expected: `a day on or after ${spec.received}`,
         found: spec.expiry,

@@ -42,7 +42,7 @@ export function checkTests(context: CheckContext): void {
       const trial = glued?.piece.trial === undefined ? undefined : trials.get(glued.piece.trial);
       if (trial && trial.spec.stated > filed.spec.date) {
         report(context, filed, [...path, "piece"], {
-          code: "date",
+          code: "broken-before-stated",
           message: `this piece was broken before trial ${trial.id} said what was expected`,
           expected: `a day from ${trial.spec.stated} on`,
           found: `${test.piece}, broken ${filed.spec.date}`,
@@ -70,7 +70,7 @@ function checkWoodFailure(context: CheckContext, filed: EntryFile, index: number
     (test.failure === "wood" && share?.value === 0) || (test.failure === "glue line" && share?.value === 1);
   if (!against || !share) return;
   report(context, filed, ["tests", index, "wood_failure"], {
-    code: "contradiction",
+    code: "failure-contradiction",
     message: `a failure in the ${test.failure} with ${share.typed} wood failure contradicts itself`,
     expected: "a percentage that goes with where it broke",
     found: share.typed,
@@ -89,7 +89,7 @@ function checkOnce(
   if (before === undefined) broken.set(test.piece, () => whereIs(filed, ["tests", index]));
   else
     report(context, filed, ["tests", index, "piece"], {
-      code: "twice",
+      code: "broken-twice",
       message: `${test.piece} is already broken`,
       expected: "each piece once",
       found: `${test.piece}, broken at ${before()}`,
@@ -114,7 +114,7 @@ function checkOrder(
   const when = glued === undefined ? gluedIn.spec.date : `${gluedIn.spec.date} ${glued.typed}`;
   const path = ["tests", index, test.at !== undefined && sameDay ? "at" : "piece"];
   report(context, filed, path, {
-    code: "order",
+    code: "broken-before-glued",
     message: `${test.piece} was broken before it was glued`,
     expected: `a time after ${when}, when batch ${batch.id} was glued`,
     found: test.at !== undefined ? `${filed.spec.date} ${test.at.typed}` : filed.spec.date,

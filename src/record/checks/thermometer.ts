@@ -28,7 +28,7 @@ function checkReading(
   const order = (at: Reading["from"]): string => `${at.day} ${String(at.clock.minutes).padStart(4, "0")}`;
   if (order(from) >= order(to))
     report(context, filed, [...path, "to"], {
-      code: "order",
+      code: "read-before-set",
       message: "it was read before it was set",
       expected: `a time after ${from.typed}`,
       found: to.typed,
@@ -36,7 +36,7 @@ function checkReading(
     });
   if (to.day > filed.spec.date)
     report(context, filed, [...path, "to"], {
-      code: "date",
+      code: "read-after-day",
       message: "it was read after the day of this entry",
       expected: `a time on ${filed.spec.date} or before`,
       found: to.typed,
@@ -44,7 +44,7 @@ function checkReading(
     });
   if (least.value > greatest.value)
     report(context, filed, [...path, "greatest"], {
-      code: "contradiction",
+      code: "least-above-greatest",
       message: "the greatest is below the least",
       expected: `a temperature of ${least.typed} or more`,
       found: greatest.typed,

@@ -15,7 +15,7 @@ export function checkWeights(context: CheckContext): void {
       checkLine(context, filed, index, line, weighed, asked);
       if (here.has(line.part))
         report(context, filed, ["weighed", index, "part"], {
-          code: "twice",
+          code: "weighed-twice",
           message: "this part is weighed twice on one day",
           found: shown(line.part),
           mend: "keep the one that counts, or call them by names of their own",
@@ -47,7 +47,7 @@ function checkLine(
     const where = [...path, "instead_of", at];
     if (part === line.part) {
       report(context, filed, where, {
-        code: "contradiction",
+        code: "own-replacement",
         message: "a part stands in its own place without being told so",
         expected: "other parts, weighed before",
         found: shown(part),
@@ -77,7 +77,7 @@ function checkScales(context: CheckContext, filed: EntryFile, datum: Datum): voi
   if ((scales.nose === undefined) !== (scales.tail === undefined) || !filed.whole) return;
   const both = scales.nose !== undefined;
   report(context, filed, ["scales"], {
-    code: both ? "contradiction" : "missing",
+    code: "third-wheel",
     message: both ? "the third wheel is at the nose or at the tail" : "what the third wheel weighed is missing",
     expected: "`nose:` or `tail:`, one of the two",
     mend: both ? "take one of the two away" : "add `nose: 61.0 kg` or `tail: 24.6 kg`",
@@ -94,7 +94,7 @@ function expectDatum(
   if (datum.told) return;
   datum.told = true;
   report(context, filed, [...path], {
-    code: "missing",
+    code: "no-datum",
     message: "arms are measured from a datum, which aircraft.md does not name",
     expected: "`datum:` in aircraft.md, such as Front face of the firewall",
     found: typed,

@@ -73,7 +73,7 @@ function missing(path: Path, schema: z.ZodType): Fault {
   const name = nameOf(path);
   const example = exampleOf(schemaAt(schema, path));
   return {
-    code: "missing",
+    code: "missing-key",
     message: `${name} is missing`,
     expected: `${about(path, schema)}`,
     mend: `add ${lineFor(path, example)}`,

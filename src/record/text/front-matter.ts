@@ -94,7 +94,7 @@ function closingFence(text: string): number | { readonly offset: number; readonl
 }
 
 function openingFault(text: string, first: string): Fault {
-  const at = { code: "fence", expected: EXPECTED };
+  const at = { code: "fence", expected: EXPECTED } as const;
   if (text.trim() === "") return { ...at, message: "the file is empty", mend: "write the facts, or delete the file" };
   const language = /^---\s*([A-Za-z]\w*)\s*$/.exec(first);
   if (language) {

@@ -71,7 +71,7 @@ export function syntaxFault(error: YAMLError, text: string): Fault {
   const found = foundAt(error, text);
   const mend = said.mend === QUOTE ? (quoted(found) ?? QUOTE) : said.mend;
   return {
-    code: error.code === "DUPLICATE_KEY" ? "duplicate-key" : "yaml",
+    code: error.code === "DUPLICATE_KEY" ? "duplicate-key" : "yaml-syntax",
     ...said,
     ...(found !== "" && { found }),
     mend,

@@ -94,7 +94,7 @@ class Reader {
     if (isSeq(node)) return this.#list(node as YAMLSeq<Node | null>, key);
     if (isMap(node)) return this.#block(node as YAMLMap<Node, Node | null>, key);
     this.#report(node.range?.[0], {
-      code: "yaml",
+      code: "yaml-feature",
       message: "a reference such as *name is never followed",
       expected: "the value itself",
       mend: "write out what it stands for, or put it in quotation marks",
@@ -107,7 +107,7 @@ class Reader {
     const lost = after === "" ? null : /^[ \t]+(#[^\s#].*)/.exec(after);
     if (lost && range) {
       this.#report(range[1] + after.indexOf("#"), {
-        code: "comment",
+        code: "lost-comment",
         message: "what follows # after a blank would not be read",
         found: shown(lost[1] ?? ""),
         mend: "put the whole text in quotation marks; if it is a comment, write a blank after #",
@@ -176,7 +176,7 @@ class Reader {
   #guard(node: Node, anchor: string | undefined, tag: string | undefined): void {
     if (anchor !== undefined)
       this.#report(node.range?.[0], {
-        code: "yaml",
+        code: "yaml-feature",
         message: "names such as &name are not used here",
         expected: "the value itself",
         found: `&${anchor}`,
@@ -184,7 +184,7 @@ class Reader {
       });
     if (tag !== undefined)
       this.#report(node.range?.[0], {
-        code: "yaml",
+        code: "yaml-feature",
         message: "tags such as !name are not used here",
         expected: "the value itself",
         found: shown(tag.replace("tag:yaml.org,2002:", "!!")),

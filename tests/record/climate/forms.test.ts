@@ -103,35 +103,35 @@ describe("A logger's file is read without being told its form where it shows its
 const HEAD = "Time (UTC),Temp (°C),RH (%)\n";
 
 const REFUSED: readonly (readonly [name: string, text: string, problems: readonly string[], stated?: Stated])[] = [
-  ["no header", "2025-03-08 14:00,20,50\n", ["1:1 climate-form"]],
-  ["nothing at all", "", ["1:1 climate-form"]],
-  ["no line after the header", HEAD, ["1:1 climate-form"]],
-  ["only lines without readings", `${HEAD}2025-03-08 14:00,,\n`, ["1:1 climate-form"]],
-  ["a header that parts in two ways", "Time (UTC),T (C),;Time (UTC);RH;\nx\n", ["1:1 climate-form"]],
+  ["no header", "2025-03-08 14:00,20,50\n", ["1:1 climate-header"]],
+  ["nothing at all", "", ["1:1 climate-header"]],
+  ["no line after the header", HEAD, ["1:1 climate-stamp"]],
+  ["only lines without readings", `${HEAD}2025-03-08 14:00,,\n`, ["1:1 climate-empty"]],
+  ["a header that parts in two ways", "Time (UTC),T (C),;Time (UTC);RH;\nx\n", ["1:1 climate-header"]],
   [
     "two columns of temperature",
     "\nTime (UTC),Temp (°C),Temperature (°C)\n2025-03-08 14:00,20,21\n",
-    ["2:22 climate-form"],
+    ["2:22 climate-header"],
   ],
   [
     "two columns of time",
     "Timestamp (UTC),Date/Time (UTC),Temp (°C)\n2025-03-08 14:00,2025-03-08 14:00,21\n",
-    ["1:17 climate-form"],
+    ["1:17 climate-header"],
   ],
   [
     "a stated column that is not there",
     `${HEAD}2025-03-08 14:00,20,50\n`,
-    ["1:1 climate-form"],
+    ["1:1 climate-header"],
     { humidity: { column: "Hum" } },
   ],
-  ["day or month first", `${HEAD}03/04/2025 14:00,20,50\n`, ["2:1 climate-form"]],
-  ["day and month first", `${HEAD}13/04/2025 14:00,20,50\n04/13/2025 14:00,20,50\n`, ["2:1 climate-form"]],
-  ["years of two digits", `${HEAD}13/04/25 14:00,20,50\n`, ["2:1 climate-form"]],
-  ["stamps of no known form", `${HEAD}8 March 14:00,20,50\n`, ["2:1 climate-form"]],
+  ["day or month first", `${HEAD}03/04/2025 14:00,20,50\n`, ["2:1 climate-stamp"]],
+  ["day and month first", `${HEAD}13/04/2025 14:00,20,50\n04/13/2025 14:00,20,50\n`, ["2:1 climate-stamp"]],
+  ["years of two digits", `${HEAD}13/04/25 14:00,20,50\n`, ["2:1 climate-stamp"]],
+  ["stamps of no known form", `${HEAD}8 March 14:00,20,50\n`, ["2:1 climate-stamp"]],
   [
     "a stated form that leaves the year open",
     `${HEAD}08/03 14:00,20,50\n`,
-    ["2:1 climate-form"],
+    ["2:1 climate-stamp"],
     { time: "DD/MM HH:mm" },
   ],
   [
@@ -204,7 +204,7 @@ const REFUSED: readonly (readonly [name: string, text: string, problems: readonl
   [
     "a quotation mark that is never closed",
     `about\n${HEAD}2025-03-08 14:00,20,50\n2025-03-08 15:00,"20,50\n2025-03-08 16:00,20,50\n`,
-    ["4:1 climate-form"],
+    ["4:1 climate-quote"],
   ],
   [
     "readings mostly further apart than the usual gap",

@@ -86,7 +86,7 @@ describe("The climate folder", () => {
   it("says in the record's list what is wrong, in file, line and column, with the mend", async () => {
     const { texts } = await read({ "climate/shop.csv": "Time,Temp (°C)\n2025-03-08 14:00,20\n" });
     expect(texts).toEqual([
-      "climate/shop.csv:2:1  nothing says in which time zone the logger's clock ran\n    mend      say it in a file beside it, climate/shop.md: `zone: local` where it ran by the workshop's clock, summer time and all, else `zone: UTC` or `zone: +01:00`",
+      "climate/shop.csv:2:1  nothing says in which time zone the logger's clock ran  [climate-zone]\n    mend      say it in a file beside it, climate/shop.md: `zone: local` where it ran by the workshop's clock, summer time and all, else `zone: UTC` or `zone: +01:00`",
     ]);
   });
 
@@ -141,7 +141,7 @@ describe("The climate folder", () => {
       "climate/shop.csv": FIRST,
       "climate/shop.md": "---\nfile: shop.csv\ntime: DD/MM HH:mm\n---\n",
     });
-    expect(form.problems).toEqual(["climate/shop.md:3:7 climate-form"]);
+    expect(form.problems).toEqual(["climate/shop.md:3:7 climate-stamp"]);
   });
 
   it("reads files that say by a mark how they are encoded, and no others that are not UTF-8", async () => {
