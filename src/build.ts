@@ -1,6 +1,6 @@
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
-import { lastSeal } from "./archive/seal/chain.ts";
+import { lastSeal } from "./archive/seal/held-since.ts";
 import { reckon } from "./evidence/evidence.ts";
 import type { Evidence } from "./evidence/types.ts";
 import { editionOf } from "./editions/edition.ts";
@@ -102,12 +102,12 @@ export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept
   tell.line(readWords(read.record));
   const ready = await readyPictures(request.content, read.record, pictures, tell);
   if (ready.problems.length > 0) return { problems: inOrder(ready.problems) };
-  const seal = await sealToName(request.content, tell);
+  const seal = await sealToName(request.content, read.record, tell);
   return { record: read.record, ready, ...(seal === undefined ? {} : { seal }) };
 }
 
-async function sealToName(content: string, tell: Teller): Promise<NamedSeal | undefined> {
-  const seal = await lastSeal(content);
+async function sealToName(content: string, { entries }: Record, tell: Teller): Promise<NamedSeal | undefined> {
+  const seal = await lastSeal(content, entries);
   if (seal !== "broken") return seal;
   tell.line("The list of seals is not whole, so no page names a seal. See what is wrong: scarfline verify");
   return undefined;

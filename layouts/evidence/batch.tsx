@@ -10,6 +10,7 @@ import { ChangesOf } from "../parts/amended.tsx";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
 import { BatchMark, Mark } from "../parts/mark.tsx";
+import { Sealed } from "../parts/sealed.tsx";
 import { Page } from "../shell/page.tsx";
 import { Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { Piece } from "./piece.tsx";
@@ -44,6 +45,7 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
           {page.adhesive?.title ?? batch.adhesive}
           {page.people.length === 0 ? "" : `. At work that day: ${listed(page.people)}`}.
         </p>
+        <Sealed site={site} entries={[batch.entry]} />
       </Title>
       <BatchVerdictBox file={file} {...where} />
       <ChangesOf

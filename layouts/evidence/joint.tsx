@@ -11,6 +11,7 @@ import { Clip } from "../parts/clip.tsx";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
 import { BatchMark, Mark } from "../parts/mark.tsx";
+import { Sealed } from "../parts/sealed.tsx";
 import { Page } from "../shell/page.tsx";
 import { GALLERY_SCRIPTS, Photo } from "../parts/picture.tsx";
 import { TraceFigure } from "../parts/trace.tsx";
@@ -48,6 +49,7 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
             : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}
           .
         </p>
+        <Sealed site={site} entries={page.batches.flatMap(({ entry }) => entry?.id ?? [])} />
       </Title>
       <JointVerdict page={page} {...where} />
       <Section id="made-of" title="Made of">

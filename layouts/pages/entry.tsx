@@ -8,6 +8,7 @@ import { AmendedNote, AmendsNote, Story } from "../parts/amended.tsx";
 import { Clip } from "../parts/clip.tsx";
 import { DaySheet } from "../day/day-sheet.tsx";
 import { To } from "../shell/link.tsx";
+import { Sealed } from "../parts/sealed.tsx";
 import { Page } from "../shell/page.tsx";
 import { GALLERY_SCRIPTS, Photo } from "../parts/picture.tsx";
 
@@ -40,6 +41,7 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
             ))}
           </p>
           <h1>{entry.title}</h1>
+          <Sealed site={site} entries={[entry.id]} />
         </header>
         <div class="entry__story">
           <AmendedNote site={site} from={from} entry={entry} />

@@ -25,14 +25,22 @@ export function editionOf(
   seal?: NamedSeal,
   catalogue: Catalogue = ENGLISH,
 ): Shown {
-  const beside = { say: sayIn(catalogue, record.aircraft.units), ...(seal === undefined ? {} : { seal }) };
-  if (edition === "archive") return { ...shownOf(edition, record, evidence, []), ...beside };
+  const say = sayIn(catalogue, record.aircraft.units);
+  if (edition === "archive") return { ...shownOf(edition, record, evidence, []), say, ...sealFor(record, seal) };
   const visibility = visibilityOf(record, edition);
   const redacted = redactedRecord(record, visibility);
   return {
     ...shownOf(edition, redacted.record, redactedEvidence(record, evidence, redacted, visibility), leftOut(visibility)),
-    ...beside,
+    say,
+    ...sealFor(redacted.record, seal),
   };
+}
+
+/** The seal, with nothing of entries that the edition does not show. */
+function sealFor({ entries }: Record, seal: NamedSeal | undefined): { readonly seal?: NamedSeal } {
+  if (seal === undefined) return {};
+  const shown = new Set(entries.map(({ id }) => id));
+  return { seal: { ...seal, since: new Map([...seal.since].filter(([id]) => shown.has(id))) } };
 }
 
 function shownOf(

@@ -36,6 +36,17 @@ export interface NamedSeal {
   readonly date: Day;
   /** SHA-256 of `seals.txt` up to and with its line, and so of every seal before it too. */
   readonly digest: string;
+  /**
+   * By an entry that the edition shows: since which seal its file is unchanged. One that no seal holds as it is is not in it. Of an entry
+   * with withheld passages it tells no more than the last seal's date does: that its file was changed, as any file may be.
+   */
+  readonly since: ReadonlyMap<string, SealedSince>;
+}
+
+export interface SealedSince {
+  /** The seal's line in `seals.txt`, from 1. */
+  readonly number: number;
+  readonly date: Day;
 }
 
 /**

@@ -65,3 +65,26 @@ it("The site in a bag names the seal that verify finds in the record of that bag
     err: expect.stringContaining("Seals are held against a record, and"),
   });
 });
+
+it("The pages of entries say since which seal they are unchanged and how long after their date that was, and which were sealed late", async () => {
+  const folder = scratch();
+  const content = await recordIn(folder);
+  const entry = "entries/2021-03-08-second.md";
+  const page = async (): Promise<string> => {
+    const { pages } = await built(content, join(folder, `site-${contentOf(folder).size}`));
+    return pages.get("archive/entry/2021-03-08-second.html") ?? "";
+  };
+  expect(await page()).not.toContain("seal");
+  await sealOn(content, "2021-03-09");
+  writeFileSync(join(content, "papers/new.txt"), "new");
+  await sealOn(content, "2021-05-02");
+  expect(await page()).toContain(
+    'Unchanged since seal 1 of <time datetime="2021-03-09">9 March 2021</time>, 1 day after its date.</p>',
+  );
+  appendFileSync(join(content, entry), "\nMore.\n");
+  expect(await page()).toContain("Written or changed since the last seal; no seal holds it as it is.");
+  await sealOn(content, "2021-05-03");
+  expect(await page()).toContain(
+    'Unchanged since seal 3 of <time datetime="2021-05-03">3 May 2021</time>, 56 days after its date. Sealed late: that it was written on its date rests on the builder',
+  );
+});

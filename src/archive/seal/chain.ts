@@ -1,9 +1,8 @@
 /** The list of seals: one line each, every line holding the digest of all that stands before it. */
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { NamedSeal } from "../../editions/shown.ts";
 import { sha256Of } from "../digest.ts";
-import { Findings, type Tellings } from "../finding.ts";
+import type { Tellings } from "../finding.ts";
 import { SEAL_FORM } from "../form.ts";
 import { ArchiveRefused } from "../refused.ts";
 
@@ -98,15 +97,6 @@ export async function readChain(content: string, findings: Tellings): Promise<Ch
     if (seal !== undefined) seals.push({ ...seal, upTo: text.slice(0, at) });
   }
   return { text, seals };
-}
-
-/** The last seal as pages name it; undefined where none is set. */
-export async function lastSeal(content: string): Promise<NamedSeal | "broken" | undefined> {
-  const findings = new Findings();
-  const { seals } = await readChain(content, findings);
-  const last = seals.at(-1);
-  if (findings.faults > 0) return "broken";
-  return last === undefined ? undefined : { number: seals.length, date: last.date, digest: chainDigest(last.upTo) };
 }
 
 /** What `sha256sum` prints for the first lines of the list. */

@@ -57,7 +57,7 @@ export async function verifyRecord(
 }
 
 /** What a seal's manifest says, if it is the one that was sealed. */
-async function sealedDigests(
+export async function sealedDigests(
   content: string,
   seal: Seal,
   findings: Tellings,

@@ -1,0 +1,54 @@
+import { join } from "node:path";
+import type { NamedSeal, SealedSince } from "../../editions/shown.ts";
+import type { Entry } from "../../facts/types.ts";
+import { bytesOf, digestsOf } from "../digest.ts";
+import { Findings } from "../finding.ts";
+import { type Chain, chainDigest, readChain } from "./chain.ts";
+import { sealedDigests } from "./verify-record.ts";
+
+/** The last seal as pages name it; undefined where none is set. */
+export async function lastSeal(
+  content: string,
+  entries: readonly Pick<Entry, "id" | "file">[],
+): Promise<NamedSeal | "broken" | undefined> {
+  const findings = new Findings();
+  const chain = await readChain(content, findings);
+  const last = chain.seals.at(-1);
+  if (findings.faults > 0) return "broken";
+  if (last === undefined) return undefined;
+  const since = await heldSince(content, chain, entries);
+  return { number: chain.seals.length, date: last.date, digest: chainDigest(last.upTo), since };
+}
+
+/**
+ * For each entry whose file is as the last seal holds it: the first seal since when it has been the same in every one.
+ * Entries that were changed or written since the last seal are not in it, and none is where a list of files cannot be read.
+ */
+async function heldSince(
+  content: string,
+  { seals }: Chain,
+  entries: readonly Pick<Entry, "id" | "file">[],
+): Promise<ReadonlyMap<string, SealedSince>> {
+  let held = new Map<string, { readonly digest: string; readonly since: SealedSince }>();
+  for (const [index, seal] of seals.entries()) {
+    const digests = await sealedDigests(content, seal, new Findings());
+    if (digests === undefined) return new Map();
+    const now: typeof held = new Map();
+    for (const { id, file } of entries) {
+      const digest = digests.get(file);
+      const before = held.get(id);
+      if (digest === undefined) continue;
+      const since = before?.digest === digest ? before.since : { number: index + 1, date: seal.date };
+      now.set(id, { digest, since });
+    }
+    held = now;
+  }
+  const since = new Map<string, SealedSince>();
+  for (const { id, file } of entries) {
+    const last = held.get(id);
+    if (last === undefined) continue;
+    const { digests } = await digestsOf(bytesOf(join(content, file), { followLinks: true }), ["sha256"]);
+    if (digests.get("sha256") === last.digest) since.set(id, last.since);
+  }
+  return since;
+}

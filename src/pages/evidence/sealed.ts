@@ -1,0 +1,30 @@
+import type { SealedSince, Shown } from "../../editions/shown.ts";
+
+export interface Sealed extends SealedSince {
+  /** From the date of what was sealed to the day of the seal. */
+  readonly days: number;
+  readonly isLate: boolean;
+}
+
+/** Common practice, no source: a logbook is written up within the month. A later seal says little of what was known on the day. */
+const LATE_DAYS = 31;
+
+/**
+ * Since which seal all of some entries are unchanged: the latest of their seals, counted from the latest of their days.
+ * Undefined where no seal is set, none of the entries is shown, or the list of seals is not whole.
+ */
+export function sealedSince({ record, seal }: Shown, entries: readonly string[]): Sealed | "not sealed" | undefined {
+  const days = record.entries.filter(({ id }) => entries.includes(id)).map(({ day }) => day);
+  const since = seal?.since;
+  const last = days.sort().at(-1);
+  if (since === undefined || last === undefined) return undefined;
+  const each = entries.map((id) => since.get(id));
+  let latest: SealedSince | undefined;
+  for (const one of each) {
+    if (one === undefined) return "not sealed";
+    if (latest === undefined || one.number > latest.number) latest = one;
+  }
+  if (latest === undefined) return undefined;
+  const count = Math.round((Date.parse(latest.date) - Date.parse(last)) / 86_400_000);
+  return { ...latest, days: count, isLate: count > LATE_DAYS };
+}
