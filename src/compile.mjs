@@ -4,7 +4,8 @@
  * What a command imports only when it runs stays apart, so that no other command waits for it.
  */
 import { build, transform } from "esbuild";
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
 
 const browserScripts = existsSync("src/browser")
   ? readdirSync("src/browser")
@@ -12,8 +13,11 @@ const browserScripts = existsSync("src/browser")
       .map((name) => `src/browser/${name}`)
   : [];
 
-rmSync(".build/parts", { recursive: true, force: true });
-await build({
+/** Everything is made before anything is put into its place: who runs a command meanwhile has the program as it was. */
+const made = [];
+
+const program = await build({
+  write: false,
   entryPoints: ["src/cli.ts"],
   outdir: ".build",
   bundle: true,
@@ -31,9 +35,11 @@ await build({
   jsxImportSource: "preact",
   sourcemap: "linked",
 });
+made.push(...program.outputFiles.map(({ path, contents }) => [path, contents]));
 
 if (browserScripts.length > 0) {
-  await build({
+  const scripts = await build({
+    write: false,
     entryPoints: browserScripts,
     outdir: ".build/browser",
     bundle: true,
@@ -42,14 +48,32 @@ if (browserScripts.length > 0) {
     target: "es2020",
     minify: true,
   });
+  made.push(...scripts.outputFiles.map(({ path, contents }) => [path, contents]));
 }
 
 /** Each folder of styles becomes one sheet; `layouts/sheets.ts` says which pages take it. */
-mkdirSync(".build/styles", { recursive: true });
 for (const sheet of readdirSync("layouts/styles")) {
   const parts = readdirSync(`layouts/styles/${sheet}`)
     .sort()
     .map((name) => readFileSync(`layouts/styles/${sheet}/${name}`, "utf8"));
   const { code } = await transform(parts.join("\n"), { loader: "css", minify: true });
-  writeFileSync(`.build/styles/${sheet}.css`, code);
+  made.push([`.build/styles/${sheet}.css`, code]);
+}
+
+/** Each file is whole at once, and the command itself comes last: parts have their content in their names. */
+const isCommand = (path) => /[\\/]cli\.js$/.test(path);
+made.sort(([a], [b]) => Number(isCommand(a)) - Number(isCommand(b)));
+for (const [path, content] of made) {
+  mkdirSync(dirname(path), { recursive: true });
+  const making = `${path}.${process.pid}`;
+  writeFileSync(making, content);
+  renameSync(making, path);
+}
+
+/** Parts of earlier programs stay for a day: a command that began before may still ask for them. */
+const DAY_MS = 86_400_000;
+const kept = new Set(made.map(([path]) => relative(".", path)));
+for (const name of readdirSync(".build/parts")) {
+  const path = join(".build/parts", name);
+  if (!kept.has(path) && Date.now() - statSync(path).mtimeMs > DAY_MS) rmSync(path, { force: true });
 }

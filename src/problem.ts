@@ -27,11 +27,35 @@ export function inOrder(problems: readonly Problem[]): Problem[] {
   return [...problems].sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0));
 }
 
+/**
+ * Marks that a terminal or an editor obeys in place of showing: control characters, those that turn the direction of
+ * text, and invisible letters of the tag block.
+ */
+const OBEYED =
+  /[\u0000-\u001f\u007f-\u009f\u061c\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\u{e0000}-\u{e007f}]/gu;
+
+/** Text in which such marks are written out, as U+202E, so that what is printed is what stands there. */
+export function plainly(text: string): string {
+  return text.replace(
+    OBEYED,
+    (mark) => `‹U+${(mark.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}›`,
+  );
+}
+
+/** Problems as JSON in which such marks are escaped as JSON escapes them. */
+export function problemsJson(problems: readonly Problem[]): string {
+  return JSON.stringify(problems, undefined, 2).replace(OBEYED, (mark) =>
+    mark === "\n"
+      ? mark
+      : [...Array(mark.length).keys()].map((i) => `\\u${mark.charCodeAt(i).toString(16).padStart(4, "0")}`).join(""),
+  );
+}
+
 /** The text a builder sees for one problem, ending without a line feed; its code ends the first line. */
 export function problemText(problem: Problem): string {
   const lines = [`${problem.file}:${problem.line}:${problem.column}  ${problem.message}  [${problem.code}]`];
   if (problem.expected !== undefined) lines.push(`    expected  ${problem.expected}`);
   if (problem.found !== undefined) lines.push(`    found     ${problem.found}`);
   lines.push(`    mend      ${problem.mend}`);
-  return lines.join("\n");
+  return lines.map(plainly).join("\n");
 }

@@ -10,6 +10,7 @@ import { ArchiveRefused } from "./refused.ts";
 import { type BagsFound, openBag } from "./source/open.ts";
 import { type BagAt, RECORD_LIST } from "./verify/group.ts";
 import { verifyBags } from "./verify/verify.ts";
+import { madeFolder } from "../publish/output/made.ts";
 
 const RECORD = "data/record/";
 
@@ -34,7 +35,7 @@ export async function restore(
   if (findings.faults > 0) return undefined;
   if (!bags.some(({ members }) => members.some(({ path }) => path === `${RECORD}aircraft.md`)))
     throw new ArchiveRefused(`There is no record in it: no ${RECORD}aircraft.md.`);
-  await mkdir(dirname(folder), { recursive: true });
+  madeFolder(dirname(folder));
   await clearBeside(folder);
   const making = nameBeside(folder);
   try {

@@ -1,4 +1,5 @@
 import { check } from "../build.ts";
+import { problemsJson } from "../problem.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
 import { problemWords, tellerFor } from "./teller.ts";
@@ -13,7 +14,7 @@ export async function checkCommand(
 ): Promise<number> {
   const silent = { line: () => undefined, progress: () => undefined };
   const problems = await check(recordRequest(options, surroundings), json ? silent : tellerFor(surroundings));
-  if (json) surroundings.out(`${JSON.stringify(problems, undefined, 2)}\n`);
+  if (json) surroundings.out(`${problemsJson(problems)}\n`);
   else if (problems.length === 0) surroundings.out("No problems in the record.\n");
   else surroundings.err(`${problemWords(problems, surroundings.hasColours)}\n`);
   return problems.length === 0 ? EXIT.fine : EXIT.problems;

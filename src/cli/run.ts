@@ -1,6 +1,6 @@
 import { CommanderError } from "commander";
 import { ArchiveRefused } from "../archive/refused.ts";
-import { OutputRefused } from "../publish/output/folder.ts";
+import { OutputRefused } from "../publish/output/refused.ts";
 import { programFor } from "./program.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 

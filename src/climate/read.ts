@@ -3,7 +3,7 @@ import { isUtf8 } from "node:buffer";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { inOrder, type Problem } from "../problem.ts";
-import { idFault } from "../facts/field.ts";
+import { idFault, isWindowsName } from "../facts/field.ts";
 import { readText } from "../record/text/bytes.ts";
 import { Source } from "../record/text/source.ts";
 import { Zone } from "../facts/time/zone.ts";
@@ -59,6 +59,7 @@ function readOne(
 ): { readonly log: FiledLog } | { readonly problems: readonly Problem[] } {
   const fault = idFault(idOf(file), "shop-2025");
   const text = logText(root, file);
+  if (!isWindowsName(idOf(file))) return { problems: [] };
   if (fault !== undefined)
     return {
       problems: [
@@ -70,7 +71,7 @@ function readOne(
           code: "file-name",
           message:
             "the name of this file is the logger file's id, and an id has only the letters A to Z, digits, - and . in it",
-          mend: fault.mend.replace("write", "rename it to"),
+          mend: fault.mend.replace(/^write (.+)$/, "rename it to $1.csv"),
         },
       ],
     };

@@ -49,7 +49,23 @@ export function words(description: string, example: string) {
 const ID = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
 const PIECE = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?\/[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
 
+/** Names that Windows keeps for devices, whatever follows a point: no file can be called so there. */
+const DEVICE = /^(?:con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³]|conin\$|conout\$)$/i;
+
+/** Whether Windows could hold a file of this name; pages and files of a record are named by its ids. */
+export function isWindowsName(name: string): boolean {
+  return !DEVICE.test((name.split(".")[0] ?? "").trimEnd()) && !/[. ]$/.test(name);
+}
+
 export function idFault(typed: string, example: string): Fault | undefined {
+  if (ID.test(typed) && !isWindowsName(typed))
+    return {
+      code: "windows-name",
+      message: "Windows can hold no file of this name, and files are named by ids",
+      expected: `an id, such as ${example}`,
+      found: shown(typed),
+      mend: "give it another id, everywhere it is named",
+    };
   if (ID.test(typed)) return undefined;
   const better = typed
     .replaceAll("ß", "ss")

@@ -1,5 +1,5 @@
 /** Files beside the record: which there are, and what a path typed in one of its files leads to. */
-import { closeSync, openSync, readSync, statSync } from "node:fs";
+import { closeSync, openSync, readSync } from "node:fs";
 import { join, posix } from "node:path";
 import { nearest } from "../facts/nearest.ts";
 import { type Fault, type Reading, shown } from "../facts/reading.ts";
@@ -88,13 +88,13 @@ export class FileIndex {
 
   /** What keeps a file from being shown as a picture, by its first bytes. */
   pictureFault(path: FilePath): Fault | undefined {
-    if (!this.#pictures.has(path)) this.#pictures.set(path, pictureFault(headOf(join(this.#root, path)), path));
+    if (!this.#pictures.has(path)) this.#pictures.set(path, this.#headFault(path, pictureFault));
     return this.#pictures.get(path);
   }
 
   /** What keeps a file from being played as a clip, by its name and first bytes; whether it is whole is seen when it is copied. */
   clipFault(path: FilePath): Fault | undefined {
-    return clipFault(headOf(join(this.#root, path)), path);
+    return this.#headFault(path, clipFault);
   }
 
   /** What keeps a file from being attached. */
@@ -106,11 +106,27 @@ export class FileIndex {
         found: path,
         mend: "link to it in the prose",
       };
-    return statSync(join(this.#root, path)).size > 0
-      ? undefined
-      : { code: "no-attachment", message: "this file is empty", found: path, mend: "put the right file in its place" };
+    return this.#headFault(path, emptyFault);
+  }
+
+  #headFault(path: FilePath, faultOf: (head: Buffer, path: FilePath) => Fault | undefined): Fault | undefined {
+    let head: Buffer;
+    try {
+      head = headOf(join(this.#root, path));
+    } catch {
+      return { code: "unreadable", message: "this file cannot be read", found: path, mend: "look at its permissions" };
+    }
+    return faultOf(head, path);
   }
 }
+
+function emptyFault(head: Buffer, path: FilePath): Fault | undefined {
+  return head.length > 0
+    ? undefined
+    : { code: "no-attachment", message: "this file is empty", found: path, mend: "put the right file in its place" };
+}
+
+const OF_THE_DISK = "copy the file into the record's folder, and write its path from this file";
 
 function pathFault(typed: string): Fault | undefined {
   const said = (message: string, mend: string): Fault => ({
@@ -120,15 +136,11 @@ function pathFault(typed: string): Fault | undefined {
     found: shown(typed),
     mend,
   });
+  if (/^(?:[A-Za-z]:|[/~]|\\)/.test(typed)) return said("this path begins at the disk, not at this file", OF_THE_DISK);
   if (typed.includes("\\"))
     return said("a path has / between its parts, on every system", `write ${typed.replaceAll("\\", "/")}`);
   if (/^[A-Za-z][A-Za-z0-9+.-]+:/.test(typed))
     return said("nothing is fetched from elsewhere", "put the file into the record's folder and write its path");
-  if (typed.startsWith("/") || typed.startsWith("~") || /^[A-Za-z]:/.test(typed))
-    return said(
-      "this path begins at the disk, not at this file",
-      "write the path from this file, and keep the file in the record's folder",
-    );
   if (typed.endsWith("/") || posix.basename(typed) === "." || posix.basename(typed) === "..")
     return said("this is the path of a folder", "write the path of a file");
   return undefined;

@@ -1,5 +1,5 @@
 /** What lies in the record's folder. */
-import { readdirSync, realpathSync, statSync } from "node:fs";
+import { type Dirent, readdirSync, realpathSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
 import type { Problem } from "../problem.ts";
 import type { Fault } from "../facts/reading.ts";
@@ -19,12 +19,14 @@ const DEEPEST = 12;
 export function listFolder(content: string): Folder | { readonly problem: Problem } {
   try {
     if (!statSync(content).isDirectory()) return { problem: noFolder("the record's folder is a file", content) };
-  } catch {
-    return { problem: noFolder("the record's folder does not exist", content) };
+  } catch (error) {
+    const isThere = (error as NodeJS.ErrnoException).code === "EACCES";
+    return { problem: isThere ? problem(".", UNREADABLE) : noFolder("the record's folder does not exist", content) };
   }
   const root = realpathSync(content);
   const files: string[] = [];
   const problems: Problem[] = [];
+  if (itemsIn(root) === undefined) return { problem: problem(".", UNREADABLE) };
   walk(root, "", files, problems, 0);
   files.sort();
   return { root, files, problems: [...problems, ...sameButForCase(files)] };
@@ -48,7 +50,9 @@ function problem(file: string, fault: Fault): Problem {
 }
 
 function walk(root: string, folder: string, files: string[], problems: Problem[], depth: number): void {
-  for (const item of readdirSync(join(root, folder), { withFileTypes: true })) {
+  const items = itemsIn(join(root, folder));
+  if (items === undefined) problems.push(problem(folder, UNREADABLE));
+  for (const item of items ?? []) {
     if (item.name.startsWith(".") || (folder === "" && NOT_READ.has(item.name))) continue;
     const path = folder === "" ? item.name : `${folder}/${item.name}`;
     if (item.isDirectory() && depth < DEEPEST) {
@@ -76,6 +80,22 @@ function walk(root: string, folder: string, files: string[], problems: Problem[]
     }
   }
 }
+
+/** Nothing where the system lets nobody look into the folder. */
+function itemsIn(folder: string): Dirent[] | undefined {
+  try {
+    return readdirSync(folder, { withFileTypes: true });
+  } catch {
+    return undefined;
+  }
+}
+
+const UNREADABLE: Fault = {
+  code: "unreadable",
+  message: "this folder cannot be read",
+  expected: "a folder that you may read",
+  mend: "look at its permissions",
+};
 
 /** A symbolic link may lead to a file of the same record and nowhere else. */
 function linkFault(root: string, path: string): Fault | undefined {

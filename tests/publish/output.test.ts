@@ -1,7 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readlinkSync, renameSync, symlinkSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { beginOutput, MARKER, OutputRefused } from "../../src/publish/output/folder.ts";
+import { beginOutput, MARKER } from "../../src/publish/output/folder.ts";
+import { OutputRefused } from "../../src/publish/output/refused.ts";
 import { contentOf, scratchFolders, writeAll } from "./scratch.ts";
 
 const scratch = scratchFolders();

@@ -19,6 +19,7 @@ import { type Serialisation, serialise } from "./serialise.ts";
 import { type BagInfo, DECLARATION, infoText, MANIFEST_ALGORITHMS, manifestText } from "./tags.ts";
 import { readmeText, rulesText } from "./texts.ts";
 import { bytesIn, isOfRecord, Work } from "./work.ts";
+import { madeFolder } from "../../publish/output/made.ts";
 
 export interface BagRequest {
   readonly content: string;
@@ -66,7 +67,7 @@ export async function writeBag(
     request.split === undefined && request.serialise !== undefined ? `${name}.${request.serialise}` : name,
   );
   await refuseWithin(request.out, request.content);
-  await mkdir(request.out, { recursive: true });
+  madeFolder(request.out);
   await clearBeside(target);
   const folder = nameBeside(target);
   await rm(folder, { recursive: true, force: true });

@@ -53,7 +53,17 @@ function asHours(minutes: number): string {
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
 }
 
-function mendFor(text: string): string {
+/** The word for hours in other languages, and its abbreviations. */
+const OTHER_HOURS = /\s*(?:std|stunden?|hrs?|heures?|horas?|ore|uur)\.?$/i;
+
+/** Hours with the word for them as it is read here. */
+export function withOurHours(text: string): string {
+  return text.replace(OTHER_HOURS, " h");
+}
+
+function mendFor(typed: string): string {
+  const text = withOurHours(typed);
+  if (text !== typed && /^\d+(?:\.\d+)?\s*h$/.test(text)) return `write ${text}`;
   if (/^[1-9]\d{0,2},\d{3}(?:\s*h)?$/.test(text))
     return `write ${text.replace(",", "")} or ${text.replace(",", ".")}, as it was meant`;
   if (/^\d+,\d+(?:\s*h)?$/.test(text)) return `write ${text.replace(",", ".")}`;

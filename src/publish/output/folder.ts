@@ -3,12 +3,11 @@ import { mkdir, readdir, readFile, realpath, rename, rm, stat, writeFile } from 
 import { basename, dirname, join, relative, resolve, sep } from "node:path";
 import { exchangeAtOnce } from "./exchange.ts";
 import { linkOrCopy } from "./link.ts";
+import { madeFolder } from "./made.ts";
+import { OutputRefused } from "./refused.ts";
 
 /** Lists what was written into an output folder, so that the next build can tell it from what a builder put there. */
 export const MARKER = ".scarfline";
-
-/** The output folder cannot be used as it is; the message says why and what to do. */
-export class OutputRefused extends Error {}
 
 /**
  * A folder in the making beside the output folder. Nothing of the output changes before `moveIntoPlace`,
@@ -35,7 +34,7 @@ export async function beginOutput(out: string, content: string): Promise<Making>
   await tidy(target);
   await refuseForeign(target);
   const folder = beside(target, "new", process.pid);
-  await mkdir(folder, { recursive: true });
+  madeFolder(folder);
   return {
     folder,
     moveIntoPlace: () => swap(folder, target),

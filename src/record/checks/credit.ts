@@ -53,7 +53,7 @@ function checkTask(context: CheckContext, filed: AssemblyFile, index: number, { 
       code: "no-credit",
       message: "of this task it is not said who did it",
       expected: "`credit:` in tenths, or `applicable: no`",
-      mend: "add `credit: { assembly: 0.6, fabrication: 0.4 }` with the tenths as they are",
+      mend: "add `credit: { assembly: …, fabrication: … }` with the tenths as they are",
     });
     return;
   }

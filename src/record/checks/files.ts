@@ -2,10 +2,9 @@
 import { nameOf, kindOf } from "../filed.ts";
 import { FOLDERS } from "../../facts/kinds.ts";
 import { nearest } from "../../facts/nearest.ts";
-import type { Fault } from "../../facts/reading.ts";
-import { idFault } from "../../facts/field.ts";
+import { idFault, isWindowsName } from "../../facts/field.ts";
 import { readDay } from "../../facts/time/day.ts";
-import { isFault } from "../../facts/reading.ts";
+import { type Fault, isFault, shown } from "../../facts/reading.ts";
 import type { CheckContext } from "./context.ts";
 
 const EXPECTED =
@@ -23,13 +22,26 @@ export function checkFiles(context: CheckContext): void {
     });
   }
   for (const file of files) {
-    const fault = kindOf(file) === undefined ? strayFault(file) : nameFault(file);
+    const fault = windowsFault(file) ?? (kindOf(file) === undefined ? strayFault(file) : nameFault(file));
     if (fault) put(context, file, fault);
   }
 }
 
 function put(context: CheckContext, file: string, fault: Fault): void {
   context.problems.push({ file, line: 1, column: 1, ...fault });
+}
+
+/** Of every file of the record, so that the record and its bags can be unpacked anywhere. */
+function windowsFault(file: string): Fault | undefined {
+  const name = file.split("/").find((part) => !isWindowsName(part));
+  if (name === undefined) return undefined;
+  return {
+    code: "windows-name",
+    message: "Windows can hold no file of this name",
+    expected: "a name that is no device's (con, prn, aux, nul, com1, lpt1) and ends in no point or blank",
+    found: shown(name),
+    mend: "give it another name, here and wherever it is named",
+  };
 }
 
 /** Markdown in a wrong place, or a text in a folder of the record that only looks like one of its files. */

@@ -9,6 +9,7 @@ import { checkAssemblies } from "./assemblies.ts";
 import { checkBatches } from "./batches.ts";
 import { checkCredit } from "./credit.ts";
 import { checkCuts } from "./cuts.ts";
+import { checkDayHours } from "./day-hours.ts";
 import { checkDays } from "./days.ts";
 import type { CheckContext } from "./context.ts";
 import { checkDepartures, checkOpenItems } from "./later.ts";
@@ -28,6 +29,7 @@ const CHECKS = [
   checkAssemblies,
   checkDays,
   checkEntries,
+  checkDayHours,
   checkCuts,
   checkBatches,
   checkTests,

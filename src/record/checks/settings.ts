@@ -16,12 +16,13 @@ function checkLots(context: CheckContext): void {
     expectAttachment(context, filed, ["certificate"], spec.certificate);
     expectId(context, filed, ["adhesive"], ["adhesive"], spec.adhesive);
     const component = spec.material === "resin" || spec.material === "hardener";
+    const known = [...context.ids.of("adhesive")];
     if (component && spec.adhesive === undefined && filed.whole) {
       report(context, filed, ["material"], {
         code: "lot-without-adhesive",
         message: `a lot of ${spec.material} belongs to an adhesive`,
-        expected: "`adhesive: ID` with the name of a file in adhesives/",
-        mend: `add \`adhesive: ${[...context.ids.of("adhesive")][0] ?? "epoxy-a"}\``,
+        expected: `\`adhesive:\` with the name of a file in adhesives/${known.length === 0 ? "; there is none yet" : `: ${known.join(", ")}`}`,
+        mend: "add `adhesive: …`, with the one it is a part of",
       });
     }
     if (spec.expiry !== undefined && spec.expiry < spec.received) {

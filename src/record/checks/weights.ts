@@ -80,7 +80,7 @@ function checkScales(context: CheckContext, filed: EntryFile, datum: Datum): voi
     code: "third-wheel",
     message: both ? "the third wheel is at the nose or at the tail" : "what the third wheel weighed is missing",
     expected: "`nose:` or `tail:`, one of the two",
-    mend: both ? "take one of the two away" : "add `nose: 61.0 kg` or `tail: 24.6 kg`",
+    mend: both ? "take one of the two away" : "add `nose: …` or `tail: …`, with what it weighed",
   });
 }
 

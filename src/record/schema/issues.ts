@@ -71,21 +71,17 @@ function unknownKey(key: string, known: readonly string[]): Fault {
 
 function missing(path: Path, schema: z.ZodType): Fault {
   const name = nameOf(path);
-  const example = exampleOf(schemaAt(schema, path));
   return {
     code: "missing-key",
     message: `${name} is missing`,
     expected: `${about(path, schema)}`,
-    mend: `add ${lineFor(path, example)}`,
+    mend: `add ${lineFor(path, "…")}, with what is so in your build`,
   };
 }
 
 function empty(path: Path, schema: z.ZodType): Fault {
   const required = !isOptional(schema, path);
-  const example = exampleOf(schemaAt(schema, path));
-  const mend = required
-    ? `write what it is, such as ${lineFor(path, example)}`
-    : "write what it is, or take the line away";
+  const mend = required ? "write what it is" : "write what it is, or take the line away";
   return { code: "empty", message: `${nameOf(path)} has nothing after it`, expected: about(path, schema), mend };
 }
 

@@ -78,8 +78,12 @@ export function syntaxFault(error: YAMLError, text: string): Fault {
   };
 }
 
-/** The line with its value in quotation marks. */
+/** The line with its value in quotation marks, or in the braces that were forgotten around several keys. */
 function quoted(line: string): string | undefined {
+  const [, head, keys] =
+    /^(- |[a-z_]+: |- [a-z_]+: (?=[a-z_]+: ))?([a-z_]+: [^{}]+, *[a-z_]+: [^{}]+)$/.exec(line) ?? [];
+  if (head !== undefined && keys !== undefined)
+    return `put braces around the keys that stand on one line: ${head}{ ${keys} }`;
   const [, key, value] = /^((?:- )?[a-z_]+): ([^"'{}[\]]+)$/.exec(line) ?? [];
   return key === undefined || value === undefined ? undefined : `put the text in quotation marks: ${key}: "${value}"`;
 }

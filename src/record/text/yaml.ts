@@ -1,6 +1,7 @@
 /** YAML to plain data in which every value is text, a list or a block, and each keeps its place. */
 import { isMap, isScalar, isSeq, parseDocument, type Node, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
 import type { Place, Problem } from "../../problem.ts";
+import { withOurHours } from "../../facts/time/hours.ts";
 import { type Fault, shown } from "../../facts/reading.ts";
 import type { Path } from "../../facts/values.ts";
 import type { Source } from "./source.ts";
@@ -156,7 +157,7 @@ class Reader {
       this.#text[range[0] - 1] !== ","
     )
       return false;
-    const point = `${before}.${key}`;
+    const point = withOurHours(`${before}.${key}`);
     const thousands = /^\d{3}(?!\d)/.test(key) && /(?:^|\D)[1-9]\d{0,2}$/.test(before);
     const mend = !thousands
       ? `write ${point}`
