@@ -386,6 +386,14 @@ describe("In a zip", () => {
     expect(told[0]).toMatch(/says otherwise of \S+ in its list than at the file itself/);
   });
 
+  it("no file needs a later unzip than there is, which would leave it out", async () => {
+    const told = await changed((bytes) => {
+      bytes.writeUInt16LE(84, bytes.lastIndexOf(LIST) + 6);
+      return bytes;
+    });
+    expect(told[0]).toMatch(/says that \S+ needs a later unzip than there is; some tools would leave it out/);
+  });
+
   it("a comment is told", async () => {
     const told = await changed((bytes) => {
       const end = bytes.lastIndexOf(END);

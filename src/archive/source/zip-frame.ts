@@ -9,6 +9,8 @@ const SIZES_FOLLOW = 8;
 const NAME_IS_UTF8 = 0x800;
 /** Info-ZIP's second name of a file, APPNOTE.TXT 4.6.9. */
 const OTHER_NAME = 0x7075;
+/** The version that a large file needs, times ten; nothing that is read here needs a later one (APPNOTE.TXT 4.4.3). */
+const NEWEST = 45;
 /** Sizes after a file, with and without a mark of their own, of 4 or 8 bytes each. */
 const DESCRIPTORS = [12, 16, 20, 24];
 /** The end of the list, and before it the record and its pointer where the zip is a large one. */
@@ -69,6 +71,8 @@ async function endOf(zip: ZipFile, entry: Entry, name: string, findings: Telling
   const head = await zip.readLocalFileHeaderPromise(entry).catch((error: Error) => {
     throw "syscall" in error ? error : new Damaged(`is damaged at ${name}: ${error.message}`);
   });
+  if (Math.max(entry.versionNeededToExtract, head.versionNeededToExtract) > NEWEST)
+    throw new Damaged(`says that ${name} needs a later unzip than there is; some tools would leave it out`);
   const flags = entry.generalPurposeBitFlag;
   const differs =
     !head.fileName.equals(entry.fileNameRaw) ||
