@@ -3,6 +3,7 @@ import { Command, InvalidArgumentError, Option } from "commander";
 import { addArchive } from "./archive-program.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
+import { explainCommand } from "./explain-command.ts";
 import { content, date, EXIT_CODES } from "./options.ts";
 import { previewCommand } from "./preview-command.ts";
 import { schemasCommand } from "./schemas-command.ts";
@@ -26,6 +27,7 @@ export function programFor(surroundings: Surroundings, exit: (code: number) => v
     );
   addBuild(program, surroundings, exit);
   addCheck(program, surroundings, exit);
+  addExplain(program, surroundings, exit);
   addPreview(program, surroundings, exit);
   addSchemas(program, surroundings, exit);
   addArchive(program, surroundings, exit);
@@ -89,6 +91,18 @@ function addCheck(program: Command, surroundings: Surroundings, exit: (code: num
       `\nExamples:\n  scarfline check\n  scarfline check --content ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`,
     )
     .action(async (options) => exit(await checkCommand(options, surroundings)));
+}
+
+function addExplain(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("explain")
+    .summary("tell more of a problem, by its code")
+    .description(
+      "Tells of a kind of problem what happened, why it matters and what to do, with an example. The code stands in brackets after each problem; without one all are listed.",
+    )
+    .argument("[code]", "the code of a problem, such as no-unit")
+    .addHelpText("after", `\nExamples:\n  scarfline explain no-unit\n  scarfline explain\n${EXIT_CODES}`)
+    .action(async (code: string | undefined) => exit(await explainCommand(code, surroundings)));
 }
 
 function addPreview(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {

@@ -6,8 +6,10 @@
  *   + mass: 42                          becomes this one
  *   @ new lots/R-2.md                   or a file of its own, or `@ delete FILE`
  *   + …
+ *   @ link lots/R-2.md                  or a symbolic link to
+ *   + ../elsewhere.md                   there
  */
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 
 /** Throws where a text to be replaced does not stand in its file exactly once. */
@@ -25,9 +27,10 @@ function filesOf(lines: readonly string[]): (readonly string[])[] {
 }
 
 function apply(folder: string, [head = "", ...lines]: readonly string[]): void {
-  const [, verb, file = ""] = /^(new |delete )?(.+)$/.exec(head) ?? [];
+  const [, verb, file = ""] = /^(new |delete |link )?(.+)$/.exec(head) ?? [];
   const path = join(folder, file);
   if (verb === "delete ") rmSync(path);
+  else if (verb === "link ") symlinkSync(lines[0]?.slice(2) ?? "", path);
   else if (verb === "new ") {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, lines.map((line) => `${line.slice(2)}\n`).join(""));

@@ -45,7 +45,7 @@ function faultIn(issue: Issue, path: Path, schema: z.ZodType, value: Data, front
   if (issue.code === "invalid_value") return wrongWord(issue.values.map(String), value, front.typedAt(path));
   if (issue.code === "invalid_type") return wrongForm(issue.expected, path, value, schema, front.typedAt(path));
   return {
-    code: "schema",
+    code: "wrong-form",
     message: issue.message,
     found: shown(front.typedAt(path)),
     mend: "look at the example of this file in the README",

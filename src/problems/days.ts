@@ -1,0 +1,75 @@
+/** Days, hours, and what is settled later: what is told of each problem. */
+import type { Explained } from "./explained.ts";
+
+export const DAYS = {
+  "other-day": {
+    title: "The date is not the file's",
+    happened: "The date in the entry differs from the one in its file's name.",
+    why: "Days are put in order by the one and told by the other.",
+    mend: "Correct one of the two.",
+    example: ["@ entries/2025-03-08-caps.md", "- date: 2025-03-08", "+ date: 2025-03-09"],
+  },
+  "before-start": {
+    title: "A day before the build began",
+    happened: "The date lies before the `start` in aircraft.md.",
+    why: "One of the two is wrong.",
+    mend: "Correct the date, or the start.",
+    example: ["@ aircraft.md", "- start: 2025-01-04", "+ start: 2025-03-10"],
+  },
+  "after-today": {
+    title: "A day that has not come yet",
+    happened: "The date lies after today.",
+    why: "Nothing can have happened on it.",
+    mend: "Write the day on which it happened.",
+    example: [
+      "@ new entries/2026-01-01-plans.md",
+      "+ ---",
+      "+ date: 2026-01-01",
+      "+ title: What will be",
+      "+ assembly: spar",
+      "+ ---",
+    ],
+  },
+  "over-a-day": {
+    title: "More than 24 hours of one person in a day",
+    happened: "The lines of hours of one person on one day, over all entries, add up to more than a day.",
+    why: "Hours that nobody can have worked are credited to nobody.",
+    mend: "Correct the hours, or the date of the entry they belong to.",
+    example: [
+      "@ new entries/2025-03-08-again.md",
+      "+ ---",
+      "+ date: 2025-03-08",
+      "+ title: And again",
+      "+ assembly: wing",
+      "+ hours:",
+      "+   - { who: builder, task: gluing, time: 21:30 }",
+      "+   - { who: helper, task: gluing, time: 22 h }",
+      "+ ---",
+    ],
+  },
+  "settled-twice": {
+    title: "Settled twice",
+    happened: "An open item is closed, or a departure accepted, a second time.",
+    why: "Only one of the two can have done it.",
+    mend: "Take one of the two away.",
+    example: ["@ entries/2025-03-22-looked.md", "- recalls:", "+ open_items: { close: [O-1] }", "+ recalls:"],
+  },
+  "settled-too-early": {
+    title: "Settled before it was raised",
+    happened: "An open item is closed, or a departure accepted, in an entry before the one that raised it.",
+    why: "What is not yet known cannot be settled.",
+    mend: "Correct the date of one of the two entries.",
+    example: [
+      "@ new entries/2025-03-01-early.md",
+      "+ ---",
+      "+ date: 2025-03-01",
+      "+ title: Closed too soon",
+      "+ assembly: spar",
+      "+ open_items: { close: [O-1] }",
+      "+ ---",
+      "@ entries/2025-03-15-pieces.md",
+      "- open_items: { close: [O-1] }",
+      "-",
+    ],
+  },
+} as const satisfies Explained;
