@@ -92,7 +92,7 @@ function PieceRows({
       ]}
     >
       {pieces.map((file) => {
-        const { piece, test, overlapRatio, revealing, curedFor, stress } = file;
+        const { piece, test, overlapRatio, atMost: revealing, curedFor, stress } = file;
         return (
           <tr id={anchor("piece", piece.id)}>
             <th scope="row" class="id">

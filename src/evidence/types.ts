@@ -54,6 +54,8 @@ export interface PieceFile {
   readonly overlapRatio?: number;
   /** Weakest glue line the piece would still have let pass, as a share of the wood's own shear strength. */
   readonly revealing?: number;
+  /** The same, and no more than the load read shows: what the piece can have shown at most. */
+  readonly atMost?: number;
   /** Seconds of cure that the record proves between closing and breaking. */
   readonly curedFor?: number;
   readonly cure: Cure;

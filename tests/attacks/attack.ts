@@ -6,18 +6,19 @@
  *   @ entries/2025-03-03-caps.md        changes as in tests/record/change.ts
  *   - moisture: 10 %
  *   + moisture: 17 %
- *   > batch B-001: rejected             what must be found then; or `> problem no-unit`, the code of a problem
+ *   > batch B-001: rejected             what must be found then; or `> problem`, where it must not build
  */
 import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Evidence } from "../../src/evidence/types.ts";
+import { problemText } from "../../src/problem.ts";
+import { readRecord } from "../../src/record/read.ts";
 import { change } from "../record/change.ts";
-import { readerOfCopies } from "../record/read-changed.ts";
 
 const BASE = new URL("base", import.meta.url).pathname;
-const readCopy = readerOfCopies(BASE);
+const TODAY = "2025-12-31";
 
 export interface Attack {
   readonly title: string;
@@ -47,8 +48,8 @@ export async function answer(attack: Pick<Attack, "changes" | "expected">): Prom
   try {
     cpSync(BASE, folder, { recursive: true });
     change(folder, attack.changes);
-    const read = await readCopy(folder);
-    if ("problems" in read) return read.problems.map((problem) => `problem ${JSON.stringify(problem)}`);
+    const read = await readRecord(folder, { today: TODAY });
+    if ("problems" in read) return attack.expected[0] === "problem" ? ["problem"] : read.problems.map(problemText);
     const evidence = reckon(read.record);
     return attack.expected.map((line) => stated(evidence, line));
   } finally {

@@ -18,7 +18,7 @@ import type {
   Quantity,
   Record,
 } from "../../src/facts/types.ts";
-import { celsius, d, epochOf, g, gcc, min, mm, moment, mpa, pc, range } from "./quantities.ts";
+import { celsius, d, epochOf, g, gcc, min, mm, moment, mpa, newton, pc, range } from "./quantities.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };
 const FOR = { audience: "public" as const };
@@ -94,12 +94,13 @@ export const assembly = (id: string, change: Partial<Assembly> = {}): Assembly =
 
 export const DAY = "2025-03-10";
 
-/** One piece of 6 × 6 mm legs overlapping 15 mm. */
+/** One piece of 6 × 6 mm legs of spruce overlapping 15 mm. */
 export const piece = (batch: string, n = 1, change: Partial<Piece> = {}): Piece => ({
   id: `${batch}/${n}`,
   place,
   batch,
   procedure: "legs",
+  lot: "S-1",
   thickness: mm("6.0"),
   width: mm("6.0"),
   overlap: mm("15.0"),
@@ -128,7 +129,7 @@ export const batch = (id: string, change: Partial<Batch> = {}, day = change.day 
   ...change,
 });
 
-/** Broken in the wood ten days after the batch. */
+/** Broken in the wood at 7.0 MPa ten days after the batch. */
 export const test = (of: string, change: Partial<PieceTest> = {}, day = change.day ?? "2025-03-20"): PieceTest => ({
   place,
   entry: `${day}-tests`,
@@ -137,6 +138,7 @@ export const test = (of: string, change: Partial<PieceTest> = {}, day = change.d
   at: moment(day, "19:00"),
   failure: "wood",
   woodFailure: pc("100"),
+  load: newton("1260"),
   ...change,
 });
 
@@ -241,7 +243,7 @@ export const LOTS = [
   lot("R-2"),
   lot("H-1", { material: "hardener" }),
   lot("H-2", { material: "hardener" }),
-  lot("S-1", { material: "timber", adhesive: undefined }),
+  lot("S-1", { material: "timber", adhesive: undefined, species: "Sitka spruce" }),
 ];
 const WING = assembly("wing", { joints: [joint("W-1"), joint("W-2")] });
 

@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
-import { woodOf } from "../../src/evidence/piece/case.ts";
-import { batch, glued, piece, procedure } from "./make.ts";
+import { strengthsOf } from "../../src/evidence/piece/strength.ts";
+import { batch, glued, lot, piece, procedure } from "./make.ts";
 import { type Case, fileOf, verdict, finding } from "./one-piece.ts";
 import { inches, mm, mpa, range } from "./quantities.ts";
+
+/** So that the shape alone decides. */
+const NO_STRESS = { procedure: { stress: undefined } } as const;
 
 describe("The overlap of a piece", () => {
   it.each([
@@ -12,18 +15,20 @@ describe("The overlap of a piece", () => {
     [mm("18.0"), "pass"],
     [mm("18.1"), "inconclusive"],
   ])("of %o at 6.0 mm, against 2 to 3 thicknesses, is as the bound has it: %s", (overlap, expected) => {
-    expect(verdict({ piece: { overlap } })).toBe(expected);
+    expect(verdict({ ...NO_STRESS, piece: { overlap } })).toBe(expected);
   });
 
   it("is held by three thicknesses exactly, whatever binary arithmetic makes of them", () => {
     expect(0.01905 / 0.00635).toBeGreaterThan(3);
-    expect(verdict({ piece: { overlap: mm("19.05"), thickness: mm("6.35") } })).toBe("pass");
-    expect(verdict({ piece: { overlap: inches(3, 4), thickness: inches(1, 4) } })).toBe("pass");
+    expect(verdict({ ...NO_STRESS, piece: { overlap: mm("19.05"), thickness: mm("6.35") } })).toBe("pass");
+    expect(verdict({ ...NO_STRESS, piece: { overlap: inches(3, 4), thickness: inches(1, 4) } })).toBe("pass");
     expect(verdict({ piece: { overlap: inches(25, 32), thickness: inches(1, 4) } })).toBe("inconclusive");
   });
 
   it("is held to 2 to 3 thicknesses, named as the program's default, where the procedure of a three-leg piece is silent", () => {
-    expect(verdict({ procedure: { overlap: undefined }, piece: { overlap: mm("18.0") } })).toBe("pass");
+    expect(verdict({ procedure: { overlap: undefined, stress: undefined }, piece: { overlap: mm("18.0") } })).toBe(
+      "pass",
+    );
     expect(verdict({ procedure: { overlap: undefined }, piece: { overlap: mm("18.1") } })).toBe("inconclusive");
     expect(verdict({ procedure: { overlap: undefined }, piece: { overlap: mm("11.9") } })).toBe("inconclusive");
     expect(finding({ procedure: { overlap: undefined } }, "overlap")?.limit?.from).toMatchObject({
@@ -39,11 +44,11 @@ describe("The overlap of a piece", () => {
     );
   });
 
-  it("of a lap or block has limits only where the procedure gives them", () => {
+  it("of a lap or block has limits only where the procedure gives them, and sizes all the same", () => {
     for (const form of ["single-lap", "block-shear"] as const) {
       expect(
         verdict({ procedure: { form, overlap: undefined }, piece: { overlap: mm("40.0"), thickness: undefined } }),
-      ).toBe("pass");
+      ).toBe("inconclusive");
       expect(
         verdict({
           procedure: { form, overlap: range("at most 4 thicknesses", undefined, 4) },
@@ -56,6 +61,7 @@ describe("The overlap of a piece", () => {
           piece: { overlap: mm("24.0") },
         }),
       ).toBe("pass");
+      expect(verdict({ procedure: { form, overlap: undefined }, piece: { overlap: mm("24.0") } })).toBe("pass");
     }
   });
 
@@ -81,24 +87,31 @@ describe("The overlap of a piece", () => {
   });
 
   it("too long says no more where statics let no weaker line pass, or say nothing of the form", () => {
-    const wood = { crushing: mpa("40"), shear: mpa("10") };
+    const wood = { crushing: mpa("60"), shear: mpa("10") };
     const short = range("1 to 1.5 thicknesses", 1, 1.5);
     const said = (c: Case) => finding(c, "overlap")?.sentence;
     expect(said({ procedure: { wood, overlap: short }, piece: { overlap: mm("12.0") } })).toBe(
       "An overlap of 12.0 mm at a thickness of 6.0 mm is 2.00 thicknesses, too long to show a weak glue line.",
     );
-    expect(said({ procedure: { overlap: short, form: "single-lap" }, piece: { overlap: mm("30.0") } })).toBe(
+    expect(said({ procedure: { overlap: short, form: "block-shear" }, piece: { overlap: mm("30.0") } })).toBe(
       "An overlap of 30.0 mm at a thickness of 6.0 mm is 5.00 thicknesses, too long to show a weak glue line.",
+    );
+    expect(said({ procedure: { overlap: short, form: "single-lap" }, piece: { overlap: mm("30.0") } })).toContain(
+      "too long to show a weak glue line: by statics it would let pass one with 98 % of the wood's own shear strength",
     );
   });
 
   it("is reckoned with the procedure's own wood, else with a wood that is named as from memory", () => {
-    expect(woodOf(procedure({ wood: { crushing: mpa("40"), shear: mpa("10") } }))).toEqual({
+    expect(strengthsOf(procedure({ wood: { crushing: mpa("40"), shear: mpa("10") } }), [])).toEqual({
       crushing: 40e6,
       shear: 10e6,
       from: { code: "source/procedure", values: { title: "Three legs" }, known: "record" },
     });
-    expect(woodOf(procedure()).from).toEqual({ code: "source/sitka-spruce", values: {}, known: "memory" });
+    expect(strengthsOf(procedure(), [lot("S-1", { material: "timber", species: "Sitka spruce" })])?.from).toEqual({
+      code: "source/sitka-spruce",
+      values: {},
+      known: "memory",
+    });
   });
 
   it("of a thickness of nothing is no overlap", () => {

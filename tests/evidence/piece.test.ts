@@ -154,7 +154,8 @@ describe("The load of a piece", () => {
     for (const form of ["single-lap", "block-shear"] as const) {
       expect(verdict({ procedure: { form }, test: { load: newton("540") } })).toBe("pass");
       expect(verdict({ procedure: { form }, test: { load: newton("539") } })).toBe("inconclusive");
-      expect(fileOf({ procedure: { form } }).revealing).toBeUndefined();
+      expect(fileOf({ procedure: { form } }).revealing).toBe(1);
+      expect(fileOf({ procedure: { form }, test: { load: newton("540") } }).atMost).toBeCloseTo(6e6 / 7.92897e6, 5);
     }
   });
 
@@ -174,17 +175,30 @@ describe("The load of a piece", () => {
     expect(verdict({ procedure: block, piece: { overlap: undefined }, test: { load: newton("2000") } })).toBe(
       "inconclusive",
     );
-    expect(verdict({ procedure: block, piece: { overlap: undefined } })).toBe("pass");
+    expect(verdict({ procedure: block, piece: { overlap: undefined } })).toBe("inconclusive");
   });
 
   it("is asked for by nobody where the procedure gives no stress", () => {
     const silent = { procedure: { stress: undefined } };
-    expect(verdict({ ...silent, test: { load: newton("1") } })).toBe("pass");
-    expect(finding({ ...silent, test: { load: newton("1") } }, "piece-load")).toBeUndefined();
-    expect(finding({}, "piece-load")).toMatchObject({
-      severity: "caution",
+    expect(verdict({ ...silent, test: { load: undefined } })).toBe("pass");
+    expect(finding({ ...silent, test: { load: undefined } }, "piece-load")).toBeUndefined();
+    expect(finding({ test: { load: undefined } }, "piece-load")).toMatchObject({
+      severity: "unproven",
       sentence: "No load is noted, so the 6 MPa of the procedure could not be checked.",
     });
+    expect(verdict({ test: { load: undefined } })).toBe("inconclusive");
+  });
+
+  it("at which no sound wood gives way, or which no leg could carry, proves nothing until it is explained", () => {
+    const silent = { procedure: { stress: undefined } };
+    expect(verdict({ ...silent, test: { load: newton("1") } })).toBe("inconclusive");
+    expect(verdict({ ...silent, test: { load: newton("714") } })).toBe("pass");
+    expect(verdict({ ...silent, test: { load: newton("713") } })).toBe("inconclusive");
+    expect(verdict({ ...silent, test: { load: newton("1949") } })).toBe("pass");
+    expect(verdict({ ...silent, test: { load: newton("1950") } })).toBe("inconclusive");
+    expect(finding({ ...silent, test: { load: newton("3000") } }, "piece-load")?.sentence).toBe(
+      "3000 N would press the leg with 83.33 MPa, far above the 38.68 MPa at which its wood is crushed (this program's default: clear Sitka spruce at 12 %, Wood Handbook FPL-GTR-190): the load or its unit is noted wrong.",
+    );
   });
 });
 

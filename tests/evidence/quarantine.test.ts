@@ -5,8 +5,8 @@ import { reckon } from "./reckoned.ts";
 import type { Evidence } from "../../src/evidence/types.ts";
 import type { Entry, Record } from "../../src/facts/types.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";
-import { assembly, batch, entry, joint, lot, record, test } from "./make.ts";
-import { g } from "./quantities.ts";
+import { assembly, batch, entry, joint, lot, piece, procedure, record, test } from "./make.ts";
+import { g, mpa } from "./quantities.ts";
 
 const JOINTS = ["J-0", "J-1", "J-2", "J-3", "J-4"];
 const RESINS = ["R-1", "R-2", "R-3"];
@@ -98,7 +98,10 @@ function entryOf(act: Act, i: number): Entry[] {
   ];
 }
 
-const recordOf = (entries: readonly Entry[]): Record => record({ assemblies: [FRAME], lots: LOTS, entries });
+/** Pieces are said to be of scraps, of wood whose strengths the procedure gives, so that glue alone decides. */
+const PROCEDURES = [procedure({ wood: { crushing: mpa("40"), shear: mpa("8") } })];
+const recordOf = (entries: readonly Entry[]): Record =>
+  record({ assemblies: [FRAME], lots: LOTS, entries, procedures: PROCEDURES });
 
 /** By going through the whole record once for each joint, with nothing kept in between. */
 function holdsWhatIsNotTrusted(made: Record, evidence: Evidence, id: string): boolean {
@@ -153,6 +156,7 @@ describe("Quarantine", () => {
             entry: again,
             joints: [id],
             timber: [],
+            pieces: [piece("B-new", 1, { lot: undefined, scraps: true })],
             resin: { lot: "R-3", mass: g("40.0") },
             hardener: { lot: "H-2", mass: g("20.0") },
           },

@@ -4,8 +4,8 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
 import type { Entry, Record } from "../../src/facts/types.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";
-import { assembly, batch, entry, joint, lot, record, test } from "./make.ts";
-import { g } from "./quantities.ts";
+import { assembly, batch, entry, joint, lot, piece, procedure, record, test } from "./make.ts";
+import { g, mpa } from "./quantities.ts";
 
 const place = { file: "", line: 1, column: 1 };
 const JOINTS = ["J-0", "J-1", "J-2", "J-3"];
@@ -47,6 +47,7 @@ function glue(
       resin: { lot: resin, mass: g("40.0") },
       hardener: { lot: hardener, mass: g("20.0") },
       timber,
+      pieces: [piece(id, 1, { lot: undefined, scraps: true })],
     },
     day,
   );
@@ -69,7 +70,10 @@ const story = (glues: readonly Glue[]): Entry[] => {
 
 const recall = (day: string, of: string): Entry =>
   entry(`${day}-recall`, { recalls: [{ place, entry: `${day}-recall`, day, lot: of, why: "notice" }] });
-const recordOf = (entries: readonly Entry[]): Record => record({ assemblies: [WING], lots: LOTS, entries });
+/** Pieces are said to be of scraps, of wood whose strengths the procedure gives, so that glue alone decides. */
+const PROCEDURES = [procedure({ wood: { crushing: mpa("40"), shear: mpa("8") } })];
+const recordOf = (entries: readonly Entry[]): Record =>
+  record({ assemblies: [WING], lots: LOTS, entries, procedures: PROCEDURES });
 const states = (entries: readonly Entry[]): unknown[] =>
   [...reckon(recordOf(entries)).joints].map(([id, { state }]) => [id, state]);
 

@@ -71,7 +71,7 @@ describe("What is left of a lot", () => {
     expect(
       lotIn(
         {
-          lots: [lot("R-1"), LOTS[1] as Lot, lot("H-1", { material: "hardener", amount: g("1000") })],
+          lots: [lot("R-1"), ...LOTS.slice(1), lot("H-1", { material: "hardener", amount: g("1000") })],
           batches: poured,
         },
         "H-1",

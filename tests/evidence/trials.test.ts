@@ -69,10 +69,10 @@ function trialOf(
   );
   const tests = pieces.flatMap((one) => {
     const change = TESTS[one.outcome];
-    return change === undefined ? [] : [test(one.piece.id, change)];
+    return change === undefined ? [] : [test(one.piece.id, { load: undefined, ...change })];
   });
   const file = reckon({
-    ...glued(batches, tests, { procedures: [procedure(how)] }),
+    ...glued(batches, tests, { procedures: [procedure({ stress: undefined, ...how })] }),
     trials: new Map([["papers", trial(stated)]]),
   }).trials.get("papers");
   if (file === undefined) throw new Error("no trial");
@@ -299,7 +299,7 @@ describe("What is said of a trial before anything else", () => {
 
   it("is how strong a bond was at least of which it is said that it held", () => {
     expect(trialOf({ a: held(2), b: held(2) }, { shape: { overlap: mm("18.0") } }).cautions).toEqual([
-      "That a bond held says no more than that its glue line had at least 81 % of the wood's own shear strength: by its shape the least telling of the pieces that held shows nothing above that.",
+      "That a bond held says no more than that its glue line had at least 81 % of the wood's own shear strength: by its shape, or by the load read, the least telling of the pieces that held shows nothing above that.",
     ]);
     expect(trialOf({ a: held(2), b: held(2) }, { shape: { overlap: mm("14.0") } }).cautions).toEqual([]);
     const by = (overlaps: { readonly [preparation: string]: string }): Way => ({

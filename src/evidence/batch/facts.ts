@@ -113,10 +113,13 @@ function sheetRatio({ byMass, byVolume, density }: Adhesive, by: "mass" | "volum
   return nominal === undefined ? undefined : { nominal, from: other, converted: true };
 }
 
-/** The noted reading step of what was measured with, else the coarser of the last digits as typed; a fraction has no last digit. */
+/** The coarsest of the noted reading step and of the last digits as typed; a fraction has no last digit. */
 function stepOf(batch: Batch, resin: Quantity, hardener: Quantity): Ratio["step"] {
-  if (batch.scale)
-    return batch.scale.unit === resin.unit ? { value: batch.scale.value, noted: batch.scale.typed } : undefined;
-  if (resin.step <= 0 || hardener.step <= 0) return undefined;
-  return { value: Math.max(resin.step, hardener.step) };
+  const typed = Math.max(resin.step, hardener.step);
+  if (batch.scale) {
+    if (batch.scale.unit !== resin.unit) return undefined;
+    const { value, typed: noted } = batch.scale;
+    return typed > value * (1 + 1e-9) ? { value: typed } : { value, noted };
+  }
+  return resin.step <= 0 || hardener.step <= 0 ? undefined : { value: typed };
 }

@@ -10,6 +10,7 @@ import { lotInDate, lotKnown, lotRecalled, lotsOf } from "./lots.ts";
 import { mixRatioRule } from "./mix-ratio.ts";
 import { woodMoisture } from "./moisture.ts";
 import { testPieces } from "./pieces.ts";
+import { sampleWood } from "./sample.ts";
 import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
 
@@ -28,6 +29,7 @@ const RULES: readonly BatchRule[] = [
   workingLifeRule,
   cureTemperature,
   testPieces,
+  sampleWood,
   buildersRejection,
   amendedRule,
 ];

@@ -10,6 +10,10 @@ interface Tally {
   readonly tally: readonly { readonly verdict: string; readonly n: number }[];
 }
 
+interface Named {
+  readonly pieces: readonly string[];
+}
+
 interface Broke {
   readonly failure: FailureMode;
   readonly share?: string;
@@ -47,6 +51,23 @@ type Law = Coded<Pick<LimitValues, "limit/doubling" | "limit/sheet-times">>;
 export interface PieceValues {
   "test-pieces/failed": { readonly pieces: readonly string[] };
   "test-pieces/none": NoValues;
+  "test-pieces/no-sample": { readonly asked: number };
+  "test-pieces/mixed-unmeasured": Named;
+  /** Numbers missing between those of its pieces. */
+  "test-pieces/gap": Named;
+  "sample-wood/nothing-noted": NoValues;
+  "sample-wood/no-lot": Named;
+  "sample-wood/other-wood": Named;
+  "sample-wood/covered": { readonly lots: readonly string[] };
+  "sample-wood/lacking": { readonly lots: readonly string[] };
+  "sample-wood/other-lot": { readonly lots: readonly string[] };
+  "piece-wood/leg-of-lot": {
+    readonly lot: string;
+    readonly material: string;
+    readonly leg?: string | undefined;
+    /** Thickness of the lot, where it is noted. */
+    readonly of?: string | undefined;
+  };
   "test-pieces/too-few-made": Tally & { readonly made: number };
   "test-pieces/passed": Tally & { readonly passed: number };
   "test-pieces/not-all-broken": Tally;
@@ -60,6 +81,8 @@ export interface PieceValues {
   };
   "failure-mode/held": Broke;
   "failure-mode/glue-line": Broke;
+  "failure-mode/not-the-bond": Broke;
+  "failure-mode/face-ply": Broke;
   "failure-mode/too-little-wood": Broke & { readonly asked: string };
   "failure-mode/no-share": Broke & { readonly asked?: string };
   "failure-mode/no-limit": Broke;
@@ -74,9 +97,17 @@ export interface PieceValues {
     /** The weakest glue line that it would let pass, and whose strengths of the wood that is reckoned with. */
     readonly lets?: { readonly share: number; readonly wood: Coded<SourceValues> };
   };
+  "overlap/wood-not-known": Shape;
+  "overlap/below-floor": Shape & {
+    readonly revealing: number;
+    readonly floor: number;
+    readonly wood: Coded<SourceValues>;
+  };
   "overlap/too-short": Shape & { readonly bound: number };
   "piece-load/not-read": { readonly asked: string };
   "piece-load/no-stress": { readonly load: string; readonly missing: readonly ("width" | "overlap")[] };
+  "piece-load/cannot-be": Stressed & { readonly wood: Coded<SourceValues> };
+  "piece-load/no-wood-so-weak": Stressed & { readonly wood: Coded<SourceValues> };
   "piece-load/reached": Stressed;
   "piece-load/too-low": Stressed & { readonly asked: string };
 }

@@ -13,6 +13,7 @@ export type RuleId =
   | "dew-point"
   | "working-life"
   | "test-pieces"
+  | "sample-wood"
   | "cure-temperature"
   | "trial-pieces"
   | "builders-rejection"
@@ -24,6 +25,7 @@ export type RuleId =
   | "overlap"
   | "piece-load"
   | "piece-timber"
+  | "piece-wood"
   | "stock"
   | "joint-glued"
   | "joint-quarantine";

@@ -1,17 +1,15 @@
 /** What one test piece is judged by, and what one check says of it. */
 import { cureTime } from "../../reckoning/cure/cure-time.ts";
 import { overlapRatio } from "../../reckoning/pieces/overlap.ts";
-import { SITKA_SPRUCE } from "../../reckoning/pieces/break-even-overlap.ts";
-import { revealingPower } from "../../reckoning/pieces/revealing-power.ts";
 import { shearStress } from "../../reckoning/pieces/shear-stress.ts";
 import type { Batch, Piece, PieceTest, Procedure, Ref } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import { cureOf } from "../cure/cure.ts";
 import { finder, type Finder } from "../finding.ts";
 import type { Cure } from "../types/cure.ts";
-import type { Source } from "../types/source.ts";
-import { procedureOf } from "../sources.ts";
 import type { Finding, PieceVerdict } from "../types.ts";
+import { shapeShows, type Strengths, strengthsOf } from "./strength.ts";
+import { lotsOfPiece } from "./wood.ts";
 
 export interface PieceCase {
   readonly index: RecordIndex;
@@ -20,7 +18,10 @@ export interface PieceCase {
   readonly procedure: Procedure;
   readonly test?: PieceTest;
   readonly overlapRatio?: number;
+  /** By its shape alone: the weakest glue line that it would still have let pass, as a share of the wood's own shear strength. */
   readonly revealing?: number;
+  /** Undefined where nothing says of what wood it is. */
+  readonly strengths?: Strengths;
   readonly curedFor?: number;
   readonly cure: Cure;
   readonly stress?: number;
@@ -35,7 +36,8 @@ export interface Check {
 
 export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: PieceTest | undefined): PieceCase {
   const procedure = lookUp(index.record.procedures, piece.procedure, "procedure");
-  const { thickness, width, overlap } = piece;
+  const { width, overlap } = piece;
+  const thickness = piece.legs?.[0]?.thickness ?? piece.thickness;
   const ratio = overlap && thickness ? overlapRatio(overlap.value, thickness.value) : undefined;
   const faces = procedure.form === "three-leg" ? 2 : 1;
   const stress =
@@ -43,7 +45,8 @@ export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: Pie
   const brokenAt = test && (test.at?.epoch ?? lookUp(index.entries, test.entry, "entry").dayStart);
   const cure = cureOf(index, batch, procedure, brokenAt);
   const curedFor = brokenAt === undefined ? undefined : cureTime(cure.from, brokenAt);
-  const revealing = ratio === undefined ? undefined : revealingOf(procedure, ratio);
+  const strengths = strengthsOf(procedure, lotsOfPiece(index, piece, batch));
+  const revealing = ratio === undefined || !strengths ? undefined : shapeShows(procedure.form, ratio, strengths);
   const about: Ref = { kind: "piece", id: piece.id };
   const restsOn: Ref[] = [
     { kind: "batch", id: batch.id },
@@ -58,25 +61,10 @@ export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: Pie
     test,
     overlapRatio: ratio,
     revealing,
+    strengths,
     curedFor,
     cure,
     stress,
     find: finder(about, restsOn),
   };
-}
-
-function revealingOf(procedure: Procedure, ratio: number): number | undefined {
-  if (procedure.form !== "three-leg") return undefined;
-  const { crushing, shear } = woodOf(procedure);
-  return revealingPower(ratio, crushing, shear);
-}
-
-export function woodOf(procedure: Procedure): {
-  readonly crushing: number;
-  readonly shear: number;
-  readonly from: Source;
-} {
-  if (procedure.wood)
-    return { crushing: procedure.wood.crushing.value, shear: procedure.wood.shear.value, from: procedureOf(procedure) };
-  return { ...SITKA_SPRUCE, from: { code: "source/sitka-spruce", values: {}, known: "memory" } };
 }

@@ -4,12 +4,22 @@ import type { PieceTest, Procedure } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Check, PieceCase } from "./case.ts";
+import { lotsOfPiece } from "./wood.ts";
 
-export function failureMode({ find, procedure }: PieceCase, test: PieceTest): Check {
+/** Where the procedure says so, and a leg is of plywood. */
+const facePlyCounts = ({ procedure, index, piece, batch }: PieceCase): boolean =>
+  procedure.facePlyCounts === true && lotsOfPiece(index, piece, batch).some(({ material }) => material === "plywood");
+
+export function failureMode(c: PieceCase, test: PieceTest): Check {
+  const { find, procedure } = c;
   const beside = { limit: limitOf(procedure) };
   const { woodFailure: asked } = procedure;
   const { failure, woodFailure: noted } = test;
   const values = { failure, share: noted?.typed };
+  if (failure === "crushed" || failure === "not opened")
+    return { finding: find("failure-mode/not-the-bond", "unproven", values, beside), verdict: "inconclusive" };
+  if (failure === "face ply" && !facePlyCounts(c))
+    return { finding: find("failure-mode/face-ply", "unproven", values, beside), verdict: "inconclusive" };
   if (failure === "glue line")
     return { finding: find("failure-mode/glue-line", "rejects", values, beside), verdict: "fail" };
   if (noted && asked && !atLeast(noted.value, asked.value)) {

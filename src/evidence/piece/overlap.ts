@@ -1,20 +1,24 @@
 /** Whether the piece has a shape in which a weak glue line would have shown. */
-import { against } from "../../reckoning/compare.ts";
+import { against, atLeast } from "../../reckoning/compare.ts";
 import { USUAL_OVERLAP } from "../../reckoning/pieces/overlap.ts";
 import type { Range } from "../../facts/types.ts";
 import { procedureOf, USUAL_OVERLAP_SOURCE } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
+import type { FindingValues } from "../codes/findings.ts";
 import type { Finding } from "../types.ts";
-import { woodOf, type Check, type PieceCase } from "./case.ts";
+import type { Check, PieceCase } from "./case.ts";
+import { floorOf } from "./strength.ts";
 
 interface OverlapLimit {
-  readonly limit: Limit;
+  readonly limit?: Limit;
   readonly range: Pick<Range, "least" | "most">;
 }
 
-export function overlap(c: PieceCase): Check | undefined {
+type ShapeValues = FindingValues["overlap/within"];
+
+/** Sizes are asked of every form. */
+export function overlap(c: PieceCase): Check {
   const asked = limitOf(c);
-  if (!asked) return undefined;
   const { limit, range } = asked;
   const { piece, overlapRatio: ratio, find } = c;
   // Before it is broken a poor shape is only a caution: the piece has no verdict yet.
@@ -24,9 +28,11 @@ export function overlap(c: PieceCase): Check | undefined {
     const missing = (["overlap", "thickness"] as const).filter((size) => piece[size] === undefined);
     return inconclusive(find("overlap/not-noted", severity, { missing }, { limit }));
   }
-  const shape = { overlap: piece.overlap?.typed ?? "", thickness: piece.thickness?.typed ?? "", ratio };
+  const thickness = piece.legs?.[0]?.thickness ?? piece.thickness;
+  const shape = { overlap: piece.overlap?.typed ?? "", thickness: thickness?.typed ?? "", ratio };
   const where = against(ratio, range);
-  if (where === "within") return { finding: find("overlap/within", "meets", shape, { limit }) };
+  if (where === "within")
+    return floored(c, shape, limit) ?? { finding: find("overlap/within", "meets", shape, { limit }) };
   const bound = (where === "above" ? range.most : range.least) ?? 0;
   return inconclusive(
     where === "above"
@@ -35,16 +41,30 @@ export function overlap(c: PieceCase): Check | undefined {
   );
 }
 
-function letsOf({ revealing, procedure }: PieceCase) {
-  return revealing === undefined || revealing >= 1 ? undefined : { share: revealing, wood: woodOf(procedure).from };
+/** A procedure may ask for more than three thicknesses show, and not for less; where the wood is not known nothing is known of it. */
+function floored(c: PieceCase, shape: ShapeValues, limit: Limit | undefined): Check | undefined {
+  const { strengths, revealing, procedure, test, find } = c;
+  if (procedure.form === "block-shear") return undefined;
+  const said = (finding: Finding): Check => (test ? { finding, verdict: "inconclusive" } : { finding });
+  const severity = test ? "unproven" : "caution";
+  if (!strengths || revealing === undefined) return said(find("overlap/wood-not-known", severity, shape, { limit }));
+  const floor = floorOf(strengths);
+  if (atLeast(revealing, floor)) return undefined;
+  return said(find("overlap/below-floor", severity, { ...shape, revealing, floor, wood: strengths.from }, { limit }));
 }
 
-function limitOf({ procedure }: PieceCase): OverlapLimit | undefined {
+function letsOf({ revealing, strengths }: PieceCase) {
+  return revealing === undefined || revealing >= 1 || !strengths
+    ? undefined
+    : { share: revealing, wood: strengths.from };
+}
+
+function limitOf({ procedure }: PieceCase): OverlapLimit {
   if (procedure.overlap) {
     const values = { asked: procedure.overlap.typed };
     return { range: procedure.overlap, limit: { code: "limit/overlap", values, from: procedureOf(procedure) } };
   }
-  if (procedure.form !== "three-leg") return undefined;
+  if (procedure.form !== "three-leg") return { range: {} };
   return {
     range: USUAL_OVERLAP,
     limit: { code: "limit/usual-overlap", values: USUAL_OVERLAP, from: USUAL_OVERLAP_SOURCE },

@@ -6,8 +6,9 @@ import type { PieceFile, PieceVerdict } from "../types.ts";
 import { caseOf, type Check, type PieceCase } from "./case.ts";
 import { cureWarmth, fullCure, notBroken } from "./cure.ts";
 import { failureMode } from "./failure.ts";
-import { pieceLoad } from "./load.ts";
+import { pieceLoad, plausibleLoad } from "./load.ts";
 import { overlap } from "./overlap.ts";
+import { legsOfLots, lotsOfPiece } from "./wood.ts";
 
 /** From the gravest. A glue line that failed has failed however early; one broken too early proves nothing more. */
 const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too early", "inconclusive", "pass"];
@@ -31,22 +32,29 @@ function judged(c: PieceCase): PieceFile {
     findings: [...checks.map((check) => check.finding), ...amended],
     overlapRatio,
     revealing,
+    atMost: atMostShown(c),
     curedFor,
     cure,
     stress,
   };
 }
 
+/** What the piece can have shown: by its shape, and no more than the stress that its faces carried where a load was read. */
+function atMostShown({ revealing, stress, strengths }: PieceCase): number | undefined {
+  if (revealing === undefined || stress === undefined || !strengths) return revealing;
+  return Math.min(revealing, stress / strengths.shear);
+}
+
 function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
   const checks = test
-    ? [failureMode(c, test), fullCure(c, test), cureWarmth(c), overlap(c), pieceLoad(c, test)]
+    ? [failureMode(c, test), fullCure(c, test), cureWarmth(c), overlap(c), pieceLoad(c, test), plausibleLoad(c, test)]
     : [notBroken(c), overlap(c)];
-  return [...checks, timber(c)].filter((check) => check !== undefined);
+  return [...checks, legsOfLots(c), timber(c)].filter((check) => check !== undefined);
 }
 
 function timber(c: PieceCase): Check | undefined {
-  const { lot } = c.piece;
-  const recall = lot === undefined ? undefined : c.index.recalls.get(lot)?.[0];
+  const own = c.piece.lot === undefined && c.piece.legs === undefined ? [] : lotsOfPiece(c.index, c.piece, c.batch);
+  const [recall] = own.flatMap(({ id }) => c.index.recalls.get(id) ?? []);
   if (!recall) return undefined;
   const alsoOn = [
     { kind: "lot", id: recall.lot },

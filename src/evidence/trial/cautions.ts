@@ -42,7 +42,7 @@ function shapeless({ pieces }: Seen): Caution | undefined {
 function held({ pieces }: Seen): Caution | undefined {
   const shares = pieces
     .filter(({ verdict }) => verdict === "pass")
-    .flatMap(({ revealing }) => (revealing === undefined ? [] : [revealing]));
+    .flatMap(({ atMost }) => (atMost === undefined ? [] : [atMost]));
   const share = Math.min(...shares);
   return share >= 1 ? undefined : { code: "caution/held", values: { share } };
 }

@@ -42,7 +42,7 @@ const TABLE: {
   readonly [dimension in Dimension]: readonly (readonly [words: string, expression: string, times?: number])[];
 } = {
   mass: [
-    ["g|gram|grams|gr", "g"],
+    ["g|gram|grams", "g"],
     ["kg", "kg"],
     ["mg", "mg"],
     ["oz|ounce|ounces", "lb", 1 / 16],

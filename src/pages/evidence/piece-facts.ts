@@ -30,7 +30,7 @@ export function brokeWords({ test, verdict }: PieceFile): string {
   );
 }
 
-function geometry(shown: Shown, { piece, overlapRatio, revealing }: PieceFile): FactRow[] {
+function geometry(shown: Shown, { piece, overlapRatio, atMost: revealing }: PieceFile): FactRow[] {
   const { units } = shown.record.aircraft;
   const procedure = shown.record.procedures.get(piece.procedure);
   const sizes = [

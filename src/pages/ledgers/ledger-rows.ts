@@ -75,7 +75,7 @@ export function pieceRows(shown: Shown): Row[] {
   return files.map((file) => ({ ...pieceRow(shown, file), ...testRow(shown, file) }));
 }
 
-function pieceRow(shown: Shown, { piece, verdict, overlapRatio, revealing }: PieceFile): Row {
+function pieceRow(shown: Shown, { piece, verdict, overlapRatio, atMost: revealing }: PieceFile): Row {
   return {
     piece: piece.id,
     batch: piece.batch,

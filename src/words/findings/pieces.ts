@@ -7,6 +7,29 @@ import type { Sentences, Telling } from "./catalogue.ts";
 export const PIECES: Sentences<PieceValues> = {
   "test-pieces/failed": ({ pieces }) => `${list(pieces)} failed.`,
   "test-pieces/none": () => "No test piece was made from it.",
+  "test-pieces/no-sample": ({ asked }) =>
+    `None of its pieces is of the wood that was glued; ${count(asked, "test piece")} ${asked === 1 ? "is" : "are"} asked.`,
+  "test-pieces/mixed-unmeasured": ({ pieces }) =>
+    `${list(pieces)} broke partly in the glue line, and how much of it in the wood is not noted: it may have failed.`,
+  "test-pieces/gap": ({ pieces }) =>
+    `The numbers of its pieces leave out ${list(pieces)}: nothing says what became of ${pieces.length === 1 ? "it" : "them"}.`,
+  "sample-wood/nothing-noted": () =>
+    "What wood was glued is not noted, so nothing shows that the pieces are samples of it.",
+  "sample-wood/no-lot": ({ pieces }) =>
+    `Of what lot ${list(pieces)} ${pieces.length === 1 ? "is" : "are"} is not noted, so ${pieces.length === 1 ? "it counts" : "they count"} for nothing.`,
+  "sample-wood/other-wood": ({ pieces }) =>
+    `${list(pieces)} ${pieces.length === 1 ? "is" : "are"} not of wood that was glued, or nothing says so, and ${pieces.length === 1 ? "counts" : "count"} for nothing.`,
+  "sample-wood/covered": ({ lots }) =>
+    lots.length === 0
+      ? "The pieces are said to be of scraps of the parts."
+      : `A piece of the wood of ${list(lots)} passed.`,
+  "sample-wood/lacking": ({ lots }) => `No piece of the wood of ${list(lots)} has passed.`,
+  "sample-wood/other-lot": ({ lots }) =>
+    `No piece is of ${lots.length === 1 ? "lot" : "lots"} ${list(lots)}; those that passed are of other lots of the same wood.`,
+  "piece-wood/leg-of-lot": ({ lot, leg, of, material }) =>
+    of === undefined
+      ? `How thick lot ${lot} is, of ${material}, is not noted, so nothing shows that a leg of ${leg ?? "its size"} can be of it.`
+      : `A leg of ${leg ?? "its size"} cannot be of lot ${lot}, which is ${of} thick.`,
   "test-pieces/too-few-made": (v) => `${count(v.made, "test piece")} of the ${v.asked} asked: ${tally(v)}.`,
   "test-pieces/passed": (v) => `${count(v.passed, "test piece")} passed of the ${v.asked} asked: ${tally(v)}.`,
   "test-pieces/not-all-broken": (v) => `Of the ${count(v.asked, "test piece")} asked not all are broken: ${tally(v)}.`,
@@ -18,6 +41,9 @@ export const PIECES: Sentences<PieceValues> = {
     `It has not been broken yet. Its least cure is reached by ${v.until}, ${readyBy(v, say)}.`,
   "failure-mode/held": (v) => `${broke(v)}.`,
   "failure-mode/glue-line": (v) => `${broke(v)}, which fails in any shape and after any cure.`,
+  "failure-mode/not-the-bond": (v) => `${broke(v)}, which shows nothing of the glue line.`,
+  "failure-mode/face-ply": (v) =>
+    `${broke(v)}, and the procedure does not say that this counts: it shows nothing of the glue line.`,
   "failure-mode/too-little-wood": (v) => `${broke(v)}, and the procedure asks at least ${v.asked}.`,
   "failure-mode/no-share": (v) =>
     `${broke(v)}, with no percentage noted${v.asked === undefined ? "" : `, and the procedure asks at least ${v.asked}`}.`,
@@ -34,11 +60,19 @@ export const PIECES: Sentences<PieceValues> = {
   "overlap/within": (v) => `${sizes(v)} is ${figure(v.ratio, 2)} thicknesses.`,
   "overlap/too-long": (v, { say }) =>
     `${sizes(v)} is ${apart(v.ratio, v.bound, 2)} thicknesses, too long to show a weak glue line${lets(v, say)}.`,
+  "overlap/wood-not-known": (v) =>
+    `${sizes(v)} is ${figure(v.ratio, 2)} thicknesses; of what wood it is, or how strong, is not noted, so nothing shows that a weak glue line would have been seen.`,
+  "overlap/below-floor": (v, { say }) =>
+    `${sizes(v)} is ${figure(v.ratio, 2)} thicknesses: it would let pass a glue line with ${percent(v.revealing, 0)} of the wood's own shear strength, and ${percent(v.floor, 0)}, what three thicknesses show, is the least that counts whatever a procedure allows (strengths of the wood: ${say(v.wood)}).`,
   "overlap/too-short": (v) =>
     `${sizes(v)} is ${apart(v.ratio, v.bound, 2)} thicknesses, shorter than the procedure allows.`,
   "piece-load/not-read": ({ asked }) => `No load is noted, so the ${asked} of the procedure could not be checked.`,
   "piece-load/no-stress": ({ load, missing }) =>
     `${load} was read, but without ${missing.length > 0 ? missing.join(" and ") : "usable sizes"} it gives no stress.`,
+  "piece-load/cannot-be": (v, { units, say }) =>
+    `${v.load} would press the leg with ${stressText(v.stress, v.limit, units)}, far above the ${stressText(v.limit, v.stress, units)} at which its wood is crushed (${say(v.wood)}): the load or its unit is noted wrong.`,
+  "piece-load/no-wood-so-weak": (v, { units, say }) =>
+    `${v.load} put ${stressText(v.stress, v.limit, units)} on the glue faces, less than half of the ${stressText(v.limit, v.stress, units)} that its wood bears in shear (${say(v.wood)}): the load is noted wrong, or the wood was not sound.`,
   "piece-load/reached": (v, { units }) => `${stressed(v, units)}.`,
   "piece-load/too-low": (v, { units }) =>
     `${stressed(v, units)}, less than ${v.asked}: the wood gave way early and the glue line was not tried.`,
@@ -50,7 +84,9 @@ const tally = (v: PieceValues["test-pieces/not-all-broken"]): string =>
 function broke({ failure, share }: PieceValues["failure-mode/held"]): string {
   const wood = share === undefined ? "" : `, ${share} wood failure`;
   if (failure === "mixed") return `It broke partly in the wood and partly in the glue line${wood}`;
-  return `It broke in the ${failure}${wood}`;
+  if (failure === "crushed") return "A leg was crushed";
+  if (failure === "not opened") return "It was not opened";
+  return `It broke in the ${failure === "face ply" ? "face veneer of the plywood" : failure}${wood}`;
 }
 
 function cured(v: PieceValues["full-cure/reached"], { units, say }: Telling): string {

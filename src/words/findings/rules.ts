@@ -44,6 +44,11 @@ export const RULES: Sentences<RuleValues> = {
   "rule/test-pieces": () =>
     "As many test pieces as the procedure asks are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
     "others show. Any piece not broken yet leaves it pending, even where enough have passed; too few that could still pass leave it not shown.",
+  "title/sample-wood": () => "Samples of the joint",
+  "rule/sample-wood": () =>
+    "Pieces are of the same batch and of the wood that was glued: the same lot, or scraps of the parts. Another lot of the same species is a caution. " +
+    "A piece of another species or kind, or of no noted lot, counts for nothing; where two woods are glued, a piece of each, or of both together, has to pass. " +
+    "Where nothing says what wood was glued, nothing is shown.",
   "title/cure-temperature": () => "Temperature while it cured",
   "rule/cure-temperature": () =>
     "From mixing until the least cure of its pieces has passed, the shop's logger shows no reading below the data sheet's temperatures. One below " +
@@ -61,7 +66,8 @@ export const RULES: Sentences<RuleValues> = {
   "title/failure-mode": () => "Where it broke",
   "rule/failure-mode": () =>
     "The piece breaks in the wood, with at least the procedure's percentage of wood failure. In the glue line, or below that percentage, it " +
-    "fails, whatever its shape and cure. A percentage that is missing, or that has no limit to be held against, leaves it inconclusive.",
+    "fails, whatever its shape and cure. A percentage that is missing, or that has no limit to be held against, leaves it inconclusive. " +
+    "So does a leg that was crushed, a piece that was not opened, and the face veneer of plywood unless the procedure says that this counts.",
   "title/full-cure": () => "Broken after full cure",
   "rule/full-cure": () =>
     "The record shows that the piece cured for at least the procedure's least time before it was broken: in the time that passed and, where a " +
@@ -75,13 +81,17 @@ export const RULES: Sentences<RuleValues> = {
     "the days count, which is a caution.",
   "title/overlap": () => "A shape that can show a weak glue line",
   "rule/overlap": () =>
-    "The overlap in thicknesses lies within the procedure's limits. Outside them the wood would give way however good or bad the glue is: inconclusive.",
+    "The overlap in thicknesses lies within the procedure's limits. Too long, the wood would give way however good or bad the glue is; too short, it is not the procedure's piece: inconclusive. " +
+    "So is one that shows less than three thicknesses do, whatever the procedure allows, and one of wood whose strength is not known. Sizes are asked of every form.",
   "title/piece-load": () => "Load",
   "rule/piece-load": () =>
-    "Where a load was read, the stress on the glue faces is at least that of the procedure. Below it the wood gave way early and the glue line was " +
-    "not tried: inconclusive.",
+    "The stress on the glue faces is at least that of the procedure, where it asks one. Below it, or where no load was read, the glue line was not shown to be tried: inconclusive. " +
+    "So is a load above what the leg can carry (1.4 times its crushing strength) or below half of the wood's shear strength, this program's own measures, until it is explained.",
   "title/piece-timber": () => "Timber of the piece",
   "rule/piece-timber": () => "The timber that the piece was made from has not been recalled. Else it is a caution.",
+  "title/piece-wood": () => "Legs that their lots can give",
+  "rule/piece-wood": () =>
+    "A leg of plywood is as thick as the sheet of its lot, within a tenth, and no leg is thicker than its plank. One that its lot cannot give, or of plywood of no noted thickness, shows nothing: inconclusive.",
   "title/stock": () => "No more used than came",
   "rule/stock": () =>
     "What the batches took of a lot of adhesive, or what was cut from a lot of timber, is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",

@@ -1,7 +1,7 @@
 /** Evidence in words, for where it is shown. */
 import { RULES } from "../../evidence/rules.ts";
 import type { RuleId } from "../../evidence/codes/rules.ts";
-import type { Say } from "../../evidence/saying.ts";
+import type { Say, Saying } from "../../evidence/saying.ts";
 import type { Source } from "../../evidence/types/source.ts";
 import type { Change, Finding, Need, Severity } from "../../evidence/types.ts";
 import type { Ref } from "../../facts/types.ts";
@@ -42,9 +42,12 @@ export interface ToldChange extends Pick<Change, "about" | "restsOn"> {
 
 export const toldSource = (say: Say, source: Source): ToldSource => ({ text: say(source), known: source.known });
 
+/** The compiler does not follow so many codes at once; each of them has no values. */
+const ofRule = (part: "title" | "rule", id: RuleId): Saying => ({ code: `${part}/${id}`, values: {} }) as Saying;
+
 export function toldFinding(say: Say, finding: Finding): ToldFinding {
   const { rule, severity, about, limit, restsOn } = finding;
-  const title = say({ code: `title/${rule}`, values: {} });
+  const title = say(ofRule("title", rule));
   const told = { rule, title, severity, about, sentence: say(finding), restsOn };
   return limit === undefined ? told : { ...told, limit: { text: say(limit), from: toldSource(say, limit.from) } };
 }
@@ -62,8 +65,8 @@ export function toldChange(say: Say, change: Change): ToldChange {
 export function toldRules(say: Say): ToldRule[] {
   return (Object.keys(RULES) as RuleId[]).map((id) => ({
     id,
-    title: say({ code: `title/${id}`, values: {} }),
-    says: say({ code: `rule/${id}`, values: {} }),
+    title: say(ofRule("title", id)),
+    says: say(ofRule("rule", id)),
     source: toldSource(say, RULES[id]),
   }));
 }

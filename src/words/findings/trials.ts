@@ -11,7 +11,7 @@ export const TRIALS: Sentences<CautionValues & ConclusionValues & StandingValues
   "caution/shapeless": ({ shapeless, pieces }) =>
     `Of ${shapeless} of ${count(pieces, "piece")} the shape is not noted, or not one that the procedure allows: breaking in the wood, such a piece shows nothing.`,
   "caution/held": ({ share }) =>
-    `That a bond held says no more than that its glue line had at least ${percent(Math.floor(share * 100 + 1e-9) / 100, 0)} of the wood's own shear strength: by its shape the least telling of the pieces that held shows nothing above that.`,
+    `That a bond held says no more than that its glue line had at least ${percent(Math.floor(share * 100 + 1e-9) / 100, 0)} of the wood's own shear strength: by its shape, or by the load read, the least telling of the pieces that held shows nothing above that.`,
   "caution/batches": ({ batches }) =>
     `The pieces come from ${batches.length} batches, ${list(batches)}, each with every preparation; they are counted together here.`,
   "caution/mixed-up": ({ batches }) =>

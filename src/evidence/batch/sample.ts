@@ -1,0 +1,73 @@
+/**
+ * Whether the pieces are samples of the joint: of the same batch and of the wood that was glued. Another species or kind shows nothing;
+ * another lot of the same is a caution; where nothing says of what wood, nothing is shown.
+ */
+import type { Lot, Ref } from "../../facts/types.ts";
+import { lookUp } from "../record-index.ts";
+import { kindOf, lotsOfPiece } from "../piece/wood.ts";
+import type { Finding, PieceFile } from "../types.ts";
+import { type BatchCase, lotRef } from "./case.ts";
+
+const gluedLots = ({ index, batch }: BatchCase): Lot[] =>
+  batch.timber.map((id) => lookUp(index.record.lots, id, "lot"));
+
+/** Whether every leg of a piece is of a kind that was glued; two lots of which no species is noted are alike only where they are one. */
+export function isSample(c: BatchCase, { piece }: PieceFile): boolean {
+  if (piece.scraps === true && piece.lot === undefined && piece.legs === undefined) return true;
+  const lots = lotsOfPiece(c.index, piece, c.batch);
+  const glued = gluedLots(c);
+  return lots.length > 0 && lots.every((lot) => glued.some((one) => isAlike(lot, one)));
+}
+
+const isAlike = (a: Lot, b: Lot): boolean => a.id === b.id || (kindOf(a) !== undefined && kindOf(a) === kindOf(b));
+
+export function sampleWood(c: BatchCase): Finding[] {
+  const counting = c.pieces.filter(({ piece }) => piece.trial === undefined);
+  if (c.batch.joints.length === 0 || counting.length === 0) return [];
+  const scraps = counting.every(({ piece }) => piece.scraps === true);
+  if (c.batch.timber.length === 0 && !scraps) return [c.find("sample-wood/nothing-noted", "unproven", {})];
+  return [...strangers(c, counting), ...lacking(c, counting), ...otherLots(c, counting)];
+}
+
+const refs = (files: readonly PieceFile[]): Ref[] => files.map(({ piece }) => ({ kind: "piece", id: piece.id }));
+const pieceIds = (files: readonly PieceFile[]): string[] => files.map(({ piece }) => piece.id);
+const ids = (lots: readonly Lot[]): string[] => lots.map(({ id }) => id);
+
+/** Pieces that are no samples count for nothing; that they are there is said. */
+function strangers(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
+  const nameless = counting.filter(
+    ({ piece }) => piece.scraps !== true && lotsOfPiece(c.index, piece, c.batch).length === 0,
+  );
+  const other = counting.filter((file) => !nameless.includes(file) && !isSample(c, file));
+  const say = (code: "sample-wood/no-lot" | "sample-wood/other-wood", files: readonly PieceFile[]): Finding[] =>
+    files.length === 0 ? [] : [c.find(code, "caution", { pieces: pieceIds(files) }, { alsoOn: refs(files) })];
+  return [...say("sample-wood/no-lot", nameless), ...say("sample-wood/other-wood", other)];
+}
+
+/** Each kind that was glued needs a piece that passed with a leg of it: both together in one, or one of each. */
+function lacking(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
+  const samples = counting.filter((file) => isSample(c, file));
+  const has = (lot: Lot, verdicts: readonly string[]): boolean =>
+    samples.some(
+      (file) =>
+        verdicts.includes(file.verdict) &&
+        (file.piece.scraps === true || lotsOfPiece(c.index, file.piece, c.batch).some((own) => isAlike(own, lot))),
+    );
+  const glued = gluedLots(c);
+  const without = glued.filter((lot) => !has(lot, ["pass"]));
+  if (without.length === 0)
+    return samples.length === 0
+      ? []
+      : [c.find("sample-wood/covered", "meets", { lots: ids(glued) }, { alsoOn: ids(glued).map(lotRef) })];
+  const waits = without.every((lot) => has(lot, ["pass", "not broken"]));
+  const alsoOn = ids(without).map(lotRef);
+  return [c.find("sample-wood/lacking", waits ? "waits" : "unproven", { lots: ids(without) }, { alsoOn })];
+}
+
+function otherLots(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
+  const samples = counting.filter((file) => isSample(c, file));
+  const own = new Set(samples.flatMap(({ piece }) => lotsOfPiece(c.index, piece, c.batch)).map(({ id }) => id));
+  const missed = c.batch.timber.filter((id) => !own.has(id));
+  if (missed.length === 0 || samples.length === 0 || samples.some(({ piece }) => piece.scraps === true)) return [];
+  return [c.find("sample-wood/other-lot", "caution", { lots: missed }, { alsoOn: missed.map(lotRef) })];
+}

@@ -1,0 +1,33 @@
+/** The strengths of the wood that a piece is reckoned with, and what its shape could show. */
+import { SITKA_SPRUCE } from "../../reckoning/pieces/break-even-overlap.ts";
+import { revealingPower } from "../../reckoning/pieces/revealing-power.ts";
+import type { Lot, PieceForm, Procedure } from "../../facts/types.ts";
+import { procedureOf } from "../sources.ts";
+import type { Source } from "../types/source.ts";
+import { isSpruce } from "./wood.ts";
+
+/** Pa. */
+export interface Strengths {
+  readonly crushing: number;
+  readonly shear: number;
+  readonly from: Source;
+}
+
+/** Those of the procedure; else this program's of clear Sitka spruce, where every leg is said to be of spruce. */
+export function strengthsOf(procedure: Procedure, lots: readonly Lot[]): Strengths | undefined {
+  if (procedure.wood)
+    return { crushing: procedure.wood.crushing.value, shear: procedure.wood.shear.value, from: procedureOf(procedure) };
+  if (lots.length === 0 || !lots.every(isSpruce)) return undefined;
+  return { ...SITKA_SPRUCE, from: { code: "source/sitka-spruce", values: {}, known: "memory" } };
+}
+
+/** What three thicknesses give, whatever a procedure allows: the usual greatest overlap of the three-leg piece. */
+const FLOOR_RATIO = 3;
+
+/** Of a shape with so many thicknesses of overlap; a lap of one face carries half of what two do, a block has no leg to be crushed. */
+export function shapeShows(form: PieceForm, ratio: number, { crushing, shear }: Strengths): number | undefined {
+  if (form === "block-shear") return 1;
+  return revealingPower(form === "three-leg" ? ratio : ratio / 2, crushing, shear);
+}
+
+export const floorOf = ({ crushing, shear }: Strengths): number => revealingPower(FLOOR_RATIO, crushing, shear) ?? 1;
