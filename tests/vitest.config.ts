@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.{ts,tsx}"],
     globalSetup: ["tests/browser/chromium-setup.ts", "tests/archive/tools-setup.ts"],
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     hookTimeout: 300_000,
     maxWorkers: 2,
   },

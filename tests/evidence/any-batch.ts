@@ -26,7 +26,7 @@ const anyPiece = fc.record({
 const soundTest = fc.constant({
   failure: "wood" as PieceTest["failure"],
   woodFailure: pc("100"),
-  load: undefined,
+  load: newton("1260"),
   day: "2025-03-20",
   time: "15:00",
 });
@@ -34,7 +34,7 @@ const soundTest = fc.constant({
 const spoilt = fc.record({
   failure: fc.constantFrom("wood", "wood", "wood", "mixed", "glue line") as fc.Arbitrary<PieceTest["failure"]>,
   woodFailure: maybe(["50", "75", "100", "100", "100", "100"].map(pc)),
-  load: fc.constantFrom(undefined, undefined, newton("900"), newton("1500"), newton("1500")),
+  load: fc.constantFrom(undefined, newton("900"), newton("1260"), newton("1260"), newton("1300"), newton("1500")),
   day: fc.constantFrom("2025-03-11", "2025-03-13", "2025-03-20", "2025-03-20"),
   time: maybe(["12:00", "15:00"]),
 });

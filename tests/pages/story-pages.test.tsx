@@ -74,7 +74,7 @@ describe("An assembly's page", () => {
 
   it("marks every joint on the drawing with its short id and its state in words, and leads to it", () => {
     expect(html).toMatch(
-      /<a class="mark" href="\.\.\/joint\/W-1\.html"[^>]*>.*?<span>1<\/span><span class="unseen">: Rib to &lt;spar>, accepted/s,
+      /<a class="mark" href="\.\.\/joint\/W-1\.html"[^>]*>.*?<span>1<\/span><span class="unseen">: Rib to &lt;spar>, shown/s,
     );
     expect(html).toContain('href="../joint/W-2.html"');
   });
@@ -108,7 +108,7 @@ describe("An entry's page", () => {
     const html = main(page("entry/2025-03-20-tests.html"));
     expect(html).toContain("Ada, testing");
     expect(html).toContain('href="../batch/B-1.html#piece-B-1-1"');
-    expect(html).toContain("Broke in the wood, 100 % wood failure, seen by the inspector.");
+    expect(html).toContain("Broke in the wood, 100 % wood failure, at 1260 N, seen by the inspector.");
     expect(html).toContain('href="../entry/2025-03-10-glue.html"');
     expect(html).toContain('href="../entry/2025-04-02-looked.html"');
   });

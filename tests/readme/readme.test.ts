@@ -21,12 +21,13 @@ describe("The README's record in five minutes", () => {
       "procedures",
       "lots",
       "lots",
+      "lots",
       "entries",
       "entries",
     ]);
   });
 
-  it("has no problem, and its one batch and joint are accepted", async () => {
+  it("has no problem, and its one batch and joint are shown", async () => {
     for (const [path, text] of files) {
       mkdirSync(dirname(join(content, path)), { recursive: true });
       writeFileSync(join(content, path), text);
