@@ -109,6 +109,7 @@ describe("Where a piece broke", () => {
     expect(verdict({ ...silent, test: { woodFailure: pc("100") } })).toBe("pass");
     expect(verdict({ ...silent, test: { woodFailure: pc("99") } })).toBe("inconclusive");
     expect(verdict({ ...silent, test: { failure: "mixed", woodFailure: pc("90") } })).toBe("inconclusive");
+    expect(verdict({ ...silent, test: { failure: "mixed", woodFailure: pc("100") } })).toBe("inconclusive");
     expect(verdict({ ...silent, test: { failure: "mixed", woodFailure: undefined } })).toBe("inconclusive");
     expect(verdict({ ...silent, test: { failure: "glue line" } })).toBe("fail");
     expect(finding({ ...silent }, "failure-mode")?.limit).toBeUndefined();

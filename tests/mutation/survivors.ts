@@ -5,7 +5,8 @@
 import { readFileSync } from "node:fs";
 import type { Mutant } from "./journal.ts";
 
-const ITEM = /^- `(?<file>[^`:]+)(?::\d+)?` ``(?<change>.+?)``$/;
+/** Between single backticks, or double ones where the change holds a backtick itself. */
+const ITEM = /^- `(?<file>[^`:]+)(?::\d+)?` (?<fence>`+)(?<change>.+?)\k<fence>$/;
 
 const keyOf = ({ file, original, replacement }: Mutant): string => `${file} ${original} → ${replacement}`;
 
