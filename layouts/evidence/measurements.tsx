@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import { drawingWords, measurements, offWords, pairs } from "../../src/pages/evidence/evidence-lists.ts";
-import { WITHHELD } from "../../src/editions/visibility.ts";
+import { WITHHELD } from "../../src/facts/visibility.ts";
 import { quantityWords } from "../../src/words/words.ts";
 import type { Measurement } from "../../src/facts/types.ts";
 import { Mark } from "../parts/mark.tsx";

@@ -4,7 +4,8 @@ import { sayIn } from "../words/findings/catalogue.ts";
 import { ENGLISH } from "../words/findings/english.ts";
 import type { Record, Ref } from "../facts/types.ts";
 import type { Edition, NamedSeal, Shown } from "./shown.ts";
-import { UNNAMED, visibilityOf, type Visibility } from "./visibility.ts";
+import { UNNAMED, type Visibility } from "../facts/visibility.ts";
+import { visibilityOf } from "./visibility.ts";
 import { redactedEvidence } from "./redacted-evidence.ts";
 import { redactedRecord } from "./redacted-record.ts";
 
@@ -30,9 +31,9 @@ export function editionOf(
   const visibility = visibilityOf(record, edition);
   const redacted = redactedRecord(record, visibility);
   return {
-    ...shownOf(edition, redacted.record, redactedEvidence(record, evidence, redacted, visibility), leftOut(visibility)),
+    ...shownOf(edition, redacted, redactedEvidence(record, evidence, redacted, visibility), leftOut(visibility)),
     say,
-    ...sealFor(redacted.record, seal),
+    ...sealFor(redacted, seal),
   };
 }
 

@@ -11,73 +11,82 @@ import type {
   Need,
   PieceFile,
 } from "../evidence/types.ts";
-import type { Batch, Lot, Record, Ref } from "../facts/types.ts";
 import type { TrialFile } from "../evidence/types/trial.ts";
-import { unchanged, unchangedList } from "./unchanged.ts";
-import { tellsAll, type Visibility } from "./visibility.ts";
-import { redactedCure } from "./redacted-cure.ts";
-import { redactedMeasurement, redactedPairs } from "./redacted-measures.ts";
-import type { RedactedRecord } from "./redacted-record.ts";
+import { holdPointShown } from "../facts/build/hold-point.ts";
+import { jointShown } from "../facts/build/joint.ts";
+import { lotShown } from "../facts/build/lot.ts";
+import { type Decisions, each, onlyShown, part, redacted, same, show } from "../facts/decisions.ts";
+import { batchShown } from "../facts/glue/batch.ts";
+import { pieceShown } from "../facts/glue/piece.ts";
+import { isRecallShown, type Recall, recallShown } from "../facts/glue/recall.ts";
+import { rejectionShown } from "../facts/glue/rejection.ts";
+import { reworkShown } from "../facts/glue/rework.ts";
+import { testShown } from "../facts/glue/test.ts";
+import type { Batch, Record, Ref } from "../facts/types.ts";
+import type { Visibility } from "../facts/visibility.ts";
+import { departureShown, isDepartureShown } from "../facts/work/departure.ts";
+import { inspectionShown } from "../facts/work/inspection.ts";
+import { isOpenItemShown, openItemShown } from "../facts/work/open-item.ts";
+import { cureShown } from "./redacted-cure.ts";
+import { isMeasurementFileShown, isPairShown, measurementFileShown, pairShown } from "./redacted-measures.ts";
+import { tellsAll } from "./visibility.ts";
 
 /** All that is said of what rests on hidden things: neither its code nor its values. */
 const WITHHELD = { code: "withheld", values: {} } as const;
 const ELSEWHERE = { code: "take/other-edition", values: {} } as const;
 
-interface Ground {
-  readonly visibility: Visibility;
+/** What an edition sees of a record, with what of the whole its evidence is decided by. */
+interface Ground extends Visibility {
   readonly whole: Evidence;
-  readonly facts: RedactedRecord["facts"];
+  /** Whether all that is told of a thing comes from what the edition shows. */
   readonly tells: (ref: Ref) => boolean;
   /** The record as the edition shows it, and its batches by id. */
   readonly record: Record;
-  readonly batches: ReadonlyMap<string, Batch>;
+  readonly shownBatches: ReadonlyMap<string, Batch>;
 }
 
 export function redactedEvidence(
   wholeRecord: Record,
   whole: Evidence,
-  redacted: RedactedRecord,
+  record: Record,
   visibility: Visibility,
 ): Evidence {
-  const { facts, record } = redacted;
-  const batches = new Map(record.entries.flatMap((entry) => entry.batches).map((batch) => [batch.id, batch]));
-  const ground: Ground = {
-    visibility,
-    whole,
-    facts,
-    batches,
-    record,
-    tells: (ref) => tellsAll(visibility, ref, wholeRecord),
-  };
-  const pieces = kept(whole.pieces, visibility.pieces, (file) => pieceFile(file, ground));
-  const lots = new Map(
-    [...record.lots.values()].flatMap((lot) => {
-      const file = whole.lots.get(lot.id);
-      return file === undefined ? [] : [[lot.id, lotFile(file, lot, ground)] as const];
-    }),
-  );
-  return {
-    pieces,
-    lots,
-    batches: kept(whole.batches, visibility.batches, (file) => batchFile(file, ground, pieces)),
-    joints: kept(whole.joints, undefined, (file) => jointFile(file, ground)),
-    holdPoints: kept(whole.holdPoints, undefined, (file) => holdPointFile(file, ground)),
-    assemblies: kept(whole.assemblies, undefined, (file) => assemblyFile(file, ground)),
-    pairs: redactedPairs(whole.pairs, visibility, facts),
-    departures: kept(whole.departures, visibility.departures, facts.departure),
-    openItems: kept(whole.openItems, visibility.openItems, facts.openItem),
-    trials: kept(whole.trials, visibility.trials, (file) => trialFile(file, ground)),
-    findings: findings(whole.findings, ground),
-  };
+  const shownBatches = new Map(record.entries.flatMap((entry) => entry.batches).map((batch) => [batch.id, batch]));
+  const tells = (ref: Ref): boolean => tellsAll(visibility, ref, wholeRecord);
+  const ground: Ground = { ...visibility, whole, tells, record, shownBatches };
+  const pieceFiles = files(pieceFileShown, (id, { pieces }) => pieces.has(id))(whole.pieces, ground);
+  return redacted(whole, evidenceShown, { ...ground, pieceFiles });
 }
+
+interface GroundWithPieces extends Ground {
+  readonly pieceFiles: ReadonlyMap<string, PieceFile>;
+}
+
+/** Files by id, of those whose id is in `set`, by the decisions on their fields. */
+const files =
+  <F extends object, S = Ground>(
+    decisions: Decisions<F, S>,
+    isShown: (id: string, ground: S) => boolean = () => true,
+  ) =>
+  (all: ReadonlyMap<string, F>, ground: S): ReadonlyMap<string, F> =>
+    new Map(
+      [...all].filter(([id]) => isShown(id, ground)).map(([id, file]) => [id, redacted(file, decisions, ground)]),
+    );
+
+/** A fact of an entry goes with its entry. */
+const isTold = ({ entry }: { readonly entry: string }, { entries }: Visibility): boolean => entries.has(entry);
+const ofEntry =
+  <F extends { readonly entry: string }>(decisions: Decisions<F>) =>
+  (fact: F, ground: Ground): F | undefined =>
+    isTold(fact, ground) ? redacted(fact, decisions, ground) : undefined;
 
 /** Findings about hidden things are gone; those that rest on hidden things say only that they do, once however many they are. */
 function findings(all: readonly Finding[], ground: Ground): readonly Finding[] {
   const said = new Set<string>();
-  return unchangedList(
+  return same(
     all,
     all
-      .filter(({ about }) => isShown(about, ground.visibility))
+      .filter(({ about }) => isShown(about, ground))
       .map((finding) => redactedFinding(finding, ground))
       .filter((finding) => {
         if (finding.code !== "withheld") return true;
@@ -95,12 +104,6 @@ function redactedFinding(finding: Finding, ground: Ground): Finding {
   return open ? finding : { ...WITHHELD, rule, severity, about, restsOn: [] };
 }
 
-/** What a trial shows is told whole or not at all: with some pieces withheld it would be another trial. */
-function trialFile(file: TrialFile, ground: Ground): TrialFile {
-  if (file.restsOn.every(ground.tells)) return file;
-  return { trial: file.trial, outcomes: [], cautions: [], conclusion: [WITHHELD], restsOn: [] };
-}
-
 function isShown(ref: Ref, visibility: Visibility): boolean {
   return ref.kind === "piece"
     ? visibility.pieces.has(ref.id)
@@ -109,125 +112,180 @@ function isShown(ref: Ref, visibility: Visibility): boolean {
       : true;
 }
 
+const pieceFileShown: Decisions<PieceFile, Ground> = {
+  piece: part(pieceShown),
+  test: ofEntry(testShown),
+  verdict: show,
+  findings,
+  overlapRatio: show,
+  revealing: show,
+  curedFor: withTest,
+  cure: (cure, { tells }, { test }) =>
+    redacted(cure, cureShown, { test: test === undefined || tells({ kind: "entry", id: test.entry }), tells }),
+  stress: withTest,
+  // Of a piece that was broken it may be what the load shows.
+  atMost: (value, ground, { test }) => (test === undefined || isTold(test, ground) ? value : undefined),
+};
+
 /** What was reckoned from a hidden test goes with it; the verdict, as of the whole record, stays. */
-function pieceFile(file: PieceFile, ground: Ground): PieceFile {
-  const { test, curedFor, stress, ...rest } = file;
-  const cure = redactedCure(
-    file.cure,
-    test === undefined || ground.tells({ kind: "entry", id: test.entry }),
-    ground.tells,
-  );
-  const base = { ...rest, cure, piece: ground.facts.piece(file.piece), findings: findings(file.findings, ground) };
-  if (test === undefined || !ground.visibility.entries.has(test.entry)) return base;
-  return {
-    ...base,
-    test: ground.facts.test(test),
-    ...(curedFor === undefined ? {} : { curedFor }),
-    ...(stress === undefined ? {} : { stress }),
-  };
+function withTest(value: number, ground: Ground, { test }: PieceFile): number | undefined {
+  return test !== undefined && isTold(test, ground) ? value : undefined;
 }
 
-function batchFile(file: BatchFile, ground: Ground, pieces: ReadonlyMap<string, PieceFile>): BatchFile {
-  const { rejection, moistureEstimate, ...rest } = file;
-  const said = findings(file.findings, ground);
-  const estimateTells = said.every(({ rule, code }) => rule !== "wood-moisture" || code !== "withheld");
-  return {
-    ...rest,
-    ...(moistureEstimate !== undefined && estimateTells ? { moistureEstimate } : {}),
-    batch: ground.facts.batch(file.batch),
-    findings: said,
-    pieces: file.pieces.flatMap(({ piece }) => pieces.get(piece.id) ?? []),
-    recalls: file.recalls.filter(
-      (recall) => ground.visibility.entries.has(recall.entry) && ground.visibility.lots.has(recall.lot),
+const batchFileShown: Decisions<BatchFile, GroundWithPieces> = {
+  batch: part(batchShown),
+  verdict: show,
+  findings,
+  pieces: (all, ground) =>
+    same(
+      all,
+      all.flatMap(({ piece }) => ground.pieceFiles.get(piece.id) ?? []),
     ),
-    ...(rejection !== undefined && ground.visibility.entries.has(rejection.entry) ? { rejection } : {}),
-  };
-}
+  recalls: each(recallShown, (recall: Recall, ground) => isTold(recall, ground) && isRecallShown(recall, ground)),
+  rejection: ofEntry(rejectionShown),
+  ratio: show,
+  moistureEstimate: (estimate, ground, file) =>
+    findings(file.findings, ground).every(({ rule, code }) => rule !== "wood-moisture" || code !== "withheld")
+      ? estimate
+      : undefined,
+  dewPoint: show,
+  openFor: show,
+  workingLife: show,
+};
 
-function jointFile(file: JointFile, ground: Ground): JointFile {
-  const batches = file.batches.filter((id) => ground.visibility.batches.has(id));
-  const used = new Set(batches.flatMap((id) => lotsIn(ground.batches.get(id))));
-  return {
-    ...file,
-    batches,
-    findings: findings(file.findings, ground),
-    superseded: file.superseded.filter((id) => ground.visibility.batches.has(id)),
-    reworks: file.reworks.filter((rework) => ground.visibility.entries.has(rework.entry)),
-    lots: file.lots.filter((id) => used.has(id)),
-  };
-}
+const jointFileShown: Decisions<JointFile, Ground> = {
+  joint: part(jointShown),
+  state: show,
+  findings,
+  batches: onlyShown("batches"),
+  superseded: onlyShown("batches"),
+  reworks: each(reworkShown, isTold),
+  lots: (ids, ground, { batches }) => {
+    const used = new Set(batches.flatMap((id) => lotsIn(ground.shownBatches.get(id))));
+    return same(
+      ids,
+      ids.filter((id) => used.has(id)),
+    );
+  },
+};
 
 /** Where a lot was used, through shown batches alone. */
-function lotFile(file: LotFile, lot: Lot, ground: Ground): LotFile {
-  const batches = file.batches.filter((id) => ground.visibility.batches.has(id));
-  const among = new Set(batches);
-  const through = (ids: readonly string[], by: "batches" | "superseded"): string[] =>
-    ids.filter((id) => ground.whole.joints.get(id)?.[by].some((batch) => among.has(batch)) ?? false);
-  const joints = through(file.joints, "batches");
-  const reached = new Set(joints);
-  return {
-    lot,
-    batches,
-    joints,
-    recalls: file.recalls.filter((recall) => ground.visibility.entries.has(recall.entry)),
-    pieces: file.pieces.filter((id) => ground.visibility.pieces.has(id)),
-    formerJoints: through(file.formerJoints, "superseded"),
-    assemblies: file.assemblies.filter(
-      (id) => ground.whole.assemblies.get(id)?.joints.some((joint) => reached.has(joint)) ?? false,
-    ),
-    holdPoints: file.holdPoints.filter(
-      (id) => ground.whole.holdPoints.get(id)?.joints.some((joint) => reached.has(joint)) ?? false,
-    ),
-  };
+const lotFileShown: Decisions<LotFile, Ground> = {
+  lot: part(lotShown),
+  recalls: each(recallShown, isTold),
+  batches: onlyShown("batches"),
+  pieces: onlyShown("pieces"),
+  joints: (_, ground, file) => jointsOf(file, ground),
+  formerJoints: (ids, ground, file) => through(ids, "superseded", file, ground),
+  assemblies: (ids, ground, file) => reached(ids, ground.whole.assemblies, file, ground),
+  holdPoints: (ids, ground, file) => reached(ids, ground.whole.holdPoints, file, ground),
+};
+
+function jointsOf(file: LotFile, ground: Ground): readonly string[] {
+  return through(file.joints, "batches", file, ground);
 }
+
+function through(
+  ids: readonly string[],
+  by: "batches" | "superseded",
+  { batches }: LotFile,
+  ground: Ground,
+): readonly string[] {
+  const among = new Set(batches.filter((id) => ground.batches.has(id)));
+  return same(
+    ids,
+    ids.filter((id) => ground.whole.joints.get(id)?.[by].some((batch) => among.has(batch)) ?? false),
+  );
+}
+
+function reached(
+  ids: readonly string[],
+  holding: ReadonlyMap<string, { readonly joints: readonly string[] }>,
+  file: LotFile,
+  ground: Ground,
+): readonly string[] {
+  const joints = new Set(jointsOf(file, ground));
+  return same(
+    ids,
+    ids.filter((id) => holding.get(id)?.joints.some((joint) => joints.has(joint)) ?? false),
+  );
+}
+
+const holdPointFileShown: Decisions<HoldPointFile, Ground> = {
+  holdPoint: part(holdPointShown),
+  state: show,
+  joints: show,
+  needs,
+  changes,
+  signed: ofEntry(inspectionShown),
+  inspections: each(inspectionShown, isTold),
+};
+
+const assemblyFileShown: Decisions<AssemblyFile, Ground> = {
+  id: show,
+  within: show,
+  joints: show,
+  jointCounts: show,
+  openItems: each(openItemShown, isOpenItemShown),
+  departures: each(departureShown, isDepartureShown),
+  measurements: each(measurementFileShown, isMeasurementFileShown),
+  holdPoints: show,
+  nextHoldPoint: show,
+  minutes: (_, ground, { within }) => minutesIn(ground, new Set(within)),
+};
+
+/** What a trial shows is told whole or not at all: with some pieces withheld it would be another trial. */
+const trialFileShown: Decisions<TrialFile, Ground> = {
+  trial: show,
+  outcomes: (outcomes, ground, file) => (isWhole(file, ground) ? outcomes : []),
+  cautions: (cautions, ground, file) => (isWhole(file, ground) ? cautions : []),
+  comparison: (comparison, ground, file) => (isWhole(file, ground) ? comparison : undefined),
+  conclusion: (conclusion, ground, file) => (isWhole(file, ground) ? conclusion : [WITHHELD]),
+  restsOn: (restsOn, ground, file) => (isWhole(file, ground) ? restsOn : []),
+};
+
+const isWhole = ({ restsOn }: TrialFile, { tells }: Ground): boolean => restsOn.every(tells);
+
+const evidenceShown: Decisions<Evidence, GroundWithPieces> = {
+  pieces: (_, { pieceFiles }) => pieceFiles,
+  batches: files(batchFileShown, (id, { batches }) => batches.has(id)),
+  joints: files(jointFileShown),
+  lots: files(lotFileShown, (id, { lots }) => lots.has(id)),
+  holdPoints: files(holdPointFileShown),
+  assemblies: files(assemblyFileShown),
+  pairs: (pairs, ground) =>
+    new Map(
+      [...pairs]
+        .filter(([, pair]) => isPairShown(pair, ground))
+        .map(([id, pair]) => [id, redacted(pair, pairShown, ground)]),
+    ),
+  departures: files(departureShown, (id, { departures }) => departures.has(id)),
+  openItems: files(openItemShown, (id, { openItems }) => openItems.has(id)),
+  trials: files(trialFileShown, (id, { trials }) => trials.has(id)),
+  findings,
+};
 
 function lotsIn(batch: Batch | undefined): string[] {
   if (batch === undefined) return [];
   return [batch.resin?.lot, batch.hardener?.lot, ...batch.timber].filter((id) => id !== undefined);
 }
 
-function holdPointFile(file: HoldPointFile, ground: Ground): HoldPointFile {
-  const { signed, ...rest } = file;
-  const open = ground.visibility.entries;
-  return {
-    ...rest,
-    needs: needs(file, ground),
-    changes: changes(file, ground),
-    inspections: file.inspections.filter((each) => open.has(each.entry)).map(ground.facts.inspection),
-    ...(signed !== undefined && open.has(signed.entry) ? { signed: ground.facts.inspection(signed) } : {}),
-  };
-}
-
 /** Hidden needs become at most one line that blocks and one that does not, after all others, so that neither their number nor their place among them is told. */
-function needs(file: HoldPointFile, ground: Ground): Need[] {
+function needs(all: readonly Need[], ground: Ground, file: HoldPointFile): readonly Need[] {
   const isOpen = (need: Need): boolean => ground.tells(need.about) && need.restsOn.every(ground.tells);
-  const hidden = new Set(file.needs.filter((need) => !isOpen(need)).map(({ blocks }) => blocks));
+  const hidden = new Set(all.filter((need) => !isOpen(need)).map(({ blocks }) => blocks));
   const about: Ref = { kind: "hold point", id: file.holdPoint.id };
   const told = [true, false]
     .filter((blocks) => hidden.has(blocks))
     .map((blocks): Need => ({ ...WITHHELD, about, takes: ELSEWHERE, blocks, restsOn: [] }));
-  return [...file.needs.filter(isOpen), ...told];
+  return same(all, [...all.filter(isOpen), ...told]);
 }
 
 /** Hidden changes become one line, however many they are. */
-function changes(file: HoldPointFile, ground: Ground): Change[] {
-  const open = file.changes.filter((change) => ground.tells(change.about) && change.restsOn.every(ground.tells));
-  if (open.length === file.changes.length) return open;
+function changes(all: readonly Change[], ground: Ground, file: HoldPointFile): readonly Change[] {
+  const open = all.filter((change) => ground.tells(change.about) && change.restsOn.every(ground.tells));
+  if (open.length === all.length) return all;
   return [...open, { ...WITHHELD, about: { kind: "hold point", id: file.holdPoint.id }, restsOn: [] }];
-}
-
-function assemblyFile(file: AssemblyFile, ground: Ground): AssemblyFile {
-  const { visibility, facts } = ground;
-  const within = new Set(file.within);
-  return {
-    ...file,
-    openItems: file.openItems.filter(({ id }) => visibility.openItems.has(id)).map(facts.openItem),
-    departures: file.departures.filter(({ id }) => visibility.departures.has(id)).map(facts.departure),
-    measurements: file.measurements
-      .filter(({ measurement }) => visibility.entries.has(measurement.entry))
-      .map((each) => redactedMeasurement(each, visibility, facts)),
-    minutes: minutesIn(ground, within),
-  };
 }
 
 function minutesIn(ground: Ground, within: ReadonlySet<string>): number {
@@ -235,14 +293,4 @@ function minutesIn(ground: Ground, within: ReadonlySet<string>): number {
   for (const entry of ground.record.entries)
     for (const line of entry.hours) if (within.has(line.assembly)) sum += line.minutes;
   return sum;
-}
-
-function kept<T extends object>(
-  map: ReadonlyMap<string, T>,
-  ids: ReadonlySet<string> | undefined,
-  make: (thing: T) => T,
-): ReadonlyMap<string, T> {
-  const out = new Map<string, T>();
-  for (const [id, thing] of map) if (ids === undefined || ids.has(id)) out.set(id, unchanged(thing, make(thing)));
-  return out;
 }

@@ -1,43 +1,33 @@
 /** Measurements and pairs of sides as an edition shows them. */
 import type { MeasurementFile, PairFile } from "../evidence/types.ts";
+import { type Decisions, each, part, redacted, show } from "../facts/decisions.ts";
 import type { Measurement } from "../facts/types.ts";
-import type { Visibility } from "./visibility.ts";
-import type { RedactedRecord } from "./redacted-record.ts";
+import type { Visibility } from "../facts/visibility.ts";
+import { measurementShown } from "../facts/work/measurement.ts";
 
-type Facts = RedactedRecord["facts"];
+const isTold = ({ entry }: { readonly entry: string }, seer: Visibility): boolean => seer.entries.has(entry);
 
-export function redactedMeasurement(
-  { again, ...file }: MeasurementFile,
-  visibility: Visibility,
-  facts: Facts,
-): MeasurementFile {
-  return {
-    ...file,
-    measurement: facts.measurement(file.measurement),
-    ...(again && visibility.entries.has(again.entry) ? { again: facts.measurement(again) } : {}),
-  };
-}
+export const measurementFileShown: Decisions<MeasurementFile> = {
+  measurement: part(measurementShown),
+  off: show,
+  verdict: show,
+  again: (again, seer) => (isTold(again, seer) ? redacted(again, measurementShown, seer) : undefined),
+};
+
+export const isMeasurementFileShown = ({ measurement }: MeasurementFile, seer: Visibility): boolean =>
+  isTold(measurement, seer);
+
+const sides = each<Measurement>(measurementShown, isTold);
 
 /** A pair of which a side is shown keeps its verdict; what was reckoned from a hidden side goes with it. */
-export function redactedPairs(
-  pairs: ReadonlyMap<string, PairFile>,
-  visibility: Visibility,
-  facts: Facts,
-): ReadonlyMap<string, PairFile> {
-  const shown = (all: readonly Measurement[]): Measurement[] =>
-    all.filter(({ entry }) => visibility.entries.has(entry)).map(facts.measurement);
-  const out = new Map<string, PairFile>();
-  for (const [id, { difference, tolerance, ...file }] of pairs) {
-    const now = shown(file.now);
-    const before = shown(file.before);
-    if (now.length + before.length === 0) continue;
-    out.set(id, {
-      ...file,
-      now,
-      before,
-      ...(tolerance && visibility.entries.has(tolerance.entry) ? { tolerance } : {}),
-      ...(difference !== undefined && now.length === file.now.length ? { difference } : {}),
-    });
-  }
-  return out;
-}
+export const pairShown: Decisions<PairFile> = {
+  id: show,
+  verdict: show,
+  now: sides,
+  before: sides,
+  tolerance: (tolerance, seer) => (isTold(tolerance, seer) ? tolerance : undefined),
+  difference: (difference, seer, { now }) => (now.every((side) => isTold(side, seer)) ? difference : undefined),
+};
+
+export const isPairShown = ({ now, before }: PairFile, seer: Visibility): boolean =>
+  [...now, ...before].some((side) => isTold(side, seer));

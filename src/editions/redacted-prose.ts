@@ -1,9 +1,10 @@
 /** Prose as an edition shows it: whole passages left out, and no link or image that names what is hidden. */
 import type { Token } from "markdown-it";
-import type { Passage } from "../facts/types.ts";
+import { same } from "../facts/decisions.ts";
+import type { Passage, Record } from "../facts/types.ts";
+import { factOf } from "../facts/typing.ts";
+import type { Visibility } from "../facts/visibility.ts";
 import { markdownParser } from "../record/text/markdown.ts";
-import { unchangedList } from "./unchanged.ts";
-import type { Visibility } from "./visibility.ts";
 
 type Hides = (target: string) => boolean;
 
@@ -12,10 +13,17 @@ const PARSER = markdownParser();
 const MAY_LINK = /\]|<[a-z]/i;
 
 /** `hides` is asked of each link's target, as typed. */
-export function redactedBody(body: readonly Passage[], visibility: Visibility, hides: Hides): Passage[] {
-  return body
-    .filter((passage) => visibility.sees(passage.audience))
-    .map((passage) => (MAY_LINK.test(passage.markdown) ? redacted(passage, hides) : passage));
+export function redactedBody(
+  body: readonly Passage[],
+  { sees }: Pick<Visibility, "sees">,
+  hides: Hides,
+): readonly Passage[] {
+  return same(
+    body,
+    body
+      .filter((passage) => sees(passage.audience))
+      .map((passage) => (MAY_LINK.test(passage.markdown) ? redacted(passage, hides) : passage)),
+  );
 }
 
 /**
@@ -26,8 +34,9 @@ function redacted(passage: Passage, hides: Hides): Passage {
   const env: { references?: object } = {};
   const blocks = PARSER.parse(passage.markdown, env);
   const shown = blocks.map((block) => withoutHidden(block, hides));
-  if (env.references === undefined && unchangedList(blocks, shown) === blocks) return passage;
-  return { ...passage, markdown: "", blocks: shown.map(withoutSource) };
+  if (env.references === undefined && same(blocks, shown) === blocks) return passage;
+  const { audience, line } = passage;
+  return factOf<Passage>({ audience, line, markdown: "", blocks: shown.map(withoutSource) });
 }
 
 /** `token` itself where nothing in it is hidden. The words of a picture may hold links too. */
@@ -42,7 +51,7 @@ function withoutHidden(token: Token, hides: Hides): Token {
     return isShown.at(-1) === true;
   });
   const children = kept.map((child) => withoutHidden(child, hides));
-  return unchangedList(token.children, children) === token.children ? token : changed(token, { children });
+  return same(token.children, children) === token.children ? token : changed(token, { children });
 }
 
 /** The parser keeps beside the words of a paragraph and of a picture what they were read from. */
@@ -71,4 +80,31 @@ function decoded(target: string): string {
   } catch {
     return target;
   }
+}
+
+/** Whether a link's target names something that the edition hides: an entry's file, an id, a photograph or an attachment. */
+export function hiddenTargets(
+  whole: Record,
+  visibility: Omit<Visibility, "prose">,
+): (folder: string, target: string) => boolean {
+  const ids = new Set<string>();
+  const files = new Set<string>(visibility.hiddenFiles);
+  const gone = (shown: ReadonlySet<string>, all: Iterable<{ readonly id: string }>): void => {
+    for (const { id } of all) if (!shown.has(id)) ids.add(id);
+  };
+  for (const entry of whole.entries) {
+    if (!visibility.entries.has(entry.id)) files.add(entry.file).add(entry.id).add(`${entry.id}.md`);
+    gone(visibility.batches, entry.batches);
+    gone(
+      visibility.pieces,
+      entry.batches.flatMap((batch) => batch.pieces),
+    );
+    gone(visibility.departures, entry.departures);
+    gone(visibility.openItems, entry.raised);
+  }
+  gone(visibility.lots, whole.lots.values());
+  gone(visibility.trials, whole.trials.values());
+  gone(visibility.logs, whole.climate);
+  return (folder, target) =>
+    ids.has(resolved("", target)) || files.has(resolved("", target)) || files.has(resolved(folder, target));
 }

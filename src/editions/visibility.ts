@@ -11,36 +11,11 @@ import type {
   Ref,
   Withheld,
 } from "../facts/types.ts";
+import { type Visibility, UNNAMED } from "../facts/visibility.ts";
+import { hiddenTargets, redactedBody } from "./redacted-prose.ts";
 import type { Edition } from "./shown.ts";
 
-/** Stands for a person whom the edition does not name; no id can be this. */
-export const UNNAMED = "?";
-/** Stands for an entry, or another thing, that the edition does not show; no id can be this. */
-export const WITHHELD = "?";
-
 const RANK: { readonly [audience in Audience]: number } = { public: 0, inspector: 1, archive: 2 };
-
-export interface Visibility {
-  readonly edition: Edition;
-  /** Whether something marked for this audience is shown. */
-  readonly sees: (audience: Audience) => boolean;
-  /** Whether a kind of fact is shown that public withholds by default. */
-  readonly may: (kind: Withheld) => boolean;
-  readonly entries: ReadonlySet<string>;
-  readonly batches: ReadonlySet<string>;
-  readonly pieces: ReadonlySet<string>;
-  readonly lots: ReadonlySet<string>;
-  readonly trials: ReadonlySet<string>;
-  readonly logs: ReadonlySet<string>;
-  readonly departures: ReadonlySet<string>;
-  readonly openItems: ReadonlySet<string>;
-  /** Files that stand in the record and that the edition must not name. */
-  readonly hiddenFiles: ReadonlySet<FilePath>;
-  /** Pieces that are shown, but whose test was noted where the edition does not look. */
-  readonly blindPieces: ReadonlySet<string>;
-  /** Ids of people in the record to the ids that stand for them in the edition. */
-  readonly people: ReadonlyMap<string, string>;
-}
 
 export function visibilityOf(record: Record, edition: Edition): Visibility {
   const sees = (audience: Audience): boolean => RANK[audience] <= RANK[edition];
@@ -54,7 +29,8 @@ export function visibilityOf(record: Record, edition: Edition): Visibility {
       .filter((piece) => isOf(piece, trials)),
   );
   const shown = idsOf(entries);
-  return {
+  const hiddenFiles = hiddenFilesOf(record, sees, may);
+  const visibility: Omit<Visibility, "prose"> = {
     edition,
     sees,
     may,
@@ -66,12 +42,14 @@ export function visibilityOf(record: Record, edition: Edition): Visibility {
     logs: idsOf(record.climate.filter((log) => sees(log.audience))),
     departures: idsOf(marked(entries, (entry) => entry.departures, sees)),
     openItems: idsOf(marked(entries, (entry) => entry.raised, sees)),
-    hiddenFiles: hiddenFilesOf(record, sees, may),
+    hiddenFiles,
     blindPieces: new Set(
       record.entries.filter((entry) => !shown.has(entry.id)).flatMap((entry) => entry.tests.map((test) => test.piece)),
     ),
     people: peopleOf([...record.aircraft.people.values()], sees, may("names")),
   };
+  const hides = hiddenTargets(record, visibility);
+  return { ...visibility, prose: (body, folder) => redactedBody(body, visibility, (target) => hides(folder, target)) };
 }
 
 /**

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf, SOMEONE } from "../../src/editions/edition.ts";
-import { visibilityOf, WITHHELD } from "../../src/editions/visibility.ts";
+import { visibilityOf } from "../../src/editions/visibility.ts";
+import { WITHHELD } from "../../src/facts/visibility.ts";
 import { redactedBody } from "../../src/editions/redacted-prose.ts";
 import type { Passage } from "../../src/facts/types.ts";
 import { markdownParser } from "../../src/record/text/markdown.ts";
@@ -71,7 +72,7 @@ describe("prose in an edition", () => {
   const made = exampleRecord();
   const visibility = visibilityOf(made, "public");
   const parser = markdownParser();
-  const redacted = (markdown: string): Passage[] =>
+  const redacted = (markdown: string): readonly Passage[] =>
     redactedBody([{ audience: "public", line: 1, markdown }], visibility, (target) => target.includes("hidden"));
   /** As it would be on a page, but for where links lead. */
   const seen = (markdown: string): string =>

@@ -5,7 +5,7 @@ import { WHOLE_TASK } from "../../reckoning/hours/credit.ts";
 import type { Quantity } from "../../facts/types.ts";
 import type { Row } from "./ledger-rows.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { WITHHELD } from "../../editions/visibility.ts";
+import { WITHHELD } from "../../facts/visibility.ts";
 import { traceIndex } from "../evidence/trace-index.ts";
 
 export const UNITS: { readonly [unit: string]: string } = {
