@@ -1,0 +1,78 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { filled, type Held, type Readings } from "../../src/reckoning/climate/filled.ts";
+import { spanOf } from "../../src/reckoning/climate/span-of-track.ts";
+import { trackOf } from "../../src/reckoning/climate/track.ts";
+
+const HOUR = 3600;
+const hourly = (from: number, to: number, value: number): Readings => {
+  const times = Float64Array.from({ length: to - from + 1 }, (_, i) => (from + i) * HOUR);
+  return { times, values: times.map(() => value), limits: times.map(() => 2 * HOUR) };
+};
+const none: Readings = { times: new Float64Array(), values: new Float64Array(), limits: new Float64Array() };
+const held = (from: number, to: number, value: number): Held => ({ from: from * HOUR, to: to * HOUR, value });
+const asked = (readings: Readings, from: number, to: number) =>
+  spanOf(trackOf(readings.times, readings.values, readings.limits), from * HOUR, to * HOUR);
+
+describe("What a thermometer of least and greatest adds to a log", () => {
+  it("is all there is where there is no log", () => {
+    const span = asked(filled(none, [held(0, 100, 17)], Math.min), 10, 90);
+    expect(span).toMatchObject({ whole: true, least: 17, mean: 17 });
+    expect(asked(filled(none, [held(0, 100, 17)], Math.min), 10, 101)?.whole).toBe(false);
+    expect(asked(filled(none, [held(5, 100, 17)], Math.min), 0, 100)?.whole).toBe(false);
+  });
+
+  it("fills a gap that it covers, and leaves what it does not cover a gap", () => {
+    const log: Readings = {
+      times: Float64Array.from([0, HOUR, 30 * HOUR, 31 * HOUR]),
+      values: Float64Array.from([20, 20, 20, 20]),
+      limits: Float64Array.from([2, 2, 2, 2].map((h) => h * HOUR)),
+    };
+    expect(asked(log, 0, 31)?.whole).toBe(false);
+    expect(asked(filled(log, [held(0, 31, 12)], Math.min), 0, 31)).toMatchObject({ whole: true, least: 12 });
+    expect(asked(filled(log, [held(10, 31, 12)], Math.min), 0, 31)?.whole).toBe(false);
+    expect(asked(filled(log, [held(0, 20, 12)], Math.min), 0, 31)?.whole).toBe(false);
+  });
+
+  it("goes on before the first reading and after the last", () => {
+    const both = filled(hourly(10, 20, 21), [held(0, 12, 15), held(19, 40, 14)], Math.min);
+    expect(asked(both, 0, 40)).toMatchObject({ whole: true, least: 14, greatest: 21 });
+  });
+
+  it("takes the worse of two spans where they overlap", () => {
+    const both = [held(0, 20, 18), held(10, 40, 15)];
+    expect(asked(filled(none, both, Math.min), 12, 18)?.mean).toBe(15);
+    expect(asked(filled(none, both, Math.max), 12, 18)?.mean).toBe(18);
+    expect(asked(filled(none, both, Math.min), 1, 39)?.whole).toBe(true);
+  });
+
+  it("leaves a gap between two spans that do not meet", () => {
+    expect(asked(filled(none, [held(0, 10, 18), held(11, 20, 18)], Math.min), 1, 19)?.whole).toBe(false);
+  });
+
+  it("changes nothing where the logger has readings, nor where there is no thermometer", () => {
+    const log = hourly(0, 50, 21);
+    expect(filled(log, [], Math.min)).toBe(log);
+    expect(asked(filled(log, [held(10, 20, 3)], Math.min), 0, 50)).toEqual(asked(log, 0, 50));
+  });
+
+  it("has rising times, and knows no instant that neither the log, by its own limit, nor a thermometer covers", () => {
+    const spans = fc.array(
+      fc.tuple(fc.integer({ min: 0, max: 90 }), fc.integer({ min: 1, max: 30 }), fc.integer({ min: -5, max: 40 })),
+      { maxLength: 5 },
+    );
+    fc.assert(
+      fc.property(spans, fc.integer({ min: 0, max: 120 }), fc.integer({ min: 1, max: 20 }), (some, from, length) => {
+        const all = some.map(([start, hours, value]) => held(start, start + hours, value));
+        const made = filled(hourly(40, 50, 20), all, Math.min);
+        expect([...made.times]).toEqual([...new Set(made.times)].sort((a, b) => a - b));
+        const isCovered = (hour: number): boolean =>
+          (hour >= 38 && hour + 1 <= 52) ||
+          all.some((span) => span.from <= hour * HOUR && (hour + 1) * HOUR <= span.to);
+        const hours = Array.from({ length }, (_, i) => from + i);
+        if (asked(made, from, from + length)?.whole === true) expect(hours.every(isCovered)).toBe(true);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
