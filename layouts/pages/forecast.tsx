@@ -5,7 +5,7 @@ import { relative } from "../../src/pages/address.ts";
 import { dayAt, inHours } from "../../src/pages/forecast/chart.ts";
 import { forecastView, forecastWords, type Finish, type Forecast } from "../../src/pages/forecast/forecast.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { dateShort, dateWords, grouped, hoursRounded, listed, percent } from "../../src/words/words.ts";
+import { dateShort, grouped, hoursRounded, listed, percent } from "../../src/words/words.ts";
 import { cumulative } from "../../src/reckoning/hours/hours.ts";
 import { Axes } from "../parts/axes.tsx";
 import { To } from "../shell/link.tsx";
@@ -33,7 +33,7 @@ export function ForecastPage({ site }: { readonly site: Site }): JSX.Element {
         <p class="title__lead">
           {view.forecast === undefined
             ? forecastWords(view)
-            : "When the planned work may be done, should the weeks ahead be like those so far. No promise, and no aim to hurry for."}
+            : `When the planned work may be done, by the pace so far. No promise, and no aim to hurry for. ${view.forecast.leftOut}`}
         </p>
       </div>
       {forecast === undefined ? null : <Told site={site} forecast={forecast} />}
@@ -59,8 +59,7 @@ function Told({ site, forecast }: { readonly site: Site; readonly forecast: Fore
   );
 }
 
-const finishWords = ({ share, day }: Finish): string =>
-  `${percent(share)}: ${day === undefined ? "more than twenty years ahead" : dateWords(day)}`;
+const finishWords = ({ share, words }: Finish): string => `${percent(share)}: ${words}`;
 
 function inputOf(site: Site, { plan, work, ahead, finish }: Forecast): FanInput {
   const sums = cumulative(work).map(({ day, sum }) => [dayAt(day), inHours(sum)] as const);
@@ -80,7 +79,7 @@ function inputOf(site: Site, { plan, work, ahead, finish }: Forecast): FanInput 
 function Fan({ site, forecast }: { readonly site: Site; readonly forecast: Forecast }): JSX.Element {
   const { finish, plan } = forecast;
   const left = `${hoursRounded(plan.left)} are left by the plan, as corrected.`;
-  const says = `${left} Of the futures drawn, so many have done them by: ${listed(finish.map(finishWords))}.`;
+  const says = `${left} The chances that they are done by then: ${listed(finish.map(finishWords))}.`;
   const input = inputOf(site, forecast);
   return (
     <figure class="chart fan" id="fan">
@@ -89,10 +88,10 @@ function Fan({ site, forecast }: { readonly site: Site; readonly forecast: Forec
         <p>{left}</p>
       </figcaption>
       <dl class="fan__dates">
-        {finish.map(({ share, day }) => (
+        {finish.map(({ share, day, words }) => (
           <div>
-            <dt>{percent(share)} of futures done by</dt>
-            <dd>{day === undefined ? "more than twenty years ahead" : <time dateTime={day}>{dateWords(day)}</time>}</dd>
+            <dt>{percent(share)} likely done by</dt>
+            <dd>{day === undefined ? words : <time dateTime={day}>{words}</time>}</dd>
           </div>
         ))}
       </dl>
@@ -101,9 +100,9 @@ function Fan({ site, forecast }: { readonly site: Site; readonly forecast: Forec
         <FanSvg input={input} room={NARROW} part="narrow" says={says} />
       </div>
       <p class="small quiet">
-        The line is what was worked; the dark band holds 80 % of the futures, the light one 95 %, the broken line runs
-        through their middle. The level is all that is planned, as corrected; its ticks are the days by which so many
-        futures are done.
+        The line is what was worked; the dark band holds what comes with a chance of 80 %, the light one with 95 %, the
+        broken line is as likely too high as too low. The level is all that is planned, as corrected; its ticks are the
+        dates above.
       </p>
       <FanTable forecast={forecast} />
     </figure>
@@ -157,10 +156,10 @@ function FanTable({ forecast }: { readonly forecast: Forecast }): JSX.Element {
             <tr>
               <th scope="col">By</th>
               <th scope="col" class="number">
-                95 % of futures
+                Chance of 95 %
               </th>
               <th scope="col" class="number">
-                80 % of futures
+                Chance of 80 %
               </th>
               <th scope="col" class="number">
                 Middle

@@ -1,13 +1,10 @@
 /** What a forecast stands on. */
 import type { Worked } from "../../reckoning/hours/hours.ts";
 import { planOf, type Part, type Plan } from "../../reckoning/hours/plan.ts";
-import { seedOf } from "../../reckoning/hours/seed.ts";
 import { wholeWeeks } from "../../reckoning/hours/whole-weeks.ts";
 import type { Record } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { storyOf } from "../story/story.ts";
-
-export const FUTURES = 2000;
 
 /** What a forecast is made of. Minutes, of the parts that have a plan alone. */
 export interface Ground {
@@ -15,7 +12,6 @@ export interface Ground {
   readonly plan: Plan;
   readonly work: readonly Worked[];
   readonly weeks: readonly Worked[];
-  readonly seed: number;
 }
 
 export function groundOf(shown: Shown): Ground {
@@ -25,9 +21,7 @@ export function groundOf(shown: Shown): Ground {
   const planned = new Set(plan.parts.map(({ id }) => id));
   const work = all.filter(({ assembly }) => planned.has(assembly));
   const weeks = wholeWeeks(work, record.aircraft.start, record.day) ?? [];
-  // Made of what the edition shows and of nothing else, so that it tells nothing of what it does not show.
-  const seed = seedOf([record.aircraft.start, record.day, plan.left, ...weeks.map(({ minutes }) => minutes)].join(" "));
-  return { shown, plan, work, weeks, seed };
+  return { shown, plan, work, weeks };
 }
 
 function partsOf({ assemblies, day }: Record): Part[] {

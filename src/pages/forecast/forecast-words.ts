@@ -1,5 +1,5 @@
 /** What a forecast takes for granted, one sentence each: who does not believe these need not believe it. */
-import { FUTURES, type Ground } from "./forecast-ground.ts";
+import type { Ground } from "./forecast-ground.ts";
 import { counted, hoursRounded, listed, percent } from "../../words/words.ts";
 
 export function assumptions(ground: Ground): string[] {
@@ -9,7 +9,7 @@ export function assumptions(ground: Ground): string[] {
     corrected(ground),
     outrun(ground),
     weeks(ground),
-    drawn(ground),
+    spread(),
     edition(ground),
   ].filter((words) => words !== undefined);
 }
@@ -17,9 +17,19 @@ export function assumptions(ground: Ground): string[] {
 const titles = ({ shown }: Ground, ids: readonly string[]): string =>
   listed(ids.map((id) => shown.record.assemblies.get(id)?.title ?? id));
 
+/** What the forecast knows nothing of, to be said before any date. */
+export function leftOut({ shown: { record }, plan }: Ground): string {
+  const planned = new Set(plan.parts.map(({ id }) => id));
+  const titles = [...record.assemblies.values()].filter(({ id }) => !planned.has(id)).map(({ title }) => title);
+  const beyond = "what is no part of this record yet, as covering, fitting out and the engine may be";
+  if (titles.length === 0) return `Not in it: ${beyond}.`;
+  const named = titles.length > 6 ? counted(titles.length, "part") : listed(titles);
+  return `Not in it: ${named}, without planned hours; and ${beyond}.`;
+}
+
 function planned({ plan }: Ground): string {
   const open = plan.parts.filter(({ finished }) => !finished);
-  return `The work is what is planned for ${counted(plan.parts.length, "part")}, of which ${open.length} ${open.length === 1 ? "is" : "are"} not finished, and nothing else: what is not planned, such as covering, fitting out or a part without planned hours, is not in it.`;
+  return `The work is what is planned for ${counted(plan.parts.length, "part")}, of which ${open.length} ${open.length === 1 ? "is" : "are"} not finished, and nothing else.`;
 }
 
 function unplanned({ plan }: Ground): string | undefined {
@@ -43,11 +53,11 @@ function outrun(ground: Ground): string | undefined {
 
 function weeks({ weeks: all }: Ground): string {
   const idle = all.filter(({ minutes }) => minutes === 0).length;
-  return `Each week ahead is like one of the ${all.length} whole weeks from the start to the date of the record, ${idle} of them without work, any as likely as any other and none depending on the one before: seasons, holidays and a lasting change of pace are not in it.`;
+  return `The pace is the mean of the ${all.length} whole weeks from the start to the date of the record, ${idle} of them without work.`;
 }
 
-function drawn({ seed }: Ground): string {
-  return `${counted(FUTURES, "future")} are drawn by a generator whose seed, ${seed}, is made of the record's own figures: the same record gives the same forecast.`;
+function spread(): string {
+  return "How far the work may lie from that is taken from how forecasts made in the same way at earlier dates of this record did, with a doubt of this program’s own that fades as the record grows: seasons, pauses and a change of pace are in it as far as the record has had them.";
 }
 
 function edition({ shown }: Ground): string | undefined {

@@ -1,21 +1,23 @@
 /** When the work may be done, from what the builder planned and what this edition shows to have been worked. */
 import { addDays } from "../../reckoning/time/calendar.ts";
 import { finishWeeks } from "../../reckoning/hours/finish-week.ts";
-import { LEAST_WEEKS } from "../../reckoning/hours/forecast-backtest.ts";
+import { LEAST_WEEKS } from "../../reckoning/hours/foretold.ts";
 import { total, type Worked } from "../../reckoning/hours/hours.ts";
 import type { Plan } from "../../reckoning/hours/plan.ts";
 import type { Day } from "../../facts/types.ts";
 import { fanAhead, lookBacks, type FanWeek, type LookBackView } from "./forecast-ahead.ts";
-import { FUTURES, groundOf, type Ground } from "./forecast-ground.ts";
-import { assumptions } from "./forecast-words.ts";
+import { groundOf, type Ground } from "./forecast-ground.ts";
+import { assumptions, leftOut } from "./forecast-words.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { counted, dateWords } from "../../words/words.ts";
+import { counted, dateWords, monthWords } from "../../words/words.ts";
 
 export interface Finish {
-  /** Share of the futures in which the work is done by then. */
+  /** The chance that the work is done by then. */
   readonly share: number;
   /** Undefined where that is more than twenty years ahead. */
   readonly day?: Day;
+  /** The day in words, the month alone beyond a quarter of a year. */
+  readonly words: string;
 }
 
 export interface Forecast {
@@ -24,6 +26,8 @@ export interface Forecast {
   readonly ahead: readonly FanWeek[];
   readonly work: readonly Worked[];
   readonly assumptions: readonly string[];
+  /** What it knows nothing of, in a sentence. */
+  readonly leftOut: string;
 }
 
 export interface ForecastView {
@@ -34,6 +38,8 @@ export interface ForecastView {
 }
 
 const SHARES = [0.5, 0.8, 0.95] as const;
+/** Weeks within which a day may be named. */
+const QUARTER = 13;
 
 const views = new WeakMap<Shown, ForecastView>();
 
@@ -62,23 +68,31 @@ function silentWhy({ plan, weeks }: Ground): string | undefined {
 }
 
 function forecastOf(ground: Ground): Forecast {
-  const { shown, plan, weeks, work, seed } = ground;
+  const { shown, plan, weeks, work } = ground;
   const minutes = weeks.map((week) => week.minutes);
-  const until = finishWeeks(minutes, plan.left, SHARES, seed, FUTURES) ?? [];
+  const until = finishWeeks(minutes, plan.left, SHARES) ?? [];
   const finish = SHARES.map((share, at): Finish => {
     const week = until[at];
     const day = week === undefined ? undefined : addDays(shown.record.day, 7 * week);
-    return day === undefined ? { share } : { share, day };
+    if (week === undefined || day === undefined) return { share, words: "only more than twenty years ahead" };
+    return { share, day, words: week > QUARTER ? monthWords(day) : dateWords(day) };
   });
   const last = until.findLast((week) => week !== undefined);
-  return { plan, finish, work, ahead: fanAhead(ground, last), assumptions: assumptions(ground) };
+  return {
+    plan,
+    finish,
+    work,
+    ahead: fanAhead(ground, last),
+    assumptions: assumptions(ground),
+    leftOut: leftOut(ground),
+  };
 }
 
 /** The forecast in a sentence, or why there is none. */
 export function forecastWords({ silent, forecast }: ForecastView): string {
   if (forecast === undefined) return `There is no forecast. ${silent ?? ""}`;
-  const [half, , most] = forecast.finish;
-  const words = (finish: Finish | undefined): string =>
-    finish?.day === undefined ? "only more than twenty years ahead" : `by ${dateWords(finish.day)}`;
-  return `Should the weeks ahead be like those so far, the planned work is done ${words(half)} as likely as not, and ${words(most)} in 95 of 100 futures.`;
+  const [half, most] = forecast.finish;
+  const by = (finish: Finish | undefined): string =>
+    finish?.day === undefined ? "only more than twenty years ahead" : `by ${finish.words}`;
+  return `${forecast.leftOut} At the pace so far, and as earlier forecasts did, the work that is planned is done ${by(half)} as likely as not, and ${by(most)} with a chance of four in five.`;
 }

@@ -1,14 +1,11 @@
 /**
- * Weeks until a sum of minutes has been worked, by bootstrap of the weeks worked so far (as for the work ahead).
+ * Weeks until a sum of minutes has been worked, by the pace so far and the spread of earlier forecasts (foretold.ts).
  *
- * For each quantile q: the least number of weeks within which at least the share q of the futures have reached
- * `left`; undefined where fewer have
- * within `most` weeks. 0 left takes 0 weeks.
- * Domain: one week or more of minutes ≥ 0, left ≥ 0 and finite, futures and most whole from 1, else undefined.
+ * For each share: the least number of weeks by which `left` is worked with that chance; undefined where that takes more than `most` weeks. 0 left takes
+ * 0 weeks. Domain: one week or more of minutes ≥ 0, left ≥ 0 and finite, shares between 0 and 1, most whole from 1, else undefined.
  */
 import { isCount, notNegative } from "../domain.ts";
-import { drawer } from "./drawn-weeks.ts";
-import { quantile } from "../statistics/quantile.ts";
+import { workAhead } from "./work-ahead.ts";
 
 /** Twenty years: beyond it no forecast says anything. */
 export const MOST_WEEKS = 1040;
@@ -16,30 +13,19 @@ export const MOST_WEEKS = 1040;
 export function finishWeeks(
   past: readonly number[],
   left: number,
-  quantiles: readonly number[],
-  seed: number,
-  futures = 2000,
+  shares: readonly number[],
   most = MOST_WEEKS,
 ): (number | undefined)[] | undefined {
-  if (
-    !(past.length > 0 && notNegative(...past, left) && isCount(futures) && futures >= 1 && isCount(most) && most >= 1)
-  )
-    return undefined;
-  const draw = drawer(past, seed);
-  const weeks = Float64Array.from({ length: futures }, () => weeksOf(draw, left, most));
-  weeks.sort();
-  return quantiles.map((q) => {
-    const week = quantile(weeks, q);
-    return week !== undefined && week <= most ? week : undefined;
-  });
+  if (!(past.length > 0 && notNegative(...past, left) && isCount(most) && most >= 1)) return undefined;
+  const sums = workAhead(
+    past,
+    most,
+    shares.map((share) => 1 - share),
+  );
+  return sums && shares.map((_, i) => (left === 0 ? 0 : weekOf(sums, i, left)));
 }
 
-function weeksOf(draw: () => number, left: number, most: number): number {
-  let sum = 0;
-  let weeks = 0;
-  while (sum < left && weeks <= most) {
-    sum += draw();
-    weeks += 1;
-  }
-  return weeks;
+function weekOf(sums: readonly (readonly number[])[], i: number, left: number): number | undefined {
+  const at = sums.findIndex((week) => (week[i] ?? 0) >= left);
+  return at < 0 ? undefined : at + 1;
 }

@@ -1,58 +1,44 @@
 /**
- * Minutes that may be worked in the weeks ahead, by bootstrap: each future is made of weeks drawn, each as likely as
- * any other and ever anew, from
- * the weeks that were worked so far, those without work among them.
+ * Minutes that may be worked in the weeks ahead: the mean of all weeks so far, as often as weeks are asked, with the spread that earlier forecasts of
+ * the same record had (foretold.ts).
  *
- * The result holds for each of `weeks` weeks the given quantiles of the sum worked by its end. The same weeks, seed
- * and counts give the same result.
- * Method: Efron's bootstrap (1979; memory) of weeks taken as independent of each other, which they may not be.
- * Domain: one week or more of minutes ≥ 0, weeks and futures whole from 1, else undefined.
+ * The result holds for each of `weeks` weeks the given quantiles of the sum worked by its end; sums never fall from one week to the next.
+ * Domain: one week or more of minutes ≥ 0, weeks whole from 1, quantiles between 0 and 1, else undefined.
  */
 import { isCount, notNegative } from "../domain.ts";
-import { drawer } from "./drawn-weeks.ts";
-import { quantile } from "../statistics/quantile.ts";
+import { foretold, ratioAt, sumsOf } from "./foretold.ts";
 
 export function workAhead(
   past: readonly number[],
   weeks: number,
   quantiles: readonly number[],
-  seed: number,
-  futures = 2000,
 ): number[][] | undefined {
-  if (!isDomain(past, weeks, futures)) return undefined;
-  const sums = Array.from({ length: weeks }, () => new Float64Array(futures));
-  const draw = drawer(past, seed);
-  for (let future = 0; future < futures; future += 1) {
-    let sum = 0;
-    for (const week of sums) week[future] = sum += draw();
-  }
-  return sums.map((week) => quantilesOf(week, quantiles));
+  if (!isDomain(past, weeks, quantiles)) return undefined;
+  const sums = sumsOf(past);
+  let before = quantiles.map(() => 0);
+  return Array.from({ length: weeks }, (_, at) => {
+    before = sumsBy(past, sums, at + 1, quantiles).map((sum, i) => Math.max(sum, before[i] ?? 0));
+    return before;
+  });
 }
 
-/** The last week of `workAhead` alone, of the same draws. */
-export function workBy(
+/** The sum of `weeks` weeks alone, as foretold for so many, whatever was foretold for fewer. */
+export function workBy(past: readonly number[], weeks: number, quantiles: readonly number[]): number[] | undefined {
+  return isDomain(past, weeks, quantiles) ? sumsBy(past, sumsOf(past), weeks, quantiles) : undefined;
+}
+
+function isDomain(past: readonly number[], weeks: number, quantiles: readonly number[]): boolean {
+  const shares = quantiles.every((q) => q > 0 && q < 1);
+  return past.length > 0 && notNegative(...past) && isCount(weeks) && weeks >= 1 && shares;
+}
+
+function sumsBy(
   past: readonly number[],
+  sums: readonly number[],
   weeks: number,
   quantiles: readonly number[],
-  seed: number,
-  futures = 2000,
-): number[] | undefined {
-  if (!isDomain(past, weeks, futures)) return undefined;
-  const sums = new Float64Array(futures);
-  const draw = drawer(past, seed);
-  for (let future = 0; future < futures; future += 1) {
-    let sum = 0;
-    for (let week = 0; week < weeks; week += 1) sum += draw();
-    sums[future] = sum;
-  }
-  return quantilesOf(sums, quantiles);
-}
-
-function isDomain(past: readonly number[], weeks: number, futures: number): boolean {
-  return past.length > 0 && notNegative(...past) && isCount(weeks) && weeks >= 1 && isCount(futures) && futures >= 1;
-}
-
-function quantilesOf(sums: Float64Array, quantiles: readonly number[]): number[] {
-  sums.sort();
-  return quantiles.map((q) => quantile(sums, q) ?? 0);
+): number[] {
+  const pace = (sums.at(-1) ?? 0) / past.length;
+  const spread = foretold(past, sums, weeks);
+  return quantiles.map((q) => (pace === 0 ? 0 : pace * weeks * ratioAt(spread, q)));
 }
