@@ -3,13 +3,14 @@ import { toleranceFactor } from "../../src/reckoning/statistics/tolerance-factor
 import { apart, referenceRows } from "../reference/rows.ts";
 
 describe("The one-sided tolerance factor", () => {
-  it("is 2.355 for 95/90 and 3.981 for 95/99 at n = 10 (CMH-17, seen; up to 0.002 above the exact values)", () => {
-    const b = toleranceFactor(10, 0.9, 0.95) ?? NaN;
-    const a = toleranceFactor(10, 0.99, 0.95) ?? NaN;
-    expect(2.355 - b).toBeGreaterThan(-0.0005);
-    expect(2.355 - b).toBeLessThan(0.002);
-    expect(3.981 - a).toBeGreaterThan(-0.0005);
-    expect(3.981 - a).toBeLessThan(0.002);
+  it("agrees within 0.002 with CMH-17's table for n = 2 to 137, 95/90 and 95/99 (second-hand: from the tests of an R package)", () => {
+    const rows = referenceRows("tolerance-table");
+    expect(rows.map((row) => Number(row("n")))).toEqual(Array.from({ length: 136 }, (_, i) => i + 2));
+    for (const row of rows) {
+      const n = Number(row("n"));
+      expect(Math.abs((toleranceFactor(n, 0.9, 0.95) ?? NaN) - Number(row("b"))), `B at ${n}`).toBeLessThan(0.002);
+      expect(Math.abs((toleranceFactor(n, 0.99, 0.95) ?? NaN) - Number(row("a"))), `A at ${n}`).toBeLessThan(0.002);
+    }
   });
 
   it("agrees with R's quantile of the noncentral t distribution on 250 random inputs", () => {

@@ -2,10 +2,11 @@ import { readFileSync } from "node:fs";
 
 export type Row = (column: string) => string;
 
-/** Rows of a reference file: the line that says which R made it, the names of the columns, then one row a line. */
+/** Rows of a reference file: the line that says which R made it or which source it was taken from, the names of the columns, then one row a line. */
 export function referenceRows(name: string): Row[] {
   const [made, header = "", ...lines] = readFileSync(new URL(`${name}.csv`, import.meta.url), "utf8").trimEnd().split("\n");
-  if (made?.startsWith("# R version") !== true) throw new Error(`${name}.csv does not say which R made it`);
+  if (!/^# (R version|Source: )/.test(made ?? ""))
+    throw new Error(`${name}.csv does not say which R made it, or its source`);
   const columns = header.split(",");
   return lines.map((line) => {
     const cells = line.split(",");
