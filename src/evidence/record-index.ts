@@ -99,7 +99,10 @@ export function recordIndexOf(record: Record): RecordIndex {
       ({ pair }) => [pair],
     ),
     children: indexBy(assemblies, (assembly) => [assembly.parent]),
-    shop: new Shop(record.climate),
+    shop: new Shop(
+      record.climate,
+      entries.flatMap((entry) => entry.thermometer),
+    ),
     clock: new LocalTime(record.aircraft.timeZone),
   };
 }

@@ -43,6 +43,7 @@ export type { Inspection } from "./work/inspection.ts";
 export type { Measurement, Side } from "./work/measurement.ts";
 export type { OpenItem } from "./work/open-item.ts";
 export type { OnScales } from "./work/scales.ts";
+export type { Thermometer } from "./work/thermometer.ts";
 export type { Weighing } from "./work/weighing.ts";
 
 export interface Record {

@@ -72,7 +72,14 @@ export const lot = (id: string, change: Partial<Lot> = {}): Lot => ({
   ...change,
 });
 
-export const joint = (id: string, assembly = "wing"): JointSpec => ({ id, place, title: id, assembly });
+/** Secondary, so that records without a logger may rest on an assumed climate. */
+export const joint = (id: string, assembly = "wing"): JointSpec => ({
+  id,
+  place,
+  title: id,
+  assembly,
+  structure: "secondary",
+});
 export const holdPoint = (id: string, change: Partial<HoldPoint> = {}): HoldPoint => ({
   id,
   place,

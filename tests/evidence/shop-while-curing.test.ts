@@ -2,9 +2,12 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
 import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
 import { log } from "./logs.ts";
-import { batch, glued } from "./make.ts";
+import { batch, entry, glued } from "./make.ts";
 import { reckoned, found, ofBatch, steady } from "./one-cure.ts";
 import { d, moment } from "./quantities.ts";
+
+/** A record that goes on until the cure is over. */
+const LATER = { entries: [entry("2025-04-01-later")] };
 
 describe("The temperature of the shop while it cured", () => {
   const cold = (at: number, temperature: number) => [
@@ -13,10 +16,10 @@ describe("The temperature of the shop while it cured", () => {
   /** Hours from 1 March: mixed at 230 (10 March, 14:00), closed 20 min after, least cure until 302. */
   it("rejects for any reading below the sheet's range until the least cure has passed, and for none outside of it", () => {
     expect(ofBatch({ climate: cold(260, 15) }, "cure-temperature")).toBe(
-      "meets: The shop's logger shows 15.0 °C to 20.0 °C over the 3 d of its least cure.",
+      "meets: The shop's logger or thermometer shows 15.0 °C to 20.0 °C over the 3 d of its least cure.",
     );
     expect(ofBatch({ climate: cold(260, 14.96) }, "cure-temperature")).toBe(
-      "rejects: The shop's logger shows 14.96 °C to 20.0 °C over the 3 d of its least cure, below the sheet's 15 °C to 30 °C.",
+      "rejects: The shop's logger or thermometer shows 14.96 °C to 20.0 °C over the 3 d of its least cure, below the sheet's 15 °C to 30 °C.",
     );
     expect(
       [229, 230, 231, 302, 303, 304].map(
@@ -29,16 +32,17 @@ describe("The temperature of the shop while it cured", () => {
   it("lasts three days, as is usual, for a batch without pieces", () => {
     const none = (at: number) =>
       found(
-        reckon({ ...glued([batch("B-1", { pieces: [] })], []), climate: cold(at, 10) }).batches.get("B-1")?.findings,
+        reckon({ ...glued([batch("B-1", { pieces: [] })], [], LATER), climate: cold(at, 10) }).batches.get("B-1")
+          ?.findings,
         "cure-temperature",
       )?.split(":")[0];
     expect([303, 304].map(none)).toEqual(["rejects", "meets"]);
   });
 
   it("is told in the aircraft's units, and in °C never rounded onto the sheet's limit", () => {
-    const imperial = reckon({ ...glued([batch("B-1")], [], { units: "imperial" }), climate: cold(260, 15) });
+    const imperial = reckon({ ...glued([batch("B-1")], [], { ...LATER, units: "imperial" }), climate: cold(260, 15) });
     expect(found(imperial.batches.get("B-1")?.findings, "cure-temperature")).toBe(
-      "meets: The shop's logger shows 59 °F to 68 °F over the 3 d of its least cure.",
+      "meets: The shop's logger or thermometer shows 59 °F to 68 °F over the 3 d of its least cure.",
     );
   });
 
@@ -50,7 +54,7 @@ describe("The temperature of the shop while it cured", () => {
       ofBatch({ climate: cold(255, 10), procedure: { leastCure: { time: d("1") } } }, "cure-temperature"),
     ).toContain("rejects");
     expect(ofBatch({ climate: cold(256, 10), procedure: { leastCure: { time: d("1") } } }, "cure-temperature")).toBe(
-      "meets: The shop's logger shows 20.0 °C to 20.0 °C over the 1 d of its least cure.",
+      "meets: The shop's logger or thermometer shows 20.0 °C to 20.0 °C over the 1 d of its least cure.",
     );
   });
 
@@ -76,18 +80,18 @@ describe("The temperature of the shop while it cured", () => {
     expect(limit(steady(5), { temperature: undefined })).toBeUndefined();
   });
 
-  it("is a caution where it is not logged, or logged in part, or where the sheet gives no limit; and unasked where there is no logger", () => {
+  it("of a secondary joint is a caution where it is not logged, or logged in part, or where the sheet gives no limit, and where there is no logger", () => {
     expect(ofBatch({ climate: [log("shop", "2025-02-01", 24, () => ({ temperature: 20 }))] }, "cure-temperature")).toBe(
-      "caution: The shop's logger has no readings of the 3 d of its least cure.",
+      "caution: Neither logger nor thermometer shows the temperature of the 3 d of its least cure: it is assumed.",
     );
     const part = [log("shop", "2025-03-01", 254, () => ({ temperature: 20 }))];
     expect(ofBatch({ climate: part }, "cure-temperature")).toBe(
-      "caution: The shop's logger shows 20.0 °C to 20.0 °C over 1 d of the 3 d of its least cure, and nothing of the rest.",
+      "caution: The shop's logger or thermometer shows 20.0 °C to 20.0 °C over 1 d of the 3 d of its least cure, and nothing of the rest.",
     );
     expect(ofBatch({ climate: steady(5), adhesive: { temperature: undefined } }, "cure-temperature")).toContain(
-      "caution: The shop's logger shows 5.0 °C to 5.0 °C",
+      "caution: The shop's logger or thermometer shows 5.0 °C to 5.0 °C",
     );
-    expect(ofBatch({ climate: [] }, "cure-temperature")).toBe("");
+    expect(ofBatch({ climate: [] }, "cure-temperature")).toContain("caution: Neither logger nor thermometer");
   });
 });
 

@@ -5,6 +5,7 @@ import { finder, type Finder } from "../finding.ts";
 import type { Finding, PieceFile } from "../types.ts";
 import { factsOf, type BatchFacts } from "./facts.ts";
 import { loggedMoisture } from "./logged-moisture.ts";
+import { loggedWarmth } from "./witnesses.ts";
 
 export interface BatchCase {
   readonly index: RecordIndex;
@@ -28,7 +29,7 @@ export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly Pie
     adhesive,
     pieces,
     find,
-    facts: factsOf(batch, adhesive),
+    facts: factsOf(batch, adhesive, loggedWarmth(index.shop, batch)?.greatest),
     loggedMoisture: loggedMoisture(index, batch),
   };
 }

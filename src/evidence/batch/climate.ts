@@ -3,25 +3,64 @@ import { against, atLeast } from "../../reckoning/compare.ts";
 import type { Limit } from "../types/source.ts";
 import { PAINT_RULE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
+import type { Ref } from "../../facts/types.ts";
 import type { BatchCase } from "./case.ts";
+import { gluedAt, loggedHumidity, loggedWarmth, noted } from "./witnesses.ts";
 
+/** How far a note and the logger may lie apart: this program's own measure of what two instruments explain; common practice, no source. */
+const EXPLAINED = { kelvin: 2, share: 0.1 };
+
+/** The coldest of air, surfaces, wood and logger is held against the sheet's least, the warmest against its most. */
 export function shopTemperature(c: BatchCase): Finding[] {
   const {
-    batch: { temperature },
+    batch,
     adhesive: { temperature: limits },
+    index: { shop },
   } = c;
   const limit: Limit | undefined = limits && {
     code: "limit/shop",
     values: { asked: limits.typed },
     from: sheetOf(c.adhesive),
   };
-  if (!temperature) return [c.find("shop-temperature/not-noted", "unproven", {}, { limit })];
-  const found = temperature.typed;
-  if (!limits) return [c.find("shop-temperature/no-limits", "caution", { found })];
-  if (against(temperature.value, limits) === "within")
-    return [c.find("shop-temperature/within", "meets", { found }, { limit })];
-  return [c.find("shop-temperature/outside", "rejects", { found, asked: limits.typed }, { limit })];
+  const read = noted(batch);
+  const logged = loggedWarmth(shop, batch);
+  const air = batch.temperature;
+  const beside = { limit, alsoOn: logged ? logsAt(c) : [] };
+  if (!air && !logged) return [c.find("shop-temperature/not-noted", "unproven", {}, { limit })];
+  const apart = air && logged ? apartBy(air.value, logged, EXPLAINED.kelvin) : false;
+  const witnesses = apart
+    ? [c.find("shop-temperature/witnesses", "caution", { found: air?.typed ?? "", ...ends(logged) }, beside)]
+    : [];
+  if (!limits) return air ? [c.find("shop-temperature/no-limits", "caution", { found: air.typed }), ...witnesses] : [];
+  const outside = read.filter(({ found }) => against(found.value, limits) !== "within");
+  if (outside.length > 0)
+    return [
+      ...outside.map(({ of, found }) => {
+        const values = { found: found.typed, asked: limits.typed };
+        return of === "shop"
+          ? c.find("shop-temperature/outside", "rejects", values, { limit })
+          : c.find("shop-temperature/part-outside", "rejects", { ...values, of }, { limit });
+      }),
+      ...witnesses,
+    ];
+  if (logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
+    return [c.find("shop-temperature/logged-outside", "rejects", { ...ends(logged), asked: limits.typed }, beside)];
+  if (air) return [c.find("shop-temperature/within", "meets", { found: air.typed }, { limit }), ...witnesses];
+  return [c.find("shop-temperature/logged", "meets", ends(logged), beside)];
 }
+
+const ends = (span: { readonly least: number; readonly greatest: number } | undefined) => ({
+  least: span?.least ?? Number.NaN,
+  greatest: span?.greatest ?? Number.NaN,
+});
+
+function logsAt({ index, batch }: BatchCase): Ref[] {
+  const at = gluedAt(batch);
+  return at ? index.shop.logs(at.from, at.to) : [];
+}
+
+const apartBy = (found: number, span: { readonly least: number; readonly greatest: number }, most: number): boolean =>
+  found < span.least - most - 1e-9 || found > span.greatest + most + 1e-9;
 
 export function shopHumidity(c: BatchCase): Finding[] {
   const {
@@ -33,12 +72,22 @@ export function shopHumidity(c: BatchCase): Finding[] {
     values: { asked: limits.typed },
     from: sheetOf(c.adhesive),
   };
-  if (!humidity) return [c.find("shop-humidity/not-noted", limits ? "unproven" : "caution", {}, { limit })];
-  const found = humidity.typed;
-  if (!limits) return [c.find("shop-humidity/no-limits", "caution", { found })];
-  if (against(humidity.value, limits) === "within")
-    return [c.find("shop-humidity/within", "meets", { found }, { limit })];
-  return [c.find("shop-humidity/outside", "rejects", { found, asked: limits.typed }, { limit })];
+  const logged = loggedHumidity(c.index.shop, c.batch);
+  const beside = { limit, alsoOn: logged ? logsAt(c) : [] };
+  if (!humidity && !logged) return [c.find("shop-humidity/not-noted", limits ? "unproven" : "caution", {}, { limit })];
+  const apart = humidity && logged ? apartBy(humidity.value, logged, EXPLAINED.share) : false;
+  const witnesses = apart
+    ? [c.find("shop-humidity/witnesses", "caution", { found: humidity?.typed ?? "", ...ends(logged) }, beside)]
+    : [];
+  if (!limits)
+    return humidity ? [c.find("shop-humidity/no-limits", "caution", { found: humidity.typed }), ...witnesses] : [];
+  if (humidity && against(humidity.value, limits) !== "within")
+    return [c.find("shop-humidity/outside", "rejects", { found: humidity.typed, asked: limits.typed }, { limit })];
+  if (logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
+    return [c.find("shop-humidity/logged-outside", "rejects", { ...ends(logged), asked: limits.typed }, beside)];
+  return humidity
+    ? [c.find("shop-humidity/within", "meets", { found: humidity.typed }, { limit }), ...witnesses]
+    : [c.find("shop-humidity/logged", "meets", ends(logged), beside)];
 }
 
 /** K */

@@ -42,9 +42,12 @@ export interface Ratio {
   readonly doubt?: number;
 }
 
-export function factsOf(batch: Batch, adhesive: Adhesive): BatchFacts {
+/** `logged` is the greatest that the logger read while it was glued, °C: the working life is that of the warmer of it and the note. */
+export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): BatchFacts {
   const measured = measuredOf(batch);
   const mass = measured && massOf(measured, adhesive);
+  const known = [batch.temperature?.value, logged].filter((value) => value !== undefined);
+  const warmest = known.length === 0 ? undefined : Math.max(...known);
   const climate =
     batch.temperature && batch.humidity ? ([batch.temperature.value, batch.humidity.value] as const) : undefined;
   const rows = adhesive.workingLife.map((row) => ({
@@ -60,7 +63,7 @@ export function factsOf(batch: Batch, adhesive: Adhesive): BatchFacts {
     moistureEstimate: climate && equilibriumMoisture(...climate),
     dewPoint: climate && dewPoint(...climate),
     openFor: batch.mixed && batch.closed ? batch.closed.epoch - batch.mixed.epoch : undefined,
-    life: batch.temperature && mass !== undefined ? lifeRow(rows, batch.temperature.value, mass) : undefined,
+    life: warmest === undefined || mass === undefined ? undefined : lifeRow(rows, warmest, mass),
   };
 }
 

@@ -16,3 +16,9 @@ export function loggedMoisture(index: RecordIndex, batch: Batch): number | undef
   const span = spanOf(index.shop.tracks.moisture, until - SETTLING, until);
   return span?.whole === true ? span.mean : undefined;
 }
+
+/** The same of what is logged of them, where that is not all: a gap never makes the rest drier. */
+export function partlyLogged(index: RecordIndex, batch: Batch): number | undefined {
+  const until = gluedFrom(index, batch);
+  return spanOf(index.shop.tracks.moisture, until - SETTLING, until)?.mean;
+}

@@ -5,7 +5,7 @@ import type { Limit } from "../types/source.ts";
 import { HANDBOOK_MOISTURE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
-import { gluedFrom, SETTLING } from "./logged-moisture.ts";
+import { gluedFrom, partlyLogged, SETTLING } from "./logged-moisture.ts";
 
 /** For want of a range in the data sheet. */
 const HANDBOOK_RANGE: Range = { typed: "8 % to 12 %", least: 0.08, most: 0.12 };
@@ -35,6 +35,12 @@ function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
   const climate = { temperature: batch.temperature.typed, humidity: batch.humidity.typed };
   if (moistureEstimate === undefined) return c.find("wood-moisture/no-estimate", "unproven", climate, { limit });
   const values = { ...climate, shortLog: c.index.shop.isLogged, estimate: moistureEstimate };
+  const inPart = partlyLogged(c.index, batch);
+  const logged = inPart === undefined ? "within" : against(inPart, range);
+  if (inPart !== undefined && logged !== "within") {
+    const values = { estimate: inPart, where: logged, asked: range.typed };
+    return c.find("wood-moisture/logged-in-part", "unproven", values, { limit });
+  }
   const where = against(moistureEstimate, range);
   if (where === "within") return c.find("wood-moisture/estimated", "caution", values, { limit });
   const outside = { ...values, where, asked: range.typed };

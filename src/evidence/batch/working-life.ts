@@ -4,6 +4,7 @@ import { sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
+import { loggedWarmth } from "./witnesses.ts";
 
 export function workingLifeRule(c: BatchCase): Finding[] {
   const {
@@ -15,9 +16,17 @@ export function workingLifeRule(c: BatchCase): Finding[] {
   const times = { mixed: mixed.typed, closed: closed.typed };
   if (openFor < 0) return [find("working-life/closed-first", "unproven", times)];
   const stood = { ...times, openFor };
-  if (!temperature) return [find("working-life/no-temperature", "unproven", stood)];
+  if (!temperature && !loggedWarmth(c.index.shop, c.batch))
+    return [find("working-life/no-temperature", "unproven", stood)];
   if (mass === undefined) return [find("working-life/no-mass", "unproven", stood)];
-  if (!life) return [find("working-life/no-row", "unproven", { ...stood, mass, temperature: temperature.typed })];
+  if (!life)
+    return [
+      find("working-life/no-row", "unproven", {
+        ...stood,
+        mass,
+        temperature: temperature?.typed ?? "what the logger read",
+      }),
+    ];
   const { row } = life;
   const limit: Limit = {
     code: "limit/working-life",

@@ -9,6 +9,12 @@ interface Asked {
   readonly asked: string;
 }
 
+/** What the logger read while it was glued, °C or shares. */
+interface Ends {
+  readonly least: number;
+  readonly greatest: number;
+}
+
 interface Outside extends Asked {
   readonly where: "above" | "below";
 }
@@ -44,6 +50,13 @@ export interface ClimateValues {
   "shop-temperature/no-limits": Found;
   "shop-temperature/within": Found;
   "shop-temperature/outside": Found & Asked;
+  "shop-temperature/part-outside": Found & Asked & { readonly of: "surfaces" | "wood" };
+  "shop-temperature/logged": Ends;
+  "shop-temperature/logged-outside": Ends & Asked;
+  "shop-temperature/witnesses": Found & Ends;
+  "shop-humidity/logged": Ends;
+  "shop-humidity/logged-outside": Ends & Asked;
+  "shop-humidity/witnesses": Found & Ends;
   "shop-humidity/not-noted": NoValues;
   "shop-humidity/no-limits": Found;
   "shop-humidity/within": Found;
@@ -58,7 +71,11 @@ export interface ClimateValues {
   "wood-moisture/estimated-outside": Estimated & Outside;
   "wood-moisture/logged": Pick<Estimated, "estimate">;
   "wood-moisture/logged-outside": Pick<Estimated, "estimate"> & Outside;
-  "cure-temperature/no-readings": Pick<Logged, "over">;
+  "cure-temperature/assumed": Pick<Logged, "over">;
+  "cure-temperature/to-come": Pick<Logged, "over">;
+  "cure-temperature/so-far": Logged;
+  "cure-temperature/above": Logged & Asked;
+  "wood-moisture/logged-in-part": Pick<Estimated, "estimate"> & Outside;
   "cure-temperature/no-limit": Logged;
   "cure-temperature/below": Logged & Asked;
   "cure-temperature/within": Logged;

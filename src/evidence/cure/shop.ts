@@ -1,8 +1,18 @@
 /** The climate of the workshop as logged, ready to be asked many times. */
-import { climateTracks, type ClimateTracks } from "../../reckoning/climate/climate-tracks.ts";
+import { type ClimateTracks, climateTracks, type LeastAndGreatest } from "../../reckoning/climate/climate-tracks.ts";
 import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
 import { cureClock, type CureClock } from "../../reckoning/cure/proven-age.ts";
-import type { ClimateLog, Ref } from "../../facts/types.ts";
+import { spanOf } from "../../reckoning/climate/span-of-track.ts";
+import type { ClimateLog, Ref, Thermometer } from "../../facts/types.ts";
+
+export interface Warm {
+  /** Whether all of the time is known. */
+  readonly whole: boolean;
+  /** s */
+  readonly known: number;
+  readonly least: number;
+  readonly greatest: number;
+}
 
 export class Shop {
   readonly tracks: ClimateTracks;
@@ -10,10 +20,37 @@ export class Shop {
   readonly #logs: readonly ClimateLog[];
   readonly #clocks = new Map<string, CureClock>();
 
-  constructor(logs: readonly ClimateLog[]) {
-    this.tracks = climateTracks(logs);
-    this.isLogged = logs.length > 0;
+  readonly #thermometers: readonly LeastAndGreatest[];
+
+  constructor(logs: readonly ClimateLog[], thermometers: readonly Thermometer[]) {
+    this.#thermometers = thermometers.map(({ from, to, least, greatest }) => ({
+      from: from.epoch,
+      to: to.epoch,
+      least: least.value,
+      greatest: greatest.value,
+    }));
+    this.tracks = climateTracks(logs, this.#thermometers);
+    this.isLogged = logs.length + thermometers.length > 0;
     this.#logs = logs;
+  }
+
+  /** Least and greatest between two instants by logger and thermometer, °C, the worse of both; undefined where nothing of it is known. */
+  warmth(from: number, to: number): Warm | undefined {
+    const [cold, warm] = [spanOf(this.tracks.temperature, from, to), spanOf(this.tracks.warmest, from, to)];
+    if (!cold || !warm) return undefined;
+    const held = this.#thermometers.filter((one) => one.from < to && one.to > from);
+    return {
+      whole: cold.whole,
+      known: cold.known,
+      least: Math.min(cold.least, ...held.map(({ least }) => least)),
+      greatest: Math.max(warm.greatest, ...held.map(({ greatest }) => greatest)),
+    };
+  }
+
+  /** The readings of the air's humidity that bracket a time, as shares. */
+  humidity(from: number, to: number): { readonly least: number; readonly greatest: number } | undefined {
+    const span = spanOf(this.tracks.humidity, from, to);
+    return span?.whole === true ? span : undefined;
   }
 
   /** The same clock for the same law and reference, °C: it is made by one pass over all readings. */

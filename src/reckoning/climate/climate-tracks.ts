@@ -6,6 +6,7 @@
  * the moisture equation makes gaps in the moisture alone.
  */
 import { equilibriumMoisture } from "./equilibrium-moisture.ts";
+import { filled } from "./filled.ts";
 import { trackOf, type Track } from "./track.ts";
 
 /** The readings of one file. The arrays are of one length, times rise, and NaN stands for a reading that is missing. */
@@ -18,16 +19,37 @@ export interface LoggedReadings {
 }
 
 export interface ClimateTracks {
+  /** In a gap that a thermometer of least and greatest covers, its least. */
   readonly temperature: Track;
+  /** The same with its greatest. */
+  readonly warmest: Track;
   readonly humidity: Track;
   readonly moisture: Track;
 }
 
-export function climateTracks(logs: readonly LoggedReadings[]): ClimateTracks {
+/** A thermometer of least and greatest, °C, between two instants, s. */
+export interface LeastAndGreatest {
+  readonly from: number;
+  readonly to: number;
+  readonly least: number;
+  readonly greatest: number;
+}
+
+export function climateTracks(
+  logs: readonly LoggedReadings[],
+  thermometers: readonly LeastAndGreatest[] = [],
+): ClimateTracks {
   const all = joined(logs);
   const of = (values: Float64Array, keep: (i: number) => boolean): Track => {
     const kept = (array: Float64Array): Float64Array => array.filter((_, i) => keep(i));
     return trackOf(kept(all.times), kept(values), kept(all.limits));
+  };
+  const filledWith = (end: "least" | "greatest", worse: (a: number, b: number) => number): Track => {
+    const held = thermometers.map(({ from, to, ...ends }) => ({ from, to, value: ends[end] }));
+    const kept = (array: Float64Array): Float64Array => array.filter((_, i) => warm(i));
+    const readings = { times: kept(all.times), values: kept(all.temperatures), limits: kept(all.limits) };
+    const { times, values, limits } = filled(readings, held, worse);
+    return trackOf(times, values, limits);
   };
   const warm = (i: number): boolean => !Number.isNaN(all.temperatures[i]);
   const damp = (i: number): boolean => !Number.isNaN(all.humidities[i]);
@@ -35,7 +57,8 @@ export function climateTracks(logs: readonly LoggedReadings[]): ClimateTracks {
     (temperature, i) => equilibriumMoisture(temperature, all.humidities[i] ?? Number.NaN) ?? Number.NaN,
   );
   return {
-    temperature: of(all.temperatures, warm),
+    temperature: filledWith("least", Math.min),
+    warmest: filledWith("greatest", Math.max),
     humidity: of(all.humidities, damp),
     moisture: of(moistures, (i) => warm(i) && damp(i)),
   };

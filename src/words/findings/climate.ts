@@ -8,6 +8,16 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "shop-temperature/no-limits": ({ found }) => `The shop was at ${found}; the data sheet as entered gives no limits.`,
   "shop-temperature/within": ({ found }) => `The shop was at ${found}.`,
   "shop-temperature/outside": ({ found, asked }) => `The shop was at ${found}; the sheet asks ${asked}.`,
+  "shop-temperature/part-outside": ({ of, found, asked }) =>
+    `The ${of} ${of === "wood" ? "was" : "were"} at ${found}; the sheet asks ${asked}.`,
+  "shop-temperature/logged": (v, { units }) => `${loggedWarmth(v, units)}; no temperature is noted.`,
+  "shop-temperature/logged-outside": (v, { units }) => `${loggedWarmth(v, units)}; the sheet asks ${v.asked}.`,
+  "shop-temperature/witnesses": (v, { units }) =>
+    `The shop is noted at ${v.found}, and ${lower(loggedWarmth(v, units))}: two witnesses that differ by more than both instruments explain, and the worse of them counts.`,
+  "shop-humidity/logged": (v) => `${loggedDamp(v)}; no humidity is noted.`,
+  "shop-humidity/logged-outside": (v) => `${loggedDamp(v)}; the sheet asks ${v.asked}.`,
+  "shop-humidity/witnesses": (v) =>
+    `Humidity is noted as ${v.found}, and ${lower(loggedDamp(v))}: two witnesses that differ by more than both instruments explain, and the worse of them counts.`,
   "shop-humidity/not-noted": () => "The humidity of the shop is not noted.",
   "shop-humidity/no-limits": ({ found }) => `Humidity was ${found}; the data sheet as entered gives no limits.`,
   "shop-humidity/within": ({ found }) => `Humidity was ${found}.`,
@@ -25,13 +35,26 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "wood-moisture/estimated-outside": (v) => `${estimated(v)}, ${v.where} ${v.asked}.`,
   "wood-moisture/logged": (v) => `${logged(v)}.`,
   "wood-moisture/logged-outside": (v) => `${logged(v)}, ${v.where} ${v.asked}.`,
-  "cure-temperature/no-readings": ({ over }) => `The shop's logger has no readings of ${cureOf(over)}.`,
+  "cure-temperature/assumed": ({ over }) =>
+    `Neither logger nor thermometer shows the temperature of ${cureOf(over)}: it is assumed.`,
+  "cure-temperature/to-come": ({ over }) => `The ${span(over)} of its least cure are still to come.`,
+  "cure-temperature/so-far": (v, { units }) => `${range(v, units)}; the rest is still to come.`,
+  "cure-temperature/above": (v, { units }) => `${range(v, units)}, above the sheet's ${v.asked}.`,
+  "wood-moisture/logged-in-part": (v) => `${logged(v)}, as far as it was logged, ${v.where} ${v.asked}.`,
   "cure-temperature/no-limit": (v, { units }) =>
     `${range(v, units)}; the data sheet as entered gives no least temperature.`,
   "cure-temperature/below": (v, { units }) => `${range(v, units)}, below the sheet's ${v.asked}.`,
   "cure-temperature/within": (v, { units }) => `${range(v, units)}.`,
   "cure-temperature/within-in-part": (v, { units }) => `${range(v, units)}, and nothing of the rest.`,
 };
+
+const loggedWarmth = ({ least, greatest }: ClimateValues["shop-temperature/logged"], units: Units): string =>
+  `The logger read ${temperatureText(least, units)} to ${temperatureText(greatest, units)} while it was glued`;
+
+const loggedDamp = ({ least, greatest }: ClimateValues["shop-humidity/logged"]): string =>
+  `The logger read ${percent(least, 0)} to ${percent(greatest, 0)} while it was glued`;
+
+const lower = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
 function dewPoint({ dewPoint: dew, warmth, of, apart: k }: ClimateValues["dew-point/clear"], units: Units): string {
   const what = of === "surfaces" ? "the surfaces were" : "the shop, for want of a reading of the surfaces, was";
@@ -56,5 +79,5 @@ function range(
   const warmth = (celsius: number): string =>
     units === "metric" && limit !== undefined ? `${apart(celsius, limit, 1)} °C` : temperatureText(celsius, units);
   const time = known === undefined ? cureOf(over) : `${span(known)} of ${cureOf(over)}`;
-  return `The shop's logger shows ${warmth(least)} to ${warmth(greatest)} over ${time}`;
+  return `The shop's logger or thermometer shows ${warmth(least)} to ${warmth(greatest)} over ${time}`;
 }

@@ -23,11 +23,12 @@ export const RULES: Sentences<RuleValues> = {
     "No lot that went into it has been recalled. A recall does not change what is found of the batch; its joints are quarantined.",
   "title/shop-temperature": () => "Shop temperature",
   "rule/shop-temperature": () =>
-    "The shop is as warm as the data sheet asks. Outside its limits the batch is rejected; not noted, it is not shown.",
+    "The coldest of air, surfaces, wood and the logger's readings while it was glued is no colder than the data sheet asks, and the warmest no warmer. Outside its limits the batch is rejected. " +
+    "Where no temperature is noted the logger answers, if its readings bracket that time; where neither knows, it is not shown. A note and a logger more than 2 K apart are told.",
   "title/shop-humidity": () => "Shop humidity",
   "rule/shop-humidity": () =>
-    "The air of the shop is within the data sheet's limits of humidity, where it gives any. Outside them the batch is rejected; not noted, it is " +
-    "not shown. Where the sheet gives none, a humidity that is not noted is a caution.",
+    "The air of the shop is within the data sheet's limits of humidity, where it gives any, as noted and as logged. Outside them the batch is rejected; known by neither, it is not shown. " +
+    "Where the sheet gives none, a humidity that is not known is a caution. A note and a logger more than 10 points apart are told.",
   "title/wood-moisture": () => "Moisture of the wood",
   "rule/wood-moisture": () =>
     "A meter reading lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading the " +
@@ -51,8 +52,8 @@ export const RULES: Sentences<RuleValues> = {
     "Where nothing says what wood was glued, nothing is shown.",
   "title/cure-temperature": () => "Temperature while it cured",
   "rule/cure-temperature": () =>
-    "From mixing until the least cure of its pieces has passed, the shop's logger shows no reading below the data sheet's temperatures. One below " +
-    "rejects the batch. A time that the logger does not wholly show is a caution. Where the record has no logger nothing is asked.",
+    "From mixing until the least cure of its pieces has passed, the shop's logger, or a thermometer of least and greatest, shows nothing below or above the data sheet's temperatures. " +
+    "Anything outside rejects the batch. Where the sheet limits the cure, a time that is not wholly shown leaves the batch not shown, unless all its joints are said to be secondary: then it is a caution.",
   "title/trial-pieces": () => "Trial pieces do not count",
   "rule/trial-pieces": () => "Pieces made for a trial are judged by the trial and never count for their batch.",
   "title/builders-rejection": () => "Rejected by the builder",
