@@ -8,7 +8,7 @@ export interface Coverage {
   readonly held: number;
 }
 
-export const HORIZONS = [4, 13, 26] as const;
+const HORIZONS = [4, 13, 26] as const;
 
 export function coverage(builders: number): Coverage[] {
   const all = Array.from({ length: builders }, (_, at) => builder(at + 1));

@@ -9,7 +9,7 @@ import type { BatchCase } from "./case.ts";
 import { closedAtLatest } from "../cure/cure.ts";
 
 /** Where every joint is said to be secondary, an assumed climate may stand. */
-export const isSecondary = ({ joints }: RecordIndex, ids: readonly string[]): boolean =>
+const isSecondary = ({ joints }: RecordIndex, ids: readonly string[]): boolean =>
   ids.length > 0 && ids.every((id) => lookUp(joints, id, "joint").structure === "secondary");
 
 export function cureTemperature(c: BatchCase): Finding[] {

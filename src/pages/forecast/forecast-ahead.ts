@@ -21,7 +21,7 @@ export interface LookBackView {
   readonly held: number;
 }
 
-export interface LookBackRow {
+interface LookBackRow {
   /** The last day known. */
   readonly day: Day;
   readonly low: number;
