@@ -10,24 +10,28 @@ import { lotFiles, usesOf } from "./lots/lot.ts";
 import { pairFiles } from "./measures/pair.ts";
 import { pieceFile } from "./piece/verdict.ts";
 import { reckonTrials } from "./trials.ts";
+import { Standing } from "./seconded.ts";
 import type { BatchFile, Evidence, Finding, JointFile, PieceFile } from "./types.ts";
 
 export function reckon(record: Record): Evidence {
   const index = recordIndexOf(record);
+  const standing = new Standing(record, (record.before ?? []).map(reckon));
   const batches = mapped(index.batches, (batch) =>
-    batchFile(
-      index,
-      batch,
-      batch.pieces.map((piece) => pieceFile(index, batch, piece)),
+    standing.batch(
+      batchFile(
+        index,
+        batch,
+        batch.pieces.map((piece) => standing.piece(pieceFile(index, batch, piece))),
+      ),
     ),
   );
   const pieces = new Map(
     [...batches.values()].flatMap((file) => file.pieces.map((one): [string, PieceFile] => [one.piece.id, one])),
   );
-  const joints = mapped(index.joints, (joint) => jointFile(index, joint, batches));
+  const joints = mapped(index.joints, (joint) => standing.joint(jointFile(index, joint, batches)));
   const pairs = pairFiles(index);
   const holdPoints = mapped(index.holdPoints, (holdPoint) =>
-    holdPointFile(index, holdPoint, { joints, batches, pairs }),
+    standing.holdPoint(holdPointFile(index, holdPoint, { joints, batches, pairs })),
   );
   const minutes = minutesByAssembly(record);
   return {

@@ -44,7 +44,7 @@ function stateOf({ now, superseded, recalls }: JointCase): JointState {
   if (now.length === 0) return superseded.length === 0 ? "not glued" : "opened";
   const verdicts = new Set(now.map((file) => file.verdict));
   if (verdicts.has("rejected") || recalls.length > 0) return "quarantined";
-  if (verdicts.has("not shown")) return "not shown";
+  if (verdicts.has("not shown") || verdicts.has("in no joint")) return "not shown";
   return verdicts.has("pending") ? "pending" : "shown";
 }
 

@@ -32,6 +32,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "trial-pieces": FROM_RECORD,
   "builders-rejection": FROM_RECORD,
   amended: FROM_RECORD,
+  seconded: FROM_RECORD,
   "piece-broken": AC_43_13_SAMPLE,
   "failure-mode": AC_43_13_SAMPLE,
   "full-cure": FROM_PROCEDURE,

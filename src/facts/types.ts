@@ -59,4 +59,6 @@ export interface Record {
   readonly climate: readonly ClimateLog[];
   /** The date of the record: that of its last entry, or the one given. */
   readonly day: Day;
+  /** As it stood before amendments that no second person saw: evidence looks at it, an edition never holds it. */
+  readonly before?: readonly Record[];
 }

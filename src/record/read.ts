@@ -1,6 +1,8 @@
 /** The one reader of the record's folder. */
 import { inOrder, type Problem } from "../problem.ts";
 import { amend } from "./amend/amend.ts";
+import { filesBefore } from "./amend/unseconded.ts";
+import { onlyKnown } from "./known.ts";
 import { readClimate, workshopOf } from "../climate/read.ts";
 import { checkRecord } from "./checks/record.ts";
 import { type Memory, readFiles } from "./filed.ts";
@@ -26,7 +28,8 @@ export async function readRecord(
   const folder = listFolder(content);
   if ("problem" in folder) return { problems: [folder.problem] };
   const asWritten = readFiles(folder, options.memory);
-  const { draft, amendments, problems: misamended } = amend(asWritten);
+  const amended = amend(asWritten);
+  const { draft, amendments, problems: misamended } = amended;
   const fileIndex = new FileIndex(folder.root, folder.files);
   const climate = readClimate(
     folder.root,
@@ -42,5 +45,9 @@ export async function readRecord(
     ...checkRecord(draft, folder, fileIndex, options.today),
   ];
   if (problems.length > 0) return { problems: inOrder(problems) };
-  return { record: recordOf(draft.files, climate.logs, amendments, fileIndex, options.day) };
+  const record = recordOf(draft.files, climate.logs, amendments, fileIndex, options.day);
+  const before = filesBefore(asWritten, amended).map((files) =>
+    onlyKnown(recordOf(files, climate.logs, amendments, fileIndex, record.day)),
+  );
+  return { record: before.length === 0 ? record : { ...record, before } };
 }

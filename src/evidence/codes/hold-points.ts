@@ -2,7 +2,7 @@
 import type { Day, Side } from "../../facts/types.ts";
 import type { Coded } from "./coded.ts";
 import type { FindingValues } from "./findings.ts";
-import type { Amended } from "./joints.ts";
+import type { Amended, Stands } from "./joints.ts";
 import type { NoValues } from "./no-values.ts";
 
 interface OfJoints {
@@ -36,6 +36,7 @@ export interface NeedValues {
   "need/measure-out": Measured;
   "need/pair-out": Pair;
   "need/pair-one-side": { readonly pair: string; readonly side?: Side };
+  "need/seconded": Stands;
   "need/reopened": { readonly day: Day };
   "need/not-signed": { readonly day: Day; readonly remarks?: string };
 }
@@ -52,6 +53,7 @@ export interface TakeValues {
   "take/other-side": NoValues;
   "take/look-again": NoValues;
   "take/answer": NoValues;
+  "take/second": NoValues;
   /** Of a need that an edition withholds. */
   "take/other-edition": NoValues;
 }

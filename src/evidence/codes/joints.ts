@@ -21,6 +21,13 @@ export interface Amended extends Because {
   readonly is?: string;
 }
 
+/** What it would be by the amendments of `entries`, and what it stays without someone who saw their source. */
+export interface Stands {
+  readonly as: string;
+  readonly stands: string;
+  readonly entries: readonly string[];
+}
+
 export interface JointValues {
   "joint-glued/reworked": Because;
   "joint-glued/never": NoValues;
@@ -30,4 +37,5 @@ export interface JointValues {
   "joint-quarantine/recalled": Because & { readonly lot: string; readonly batches: readonly string[] };
   "builders-rejection/rejected": Because;
   "amended/changed": Amended;
+  "seconded/stands": Stands;
 }

@@ -18,6 +18,7 @@ export type RuleId =
   | "trial-pieces"
   | "builders-rejection"
   | "amended"
+  | "seconded"
   | "piece-broken"
   | "failure-mode"
   | "full-cure"

@@ -11,7 +11,7 @@ import { overlap } from "./overlap.ts";
 import { legsOfLots, lotsOfPiece } from "./wood.ts";
 
 /** From the gravest. A glue line that failed has failed however early; one broken too early proves nothing more. */
-const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too early", "inconclusive", "pass"];
+export const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too early", "inconclusive", "pass"];
 
 /** A piece can be broken only once; should the record hold several tests of it, the gravest stands. */
 export function pieceFile(index: RecordIndex, batch: Batch, piece: Piece): PieceFile {

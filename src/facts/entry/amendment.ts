@@ -43,6 +43,16 @@ export interface Amendment {
   readonly withheld: boolean;
 }
 
+/** Whether someone other than the builder who writes, the first in the record, saw the source of what is right. */
+export function isSeconded(
+  { seenBy }: Pick<Amendment, "seenBy">,
+  people: Iterable<{ readonly id: string; readonly role: string }>,
+): boolean {
+  const all = [...people];
+  const writer = all.find(({ role }) => role === "builder");
+  return seenBy !== undefined && seenBy !== writer?.id && all.some(({ id }) => id === seenBy);
+}
+
 export const NOT_SHOWN = "something this edition does not show";
 
 /**

@@ -19,14 +19,17 @@ export interface Amended {
   readonly problems: readonly Problem[];
 }
 
+/** Whether what the entry `by` says of `entry` is put into it. */
+type Counts = (by: string, entry: string) => boolean;
+
 type EntryFile = Filed<Spec<"entry">>;
 
 /**
  * Puts every amendment into the entry that it amends, in the order of the record. What comes after (checks, reckoning) sees the facts as amended,
  * on the day they were first written down for or its amended one, each at the place where it was typed last.
  */
-export function amend(draft: Draft): Amended {
-  const amender = new Amender(draft);
+export function amend(draft: Draft, counts: Counts = () => true): Amended {
+  const amender = new Amender(draft, counts);
   for (const filed of draft.files.entry) amender.read(filed);
   return amender.amended();
 }
@@ -35,13 +38,15 @@ const RANK: { readonly [audience in Audience]: number } = { public: 0, inspector
 
 class Amender {
   readonly #draft: Draft;
+  readonly #counts: Counts;
   readonly #entries: ReadonlyMap<string, EntryFile>;
   readonly #trees = new Map<string, Tree>();
   readonly #amendments = new Map<string, Amendment[]>();
   readonly #problems: Problem[] = [];
 
-  constructor(draft: Draft) {
+  constructor(draft: Draft, counts: Counts) {
     this.#draft = draft;
+    this.#counts = counts;
     this.#entries = new Map(draft.files.entry.map((filed) => [filed.id, filed]));
   }
 
@@ -73,7 +78,7 @@ class Amender {
   #one(filed: EntryFile, stated: Tree, seen: Map<string, Tree>): void {
     const id = textIn(stated, "entry");
     const at = stated.fields?.get("entry");
-    if (id === undefined || at === undefined) return;
+    if (id === undefined || at === undefined || !this.#counts(filed.id, id)) return;
     const target = this.#entries.get(id);
     const first = seen.get(id);
     const fault = first ? faults.entryTwice(id, whereIs(first)) : this.#targetFault(filed, id, target);

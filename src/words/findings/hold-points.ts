@@ -2,7 +2,7 @@
 import type { ChangeValues, NeedValues, TakeValues } from "../../evidence/codes/hold-points.ts";
 import { ended, list } from "../figure.ts";
 import type { Sentences } from "./catalogue.ts";
-import { amended } from "./joints.ts";
+import { amended, stands } from "./joints.ts";
 
 const named = (joints: readonly string[]): string => `${joints.length === 1 ? "joint" : "joints"} ${list(joints)}`;
 
@@ -19,6 +19,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues> = {
   "need/measure-out": ({ what, found, asked }) => `${what} measures ${found}, outside ${asked}.`,
   "need/pair-out": pairOut,
   "need/pair-one-side": ({ pair, side }) => `Of ${pair} only the ${side} side is measured.`,
+  "need/seconded": stands,
   "need/reopened": ({ day }) => `It was signed on ${day}, and what was looked at has changed since.`,
   "need/not-signed": ({ day, remarks }) =>
     ended(`It was looked at on ${day} and not signed${remarks === undefined ? "" : `: ${remarks}`}`),
@@ -34,6 +35,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues> = {
   "take/other-side": () => "measure the other side",
   "take/look-again": () => "have it looked at again, with what has changed",
   "take/answer": () => "answer what was found and have it looked at again",
+  "take/second": () => "have someone look at the source, and note who under seen_by in an amendment",
   "take/other-edition": () => "Ask for the edition made for the inspector.",
 
   "change/glued": ({ batch, joints, day }) => `Batch ${batch} was glued into ${named(joints)} on ${day}.`,

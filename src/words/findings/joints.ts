@@ -1,6 +1,6 @@
 /** Joints, and what was amended or rejected. */
-import type { Amended, JointValues } from "../../evidence/codes/joints.ts";
-import { ended } from "../figure.ts";
+import type { Amended, JointValues, Stands } from "../../evidence/codes/joints.ts";
+import { ended, list } from "../figure.ts";
 import type { Sentences } from "./catalogue.ts";
 
 const glued = ({ batch, day, verdict }: JointValues["joint-glued/batch"]): string =>
@@ -16,7 +16,13 @@ export const JOINTS: Sentences<JointValues> = {
     `It holds lot ${lot} by ${batches.join(", ")}, and that lot was recalled on ${day}: ${ended(why)}`,
   "builders-rejection/rejected": ({ day, why }) => `Rejected by the builder on ${day}: ${ended(why)}`,
   "amended/changed": amended,
+  "seconded/stands": stands,
 };
+
+/** Both verdicts, and what is lacking. */
+export function stands({ as, stands: stays, entries }: Stands): string {
+  return `It stays ${stays}. By what was amended in ${list(entries)} it would be ${as}, and no second person who saw the source is named there.`;
+}
 
 /** `Amended on 2025-04-01: hardener mass: was 35.1 g, is 17.6 g, because: misread.` */
 export function amended({ day, why, fact, value, was, is }: Amended): string {

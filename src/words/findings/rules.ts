@@ -62,6 +62,10 @@ export const RULES: Sentences<RuleValues> = {
   "rule/amended": () =>
     "What was written down wrong is put right in a later entry, which says why. Everything is reckoned from what stands now, on the day it was first " +
     "written down for; what was written first stays readable. It is a caution and decides nothing by itself.",
+  "title/seconded": () => "Amended without a second person",
+  "rule/seconded": () =>
+    "An amendment may worsen a verdict by itself. To better one it names, under `seen_by`, someone other than the builder who writes who saw the source. " +
+    "Until then the worst counts of what stands now and what stood before it.",
   "title/piece-broken": () => "Broken",
   "rule/piece-broken": () => "A test piece shows nothing until it has been broken.",
   "title/failure-mode": () => "Where it broke",

@@ -1,0 +1,138 @@
+/**
+ * An amendment that no second person saw may worsen a verdict, and never better it. Of a thing the worst verdict counts that it has with what stands now or
+ * with what stood before such an amendment.
+ */
+import { isSeconded } from "../facts/entry/amendment.ts";
+import type { Amendment, Record, Ref } from "../facts/types.ts";
+import type { Stands } from "./codes/joints.ts";
+import { distinct, finder } from "./finding.ts";
+import { GRAVEST } from "./piece/verdict.ts";
+import type {
+  BatchFile,
+  BatchVerdict,
+  Evidence,
+  Finding,
+  HoldPointFile,
+  HoldState,
+  JointFile,
+  JointState,
+  PieceFile,
+  Severity,
+} from "./types.ts";
+
+const BATCH: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "in no joint", "shown"];
+const JOINT: readonly JointState[] = ["quarantined", "not shown", "opened", "not glued", "pending", "shown"];
+const HOLD: readonly HoldState[] = ["blocked", "reopened", "ahead", "ready", "passed"];
+
+const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
+  rejected: "rejects",
+  quarantined: "rejects",
+  "not shown": "unproven",
+  opened: "waits",
+  "not glued": "waits",
+  pending: "waits",
+  "in no joint": "caution",
+  shown: "caution",
+};
+
+/** Holds each file against those of the record as it stood before. */
+export class Standing {
+  readonly #before: readonly Evidence[];
+  readonly #amendments: readonly Amendment[];
+
+  constructor(record: Record, before: readonly Evidence[]) {
+    this.#before = before;
+    this.#amendments =
+      before.length === 0
+        ? []
+        : record.entries
+            .flatMap((entry) => entry.amendments)
+            .filter((one) => one.changes.length > 0 && !isSeconded(one, record.aircraft.people.values()));
+  }
+
+  piece(file: PieceFile): PieceFile {
+    const { id } = file.piece;
+    const verdict = worst(
+      GRAVEST,
+      file.verdict,
+      this.#of((evidence) => evidence.pieces.get(id)?.verdict),
+    );
+    if (verdict === file.verdict) return file;
+    const severity = verdict === "fail" ? "rejects" : "unproven";
+    const found = this.#finding({ kind: "piece", id }, severity, file.verdict, verdict, [id, file.piece.batch]);
+    return { ...file, verdict, findings: [...file.findings, found] };
+  }
+
+  batch(file: BatchFile): BatchFile {
+    const { id, pieces } = file.batch;
+    const verdict = worst(
+      BATCH,
+      file.verdict,
+      this.#of((evidence) => evidence.batches.get(id)?.verdict),
+    );
+    if (verdict === file.verdict) return file;
+    const names = [id, ...pieces.map((piece) => piece.id)];
+    const found = this.#finding({ kind: "batch", id }, FORCES[verdict], file.verdict, verdict, names);
+    return { ...file, verdict, findings: [...file.findings, found] };
+  }
+
+  joint(file: JointFile): JointFile {
+    const { id } = file.joint;
+    const before = this.#of((evidence) => evidence.joints.get(id));
+    const state = worst(
+      JOINT,
+      file.state,
+      before.map((one) => one.state),
+    );
+    if (state === file.state) return file;
+    const names = [file, ...before].flatMap(({ batches, superseded }) => [...batches, ...superseded]);
+    const found = this.#finding({ kind: "joint", id }, FORCES[state], file.state, state, names);
+    return { ...file, state, findings: [...file.findings, found] };
+  }
+
+  holdPoint(file: HoldPointFile): HoldPointFile {
+    const { id } = file.holdPoint;
+    const state = worst(
+      HOLD,
+      file.state,
+      this.#of((evidence) => evidence.holdPoints.get(id)?.state),
+    );
+    if (state === file.state) return file;
+    const about: Ref = { kind: "hold point", id };
+    const need = {
+      about,
+      code: "need/seconded",
+      values: this.#values(this.#amendments, file.state, state),
+      takes: { code: "take/second", values: {} },
+      blocks: state === "blocked" || state === "reopened",
+      restsOn: distinct([about, ...this.#amendments.flatMap(restsOn)]),
+    } as const;
+    return { ...file, state, needs: [...file.needs, need] };
+  }
+
+  #of<T>(get: (evidence: Evidence) => T | undefined): T[] {
+    return this.#before.flatMap((evidence) => get(evidence) ?? []);
+  }
+
+  /** Names the amendments of those things; where none is of them directly, all. */
+  #finding(about: Ref, severity: Severity, as: string, stands: string, names: readonly string[]): Finding {
+    const own = this.#amendments.filter(({ changes }) => changes.some((change) => names.includes(change.about.id)));
+    const amendments = own.length > 0 ? own : this.#amendments;
+    const alsoOn = amendments.flatMap(restsOn);
+    return finder(about, [])("seconded/stands", severity, this.#values(amendments, as, stands), { alsoOn });
+  }
+
+  #values(amendments: readonly Amendment[], as: string, stands: string): Stands {
+    return { as, stands, entries: [...new Set(amendments.map(({ by }) => by))] };
+  }
+}
+
+function worst<T>(fromWorst: readonly T[], now: T, before: readonly T[]): T {
+  return fromWorst.find((one) => one === now || before.includes(one)) ?? now;
+}
+
+const restsOn = ({ entry, by, changes }: Amendment): Ref[] => [
+  { kind: "entry", id: entry },
+  { kind: "entry", id: by },
+  ...changes.flatMap(({ needs }) => needs),
+];

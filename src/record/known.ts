@@ -1,0 +1,27 @@
+/** A record that was not held against itself, with only those facts in it whose names it knows. */
+import type { Batch, Piece, Record } from "../facts/types.ts";
+
+/** Names of lots that are not known go, so that what they stood for is not shown; a piece or a batch that cannot be judged goes. */
+export function onlyKnown(record: Record): Record {
+  const joints = new Set([...record.assemblies.values()].flatMap((assembly) => assembly.joints.map(({ id }) => id)));
+  const lot = <T extends { readonly lot?: string }>(part: T): T => {
+    if (part.lot === undefined || record.lots.has(part.lot)) return part;
+    const { lot: _, ...rest } = part;
+    return rest as T;
+  };
+  const piece = (one: Piece): Piece =>
+    lot(one.legs?.some((leg) => leg.lot !== undefined && !record.lots.has(leg.lot)) ? { ...one, legs: [] } : one);
+  const batch = (one: Batch): Batch => ({
+    ...one,
+    ...(one.resin && { resin: lot(one.resin) }),
+    ...(one.hardener && { hardener: lot(one.hardener) }),
+    timber: one.timber.filter((id) => record.lots.has(id)),
+    joints: one.joints.filter((id) => joints.has(id)),
+    pieces: one.pieces.filter(({ procedure }) => record.procedures.has(procedure)).map(piece),
+  });
+  const entries = record.entries.map((entry) => ({
+    ...entry,
+    batches: entry.batches.filter(({ adhesive }) => record.adhesives.has(adhesive)).map(batch),
+  }));
+  return { ...record, entries };
+}
