@@ -13,7 +13,9 @@ const made = new WeakMap<Record, ReadonlyMap<string, readonly Changed[]>>();
 
 export function amendedFindings(record: Record, about: Ref, find: Finder): Finding[] {
   return changesOf(record, about).map((changed) =>
-    find("amended/changed", "caution", amendedValues(changed), { alsoOn: restsOnChange(changed) }),
+    find(changed.change.fixed ? "amended/fixed" : "amended/changed", "caution", amendedValues(changed), {
+      alsoOn: restsOnChange(changed),
+    }),
   );
 }
 

@@ -37,5 +37,6 @@ export interface JointValues {
   "joint-quarantine/recalled": Because & { readonly lot: string; readonly batches: readonly string[] };
   "builders-rejection/rejected": Because;
   "amended/changed": Amended;
+  "amended/fixed": Amended;
   "seconded/stands": Stands;
 }

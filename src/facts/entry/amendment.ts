@@ -24,6 +24,8 @@ export interface Change {
   readonly needs: readonly Ref[];
   /** The narrower of what the fact was marked for and is. */
   readonly audience: Audience;
+  /** It does not count: what a piece is a piece of was fixed when it broke. */
+  readonly fixed?: boolean;
 }
 
 /** Everything that one entry amends in an earlier one. It is for all who may read the earlier one. */
@@ -82,6 +84,7 @@ const changeShown: Decisions<Change> = {
   is: said,
   needs: show,
   audience: show,
+  fixed: show,
 };
 
 function isChangeShown({ about, needs, audience }: Change, seer: Visibility): boolean {

@@ -25,8 +25,16 @@ export class Alteration {
   readonly #report: (at: Tree, fault: Fault) => void;
   readonly #whereIs: (at: Tree) => string;
 
-  constructor(id: string, report: (at: Tree, fault: Fault) => void, whereIs: (at: Tree) => string) {
+  readonly #isBroken: (piece: string) => boolean;
+
+  constructor(
+    id: string,
+    isBroken: (piece: string) => boolean,
+    report: (at: Tree, fault: Fault) => void,
+    whereIs: (at: Tree) => string,
+  ) {
     this.#id = id;
+    this.#isBroken = isBroken;
     this.#report = report;
     this.#whereIs = whereIs;
   }
@@ -144,7 +152,9 @@ export class Alteration {
     });
     const { altered, missing } = strikeFrom(fact, struck);
     for (const at of missing) this.#report(at, faults.notThere(at.text ?? ""));
-    const all = [...mergeInto(fact, stated, keys), ...altered];
+    const merged = [...mergeInto(fact, stated, keys), ...altered];
+    const broken = found.list === PIECES && this.#isBroken(found.key ?? "");
+    const all = broken ? merged.map((one) => putBack(fact, before, one)) : merged;
     if (all.length > 0) this.facts.push({ ...named, before, after: fact, altered: all });
   }
 
@@ -180,6 +190,18 @@ export class Alteration {
       altered: [{ path: [last], is: dataOf(stated), at: stated, ...(before && { was: dataOf(before) }) }],
     });
   }
+}
+
+/** What a piece is a piece of, and how it is judged, is fixed when it breaks. */
+const FIXED: readonly (string | undefined)[] = ["procedure", "trial", "preparation"];
+
+function putBack(fact: Tree, before: Tree, altered: Altered): Altered {
+  const [key] = altered.path;
+  if (key === undefined || !FIXED.includes(key)) return altered;
+  const was = before.fields?.get(key);
+  if (was) fact.fields?.set(key, was);
+  else fact.fields?.delete(key);
+  return { ...altered, fixed: true };
 }
 
 function struckIn(stated: Tree): readonly Tree[] {

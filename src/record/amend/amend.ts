@@ -39,6 +39,8 @@ const RANK: { readonly [audience in Audience]: number } = { public: 0, inspector
 class Amender {
   readonly #draft: Draft;
   readonly #counts: Counts;
+  /** By piece, the day of the first entry that holds a test of it as first written. */
+  readonly #brokenOn = new Map<string, string>();
   readonly #entries: ReadonlyMap<string, EntryFile>;
   readonly #trees = new Map<string, Tree>();
   readonly #amendments = new Map<string, Amendment[]>();
@@ -47,6 +49,8 @@ class Amender {
   constructor(draft: Draft, counts: Counts) {
     this.#draft = draft;
     this.#counts = counts;
+    for (const { id, spec } of [...draft.files.entry].reverse())
+      for (const test of spec?.tests ?? []) this.#brokenOn.set(test.piece, id.slice(0, 10));
     this.#entries = new Map(draft.files.entry.map((filed) => [filed.id, filed]));
   }
 
@@ -90,7 +94,12 @@ class Amender {
     const date = stated.fields?.get("date");
     const own = filed.id.slice(0, 10);
     if (date?.text !== undefined && date.text > own) this.#report(date, faults.dayToCome(date.text, own));
-    const alteration = new Alteration(id, (place, problem) => this.#report(place, problem), whereIs);
+    const alteration = new Alteration(
+      id,
+      (piece) => this.#isBroken(piece, own),
+      (place, problem) => this.#report(place, problem),
+      whereIs,
+    );
     alteration.alter(tree, stated);
     const prose = textIn(stated, "prose") !== undefined || !statesFacts(stated);
     if (alteration.facts.length === 0 && !prose && this.#problems.length === before)
@@ -107,6 +116,12 @@ class Amender {
       withheld: false,
     };
     this.#amendments.set(filed.id, [...(this.#amendments.get(filed.id) ?? []), made]);
+  }
+
+  /** Whether a test of the piece was written down on that day or before it, be it struck out since. */
+  #isBroken(piece: string, day: string): boolean {
+    const broken = this.#brokenOn.get(piece);
+    return broken !== undefined && broken <= day;
   }
 
   #targetFault(filed: EntryFile, id: string, target: EntryFile | undefined): Fault | undefined {

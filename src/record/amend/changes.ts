@@ -25,6 +25,7 @@ export function changesOf(facts: readonly AlteredFact[], entry: string, placeOf:
         ...told("is", altered, altered.is),
         needs: [...(subject ? [subject] : []), ...trialsOf(fact)],
         audience: audienceOf(fact),
+        ...(altered.fixed && { fixed: true }),
       };
     }),
   );

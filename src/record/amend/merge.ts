@@ -10,6 +10,8 @@ export interface Altered {
   readonly is?: Data;
   /** Where the amendment says so. */
   readonly at: Tree;
+  /** It stays what it was: the piece had been broken. */
+  readonly fixed?: boolean;
 }
 
 export const STRUCK = "struck";

@@ -16,6 +16,8 @@ export const JOINTS: Sentences<JointValues> = {
     `It holds lot ${lot} by ${batches.join(", ")}, and that lot was recalled on ${day}: ${ended(why)}`,
   "builders-rejection/rejected": ({ day, why }) => `Rejected by the builder on ${day}: ${ended(why)}`,
   "amended/changed": amended,
+  "amended/fixed": (values) =>
+    `${amended(values)} This does not count: the piece had been broken, and what it is a piece of was fixed then.`,
   "seconded/stands": stands,
 };
 
