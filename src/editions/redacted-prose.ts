@@ -65,7 +65,7 @@ function changed(token: Token, change: Partial<Token>): Token {
 }
 
 /** A target as a path relative to the record's folder, from a file in `folder`; without fragment or query. */
-export function resolved(folder: string, target: string): string {
+function resolved(folder: string, target: string): string {
   const parts = folder === "" ? [] : folder.split("/");
   for (const part of decoded(target).split(/[?#]/)[0]?.split("/") ?? []) {
     if (part === "..") parts.pop();

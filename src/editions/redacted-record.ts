@@ -21,6 +21,8 @@ const recordShown: Decisions<Record> = {
   entries: each(entryShown, isEntryShown),
   climate: each(climateLogShown, isLogShown),
   day: dayOf,
+  // What stood before amendments is for the reckoning alone.
+  before: () => undefined,
 };
 
 export function redactedRecord(whole: Record, visibility: Visibility): Record {
