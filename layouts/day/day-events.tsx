@@ -1,5 +1,5 @@
 import type { JSX } from "preact";
-import { drawingWords } from "../../src/pages/evidence/evidence-lists.ts";
+import { acceptedWords, drawingWords } from "../../src/pages/evidence/evidence-lists.ts";
 import { quantityWords } from "../../src/words/words.ts";
 import { DayWeights } from "./day-weights.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
@@ -112,8 +112,7 @@ function Departures({ site, from, entry }: SheetProps): JSX.Element | null {
           <li>
             <To site={site} from={from} to={{ kind: "departure", id }} /> {what}
             <p class="quiet">
-              Why: {why}.{" "}
-              {acceptedBy === undefined ? "Not accepted yet." : `Accepted by ${site.shown.nameOf(acceptedBy)}.`}
+              Why: {why}. {acceptedWords(site.shown, id, acceptedBy)}.
             </p>
           </li>
         ))}

@@ -1,10 +1,10 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
-import type { HoldPointFile } from "../../src/evidence/types.ts";
+import type { HoldPointFile, HoldState } from "../../src/evidence/types.ts";
 import { holdPoints } from "../../src/pages/evidence/evidence-lists.ts";
 import { needsTogether, type NeedTogether } from "../../src/pages/evidence/needs.ts";
 import { assemblyPath } from "../../src/pages/evidence/trace-index.ts";
-import { HOLD_KIND, HOLD_MEANS } from "../../src/pages/evidence/verdict-words.ts";
+import { HOLD_KIND, HOLD_MEANS, NOT_LOOKED_AT } from "../../src/pages/evidence/verdict-words.ts";
 import { counted, dateWords } from "../../src/words/words.ts";
 import { toldChange, toldNeed, type ToldChange, type ToldNeed } from "../../src/words/findings/told.ts";
 import type { Inspection } from "../../src/facts/types.ts";
@@ -38,6 +38,8 @@ export function HoldPoints({ site }: Pick<Where, "site">): JSX.Element {
   );
 }
 
+const SIGNED: ReadonlySet<HoldState> = new Set<HoldState>(["passed", "reopened", "signed with things open"]);
+
 interface HoldPointProps extends Where {
   readonly file: HoldPointFile;
   readonly id: string;
@@ -70,9 +72,13 @@ export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointPro
           ))}
         </ul>
       )}
-      {(state === "passed" || state === "reopened") && file.signed === undefined ? (
+      {SIGNED.has(state) && file.signed === undefined ? (
         <None>It was signed in an entry that this edition does not show.</None>
       ) : null}
+      {file.remarks.map((remark) => (
+        <p class="quiet">{site.shown.say(remark)}</p>
+      ))}
+      <p class="quiet">{NOT_LOOKED_AT}</p>
       <Changes changes={changes.map((one) => toldChange(site.shown.say, one))} site={site} from={from} />
       <Needs needs={needs.map((one) => toldNeed(site.shown.say, one))} site={site} from={from} />
       {state === "passed" ? null : <SignOff id={holdPoint.id} />}
@@ -102,7 +108,7 @@ function Looked({ inspection, site, from }: Where & { readonly inspection: Inspe
   );
 }
 
-/** What reopened a signed hold point, in the order in which it happened. */
+/** What changed after a hold point was signed, in the order in which it happened. */
 function Changes({ changes, site, from }: Where & { readonly changes: readonly ToldChange[] }): JSX.Element | null {
   if (changes.length === 0) return null;
   return (

@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import { anchor, relative } from "../../src/pages/address.ts";
-import { before, departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
+import { acceptedWords, before, departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import type { Departure, OpenItem } from "../../src/facts/types.ts";
 import { ChangesOf } from "../parts/amended.tsx";
 import { To } from "../shell/link.tsx";
@@ -145,7 +145,7 @@ export function DepartureTable({
               <strong>not accepted</strong>
             ) : (
               <>
-                {site.shown.nameOf(item.acceptedBy)}
+                {acceptedWords(site.shown, item.id, item.acceptedBy)}
                 {item.acceptedIn === undefined || item.acceptedIn === item.entry ? (
                   ""
                 ) : (

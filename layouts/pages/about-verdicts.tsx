@@ -42,12 +42,19 @@ const JOINTS: readonly Said[] = [
 ];
 
 const POINTS: readonly Said[] = [
-  { of: "passed", says: "an inspector has looked and signed, and nothing has changed since" },
+  {
+    of: "passed",
+    says: "an inspector who has no hours on it has looked and signed; nothing was open then, nothing is now, and nothing has changed since",
+  },
+  {
+    of: "signed with things open",
+    says: "signed, but something was open when it was signed, or is open now; it is not passed until it is signed again",
+  },
   {
     of: "reopened",
-    says: "signed, but in a later entry one of its joints was glued, opened, recalled or rejected, a test piece failed, a departure or an open item before it was noted, a measure was out, or any of these was amended; or one of its joints is not shown now, however that came about",
+    says: "signed with nothing open, but in a later entry one of its joints was glued, opened, recalled or rejected, a test piece failed, a departure or an open item before it was noted, a measure was out, or any of these was amended",
   },
-  { of: "ready", says: "nothing is left to do before the inspector looks" },
+  { of: "ready", says: "nothing is open that this record looks at: every earlier hold point within is passed" },
   { of: "blocked", says: "something is wrong and has to be put right first" },
   { of: "ahead", says: "nothing is wrong; some of the work is still to be done" },
 ];

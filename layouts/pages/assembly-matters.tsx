@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import type { AssemblyView } from "../../src/pages/story/assembly.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { drawingWords, offWords } from "../../src/pages/evidence/evidence-lists.ts";
+import { acceptedWords, drawingWords, offWords } from "../../src/pages/evidence/evidence-lists.ts";
 import { counted, dateShort, quantityWords } from "../../src/words/words.ts";
 import { Again } from "../evidence/measurements.tsx";
 import { To } from "../shell/link.tsx";
@@ -66,8 +66,7 @@ function Departures({ site, from, view: { file } }: PartProps): JSX.Element | nu
             <span>
               {what}{" "}
               <span class="quiet">
-                {dateShort(day)};{" "}
-                {acceptedBy === undefined ? "not accepted yet" : `accepted by ${site.shown.nameOf(acceptedBy)}`}.
+                {dateShort(day)}; {acceptedWords(site.shown, id, acceptedBy)}.
               </span>
             </span>
           </li>

@@ -43,7 +43,7 @@ export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): J
           Signed on {dateWords(signed.day)} by {site.shown.nameOf(signed.by)}.
         </p>
       )}
-      {state === "ready" ? <p>Nothing is left to do before it may be shown to the inspector.</p> : null}
+      {state === "ready" ? <p>Nothing is open that this record looks at.</p> : null}
       {needs.length === 0 ? null : (
         <ul class="needs">
           {together.slice(0, most).map(({ about, sentence, needs: todo, blocks }) => (

@@ -20,6 +20,7 @@ const ATTENTION: ReadonlySet<Marked> = new Set<Marked>([
   "blocked",
   "opened",
   "reopened",
+  "signed with things open",
   "recall",
   "not signed",
 ]);

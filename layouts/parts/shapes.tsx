@@ -68,6 +68,7 @@ const SHAPES: { readonly [of in Marked]: ShapeName } = {
   "too early": "early",
   opened: "wedge",
   reopened: "wedge",
+  "signed with things open": "half",
   "not glued": "apart",
   ahead: "apart",
   ready: "lined",

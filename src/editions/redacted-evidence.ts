@@ -160,8 +160,13 @@ const jointFileShown: Decisions<JointFile, Ground> = {
   batches: onlyShown("batches"),
   superseded: onlyShown("batches"),
   reworks: each(reworkShown, isTold),
-  lots: (ids, ground, { batches }) => {
-    const used = new Set(batches.flatMap((id) => lotsIn(ground.shownBatches.get(id))));
+  lots: (ids, ground, { batches, superseded, reworks }) => {
+    const putIn = reworks
+      .filter((rework) => isTold(rework, ground))
+      .flatMap(({ replaced = [] }) => replaced.map((one) => one.with))
+      .filter((id) => ground.lots.has(id));
+    const glue = [...batches, ...superseded].flatMap((id) => lotsIn(ground.shownBatches.get(id)));
+    const used = new Set([...glue, ...putIn]);
     return same(
       ids,
       ids.filter((id) => used.has(id)),
@@ -176,26 +181,26 @@ const lotFileShown: Decisions<LotFile, Ground> = {
   batches: onlyShown("batches"),
   pieces: onlyShown("pieces"),
   joints: (_, ground, file) => jointsOf(file, ground),
-  formerJoints: (ids, ground, file) => through(ids, "superseded", file, ground),
+  formerJoints: (ids, ground, file) => through(ids, file, ground),
   assemblies: (ids, ground, file) => reached(ids, ground.whole.assemblies, file, ground),
   holdPoints: (ids, ground, file) => reached(ids, ground.whole.holdPoints, file, ground),
 };
 
 function jointsOf(file: LotFile, ground: Ground): readonly string[] {
-  return through(file.joints, "batches", file, ground);
+  return through(file.joints, file, ground);
 }
 
-function through(
-  ids: readonly string[],
-  by: "batches" | "superseded",
-  { batches }: LotFile,
-  ground: Ground,
-): readonly string[] {
+/** Joints that a shown batch, in them now or before, or a shown rework leads to. */
+function through(ids: readonly string[], { batches, lot }: LotFile, ground: Ground): readonly string[] {
   const among = new Set(batches.filter((id) => ground.batches.has(id)));
-  return same(
-    ids,
-    ids.filter((id) => ground.whole.joints.get(id)?.[by].some((batch) => among.has(batch)) ?? false),
-  );
+  const isReached = (id: string): boolean => {
+    const { batches: now = [], superseded = [], reworks = [] } = ground.whole.joints.get(id) ?? {};
+    const isPutIn = reworks.some(
+      (rework) => isTold(rework, ground) && (rework.replaced ?? []).some((one) => one.with === lot.id),
+    );
+    return isPutIn || [...now, ...superseded].some((batch) => among.has(batch));
+  };
+  return same(ids, ids.filter(isReached));
 }
 
 function reached(
@@ -217,6 +222,7 @@ const holdPointFileShown: Decisions<HoldPointFile, Ground> = {
   joints: show,
   needs,
   changes,
+  remarks: (all, { tells }) => all.filter((one) => tells(one.about) && one.restsOn.every(tells)),
   signed: ofEntry(inspectionShown),
   inspections: each(inspectionShown, isTold),
 };
@@ -259,6 +265,7 @@ const evidenceShown: Decisions<Evidence, GroundWithPieces> = {
         .filter(([, pair]) => isPairShown(pair, ground))
         .map(([id, pair]) => [id, redacted(pair, pairShown, ground)]),
     ),
+  standings: (all, { departures }) => new Map([...all].filter(([id]) => departures.has(id))),
   departures: files(departureShown, (id, { departures }) => departures.has(id)),
   openItems: files(openItemShown, (id, { openItems }) => openItems.has(id)),
   trials: files(trialFileShown, (id, { trials }) => trials.has(id)),

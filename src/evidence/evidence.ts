@@ -3,7 +3,8 @@ import type { Record } from "../facts/types.ts";
 import { assemblyFile } from "./readiness/assembly.ts";
 import { batchFile } from "./batch/verdict.ts";
 import { recordIndexOf } from "./record-index.ts";
-import { holdPointFile } from "./readiness/hold-point.ts";
+import { holdPointFiles } from "./readiness/hold-point.ts";
+import { standingOf } from "./readiness/answering.ts";
 import { minutesByAssembly } from "./hours.ts";
 import { jointFile } from "./joint.ts";
 import { lotFiles, usesOf } from "./lots/lot.ts";
@@ -30,19 +31,20 @@ export function reckon(record: Record): Evidence {
   );
   const joints = mapped(index.joints, (joint) => standing.joint(jointFile(index, joint, batches)));
   const pairs = pairFiles(index);
-  const holdPoints = mapped(index.holdPoints, (holdPoint) =>
-    standing.holdPoint(holdPointFile(index, holdPoint, { joints, batches, pairs })),
+  const holdPoints = new Map(
+    [...holdPointFiles(index, { joints, batches, pairs })].map(([id, file]) => [id, standing.holdPoint(file)] as const),
   );
   const minutes = minutesByAssembly(record);
   return {
     pieces,
     batches,
     joints,
-    lots: lotFiles(index, usesOf(index, holdPoints.values()), joints),
+    lots: lotFiles(index, usesOf(index, holdPoints.values(), joints), joints),
     holdPoints,
     assemblies: mapped(record.assemblies, (assembly) => assemblyFile(index, assembly, { joints, holdPoints, minutes })),
     pairs,
     departures: index.departures,
+    standings: mapped(index.departures, (departure) => standingOf(index, departure)),
     openItems: index.openItems,
     trials: reckonTrials(record, pieces),
     findings: allFindings(batches, joints),

@@ -1,5 +1,5 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
-import type { Batch, JointSpec, Recall, Rework } from "../facts/types.ts";
+import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
 import { lotsOf } from "./batch/lots.ts";
 import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
 import { finder, type Finder } from "./finding.ts";
@@ -9,15 +9,13 @@ interface JointCase {
   readonly now: readonly BatchFile[];
   readonly superseded: readonly Batch[];
   readonly reworks: readonly Rework[];
-  readonly lots: readonly string[];
   readonly recalls: readonly Recall[];
 }
 
 export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyMap<string, BatchFile>): JointFile {
-  const { batches, superseded, reworks } = glueIn(index, joint);
+  const { batches, superseded, reworks, lots } = heldBy(index, joint);
   const now = batches.map((batch) => lookUp(files, batch.id, "batch"));
-  const lots = [...new Set(batches.flatMap((batch) => lotsOf({ batch })))];
-  const c: JointCase = { now, superseded, reworks, lots, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
+  const c: JointCase = { now, superseded, reworks, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
@@ -31,19 +29,46 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   };
 }
 
-/** Batches of the entry of the last rework, or of a later one, are in the joint now; a rework comes before the batches of its own entry. */
-function glueIn(index: RecordIndex, joint: JointSpec) {
-  const all = index.batchesOfJoint.get(joint.id) ?? [];
-  const reworks = index.reworks.get(joint.id) ?? [];
+/** What a joint holds. */
+interface Held {
+  readonly batches: readonly Batch[];
+  readonly superseded: readonly Batch[];
+  readonly reworks: readonly Rework[];
+  readonly lots: readonly string[];
+}
+
+/**
+ * What a joint holds by all entries up to a place in the order of the record. Batches of the entry of the last rework, or of a later one, are
+ * in it; a rework comes before the batches of its own entry. Timber stays until a rework says what it was replaced by.
+ */
+export function heldBy(index: RecordIndex, joint: JointSpec, until = Number.POSITIVE_INFINITY): Held {
+  const isSeen = ({ entry }: { readonly entry: string }): boolean => orderOf(index, entry) <= until;
+  const all = (index.batchesOfJoint.get(joint.id) ?? []).filter(isSeen);
+  const reworks = (index.reworks.get(joint.id) ?? []).filter(isSeen);
   const opened = Math.max(-1, ...reworks.map((rework) => orderOf(index, rework.entry)));
   const isIn = (batch: Batch): boolean => orderOf(index, batch.entry) >= opened;
-  return { batches: all.filter(isIn), superseded: all.filter((batch) => !isIn(batch)), reworks };
+  const batches = all.filter(isIn);
+  const lots = new Set([...batches.flatMap((batch) => lotsOf({ batch })), ...timberIn(index, all, reworks)]);
+  return { batches, superseded: all.filter((batch) => !isIn(batch)), reworks, lots: [...lots] };
+}
+
+function timberIn(index: RecordIndex, batches: readonly Batch[], reworks: readonly Rework[]): ReadonlySet<string> {
+  const steps = [
+    ...reworks.map(({ entry, replaced = [] }) => ({ entry, replaced, timber: [] as readonly string[] })),
+    ...batches.map(({ entry, timber }) => ({ entry, replaced: [], timber })),
+  ].sort((a, b) => orderOf(index, a.entry) - orderOf(index, b.entry));
+  const found = new Set<string>();
+  for (const { replaced, timber } of steps) {
+    for (const { lot } of replaced) found.delete(lot);
+    for (const lot of [...replaced.map((one) => one.with), ...timber]) found.add(lot);
+  }
+  return found;
 }
 
 function stateOf({ now, superseded, recalls }: JointCase): JointState {
-  if (now.length === 0) return superseded.length === 0 ? "not glued" : "opened";
   const verdicts = new Set(now.map((file) => file.verdict));
   if (verdicts.has("rejected") || recalls.length > 0) return "quarantined";
+  if (now.length === 0) return superseded.length === 0 ? "not glued" : "opened";
   if (verdicts.has("not shown") || verdicts.has("in no joint")) return "not shown";
   return verdicts.has("pending") ? "pending" : "shown";
 }
@@ -81,25 +106,30 @@ function glued({ now, superseded }: JointCase, find: Finder): Finding[] {
   });
 }
 
-function recalled({ now, recalls }: JointCase, find: Finder): Finding[] {
-  return recalls.map((recall) => {
-    const holding = now.filter(({ batch }) => lotsOf({ batch }).includes(recall.lot)).map(({ batch }) => batch);
-    const { lot, day, why } = recall;
-    const batches = holding.map((batch) => batch.id);
-    return find(
-      "joint-quarantine/recalled",
-      "rejects",
-      { lot, batches, day, why },
-      {
-        alsoOn: [
-          { kind: "lot", id: recall.lot },
-          { kind: "entry", id: recall.entry },
-          ...holding.flatMap((batch) => [
-            { kind: "batch", id: batch.id } as const,
-            { kind: "entry", id: batch.entry } as const,
-          ]),
-        ],
-      },
-    );
+function recalled({ now, superseded, reworks, recalls }: JointCase, find: Finder): Finding[] {
+  return recalls.map(({ lot, day, why, entry }) => {
+    const rests = (batches: readonly Batch[]): { readonly alsoOn: Ref[] } => ({
+      alsoOn: [
+        { kind: "lot", id: lot },
+        { kind: "entry", id: entry },
+        ...batches.flatMap((batch): Ref[] => [
+          { kind: "batch", id: batch.id },
+          { kind: "entry", id: batch.entry },
+        ]),
+      ],
+    });
+    const holding = now.map(({ batch }) => batch).filter((batch) => lotsOf({ batch }).includes(lot));
+    const values = { lot, batches: holding.map(({ id }) => id), day, why };
+    if (holding.length > 0) return find("joint-quarantine/recalled", "rejects", values, rests(holding));
+    const put = reworks.findLast(({ replaced = [] }) => replaced.some((one) => one.with === lot));
+    if (put !== undefined)
+      return find(
+        "joint-quarantine/put-in",
+        "rejects",
+        { lot, put: put.day, day, why },
+        { alsoOn: [...rests([]).alsoOn, { kind: "entry", id: put.entry }] },
+      );
+    const left = superseded.filter(({ timber }) => timber.includes(lot));
+    return find("joint-quarantine/left-in", "rejects", { ...values, batches: left.map(({ id }) => id) }, rests(left));
   });
 }

@@ -5,6 +5,7 @@ import type {
   Departure,
   Entry,
   HoldPoint,
+  HoursLine,
   Inspection,
   JointSpec,
   Measurement,
@@ -46,6 +47,8 @@ export interface RecordIndex {
   /** Measurements of a pair of sides, by the word that they share. */
   readonly pairs: Index<Measurement>;
   readonly children: Index<Assembly>;
+  /** Where inspectors worked themselves. */
+  readonly workOfInspectors: Index<Pick<HoursLine, "who" | "assembly"> & { readonly entry: string }>;
   readonly shop: Shop;
   readonly clock: LocalTime;
 }
@@ -99,6 +102,10 @@ export function recordIndexOf(record: Record): RecordIndex {
       ({ pair }) => [pair],
     ),
     children: indexBy(assemblies, (assembly) => [assembly.parent]),
+    workOfInspectors: indexBy(
+      entries.flatMap(({ id, hours }) => hours.map(({ who, assembly }) => ({ who, assembly, entry: id }))),
+      ({ who }) => (record.aircraft.people.get(who)?.role === "inspector" ? [who] : []),
+    ),
     shop: new Shop(
       record.climate,
       entries.flatMap((entry) => entry.thermometer),

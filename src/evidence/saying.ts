@@ -1,7 +1,7 @@
 /** What evidence says, as data: a code and its values. Sentences are made of it where it is shown. */
 import type { Coded } from "./codes/coded.ts";
 import type { FindingValues } from "./codes/findings.ts";
-import type { ChangeValues, NeedValues, TakeValues } from "./codes/hold-points.ts";
+import type { ChangeValues, NeedValues, RemarkValues, TakeValues } from "./codes/hold-points.ts";
 import type { LimitValues, WarmthValues } from "./codes/limits.ts";
 import type { NoValues } from "./codes/no-values.ts";
 import type { RuleValues } from "./codes/rules.ts";
@@ -21,6 +21,7 @@ export interface Values
     NeedValues,
     TakeValues,
     ChangeValues,
+    RemarkValues,
     CautionValues,
     ConclusionValues,
     StandingValues,

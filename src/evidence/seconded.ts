@@ -22,7 +22,7 @@ import type {
 
 const BATCH: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "in no joint", "shown"];
 const JOINT: readonly JointState[] = ["quarantined", "not shown", "opened", "not glued", "pending", "shown"];
-const HOLD: readonly HoldState[] = ["blocked", "reopened", "ahead", "ready", "passed"];
+const HOLD: readonly HoldState[] = ["blocked", "signed with things open", "reopened", "ahead", "ready", "passed"];
 
 const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
   rejected: "rejects",

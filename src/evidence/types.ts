@@ -21,7 +21,7 @@ import type { FindingCode, Saying } from "./saying.ts";
 import type { Cure } from "./types/cure.ts";
 import type { Limit } from "./types/source.ts";
 import type { TrialFile } from "./types/trial.ts";
-import type { ChangeValues, NeedValues, TakeValues } from "./codes/hold-points.ts";
+import type { ChangeValues, NeedValues, RemarkValues, TakeValues } from "./codes/hold-points.ts";
 
 /**
  * What a finding does to a verdict.
@@ -144,11 +144,29 @@ export interface PairFile {
   readonly difference?: number;
 }
 
-/** `reopened`: it was signed, and what it rests on has changed since. */
-export type HoldState = "passed" | "ready" | "blocked" | "ahead" | "reopened";
+/**
+ * `signed with things open`: something was open when it was signed, or is open now. `reopened`: it was signed with nothing open, and what it
+ * rests on has changed since.
+ */
+export type HoldState = "passed" | "signed with things open" | "reopened" | "ready" | "blocked" | "ahead";
+
+/** How far a departure is accepted, and why no further. */
+export type Standing =
+  | "not accepted"
+  | "accepted by no inspector"
+  | "accepted by one who worked on it"
+  | "told by the builder"
+  | "accepted on a condition"
+  | "accepted";
 
 /** Something that changed after a hold point was signed. */
 export type Change = Saying<keyof ChangeValues | "withheld"> & {
+  readonly about: Ref;
+  readonly restsOn: readonly Ref[];
+};
+
+/** What is told of the looks at a hold point, and decides nothing. */
+export type Remark = Saying<keyof RemarkValues | "withheld"> & {
   readonly about: Ref;
   readonly restsOn: readonly Ref[];
 };
@@ -166,8 +184,10 @@ export interface HoldPointFile {
   readonly state: HoldState;
   readonly joints: readonly string[];
   readonly needs: readonly Need[];
-  /** Why a signed one is reopened, in the order of the record. */
+  /** What changed since it was signed, in the order of the record. */
   readonly changes: readonly Change[];
+  readonly remarks: readonly Remark[];
+  /** The last look, where that is a signature that counts. */
   readonly signed?: Inspection;
   readonly inspections: readonly Inspection[];
 }
@@ -198,6 +218,8 @@ export interface Evidence {
   readonly assemblies: ReadonlyMap<string, AssemblyFile>;
   readonly pairs: ReadonlyMap<string, PairFile>;
   readonly departures: ReadonlyMap<string, Departure>;
+  /** How far each departure is accepted. */
+  readonly standings: ReadonlyMap<string, Standing>;
   readonly openItems: ReadonlyMap<string, OpenItem>;
   readonly trials: ReadonlyMap<string, TrialFile>;
   /** Every finding of every batch, piece and joint, in the order of ids. */

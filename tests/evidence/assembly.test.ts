@@ -66,7 +66,7 @@ describe("An assembly", () => {
       joints: ["W-1", "W-2", "R-1"],
       minutes: 120,
       holdPoints: ["CLOSE", "COVER", "RIBS"],
-      nextHoldPoint: "COVER",
+      nextHoldPoint: "CLOSE",
       jointCounts: { shown: 1, "not glued": 2, pending: 0, "not shown": 0, quarantined: 0, opened: 0 },
       openItems: [{ id: "O-1" }],
       departures: [{ id: "D-1" }],

@@ -107,7 +107,8 @@ describe("A hold point", () => {
     expect(brief(fileOf(raised({ before: "close-up", assembly: "aircraft" })))).toEqual(["ready"]);
     expect(brief(fileOf(raised({ before: "flight" })))).toEqual(["ready"]);
     expect(brief(fileOf(raised({ before: "FLY" })))).toEqual(["ready"]);
-    expect(brief(fileOf(raised({})))).toEqual(["ready"]);
+    expect(brief(fileOf(raised({})))).toEqual(["blocked", "O-1 blocks"]);
+    expect(brief(fileOf(raised({ assembly: "fin" })))).toEqual(["ready"]);
     expect(brief(fileOf(raised({ before: "CLOSE", closedIn: "2025-03-20-tests" })))).toEqual(["ready"]);
     expect(fileOf(raised({ before: "CLOSE" })).needs[0]).toMatchObject({
       sentence: "O-1 is open since 2025-03-10: corner block.",
@@ -123,7 +124,7 @@ describe("A hold point", () => {
     expect(brief(fileOf(departs({})))).toEqual(["blocked", "D-1 blocks"]);
     expect(brief(fileOf(departs({ assembly: "rib" })))).toEqual(["blocked", "D-1 blocks"]);
     expect(brief(fileOf(departs({ assembly: "fin" })))).toEqual(["ready"]);
-    expect(brief(fileOf(departs({ acceptedBy: "ins" })))).toEqual(["ready"]);
+    expect(brief(fileOf(departs({ acceptedBy: "ins", reference: "letter 4" })))).toEqual(["ready"]);
   });
 
   it("is blocked by measurements out of tolerance, unless a departure answers for them, and then by that until it is accepted", () => {
@@ -143,10 +144,12 @@ describe("A hold point", () => {
       "D-1 blocks",
     ]);
     expect(brief(fileOf(measured({ departure: "D-1" }, [departure("D-1")])))).toEqual(["blocked", "D-1 blocks"]);
-    expect(brief(fileOf(measured({ departure: "D-1" }, [departure("D-1", { acceptedBy: "ins" })])))).toEqual(["ready"]);
+    expect(
+      brief(fileOf(measured({ departure: "D-1" }, [departure("D-1", { acceptedBy: "ins", reference: "letter 4" })]))),
+    ).toEqual(["ready"]);
   });
 
-  it("is passed once the last look at it was signed, and still lists what it would need", () => {
+  it("is passed once the last look at it was signed with nothing open", () => {
     expect(brief(fileOf([GLUED, TESTS, ...looked("signed")]))).toEqual(["passed"]);
     expect(fileOf([GLUED, TESTS, ...looked("not signed", "signed")])).toMatchObject({
       state: "passed",
@@ -154,7 +157,11 @@ describe("A hold point", () => {
       inspections: [{}, {}],
     });
     const open = other({ raised: [openItem("O-1", { before: "CLOSE" })] });
-    expect(brief(fileOf([GLUED, TESTS, open, ...looked("signed")]))).toEqual(["passed", "O-1 blocks"]);
+    expect(brief(fileOf([GLUED, TESTS, open, ...looked("signed")]))).toEqual([
+      "signed with things open",
+      "O-1 blocks",
+      "CLOSE blocks",
+    ]);
   });
 
   it("is blocked where the last look at it was not signed", () => {

@@ -99,7 +99,7 @@ describe("The state of a joint", () => {
 
   it("once reworked is opened, and counts only what is glued from then on", () => {
     const opened = stateOf([FIRST, broken("B-1/1"), reworkOf("2025-04-01-rework", ["W-1"])]);
-    expect(opened).toMatchObject({ state: "opened", batches: [], superseded: ["B-1"], lots: [] });
+    expect(opened).toMatchObject({ state: "opened", batches: [], superseded: ["B-1"], lots: ["S-1"] });
     expect(opened?.findings.map(({ severity, sentence }) => [severity, sentence])).toEqual([
       ["caution", "Opened for rework on 2025-04-01: glue taken out."],
       ["waits", "It has not been glued again since it was opened."],
@@ -193,9 +193,9 @@ describe("The trace of a lot", () => {
     expect(evidence.lots.get("S-1")).toMatchObject({
       batches: ["B-1"],
       pieces: ["B-1/1", "B-2/1"],
-      joints: ["F-1"],
-      formerJoints: ["W-1"],
-      assemblies: ["fin"],
+      joints: ["W-1", "F-1"],
+      formerJoints: [],
+      assemblies: ["wing", "fin"],
       holdPoints: ["FLY"],
       recalls: [],
     });

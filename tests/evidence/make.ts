@@ -12,6 +12,7 @@ import type {
   Lot,
   Measurement,
   OpenItem,
+  Person,
   Piece,
   PieceTest,
   Procedure,
@@ -230,8 +231,19 @@ export const inspection = (holdPoint: string, change: Partial<Inspection> = {}):
   holdPoint,
   by: "ins",
   result: "signed",
+  reference: "form 1",
   ...change,
 });
+
+/** Signs and accepts, and works on nothing. */
+const INSPECTOR: Person = {
+  id: "ins",
+  place,
+  name: "Ada Invented",
+  publicName: "the inspector",
+  role: "inspector",
+  audience: "public",
+};
 
 const byId = <T extends { readonly id: string }>(things: readonly T[]): Map<string, T> =>
   new Map(things.map((thing) => [thing.id, thing]));
@@ -264,7 +276,7 @@ export const record = (made: Made): Record => {
       units: made.units ?? "metric",
       timeZone: "UTC",
       start: "2025-01-01",
-      people: new Map(),
+      people: new Map([["ins", INSPECTOR]]),
       tasks: ["gluing"],
       publicShows: [],
       body: [],

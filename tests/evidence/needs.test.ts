@@ -50,7 +50,7 @@ describe("A need", () => {
       {
         about: ref("departure", "D-1"),
         sentence: "Departure D-1 of 2025-04-01 is not accepted: another packer.",
-        needs: "have it accepted, and note by whom",
+        needs: "have an inspector accept it, and note by whom and on what paper",
         blocks: true,
         restsOn: [ref("departure", "D-1"), ref("entry", ID)],
       },

@@ -15,7 +15,7 @@ const TIMBER = ["S-1", "S-2", "S-3"];
 const LOTS = [
   ...RESINS.map((id) => lot(id, { expiry: undefined })),
   ...HARDENERS.map((id) => lot(id, { material: "hardener" })),
-  ...TIMBER.map((id) => lot(id, { material: "timber" })),
+  ...[...TIMBER, "S-9"].map((id) => lot(id, { material: "timber" })),
 ];
 const FRAME = assembly("frame", { joints: JOINTS.map((id) => joint(id, "frame")) });
 const place = { file: "", line: 1, column: 1 };
@@ -106,10 +106,14 @@ const recordOf = (entries: readonly Entry[]): Record =>
 /** By going through the whole record once for each joint, with nothing kept in between. */
 function holdsWhatIsNotTrusted(made: Record, evidence: Evidence, id: string): boolean {
   let inIt: string[] = [];
+  const timber: string[] = [];
   for (const one of made.entries) {
     if (one.reworks.some((rework) => rework.joints.includes(id))) inIt = [];
-    inIt.push(...one.batches.filter((made) => made.joints.includes(id)).map((made) => made.id));
+    const glued = one.batches.filter((made) => made.joints.includes(id));
+    inIt.push(...glued.map((made) => made.id));
+    timber.push(...glued.flatMap((made) => made.timber));
   }
+  if (made.entries.some((one) => one.recalls.some((recall) => timber.includes(recall.lot)))) return true;
   return inIt.some((of) => {
     const made_ = made.entries.flatMap((one) => one.batches).find((one) => one.id === of);
     const lots = [made_?.resin?.lot, made_?.hardener?.lot, ...(made_?.timber ?? [])];
@@ -149,6 +153,7 @@ describe("Quarantine", () => {
           .filter((act) => !(act.do === "recall" && (act.lot === "R-3" || act.lot === "H-2")))
           .flatMap(entryOf);
         const day = "2027-01-10";
+        const replaced = TIMBER.map((lot) => ({ lot, with: "S-9" }));
         const again = `${day}-rework`;
         const made = batch(
           "B-new",
@@ -164,7 +169,10 @@ describe("Quarantine", () => {
         );
         const inDate = LOTS.map((one) => ({ ...one, expiry: "2030-01-01" }));
         const end = [
-          entry(again, { reworks: [{ place, entry: again, day, joints: [id], why: "recalled" }], batches: [made] }),
+          entry(again, {
+            reworks: [{ place, entry: again, day, joints: [id], why: "recalled", replaced }],
+            batches: [made],
+          }),
           entry("2027-02-01-tests", { tests: [test("B-new/1", {}, "2027-02-01")] }),
         ];
         const whole = { ...recordOf([...story, ...end]), lots: new Map(inDate.map((one) => [one.id, one])) };

@@ -80,7 +80,7 @@ const states = (entries: readonly Entry[]): unknown[] =>
 /** Glue taken out of joints and made again with lots that nothing else holds; with its pieces broken and passed. */
 const reworked = (day: string, joints: readonly string[]): Entry[] =>
   glue(`B-${day}`, day, { joints, resin: "R-9", hardener: "H-9", timber: ["S-9"], tested: true }, [
-    { place, entry: `${day}-glue`, day, joints: [...joints], why: "recalled" },
+    { place, entry: `${day}-glue`, day, joints: [...joints], why: "recalled", replaced: [{ lot: "S-1", with: "S-9" }] },
   ]);
 
 describe("A recall and the rework that answers it", () => {

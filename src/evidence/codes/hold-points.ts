@@ -33,12 +33,36 @@ export interface NeedValues {
   "need/joint": { readonly joint: string; readonly state: string; readonly told: readonly Coded<FindingValues>[] };
   "need/open-item": Noted;
   "need/departure": Noted;
-  "need/measure-out": Measured;
+  /** A name alone, on no paper that is named. */
+  "need/departure-told": Noted;
+  /** By someone who is no inspector, or who worked on it. */
+  "need/departure-role": Noted;
+  "need/departure-worked": Noted;
+  "need/departure-condition": Noted & { readonly condition: string };
+  /** `beside`: departures noted in the same entry, which the measure does not name. */
+  "need/measure-out": Measured & { readonly beside: readonly string[] };
   "need/pair-out": Pair;
   "need/pair-one-side": { readonly pair: string; readonly side?: Side };
   "need/seconded": Stands;
   "need/reopened": { readonly day: Day };
   "need/not-signed": { readonly day: Day; readonly remarks?: string };
+  /** A signature that does not count: of someone who is no inspector, or who worked on it. */
+  "need/signed-role": { readonly day: Day };
+  "need/signed-worked": { readonly day: Day };
+  /** Another hold point that comes first. */
+  "need/hold-point": { readonly holdPoint: string; readonly state: string };
+  /** One within that need not come first, and that was looked at and not signed. */
+  "need/within-not-signed": { readonly holdPoint: string; readonly day: Day };
+  /** It was signed, with something open. */
+  "need/signed-open": { readonly day: Day };
+  /** What was open when it was signed and was settled only after that. */
+  "then/joint": { readonly joint: string };
+  "then/piece": { readonly piece: string; readonly day: Day };
+  "then/open-item": Noted;
+  "then/departure": Noted;
+  "then/measure-out": Measured;
+  "then/pair": { readonly pair: string };
+  "then/hold-point": { readonly holdPoint: string };
 }
 
 export interface TakeValues {
@@ -52,10 +76,19 @@ export interface TakeValues {
   "take/mend-measure": NoValues;
   "take/other-side": NoValues;
   "take/look-again": NoValues;
+  "take/inspector": NoValues;
+  "take/paper": NoValues;
+  "take/meet-condition": NoValues;
+  "take/pass-first": NoValues;
   "take/answer": NoValues;
   "take/second": NoValues;
   /** Of a need that an edition withholds. */
   "take/other-edition": NoValues;
+}
+
+export interface RemarkValues {
+  /** Signed, with no number of a paper and no scan of one. */
+  "remark/no-paper": { readonly day: Day };
 }
 
 export interface ChangeValues {

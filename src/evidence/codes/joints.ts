@@ -35,6 +35,10 @@ export interface JointValues {
   "joint-glued/batch": Glued;
   "joint-quarantine/batch": Glued;
   "joint-quarantine/recalled": Because & { readonly lot: string; readonly batches: readonly string[] };
+  /** Timber that came in with glue that was taken out, and that no rework says was replaced. */
+  "joint-quarantine/left-in": Because & { readonly lot: string; readonly batches: readonly string[] };
+  /** A recalled lot that a rework put in, and that no batch names. */
+  "joint-quarantine/put-in": Because & { readonly lot: string; readonly put: Day };
   "builders-rejection/rejected": Because;
   "amended/changed": Amended;
   "amended/fixed": Amended;

@@ -7,13 +7,19 @@ import type { HoldPointFile, JointFile, LotFile } from "../types.ts";
 export interface Uses {
   readonly batches: ReadonlyMap<string, readonly Batch[]>;
   readonly pieces: ReadonlyMap<string, readonly Piece[]>;
+  readonly jointsHolding: ReadonlyMap<string, readonly JointFile[]>;
   readonly holdPointsOfJoint: ReadonlyMap<string, readonly HoldPointFile[]>;
 }
 
-export function usesOf(index: RecordIndex, holdPoints: Iterable<HoldPointFile>): Uses {
+export function usesOf(
+  index: RecordIndex,
+  holdPoints: Iterable<HoldPointFile>,
+  joints: ReadonlyMap<string, JointFile>,
+): Uses {
   return {
     batches: indexBy([...index.batches.values()], (batch) => lotsOf({ batch })),
     pieces: indexBy([...index.pieces.values()], (piece) => [piece.lot]),
+    jointsHolding: indexBy([...joints.values()], ({ lots }) => lots),
     holdPointsOfJoint: indexBy([...holdPoints], (file) => file.joints),
   };
 }
@@ -26,7 +32,8 @@ function lotFile(index: RecordIndex, uses: Uses, files: ReadonlyMap<string, Join
   const { id } = lot;
   const batches = uses.batches.get(id) ?? [];
   const touched = [...new Set(batches.flatMap((batch) => batch.joints))].map((joint) => lookUp(files, joint, "joint"));
-  const holding = new Set(touched.filter((file) => file.lots.includes(id)));
+  const isHolding = (file: JointFile): boolean => file.lots.includes(id);
+  const holding = new Set([...touched.filter(isHolding), ...(uses.jointsHolding.get(id) ?? [])]);
   const joints = [...holding].map((file) => file.joint.id);
   return {
     lot,

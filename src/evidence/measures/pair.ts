@@ -11,7 +11,7 @@ export function pairFiles(index: RecordIndex): Map<string, PairFile> {
 }
 
 /** `measurements` in the order of the record. */
-function pairFile(id: string, measurements: readonly Measurement[]): PairFile {
+export function pairFile(id: string, measurements: readonly Measurement[]): PairFile {
   const isFirst = ({ side }: Measurement): boolean => side !== undefined && FIRST.has(side);
   const first = measurements.findLast(isFirst);
   const second = measurements.findLast((one) => !isFirst(one));

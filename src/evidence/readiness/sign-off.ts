@@ -1,10 +1,11 @@
 /**
  * What has changed since a hold point was signed. What stands in entries after the one that holds the signature counts; what stands in that
- * entry itself counts as seen. A joint that is not shown now counts whenever that came about, so that a signature never outlives its ground.
+ * entry itself counts as seen. Where anything changed, joints that are not shown now are told too.
  */
 import type {
   Batch,
   Departure,
+  HoldPoint,
   Inspection,
   Measurement,
   OpenItem,
@@ -24,6 +25,7 @@ import type { BatchFile, Change, JointFile, PairFile } from "../types.ts";
 
 /** What the hold point is about: its joints, and what lies in its assembly and within. */
 export interface Scope {
+  readonly holdPoint: HoldPoint;
   readonly joints: readonly JointFile[];
   readonly batches: ReadonlyMap<string, BatchFile>;
   readonly openItems: readonly OpenItem[];
@@ -47,7 +49,7 @@ export function changesSince(index: RecordIndex, signed: Inspection, scope: Scop
   const inOrder = told
     .map(({ fact, change }) => ({ at: orderOf(index, fact.entry), change }))
     .sort((a, b) => a.at - b.at);
-  return [...inOrder.map(({ change }) => change), ...scope.joints.flatMap(notAccepted)];
+  return inOrder.length === 0 ? [] : [...inOrder.map(({ change }) => change), ...scope.joints.flatMap(notAccepted)];
 }
 
 interface Told {
@@ -177,7 +179,11 @@ function amendedLater(
   });
 }
 
-function putLater({ departures, openItems }: Scope): Told[] {
+/** An item to be done before nothing in particular, or before another, counts only while it is open. */
+function putLater({ holdPoint, departures, openItems }: Scope): Told[] {
+  const items = openItems.filter(
+    ({ before, closedIn }) => closedIn === undefined || before === holdPoint.id || before === holdPoint.kind,
+  );
   return [
     ...departures.map((one) =>
       told({ kind: "departure", id: one.id }, one, {
@@ -185,7 +191,7 @@ function putLater({ departures, openItems }: Scope): Told[] {
         values: { id: one.id, day: one.day, what: one.what },
       }),
     ),
-    ...openItems.map((one) =>
+    ...items.map((one) =>
       told({ kind: "open item", id: one.id }, one, {
         code: "change/open-item",
         values: { id: one.id, day: one.day, what: one.what },

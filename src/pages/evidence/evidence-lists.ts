@@ -1,5 +1,5 @@
 /** What the lists of open items, departures, measurements and hold points say. */
-import type { HoldPointFile, MeasurementFile, PairFile } from "../../evidence/types.ts";
+import type { HoldPointFile, MeasurementFile, PairFile, Standing } from "../../evidence/types.ts";
 import type { Departure, Measurement, OpenItem } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
@@ -19,9 +19,23 @@ export function openItems(shown: Shown): OpenItem[] {
 export function departures(shown: Shown): Departure[] {
   const all = [...shown.evidence.departures.values()].sort(byDay);
   return [
-    ...all.filter(({ acceptedBy }) => acceptedBy === undefined),
-    ...all.filter(({ acceptedBy }) => acceptedBy !== undefined),
+    ...all.filter(({ id }) => shown.evidence.standings.get(id) !== "accepted"),
+    ...all.filter(({ id }) => shown.evidence.standings.get(id) === "accepted"),
   ];
+}
+
+const STANDING: { readonly [standing in Standing]: (name: string) => string } = {
+  "not accepted": () => "not accepted yet",
+  "accepted by no inspector": (name) => `not accepted: ${name}, who is named, is no inspector`,
+  "accepted by one who worked on it": (name) => `not accepted: ${name}, who is named, has hours on it`,
+  "told by the builder": (name) => `not accepted: told by the builder of ${name}, on no paper that is named`,
+  "accepted on a condition": (name) => `accepted by ${name} on a condition that is still open`,
+  accepted: (name) => `accepted by ${name}`,
+};
+
+/** How far a departure is accepted, and by whom. */
+export function acceptedWords(shown: Shown, departure: string, by = ""): string {
+  return STANDING[shown.evidence.standings.get(departure) ?? "not accepted"](shown.nameOf(by));
 }
 
 function byDay(
@@ -101,10 +115,11 @@ function signed(value: number, unit: string, shown: Shown): string {
 
 const ORDER: { readonly [state in HoldPointFile["state"]]: number } = {
   reopened: 0,
-  blocked: 1,
-  ready: 2,
-  ahead: 3,
-  passed: 4,
+  "signed with things open": 1,
+  blocked: 2,
+  ready: 3,
+  ahead: 4,
+  passed: 5,
 };
 
 export function holdPoints(shown: Shown): HoldPointFile[] {

@@ -49,7 +49,9 @@ export function jointPage(shown: Shown, file: JointFile): JointPage {
     lots: batches.flatMap(({ file: of, now }) =>
       lotsOf(of).flatMap((id) => {
         const lot = record.lots.get(id);
-        return lot === undefined ? [] : [{ lot, batch: of.batch.id, now }];
+        return lot === undefined
+          ? []
+          : [{ lot, batch: of.batch.id, now: now || (file.lots.includes(id) && of.batch.timber.includes(id)) }];
       }),
     ),
     holdPoints: (index.holdPointsOf.get(file.joint.id) ?? []).flatMap((id) => evidence.holdPoints.get(id) ?? []),

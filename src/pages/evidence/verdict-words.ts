@@ -40,12 +40,18 @@ export const JOINT_MEANS: { readonly [state in JointState]: string } = {
 };
 
 export const HOLD_MEANS: { readonly [state in HoldState]: string } = {
-  passed: "Looked at and signed.",
+  passed: "Looked at by an inspector and signed, with nothing open that this record looks at.",
+  "signed with things open": "Signed, but something was open when it was signed or is open now. It is not passed.",
   reopened: "Signed, but what was looked at has changed since. It is to be looked at again.",
-  ready: "Nothing is missing in the record; ready to be looked at.",
+  ready: "Nothing is open that this record looks at; ready to be looked at.",
   blocked: "Something is wrong that must be put right first.",
   ahead: "Nothing is known to be wrong; work is still to be done.",
 };
+
+/** What no state of a hold point says anything of. */
+export const NOT_LOOKED_AT =
+  "Nothing here looks at parts that are bolted or screwed, at controls, fuel, engine and wiring, at cloth and varnish, at weighing, at work that has " +
+  "no joint, open item, departure or measurement in the record, or at papers themselves. Those are the inspector's to look at.";
 
 export const PIECE_MEANS: { readonly [verdict in PieceVerdict]: string } = {
   pass: "The wood failed, and a weak glue line would have shown.",

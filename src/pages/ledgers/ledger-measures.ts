@@ -52,7 +52,7 @@ export function measurementRows(shown: Shown): Row[] {
 }
 
 export function holdPointRows({ evidence, nameOf, say }: Shown): Row[] {
-  return [...evidence.holdPoints.values()].map(({ holdPoint, state, joints, needs, changes, signed }) => ({
+  return [...evidence.holdPoints.values()].map(({ holdPoint, state, joints, needs, changes, remarks, signed }) => ({
     hold_point: holdPoint.id,
     title: holdPoint.title,
     kind: holdPoint.kind,
@@ -72,6 +72,7 @@ export function holdPointRows({ evidence, nameOf, say }: Shown): Row[] {
     signed_by: signed === undefined ? null : nameOf(signed.by),
     signed_reference: signed?.reference ?? null,
     changed_since: changes.map(say).join(" "),
+    remarks: remarks.map(say).join(" "),
   }));
 }
 

@@ -33,9 +33,16 @@ export interface HomeView {
 
 const NEWEST = 6;
 const PICTURES = 3;
-const ORDER: { readonly [state in HoldState]: number } = { reopened: 0, ready: 1, blocked: 2, ahead: 3, passed: 4 };
+const ORDER: { readonly [state in HoldState]: number } = {
+  reopened: 0,
+  "signed with things open": 1,
+  ready: 2,
+  blocked: 3,
+  ahead: 4,
+  passed: 5,
+};
 
-/** Hold points not passed: those that are reopened or ready, then those with the least left to do. */
+/** Hold points not passed: those that were signed or are ready, then those with the least left to do. */
 function holdPointsAhead(shown: Shown): HoldPointFile[] {
   const ahead = [...shown.evidence.holdPoints.values()].filter(({ state }) => state !== "passed");
   return ahead.sort(

@@ -1,5 +1,5 @@
 /** What hold points need, what that takes, and what changed after they were signed. */
-import type { ChangeValues, NeedValues, TakeValues } from "../../evidence/codes/hold-points.ts";
+import type { ChangeValues, NeedValues, RemarkValues, TakeValues } from "../../evidence/codes/hold-points.ts";
 import { ended, list } from "../figure.ts";
 import type { Sentences } from "./catalogue.ts";
 import { amended, stands } from "./joints.ts";
@@ -12,11 +12,20 @@ function pairOut({ pair, sides, tolerance }: ChangeValues["change/pair-out"]): s
   return `The sides of ${pair} differ by more than they may: ${found}${tolerance === undefined ? "" : `, where ${tolerance} is allowed`}.`;
 }
 
-export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues> = {
+export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & RemarkValues> = {
   "need/joint": ({ joint, state, told }, { say }) => [`Joint ${joint} is ${state}.`, ...told.map(say)].join(" "),
   "need/open-item": ({ id, day, what }) => `${id} is open since ${day}: ${ended(what)}`,
   "need/departure": ({ id, day, what }) => `Departure ${id} of ${day} is not accepted: ${ended(what)}`,
-  "need/measure-out": ({ what, found, asked }) => `${what} measures ${found}, outside ${asked}.`,
+  "need/departure-told": ({ id, day, what }) =>
+    `Departure ${id} of ${day} is said to be accepted, but on no paper that is named: that is the builder's word. ${ended(what)}`,
+  "need/departure-role": ({ id, day, what }) =>
+    `Departure ${id} of ${day} was accepted by someone who is no inspector, which does not count: ${ended(what)}`,
+  "need/departure-worked": ({ id, day, what }) =>
+    `Departure ${id} of ${day} was accepted by someone with hours on that assembly, which does not count: ${ended(what)}`,
+  "need/departure-condition": ({ id, day, condition }) =>
+    `Departure ${id} of ${day} is accepted on a condition that is still open: ${ended(condition)}`,
+  "need/measure-out": ({ what, found, asked, beside }) =>
+    `${what} measures ${found}, outside ${asked}.${beside.length === 0 ? "" : ` It names no departure: ${list(beside)}, noted the same day, ${beside.length === 1 ? "does" : "do"} not count for it.`}`,
   "need/pair-out": pairOut,
   "need/pair-one-side": ({ pair, side }) => `Of ${pair} only the ${side} side is measured.`,
   "need/seconded": stands,
@@ -24,16 +33,39 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues> = {
   "need/not-signed": ({ day, remarks }) =>
     ended(`It was looked at on ${day} and not signed${remarks === undefined ? "" : `: ${remarks}`}`),
 
+  "need/signed-role": ({ day }) =>
+    `It was signed on ${day} by someone who is no inspector: that signature does not count.`,
+  "need/signed-worked": ({ day }) =>
+    `It was signed on ${day} by someone with hours on what was looked at: that signature does not count.`,
+  "need/hold-point": ({ holdPoint, state }) => `${holdPoint} comes first and is not passed: it is ${state}.`,
+  "need/within-not-signed": ({ holdPoint, day }) => `${holdPoint} was looked at on ${day} and not signed.`,
+  "need/signed-open": ({ day }) => `It was signed on ${day} with things open.`,
+  "then/joint": ({ joint }) => `Joint ${joint} was not shown yet when it was signed.`,
+  "then/piece": ({ piece, day }) => `Test piece ${piece} was broken on ${day}, after it was signed.`,
+  "then/open-item": ({ id, day, what }) => `${id}, raised on ${day}, was still open when it was signed: ${ended(what)}`,
+  "then/departure": ({ id, day, what }) =>
+    `Departure ${id} of ${day} was not accepted yet when it was signed: ${ended(what)}`,
+  "then/measure-out": ({ what, found, asked }) => `${what} measured ${found}, outside ${asked}, when it was signed.`,
+  "then/pair": ({ pair }) => `The sides of ${pair} were not shown to be alike yet when it was signed.`,
+  "then/hold-point": ({ holdPoint }) => `${holdPoint}, which comes first, was not signed yet when it was signed.`,
+
+  "remark/no-paper": ({ day }) =>
+    `No paper and no scan are named for the signature of ${day}: that it was given is the builder's word.`,
+
   "take/glue": () => "glue it",
   "take/break-pieces": () => "break the test pieces of its batches",
   "take/complete": () => "complete what the record lacks of its batches, or rework it",
-  "take/rework": () => "rework it with a batch of its own",
+  "take/rework": () => "rework it with a batch of its own, and say by which lot recalled timber was replaced",
   "take/glue-again": () => "glue it again",
   "take/close-item": () => "do it and close it in an entry",
-  "take/acceptance": () => "have it accepted, and note by whom",
+  "take/acceptance": () => "have an inspector accept it, and note by whom and on what paper",
   "take/mend-measure": () => "mend it and measure again, or note it as a departure",
   "take/other-side": () => "measure the other side",
-  "take/look-again": () => "have it looked at again, with what has changed",
+  "take/look-again": () => "have it looked at again, with what has changed or was open",
+  "take/inspector": () => "have it looked at by an inspector who has not worked on it",
+  "take/paper": () => "have it accepted on a paper, and note its number",
+  "take/meet-condition": () => "meet it, and have the departure accepted without it",
+  "take/pass-first": () => "have that one passed first",
   "take/answer": () => "answer what was found and have it looked at again",
   "take/second": () => "have someone look at the source, and note who under seen_by in an amendment",
   "take/other-edition": () => "Ask for the edition made for the inspector.",

@@ -14,6 +14,10 @@ export const JOINTS: Sentences<JointValues> = {
   "joint-quarantine/batch": glued,
   "joint-quarantine/recalled": ({ lot, batches, day, why }) =>
     `It holds lot ${lot} by ${batches.join(", ")}, and that lot was recalled on ${day}: ${ended(why)}`,
+  "joint-quarantine/left-in": ({ lot, batches, day, why }) =>
+    `Timber of lot ${lot} came into it by ${batches.join(", ")} and is not said to be replaced, and that lot was recalled on ${day}: ${ended(why)}`,
+  "joint-quarantine/put-in": ({ lot, put, day, why }) =>
+    `Lot ${lot} was put into it on ${put}, and that lot was recalled on ${day}: ${ended(why)}`,
   "builders-rejection/rejected": ({ day, why }) => `Rejected by the builder on ${day}: ${ended(why)}`,
   "amended/changed": amended,
   "amended/fixed": (values) =>

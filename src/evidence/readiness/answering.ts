@@ -1,0 +1,27 @@
+/** Who may answer for work, by a signature or by accepting a departure: an inspector who has not worked on it. */
+import type { Departure, Ref } from "../../facts/types.ts";
+import type { RecordIndex } from "../record-index.ts";
+import type { Standing } from "../types.ts";
+import { within } from "./within.ts";
+
+interface Refused {
+  readonly because: "role" | "worked";
+  /** Where that one worked. */
+  readonly restsOn: readonly Ref[];
+}
+
+/** Why someone may not answer for work on these assemblies, whenever that one worked there. */
+export function refused(index: RecordIndex, who: string, assemblies: ReadonlySet<string>): Refused | undefined {
+  if (index.record.aircraft.people.get(who)?.role !== "inspector") return { because: "role", restsOn: [] };
+  const worked = (index.workOfInspectors.get(who) ?? []).find(({ assembly }) => assemblies.has(assembly));
+  return worked && { because: "worked", restsOn: [{ kind: "entry", id: worked.entry }] };
+}
+
+export function standingOf(index: RecordIndex, { acceptedBy, assembly, reference, condition }: Departure): Standing {
+  if (acceptedBy === undefined) return "not accepted";
+  const inside = new Set(within(index, assembly).map(({ id }) => id));
+  const no = refused(index, acceptedBy, inside);
+  if (no) return no.because === "role" ? "accepted by no inspector" : "accepted by one who worked on it";
+  if (reference === undefined) return "told by the builder";
+  return condition === undefined ? "accepted" : "accepted on a condition";
+}

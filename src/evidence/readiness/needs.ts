@@ -1,0 +1,189 @@
+/** What a hold point still needs, each need with what it takes. */
+import type { Departure, Inspection, Measurement, OpenItem, Ref } from "../../facts/types.ts";
+import type { RecordIndex } from "../record-index.ts";
+import { distinct } from "../finding.ts";
+import { askedOf, measurementFile } from "../measures/measurement.ts";
+import { entriesOf, pairValues } from "./sign-off.ts";
+import type { Coded } from "../codes/coded.ts";
+import type { FindingValues } from "../codes/findings.ts";
+import type { TakeValues } from "../codes/hold-points.ts";
+import type { Finding, HoldPointFile, JointFile, Need, PairFile } from "../types.ts";
+import { standingOf } from "./answering.ts";
+
+const entry = (id: string): Ref => ({ kind: "entry", id });
+
+export function takes<C extends keyof TakeValues>(code: C) {
+  return { code, values: {} };
+}
+
+const JOINT_NEEDS = {
+  "not glued": { takes: takes("take/glue"), blocks: false },
+  pending: { takes: takes("take/break-pieces"), blocks: false },
+  "not shown": { takes: takes("take/complete"), blocks: true },
+  quarantined: { takes: takes("take/rework"), blocks: true },
+  opened: { takes: takes("take/glue-again"), blocks: true },
+} as const;
+
+const coded = ({ code, values }: Finding): Coded<FindingValues>[] =>
+  code === "withheld" ? [] : [{ code, values } as Coded<FindingValues>];
+
+export function jointNeed(file: JointFile): Need[] {
+  if (file.state === "shown") return [];
+  const about: Ref = { kind: "joint", id: file.joint.id };
+  const told = file.findings.filter((finding) => finding.severity !== "meets" && finding.severity !== "caution");
+  return [
+    {
+      about,
+      code: "need/joint",
+      values: { joint: file.joint.id, state: file.state, told: told.flatMap(coded) },
+      ...JOINT_NEEDS[file.state],
+      restsOn: distinct([about, ...told.flatMap((finding) => finding.restsOn)]),
+    },
+  ];
+}
+
+export function openItemNeed(item: OpenItem): Need {
+  const about: Ref = { kind: "open item", id: item.id };
+  return {
+    about,
+    code: "need/open-item",
+    values: { id: item.id, day: item.day, what: item.what },
+    takes: takes("take/close-item"),
+    blocks: true,
+    restsOn: [about, entry(item.entry)],
+  };
+}
+
+const DEPARTURE_NEEDS = {
+  "not accepted": { code: "need/departure", takes: takes("take/acceptance") },
+  "accepted by no inspector": { code: "need/departure-role", takes: takes("take/acceptance") },
+  "accepted by one who worked on it": { code: "need/departure-worked", takes: takes("take/inspector") },
+  "told by the builder": { code: "need/departure-told", takes: takes("take/paper") },
+} as const;
+
+export function departureNeed(index: RecordIndex, departure: Departure): Need[] {
+  const standing = standingOf(index, departure);
+  if (standing === "accepted") return [];
+  const { id, day, what, acceptedIn, condition = "" } = departure;
+  const about: Ref = { kind: "departure", id };
+  const restsOn = distinct([about, entry(departure.entry), ...(acceptedIn === undefined ? [] : [entry(acceptedIn)])]);
+  const values = { id, day, what };
+  if (standing === "accepted on a condition") {
+    const told = { code: "need/departure-condition", values: { ...values, condition } } as const;
+    return [{ about, ...told, takes: takes("take/meet-condition"), blocks: true, restsOn }];
+  }
+  return [{ about, values, ...DEPARTURE_NEEDS[standing], blocks: true, restsOn }];
+}
+
+export function measurementNeed(index: RecordIndex, measurement: Measurement): Need[] {
+  const { verdict, again } = measurementFile(index, measurement);
+  if (measurement.departure !== undefined || verdict !== "out" || again) return [];
+  const beside = (index.entries.get(measurement.entry)?.departures ?? []).map(({ id }) => id);
+  return [
+    {
+      about: entry(measurement.entry),
+      code: "need/measure-out",
+      values: { what: measurement.what, found: measurement.found.typed, asked: askedOf(measurement), beside },
+      takes: takes("take/mend-measure"),
+      blocks: true,
+      restsOn: [entry(measurement.entry), ...beside.map((id): Ref => ({ kind: "departure", id }))],
+    },
+  ];
+}
+
+/** A pair is answered for by a departure that either side names. */
+export function pairNeed(pair: PairFile): Need[] {
+  const [first] = pair.now;
+  const last = pair.now
+    .map((one) => one.entry)
+    .sort()
+    .at(-1);
+  if (!first || last === undefined || pair.now.some(({ departure }) => departure !== undefined)) return [];
+  const restsOn = distinct(entriesOf(pair));
+  if (pair.verdict === "out")
+    return [
+      {
+        about: entry(last),
+        code: "need/pair-out",
+        values: pairValues(pair),
+        takes: takes("take/mend-measure"),
+        blocks: true,
+        restsOn,
+      },
+    ];
+  if (pair.verdict !== "one side") return [];
+  return [
+    {
+      about: entry(last),
+      code: "need/pair-one-side",
+      values: { pair: pair.id, side: first.side },
+      takes: takes("take/other-side"),
+      blocks: false,
+      restsOn,
+    },
+  ];
+}
+
+export function reopenedNeed(signed: Inspection): Need {
+  const about: Ref = { kind: "hold point", id: signed.holdPoint };
+  return {
+    about,
+    code: "need/reopened",
+    values: { day: signed.day },
+    takes: takes("take/look-again"),
+    blocks: true,
+    restsOn: [about, entry(signed.entry)],
+  };
+}
+
+export function inspectionNeed(last: Inspection | undefined): Need[] {
+  if (last?.result !== "not signed") return [];
+  return [
+    {
+      about: { kind: "hold point", id: last.holdPoint },
+      code: "need/not-signed",
+      values: { day: last.day, remarks: last.remarks },
+      takes: takes("take/answer"),
+      blocks: true,
+      restsOn: [{ kind: "hold point", id: last.holdPoint }, entry(last.entry)],
+    },
+  ];
+}
+
+export function signedOpenNeed({ holdPoint, day, entry: signedIn }: Inspection): Need {
+  const about: Ref = { kind: "hold point", id: holdPoint };
+  const saying = { code: "need/signed-open", values: { day } } as const;
+  return { about, ...saying, takes: takes("take/look-again"), blocks: true, restsOn: [about, entry(signedIn)] };
+}
+
+/** Of a hold point that comes first. */
+export function holdPointNeed({ holdPoint, state }: HoldPointFile): Need[] {
+  if (state === "passed") return [];
+  const about: Ref = { kind: "hold point", id: holdPoint.id };
+  return [
+    {
+      about,
+      code: "need/hold-point",
+      values: { holdPoint: holdPoint.id, state },
+      takes: takes("take/pass-first"),
+      blocks: state !== "ready" && state !== "ahead",
+      restsOn: [about],
+    },
+  ];
+}
+
+/** Of one within that need not come first. */
+export function withinNeed(look: Inspection | undefined): Need[] {
+  if (look?.result !== "not signed") return [];
+  const about: Ref = { kind: "hold point", id: look.holdPoint };
+  return [
+    {
+      about,
+      code: "need/within-not-signed",
+      values: { holdPoint: look.holdPoint, day: look.day },
+      takes: takes("take/answer"),
+      blocks: true,
+      restsOn: [about, entry(look.entry)],
+    },
+  ];
+}

@@ -1,0 +1,163 @@
+/**
+ * What was open when a hold point was signed. What stands in the entry of the signature counts as seen. Something that is open still has its
+ * own need and is only counted here; what was settled after the signature is said.
+ */
+import type { Batch, Inspection, Ref } from "../../facts/types.ts";
+import { changesOf } from "../amended.ts";
+import { distinct } from "../finding.ts";
+import { heldBy } from "../joint.ts";
+import { measurementFile, askedOf } from "../measures/measurement.ts";
+import { pairFile } from "../measures/pair.ts";
+import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
+import type { BatchFile, HoldPointFile, JointFile, Need } from "../types.ts";
+import { standingOf } from "./answering.ts";
+import { lastLook, type Looks } from "./looks.ts";
+import { takes } from "./needs.ts";
+import { entriesOf, type Scope } from "./sign-off.ts";
+
+export interface Opening {
+  readonly need?: Need;
+}
+
+interface First {
+  readonly file: HoldPointFile;
+  readonly looks: Looks;
+}
+
+interface Moment {
+  readonly index: RecordIndex;
+  /** Place of the signature in the order of the record. */
+  readonly at: number;
+  readonly isLater: (entry: string) => boolean;
+}
+
+export function openThen(index: RecordIndex, signed: Inspection, scope: Scope, first: readonly First[]): Opening[] {
+  const at = orderOf(index, signed.entry);
+  const moment: Moment = { index, at, isLater: (id) => orderOf(index, id) > at };
+  return [
+    ...jointsThen(moment, scope),
+    ...piecesThen(moment, scope),
+    ...itemsThen(moment, scope),
+    ...departuresThen(moment, scope),
+    ...measuresThen(moment, scope),
+    ...pairsThen(moment, scope),
+    ...first.flatMap((one) => holdPointThen(moment, one)),
+  ];
+}
+
+type ThenSaying = Extract<Need, { readonly code: `then/${string}` }>;
+
+function settled(about: Ref, saying: Pick<ThenSaying, "code" | "values">, entries: readonly string[]): Opening {
+  const restsOn = distinct([about, ...entries.map((id): Ref => ({ kind: "entry", id }))]);
+  return { need: { ...saying, about, takes: takes("take/look-again"), blocks: true, restsOn } as Need };
+}
+
+/** Joints that held nothing, or glue or lots that were known not to be good. */
+function jointsThen(moment: Moment, { joints, batches }: Scope): Opening[] {
+  return joints
+    .filter((file) => wasOpen(moment, file, batches))
+    .map((file) => {
+      const { id } = file.joint;
+      return file.state === SHOWN
+        ? settled({ kind: "joint", id }, { code: "then/joint", values: { joint: id } }, [])
+        : {};
+    });
+}
+
+const SHOWN: JointFile["state"] = "shown";
+
+function wasOpen({ index, at, isLater }: Moment, { joint }: JointFile, files: ReadonlyMap<string, BatchFile>): boolean {
+  const held = heldBy(index, joint, at);
+  if (held.batches.length === 0) return true;
+  const recalls = held.lots.flatMap((lot) => index.recalls.get(lot) ?? []);
+  if (recalls.some(({ entry }) => !isLater(entry))) return true;
+  return held.batches.some((batch) => wasNotGood(index, lookUp(files, batch.id, "batch"), isLater));
+}
+
+/** By what is found of it now, but for what was only said later. */
+function wasNotGood(index: RecordIndex, file: BatchFile, isLater: Moment["isLater"]): boolean {
+  const about: Ref[] = [
+    { kind: "batch", id: file.batch.id },
+    ...file.batch.pieces.map(({ id }): Ref => ({ kind: "piece", id })),
+  ];
+  if (about.flatMap((ref) => changesOf(index.record, ref)).some(({ amendment }) => isLater(amendment.by))) return false;
+  const rejections = index.rejections.get(file.batch.id) ?? [];
+  const earlier = rejections.some(({ entry }) => !isLater(entry));
+  return file.findings.some(
+    ({ rule, severity }) =>
+      severity !== "meets" && severity !== "caution" && (rule !== "builders-rejection" || earlier),
+  );
+}
+
+/** Pieces that count and were broken only later, or never. */
+function piecesThen({ index, at, isLater }: Moment, { joints, batches }: Scope): Opening[] {
+  const glue = new Set<Batch>(joints.flatMap(({ joint }) => heldBy(index, joint, at).batches));
+  return [...glue]
+    .flatMap(({ id }) => lookUp(batches, id, "batch").pieces)
+    .filter(({ piece, test }) => piece.trial === undefined && (test === undefined || isLater(test.entry)))
+    .map(({ piece, test }) =>
+      test === undefined
+        ? {}
+        : settled({ kind: "piece", id: piece.id }, { code: "then/piece", values: { piece: piece.id, day: test.day } }, [
+            test.entry,
+          ]),
+    );
+}
+
+function itemsThen({ isLater }: Moment, { openItems }: Scope): Opening[] {
+  return openItems
+    .filter(({ entry, closedIn }) => !isLater(entry) && (closedIn === undefined || isLater(closedIn)))
+    .map(({ id, day, what, entry, closedIn }) =>
+      closedIn === undefined
+        ? {}
+        : settled({ kind: "open item", id }, { code: "then/open-item", values: { id, day, what } }, [entry, closedIn]),
+    );
+}
+
+function departuresThen({ index, isLater }: Moment, { departures }: Scope): Opening[] {
+  return departures
+    .filter(({ entry }) => !isLater(entry))
+    .flatMap((one): Opening[] => {
+      const { id, day, what, entry, acceptedIn } = one;
+      if (standingOf(index, one) !== "accepted") return [{}];
+      if (acceptedIn === undefined || !isLater(acceptedIn)) return [];
+      return [
+        settled({ kind: "departure", id }, { code: "then/departure", values: { id, day, what } }, [entry, acceptedIn]),
+      ];
+    });
+}
+
+function measuresThen({ index, isLater }: Moment, { measurements }: Scope): Opening[] {
+  return measurements
+    .filter(({ entry, departure }) => departure === undefined && !isLater(entry))
+    .flatMap((one): Opening[] => {
+      const { verdict, again } = measurementFile(index, one);
+      if (verdict !== "out") return [];
+      if (again === undefined) return [{}];
+      if (!isLater(again.entry)) return [];
+      const values = { what: one.what, found: one.found.typed, asked: askedOf(one) };
+      return [settled({ kind: "entry", id: one.entry }, { code: "then/measure-out", values }, [again.entry])];
+    });
+}
+
+function pairsThen({ index, isLater }: Moment, { pairs }: Scope): Opening[] {
+  return pairs.flatMap((pair): Opening[] => {
+    const seen = (index.pairs.get(pair.id) ?? []).filter(({ entry }) => !isLater(entry));
+    const then = pairFile(pair.id, seen);
+    const [last] = then.now;
+    const isOpen = then.verdict === "out" || then.verdict === "one side";
+    if (last === undefined || !isOpen || then.now.some(({ departure }) => departure !== undefined)) return [];
+    if (pair.verdict === then.verdict) return [{}];
+    const entries = [...entriesOf(then), ...entriesOf(pair)].map(({ id }) => id);
+    return [settled({ kind: "entry", id: last.entry }, { code: "then/pair", values: { pair: pair.id } }, entries)];
+  });
+}
+
+/** One that comes first was signed by then, or stays open. */
+function holdPointThen({ index, at }: Moment, { file, looks }: First): Opening[] {
+  const { id } = file.holdPoint;
+  if (lastLook(index, looks, at)?.result === "signed") return [];
+  if (file.state !== "passed") return [{}];
+  const later = file.signed === undefined ? [] : [file.signed.entry];
+  return [settled({ kind: "hold point", id }, { code: "then/hold-point", values: { holdPoint: id } }, later)];
+}
