@@ -30,12 +30,12 @@ describe("A drawing", () => {
     [
       "a picture from another host",
       `<svg viewBox="0 0 9 9"><image href="https://example.org/a.png"/></svg>`,
-      `href="https://example.org/a.png"`,
+      `<image>`,
     ],
     [
       "a picture inside it, whose metadata cannot be seen",
-      `<svg viewBox="0 0 9 9"><image xlink:href="data:image/jpeg;base64,AAAA"/></svg>`,
-      `xlink:href="data:image/jpeg;base64,AAAA"`,
+      `<svg viewBox="0 0 9 9"><image href="data:image/jpeg;base64,AAAA"/></svg>`,
+      `<image>`,
     ],
     [
       "a fill from elsewhere",
@@ -45,7 +45,7 @@ describe("A drawing", () => {
     [
       "styles from elsewhere",
       `<svg viewBox="0 0 9 9"><style>@import "https://example.org/a.css";</style></svg>`,
-      "<style>",
+      `@import "https://example.org/a.css";`,
     ],
     ["entities", `<!DOCTYPE svg [<!ENTITY a "b">]><svg viewBox="0 0 9 9"/>`, "<!ENTITY"],
   ])("is refused with %s", (_what, svg, found) => {

@@ -1,5 +1,5 @@
 import type { Problem } from "../../problem.ts";
-import type { Objection } from "./drawing.ts";
+import type { Objection } from "./drawing/objection.ts";
 import type { Wanted } from "./wanted.ts";
 
 /** A picture that cannot be decoded, told where the record names it. `error` is sharp's own. */
@@ -30,16 +30,19 @@ export function unreadable({ file, place }: Wanted, error: unknown): Problem {
   };
 }
 
+const DRAWING_CODES: { readonly [kind in Objection["kind"]]: string } = {
+  unreadable: "drawing-unreadable",
+  large: "drawing-too-large",
+  unsafe: "drawing-unsafe",
+};
+
 /** What keeps a drawing from being published, each told where it stands in the drawing. */
 export function drawingProblems({ file }: Wanted, objections: readonly Objection[]): Problem[] {
-  return objections.map(({ line, column, found, why }) => ({
+  return objections.map(({ kind, why, ...place }) => ({
     file,
-    line,
-    column,
-    code: "drawing-unsafe",
-    found,
+    ...place,
+    code: DRAWING_CODES[kind],
     message: `In this drawing, ${why}`,
-    mend: "save it as plain SVG with its pictures and scripts taken out, or as PNG or JPEG and name that file instead",
   }));
 }
 

@@ -98,7 +98,7 @@ async function readyScan(path: string, digest: string, wanted: Wanted, cache: Pi
 async function readyDrawing(path: string, digest: string, wanted: Wanted, cache: PictureCache): Promise<Outcome> {
   const found = cache.find<{ width: number; height: number }>("drawing", digest);
   if (found !== undefined) return { ready: drawingOf(found, digest), decoded: false };
-  const drawing = readDrawing(await readFile(path, "utf8"));
+  const drawing = readDrawing(await readFile(path));
   if (!("svg" in drawing)) return { problems: drawingProblems(wanted, drawing) };
   const { svg, ...size } = drawing;
   return {

@@ -7,8 +7,8 @@ export const RECIPE = {
   jpeg: { quality: 80, progressive: true },
   /** Scans and other pictures offered as documents keep their size up to this many pixels on the longer side. */
   document: { longest: 4000, quality: 88 },
-  /** Counted up whenever other things are left out of drawings. */
-  drawing: 2,
+  /** Counted up whenever drawings are written otherwise. */
+  drawing: 3,
   /** Counted up whenever clips are copied otherwise. */
   clip: 1,
   /** Pixels in all; a picture beyond this is refused before it is decoded. */
