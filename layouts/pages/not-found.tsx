@@ -1,6 +1,5 @@
 import type { JSX } from "preact";
 import type { Site } from "../../src/editions/shown.ts";
-import { ICON } from "../shell/icon.ts";
 
 /** Of its own: a host shows this page at any address below the site, where no relative link leads anywhere. */
 const STYLE = `:root{color-scheme:light dark}body{margin:0 auto;padding:12vh 1.5rem;max-width:36rem;background:#f4efe4;color:#1f2426;font:1.05rem/1.55 Georgia,serif}
@@ -22,7 +21,6 @@ export function NotFoundPage({ site }: { readonly site: Site }): JSX.Element {
         <meta name="robots" content="noindex, nofollow" />
         <meta name="color-scheme" content="light dark" />
         <meta name="generator" content="Scarfline" />
-        <link rel="icon" href={ICON} />
         <style dangerouslySetInnerHTML={{ __html: STYLE }} />
       </head>
       <body data-edition={edition}>

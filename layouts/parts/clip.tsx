@@ -4,9 +4,7 @@ import type { Site } from "../../src/editions/shown.ts";
 import { bytesWords, playedWords } from "../../src/words/words.ts";
 import type { Clip as ClipFact } from "../../src/facts/types.ts";
 import { fallbackOf } from "./picture.tsx";
-
-/** Of the window's height, so that a clip filmed upright can be seen whole. */
-const TALLEST = 85;
+import { frameClass, tintClass } from "./placed.ts";
 
 interface ClipProps {
   readonly site: Site;
@@ -26,7 +24,7 @@ export function Clip({ site, from, clip }: ClipProps): JSX.Element | null {
   const fallback = fallbackOf(poster?.sources.at(-1)?.files ?? []);
   const still = fallback === "" ? undefined : relative(from, fallback);
   const { width, height, path, seconds, bytes, type } = film;
-  const place = `aspect-ratio:${width}/${height};max-width:${Math.round((TALLEST * width) / height)}vh;background-color:${poster?.colour ?? "transparent"}`;
+  const place = [frameClass(width, height), tintClass(poster?.colour)].filter(Boolean).join(" ");
   return (
     <figure class="photo clip">
       <video
@@ -37,7 +35,7 @@ export function Clip({ site, from, clip }: ClipProps): JSX.Element | null {
         height={height}
         poster={still}
         aria-label={clip.alt}
-        style={place}
+        class={place}
       >
         <source src={relative(from, path)} type={type} />
       </video>

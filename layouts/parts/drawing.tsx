@@ -8,6 +8,7 @@ import type { Assembly } from "../../src/facts/types.ts";
 import { counted } from "../../src/words/words.ts";
 import { Mark, markClass, Shape } from "./mark.tsx";
 import { Image } from "./picture.tsx";
+import { spotClass } from "./placed.ts";
 
 interface PlateProps {
   readonly site: Site;
@@ -63,7 +64,7 @@ export function Plate({ site, from, assembly, joints }: PlateProps): JSX.Element
             {places.map(({ id, left, top, of }) => {
               const file = byId.get(id);
               return file === undefined ? null : (
-                <li style={`left:${left}%;top:${top}%`} class={of === undefined ? undefined : "moved"}>
+                <li class={`${spotClass(left, top)}${of === undefined ? "" : " moved"}`}>
                   <a
                     class={markClass(file.state)}
                     href={relative(from, `joint/${id}.html`)}

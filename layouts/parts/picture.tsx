@@ -1,6 +1,7 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import type { Picture, Site } from "../../src/editions/shown.ts";
+import { tintClass } from "./placed.ts";
 import type { Photo as PhotoFact } from "../../src/facts/types.ts";
 
 interface PhotoProps {
@@ -68,7 +69,7 @@ export function Image({ site, from, photo, sizes = "100vw", widest = Infinity, l
         loading={lazy ? "lazy" : undefined}
         fetchPriority={lazy ? undefined : "high"}
         decoding="async"
-        style={`background-color:${picture.colour}`}
+        class={tintClass(picture.colour)}
       />
     </picture>
   );

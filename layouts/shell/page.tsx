@@ -3,9 +3,10 @@ import { renderToString } from "preact-render-to-string";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { Footer, Header } from "./frame.tsx";
-import { ICON } from "./icon.ts";
+import { ICON_FILE } from "./icon.ts";
 import { withShapes } from "../parts/shapes.tsx";
 import type { PageKind } from "./page-kind.ts";
+import { withPolicy } from "./policy.ts";
 import { isForPaper, sheetsOf } from "./sheets.ts";
 
 interface PageProps {
@@ -22,9 +23,9 @@ interface PageProps {
   readonly children?: ComponentChildren;
 }
 
-/** A whole document, with its doctype. */
+/** A whole document, with its doctype and its policy. */
 export function html(page: VNode): string {
-  return `<!doctype html>\n${withShapes(renderToString(page))}\n`;
+  return `<!doctype html>\n${withPolicy(withShapes(renderToString(page)))}\n`;
 }
 
 function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {
@@ -42,7 +43,7 @@ function Head({ site, path, title, description, kind, scripts = [], styles }: Pa
       <meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4efe4" />
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
       <meta name="generator" content="Scarfline" />
-      <link rel="icon" href={ICON} />
+      <link rel="icon" href={relative(path, ICON_FILE)} />
       {sheetsOf(kind).map((sheet) => (
         <link
           rel="stylesheet"

@@ -20,7 +20,7 @@ export function withTrouble(page: string, trouble: Trouble): string {
 
 /** What is served where there has been no good build yet. */
 export function onlyTrouble(trouble: Trouble): string {
-  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>No site yet</title></head><body><p>There has been no build without problems yet. This page will change by itself.</p>${panel(trouble)}</body></html>\n`;
+  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"/><title>No site yet</title></head><body><p>There has been no build without problems yet. This page will change by itself.</p>${panel(trouble)}</body></html>\n`;
 }
 
 function panel({ problems, failure }: Trouble): string {

@@ -17,6 +17,7 @@ declare module "@11ty/eleventy-dev-server" {
     reload(event: object): void;
     close(): Promise<void>;
     _serverListen(port: number): void;
+    setupReloadNotifier(): void;
   }
 }
 

@@ -3,6 +3,8 @@ import type { IncomingMessage, ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import DevServer from "@11ty/eleventy-dev-server";
+import { policedAnew } from "../../layouts/shell/policy.ts";
+import { guardRequests, guardUpgrades } from "./guard.ts";
 import { onlyTrouble, type Trouble, withTrouble } from "./overlay.ts";
 import type { SiteOnDemand } from "./site.ts";
 
@@ -15,8 +17,18 @@ export interface PreviewServer {
 
 /** A record may hold what is not for others: only browsers on this machine are answered. */
 class LocalServer extends DevServer {
+  #isGuarded = false;
+
+  /** Called again with the next port where one is in use. */
   override _serverListen(port: number): void {
+    if (!this.#isGuarded) guardRequests(this.server);
+    this.#isGuarded = true;
     this.server.listen({ port, host: "127.0.0.1" });
+  }
+
+  override setupReloadNotifier(): void {
+    super.setupReloadNotifier();
+    guardUpgrades(this.server);
   }
 }
 
@@ -48,15 +60,20 @@ export async function servePreview(
 }
 
 /**
+<<<<<<< HEAD
  * Makes the page that is asked for, or the one that says there is none, and leaves it to the dev server to send it;
  * true where the answer
  * is given here: for a page with what is wrong laid over it, and for stray paths, at which the dev server would fall
  * over.
+=======
+ * Makes the page that is asked for, or the one that says there is none, and sends it; true where the answer is given here. What lies in the
+ * site's folder besides pages is left to the dev server. Stray paths are answered here, since the dev server would fall over them.
+>>>>>>> 827d640 (State a policy on every page; answer a preview by its own names only)
  */
 function answer(
   site: SiteOnDemand,
   trouble: Trouble | undefined,
-  { url = "/" }: IncomingMessage,
+  { url = "/", headers: { host = "" } }: IncomingMessage,
   response: ServerResponse,
 ): boolean {
   const path = pathWithin(url);
@@ -67,13 +84,19 @@ function answer(
   }
   const failure = failureOf(() => site.make(path) || site.make("404.html"));
   const told = failure ?? trouble;
-  if (told === undefined || !path.endsWith(".html")) return false;
-  const file = join(site.folder, path);
+  const isThere = existsSync(join(site.folder, path));
+  if (isThere && !path.endsWith(".html")) return false;
+  response.statusCode = isThere || (told !== undefined && path.endsWith(".html")) ? 200 : 404;
   response.setHeader("Content-Type", "text/html; charset=utf-8");
-  response.end(
-    failure === undefined && existsSync(file) ? withTrouble(readFileSync(file, "utf8"), told) : onlyTrouble(told),
-  );
+  const file = join(site.folder, isThere ? path : "404.html");
+  const page = failure === undefined && existsSync(file) ? readFileSync(file, "utf8") : undefined;
+  response.end(policedAnew(pageWith(page, told), { "connect-src": [`ws://${host}`] }));
   return true;
+}
+
+function pageWith(page: string | undefined, trouble: Trouble | undefined): string {
+  if (trouble === undefined) return page ?? "There is no such page.";
+  return page === undefined ? onlyTrouble(trouble) : withTrouble(page, trouble);
 }
 
 /** A mistake of the program in one page must not take the others away. */

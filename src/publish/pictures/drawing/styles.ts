@@ -50,9 +50,8 @@ export function presentedOf(css: string): Styled {
 
 function lookedAt(css: string, context: NonNullable<ParseOptions["context"]>): Styled {
   if (/[\\\0]/.test(css)) return refused(css, "its styles have escapes, behind which anything can stand");
-  let broken: string | undefined;
-  const tree = parse(css, { context, parseCustomProperty: true, onParseError: ({ message }) => (broken ??= message) });
-  if (broken !== undefined) return refused(css, `its styles cannot be read (${broken})`);
+  const tree = treeOf(css, context);
+  if (tree === undefined) return refused(css, "its styles cannot be read");
   withoutIdle(tree);
   const objections: Told[] = [];
   walk(tree, (node) => {
@@ -61,6 +60,17 @@ function lookedAt(css: string, context: NonNullable<ParseOptions["context"]>): S
     return found.length > 0 ? walk.skip : undefined;
   });
   return objections.length > 0 ? { objections } : { css: generate(tree) };
+}
+
+function treeOf(css: string, context: NonNullable<ParseOptions["context"]>): CssNode | undefined {
+  let isBroken = false;
+  try {
+    const tree = parse(css, { context, parseCustomProperty: true, onParseError: () => (isBroken = true) });
+    return isBroken ? undefined : tree;
+  } catch (error) {
+    if (error instanceof SyntaxError) return undefined;
+    throw error;
+  }
 }
 
 /** Takes out what no browser draws by, with whatever value it has. */
@@ -74,7 +84,7 @@ function withoutIdle(tree: CssNode): void {
 }
 
 function isIdle(property: string): boolean {
-  return /^-[a-z]/.test(property) || IDLE_PROPERTIES.has(property.toLowerCase());
+  return /^-(?!webkit-|moz-|ms-|o-)[a-z]/i.test(property) || IDLE_PROPERTIES.has(property.toLowerCase());
 }
 
 function against(node: CssNode): Told[] {

@@ -1,0 +1,112 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { parse } from "node-html-parser";
+import type { Browser, BrowserContextOptions } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openBrowser } from "./chromium.ts";
+import { buildDemo, onePageOfEachKind } from "./demo.ts";
+import { serve, type Served } from "./serve.ts";
+
+const site = buildDemo("inspector");
+const kinds = onePageOfEachKind(site);
+let browser: Browser;
+let inFolder: Served;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  inFolder = await serve(site.folder, "/workshop/pettichaps/");
+});
+afterAll(async () => {
+  await browser.close();
+  await inFolder.close();
+  site.remove();
+});
+
+const USUAL =
+  /^default-src 'none'; script-src 'self'; style-src 'self'( 'sha256-[\w+/]{43}=')*; img-src 'self'; media-src 'self'; connect-src 'none'; frame-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'$/;
+
+describe("Every page", () => {
+  it("states its policy before anything that it could hold for, and has no style attribute and no script of its own", () => {
+    const wrong: string[] = [];
+    for (const path of site.pages) {
+      const html = readFileSync(join(site.folder, path), "utf8");
+      const page = parse(html, { blockTextElements: { script: true, style: true } });
+      const [charset, policy] = page.querySelectorAll("head > *");
+      if (charset?.getAttribute("charset") !== "utf-8" || !USUAL.test(policy?.getAttribute("content") ?? ""))
+        wrong.push(`${path}: ${policy?.outerHTML ?? "no head"}`);
+      if (page.querySelectorAll("[http-equiv]").length !== 1) wrong.push(`${path}: more than one policy`);
+      if (page.querySelectorAll("[style], base, form, iframe, object, embed").length > 0)
+        wrong.push(`${path}: has what the policy forbids`);
+      const scripts = page.querySelectorAll("script:not([src])").map((script) => script.getAttribute("type"));
+      if (scripts.some((type) => type !== "application/json")) wrong.push(`${path}: a script of its own`);
+    }
+    expect(site.pages.length).toBeGreaterThan(100);
+    expect(wrong).toEqual([]);
+  });
+});
+
+const DEVICES: { readonly [device: string]: BrowserContextOptions } = {
+  desktop: { viewport: { width: 1280, height: 900 } },
+  phone: { viewport: { width: 360, height: 800 }, isMobile: true, hasTouch: true },
+};
+const PLACES: { readonly [place: string]: () => string } = {
+  "a disk": () => `${pathToFileURL(site.folder).href}/`,
+  "a sub-folder of a server": () => inFolder.url,
+};
+
+describe.each(Object.keys(PLACES))("Opened from %s", (place) => {
+  it.each(Object.keys(DEVICES))("on a %s, no kind of page does what its policy forbids", async (device) => {
+    const context = await browser.newContext(DEVICES[device]);
+    const page = await context.newPage();
+    const wrong: string[] = [];
+    await page.exposeFunction("tellViolation", (told: string) => void wrong.push(told));
+    await page.addInitScript(() => {
+      document.addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI }) => {
+        const { tellViolation } = window as unknown as { tellViolation: (told: string) => void };
+        tellViolation(`${location.pathname}: ${violatedDirective} ${blockedURI}`);
+      });
+    });
+    page.on("console", (message) => {
+      if (message.type() === "error") wrong.push(`${page.url()}: ${message.text()}`);
+    });
+    let charts = 0;
+    for (const path of kinds) {
+      await page.goto((PLACES[place]?.() ?? "") + path);
+      await page.evaluate(async () => {
+        for (const image of document.images) image.loading = "eager";
+        await Promise.all([...document.images].map((image) => image.decode().catch(() => undefined)));
+        for (const chart of document.querySelectorAll("[data-chart]")) chart.scrollIntoView();
+      });
+      charts += await page.locator("canvas").count();
+    }
+    await context.close();
+    expect(charts).toBeGreaterThan(2);
+    expect(wrong).toEqual([]);
+  });
+
+  it("a script and a style that were put into a page do nothing", async () => {
+    const page = await browser.newPage();
+    await page.goto(`${PLACES[place]?.() ?? ""}index.html`);
+    const done = await page.evaluate(async () => {
+      document.body.insertAdjacentHTML(
+        "beforeend",
+        `<p id="put" style="color:rgb(1, 2, 3)" onclick="document.title='ran'">a</p>`,
+      );
+      const put = document.querySelector<HTMLElement>("#put");
+      put?.click();
+      const script = document.createElement("script");
+      script.textContent = "document.title = 'ran'";
+      document.head.append(script);
+      const asked = await fetch("index.html").then(
+        () => "asked",
+        () => "refused",
+      );
+      return { title: document.title, colour: put === null ? "" : getComputedStyle(put).color, asked };
+    });
+    await page.close();
+    expect(done).toMatchObject({ asked: "refused" });
+    expect(done.title).not.toBe("ran");
+    expect(done.colour).not.toBe("rgb(1, 2, 3)");
+  });
+});
