@@ -76,12 +76,15 @@ describe.each(Object.keys(PLACES))("Opened from %s", (place) => {
       await page.evaluate(async () => {
         for (const image of document.images) image.loading = "eager";
         await Promise.all([...document.images].map((image) => image.decode().catch(() => undefined)));
-        for (const chart of document.querySelectorAll("[data-chart]")) chart.scrollIntoView();
+        for (const drawing of document.querySelectorAll<HTMLElement>(".chart__drawing")) drawing.click();
       });
-      charts += await page.locator("canvas").count();
+      if ((await page.locator("[data-chart]").count()) > 0) {
+        await page.waitForSelector("[data-chart] canvas", { state: "attached" });
+        charts += 1;
+      }
     }
     await context.close();
-    expect(charts).toBeGreaterThan(2);
+    expect(charts).toBeGreaterThan(0);
     expect(wrong).toEqual([]);
   });
 

@@ -52,7 +52,6 @@ describe("A preview", () => {
         `localhost:${port + 1}`,
         `localhost.rebound.example:${port}`,
         `localhost:${port}@rebound.example`,
-        "",
       ]) {
         const { status, body } = await ask(port, { host });
         expect(status, host).toBeGreaterThanOrEqual(400);

@@ -27,6 +27,8 @@ export const BOUNDS = {
   drawn: 200_000,
   /** References that lead to references. */
   chain: 500,
+  /** Problems told of one drawing; the rest comes when these are mended. */
+  objections: 200,
 } as const;
 
 const words = (list: string): readonly string[] => list.trim().split(/\s+/);

@@ -176,23 +176,18 @@ class Builder {
 
   #object(reason: Told, { line, column }: Place): void {
     this.objections.push({ ...reason, line, column });
+    if (this.objections.length >= BOUNDS.objections) throw new Stop();
   }
 
-  /** Of the markup that the parser has just read past. */
+  /** Of the markup that the parser has just read past: it looks no farther back than that, so that a long line costs no more than short ones. */
   #placeOf(opener: string): Place {
-    const at = Math.max(0, this.#source.lastIndexOf(opener, this.#parser.position - 1));
-    const lineStart = this.#source.lastIndexOf("\n", at - 1) + 1;
-    return {
-      line: this.#parser.line - linesBetween(this.#source, at, this.#parser.position),
-      column: at - lineStart + 1,
-    };
+    const { position, columnIndex, line } = this.#parser;
+    const at = Math.max(0, this.#source.lastIndexOf(opener, position - 1));
+    const lineStart = position - columnIndex;
+    if (at >= lineStart) return { line, column: at - lineStart + 1 };
+    const breaks = this.#source.slice(at, position).split("\n").length - 1;
+    return { line: line - breaks, column: at - this.#source.lastIndexOf("\n", at - 1) };
   }
-}
-
-function linesBetween(text: string, from: number, to: number): number {
-  let lines = 0;
-  for (let at = text.indexOf("\n", from); at !== -1 && at < to; at = text.indexOf("\n", at + 1)) lines += 1;
-  return lines;
 }
 
 /** Reads a drawing by a strict XML parser, with namespaces. */
