@@ -1,5 +1,6 @@
 /**
- * What a picture alone can say of its look: its colour before it comes, its place, its shape. A page's policy lets no `style` attribute do it,
+ * What a picture alone can say of its look: its colour before it comes, its place, its shape. A page's policy lets no
+ * `style` attribute do it,
  * so that each is a class that says it in its name, and a page has the rules of those that stand in it.
  */
 

@@ -1,7 +1,10 @@
 import { createHash } from "node:crypto";
 import { placedRules } from "../parts/placed.ts";
 
-/** What any page may: show and run what lies in the site itself, and nothing else. No page connects, frames, sends or embeds anything. */
+/**
+ * What any page may: show and run what lies in the site itself, and nothing else. No page connects, frames, sends or
+ * embeds anything.
+ */
 const RULES = {
   "default-src": "'none'",
   "script-src": "'self'",
@@ -30,7 +33,10 @@ export function policyTag(more: { readonly [directive in Directive]?: readonly s
   return `${OPENING}${rules.join("; ")}"/>`;
 }
 
-/** A whole page with the rules of the classes called in it, and its policy ahead of all else. Sheets within it are named by their hash. */
+/**
+ * A whole page with the rules of the classes called in it, and its policy ahead of all else. Sheets within it are named
+ * by their hash.
+ */
 export function withPolicy(page: string): string {
   const rules = placedRules(page);
   const styled = rules === "" ? page : page.replace("</head>", () => `<style>${rules}</style></head>`);

@@ -3,7 +3,8 @@ import type { AddressInfo } from "node:net";
 import type { Duplex } from "node:stream";
 
 /**
- * Names under which this machine knows itself. A page of another host can have its own name led to this machine (DNS rebinding); its
+ * Names under which this machine knows itself. A page of another host can have its own name led to this machine (DNS
+ * rebinding); its
  * browser then asks by that name, and is told nothing.
  */
 const OWN_NAMES = ["localhost", "127.0.0.1", "[::1]"] as const;

@@ -60,15 +60,9 @@ export async function servePreview(
 }
 
 /**
-<<<<<<< HEAD
- * Makes the page that is asked for, or the one that says there is none, and leaves it to the dev server to send it;
- * true where the answer
- * is given here: for a page with what is wrong laid over it, and for stray paths, at which the dev server would fall
- * over.
-=======
- * Makes the page that is asked for, or the one that says there is none, and sends it; true where the answer is given here. What lies in the
- * site's folder besides pages is left to the dev server. Stray paths are answered here, since the dev server would fall over them.
->>>>>>> 827d640 (State a policy on every page; answer a preview by its own names only)
+ * Makes the page that is asked for, or the one that says there is none, and sends it; true where the answer is given
+ * here. What lies in the site's folder besides pages is left to the dev server. Stray paths are answered here, since
+ * the dev server would fall over them.
  */
 function answer(
   site: SiteOnDemand,

@@ -3,14 +3,10 @@ import { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
 import { ICON, ICON_FILE } from "../../layouts/shell/icon.ts";
 
-<<<<<<< HEAD
 /**
- * Writes what all pages share into `assets/`: the style sheets, our scripts, Chart.js. `program` is the folder the
- * program is installed in.
+ * Writes what all pages share into `assets/`: the style sheets, our scripts, the sign, Chart.js. `program` is the
+ * folder the program is installed in.
  */
-=======
-/** Writes what all pages share into `assets/`: the style sheets, our scripts, the sign, Chart.js. `program` is the folder the program is installed in. */
->>>>>>> 827d640 (State a policy on every page; answer a preview by its own names only)
 export async function writeAssets(program: string, site: string): Promise<void> {
   const assets = join(site, "assets");
   await mkdir(assets, { recursive: true });

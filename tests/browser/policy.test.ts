@@ -79,7 +79,7 @@ describe.each(Object.keys(PLACES))("Opened from %s", (place) => {
         for (const drawing of document.querySelectorAll<HTMLElement>(".chart__drawing")) drawing.click();
       });
       if ((await page.locator("[data-chart]").count()) > 0) {
-        await page.waitForSelector("[data-chart] canvas", { state: "attached" });
+        await page.waitForSelector("[data-chart] canvas", { state: "attached", timeout: 0 });
         charts += 1;
       }
     }

@@ -13,8 +13,10 @@ export interface Drawing {
 }
 
 /**
- * A drawing fit to be published, written anew from what it was found to be made of: shapes, words and styles of an allow-list. What drawing
- * programs note beside the picture (paths on a disk, names, settings) is left out. Whatever else draws, runs or could fetch something
+ * A drawing fit to be published, written anew from what it was found to be made of: shapes, words and styles of an
+ * allow-list. What drawing
+ * programs note beside the picture (paths on a disk, names, settings) is left out. Whatever else draws, runs or could
+ * fetch something
  * is an objection, and so is a file that is no XML, is cut short or beyond a bound; all of them are told.
  */
 export function readDrawing(file: string | Uint8Array): Drawing | readonly Objection[] {

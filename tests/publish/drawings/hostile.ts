@@ -1,5 +1,6 @@
 /**
- * Drawings that ask a host or run a script when a browser opens them, each by another way. `HOST` stands for a host that must not be asked;
+ * Drawings that ask a host or run a script when a browser opens them, each by another way. `HOST` stands for a host
+ * that must not be asked;
  * code calls `alert`, which a browser tells as a dialog.
  */
 const NS = `xmlns="http://www.w3.org/2000/svg"`;

@@ -1,4 +1,7 @@
-/** What a published drawing may be made of. All that is not named here is left out where it draws nothing, and is a problem elsewhere. */
+/**
+ * What a published drawing may be made of. All that is not named here is left out where it draws nothing, and is a
+ * problem elsewhere.
+ */
 
 export const SVG = "http://www.w3.org/2000/svg";
 export const XLINK = "http://www.w3.org/1999/xlink";

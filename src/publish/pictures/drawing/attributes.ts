@@ -15,7 +15,9 @@ const PATH = /^[\sMmZzLlHhVvCcSsQqTtAaEe\d.,+-]*$/;
 const TRANSFORM = /^(?:\s*,?\s*(?:matrix|translate|rotate|scale|skewX|skewY)\s*\([\s\d.,eE+-]*\))*\s*$/;
 const LOCAL = /^#[^\s#]+$/;
 
-/** What a `style` element may say of itself and still be a sheet that holds for every screen; it is then not said again. */
+/**
+ * What a `style` element may say of itself and still be a sheet that holds for every screen; it is then not said again.
+ */
 const SHEET_FOR_ALL: { readonly [attribute: string]: readonly string[] | undefined } = {
   type: ["", "text/css"],
   media: ["", "all", "screen"],

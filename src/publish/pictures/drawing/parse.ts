@@ -18,7 +18,9 @@ const SHAPES_ALONE =
 
 class Stop extends Error {}
 
-/** Builds what may be written of a drawing, event by event of the XML parser, and notes all that is against the rest. */
+/**
+ * Builds what may be written of a drawing, event by event of the XML parser, and notes all that is against the rest.
+ */
 class Builder {
   readonly objections: Objection[] = [];
   root: DrawnElement | undefined;
@@ -88,7 +90,10 @@ class Builder {
       );
   }
 
-  /** An `<svg>` that does not say its namespace can only be meant as SVG, with all in it that says none; it is written with it. */
+  /**
+   * An `<svg>` that does not say its namespace can only be meant as SVG, with all in it that says none; it is written
+   * with it.
+   */
   #rooted(tag: SaxesTagNS): void {
     if (tag.uri === "" && tag.name === "svg") this.#namespace = "";
     if (tag.uri === this.#namespace && tag.local === "svg") return this.#kept(tag);
@@ -179,7 +184,10 @@ class Builder {
     if (this.objections.length >= BOUNDS.objections) throw new Stop();
   }
 
-  /** Of the markup that the parser has just read past: it looks no farther back than that, so that a long line costs no more than short ones. */
+  /**
+   * Of the markup that the parser has just read past: it looks no farther back than that, so that a long line costs no
+   * more than short ones.
+   */
   #placeOf(opener: string): Place {
     const { position, columnIndex, line } = this.#parser;
     const at = Math.max(0, this.#source.lastIndexOf(opener, position - 1));

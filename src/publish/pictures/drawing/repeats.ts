@@ -2,8 +2,10 @@ import { BOUNDS } from "./allowed.ts";
 import { type DrawnElement, isElement } from "./tree.ts";
 
 /**
- * The reference by which a drawing draws more elements than it may, found by going through it as a browser does: ten elements that each
- * use the one before ten times are ten thousand million shapes, at which a browser stands still. What refers to itself is not drawn again.
+ * The reference by which a drawing draws more elements than it may, found by going through it as a browser does: ten
+ * elements that each
+ * use the one before ten times are ten thousand million shapes, at which a browser stands still. What refers to itself
+ * is not drawn again.
  */
 export function endlessIn(root: DrawnElement): DrawnElement | undefined {
   const byId = idsIn(root);
