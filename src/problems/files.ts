@@ -129,10 +129,25 @@ export const FILES = {
   },
   "drawing-unsafe": {
     title: "A drawing that holds more than a drawing",
-    happened: "An SVG runs code, or fetches something from outside itself.",
+    happened: "An SVG runs code, fetches something from outside itself, or has what is not on the list of what may draw.",
     why: "Who opens it would run that, or tell someone that it was opened.",
     mend: "Save it as plain SVG, or as PNG.",
     example: "An SVG with `<script>` in it.",
+  },
+  "drawing-unreadable": {
+    title: "A drawing that cannot be read",
+    happened: "An SVG is no XML, is cut short, or is not in UTF-8.",
+    why: "What is shown could be another drawing than the one that was made, or a part of it.",
+    mend: "Copy the file again, or save it anew as plain SVG in UTF-8.",
+    example: "An SVG of which the last lines are missing.",
+  },
+  "drawing-too-large": {
+    title: "A drawing with too much in it",
+    happened:
+      "An SVG has more than 5 MB or 100,000 elements, is more than 100 deep, or repeats itself to more than 200,000.",
+    why: "A browser would stand still at it.",
+    mend: "Draw it with fewer shapes, or save it as PNG.",
+    example: "An SVG of ten groups, each of which uses the one before ten times.",
   },
   "clip-coding": {
     title: "A clip that not every browser plays",

@@ -1,4 +1,5 @@
 import type { Problem } from "../../problem.ts";
+import type { ProblemCode } from "../../problems/codes.ts";
 import type { Objection } from "./drawing/objection.ts";
 import type { Wanted } from "./wanted.ts";
 
@@ -30,7 +31,7 @@ export function unreadable({ file, place }: Wanted, error: unknown): Problem {
   };
 }
 
-const DRAWING_CODES: { readonly [kind in Objection["kind"]]: string } = {
+const DRAWING_CODES: { readonly [kind in Objection["kind"]]: ProblemCode } = {
   unreadable: "drawing-unreadable",
   large: "drawing-too-large",
   unsafe: "drawing-unsafe",
