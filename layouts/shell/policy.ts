@@ -18,14 +18,14 @@ const RULES = {
   "form-action": "'none'",
 } as const;
 
-export type Directive = keyof typeof RULES;
+type Directive = keyof typeof RULES;
 
 const OPENING = '<meta http-equiv="Content-Security-Policy" content="';
 const CHARSET = '<meta charset="utf-8"/>';
 const STYLE = /<style>([\s\S]*?)<\/style>/g;
 
 /** The element that states a policy; `more` is added to what a directive allows. */
-export function policyTag(more: { readonly [directive in Directive]?: readonly string[] } = {}): string {
+function policyTag(more: { readonly [directive in Directive]?: readonly string[] } = {}): string {
   const rules = Object.entries(RULES).map(([directive, usual]) => {
     const added = more[directive as Directive] ?? [];
     return [directive, ...(added.length > 0 && usual === "'none'" ? [] : [usual]), ...added].join(" ");

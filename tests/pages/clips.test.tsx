@@ -1,3 +1,4 @@
+import { placedRules } from "../../layouts/parts/placed.ts";
 import { describe, expect, it } from "vitest";
 import { parse } from "node-html-parser";
 import { renderToString } from "preact-render-to-string";
@@ -60,7 +61,7 @@ describe("A clip on a page", () => {
 
   it("states its size, by itself and not by its poster's, so that nothing moves", () => {
     expect(video?.attributes).toMatchObject({ width: "480", height: "640" });
-    expect(video?.getAttribute("style")).toMatch(/^aspect-ratio:480\/640;max-width:64vh;/);
+    expect(placedRules(video?.outerHTML ?? "")).toContain("{aspect-ratio:480/640;max-width:64vh}");
   });
 
   it("has its words below it, and a plain link to the file with how much there is of it", () => {
