@@ -129,7 +129,8 @@ export const FILES = {
   },
   "drawing-unsafe": {
     title: "A drawing that holds more than a drawing",
-    happened: "An SVG runs code, fetches something from outside itself, or has what is not on the list of what may draw.",
+    happened:
+      "An SVG runs code, fetches something from outside itself, or has what is not on the list of what may draw.",
     why: "Who opens it would run that, or tell someone that it was opened.",
     mend: "Save it as plain SVG, or as PNG.",
     example: "An SVG with `<script>` in it.",
