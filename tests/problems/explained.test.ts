@@ -17,6 +17,8 @@ const RAISED_BY: { readonly [code: string]: string } = {
   "clip-coding": "publish/clips/problems.txt",
   "clip-no-picture": "publish/clips/problems.txt",
   "clip-unreadable": "publish/clips/problems.txt",
+  "drawing-too-large": "publish/pictures.test.ts",
+  "drawing-unreadable": "publish/pictures.test.ts",
   "drawing-unsafe": "publish/pictures.test.ts",
   "no-folder": "problems/bytes.test.ts",
   "picture-too-large": "publish/pictures.test.ts",

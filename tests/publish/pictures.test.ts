@@ -210,6 +210,20 @@ describe("What cannot be made ready", () => {
     expect(found.problems).toHaveLength(3);
   });
 
+  it("includes a drawing that was cut short, and one that repeats itself beyond all drawing", async () => {
+    const content = scratch();
+    const twice = Array.from({ length: 20 }, (_, at) => `<g id="l${at}">${`<use href="#l${at - 1}"/>`.repeat(2)}</g>`);
+    writeAll(content, {
+      "cut.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">\n<g>`,
+      "vast.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">${twice.join("")}</svg>`,
+    });
+    const { problems } = await ready(content, ["cut.svg", "vast.svg"].map(picture), scratch());
+    expect(problems.map(({ code, file, line }) => ({ code, file, line }))).toEqual([
+      { code: "drawing-unreadable", file: "cut.svg", line: 2 },
+      { code: "drawing-too-large", file: "vast.svg", line: 1 },
+    ]);
+  });
+
   it("includes a picture with too many pixels, which is not decoded", async () => {
     const content = scratch();
     writeAll(content, {
