@@ -18,6 +18,30 @@ export interface Problem extends Place {
   readonly expected?: string;
   readonly found?: string;
   readonly mend: string;
+  /** What the mend writes; where there is none, only the builder knows. */
+  readonly edit?: Edit;
+}
+
+/** A text at the place of the problem that becomes another, or a file that gets another name. */
+export type Edit = { readonly replace: string; readonly with: string } | { readonly rename: string };
+
+/** A fault as it is found in text, before its place is known. */
+type Placeless = Omit<Problem, keyof Place | "edit"> & { readonly instead?: string };
+
+/** A problem at a place where `typed` stands, raw: what the mend writes comes in its place. */
+export function placed(place: Place, { instead, ...fault }: Placeless, typed = ""): Problem {
+  const { file, line, column } = place;
+  const at = { file, line, column, ...fault };
+  return instead === undefined || typed === ""
+    ? at
+    : { ...at, edit: { replace: typed, with: quotedAs(typed, instead) } };
+}
+
+/** Text that YAML reads as itself, within brackets too; anything else needs quotation marks. */
+const PLAIN = /^[\p{L}\p{N}.±+-](?:[^\n,#:{}[\]"'\\]|:(?=\S))*$/u;
+
+function quotedAs(typed: string, value: string): string {
+  return /^["']/.test(typed) || !PLAIN.test(value) ? JSON.stringify(value) : value;
 }
 
 /** Sorts by file, line and column, so that the same record gives the same list. */

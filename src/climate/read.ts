@@ -60,21 +60,26 @@ function readOne(
   const fault = idFault(idOf(file), "shop-2025");
   const text = logText(root, file);
   if (!isWindowsName(idOf(file))) return { problems: [] };
-  if (fault !== undefined)
+  if (fault !== undefined) {
+    const { instead, ...rest } = fault;
     return {
       problems: [
         {
           file,
           line: 1,
           column: 1,
-          ...fault,
+          ...rest,
           code: "file-name",
           message:
             "the name of this file is the logger file's id, and an id has only the letters A to Z, digits, - and . in it",
-          mend: fault.mend.replace(/^write (.+)$/, "rename it to $1.csv"),
+          ...(instead !== undefined && {
+            mend: `rename it to ${instead}.csv`,
+            edit: { rename: `climate/${instead}.csv` },
+          }),
         },
       ],
     };
+  }
   if (typeof text !== "string") return { problems: [text.problem] };
   const log = readLog(file, text, statedIn(sidecar?.spec), workshop);
   return "times" in log

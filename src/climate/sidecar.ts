@@ -1,8 +1,8 @@
 /** Which file beside the logger's files tells of which of them. */
 import type * as z from "zod";
-import type { Problem } from "../problem.ts";
+import { placed, type Problem } from "../problem.ts";
 import { nearest } from "../facts/nearest.ts";
-import { type Fault, shown } from "../facts/reading.ts";
+import { type Fault, meaning, onlyYouKnow, shown } from "../facts/reading.ts";
 import type { climateSchema } from "../facts/build/climate-log.ts";
 import type { Path } from "../record/text/yaml.ts";
 import type { Passage } from "../facts/types.ts";
@@ -19,6 +19,7 @@ export interface Sidecar {
   readonly whole: boolean;
   readonly body: readonly Passage[];
   readonly at: (path: Path) => Place;
+  readonly typedAt: (path: Path) => string;
 }
 
 /** The sidecar of each logger file; a file that two of them claim, and a sidecar that names none, are problems. */
@@ -32,7 +33,8 @@ export function sidecarsOf(
     if (sidecar.spec === undefined) continue;
     const { file } = sidecar.spec;
     const claimed = files.filter((each) => matches(each, file));
-    if (claimed.length === 0) problems.push({ ...sidecar.at(["file"]), ...noFile(file, files) });
+    if (claimed.length === 0)
+      problems.push(placed(sidecar.at(["file"]), noFile(file, files), sidecar.typedAt(["file"])));
     for (const each of claimed) {
       const other = of.get(each);
       if (other === undefined) of.set(each, sidecar);
@@ -65,7 +67,7 @@ function noFile(pattern: string, files: readonly string[]): Fault {
     message: "no such logger file lies in climate/",
     expected: "the name of a .csv file in climate/",
     found: shown(pattern),
-    mend: meant === undefined ? "put the logger's file there, or take this file out" : `did you mean ${meant}?`,
+    ...(meant === undefined ? onlyYouKnow("put the logger's file there, or take this file out") : meaning(meant)),
   };
 }
 

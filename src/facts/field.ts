@@ -5,7 +5,7 @@ import { type Measured, readQuantity, type Wanted } from "./quantity/quantity.ts
 import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "./quantity/range.ts";
 import { readTenths } from "./quantity/tenths.ts";
 import { DIMENSIONS } from "./quantity/units.ts";
-import { type Fault, isFault, type Reading, shown } from "./reading.ts";
+import { type Fault, isFault, onlyYouKnow, type Reading, shown, writes } from "./reading.ts";
 import { readClock } from "./time/clock.ts";
 import { readDay } from "./time/day.ts";
 import { readHours } from "./time/hours.ts";
@@ -81,7 +81,7 @@ export function idFault(typed: string, example: string): Fault | undefined {
     message: "an id has only the letters A to Z, digits, - and . in it",
     expected: `an id, such as ${example}`,
     found: shown(typed),
-    mend: better === "" ? "give it another id" : `write ${better}`,
+    ...(better === "" || !isWindowsName(better) ? onlyYouKnow("give it another id") : writes(better)),
   };
 }
 
@@ -107,7 +107,7 @@ export function pieceId(description: string) {
           message: "a test piece has its batch's id, a slash and a number",
           expected: "the id of a piece, such as B-014/1",
           found: shown(typed),
-          mend: "write it as batch/number",
+          mend: "give the batch's id, a slash and the number",
         },
       };
     },
@@ -197,7 +197,7 @@ export function count(description: string, example: string) {
           message: "this is not a number of pieces",
           expected: `a whole number, such as ${example}`,
           found: shown(typed),
-          mend: "write digits only, 1 or more",
+          mend: "give digits only, 1 or more",
         },
       };
     },

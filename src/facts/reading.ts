@@ -7,7 +7,18 @@ export interface Fault {
   readonly expected?: string;
   readonly found?: string;
   readonly mend: string;
+  /** The value that the mend writes in place of the one that was typed; without it only the builder knows. */
+  readonly instead?: string;
 }
+
+/** A mend in words, and the value it writes, so that the two say the same. */
+export type Mending = Pick<Fault, "mend" | "instead">;
+
+export const writes = (value: string): Mending => ({ mend: `write ${value}`, instead: value });
+export const writesQuoted = (value: string): Mending => ({ mend: `write "${value}"`, instead: value });
+export const meaning = (value: string): Mending => ({ mend: `did you mean ${value}?`, instead: value });
+/** What nothing but the builder's own knowledge can mend. */
+export const onlyYouKnow = (mend: string): Mending => ({ mend });
 
 /** Either the value that a text means or the fault that keeps it from meaning anything. */
 export type Reading<T> = { readonly value: T } | { readonly fault: Fault };

@@ -13,7 +13,7 @@ export const FILES = {
     title: "The record has no aircraft.md",
     happened: "The file that says what is built, by whom and since when is missing.",
     why: "Everything else is held against it.",
-    mend: "Write aircraft.md, as the README shows it.",
+    mend: "Make aircraft.md, as the README shows it.",
     example: ["@ delete aircraft.md"],
   },
   unreadable: {

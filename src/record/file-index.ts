@@ -2,7 +2,7 @@
 import { closeSync, openSync, readSync } from "node:fs";
 import { join, posix } from "node:path";
 import { nearest } from "../facts/nearest.ts";
-import { type Fault, type Reading, shown } from "../facts/reading.ts";
+import { type Fault, meaning, onlyYouKnow, type Reading, shown, writes } from "../facts/reading.ts";
 import { clipFault, pictureFault } from "./heads.ts";
 import type { FilePath } from "../facts/types.ts";
 
@@ -51,22 +51,22 @@ export class FileIndex {
           message: "capital letters differ from the file's name",
           expected: EXPECTED,
           found: shown(typed),
-          mend: `write ${pathBetween(from, same)}`,
+          ...writes(pathBetween(from, same)),
         },
       };
     }
     const meant = this.#meant(path);
-    const mend =
+    const mending =
       meant === undefined
-        ? `put the file at ${path}, or correct the path`
-        : `did you mean ${pathBetween(from, meant)}?`;
+        ? onlyYouKnow(`put the file at ${path}, or correct the path`)
+        : meaning(pathBetween(from, meant));
     return {
       fault: {
         code: "no-file",
         message: "there is no such file in the record",
         expected: EXPECTED,
         found: shown(typed),
-        mend,
+        ...mending,
       },
     };
   }
@@ -138,11 +138,11 @@ function pathFault(typed: string): Fault | undefined {
   });
   if (/^(?:[A-Za-z]:|[/~]|\\)/.test(typed)) return said("this path begins at the disk, not at this file", OF_THE_DISK);
   if (typed.includes("\\"))
-    return said("a path has / between its parts, on every system", `write ${typed.replaceAll("\\", "/")}`);
+    return { ...said("a path has / between its parts, on every system", ""), ...writes(typed.replaceAll("\\", "/")) };
   if (/^[A-Za-z][A-Za-z0-9+.-]+:/.test(typed))
-    return said("nothing is fetched from elsewhere", "put the file into the record's folder and write its path");
+    return said("nothing is fetched from elsewhere", "put the file into the record's folder and give its path");
   if (typed.endsWith("/") || posix.basename(typed) === "." || posix.basename(typed) === "..")
-    return said("this is the path of a folder", "write the path of a file");
+    return said("this is the path of a folder", "give the path of a file");
   return undefined;
 }
 

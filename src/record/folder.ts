@@ -1,7 +1,7 @@
 /** What lies in the record's folder. */
 import { type Dirent, readdirSync, realpathSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
-import type { Problem } from "../problem.ts";
+import { placed, type Problem } from "../problem.ts";
 import type { Fault } from "../facts/reading.ts";
 
 export interface Folder {
@@ -46,7 +46,7 @@ function noFolder(message: string, content: string): Problem {
 }
 
 function problem(file: string, fault: Fault): Problem {
-  return { file, line: 1, column: 1, ...fault };
+  return placed({ file, line: 1, column: 1 }, fault);
 }
 
 function walk(root: string, folder: string, files: string[], problems: Problem[], depth: number): void {

@@ -3,7 +3,7 @@ import type { Place, Problem } from "../problem.ts";
 import type { Files } from "./filed.ts";
 import { aKind } from "../facts/kinds.ts";
 import { likest, nearest } from "../facts/nearest.ts";
-import { type Fault, shown } from "../facts/reading.ts";
+import { type Fault, meaning, onlyYouKnow, shown } from "../facts/reading.ts";
 import { valueAt } from "./schema/issues.ts";
 import type { Data, Path } from "./text/yaml.ts";
 import type { Kind, Ref } from "../facts/types.ts";
@@ -55,15 +55,18 @@ export class Ids {
     const names = kinds.map(aKind).join(" or ");
     const known = kinds.flatMap((kind) => [...this.of(kind)]);
     const other = this.#byId.get(id);
-    const meant = nearest(id, known);
+    const meant = nearest(
+      id,
+      known.filter((other) => (this.#byId.get(other)?.kind === "piece") === other.includes("/")),
+    );
     const message = other
       ? `${id} is ${aKind(other.kind)}; ${names} belongs here`
       : `no ${kinds.join(" or ")} "${shown(id)}" is in the record`;
     const expected =
       known.length === 0 ? `the id of ${names}; there is none yet` : `the id of ${names}: ${likest(id, known)}`;
-    const mend =
-      meant === undefined ? `write one that the record has, or add ${whereTo(kinds[0])}` : `did you mean ${meant}?`;
-    return { code: "unknown-id", message, expected, found: shown(id), mend };
+    const mending =
+      meant === undefined ? onlyYouKnow(`name one that the record has, or add ${whereTo(kinds[0])}`) : meaning(meant);
+    return { code: "unknown-id", message, expected, found: shown(id), ...mending };
   }
 }
 

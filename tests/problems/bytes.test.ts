@@ -132,7 +132,7 @@ describe("Problems with the folder", () => {
     expect(await saidOf(folder)).toBe(
       `.:1:1  the record's folder is empty  [no-aircraft]
     expected  aircraft.md with the aircraft's name, type, units, time_zone, start, people and tasks
-    mend      write aircraft.md, as the README shows it`,
+    mend      make aircraft.md, as the README shows it`,
     );
     rmSync(folder, { recursive: true });
   });

@@ -17,7 +17,7 @@ function readForm(typed: string): Reading<string> {
       message: "this form leaves the moment open",
       expected: `year, month, day, hour and minute once each, such as ${FORM} or MM/DD/YYYY hh:mm A`,
       found: shown(typed),
-      mend: "write YYYY or YY, MM or M, DD or D, HH or H (hh or h with A), mm, ss",
+      mend: "use YYYY or YY, MM or M, DD or D, HH or H (hh or h with A), mm, ss",
     },
   };
 }
@@ -30,7 +30,7 @@ function readLoggerZone(typed: string): Reading<string> {
       message: "this is no zone of a clock",
       expected: "local, UTC, an offset such as +01:00, or a time zone such as Europe/Lisbon",
       found: shown(typed),
-      mend: "write `local` where the logger's clock goes with the workshop's, summer time and all",
+      mend: "say `local` where the logger's clock goes with the workshop's, summer time and all",
     },
   };
 }

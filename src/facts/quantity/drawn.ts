@@ -1,8 +1,8 @@
 /** What a drawing asks of a measure: a nominal value, or limits. */
-import { isFault, type Reading, shown } from "../reading.ts";
+import { isFault, type Reading } from "../reading.ts";
 import type { Dimension, Range } from "../types.ts";
 import { type Measured, readQuantity, tidied } from "./quantity.ts";
-import { readRange } from "./range.ts";
+import { readRange, within } from "./range.ts";
 
 export interface Drawn {
   readonly typed: string;
@@ -25,7 +25,7 @@ export function readDrawn(typed: string, example = "62.0 mm"): Reading<Drawn> {
 function limits(typed: string, end: string): Reading<Drawn> {
   const wanted = { sign: "any", example: "at least 12 mm" } as const;
   const last = readQuantity(end, wanted);
-  if (isFault(last)) return { fault: { ...last.fault, found: shown(typed) } };
+  if (isFault(last)) return within(last.fault, typed, end);
   const { dimension } = last.value;
   const range = readRange(typed, { ...wanted, dimensions: [dimension] });
   return isFault(range) ? range : { value: { typed, dimension, limits: range.value } };

@@ -1,7 +1,7 @@
 /** What is said of a quantity that cannot be read. */
 import type { ProblemCode } from "../../problems/codes.ts";
 import { nearest } from "../nearest.ts";
-import { type Fault, shown } from "../reading.ts";
+import { type Fault, meaning, type Mending, onlyYouKnow, shown, writes } from "../reading.ts";
 import type { Dimension } from "../types.ts";
 import type { NumberFault } from "./number.ts";
 import type { Wanted } from "./quantity.ts";
@@ -9,8 +9,9 @@ import { DIMENSIONS, unitsFor, wordsFor } from "./units.ts";
 
 type Failed = { readonly fault: Fault };
 
-function failed(code: ProblemCode, message: string, typed: string, wanted: Wanted, mend: string): Failed {
-  return { fault: { code, message, expected: expectation(wanted), found: shown(typed), mend } };
+function failed(code: ProblemCode, message: string, typed: string, wanted: Wanted, mend: string | Mending): Failed {
+  const mending = typeof mend === "string" ? onlyYouKnow(mend) : mend;
+  return { fault: { code, message, expected: expectation(wanted), found: shown(typed), ...mending } };
 }
 
 /** `a mass with its unit, such as 42.0 g` */
@@ -48,11 +49,16 @@ export function decimalComma(typed: string, body: string, wanted: Wanted): Faile
   const point = body.replace(",", ".");
   const whole = body.replaceAll(",", "");
   const mend = !thousands
-    ? `write ${point}`
+    ? writes(signed(typed, point))
     : /,.*[,.]/.test(body)
-      ? `write ${whole}`
+      ? writes(signed(typed, whole))
       : `write ${whole} or ${point}, as it was meant`;
   return failed("decimal-comma", "a comma in a number can mean two things", typed, wanted, mend);
+}
+
+/** A body of which the sign has been read, with it. */
+function signed(typed: string, body: string): string {
+  return /^[−-]/.test(typed.trim()) ? `-${body}` : body;
 }
 
 export function noUnit(typed: string, number: string, wanted: Wanted): Failed {
@@ -75,7 +81,7 @@ export function unknownUnit(typed: string, number: string, rest: string, wanted:
   const mend =
     meant === undefined
       ? `use one of the units ${unitsOf(wanted.dimensions)}`
-      : `did you mean ${joined(number, meant)}?`;
+      : meaning(signed(typed, joined(number, meant)));
   return failed("unknown-unit", `"${shown(rest)}" is not a unit that is known here`, typed, wanted, mend);
 }
 

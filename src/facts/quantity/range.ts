@@ -1,5 +1,5 @@
 /** Ranges, tolerances and ratios. */
-import { type Fault, isFault, type Reading, shown } from "../reading.ts";
+import { type Fault, isFault, onlyYouKnow, type Reading, shown, writes, writesQuoted } from "../reading.ts";
 import type { Dimension, MixRatio, Range, Tolerance } from "../types.ts";
 import { numberAtHead, plain } from "./number.ts";
 import { type Measured, readQuantity, tidied, type Wanted } from "./quantity.ts";
@@ -15,7 +15,7 @@ function rangeIn(typed: string, wanted: Wanted): Reading<Range> {
   const open = /^at (least|most)\s+(.+)$/i.exec(text);
   if (open) {
     const end = readQuantity(open[2] ?? "", wanted);
-    if (isFault(end)) return end;
+    if (isFault(end)) return within(end.fault, text, open[2] ?? "");
     return {
       value: open[1]?.toLowerCase() === "least" ? { typed, least: end.value.value } : { typed, most: end.value.value },
     };
@@ -27,21 +27,28 @@ function rangeIn(typed: string, wanted: Wanted): Reading<Range> {
 
 function closed(typed: string, from: string, to: string, wanted: Wanted): Reading<Range> {
   const most = readQuantity(to, wanted);
-  if (isFault(most)) return most;
+  if (isFault(most)) return within(most.fault, tidied(typed), to);
   const bare = numberAtHead(from.replace(/^[+-]\s*/, ""));
   const unit = to.slice(to.length - restOf(to).length);
   const least = readQuantity(typeof bare !== "string" && bare.rest === "" ? `${from} ${unit}` : from, wanted);
-  if (isFault(least)) return least;
+  if (isFault(least)) return within(least.fault, tidied(typed), from);
   if (least.value.value > most.value.value) {
     return {
       fault: {
         code: "no-range",
         message: "this range runs downwards",
-        mend: `write the lesser end first: ${to} to ${from}`,
+        mend: "write the lesser end first, each end with its unit",
       },
     };
   }
   return { value: { typed, least: least.value.value, most: most.value.value } };
+}
+
+/** The fault of a part of a text: what mends the part is put into the whole, so that nothing else is lost. */
+export function within(fault: Fault, text: string, part: string): { readonly fault: Fault } {
+  const { instead, ...rest } = fault;
+  if (instead === undefined) return { fault: { ...rest, found: shown(text) } };
+  return { fault: { ...rest, ...writes(text.replace(part, () => instead)), found: shown(text) } };
 }
 
 function restOf(text: string): string {
@@ -56,12 +63,12 @@ function rangeExample(wanted: Wanted): string {
 function noRange(text: string): Reading<Range> {
   const dash = /^([\d./ ]+?)\s*([^\d\s-]\S*)?\s*[-–]\s*(\d[\d./]*)\s*(\D.*)$/.exec(text);
   const limit = /^([<>≤≥])=?\s*(.+)$/.exec(text);
-  const mend = dash
-    ? `write ${dash[1]} ${dash[4]} to ${dash[3]} ${dash[4]}`
+  const mending = dash
+    ? writes(`${dash[1]} ${dash[4]} to ${dash[3]} ${dash[4]}`)
     : limit
-      ? `write "${limit[1] === "<" || limit[1] === "≤" ? "at most" : "at least"} ${limit[2]}"`
-      : `write both ends, or "at least" or "at most" before one`;
-  return { fault: { code: "no-range", message: "this is not a range", mend } };
+      ? writes(`${limit[1] === "<" || limit[1] === "≤" ? "at most" : "at least"} ${limit[2]}`)
+      : onlyYouKnow(`give both ends, or one with "at least" or "at most" before it`);
+  return { fault: { code: "no-range", message: "this is not a range", ...mending } };
 }
 
 /** `±5 %`, as a quantity that is the same to both sides. */
@@ -78,21 +85,21 @@ export function readPlusMinus(
         message: "this is not a tolerance",
         expected: `a tolerance, such as ${example}`,
         found: shown(typed),
-        mend: `write ± before it, such as ${example}`,
+        mend: `put ± before it, as in ${example}`,
       },
     };
   }
   const size = readQuantity(match[1] ?? "", { ...(dimensions && { dimensions }), sign: "not negative", example });
-  return isFault(size) ? ofTolerance(size.fault, typed, example) : { value: { ...size.value, typed } };
+  return isFault(size) ? ofTolerance(size.fault, typed, example, match[1] ?? "") : { value: { ...size.value, typed } };
 }
 
-function ofTolerance(fault: Fault, typed: string, example: string): { readonly fault: Fault } {
+function ofTolerance(fault: Fault, typed: string, example: string, part: string): { readonly fault: Fault } {
   return {
     fault: {
-      ...fault,
+      ...within(fault, tidied(typed), part).fault,
+      ...(fault.instead === undefined && { mend: fault.mend.replace(/(such as|write|mean|or) (?=\d)/g, "$1 ±") }),
       expected: `a tolerance, such as ${example}`,
       found: shown(typed),
-      mend: fault.mend.replace(/(such as|write|mean|or) (?=\d)/g, "$1 ±"),
     },
   };
 }
@@ -118,13 +125,13 @@ export function readTolerance(typed: string, example = "±0.5 mm"): Reading<Meas
     };
   }
   const minus = readQuantity(two[2] ?? "", { sign: "not negative", example });
-  if (isFault(minus)) return ofTolerance(minus.fault, typed, example);
+  if (isFault(minus)) return ofTolerance(minus.fault, typed, example, two[2] ?? "");
   const bare = numberAtHead(two[1] ?? "");
   const plus = readQuantity(
     typeof bare !== "string" && bare.rest === "" ? `${two[1]} ${restOf(two[2] ?? "")}` : (two[1] ?? ""),
     { dimensions: [minus.value.dimension], sign: "not negative", example },
   );
-  if (isFault(plus)) return ofTolerance(plus.fault, typed, example);
+  if (isFault(plus)) return ofTolerance(plus.fault, typed, example, two[1] ?? "");
   return {
     value: {
       typed,
@@ -139,16 +146,18 @@ export function readTolerance(typed: string, example = "±0.5 mm"): Reading<Meas
 export function readRatio(typed: string): Reading<MixRatio> {
   const parts = partsOf(typed, /\s*:\s*/);
   if (parts) return { value: { typed, hardenerOverResin: parts[1] / parts[0] } };
-  const comma = /\d,\d/.test(typed)
-    ? `write ${typed.replace(/(\d),(\d)/g, "$1.$2")}`
-    : 'write it as "100 : 83", resin first, in quotation marks';
+  const point = typed.replace(/(\d),(\d)/g, "$1.$2");
+  const comma =
+    point !== typed && partsOf(point, /\s*:\s*/)
+      ? writesQuoted(point)
+      : onlyYouKnow('give it as in "100 : 83", resin first, in quotation marks');
   return {
     fault: {
       code: "no-ratio",
       message: "this is not a ratio",
       expected: 'resin to hardener, such as "100 : 83"',
       found: shown(typed),
-      mend: comma,
+      ...comma,
     },
   };
 }
@@ -158,15 +167,15 @@ export function readSlope(typed: string): Reading<string> {
   const parts = partsOf(typed, /\s*:\s*|\s+in\s+/);
   if (parts && parts[0] <= parts[1]) return { value: typed };
   const turned = parts
-    ? `write it the other way round: "${plain(parts[1])} : ${plain(parts[0])}"`
-    : 'write it as "1 : 18", in quotation marks';
+    ? { mend: `if it was meant the other way round, write "${plain(parts[1])} : ${plain(parts[0])}"` }
+    : onlyYouKnow('give it as in "1 : 18", in quotation marks');
   return {
     fault: {
       code: "no-slope",
       message: "this is not a slope of grain",
       expected: 'rise to length, such as "1 : 18"',
       found: shown(typed),
-      mend: turned,
+      ...turned,
     },
   };
 }

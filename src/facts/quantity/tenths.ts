@@ -1,5 +1,5 @@
 /** Tenths of a task, kept as whole numbers so that they add up exactly. */
-import { type Reading, shown } from "../reading.ts";
+import { type Mending, onlyYouKnow, type Reading, shown, writes } from "../reading.ts";
 import { tidied } from "./quantity.ts";
 
 export interface TypedTenths {
@@ -21,17 +21,19 @@ export function readTenths(typed: string): Reading<TypedTenths> {
       message: "this is not a number of tenths",
       expected: "0, 0.1, 0.2 and so on to 1",
       found: shown(typed),
-      mend: mendFor(text),
+      ...mendFor(text),
     },
   };
 }
 
-function mendFor(text: string): string {
+function mendFor(text: string): Mending {
   const comma = /^([01]),(\d)$/.exec(text);
-  if (comma) return `write ${comma[1]}.${comma[2]}`;
+  if (comma) return writes(`${comma[1]}.${comma[2]}`);
   const percent = /^(\d{1,2})0\s*%$/.exec(text);
-  if (percent && Number(percent[1]) <= 10) return `write ${inTenths(Number(percent[1]))}`;
-  return /^0?\.\d+$/.test(text) ? "give it to the nearest tenth, so that the four add up to 1" : "write one of them";
+  if (percent && Number(percent[1]) <= 10) return writes(inTenths(Number(percent[1])));
+  return onlyYouKnow(
+    /^0?\.\d+$/.test(text) ? "give it to the nearest tenth, so that the four add up to 1" : "write one of them",
+  );
 }
 
 /** Whole tenths as decimals: 3 → `0.3`, 10 → `1`, 12 → `1.2`. */

@@ -1,5 +1,5 @@
 /** Times of day, `14:20`; `24:20` is twenty past midnight of the same session. */
-import { type Reading, shown } from "../reading.ts";
+import { type Mending, onlyYouKnow, type Reading, shown, writesQuoted } from "../reading.ts";
 
 export interface Clock {
   readonly typed: string;
@@ -20,18 +20,18 @@ export function readClock(typed: string, latest = 24): Reading<Clock> {
       message,
       expected: 'a time of day, such as "14:20"',
       found: shown(typed),
-      mend: mendFor(typed.trim()),
+      ...mendFor(typed.trim()),
     },
   };
 }
 
-function mendFor(typed: string): string {
+function mendFor(typed: string): Mending {
   const half = /^(\d{1,2})(?:[:.](\d{2}))?\s*([ap])\.?m\.?$/i.exec(typed);
   if (half && Number(half[1]) >= 1 && Number(half[1]) <= 12) {
     const hours = (Number(half[1]) % 12) + (half[3]?.toLowerCase() === "p" ? 12 : 0);
-    return `write "${String(hours).padStart(2, "0")}:${half[2] ?? "00"}"`;
+    return writesQuoted(`${String(hours).padStart(2, "0")}:${half[2] ?? "00"}`);
   }
   const other = /^(\d{1,2})[.h]?(\d{2})h?$/i.exec(typed);
-  if (other && Number(other[1]) < 24 && Number(other[2]) < 60) return `write "${other[1]}:${other[2]}"`;
-  return "write hours and minutes of the 24-hour clock, in quotation marks";
+  if (other && Number(other[1]) < 24 && Number(other[2]) < 60) return writesQuoted(`${other[1]}:${other[2]}`);
+  return onlyYouKnow("give hours and minutes of the 24-hour clock, in quotation marks");
 }

@@ -1,5 +1,5 @@
 /** Days of the calendar. */
-import { type Reading, shown } from "../reading.ts";
+import { type Mending, onlyYouKnow, type Reading, shown, writes } from "../reading.ts";
 import type { Day } from "../types.ts";
 
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
@@ -8,7 +8,7 @@ export function readDay(typed: string): Reading<Day> {
   const match = DAY.exec(typed);
   if (match && isReal(Number(match[1]), Number(match[2]), Number(match[3]))) return { value: typed };
   if (match) {
-    return wrong(typed, "there is no such day", "write a day that the calendar has");
+    return wrong(typed, "there is no such day", onlyYouKnow("give a day that the calendar has"));
   }
   return wrong(typed, "this is not a date", mendFor(typed.trim()));
 }
@@ -31,7 +31,7 @@ function iso(year: number, month: number, day: number): string | undefined {
     : undefined;
 }
 
-function mendFor(typed: string): string {
+function mendFor(typed: string): Mending {
   const yearFirst = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(typed);
   const yearLast = /^(\d{1,2})[-/. ]+(\d{1,2})[-/. ]+(\d{4})$/.exec(typed);
   const meant = yearFirst
@@ -43,10 +43,13 @@ function mendFor(typed: string): string {
         ]
       : [];
   const ways = [...new Set(meant.filter((way) => way !== undefined))];
-  if (ways.length === 0) return "write year, month and day with hyphens";
-  return ways.length === 1 ? `write ${ways[0]}` : `write ${ways.join(" or ")}, as it was meant`;
+  const [only] = ways;
+  if (only === undefined) return onlyYouKnow("give year, month and day with hyphens");
+  return ways.length === 1 ? writes(only) : onlyYouKnow(`write ${ways.join(" or ")}, as it was meant`);
 }
 
-function wrong(typed: string, message: string, mend: string): Reading<Day> {
-  return { fault: { code: "no-date", message, expected: "a date, such as 2025-03-08", found: shown(typed), mend } };
+function wrong(typed: string, message: string, mending: Mending): Reading<Day> {
+  return {
+    fault: { code: "no-date", message, expected: "a date, such as 2025-03-08", found: shown(typed), ...mending },
+  };
 }

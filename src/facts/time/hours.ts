@@ -1,5 +1,5 @@
 /** Hours of work: `2:45`, `2.75`, `2h45`, `2 h 45 min`, `165 min`. */
-import { type Reading, shown } from "../reading.ts";
+import { type Mending, onlyYouKnow, type Reading, shown, writes } from "../reading.ts";
 
 export interface Worked {
   readonly minutes: number;
@@ -29,16 +29,17 @@ export function readHours(typed: string, most?: number): Reading<Worked> {
 
 function checked(typed: string, minutes: number | "minutes", most: number | undefined): Reading<Worked> {
   if (minutes === "minutes")
-    return wrong(typed, "an hour has only 60 minutes", "write hours and minutes, minutes up to 59");
-  if (minutes <= 0) return wrong(typed, "no time has passed", "write how long it took, or leave the line out");
+    return wrong(typed, "an hour has only 60 minutes", onlyYouKnow("give hours and minutes, minutes up to 59"));
+  if (minutes <= 0)
+    return wrong(typed, "no time has passed", onlyYouKnow("say how long it took, or leave the line out"));
   if (!Number.isInteger(minutes)) {
     return wrong(
       typed,
       `this is ${Math.round(minutes * 10) / 10} minutes, and hours are kept in whole minutes`,
-      `write ${asHours(Math.round(minutes))}, or what it was to the minute`,
+      onlyYouKnow(`give it in whole minutes, as in ${asHours(Math.round(minutes))} if it was that`),
     );
   }
-  if (most !== undefined && minutes > most) return wrong(typed, "this is more than a day", tooLong(typed));
+  if (most !== undefined && minutes > most) return wrong(typed, "this is more than a day", onlyYouKnow(tooLong(typed)));
   return { value: { minutes, typed } };
 }
 
@@ -61,25 +62,25 @@ export function withOurHours(text: string): string {
   return text.replace(OTHER_HOURS, " h");
 }
 
-function mendFor(typed: string): string {
+function mendFor(typed: string): Mending {
   const text = withOurHours(typed);
-  if (text !== typed && /^\d+(?:\.\d+)?\s*h$/.test(text)) return `write ${text}`;
+  if (text !== typed && /^\d+(?:\.\d+)?\s*h$/.test(text)) return writes(text);
   if (/^[1-9]\d{0,2},\d{3}(?:\s*h)?$/.test(text))
-    return `write ${text.replace(",", "")} or ${text.replace(",", ".")}, as it was meant`;
-  if (/^\d+,\d+(?:\s*h)?$/.test(text)) return `write ${text.replace(",", ".")}`;
+    return onlyYouKnow(`write ${text.replace(",", "")} or ${text.replace(",", ".")}, as it was meant`);
+  if (/^\d+,\d+(?:\s*h)?$/.test(text)) return writes(text.replace(",", "."));
   const single = /^(\d+):(\d)$/.exec(text);
-  if (single) return `write ${single[1]}:0${single[2]} or ${single[1]}:${single[2]}0, as it was meant`;
-  return "write hours as 2:45, 2.75, 2h45 or 165 min";
+  if (single) return onlyYouKnow(`write ${single[1]}:0${single[2]} or ${single[1]}:${single[2]}0, as it was meant`);
+  return onlyYouKnow("give hours as in 2:45, 2.75, 2h45 or 165 min");
 }
 
-function wrong(typed: string, message: string, mend: string): Reading<Worked> {
+function wrong(typed: string, message: string, mending: Mending): Reading<Worked> {
   return {
     fault: {
       code: "no-hours",
       message,
       expected: "hours, such as 2:45, 2.75, 2h45 or 165 min",
       found: shown(typed),
-      mend,
+      ...mending,
     },
   };
 }

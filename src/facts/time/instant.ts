@@ -20,7 +20,7 @@ export function readInstant(typed: string): Reading<Instant> {
       message: "this is not a day with a time of day",
       expected: 'a day and a time, such as "2025-03-08 15:00"',
       found: shown(typed),
-      mend: "write year, month and day with hyphens, a blank, and hours and minutes of the 24-hour clock, in quotation marks",
+      mend: "give year, month and day with hyphens, a blank, and hours and minutes of the 24-hour clock, in quotation marks",
     },
   };
 }

@@ -1,7 +1,7 @@
 /** Days and times of day of the aircraft's time zone as seconds since 1970-01-01T00:00Z. */
 import { Temporal } from "temporal-polyfill";
 import { nearest } from "../nearest.ts";
-import { type Reading, shown } from "../reading.ts";
+import { meaning, onlyYouKnow, type Reading, shown } from "../reading.ts";
 import type { Day, Moment } from "../types.ts";
 import type { Clock } from "./clock.ts";
 import { nextDay } from "./day.ts";
@@ -15,17 +15,17 @@ export function readZone(typed: string): Reading<string> {
     return { value: typed };
   } catch {
     const meant = meantZone(typed);
-    const mend =
+    const mending =
       meant === undefined
-        ? "write continent and city of the time zone database, such as America/Chicago"
-        : `did you mean ${meant}?`;
+        ? onlyYouKnow("give continent and city of the time zone database, as in America/Chicago")
+        : meaning(meant);
     return {
       fault: {
         code: "no-time-zone",
         message: "there is no such time zone",
         expected: "a time zone by its place, such as Europe/Lisbon",
         found: shown(typed),
-        mend,
+        ...mending,
       },
     };
   }

@@ -1,5 +1,5 @@
 /** Entries with the amendments that later entries make to them. */
-import type { Problem } from "../../problem.ts";
+import { placed, type Problem } from "../../problem.ts";
 import type { Draft, Filed } from "../filed.ts";
 import { type Spec, SCHEMAS } from "../../facts/kinds.ts";
 import type { Fault } from "../../facts/reading.ts";
@@ -156,7 +156,9 @@ class Amender {
   }
 
   #report(at: Tree, fault: Fault): void {
-    this.#problems.push({ ...placeOf(at), ...fault });
+    this.#problems.push(
+      placed(placeOf(at), fault, at.text === undefined ? "" : at.origin.front.typedAt(at.origin.path)),
+    );
   }
 }
 

@@ -1,15 +1,15 @@
 /** What is said of an amendment that cannot be made. */
 import { likest, nearest } from "../../facts/nearest.ts";
-import { type Fault, shown } from "../../facts/reading.ts";
+import { type Fault, meaning, type Mending, onlyYouKnow, shown } from "../../facts/reading.ts";
 import type { ProblemCode } from "../../problems/codes.ts";
 import type { Keyed } from "./lists.ts";
 
-const said = (code: ProblemCode, message: string, expected: string, found: string, mend: string): Fault => ({
+const said = (code: ProblemCode, message: string, expected: string, found: string, mend: string | Mending): Fault => ({
   code,
   message,
   expected,
   found: shown(found),
-  mend,
+  ...(typeof mend === "string" ? onlyYouKnow(mend) : mend),
 });
 
 export function unknownEntry(id: string, known: readonly string[]): Fault {
@@ -19,7 +19,7 @@ export function unknownEntry(id: string, known: readonly string[]): Fault {
     `no entry "${shown(id)}" is in the record`,
     `the id of an earlier entry${known.length === 0 ? "; there is none" : `: ${likest(id, known)}`}`,
     id,
-    meant === undefined ? "write the name of the entry's file, without .md" : `did you mean ${meant}?`,
+    meant === undefined ? onlyYouKnow("give the name of the entry's file, without .md") : meaning(meant),
   );
 }
 
@@ -80,7 +80,7 @@ export function noSuchFact(entry: string, list: Keyed, key: string, known: reado
     list.path.at(-1) === "pieces"
       ? "a piece that was left out needs its `procedure` too"
       : `what was left out goes into an entry of its own, dated ${entry.slice(0, 10)}`;
-  const mend = meant === undefined ? leftOut : `did you mean ${meant}? If not: ${leftOut}`;
+  const mend = meant === undefined ? leftOut : `name ${meant} if it is meant; if not, ${leftOut}`;
   return said(
     "amends-no-fact",
     `${entry} has no ${word} "${shown(key)}" that could be amended`,

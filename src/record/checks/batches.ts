@@ -67,7 +67,7 @@ function checkMix(context: CheckContext, filed: EntryFile, path: Path, { resin, 
       message: `the resin is given by ${first} and the hardener by ${second}`,
       expected,
       found: hardener?.[second]?.typed ?? "",
-      mend: `write the ${first} of the hardener, or the ${second} of the resin`,
+      mend: `give the ${first} of the hardener, or the ${second} of the resin`,
     });
     return;
   }
@@ -102,7 +102,7 @@ function checkComponentLot(
       message: `${id} is a lot of ${lot.spec.material}`,
       expected: `a lot of ${slot}`,
       found: id,
-      mend: `write the lot of ${slot}, or correct \`material\` in ${lot.file}`,
+      mend: `name the lot of ${slot}, or correct \`material\` in ${lot.file}`,
     });
   } else if (
     lot.spec.adhesive !== undefined &&
@@ -216,7 +216,7 @@ function checkPiece(
       message: `this piece stands in batch ${batch.id} but has another batch's id`,
       expected: `${batch.id}/ and a number`,
       found: piece.id,
-      mend: `write ${batch.id}/${piece.id.slice(owner.length + 1)}`,
+      mend: "correct the piece's id, or move the piece to its own batch",
     });
   }
   expectId(context, filed, [...path, "procedure"], ["procedure"], piece.procedure);

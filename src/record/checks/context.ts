@@ -1,5 +1,5 @@
 /** What the checks work on and where they put what they find. */
-import type { Problem } from "../../problem.ts";
+import { placed, type Problem } from "../../problem.ts";
 import type { Draft, Filed, Files, Sound } from "../filed.ts";
 import type { Folder } from "../folder.ts";
 import type { Ids } from "../ids.ts";
@@ -29,7 +29,7 @@ export function soundOf<K extends keyof Files>(context: CheckContext, kind: K): 
 }
 
 export function report(context: CheckContext, filed: Filed<unknown>, path: Path, fault: Fault): void {
-  context.problems.push({ ...filed.at(path), ...fault });
+  context.problems.push(placed(filed.at(path), fault, filed.typedAt(path)));
 }
 
 /** Reports an id that names nothing of these kinds, unless it may stand in a file that could not be read; true where it names one. */

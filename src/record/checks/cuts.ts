@@ -75,7 +75,7 @@ function checkAmount(
     message: `this is ${DIMENSIONS[dimension].name}, but ${as.what} is ${name}`,
     expected: `${name} with its unit`,
     found: `${typed} here, ${as.typed} at ${as.at}`,
-    mend: "write both in units of one kind",
+    mend: "give both in units of one kind",
   });
 }
 

@@ -32,7 +32,7 @@ function otherDay(named: string, typed: string): Fault {
     message: "the date is not that of the file's name",
     expected: named,
     found: shown(typed),
-    mend: `write date: ${named}, or rename the file to begin with ${typed}`,
+    mend: `if the file is right, date: ${named}; else let its name begin with ${typed}`,
   };
 }
 

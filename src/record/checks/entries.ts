@@ -1,5 +1,6 @@
 /** What an entry names: people, tasks, assemblies, lots, hold points, files. */
 import { nearest, someOf } from "../../facts/nearest.ts";
+import { meaning, onlyYouKnow } from "../../facts/reading.ts";
 import {
   type CheckContext,
   type EntryFile,
@@ -57,10 +58,9 @@ function checkHours(context: CheckContext, filed: EntryFile, tasks: readonly str
       message: "this task is not one of the aircraft's",
       expected: `one of ${someOf(tasks, 20)}`,
       found: task,
-      mend:
-        meant === undefined
-          ? "use one of these words, or add this one to `tasks` in aircraft.md"
-          : `did you mean ${meant}?`,
+      ...(meant === undefined
+        ? onlyYouKnow("use one of these words, or add this one to `tasks` in aircraft.md")
+        : meaning(meant)),
     });
   });
 }

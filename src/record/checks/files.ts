@@ -4,7 +4,7 @@ import { FOLDERS } from "../../facts/kinds.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { idFault, isWindowsName } from "../../facts/field.ts";
 import { readDay } from "../../facts/time/day.ts";
-import { type Fault, isFault, shown } from "../../facts/reading.ts";
+import { type Fault, isFault, onlyYouKnow, shown } from "../../facts/reading.ts";
 import type { CheckContext } from "./context.ts";
 
 const EXPECTED =
@@ -18,7 +18,7 @@ export function checkFiles(context: CheckContext): void {
       code: "no-aircraft",
       message: empty ? "the record's folder is empty" : "the record has no aircraft.md",
       expected: "aircraft.md with the aircraft's name, type, units, time_zone, start, people and tasks",
-      mend: "write aircraft.md, as the README shows it",
+      mend: "make aircraft.md, as the README shows it",
     });
   }
   for (const file of files) {
@@ -27,8 +27,24 @@ export function checkFiles(context: CheckContext): void {
   }
 }
 
-function put(context: CheckContext, file: string, fault: Fault): void {
-  context.problems.push({ file, line: 1, column: 1, ...fault });
+/** What is wrong with a file's name or place, and the path that would be right. */
+interface Misnamed extends Fault {
+  readonly rename?: string;
+}
+
+/** Never to the name of another file, which would be lost. */
+function put(context: CheckContext, file: string, { rename, ...fault }: Misnamed): void {
+  const place = { file, line: 1, column: 1 };
+  const taken = rename?.toLowerCase();
+  if (rename === undefined) context.problems.push({ ...place, ...fault });
+  else if (context.folder.files.some((other) => other !== file && other.toLowerCase() === taken))
+    context.problems.push({ ...place, ...fault, mend: `give it another name; there is a ${rename} already` });
+  else context.problems.push({ ...place, ...fault, edit: { rename } });
+}
+
+/** `shown` is as much of the path as has to be told. */
+function renames(rename: string, shown = rename): Pick<Misnamed, "mend" | "rename"> {
+  return { mend: `rename it to ${shown}`, rename };
 }
 
 /** Of every file of the record, so that the record and its bags can be unpacked anywhere. */
@@ -45,7 +61,7 @@ function windowsFault(file: string): Fault | undefined {
 }
 
 /** Markdown in a wrong place, or a text in a folder of the record that only looks like one of its files. */
-function strayFault(file: string): Fault | undefined {
+function strayFault(file: string): Misnamed | undefined {
   const parts = file.split("/");
   const [top = ""] = parts;
   if (top === "climate" && !/\.md$/i.test(file))
@@ -77,56 +93,57 @@ function strayFault(file: string): Fault | undefined {
       code: "stray-file",
       message: "the name of a record file ends in .md",
       expected: EXPECTED,
-      mend: `rename it to ${file.replace(/\.\w+$/, ".md")}`,
+      ...renames(file.replace(/\.\w+$/, ".md")),
     };
   return {
     code: "stray-file",
     message: "nothing in the record is read from here",
     expected: EXPECTED,
-    mend: mendFor(file, parts),
+    ...mendFor(file, parts),
   };
 }
 
-function mendFor(file: string, parts: readonly string[]): string {
+function mendFor(file: string, parts: readonly string[]): Pick<Misnamed, "mend" | "rename"> {
   const [top = ""] = parts;
-  if (parts.length === 1 && file.toLowerCase() === "aircraft.md") return "rename it to aircraft.md";
-  if (FOLDERS[top] !== undefined) return `move it up to ${top}/${parts.at(-1)}`;
+  if (parts.length === 1 && file.toLowerCase() === "aircraft.md") return renames("aircraft.md");
+  if (FOLDERS[top] !== undefined)
+    return { mend: `move it up to ${top}/${parts.at(-1)}`, rename: `${top}/${parts.at(-1)}` };
   const meant = parts.length > 1 ? nearest(top, [...Object.keys(FOLDERS), ...Object.values(FOLDERS)]) : undefined;
   const folder = Object.entries(FOLDERS).find(([name, kind]) => name === meant || kind === meant)?.[0];
   return folder === undefined
-    ? "move it to the folder of its kind, or out of the record"
-    : `did you mean the folder ${folder}/?`;
+    ? onlyYouKnow("move it to the folder of its kind, or out of the record")
+    : { mend: `did you mean the folder ${folder}/?`, rename: [folder, ...parts.slice(1)].join("/") };
 }
 
-function nameFault(file: string): Fault | undefined {
+function nameFault(file: string): Misnamed | undefined {
   const id = nameOf(file);
   if (file.startsWith("entries/")) return entryNameFault(id);
+  const folder = file.slice(0, file.lastIndexOf("/") + 1);
   const fault = file === "aircraft.md" ? undefined : idFault(id, "TP-1");
-  return (
-    fault && {
-      ...fault,
-      code: "file-name",
-      message: "the file's name is an id and has only the letters A to Z, digits, - and . in it",
-      found: `${id}.md`,
-      mend: fault.mend.replace(/^write (.+)$/, "rename it to $1.md"),
-    }
-  );
+  if (fault === undefined) return undefined;
+  const { instead, ...rest } = fault;
+  return {
+    ...rest,
+    code: "file-name",
+    message: "the file's name is an id and has only the letters A to Z, digits, - and . in it",
+    found: `${id}.md`,
+    ...(instead !== undefined && renames(`${folder}${instead}.md`, `${instead}.md`)),
+  };
 }
 
-function entryNameFault(id: string): Fault | undefined {
+function entryNameFault(id: string): Misnamed | undefined {
   const match = /^(\d{4}-\d{2}-\d{2})-(.+)$/.exec(id);
   const day = match?.[1];
   const asId = idFault(id, "2025-03-08-rear-spar-caps");
   if (day !== undefined && !isFault(readDay(day)) && asId === undefined) return undefined;
-  const mend =
-    asId !== undefined && day !== undefined
-      ? asId.mend.replace(/^write (.+)$/, "rename it to $1.md")
-      : "rename it to the date, a hyphen and a word or two";
+  const better = day === undefined || isFault(readDay(day)) ? undefined : asId?.instead;
   return {
     code: "file-name",
     message: "the name of an entry is its date and a few words with hyphens",
     expected: "a name such as 2025-03-08-rear-spar-caps.md",
     found: `${id}.md`,
-    mend,
+    ...(better === undefined
+      ? onlyYouKnow("give it the date, a hyphen and a word or two for its name, and .md")
+      : renames(`entries/${better}.md`, `${better}.md`)),
   };
 }

@@ -1,6 +1,7 @@
 /** What is raised in one entry and settled in another: open items and departures. */
 import { placeInTime } from "../amend/amend.ts";
 import { nearest } from "../../facts/nearest.ts";
+import { meaning } from "../../facts/reading.ts";
 import { HOLD_KINDS } from "../../facts/build/hold-point.ts";
 import type { Path } from "../text/yaml.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
@@ -41,7 +42,7 @@ function checkBefore(context: CheckContext, filed: EntryFile, path: Path, before
     ...fault,
     message: `"${before}" is neither a hold point nor a kind of one`,
     expected: `${HOLD_KINDS.join(", ")}, or ${fault.expected ?? "the id of a hold point"}`,
-    ...(kind !== undefined && { mend: `did you mean ${kind}?` }),
+    ...(kind !== undefined && meaning(kind)),
   });
 }
 

@@ -46,7 +46,7 @@ function checkLine(context: CheckContext, { filed, index, line }: Measured): voi
       message: `this is ${DIMENSIONS[other.dimension].name}, but what was found is ${name}`,
       expected: `${name} with its unit, such as ${key === "drawing" ? "" : "±"}${example}`,
       found: other.typed,
-      mend: "write both in units of one kind",
+      mend: "give both in units of one kind",
     });
   }
   if (line.tolerance !== undefined && line.drawing === undefined && filed.whole) {
@@ -110,7 +110,7 @@ function checkPair(context: CheckContext, now: Measured, before: readonly Measur
       message: `this is ${nameOf(line.found.dimension)}, but the pair ${line.pair} is measured as ${nameOf(first.line.found.dimension)}`,
       expected: `${nameOf(first.line.found.dimension)} with its unit`,
       found: `${line.found.typed} here, ${first.line.found.typed} at ${at(first)}`,
-      mend: "write both in units of one kind, or give it a pair of its own",
+      mend: "give both in units of one kind, or give it a pair of its own",
     });
   }
   const twice = before.find((one) => one.filed === filed && one.line.side === line.side);

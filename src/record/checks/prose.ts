@@ -3,7 +3,7 @@ import { posix } from "node:path";
 import type { Filed, Files } from "../filed.ts";
 import { resolveTarget, type LinkIndex } from "../links.ts";
 import { nearest } from "../../facts/nearest.ts";
-import { type Fault, isFault, shown } from "../../facts/reading.ts";
+import { type Fault, isFault, meaning, type Mending, onlyYouKnow, shown, writes } from "../../facts/reading.ts";
 import { pathBetween } from "../file-index.ts";
 import { type Mention, mentionsIn } from "../text/prose.ts";
 import type { FilePath } from "../../facts/types.ts";
@@ -88,7 +88,10 @@ function checkMention(
       : mention.kind === "image"
         ? imageFault(context, filed, mention.target, declared)
         : linkFault(context, filed, mention.target, declared);
-  if (fault) context.problems.push(filed.source.problem(start + mention.offset, fault));
+  if (!fault) return;
+  const at = start + mention.offset;
+  const typed = filed.source.text.startsWith(mention.target, at) ? mention.target : "";
+  context.problems.push(filed.source.problem(at, fault, typed));
 }
 
 const COMMENT: Fault = {
@@ -108,24 +111,24 @@ function linkFault(
   { index, files }: Declared,
 ): Fault | undefined {
   if (resolveTarget(index, filed.file, href)) return undefined;
-  const said = (message: string, mend: string): Fault => ({
+  const said = (message: string, mend: string | Mending): Fault => ({
     code: "prose-link",
     message,
     expected: LINK_EXPECTED,
     ...(href !== "" && { found: shown(href) }),
-    mend,
+    ...(typeof mend === "string" ? onlyYouKnow(mend) : mend),
   });
-  if (href === "") return said("this link leads nowhere", "write where it leads, or take the brackets away");
+  if (href === "") return said("this link leads nowhere", "say where it leads, or take the brackets away");
   if (/^[a-z][a-z0-9+.-]*:/i.test(href))
-    return said("links of this kind are not shown", "write an address that begins with https://, http:// or mailto:");
+    return said("links of this kind are not shown", "give an address that begins with https://, http:// or mailto:");
   if (href.startsWith("//") || /^www\./i.test(href))
-    return said("this web address has no beginning", `write https://${href.replace(/^\/+/, "")}`);
+    return said("this web address has no beginning", writes(`https://${href.replace(/^\/+/, "")}`));
   if (href.includes("#"))
     return said(
       "a link leads to a whole page, not to a place in it",
-      href.startsWith("#") ? "take the link away" : `write ${href.slice(0, href.indexOf("#"))}`,
+      href.startsWith("#") ? "take the link away" : writes(href.slice(0, href.indexOf("#"))),
     );
-  if (context.ids.get(href)?.kind === "person") return said("people have no pages", "write the name without a link");
+  if (context.ids.get(href)?.kind === "person") return said("people have no pages", "leave the name without a link");
   if (doubtful(context, posix.basename(href))) return undefined;
   const onDisk = context.fileIndex.find(filed.file, href);
   if (!isFault(onDisk))
@@ -137,19 +140,19 @@ function linkFault(
   return said("this link leads to nothing in the record", mendFor(context, filed, href, files));
 }
 
-function mendFor(context: CheckContext, filed: Filed<unknown>, href: string, files: ReadonlySet<FilePath>): string {
+function mendFor(context: CheckContext, filed: Filed<unknown>, href: string, files: ReadonlySet<FilePath>): Mending {
   const ids = [...context.ids.all()].filter(({ kind }) => kind !== "person");
   const name = posix.basename(href, ".md");
   const meant = nearest(
     href.endsWith(".md") ? name : href,
     ids.filter(({ kind }) => !href.endsWith(".md") || kind === "entry" || !name.includes("-20")).map(({ id }) => id),
   );
-  if (meant !== undefined) return `did you mean ${href.endsWith(".md") ? `${meant}.md` : meant}?`;
+  if (meant !== undefined) return meaning(href.endsWith(".md") ? `${meant}.md` : meant);
   const file = nearest(
     href,
     [...files].map((path) => pathBetween(filed.file, path)),
   );
-  return file === undefined ? "write an id or a file that the record has" : `did you mean ${file}?`;
+  return file === undefined ? onlyYouKnow("name an id or a file that the record has") : meaning(file);
 }
 
 function imageFault(

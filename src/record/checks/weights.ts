@@ -1,6 +1,6 @@
 /** Parts weighed on the way, and the aircraft on its scales. */
 import { nearest } from "../../facts/nearest.ts";
-import { shown } from "../../facts/reading.ts";
+import { onlyYouKnow, shown } from "../../facts/reading.ts";
 import { type CheckContext, doubtful, type EntryFile, expectId, report, soundOf } from "./context.ts";
 
 type Weighing = NonNullable<EntryFile["spec"]["weighed"]>[number];
@@ -63,8 +63,9 @@ function checkLine(
         message: "no part of these words was weighed before",
         expected: "the words of a part in an earlier line or entry",
         found: shown(part),
-        mend:
-          meant === undefined ? "write the words of its `part:`, or take it from the list" : `did you mean "${meant}"?`,
+        ...(meant === undefined
+          ? onlyYouKnow("give the words of its `part:`, or take it from the list")
+          : { mend: `did you mean "${meant}"?`, instead: meant }),
       });
     }
   });

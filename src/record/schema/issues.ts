@@ -1,8 +1,8 @@
 /** Issues of a schema to problems with a place and a mend. */
 import type * as z from "zod";
-import type { Problem } from "../../problem.ts";
+import { placed, type Problem } from "../../problem.ts";
 import { nearest, someOf } from "../../facts/nearest.ts";
-import { type Fault, shown } from "../../facts/reading.ts";
+import { type Fault, meaning, type Mending, onlyYouKnow, shown } from "../../facts/reading.ts";
 import { type Data, type FrontMatter, type Path, SPOILED } from "../text/yaml.ts";
 import { faultOf } from "../../facts/field.ts";
 
@@ -11,17 +11,16 @@ type Issue = z.core.$ZodIssue;
 export function problemsOf(issue: Issue, schema: z.ZodType, front: FrontMatter): Problem[] {
   const path = issue.path;
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => ({
-      ...front.placeOfKey([...path, key]),
-      ...unknownKey(key, Object.keys(shapeAt(schema, path))),
-    }));
+    return issue.keys.map((key) =>
+      placed(front.placeOfKey([...path, key]), unknownKey(key, Object.keys(shapeAt(schema, path))), key),
+    );
   }
   const value = valueAt(front.data, path);
   if (value === SPOILED) return [];
   if (value === undefined)
     return isMistyped(front, path, schema) ? [] : [{ ...front.placeOf(path), ...missing(path, schema) }];
   if (value === "") return [{ ...front.placeOfKey(path), ...empty(path, schema) }];
-  return [{ ...front.placeOf(path), ...faultIn(issue, path, schema, value, front) }];
+  return [placed(front.placeOf(path), faultIn(issue, path, schema, value, front), front.typedAt(path))];
 }
 
 /** Whether the key stands there with a slip in it or without a blank after its colon, which is a problem of its own. */
@@ -40,6 +39,8 @@ function isMistyped(front: FrontMatter, path: Path, schema: z.ZodType): boolean 
 function faultIn(issue: Issue, path: Path, schema: z.ZodType, value: Data, front: FrontMatter): Fault {
   if (issue.code === "custom") {
     const fault = faultOf(issue.params);
+    if (fault?.code === "bad-id" && path.at(-1) !== "id")
+      return { ...withoutMend(fault), ...onlyYouKnow("give the id as it stands where the thing itself is") };
     if (fault) return fault;
   }
   if (issue.code === "invalid_value") return wrongWord(issue.values.map(String), value, front.typedAt(path));
@@ -52,20 +53,25 @@ function faultIn(issue: Issue, path: Path, schema: z.ZodType, value: Data, front
   };
 }
 
+/** Of an id that only names a thing, what would be sound is not yet an id that the record has. */
+function withoutMend({ instead: _, ...fault }: Fault): Fault {
+  return fault;
+}
+
 function unknownKey(key: string, known: readonly string[]): Fault {
   const meant = nearest(key, known);
   const glued = /^([a-z_]+):(.+)$/.exec(key);
-  const mend =
+  const mending: Mending =
     meant !== undefined
-      ? `did you mean \`${meant}\`?`
+      ? { mend: `did you mean \`${meant}\`?`, instead: meant }
       : glued && known.includes(glued[1] ?? "")
-        ? `write a blank after the colon: ${glued[1]}: ${glued[2]}`
-        : "take it away, or tell it in the prose";
+        ? onlyYouKnow(`put a blank after the colon: ${glued[1]}: ${glued[2]}`)
+        : onlyYouKnow("take it away, or tell it in the prose");
   return {
     code: "unknown-key",
     message: `\`${shown(key)}\` is not a key that is known here`,
     expected: `one of ${someOf(known, 30)}`,
-    mend,
+    ...mending,
   };
 }
 
@@ -114,7 +120,7 @@ function wrongWord(values: readonly string[], value: Data, typed: string): Fault
     message: "this word is not known here",
     expected,
     found: shown(typed),
-    mend: meant === undefined ? "use one of these words" : `did you mean ${meant}?`,
+    ...(meant === undefined ? onlyYouKnow("use one of these words") : meaning(meant)),
   };
 }
 
@@ -126,8 +132,10 @@ function wrongForm(expected: string, path: Path, value: Data, schema: z.ZodType,
   const example = exampleOf(schemaAt(schema, path));
   const mend =
     path.length === 0
-      ? `write keys with a colon, such as \`${firstKey(schema)}: …\`, one on each line`
-      : `write ${lineFor(path, expected === "array" && typeof value === "string" && !/[:{]/.test(example) ? `[${shown(value)}]` : example)}`;
+      ? `give keys with a colon, such as \`${firstKey(schema)}: …\`, one on each line`
+      : expected === "array" && typeof value === "string" && !/[:{]/.test(example)
+        ? `put brackets around it: ${lineFor(path, `[${shown(value)}]`)}`
+        : `give it in the form of the example, with what is so in your build`;
   return {
     code: "wrong-form",
     message: `${path.length === 0 ? "the front matter" : nameOf(path)} is ${is}; ${wants} belongs here`,

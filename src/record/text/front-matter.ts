@@ -102,7 +102,7 @@ function openingFault(text: string, first: string): Fault {
       ...at,
       message: `front matter is never read as ${language[1]}`,
       found: first,
-      mend: "write --- alone and the facts in YAML; nothing in a record is executed",
+      mend: "begin with --- alone and the facts in YAML; nothing in a record is executed",
     };
   }
   if (/^\s*---[ \t]*$/m.test(text.slice(0, 400))) {

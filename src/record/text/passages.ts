@@ -119,13 +119,17 @@ class BodyReader {
     const audience = AUDIENCES.find((known) => known === word);
     if (audience === undefined) {
       const meant = nearest(word, AUDIENCES);
-      this.#report(line, {
-        code: "passage",
-        message: "no such readers are known",
-        expected: EXPECTED,
-        found,
-        mend: meant === undefined ? "write inspector or archive after :::" : `did you mean ::: ${meant}?`,
-      });
+      this.#report(
+        line,
+        {
+          code: "passage",
+          message: "no such readers are known",
+          expected: EXPECTED,
+          found,
+          mend: meant === undefined ? "say inspector or archive after :::" : `did you mean ::: ${meant}?`,
+        },
+        AUDIENCES.find((known) => known === meant),
+      );
     }
     this.#end(line);
     // Until it is mended, nobody is taken to be meant rather than everybody.
@@ -160,8 +164,11 @@ class BodyReader {
     this.#start = line + 1;
   }
 
-  #report(line: number, fault: Fault): void {
-    this.#problems.push(this.#source.problem(this.#source.lineStart(this.#firstLine + line), fault));
+  /** `audience` is the word that the mark on this line should have. */
+  #report(line: number, fault: Fault, audience?: Audience): void {
+    const problem = this.#source.problem(this.#source.lineStart(this.#firstLine + line), fault);
+    const replace = this.#lines[line] ?? "";
+    this.#problems.push(audience === undefined ? problem : { ...problem, edit: { replace, with: `::: ${audience}` } });
   }
 }
 

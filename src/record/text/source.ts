@@ -1,4 +1,4 @@
-import type { Place, Problem } from "../../problem.ts";
+import { type Place, placed, type Problem } from "../../problem.ts";
 import type { Fault } from "../../facts/reading.ts";
 
 /** The text of one file of the record, with LF line ends, and where each line of it begins. */
@@ -30,8 +30,9 @@ export class Source {
     return (this.#starts ??= lineStarts(this.text))[line - 1] ?? this.text.length;
   }
 
-  problem(offset: number, fault: Fault): Problem {
-    return { ...this.at(offset), ...fault };
+  /** `typed` is what stands there, where the mend may write something in its place. */
+  problem(offset: number, fault: Fault, typed = ""): Problem {
+    return placed(this.at(offset), fault, typed);
   }
 }
 

@@ -2,7 +2,7 @@
 import { isMap, isScalar, isSeq, parseDocument, type Node, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
 import type { Place, Problem } from "../../problem.ts";
 import { withOurHours } from "../../facts/time/hours.ts";
-import { type Fault, shown } from "../../facts/reading.ts";
+import { type Fault, onlyYouKnow, shown, writes } from "../../facts/reading.ts";
 import type { Path } from "../../facts/values.ts";
 import type { Source } from "./source.ts";
 import { syntaxFault, tellingError } from "./yaml-faults.ts";
@@ -98,7 +98,7 @@ class Reader {
       code: "yaml-feature",
       message: "a reference such as *name is never followed",
       expected: "the value itself",
-      mend: "write out what it stands for, or put it in quotation marks",
+      mend: "put what it stands for in its place, or put it in quotation marks",
     });
     return { data: SPOILED, spot: spotOf(node, key) };
   }
@@ -159,18 +159,22 @@ class Reader {
       return false;
     const point = withOurHours(`${before}.${key}`);
     const thousands = /^\d{3}(?!\d)/.test(key) && /(?:^|\D)[1-9]\d{0,2}$/.test(before);
-    const mend = !thousands
-      ? `write ${point}`
+    const mending = !thousands
+      ? writes(point)
       : key.includes(".")
-        ? `write ${before}${key}`
-        : `write ${before}${key} or ${point}, as it was meant`;
-    this.#report(range[0] - 1, {
-      code: "decimal-comma",
-      message: "a comma ends the value in a line such as { a: 1, b: 2 }",
-      expected: "a decimal point, such as 42.0 g",
-      found: shown(`${before},${key}`),
-      mend,
-    });
+        ? writes(`${before}${key}`)
+        : onlyYouKnow(`write ${before}${key} or ${point}, as it was meant`);
+    this.#report(
+      range[0] - 1 - before.length,
+      {
+        code: "decimal-comma",
+        message: "a comma ends the value in a line such as { a: 1, b: 2 }",
+        expected: "a decimal point, such as 42.0 g",
+        found: shown(`${before},${key}`),
+        ...mending,
+      },
+      `${before},${key}`,
+    );
     return true;
   }
 
@@ -193,8 +197,9 @@ class Reader {
       });
   }
 
-  #report(offset: number | undefined, fault: Fault): void {
-    this.problems.push(this.#source.problem(this.#base + (offset ?? 0), fault));
+  #report(offset: number | undefined, fault: Fault, typed = ""): void {
+    const at = this.#base + (offset ?? 0);
+    this.problems.push(this.#source.problem(at, fault, this.#source.text.startsWith(typed, at) ? typed : ""));
   }
 }
 
