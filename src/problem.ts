@@ -23,7 +23,7 @@ export interface Problem extends Place {
 }
 
 /** A text at the place of the problem that becomes another, or a file that gets another name. */
-export type Edit = { readonly replace: string; readonly with: string } | { readonly rename: string };
+type Edit = { readonly replace: string; readonly with: string } | { readonly rename: string };
 
 /** A fault as it is found in text, before its place is known. */
 type Placeless = Omit<Problem, keyof Place | "edit"> & { readonly instead?: string };
