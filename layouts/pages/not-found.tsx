@@ -1,10 +1,15 @@
 import type { JSX } from "preact";
 import type { Site } from "../../src/editions/shown.ts";
+import { ICON } from "../shell/icon.ts";
+import type { Allowed } from "../shell/policy.ts";
 
 /** Of its own: a host shows this page at any address below the site, where no relative link leads anywhere. */
 const STYLE = `:root{color-scheme:light dark}body{margin:0 auto;padding:12vh 1.5rem;max-width:36rem;background:#f4efe4;color:#1f2426;font:1.05rem/1.55 Georgia,serif}
 h1{font-size:2rem;line-height:1.15;margin:0 0 1rem;border-bottom:3px solid #84243a;padding-bottom:.6rem}.name{margin:0 0 2rem}
 @media (prefers-color-scheme:dark){body{background:#1b1c1a;color:#ece5d6}h1{border-color:#eba0a8}}`;
+
+/** The sign stands within this page; without one a browser asks the host for another, and is told that there is none. */
+export const NOT_FOUND_ALLOWED: Allowed = { "img-src": ["data:"] };
 
 /** Says in words what it cannot link to: where the site begins is not known to it. */
 export function NotFoundPage({ site }: { readonly site: Site }): JSX.Element {
@@ -21,6 +26,7 @@ export function NotFoundPage({ site }: { readonly site: Site }): JSX.Element {
         <meta name="robots" content="noindex, nofollow" />
         <meta name="color-scheme" content="light dark" />
         <meta name="generator" content="Scarfline" />
+        <link rel="icon" href={`data:image/svg+xml,${encodeURIComponent(ICON)}`} />
         <style dangerouslySetInnerHTML={{ __html: STYLE }} />
       </head>
       <body data-edition={edition}>

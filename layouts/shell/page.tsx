@@ -6,7 +6,7 @@ import { Footer, Header } from "./frame.tsx";
 import { ICON_FILE } from "./icon.ts";
 import { withShapes } from "../parts/shapes.tsx";
 import type { PageKind } from "./page-kind.ts";
-import { withPolicy } from "./policy.ts";
+import { type Allowed, withPolicy } from "./policy.ts";
 import { isForPaper, sheetsOf } from "./sheets.ts";
 
 interface PageProps {
@@ -24,8 +24,8 @@ interface PageProps {
 }
 
 /** A whole document, with its doctype and its policy. */
-export function html(page: VNode): string {
-  return `<!doctype html>\n${withPolicy(withShapes(renderToString(page)))}\n`;
+export function html(page: VNode, more: Allowed = {}): string {
+  return `<!doctype html>\n${withPolicy(withShapes(renderToString(page)), more)}\n`;
 }
 
 function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {

@@ -8,7 +8,7 @@ import { EntryPage } from "../pages/entry.tsx";
 import { ForecastPage } from "../pages/forecast.tsx";
 import { HomePage } from "../pages/home.tsx";
 import { HoursPage } from "../pages/hours.tsx";
-import { NotFoundPage } from "../pages/not-found.tsx";
+import { NOT_FOUND_ALLOWED, NotFoundPage } from "../pages/not-found.tsx";
 import { html } from "./page.tsx";
 
 /** The pages that tell how the build goes. */
@@ -21,7 +21,7 @@ export function storyPages(site: Site): PageFile[] {
     { path: "hours.html", make: () => html(<HoursPage site={site} />) },
     { path: "forecast.html", make: () => html(<ForecastPage site={site} />) },
     { path: "about.html", make: () => html(<AboutPage site={site} />) },
-    { path: "404.html", make: () => html(<NotFoundPage site={site} />) },
+    { path: "404.html", make: () => html(<NotFoundPage site={site} />, NOT_FOUND_ALLOWED) },
     ...[...assemblies.keys()].map((id) => ({
       path: `assembly/${id}.html`,
       make: () => html(<AssemblyPage site={site} id={id} />),

@@ -24,7 +24,7 @@ afterAll(async () => {
 });
 
 const USUAL =
-  /^default-src 'none'; script-src 'self'; style-src 'self'( 'sha256-[\w+/]{43}=')*; img-src 'self'; media-src 'self'; connect-src 'none'; frame-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'$/;
+  /^default-src 'none'; script-src 'self'; style-src 'self'( 'sha256-[\w+/]{43}=')*; img-src 'self'( data:)?; media-src 'self'; connect-src 'none'; frame-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'$/;
 
 describe("Every page", () => {
   it("states its policy before anything that it could hold for, and has no style attribute and no script of its own", () => {
@@ -35,6 +35,7 @@ describe("Every page", () => {
       const [charset, policy] = page.querySelectorAll("head > *");
       if (charset?.getAttribute("charset") !== "utf-8" || !USUAL.test(policy?.getAttribute("content") ?? ""))
         wrong.push(`${path}: ${policy?.outerHTML ?? "no head"}`);
+      if (html.includes("img-src 'self' data:") !== (path === "404.html")) wrong.push(`${path}: pictures within`);
       if (page.querySelectorAll("[http-equiv]").length !== 1) wrong.push(`${path}: more than one policy`);
       if (page.querySelectorAll("[style], base, form, iframe, object, embed").length > 0)
         wrong.push(`${path}: has what the policy forbids`);
