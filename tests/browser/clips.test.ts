@@ -105,7 +105,7 @@ it("A clip is no wider than a phone's page", async () => {
 it("In print the poster stands in its place, with its words and without the link", async () => {
   const { page, context } = await opened(served.url);
   await page.emulateMedia({ media: "print" });
-  expect(await page.locator(".clip figcaption").textContent()).toBe("Drawn, thirty frames of it: what the light finds");
+  expect(await page.locator(".clip figcaption").innerText()).toBe("Drawn, thirty frames of it: what the light finds");
   expect(await page.locator("video").isVisible()).toBe(false);
   const still = page.locator(".clip__still");
   expect(

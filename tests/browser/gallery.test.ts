@@ -59,7 +59,7 @@ describe("Photographs, opened from a disk", () => {
     expect(await dialog(page).locator("img").getAttribute("alt")).toBe(
       await links(page).nth(1).locator("img").getAttribute("alt"),
     );
-    expect(await dialog(page).textContent()).toContain(`2 of ${linksOn(path)}`);
+    expect(await dialog(page).innerText()).toContain(`2 of ${linksOn(path)}`);
     await page.keyboard.press("ArrowLeft");
     await page.keyboard.press("ArrowLeft");
     expect(await shown(page)).toBe(await linked(page, linksOn(path) - 1));
