@@ -128,11 +128,11 @@ describe("scarfline build", () => {
     expect(await command(["bilud"])).toMatchObject({ code: 2, err: expect.stringContaining("Did you mean build?") });
   });
 
-  it("tells what the system refused from a mistake of the program", async () => {
+  it("tells a folder that cannot be made from a mistake of the program", async () => {
     const { content } = await places();
     expect(await command(["build", "--content", content, "--out", "/dev/null/site"])).toMatchObject({
-      code: 74,
-      err: expect.stringContaining("The system refused"),
+      code: 2,
+      err: expect.stringContaining("/dev/null is a file, and a folder is needed."),
     });
     const now = (): Date => {
       throw new TypeError("no such thing");

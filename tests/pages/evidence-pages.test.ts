@@ -104,7 +104,7 @@ describe("pages of evidence", () => {
     expect(text).toContain("O-1 is open since 2025-03-10: Seal the end grain of the posts.");
     expect(text).toContain("not signed by Piet Hallam");
     expect(main(inspector, "hold-points.html").querySelectorAll(".signoff")).toHaveLength(1);
-    expect(words(open, "hold-points.html")).toContain("not signed by Piet.");
+    expect(words(open, "hold-points.html")).toContain("not signed by Piet");
   });
 
   test("the appendix holds every batch, joint, lot and rule, and names record, edition and date on each printed page", () => {
