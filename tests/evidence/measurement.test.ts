@@ -86,7 +86,9 @@ function measured(...changes: Partial<Measurement>[]) {
       assemblies: [wing, assembly("rib", { parent: "wing" }), assembly("fin")],
       entries: [
         ...entries,
-        entry("2025-03-01-d", { departures: [departure("D-1", { entry: "2025-03-01-d", acceptedBy: "ins" })] }),
+        entry("2025-03-01-d", {
+          departures: [departure("D-1", { entry: "2025-03-01-d", acceptedBy: "ins", reference: "letter 1" })],
+        }),
       ],
     }),
   );
