@@ -40,7 +40,7 @@ export function authorityIn(folder: string, name: string, on = "2021-03-01 12:00
   writeFileSync(join(at, "config"), CONFIG);
   writeFileSync(join(at, "serial"), "01\n");
   const openssl = (time: string, ...words: string[]): void => {
-    const { code, out } = tool("faketime", [time, "openssl", ...words], at);
+    const { code, out } = tool("faketime", ["-f", time, "openssl", ...words], at);
     if (code !== 0) throw new Error(`openssl ${words.join(" ")}: ${out}`);
   };
   const key = (file: string): string[] => [

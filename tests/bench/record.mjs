@@ -216,7 +216,7 @@ function batch(number, { roll, lotCount }) {
     scale: 0.1 g
     resin: { lot: R-${lot}, mass: ${resin.toFixed(1)} g }
     hardener: { lot: H-${lot}, mass: ${(resin * (0.435 + roll(10) / 1000)).toFixed(1)} g }
-    shop: { temperature: ${16 + roll(5)}.5 °C, humidity: ${45 + roll(20)} % }
+    shop: { temperature: ${15 + roll(5)}.5 °C, humidity: ${45 + roll(20)} % }
     moisture: ${9 + roll(2)}.${roll(10)} %
     timber: [S-${lot}]
     joints: [${jointId(number)}]
@@ -229,7 +229,8 @@ function tests(at, roll) {
   if (glued < 0 || glued % BATCHES_EVERY !== 0) return [];
   const line = (n) =>
     `  - { piece: ${batchId(glued / BATCHES_EVERY)}/${n}, at: "14:30", failure: wood, wood_failure: ${80 + 5 * roll(5)} %, load: ${1380 + roll(80)} N }`;
-  return [`tests:\n${[1, 2, 3].map(line).join("\n")}`];
+  const shown = `thermometer:\n  - { from: "${day(glued)} 10:00", to: "${day(at)} 14:15", least: 15.5 °C, greatest: ${roll(8) === 0 ? 22 : 20} °C }`;
+  return [`${shown}\ntests:\n${[1, 2, 3].map(line).join("\n")}`];
 }
 
 function occasional(at) {

@@ -26,6 +26,8 @@ export async function openLighthouse(): Promise<Lighthouse> {
   return { look: (url, form, categories) => look(url, form, categories, port), close: () => browser.close() };
 }
 
+/** Lighthouse fetches robots.txt from within the page, which the page's policy forbids it as it does everyone. */
+const FORBIDDEN = ["robots-txt"];
 /** Layout shift and requests are among what every category needs, but only these two name them. */
 const ALWAYS = ["cumulative-layout-shift", "network-requests"];
 
@@ -39,6 +41,7 @@ async function look(url: string, form: Form, categories: readonly string[], port
         ...(form === "desktop" ? desktopConfig.settings : {}),
         onlyCategories: [...categories],
         onlyAudits: ALWAYS,
+        skipAudits: FORBIDDEN,
         disableFullPageScreenshot: true,
       },
     },

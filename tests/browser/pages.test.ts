@@ -164,7 +164,12 @@ function listen(page: Page, base: string, complaints: string[]): void {
     if (["error", "warning"].includes(message.type())) complaints.push(`${page.url()}: ${message.text()}`);
   });
   page.on("pageerror", (error) => complaints.push(`${page.url()}: ${error.message}`));
-  page.on("requestfailed", (request) => complaints.push(`${page.url()}: ${request.url()} failed`));
+  page.on("requestfailed", (request) => {
+    const why = request.failure()?.errorText ?? "";
+    // The icon of a page that is left at once may be on its way still; the next page asks for it again.
+    if (why !== "net::ERR_ABORTED" || !request.url().endsWith("/assets/icon.svg"))
+      complaints.push(`${page.url()}: ${request.url()} failed: ${why}`);
+  });
   page.on("response", (response) => {
     if (response.status() >= 400) complaints.push(`${page.url()}: ${response.url()} answered ${response.status()}`);
   });

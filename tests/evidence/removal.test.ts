@@ -70,7 +70,7 @@ const FACTS: readonly Fact[] = [
   ofBatch("closed", "working-life", ...PIECE_RULES),
   ofBatch("temperature", "shop-temperature", "working-life", "wood-moisture"),
   ofBatch("humidity", "shop-humidity", "wood-moisture"),
-  ofBatch("surface"),
+  ofBatch("surface", "shop-temperature", "working-life", "wood-moisture"),
   ofBatch("moisture", "wood-moisture"),
   { name: "timber", rules: [], without: (shop) => ({ ...shop, batch: { ...shop.batch, timber: [] } }) },
   {
@@ -110,6 +110,7 @@ const FACTS: readonly Fact[] = [
 const COULD_BE_HIDDEN = new Set([
   "expiry", // expired; without a date the shelf life of the data sheet is counted
   "moisture", // too wet by meter; without a reading the climate's estimate is a caution
+  "surface", // colder or warmer than the air that was noted; few shops have a thermometer for it
   "scale", // coarser than the digits typed
   "test's load", // a load too low, or read without a width; the procedure's stress is held only against loads that were read
   "test's woodFailure", // too little wood, where enough other pieces passed
