@@ -1,6 +1,7 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
 import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
 import { lotsOf } from "./batch/lots.ts";
+import { cureFindings } from "./readiness/joint-cure.ts";
 import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
 import { finder, type Finder } from "./finding.ts";
 import type { BatchFile, BatchVerdict, Finding, JointFile, JointState, Severity } from "./types.ts";
@@ -17,11 +18,12 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const now = batches.map((batch) => lookUp(files, batch.id, "batch"));
   const c: JointCase = { now, superseded, reworks, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
+  const cures = cureFindings(index, joint, batches, find);
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
     joint,
-    state: stateOf(c),
-    findings: findingsOf(c, find),
+    state: stateOf(c, cures),
+    findings: [...reworked(c, find), ...glued(c, find), ...cures, ...recalled(c, find)],
     batches: ids(batches),
     superseded: ids(superseded),
     reworks,
@@ -65,12 +67,13 @@ function timberIn(index: RecordIndex, batches: readonly Batch[], reworks: readon
   return found;
 }
 
-function stateOf({ now, superseded, recalls }: JointCase): JointState {
+function stateOf({ now, superseded, recalls }: JointCase, cures: readonly Finding[]): JointState {
+  const cured = new Set(cures.map(({ severity }) => severity));
   const verdicts = new Set(now.map((file) => file.verdict));
   if (verdicts.has("rejected") || recalls.length > 0) return "quarantined";
   if (now.length === 0) return superseded.length === 0 ? "not glued" : "opened";
-  if (verdicts.has("not shown") || verdicts.has("in no joint")) return "not shown";
-  return verdicts.has("pending") ? "pending" : "shown";
+  if (verdicts.has("not shown") || verdicts.has("in no joint") || cured.has("unproven")) return "not shown";
+  return verdicts.has("pending") || cured.has("waits") ? "pending" : "shown";
 }
 
 const SEVERITY: { readonly [verdict in BatchVerdict]: Severity } = {
@@ -80,10 +83,6 @@ const SEVERITY: { readonly [verdict in BatchVerdict]: Severity } = {
   "in no joint": "unproven",
   rejected: "rejects",
 };
-
-function findingsOf(c: JointCase, find: Finder): Finding[] {
-  return [...reworked(c, find), ...glued(c, find), ...recalled(c, find)];
-}
 
 function reworked({ reworks }: JointCase, find: Finder): Finding[] {
   return reworks.map(({ day, why, entry }) =>

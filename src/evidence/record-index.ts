@@ -17,6 +17,7 @@ import type {
   Rejection,
   Rework,
 } from "../facts/types.ts";
+import { dayNumber } from "../reckoning/time/calendar.ts";
 import { LocalTime } from "../reckoning/time/local-time.ts";
 import { Shop } from "./cure/shop.ts";
 
@@ -51,6 +52,8 @@ export interface RecordIndex {
   readonly workOfInspectors: Index<Pick<HoursLine, "who" | "assembly"> & { readonly entry: string }>;
   readonly shop: Shop;
   readonly clock: LocalTime;
+  /** When the day of the record begins, s since 1970-01-01T00:00Z: what lies before has passed. */
+  readonly now: number;
 }
 
 export function recordIndexOf(record: Record): RecordIndex {
@@ -59,6 +62,7 @@ export function recordIndexOf(record: Record): RecordIndex {
   const batches = entries.flatMap((entry) => entry.batches);
   const departures = entries.flatMap((entry) => entry.departures);
   const openItems = entries.flatMap((entry) => entry.raised);
+  const clock = new LocalTime(record.aircraft.timeZone);
   return {
     record,
     entries: byId(entries),
@@ -110,7 +114,8 @@ export function recordIndexOf(record: Record): RecordIndex {
       record.climate,
       entries.flatMap((entry) => entry.thermometer),
     ),
-    clock: new LocalTime(record.aircraft.timeZone),
+    clock,
+    now: clock.midnight(dayNumber(record.day) ?? 0),
   };
 }
 

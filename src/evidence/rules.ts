@@ -43,5 +43,6 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "piece-wood": STATICS,
   stock: TRACE,
   "joint-glued": FROM_RECORD,
+  "joint-cure": FROM_SHEET,
   "joint-quarantine": TRACE,
 };

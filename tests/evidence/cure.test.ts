@@ -4,7 +4,7 @@ import type { Adhesive, Procedure } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
 import { adhesive, batch, glued, procedure, test } from "./make.ts";
 import { type Case, reckoned, pieceOf, ofPiece, broken, steady } from "./one-cure.ts";
-import { celsius, d, min, moment, g } from "./quantities.ts";
+import { celsius, d, min, moment, g, range } from "./quantities.ts";
 
 describe("Cure counted by the shop's logger", () => {
   it("goes by the logger and not by the temperature noted", () => {
@@ -86,6 +86,19 @@ describe("Cure counted by the shop's logger", () => {
   });
 });
 
+describe("Cure below the sheet's least temperature", () => {
+  it("counts for nothing, and from the least temperature on for what it is worth", () => {
+    const age = (celsius: number) =>
+      pieceOf({
+        climate: steady(celsius),
+        adhesive: { temperature: range("15 °C to 30 °C", 15, 30) },
+        test: broken("2025-03-16", "14:20"),
+      })?.cure.age;
+    expect(age(14.9)).toBe(0);
+    expect(age(15)).toBeCloseTo(6 * 86_400 * 2 ** -0.5, 3);
+  });
+});
+
 describe("The logs that a cure rests on", () => {
   const warm = (id: string, from: number, to: number) =>
     log(id, "2025-03-01", 24 * 30, (hour) => (hour >= from && hour <= to ? { temperature: 20 } : undefined));
@@ -138,9 +151,9 @@ describe("The logs that a cure rests on", () => {
   it("are told for each law apart, at one reference", () => {
     const row = (temperature: string, days: string) => ({ temperature: celsius(temperature), time: d(days) });
     const adhesives = [
-      adhesive({ cure: [row("10", "9"), row("20", "3")] }),
-      adhesive({ id: "slow", cure: [row("10", "6"), row("20", "3")] }),
-      adhesive({ id: "plain" }),
+      adhesive({ temperature: undefined, cure: [row("10", "9"), row("20", "3")] }),
+      adhesive({ id: "slow", temperature: undefined, cure: [row("10", "6"), row("20", "3")] }),
+      adhesive({ id: "plain", temperature: undefined }),
     ];
     const batches = ["resorcin", "slow", "plain"].map((id, i) => batch(`B-${i + 1}`, { adhesive: id }));
     const made = glued(

@@ -70,7 +70,8 @@ describe("A hold point", () => {
     expect(brief(fileOf([]))).toEqual(["ahead", "W-1", "W-2", "R-1"]);
     expect(brief(fileOf([GLUED]))).toEqual(["ahead", "W-1", "W-2", "R-1"]);
     expect(fileOf([GLUED]).needs[0]).toMatchObject({
-      sentence: "Joint W-1 is pending. Batch B-1, glued on 2025-03-10, is pending.",
+      sentence:
+        "Joint W-1 is pending. Batch B-1, glued on 2025-03-10, is pending. Batch B-1 has not cured for so long yet. If the shop stays as it was it will have by 2025-03-13 15:00; until then nothing may load the joint.",
       needs: "break the test pieces of its batches",
     });
   });

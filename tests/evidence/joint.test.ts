@@ -38,7 +38,15 @@ describe("The state of a joint", () => {
     });
     expect(stateOf([FIRST])).toMatchObject({
       state: "pending",
-      findings: [{ rule: "joint-glued", severity: "waits", sentence: "Batch B-1, glued on 2025-03-10, is pending." }],
+      findings: [
+        { rule: "joint-glued", severity: "waits", sentence: "Batch B-1, glued on 2025-03-10, is pending." },
+        {
+          rule: "joint-cure",
+          severity: "waits",
+          sentence:
+            "Batch B-1 has not cured for so long yet. If the shop stays as it was it will have by 2025-03-13 15:00; until then nothing may load the joint.",
+        },
+      ],
     });
     expect(
       stateOf([

@@ -25,7 +25,10 @@ export function reckoned(c: Case): SaidEvidence {
   return reckon({ ...made, climate: c.climate });
 }
 
-export const pieceOf = (c: Case) => reckoned(c).pieces.get("B-1/1");
+/** By a sheet that cures at any temperature, unless another is given. */
+const atAnyWarmth = (c: Case): Case => ({ ...c, adhesive: { temperature: undefined, ...c.adhesive } });
+
+export const pieceOf = (c: Case) => reckoned(atAnyWarmth(c)).pieces.get("B-1/1");
 export const found = (findings: readonly SaidFinding[] | undefined, rule: string) =>
   findings
     ?.filter((one) => one.rule === rule)

@@ -170,8 +170,17 @@ describe("The law of cure that a data sheet allows", () => {
   ];
 
   it("rests on cure times first, then on working life at one mass, then on the doubling", () => {
-    expect(cureLaw(cure, life)).toEqual({ energy: activationEnergy(cure), from: "cure times" });
-    expect(cureLaw(cure.slice(1), life)).toEqual({ energy: activationEnergy(life.slice(0, 2)), from: "working life" });
+    expect(cureLaw(cure, life)).toEqual({
+      energy: activationEnergy(cure),
+      from: "cure times",
+      rows: { least: 15, most: 25 },
+    });
+    expect(cureLaw(cure.slice(1), life)).toEqual({
+      energy: activationEnergy(life.slice(0, 2)),
+      from: "working life",
+      rows: { least: 20, most: 30 },
+    });
+    expect(cureLaw([], [], 16)).toEqual({ from: "doubling", least: 16 });
     expect(cureLaw(cure.slice(1), life.slice(1, 4))).toEqual({ from: "doubling" });
     expect(cureLaw([], [])).toEqual({ from: "doubling" });
   });
@@ -182,10 +191,12 @@ describe("The law of cure that a data sheet allows", () => {
     expect(cureLaw([], [...rows(1, 900, 300), ...rows(0.1, 2400, 1200), ...rows(0.5, 1200, 500)])).toEqual({
       energy: activationEnergy(rows(0.1, 2400, 1200)),
       from: "working life",
+      rows: { least: 20, most: 30 },
     });
     expect(cureLaw([], [...rows(0.1, 2400), ...rows(1, 900, 300)])).toEqual({
       energy: activationEnergy(rows(1, 900, 300)),
       from: "working life",
+      rows: { least: 20, most: 30 },
     });
   });
 
@@ -215,5 +226,48 @@ describe("The law of cure that a data sheet allows", () => {
         odd.map((row) => ({ ...row, mass: 1 })),
       ),
     ).toEqual({ from: "doubling" });
+  });
+});
+
+describe("The rate of cure beyond the rows of a data sheet", () => {
+  const energy = fc.double({ min: 20_000, max: 120_000, noNaN: true });
+  const of = (joules: number, rows?: CureLaw["rows"]): CureLaw => ({ energy: joules, from: "cure times", rows });
+  const ROWS = { least: 15, most: 25 };
+  const doubled = (from: number, to: number): number => 2 ** ((to - from) / 10);
+
+  it("is that of Arrhenius between them", () => {
+    const inside = fc.double({ min: 15, max: 25, noNaN: true });
+    fc.assert(
+      fc.property(energy, inside, inside, (joules, celsius, reference) => {
+        const free = cureRate(of(joules), celsius, reference) ?? Number.NaN;
+        expect((cureRate(of(joules, ROWS), celsius, reference) ?? Number.NaN) / free).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it("gains nothing by warmth, and loses by cold what the slower of both laws loses", () => {
+    expect(cureRate(of(80_000, ROWS), 40, 25)).toBe(1);
+    expect(cureRate(of(80_000, ROWS), 15, 10)).toBe(1);
+    const cold = cureRate(of(80_000), 5, 15) ?? Number.NaN;
+    expect(cold).toBeLessThan(doubled(15, 5));
+    expect(cureRate(of(80_000, ROWS), 5, 15)).toBeCloseTo(cold, 12);
+    expect(cureRate(of(20_000, ROWS), 5, 15)).toBeCloseTo(doubled(15, 5), 12);
+    expect(cureRate(of(20_000, ROWS), 25, 35)).toBeCloseTo(doubled(35, 25), 12);
+    expect(cureRate(of(20_000, ROWS), 30, 35)).toBeCloseTo(doubled(35, 30), 12);
+    expect(cureRate(of(20_000, ROWS), 2, 7)).toBeCloseTo(doubled(7, 2), 12);
+  });
+
+  it("is never more than it would be without rows, nor falls with warmth", () => {
+    fc.assert(
+      fc.property(energy, temperature, temperature, temperature, (joules, a, b, reference) => {
+        const rate = (celsius: number): number => cureRate(of(joules, ROWS), celsius, reference) ?? Number.NaN;
+        expect(rate(a)).toBeLessThanOrEqual((cureRate(of(joules), a, reference) ?? Number.NaN) * (1 + 1e-9) + 1e-12);
+        if (a <= b) expect(rate(a)).toBeLessThanOrEqual(rate(b) * (1 + 1e-9));
+      }),
+    );
+  });
+
+  it("is nothing below the sheet's least temperature", () => {
+    expect([14.99, 15].map((celsius) => cureRate({ from: "doubling", least: 15 }, celsius, 15))).toEqual([0, 1]);
   });
 });

@@ -57,6 +57,7 @@ export interface NeedValues {
   "need/signed-open": { readonly day: Day };
   /** What was open when it was signed and was settled only after that. */
   "then/joint": { readonly joint: string };
+  "then/cure": { readonly joint: string };
   "then/piece": { readonly piece: string; readonly day: Day };
   "then/open-item": Noted;
   "then/departure": Noted;
@@ -68,6 +69,7 @@ export interface NeedValues {
 export interface TakeValues {
   "take/glue": NoValues;
   "take/break-pieces": NoValues;
+  "take/let-cure": NoValues;
   "take/complete": NoValues;
   "take/rework": NoValues;
   "take/glue-again": NoValues;

@@ -1,11 +1,20 @@
 /** What is found of joints, and of what was amended or rejected. */
 import type { Day } from "../../facts/types.ts";
+import type { Coded } from "./coded.ts";
+import type { WarmthValues } from "./limits.ts";
 import type { NoValues } from "./no-values.ts";
 
 interface Glued {
   readonly batch: string;
   readonly day: Day;
   readonly verdict: string;
+}
+
+/** Before the batch that cures last had cured; `shown` where the record says by when it had. */
+interface TooSoon {
+  readonly batch: string;
+  readonly day: Day;
+  readonly until?: string;
 }
 
 interface Because {
@@ -33,6 +42,20 @@ export interface JointValues {
   "joint-glued/never": NoValues;
   "joint-glued/not-again": NoValues;
   "joint-glued/batch": Glued;
+  /** `until`: `2025-03-14 09:00`; `assumed` where no logger or thermometer shows it. */
+  "joint-cure/reached": {
+    readonly batch: string;
+    readonly until: string;
+    readonly assumed?: Coded<WarmthValues> | "days";
+  };
+  /** Without `until` nothing says when. */
+  "joint-cure/waits": { readonly batch: string; readonly until?: string };
+  /** s, of so much asked. */
+  "joint-cure/not-shown": { readonly batch: string; readonly shown: number; readonly asked: number };
+  "joint-cure/signed": TooSoon & { readonly holdPoint: string; readonly kind: string };
+  "joint-cure/reworked": TooSoon & { readonly joints: readonly string[] };
+  /** Without `part` the aircraft stood on the scales. */
+  "joint-cure/weighed": TooSoon & { readonly part?: string };
   "joint-quarantine/batch": Glued;
   "joint-quarantine/recalled": Because & { readonly lot: string; readonly batches: readonly string[] };
   /** Timber that came in with glue that was taken out, and that no rework says was replaced. */

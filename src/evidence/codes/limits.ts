@@ -27,6 +27,8 @@ export interface LimitValues {
     readonly temperature?: string;
     readonly counted?: { readonly reference: number; readonly from: Coded<SourceValues> };
   };
+  /** What a joint asks before it may be loaded; `time` is undefined for the program's own. */
+  "limit/joint-cure": { readonly time?: string; readonly temperature?: string };
   "limit/doubling": NoValues;
   "limit/sheet-times": { readonly times: "cure times" | "working life" };
   "limit/overlap": Asked;

@@ -76,7 +76,7 @@ export interface PieceValues {
   "piece-broken/waits": {
     /** `2025-03-14 09:00` */
     readonly until: string;
-    readonly by: "logged" | "logged in part" | "assumed" | "unknown" | "withheld";
+    readonly by: "logged" | "logged in part" | "assumed" | "unknown" | "too cold" | "withheld";
     readonly assumed?: Coded<WarmthValues>;
   };
   "failure-mode/held": Broke;

@@ -29,6 +29,7 @@ export type RuleId =
   | "piece-wood"
   | "stock"
   | "joint-glued"
+  | "joint-cure"
   | "joint-quarantine";
 
 export type RuleValues = { readonly [code in `rule/${RuleId}` | `title/${RuleId}`]: NoValues };

@@ -32,7 +32,12 @@ export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, b
     stated,
     assumed,
     readyAt,
-    readyBy: readyAt === undefined ? "unknown" : warmthOf(index, from, readyAt, assumed !== undefined),
+    readyBy:
+      readyAt !== undefined
+        ? warmthOf(index, from, readyAt, assumed !== undefined)
+        : assumed && assumed.temperature < (law.least ?? Number.NEGATIVE_INFINITY)
+          ? "too cold"
+          : "unknown",
     logs: index.shop.logs(from, brokenAt ?? readyAt ?? from),
     ...(brokenAt === undefined
       ? {}
@@ -56,10 +61,13 @@ function warmthOf(index: RecordIndex, from: number, to: number, assumed: boolean
 const LATELY = 86_400;
 
 /** As noted when it was glued; else the least that the procedure asks. */
-function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): StatedWarmth | undefined {
+export function statedWarmth(
+  { temperature }: Batch,
+  procedure: Pick<Procedure, "leastTemperature"> | undefined,
+): StatedWarmth | undefined {
   const [code, from] = temperature
     ? (["warmth/noted", temperature] as const)
-    : (["warmth/asked", leastTemperature] as const);
+    : (["warmth/asked", procedure?.leastTemperature] as const);
   return from && { code, values: { temperature: from.typed }, temperature: from.value };
 }
 
@@ -67,7 +75,7 @@ function statedWarmth({ temperature }: Batch, { leastTemperature }: Procedure): 
  * The coolest of the last day that was logged, of a last reading that stands alone its own: good enough to say when a piece may be broken, and
  * not to say that it had cured. Nothing where no reading comes after the joint was closed.
  */
-function lastLogged(index: RecordIndex, from: number): StatedWarmth | undefined {
+export function lastLogged(index: RecordIndex, from: number): StatedWarmth | undefined {
   const track = index.shop.tracks.temperature;
   const end = track.times.at(-1);
   if (end === undefined || end < from) return undefined;

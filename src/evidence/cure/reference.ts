@@ -19,9 +19,9 @@ const ROOMS = { least: 15, most: 30 };
  * That of the procedure; else that of the data sheet's cure nearest to room temperature, of two as near the warmer; else room
  * temperature. A sheet that gives only a cure by heating says nothing of days in a shop.
  */
-export function referenceOf(procedure: Procedure, adhesive: Adhesive): Reference {
-  const stated = procedure.leastCure?.temperature;
-  if (stated) return { temperature: stated.value, from: procedureOf(procedure) };
+export function referenceOf(procedure: Procedure | undefined, adhesive: Adhesive): Reference {
+  const stated = procedure?.leastCure?.temperature;
+  if (procedure && stated) return { temperature: stated.value, from: procedureOf(procedure) };
   const rows = adhesive.cure
     .map(({ temperature }) => temperature.value)
     .filter((t) => t >= ROOMS.least && t <= ROOMS.most);
@@ -38,7 +38,7 @@ export function lawOf(adhesive: Adhesive): CureLaw {
     mass: mass.value,
     time: time.value,
   }));
-  return cureLaw(cure, life);
+  return cureLaw(cure, life, adhesive.temperature?.least);
 }
 
 /** Where the law comes from, and its source. */

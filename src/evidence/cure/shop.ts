@@ -55,7 +55,7 @@ export class Shop {
 
   /** The same clock for the same law and reference, °C: it is made by one pass over all readings. */
   clock(law: CureLaw, reference: number): CureClock {
-    const key = `${law.energy ?? "doubling"} ${reference}`;
+    const key = JSON.stringify([law, reference]);
     const clock = this.#clocks.get(key) ?? cureClock(this.tracks.temperature, law, reference);
     this.#clocks.set(key, clock);
     return clock;

@@ -36,11 +36,16 @@ export function jointNeed(file: JointFile): Need[] {
       about,
       code: "need/joint",
       values: { joint: file.joint.id, state: file.state, told: told.flatMap(coded) },
-      ...JOINT_NEEDS[file.state],
+      ...(isOnlyCuring(file) ? { takes: takes("take/let-cure"), blocks: false } : JOINT_NEEDS[file.state]),
       restsOn: distinct([about, ...told.flatMap((finding) => finding.restsOn)]),
     },
   ];
 }
+
+/** Where nothing but its own cure is still to come. */
+const isOnlyCuring = ({ state, findings }: JointFile): boolean =>
+  state === "pending" &&
+  findings.every(({ rule, severity }) => rule === "joint-cure" || severity === "meets" || severity === "caution");
 
 export function openItemNeed(item: OpenItem): Need {
   const about: Ref = { kind: "open item", id: item.id };

@@ -11,6 +11,7 @@ import { pairFile } from "../measures/pair.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { BatchFile, HoldPointFile, JointFile, Need } from "../types.ts";
 import { standingOf } from "./answering.ts";
+import { lastCure } from "./joint-cure.ts";
 import { lastLook, type Looks } from "./looks.ts";
 import { takes } from "./needs.ts";
 import { entriesOf, type Scope } from "./sign-off.ts";
@@ -28,12 +29,15 @@ interface Moment {
   readonly index: RecordIndex;
   /** Place of the signature in the order of the record. */
   readonly at: number;
+  /** When its day began, s since 1970-01-01T00:00Z. */
+  readonly day: number;
   readonly isLater: (entry: string) => boolean;
 }
 
 export function openThen(index: RecordIndex, signed: Inspection, scope: Scope, first: readonly First[]): Opening[] {
   const at = orderOf(index, signed.entry);
-  const moment: Moment = { index, at, isLater: (id) => orderOf(index, id) > at };
+  const day = lookUp(index.entries, signed.entry, "entry").dayStart;
+  const moment: Moment = { index, at, day, isLater: (id) => orderOf(index, id) > at };
   return [
     ...jointsThen(moment, scope),
     ...piecesThen(moment, scope),
@@ -52,16 +56,21 @@ function settled(about: Ref, saying: Pick<ThenSaying, "code" | "values">, entrie
   return { need: { ...saying, about, takes: takes("take/look-again"), blocks: true, restsOn } as Need };
 }
 
-/** Joints that held nothing, or glue or lots that were known not to be good. */
+/** Joints that held nothing, or glue or lots that were known not to be good, or that had not cured. */
 function jointsThen(moment: Moment, { joints, batches }: Scope): Opening[] {
-  return joints
-    .filter((file) => wasOpen(moment, file, batches))
-    .map((file) => {
-      const { id } = file.joint;
-      return file.state === SHOWN
-        ? settled({ kind: "joint", id }, { code: "then/joint", values: { joint: id } }, [])
-        : {};
-    });
+  return joints.flatMap((file): Opening[] => {
+    const isOpen = wasOpen(moment, file, batches);
+    if (!isOpen && hadCured(moment, file)) return [];
+    const { id } = file.joint;
+    if (file.state !== SHOWN) return [{}];
+    return [settled({ kind: "joint", id }, { code: isOpen ? "then/joint" : "then/cure", values: { joint: id } }, [])];
+  });
+}
+
+/** By the beginning of the day on which it was signed. */
+function hadCured({ index, at, day }: Moment, { joint }: JointFile): boolean {
+  const cure = lastCure(index, joint, heldBy(index, joint, at).batches);
+  return cure === undefined || (cure.at !== undefined && cure.at <= day);
 }
 
 const SHOWN: JointFile["state"] = "shown";

@@ -32,7 +32,7 @@ export interface Cure {
    */
   readonly readyAt?: number;
   /** By what the temperature until then is known; `withheld` in an edition that does not show the log. */
-  readonly readyBy: Warmth | "withheld";
+  readonly readyBy: Warmth | "too cold" | "withheld";
   /** The logs it rests on. */
   readonly logs: readonly Ref[];
 }

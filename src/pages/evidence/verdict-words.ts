@@ -32,7 +32,7 @@ export function batchMark(file: BatchFile | undefined): { readonly mark: Marked;
 
 export const JOINT_MEANS: { readonly [state in JointState]: string } = {
   "not glued": "No batch has gone into this joint.",
-  shown: "Every batch in this joint is shown.",
+  shown: "Every batch in this joint is shown, and had cured as its data sheet asks.",
   pending: "Glued; the verdict waits for what is still to come.",
   "not shown": "The record cannot show that this joint is good.",
   quarantined: "Holds a rejected batch or a recalled lot. It is not to be closed in.",

@@ -60,6 +60,8 @@ function byWords(say: Say, { readyBy, assumed }: Cure): string {
   if (readyBy === "withheld")
     return "at the earliest, by days alone; how warm it was rests on something this edition does not show";
   if (readyBy === "logged") return "by the shop’s logger";
+  if (assumed !== undefined && readyBy === "too cold")
+    return `by days alone, and at ${say(assumed)} it does not cure: the sheet asks more`;
   if (assumed === undefined || readyBy === "unknown") return "by days alone, no temperature being known";
   return readyBy === "assumed"
     ? `at ${say(assumed)}`

@@ -41,6 +41,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "need/within-not-signed": ({ holdPoint, day }) => `${holdPoint} was looked at on ${day} and not signed.`,
   "need/signed-open": ({ day }) => `It was signed on ${day} with things open.`,
   "then/joint": ({ joint }) => `Joint ${joint} was not shown yet when it was signed.`,
+  "then/cure": ({ joint }) => `Joint ${joint} had not cured as its sheet asks yet when it was signed.`,
   "then/piece": ({ piece, day }) => `Test piece ${piece} was broken on ${day}, after it was signed.`,
   "then/open-item": ({ id, day, what }) => `${id}, raised on ${day}, was still open when it was signed: ${ended(what)}`,
   "then/departure": ({ id, day, what }) =>
@@ -54,6 +55,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
 
   "take/glue": () => "glue it",
   "take/break-pieces": () => "break the test pieces of its batches",
+  "take/let-cure": () => "let it cure, and note how warm it was",
   "take/complete": () => "complete what the record lacks of its batches, or rework it",
   "take/rework": () => "rework it with a batch of its own, and say by which lot recalled timber was replaced",
   "take/glue-again": () => "glue it again",

@@ -1,16 +1,36 @@
 /** Joints, and what was amended or rejected. */
 import type { Amended, JointValues, Stands } from "../../evidence/codes/joints.ts";
-import { ended, list } from "../figure.ts";
+import { ended, list, span } from "../figure.ts";
 import type { Sentences } from "./catalogue.ts";
 
 const glued = ({ batch, day, verdict }: JointValues["joint-glued/batch"]): string =>
   `Batch ${batch}, glued on ${day}, is ${verdict}.`;
+
+const tooSoon = ({ batch, until }: { readonly batch: string; readonly until?: string }): string =>
+  `before ${until === undefined ? "the record shows that batch" : "batch"} ${batch} had cured${until === undefined ? "" : `, by ${until}`}`;
 
 export const JOINTS: Sentences<JointValues> = {
   "joint-glued/reworked": ({ day, why }) => `Opened for rework on ${day}: ${ended(why)}`,
   "joint-glued/never": () => "No batch has gone into it.",
   "joint-glued/not-again": () => "It has not been glued again since it was opened.",
   "joint-glued/batch": glued,
+  "joint-cure/reached": ({ batch, until, assumed }, { say }) => {
+    if (assumed === undefined) return `The record shows that batch ${batch} had cured by ${until}.`;
+    return assumed === "days"
+      ? `By days alone batch ${batch} had cured by ${until}; no temperature is known.`
+      : `Batch ${batch} had cured by ${until}, if the shop stayed at ${say(assumed)}: that is assumed.`;
+  },
+  "joint-cure/waits": ({ batch, until }) =>
+    until === undefined
+      ? `Batch ${batch} has not cured for so long yet, and nothing says when it will have: nothing may load the joint.`
+      : `Batch ${batch} has not cured for so long yet. If the shop stays as it was it will have by ${until}; until then nothing may load the joint.`,
+  "joint-cure/not-shown": ({ batch, shown, asked }) =>
+    `Of the ${span(asked)} that batch ${batch} has to cure the record shows ${span(shown)}.`,
+  "joint-cure/signed": (v) => `${v.holdPoint}, before ${v.kind}, was signed on ${v.day}, ${tooSoon(v)}.`,
+  "joint-cure/reworked": (v) =>
+    `${v.joints.length === 1 ? "Joint" : "Joints"} ${list(v.joints)} above it ${v.joints.length === 1 ? "was" : "were"} opened on ${v.day}, ${tooSoon(v)}.`,
+  "joint-cure/weighed": (v) =>
+    `${v.part === undefined ? "The aircraft stood on the scales" : `It was weighed (${v.part})`} on ${v.day}, ${tooSoon(v)}.`,
   "joint-quarantine/batch": glued,
   "joint-quarantine/recalled": ({ lot, batches, day, why }) =>
     `It holds lot ${lot} by ${batches.join(", ")}, and that lot was recalled on ${day}: ${ended(why)}`,

@@ -22,6 +22,8 @@ export const LIMITS: Sentences<LimitValues & WarmthValues> = {
       ? text
       : `${text}, counted at ${temperatureText(counted.reference, units)} (${say(counted.from)})`;
   },
+  "limit/joint-cure": ({ time, temperature }) =>
+    `${time ?? "3 d"} of cure${temperature === undefined ? "" : ` at ${temperature}`} before it may be loaded`,
   "limit/doubling": () => "the rate doubling for every 10 K",
   "limit/sheet-times": ({ times }) => `the rate by the sheet's ${times} at several temperatures`,
   "limit/overlap": ({ asked }) => `overlap ${asked}`,

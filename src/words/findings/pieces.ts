@@ -115,6 +115,7 @@ function warmth({ warmth: by, stated }: WarmthBy, say: Say): string {
 function readyBy({ by, assumed }: PieceValues["piece-broken/waits"], say: Say): string {
   const shop = assumed === undefined ? "nothing" : say(assumed);
   if (by === "logged") return "by the shop's logger";
+  if (by === "too cold") return `by days alone, and at ${shop} it does not cure: the sheet asks more`;
   if (by === "unknown") return "by days alone, since no temperature is known";
   return by === "assumed"
     ? `if the shop is at ${shop}`

@@ -103,6 +103,11 @@ export const RULES: Sentences<RuleValues> = {
   "title/joint-glued": () => "Glued, and by which batch",
   "rule/joint-glued": () =>
     "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does.",
+  "title/joint-cure": () => "The joint's own cure",
+  "rule/joint-cure": () =>
+    "Each batch in a joint has cured for the time that its data sheet gives near room temperature, or else for the least cure of its pieces, in days and in what they are worth at that temperature. " +
+    "Until then the joint is pending, though its batches be shown; where that time has passed and the record does not show it, it is not shown. Where the sheet limits the cure only what a logger or a thermometer " +
+    "shows counts, unless the joint is said to be secondary. A hold point signed, a joint above it opened, or the part weighed before that is told.",
   "title/joint-quarantine": () => "Quarantine",
   "rule/joint-quarantine": () =>
     "A joint that holds a rejected batch or a recalled lot is quarantined until it has been reworked with a batch of its own.",
