@@ -6,7 +6,7 @@ import type { Evidence } from "./evidence/types.ts";
 import { editionOf } from "./editions/edition.ts";
 import type { Edition, NamedSeal } from "./editions/shown.ts";
 import { counted } from "./words/words.ts";
-import { inOrder, type Problem } from "./problem.ts";
+import { inOrder, type Note, type Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
 import { PictureCache } from "./publish/pictures/cache.ts";
 import { readyFiles, type ReadyFiles } from "./publish/pictures/ready.ts";
@@ -48,9 +48,10 @@ interface EditionBuilt extends Published {
   readonly folder: string;
 }
 
-export type Built =
+export type Built = (
   | { readonly problems: readonly Problem[] }
-  | { readonly record: Record; readonly evidence: Evidence; readonly editions: readonly EditionBuilt[] };
+  | { readonly record: Record; readonly evidence: Evidence; readonly editions: readonly EditionBuilt[] }
+) & { readonly notes: readonly Note[] };
 
 /**
  * Reads a record, reckons what it proves and writes a site. With any problem in the record nothing is written.
@@ -71,7 +72,7 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
       tell.line(
         `Cleared the cache of ${counted(await pictures.prune(), "picture, document or clip", "pictures, documents and clips")}.`,
       );
-    return { record, evidence, editions };
+    return { record, evidence, editions, notes: prepared.notes };
   } finally {
     await making.giveUp();
   }
@@ -80,9 +81,10 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
 /** What every work on a record begins with. */
 export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day">;
 
-export type Prepared =
+export type Prepared = (
   | { readonly problems: readonly Problem[] }
-  | { readonly record: Record; readonly ready: ReadyFiles; readonly seal?: NamedSeal };
+  | { readonly record: Record; readonly ready: ReadyFiles; readonly seal?: NamedSeal }
+) & { readonly notes: readonly Note[] };
 
 /** What is kept by whoever prepares the same record again and again; `memory` takes as much room as the record. */
 export interface Kept {
@@ -99,11 +101,12 @@ export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept
   const { memory, pictures }: Kept = kept ?? { pictures: openPictures(request.cache) };
   const read = await readRecord(request.content, { ...dates(request), ...(memory === undefined ? {} : { memory }) });
   if ("problems" in read) return read;
+  const { notes } = read;
   tell.line(readWords(read.record));
   const ready = await readyPictures(request.content, read.record, pictures, tell);
-  if (ready.problems.length > 0) return { problems: inOrder(ready.problems) };
+  if (ready.problems.length > 0) return { problems: inOrder(ready.problems), notes };
   const seal = await sealToName(request.content, read.record, tell);
-  return { record: read.record, ready, ...(seal === undefined ? {} : { seal }) };
+  return { record: read.record, notes, ready, ...(seal === undefined ? {} : { seal }) };
 }
 
 async function sealToName(content: string, { entries }: Record, tell: Teller): Promise<NamedSeal | undefined> {
@@ -113,14 +116,17 @@ async function sealToName(content: string, { entries }: Record, tell: Teller): P
   return undefined;
 }
 
-/** All problems of a record, its pictures included; nothing is written but the cache. */
-export async function check(request: PrepareRequest, tell: Teller): Promise<readonly Problem[]> {
+/** All problems and notes of a record, its pictures included; nothing is written but the cache. */
+export async function check(
+  request: PrepareRequest,
+  tell: Teller,
+): Promise<{ readonly problems: readonly Problem[]; readonly notes: readonly Note[] }> {
   const prepared = await prepare(request, tell);
-  return "problems" in prepared ? prepared.problems : [];
+  return { problems: "problems" in prepared ? prepared.problems : [], notes: prepared.notes };
 }
 
 async function publishAll(
-  { record, ready, seal }: Exclude<Prepared, { readonly problems: unknown }>,
+  { record, ready, seal }: Extract<Prepared, { readonly record: Record }>,
   evidence: Evidence,
   request: BuildRequest,
   folder: string,

@@ -20,13 +20,15 @@ export interface Problem extends Place {
   readonly mend: string;
   /** What the mend writes; where there is none, only the builder knows. */
   readonly edit?: Edit;
+  /** Other problems that this one stands for and that are not told one by one. */
+  readonly more?: number;
 }
 
 /** A text at the place of the problem that becomes another, or a file that gets another name. */
 type Edit = { readonly replace: string; readonly with: string } | { readonly rename: string };
 
 /** A fault as it is found in text, before its place is known. */
-type Placeless = Omit<Problem, keyof Place | "edit"> & { readonly instead?: string };
+type Placeless = Omit<Problem, keyof Place | "edit" | "more"> & { readonly instead?: string };
 
 /** A problem at a place where `typed` stands, raw: what the mend writes comes in its place. */
 export function placed(place: Place, { instead, ...fault }: Placeless, typed = ""): Problem {
@@ -44,11 +46,22 @@ function quotedAs(typed: string, value: string): string {
   return /^["']/.test(typed) || !PLAIN.test(value) ? JSON.stringify(value) : value;
 }
 
-/** Sorts by file, line and column, so that the same record gives the same list. */
-export function inOrder(problems: readonly Problem[]): Problem[] {
-  const key = (p: Problem): string =>
-    `${p.file}\u0000${String(p.line).padStart(7, "0")}${String(p.column).padStart(7, "0")}${p.code}${p.message}`;
-  return [...problems].sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0));
+/** Something that the builder should know of how the record was read, and that keeps nothing from being read. */
+export interface Note extends Place {
+  readonly message: string;
+}
+
+const LAST = "\uffff";
+
+/** Sorts by file, line and column, so that the same record gives the same list; what stands for others comes last. */
+export function inOrder<T extends Note & Partial<Pick<Problem, "code" | "more">>>(told: readonly T[]): T[] {
+  return told
+    .map((one) => ({
+      one,
+      key: `${one.more === undefined ? "" : LAST}${one.file}\u0000${String(one.line).padStart(9, "0")}${String(one.column).padStart(9, "0")}${one.code ?? ""}${one.message}`,
+    }))
+    .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0))
+    .map(({ one }) => one);
 }
 
 /**
@@ -73,6 +86,11 @@ export function problemsJson(problems: readonly Problem[]): string {
       ? mark
       : [...Array(mark.length).keys()].map((i) => `\\u${mark.charCodeAt(i).toString(16).padStart(4, "0")}`).join(""),
   );
+}
+
+/** The text a builder sees for one note, ending without a line feed. */
+export function noteText({ file, line, column, message }: Note): string {
+  return plainly(`${file}:${line}:${column}  note: ${message}`);
 }
 
 /** The text a builder sees for one problem, ending without a line feed; its code ends the first line. */

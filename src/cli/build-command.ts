@@ -4,7 +4,7 @@ import type { Edition } from "../editions/shown.ts";
 import { counted } from "../words/words.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
-import { problemWords, tellerFor } from "./teller.ts";
+import { notesWords, problemWords, tellerFor } from "./teller.ts";
 
 interface BuildOptions extends RecordOptions {
   readonly out: string;
@@ -23,6 +23,7 @@ export async function buildCommand(
     { ...recordRequest(options, surroundings), out, editions, prune, apart: edition === "all" },
     tell,
   );
+  if (built.notes.length > 0) tell.line(notesWords(built.notes));
   if ("problems" in built) {
     surroundings.err(`${problemWords(built.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
     return EXIT.problems;
@@ -32,7 +33,7 @@ export async function buildCommand(
   return EXIT.fine;
 }
 
-function resultLines({ evidence, editions }: Exclude<Built, { readonly problems: unknown }>): string[] {
+function resultLines({ evidence, editions }: Extract<Built, { readonly evidence: Evidence }>): string[] {
   return [
     `Reckoned: ${verdictWords(evidence)}.`,
     ...editions.map(

@@ -2,7 +2,7 @@ import { check } from "../build.ts";
 import { problemsJson } from "../problem.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
-import { problemWords, tellerFor } from "./teller.ts";
+import { notesWords, problemWords, tellerFor } from "./teller.ts";
 
 interface CheckOptions extends RecordOptions {
   readonly json?: boolean;
@@ -13,7 +13,11 @@ export async function checkCommand(
   surroundings: Surroundings,
 ): Promise<number> {
   const silent = { line: () => undefined, progress: () => undefined };
-  const problems = await check(recordRequest(options, surroundings), json ? silent : tellerFor(surroundings));
+  const { problems, notes } = await check(
+    recordRequest(options, surroundings),
+    json ? silent : tellerFor(surroundings),
+  );
+  if (notes.length > 0) (json ? surroundings.err : surroundings.out)(`${notesWords(notes)}\n`);
   if (json) surroundings.out(`${problemsJson(problems)}\n`);
   else if (problems.length === 0) surroundings.out("No problems in the record.\n");
   else surroundings.err(`${problemWords(problems, surroundings.hasColours)}\n`);

@@ -6,7 +6,7 @@ import { refuseWithout } from "../archive/tool.ts";
 import { check } from "../build.ts";
 import { recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
-import { problemWords, tellerFor } from "./teller.ts";
+import { notesWords, problemWords, tellerFor } from "./teller.ts";
 
 interface SealOptions {
   readonly content: string;
@@ -32,7 +32,8 @@ export async function sealCommand(options: SealOptions, surroundings: Surroundin
   const request = recordRequest({ content }, surroundings);
   const day = date ?? request.today;
   if (day > request.today) throw new WrongUse(`${day} is still to come; a seal is set on its day or afterwards.`);
-  const problems = await check(request, tell);
+  const { problems, notes } = await check(request, tell);
+  if (notes.length > 0) tell.line(notesWords(notes));
   if (problems.length > 0) {
     surroundings.err(`${problemWords(problems, surroundings.hasColours)}\nNothing was sealed.\n`);
     return EXIT.problems;

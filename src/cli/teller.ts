@@ -1,6 +1,6 @@
 import type { Teller } from "../build.ts";
 import { bytesWords } from "../words/words.ts";
-import { inOrder, type Problem, problemText } from "../problem.ts";
+import { inOrder, type Note, noteText, type Problem, problemText } from "../problem.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 const CLEAR_LINE = "\r\u001B[K";
@@ -68,10 +68,16 @@ function timeLeft(done: number, of: number, seconds: number): string {
   return left < 90 ? `${left} s` : `${Math.round(left / 60)} min`;
 }
 
+/** All notes, a line each. */
+export function notesWords(notes: readonly Note[]): string {
+  return notes.map(noteText).join("\n");
+}
+
 /** All problems, and then how many there are. */
 export function problemWords(problems: readonly Problem[], hasColours: boolean): string {
   const bold = (text: string): string => (hasColours ? text.replace(/^.*/, "\u001B[1m$&\u001B[22m") : text);
-  const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;
+  const number = problems.reduce((sum, { more = 1 }) => sum + more, 0);
+  const count = number === 1 ? "1 problem" : `${number} problems`;
   return `${inOrder(problems)
     .map((problem) => bold(problemText(problem)))
     .join("\n\n")}\n\n${count} in the record.`;

@@ -1,11 +1,9 @@
 /** Everything in `climate/`: logger files as CSV, and what stands beside them. */
-import { isUtf8 } from "node:buffer";
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import { inOrder, type Problem } from "../problem.ts";
 import { idFault, isWindowsName } from "../facts/field.ts";
-import { readText } from "../record/text/bytes.ts";
-import { Source } from "../record/text/source.ts";
+import { LIMITS } from "../facts/limits.ts";
+import { bytesOf } from "../record/file-bytes.ts";
+import { type Form, type ReadText, readText } from "../record/text/bytes.ts";
 import { Zone } from "../facts/time/zone.ts";
 import type { ClimateLog, Day } from "../facts/types.ts";
 import { BESIDE } from "./form.ts";
@@ -17,6 +15,8 @@ export interface Climate {
   /** By their first reading; of files with problems there is none. */
   readonly logs: readonly ClimateLog[];
   readonly problems: readonly Problem[];
+  /** In what form each logger file was written, where that is another than plain UTF-8. */
+  readonly forms: ReadonlyMap<string, readonly Form[]>;
 }
 
 /** What readings are held against; nothing where the aircraft's time zone is not known, which is a problem already. */
@@ -37,7 +37,10 @@ export function readClimate(
   const unread = sidecars.some(({ spec }) => spec === undefined);
   // A sidecar with problems of its own would make problems here that mending it would mend.
   const ready = csv.filter((file) => beside.of.get(file)?.whole ?? !unread);
-  const read = workshop === undefined ? [] : ready.map((file) => readOne(root, file, beside.of.get(file), workshop));
+  const read =
+    workshop === undefined
+      ? []
+      : ready.map((file) => ({ file, ...readOne(root, file, beside.of.get(file), workshop) }));
   const logs = read.flatMap((one) => ("log" in one ? [one.log] : []));
   const problems = [
     ...beside.problems,
@@ -48,6 +51,7 @@ export function readClimate(
   return {
     logs: typed.sort((a, b) => (a.times[0] ?? 0) - (b.times[0] ?? 0) || (a.file < b.file ? -1 : 1)),
     problems: inOrder(problems),
+    forms: new Map(read.map(({ file, forms }) => [file, forms])),
   };
 }
 
@@ -56,10 +60,9 @@ function readOne(
   file: string,
   sidecar: Sidecar | undefined,
   workshop: Workshop,
-): { readonly log: FiledLog } | { readonly problems: readonly Problem[] } {
+): ({ readonly log: FiledLog } | { readonly problems: readonly Problem[] }) & { readonly forms: readonly Form[] } {
   const fault = idFault(idOf(file), "shop-2025");
-  const text = logText(root, file);
-  if (!isWindowsName(idOf(file))) return { problems: [] };
+  if (!isWindowsName(idOf(file))) return { problems: [], forms: [] };
   if (fault !== undefined) {
     const { instead, ...rest } = fault;
     return {
@@ -78,13 +81,16 @@ function readOne(
           }),
         },
       ],
+      forms: [],
     };
   }
-  if (typeof text !== "string") return { problems: [text.problem] };
-  const log = readLog(file, text, statedIn(sidecar?.spec), workshop);
+  const text = logText(root, file);
+  if ("problem" in text) return { problems: [text.problem], forms: [] };
+  const { forms, source } = text;
+  const log = readLog(file, source.text, statedIn(sidecar?.spec), workshop);
   return "times" in log
-    ? { log: { ...log, file } }
-    : { problems: log.map((problem) => named(problem, sidecar?.file ?? file.replace(/\.csv$/iu, ".md"))) };
+    ? { log: { ...log, file }, forms }
+    : { forms, problems: log.map((problem) => named(problem, sidecar?.file ?? file.replace(/\.csv$/iu, ".md"))) };
 }
 
 /** What a file is told to be mended in is the file that is there, or the one to be written. */
@@ -94,31 +100,9 @@ const named = ({ message, mend, ...problem }: Problem, beside: string): Problem 
   mend: mend.replaceAll(BESIDE, beside),
 });
 
-/**
- * Loggers write byte order marks, which say plainly what follows; a file of the record that a builder types must have
- * none.
- */
-function logText(root: string, file: string): string | { readonly problem: Problem } {
-  let bytes: Buffer;
-  try {
-    bytes = readFileSync(join(root, file));
-  } catch {
-    return {
-      problem: {
-        file,
-        line: 1,
-        column: 1,
-        code: "unreadable",
-        message: "this file cannot be read",
-        mend: "look at its permissions",
-      },
-    };
-  }
-  const mark = bytes.subarray(0, 3).toString("hex");
-  if (mark.startsWith("fffe")) return bytes.subarray(2).toString("utf16le").replaceAll("\r\n", "\n");
-  if (mark === "efbbbf" && isUtf8(bytes)) bytes = bytes.subarray(3);
-  const source = readText(file, bytes);
-  return source instanceof Source ? source.text : source;
+function logText(root: string, file: string): ReadText | { readonly problem: Problem } {
+  const bytes = bytesOf(root, file, LIMITS.tableBytes);
+  return "problem" in bytes ? bytes : readText(file, bytes, { isTable: true });
 }
 
 const idOf = (file: string): string => file.slice("climate/".length).replace(/\.csv$/iu, "");

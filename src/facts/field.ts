@@ -5,6 +5,7 @@ import { type Measured, readQuantity, type Wanted } from "./quantity/quantity.ts
 import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "./quantity/range.ts";
 import { readTenths } from "./quantity/tenths.ts";
 import { DIMENSIONS } from "./quantity/units.ts";
+import { LIMITS, tooLong } from "./limits.ts";
 import { type Fault, isFault, onlyYouKnow, type Reading, shown, writes } from "./reading.ts";
 import { readClock } from "./time/clock.ts";
 import { readDay } from "./time/day.ts";
@@ -24,12 +25,13 @@ export function field<T>(
   read: (typed: string) => Reading<T>,
   description: string,
   examples: readonly string[],
-  pattern?: string,
+  { pattern, most = LIMITS.valueLength }: { readonly pattern?: string; readonly most?: number } = {},
 ) {
   const text = pattern === undefined ? z.string() : z.string().meta({ pattern });
   return text
     .transform((typed, context): T => {
-      const reading = typed.trim() === "" ? { fault: BLANK } : read(typed);
+      const long = tooLong(typed, most);
+      const reading = long ? { fault: long } : typed.trim() === "" ? { fault: BLANK } : read(typed);
       if (!isFault(reading)) return reading.value;
       context.addIssue({ code: "custom", message: reading.fault.message, params: { fault: reading.fault } });
       return z.NEVER;
@@ -43,7 +45,7 @@ export function faultOf(params: unknown): Fault | undefined {
 }
 
 export function words(description: string, example: string) {
-  return field((typed) => ({ value: typed }), description, [example]);
+  return field((typed) => ({ value: typed }), description, [example], { most: LIMITS.textLength });
 }
 
 const ID = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
@@ -58,6 +60,8 @@ export function isWindowsName(name: string): boolean {
 }
 
 export function idFault(typed: string, example: string): Fault | undefined {
+  const long = tooLong(typed, LIMITS.idLength);
+  if (long) return long;
   if (ID.test(typed) && !isWindowsName(typed))
     return {
       code: "windows-name",
@@ -93,7 +97,7 @@ export function id(description: string, example: string) {
     },
     description,
     [example],
-    ID.source,
+    { pattern: ID.source },
   );
 }
 
@@ -113,7 +117,7 @@ export function pieceId(description: string) {
     },
     description,
     ["B-014/1"],
-    PIECE.source,
+    { pattern: PIECE.source, most: 2 * LIMITS.idLength + 1 },
   );
 }
 
@@ -179,7 +183,7 @@ export const tolerance = () =>
 export const ratio = (description: string, example: string) => field(readRatio, description, [example]);
 export const slope = () => field(readSlope, "Slope of the grain: rise to length.", ["1 : 18"]);
 export const day = (description: string, example = "2025-03-08") =>
-  field(readDay, description, [example], "^\\d{4}-\\d{2}-\\d{2}$");
+  field(readDay, description, [example], { pattern: "^\\d{4}-\\d{2}-\\d{2}$" });
 export const clock = (description: string, latest = 24) =>
   field((typed) => readClock(typed, latest), description, ["14:20"]);
 export const instant = (description: string) => field(readInstant, description, ["2025-03-08 15:00"]);

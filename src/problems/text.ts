@@ -3,18 +3,11 @@ import type { Explained } from "./explained.ts";
 
 export const TEXT = {
   encoding: {
-    title: "The file is not plain UTF-8",
-    happened: "The bytes of the file are not UTF-8 text, or begin with a mark that says otherwise.",
+    title: "The file is not UTF-8",
+    happened: "The bytes of the file are no UTF-8 text, and do not begin with a mark that says what else they are.",
     why: "Read in a wrong encoding, letters and signs such as ° and ± become others.",
-    mend: "Save the file as UTF-8 without BOM.",
-    example: [
-      "@ new lots/S-2.md",
-      "+ \ufeff---",
-      "+ title: Spruce",
-      "+ material: timber",
-      "+ received: 2025-01-10",
-      "+ ---",
-    ],
+    mend: "Open the file in the encoding it was saved in, and save it as UTF-8.",
+    example: "An entry saved as ANSI by an editor of Windows, with a ° in it.",
   },
   "control-character": {
     title: "A character that no editor shows",
@@ -25,7 +18,7 @@ export const TEXT = {
   },
   limit: {
     title: "More than is read",
-    happened: "Something in the record is longer, deeper or more than the program reads.",
+    happened: "Something in the record is larger, longer, deeper or more than the program reads, or of another age.",
     why: "Beyond such limits a slip or a broken file would stop the whole program.",
     mend: "Make it shorter, or part it; if it is right as it is, say so to those who keep the program.",
     example: [

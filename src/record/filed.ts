@@ -1,14 +1,14 @@
 /** The files of the record, read and held against their schemas, but not yet against each other. */
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import { inOrder, type Place, type Problem } from "../problem.ts";
+import { LIMITS } from "../facts/limits.ts";
 import { FOLDERS, type FileKind, SCHEMAS, type Spec } from "../facts/kinds.ts";
+import { bytesOf } from "./file-bytes.ts";
 import type { Folder } from "./folder.ts";
 import { parse, type StandIns } from "./schema/parse.ts";
-import { readText } from "./text/bytes.ts";
+import { type Form, readText } from "./text/bytes.ts";
 import { readFrontMatter } from "./text/front-matter.ts";
 import { readPassages } from "./text/passages.ts";
-import { Source } from "./text/source.ts";
+import type { Source } from "./text/source.ts";
 import type { Data, FrontMatter, Path } from "./text/yaml.ts";
 import type { Passage } from "../facts/types.ts";
 
@@ -44,6 +44,8 @@ export interface Draft {
   /** Texts of those of which nothing is known, not even the ids within. */
   readonly unread: readonly string[];
   readonly problems: readonly Problem[];
+  /** In what form each file was written, where that is another than plain UTF-8. */
+  readonly forms: ReadonlyMap<string, readonly Form[]>;
 }
 
 /**
@@ -69,6 +71,7 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
   const problems: Problem[] = [];
   const unsound: string[] = [];
   const unread: string[] = [];
+  const forms = new Map<string, readonly Form[]>();
   const assembly = folder.files.find((file) => file.startsWith("assemblies/") && file.endsWith(".md"));
   for (const file of folder.files) {
     const kind = kindOf(file);
@@ -82,13 +85,14 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
         ? { assembly: nameOf(assembly), date: nameOf(file).slice(0, 10), title: "-" }
         : {},
     );
-    problems.push(...read.problems);
+    for (const problem of read.problems) problems.push(problem);
+    if (read.forms.length > 0) forms.set(file, read.forms);
     if (read.filed === undefined || !read.filed.whole) unsound.push(read.text);
     if (read.filed === undefined || read.filed.spec === undefined) unread.push(read.text);
     if (read.filed) (files[kind] as Filed<unknown>[]).push(read.filed);
   }
   forget(memory, folder);
-  return { files, unsound, unread, problems: inOrder(problems) };
+  return { files, unsound, unread, problems: inOrder(problems), forms };
 }
 
 function forget(memory: Memory | undefined, folder: Folder): void {
@@ -111,6 +115,7 @@ interface ReadOne<K extends FileKind> {
   readonly filed?: Filed<Spec<K>>;
   readonly text: string;
   readonly problems: readonly Problem[];
+  readonly forms: readonly Form[];
 }
 
 function readFile<K extends FileKind>(
@@ -120,24 +125,8 @@ function readFile<K extends FileKind>(
   memory: Memory | undefined,
   standIns: StandIns,
 ): ReadOne<K> {
-  let bytes: Buffer;
-  try {
-    bytes = readFileSync(join(root, file));
-  } catch {
-    return {
-      text: "",
-      problems: [
-        {
-          file,
-          line: 1,
-          column: 1,
-          code: "unreadable",
-          message: "this file cannot be read",
-          mend: "look at its permissions",
-        },
-      ],
-    };
-  }
+  const bytes = bytesOf(root, file, LIMITS.fileBytes);
+  if ("problem" in bytes) return { text: bytes.head.toString("latin1"), problems: [bytes.problem], forms: [] };
   const known = memory?.get(file);
   if (known?.bytes.equals(bytes) === true && known.standIns["assembly"] === standIns["assembly"])
     return known.read as ReadOne<K>;
@@ -147,10 +136,11 @@ function readFile<K extends FileKind>(
 }
 
 function parseFile<K extends FileKind>(file: string, bytes: Buffer, kind: K, standIns: StandIns): ReadOne<K> {
-  const source = readText(file, bytes);
-  if (!(source instanceof Source)) return { text: bytes.toString("latin1"), problems: [source.problem] };
+  const text = readText(file, bytes);
+  if ("problem" in text) return { text: bytes.toString("latin1"), problems: [text.problem], forms: [] };
+  const { source, forms } = text;
   const front = readFrontMatter(source);
-  if ("problem" in front) return { text: source.text, problems: [front.problem] };
+  if ("problem" in front) return { text: source.text, problems: [front.problem], forms };
   const passages = readPassages(source, front.body, front.bodyLine);
   const parsed = front.syntax
     ? { spec: undefined, problems: [], placeOf: front.front.placeOf, typedAt: front.front.typedAt }
@@ -169,5 +159,5 @@ function parseFile<K extends FileKind>(file: string, bytes: Buffer, kind: K, sta
     rawAt: front.front.placeOf,
     typedAt: parsed.typedAt,
   };
-  return { filed, text: source.text, problems };
+  return { filed, text: source.text, problems, forms };
 }

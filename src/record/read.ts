@@ -1,5 +1,6 @@
 /** The one reader of the record's folder. */
-import { inOrder, type Problem } from "../problem.ts";
+import { inOrder, type Note, type Problem } from "../problem.ts";
+import { beyond, inThousands, LIMITS } from "../facts/limits.ts";
 import { amend } from "./amend/amend.ts";
 import { filesBefore } from "./amend/unseconded.ts";
 import { onlyKnown } from "./known.ts";
@@ -20,13 +21,15 @@ export interface ReadOptions {
   readonly memory?: Memory;
 }
 
-/** A record that may be trusted, or all that is wrong with it. Only files within `content` are read; none is changed. */
-export async function readRecord(
-  content: string,
-  options: ReadOptions = {},
-): Promise<{ record: Record } | { problems: Problem[] }> {
+/** A record that may be trusted, or all that is wrong with it; beside either what is told of how it was read. */
+export type Read = ({ readonly record: Record } | { readonly problems: readonly Problem[] }) & {
+  readonly notes: readonly Note[];
+};
+
+/** Only files within `content` are read; none is changed. */
+export async function readRecord(content: string, options: ReadOptions = {}): Promise<Read> {
   const folder = listFolder(content);
-  if ("problem" in folder) return { problems: [folder.problem] };
+  if ("problem" in folder) return { problems: [folder.problem], notes: [] };
   const asWritten = readFiles(folder, options.memory);
   const amended = amend(asWritten);
   const { draft, amendments, problems: misamended } = amended;
@@ -37,17 +40,27 @@ export async function readRecord(
     draft.files.climate,
     workshopOf(draft.files.aircraft[0]?.spec?.time_zone, options.today),
   );
-  const problems = [
-    ...folder.problems,
-    ...draft.problems,
-    ...misamended,
-    ...climate.problems,
-    ...checkRecord(draft, folder, fileIndex, options.today),
-  ];
-  if (problems.length > 0) return { problems: inOrder(problems) };
+  const { problems: found, notes } = checkRecord(draft, folder, fileIndex, options.today, climate.forms);
+  const problems = [folder.problems, draft.problems, misamended, climate.problems, found].flat();
+  if (problems.length > 0) return { problems: few(inOrder(problems)), notes };
   const record = recordOf(draft.files, climate.logs, amendments, fileIndex, options.day);
   const before = filesBefore(asWritten, amended).map((files) =>
     onlyKnown(recordOf(files, climate.logs, amendments, fileIndex, record.day)),
   );
-  return { record: before.length === 0 ? record : { ...record, before } };
+  return { record: before.length === 0 ? record : { ...record, before }, notes };
+}
+
+/** As many problems as are told one by one, and one that stands for the others. */
+function few(problems: readonly Problem[]): readonly Problem[] {
+  const next = problems[LIMITS.problems];
+  if (next === undefined) return problems;
+  const { file, line, column } = next;
+  const more = problems.length - LIMITS.problems;
+  const most = `${LIMITS.problems} problems told one by one`;
+  const fault = beyond(
+    `and ${inThousands(more)} more ${more === 1 ? "problem" : "problems"}, of which this is the place of the first`,
+    most,
+    "mend those above, then look again",
+  );
+  return [...problems.slice(0, LIMITS.problems), { file, line, column, ...fault, more }];
 }

@@ -17,10 +17,12 @@ async function saidOfLot(bytes: string | Uint8Array): Promise<string> {
 }
 
 describe("Problems with bytes", () => {
-  it("has none with line ends of CRLF, and keeps line and column", async () => {
-    expect(await saidOfLot(LOT.replaceAll("\n", "\r\n"))).toBe("");
+  it("has none with line ends of CRLF, notes them, and keeps line and column", async () => {
+    const note = "lots/S-2.md:1:1  note: this file has line ends of Windows (CRLF), and was read with them";
+    expect(await saidOfLot(LOT.replaceAll("\n", "\r\n"))).toBe(note);
     expect(await saidOfLot(LOT.replace("timber", "wood").replaceAll("\n", "\r\n"))).toBe(
-      `lots/S-2.md:3:11  this word is not known here  [unknown-word]
+      `${note}
+lots/S-2.md:3:11  this word is not known here  [unknown-word]
     expected  resin, hardener, timber, plywood or other
     found     wood
     mend      use one of these words`,
@@ -35,21 +37,64 @@ describe("Problems with bytes", () => {
     );
   });
 
-  it("tells of a byte order mark", async () => {
-    expect(await saidOfLot(`\ufeff${LOT}`)).toBe(
-      `lots/S-2.md:1:1  the file begins with a byte order mark  [encoding]
-    expected  plain UTF-8, without a mark before the first line
-    mend      save it as UTF-8 without BOM`,
+  const UNKNOWN_WORD = `this word is not known here  [unknown-word]
+    expected  resin, hardener, timber, plywood or other
+    found     Fichte, gehöft °
+    mend      use one of these words`;
+  const WRONG = LOT.replace("timber", "Fichte, gehöft °");
+
+  it("reads over a byte order mark, notes it, and keeps line and column", async () => {
+    const note = "lots/S-2.md:1:1  note: this file begins with a byte order mark, and was read without it";
+    expect(await saidOfLot(`\ufeff${LOT}`)).toBe(note);
+    expect(await saidOfLot(`\ufeff${WRONG}`)).toBe(`${note}\nlots/S-2.md:3:11  ${UNKNOWN_WORD}`);
+    expect(await saidOfLot(`\ufeff${LOT.replace("---\n", "--\n")}`)).toContain("\nlots/S-2.md:1:1  ");
+  });
+
+  it("tells of a byte order mark that is not at the head", async () => {
+    expect(await saidOfLot(`\ufeff\ufeff${LOT}`)).toBe(
+      `lots/S-2.md:1:1  the control character U+FEFF stands here, which no editor shows  [control-character]
+    expected  text and line feeds
+    mend      take it out`,
     );
   });
 
-  it.each(["little", "big"])("tells of UTF-16, %s end first", async (end) => {
+  it.each([
+    ["little", "\n"],
+    ["big", "\n"],
+    ["little", "\r\n"],
+  ])("reads UTF-16, %s end first, notes it, and keeps line and column", async (end, lineEnd) => {
+    const encoded = (text: string): Buffer => {
+      const bytes = Buffer.from(`\ufeff${text.replaceAll("\n", lineEnd)}`, "utf16le");
+      return end === "big" ? bytes.swap16() : bytes;
+    };
+    const note = [
+      "lots/S-2.md:1:1  note: this file is UTF-16, and was read as such; most other programs that will read this record want UTF-8",
+      ...(lineEnd === "\n"
+        ? []
+        : ["lots/S-2.md:1:1  note: this file has line ends of Windows (CRLF), and was read with them"]),
+    ]
+      .sort()
+      .join("\n");
+    expect(await saidOfLot(encoded(LOT))).toBe(note);
+    expect(await saidOfLot(encoded(WRONG))).toBe(`${note}\nlots/S-2.md:3:11  ${UNKNOWN_WORD}`);
+  });
+
+  it("tells of UTF-16 that was cut off, or has half a character in it", async () => {
     const bytes = Buffer.from(`\ufeff${LOT}`, "utf16le");
-    expect(await saidOfLot(end === "big" ? bytes.swap16() : bytes)).toBe(
-      `lots/S-2.md:1:1  the file is UTF-16  [encoding]
-    expected  plain UTF-8, without a mark before the first line
-    mend      save it as UTF-8 without BOM`,
-    );
+    const said = `lots/S-2.md:1:1  the file begins as UTF-16 and is none, or was cut off  [encoding]
+    expected  text in UTF-8, or whole UTF-16
+    mend      open it in the program that wrote it and save it as UTF-8`;
+    expect(await saidOfLot(bytes.subarray(0, -1))).toBe(said);
+    expect(await saidOfLot(Buffer.concat([bytes, Buffer.from([0x00, 0xd8, 0x0a, 0x00])]))).toBe(said);
+  });
+
+  it("names all files of a form in one note", async () => {
+    await withSmall(async (folder) => {
+      for (const name of ["S-2", "S-3", "S-4"]) writeFileSync(join(folder, `lots/${name}.md`), `\ufeff${LOT}`);
+      expect(await saidOf(folder)).toBe(
+        "lots/S-2.md:1:1  note: this file begins with a byte order mark, and was read without it; so are lots/S-3.md, lots/S-4.md",
+      );
+    });
   });
 
   it("tells of UTF-16 without a mark", async () => {
@@ -60,12 +105,17 @@ describe("Problems with bytes", () => {
     );
   });
 
-  it("tells of Latin-1, and which letter it was", async () => {
-    expect(await saidOfLot(Buffer.from(LOT.replace("Spruce", "Épicéa"), "latin1"))).toBe(
+  it("tells of Windows-1252, and how the line would read", async () => {
+    const windows = LOT.replace("Spruce", "Épicéa “n° 2” – 12 €");
+    const bytes = Buffer.from(
+      windows.replaceAll("“", "\x93").replaceAll("”", "\x94").replaceAll("–", "\x96").replaceAll("€", "\x80"),
+      "latin1",
+    );
+    expect(await saidOfLot(bytes)).toBe(
       `lots/S-2.md:2:8  the file is not UTF-8  [encoding]
     expected  UTF-8 text
-    found     byte C9 (É in Latin-1)
-    mend      open it in the encoding it was saved in and save it as UTF-8`,
+    found     byte C9; read as Windows-1252 the line would be: title: Épicéa “n° 2” – 12 €
+    mend      if the line reads rightly so, open the file as Windows-1252 (ANSI, Western) and save it as UTF-8; else in the encoding it was saved in`,
     );
   });
 
@@ -73,7 +123,16 @@ describe("Problems with bytes", () => {
     expect(await saidOfLot(Buffer.concat([Buffer.from(`${LOT}\ufffd\n`), Buffer.from([0x80, 0x0a])]))).toBe(
       `lots/S-2.md:7:1  the file is not UTF-8  [encoding]
     expected  UTF-8 text
-    found     byte 80
+    found     byte 80; read as Windows-1252 the line would be: €
+    mend      if the line reads rightly so, open the file as Windows-1252 (ANSI, Western) and save it as UTF-8; else in the encoding it was saved in`,
+    );
+  });
+
+  it("tells of bytes that are text in neither", async () => {
+    expect(await saidOfLot(Buffer.concat([Buffer.from(LOT), Buffer.from([0x81, 0x8d])]))).toBe(
+      `lots/S-2.md:6:1  the file is not UTF-8  [encoding]
+    expected  UTF-8 text
+    found     byte 81
     mend      open it in the encoding it was saved in and save it as UTF-8`,
     );
   });
@@ -102,6 +161,39 @@ describe("Problems with bytes", () => {
 
   it("reads accents in two pieces as the accents they make", async () => {
     expect(await saidOfLot(LOT.replace("Spruce", "Épicéa".normalize("NFD")))).toBe("");
+  });
+});
+
+describe("Notes", () => {
+  it("name the files that nothing reads, and none that the record names or that lie elsewhere", async () => {
+    await withSmall(async (folder) => {
+      const files = [
+        "entries/2025-03-09.odt",
+        "entries/more/plan.docx",
+        "lots/notes.txt",
+        "to-do.txt",
+        "papers/more.odt",
+      ];
+      mkdirSync(join(folder, "entries/more"));
+      for (const file of files) writeFileSync(join(folder, file), "text");
+      writeFileSync(join(folder, "entries/b.jpg"), readFileSync(join(folder, "photos/jig.jpg")));
+      expect(await saidOf(folder)).toBe(
+        `entries/2025-03-09.odt:1:1  note: nothing reads this file, and nothing in the record names it; nor entries/b.jpg, entries/more/plan.docx
+lots/notes.txt:1:1  note: nothing reads this file, and nothing in the record names it
+to-do.txt:1:1  note: nothing reads this file, and nothing in the record names it`,
+      );
+      const entry = join(folder, "entries/2025-03-15-pieces.md");
+      writeFileSync(entry, readFileSync(entry, "utf8").replace("../photos/jig.jpg", "b.jpg"));
+      expect(await saidOf(folder)).not.toContain("b.jpg");
+    });
+  });
+
+  it("tell of HTML, which is shown as typed, at its place and by Markdown's own rules", async () => {
+    const prose = "Words.\n\n- so <b>bold</b> &\n- 1 < 2 and 2 > 1, <https://example.org>, `<i>`\n\n<div>\n";
+    expect(await saidOfLot(`\ufeff${`${LOT}\n${prose}`.replaceAll("\n", "\r\n")}`)).toContain(
+      "lots/S-2.md:9:6  note: HTML is shown as it is typed, as words: <b> (and 2 more in this file)",
+    );
+    expect(await saidOfLot(`${LOT}\n1 < 2 and 2 > 1, <https://example.org>, \`<i>\`\n`)).toBe("");
   });
 });
 

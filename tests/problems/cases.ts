@@ -12,7 +12,7 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { problemText } from "../../src/problem.ts";
+import { noteText, problemText } from "../../src/problem.ts";
 import { readRecord } from "../../src/record/read.ts";
 import { change } from "../record/change.ts";
 import { readerOfCopies, TODAY } from "../record/read-changed.ts";
@@ -67,7 +67,7 @@ export async function saidOf(folder: string): Promise<string> {
 }
 
 function saidIn(read: Awaited<ReturnType<typeof readRecord>>): string {
-  return "problems" in read ? read.problems.map(problemText).join("\n") : "";
+  return [...read.notes.map(noteText), ...("problems" in read ? read.problems.map(problemText) : [])].join("\n");
 }
 
 export async function saidOfCase({ changes }: Case): Promise<string> {

@@ -17,6 +17,7 @@ const RAISED_BY: { readonly [code: string]: string } = {
   "clip-coding": "publish/clips/problems.txt",
   "clip-no-picture": "publish/clips/problems.txt",
   "clip-unreadable": "publish/clips/problems.txt",
+  encoding: "problems/bytes.test.ts",
   "drawing-too-large": "publish/pictures.test.ts",
   "drawing-unreadable": "publish/pictures.test.ts",
   "drawing-unsafe": "publish/pictures.test.ts",

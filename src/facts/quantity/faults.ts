@@ -1,5 +1,6 @@
 /** What is said of a quantity that cannot be read. */
 import type { ProblemCode } from "../../problems/codes.ts";
+import { beyond, LIMITS } from "../limits.ts";
 import { nearest } from "../nearest.ts";
 import { type Fault, meaning, type Mending, onlyYouKnow, shown, writes } from "../reading.ts";
 import type { Dimension } from "../types.ts";
@@ -33,6 +34,7 @@ function unitsOf(dimensions: readonly Dimension[] | undefined): string {
 export function noNumber(typed: string, why: NumberFault, wanted: Wanted): Failed {
   if (why === "zero below")
     return failed("no-number", "nothing can be divided by zero", typed, wanted, "write the fraction as it was meant");
+  if (why === "too many digits") return { fault: tooManyDigits(typed) };
   if (why === "exponent")
     return failed("no-number", "powers of ten are not read", typed, wanted, "write the number out");
   return failed(
@@ -42,6 +44,28 @@ export function noNumber(typed: string, why: NumberFault, wanted: Wanted): Faile
     wanted,
     "write a number and its unit; words belong in the prose",
   );
+}
+
+export function tooManyDigits(typed: string): Fault {
+  return beyond(
+    "a number here has more digits than can be kept",
+    `${LIMITS.digits} digits`,
+    "write the digits that were measured; of a very large or small measure, in another unit",
+    typed,
+  );
+}
+
+/** `unit` is the unit of reckoning. */
+export function tooLarge(typed: string, unit: string): Failed {
+  const most = `${LIMITS.magnitude.toExponential().replace("e+", " × 10^")} ${unit}`;
+  return {
+    fault: beyond(
+      "nothing in a build is as large as this",
+      most.replace("1 × ", ""),
+      "look at the number and its unit",
+      typed,
+    ),
+  };
 }
 
 export function decimalComma(typed: string, body: string, wanted: Wanted): Failed {

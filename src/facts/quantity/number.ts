@@ -1,3 +1,5 @@
+import { hasTooManyDigits } from "../limits.ts";
+
 /** Numbers as a carpenter writes them: `42.0`, `1/4`, `1 3/8`, `1-3/8`, `½`, `1½`. */
 
 /** A number at the head of a text. `step` is what its last digit is worth: 0.1 for `42.0`, 1 for `42`, 0 for a fraction. */
@@ -9,7 +11,7 @@ export interface TypedNumber {
   readonly rest: string;
 }
 
-export type NumberFault = "no number" | "decimal comma" | "zero below" | "exponent";
+export type NumberFault = "no number" | "decimal comma" | "zero below" | "exponent" | "too many digits";
 
 const FRACTION = /^(?:(\d+)(?:\s+|-))?(\d+)\/(\d+)/;
 const DECIMAL = /^(?:\d+(?:\.\d+)?|\.\d+)/;
@@ -38,6 +40,11 @@ const GLYPHS: { readonly [glyph: string]: readonly [number, number] } = {
 
 /** Reads an unsigned number at the head of a text which begins without a blank. */
 export function numberAtHead(text: string): TypedNumber | NumberFault {
+  const number = anyNumberAtHead(text);
+  return typeof number !== "string" && hasTooManyDigits(number.text) ? "too many digits" : number;
+}
+
+function anyNumberAtHead(text: string): TypedNumber | NumberFault {
   const glyph = GLYPH.exec(text);
   if (glyph) {
     const [over, under] = GLYPHS[glyph[2] ?? ""] ?? [0, 1];

@@ -1,7 +1,17 @@
 /** Text to a quantity. What was typed is kept; nothing is guessed. */
+import { LIMITS } from "../limits.ts";
 import { isFault, type Reading } from "../reading.ts";
 import type { Dimension, Quantity } from "../types.ts";
-import { decimalComma, noNumber, noUnit, notPositive, tooMuch, unknownUnit, wrongDimension } from "./faults.ts";
+import {
+  decimalComma,
+  noNumber,
+  noUnit,
+  notPositive,
+  tooLarge,
+  tooMuch,
+  unknownUnit,
+  wrongDimension,
+} from "./faults.ts";
 import { numberAtHead, type TypedNumber } from "./number.ts";
 import { inBase, spanInBase, type Unit, unitOf } from "./units.ts";
 
@@ -82,6 +92,7 @@ function composite(number: TypedNumber): { readonly value: Size } | undefined {
 
 function bounded(typed: string, negative: boolean, { amount, step, unit }: Size, wanted: Wanted): Reading<Measured> {
   const value = inBase(negative ? -amount : amount, unit);
+  if (Math.abs(value) > LIMITS.magnitude) return tooLarge(typed, unit.base);
   const sign = wanted.sign ?? "positive";
   if ((sign === "positive" && value <= 0) || (sign === "not negative" && value < 0))
     return notPositive(typed, sign, wanted);

@@ -1,6 +1,8 @@
 /** Ranges, tolerances and ratios. */
 import { type Fault, isFault, onlyYouKnow, type Reading, shown, writes, writesQuoted } from "../reading.ts";
 import type { Dimension, MixRatio, Range, Tolerance } from "../types.ts";
+import { hasTooManyDigits } from "../limits.ts";
+import { tooManyDigits } from "./faults.ts";
 import { numberAtHead, plain } from "./number.ts";
 import { type Measured, readQuantity, tidied, type Wanted } from "./quantity.ts";
 
@@ -146,6 +148,7 @@ export function readTolerance(typed: string, example = "±0.5 mm"): Reading<Meas
 export function readRatio(typed: string): Reading<MixRatio> {
   const parts = partsOf(typed, /\s*:\s*/);
   if (parts) return { value: { typed, hardenerOverResin: parts[1] / parts[0] } };
+  if (hasTooManyDigits(typed)) return { fault: tooManyDigits(typed) };
   const point = typed.replace(/(\d),(\d)/g, "$1.$2");
   const comma =
     point !== typed && partsOf(point, /\s*:\s*/)
@@ -166,6 +169,7 @@ export function readRatio(typed: string): Reading<MixRatio> {
 export function readSlope(typed: string): Reading<string> {
   const parts = partsOf(typed, /\s*:\s*|\s+in\s+/);
   if (parts && parts[0] <= parts[1]) return { value: typed };
+  if (hasTooManyDigits(typed)) return { fault: tooManyDigits(typed) };
   const turned = parts
     ? { mend: `if it was meant the other way round, write "${plain(parts[1])} : ${plain(parts[0])}"` }
     : onlyYouKnow('give it as in "1 : 18", in quotation marks');
@@ -183,7 +187,7 @@ export function readSlope(typed: string): Reading<string> {
 function partsOf(typed: string, between: RegExp): readonly [number, number] | undefined {
   const parts = tidied(typed)
     .split(between)
-    .map((part) => (/^\d+(?:\.\d+)?$/.test(part) ? Number(part) : 0));
+    .map((part) => (/^\d+(?:\.\d+)?$/.test(part) && !hasTooManyDigits(part) ? Number(part) : 0));
   const [first = 0, second = 0] = parts;
   return parts.length === 2 && first > 0 && second > 0 ? [first, second] : undefined;
 }

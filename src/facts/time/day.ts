@@ -1,12 +1,15 @@
 /** Days of the calendar. */
-import { type Mending, onlyYouKnow, type Reading, shown, writes } from "../reading.ts";
+import { beyond, LIMITS } from "../limits.ts";
+import { type Fault, type Mending, onlyYouKnow, type Reading, shown, writes } from "../reading.ts";
 import type { Day } from "../types.ts";
 
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 export function readDay(typed: string): Reading<Day> {
   const match = DAY.exec(typed);
-  if (match && isReal(Number(match[1]), Number(match[2]), Number(match[3]))) return { value: typed };
+  const [year, month, day] = [Number(match?.[1]), Number(match?.[2]), Number(match?.[3])];
+  if (match && isRead(year, month, day)) return { value: typed };
+  if (match && isReal(year, month, day)) return { fault: anotherAge(typed) };
   if (match) {
     return wrong(typed, "there is no such day", onlyYouKnow("give a day that the calendar has"));
   }
@@ -14,10 +17,19 @@ export function readDay(typed: string): Reading<Day> {
 }
 
 function isReal(year: number, month: number, day: number): boolean {
-  const date = new Date(Date.UTC(year, month - 1, day));
-  return (
-    year >= 1900 && date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day
-  );
+  const date = new Date(0);
+  date.setUTCFullYear(year, month - 1, day);
+  return date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+}
+
+function isRead(year: number, month: number, day: number): boolean {
+  return year >= LIMITS.years.first && year <= LIMITS.years.last && isReal(year, month, day);
+}
+
+function anotherAge(typed: string): Fault {
+  const { first, last } = LIMITS.years;
+  const years = `a day of the years ${first} to ${last}`;
+  return { ...beyond("this day is of another age", "", "look at the year", typed), expected: years };
 }
 
 /** The day after. */
@@ -26,7 +38,7 @@ export function nextDay(day: Day): Day {
 }
 
 function iso(year: number, month: number, day: number): string | undefined {
-  return isReal(year, month, day)
+  return isRead(year, month, day)
     ? `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`
     : undefined;
 }

@@ -1,4 +1,6 @@
 /** Hours of work: `2:45`, `2.75`, `2h45`, `2 h 45 min`, `165 min`. */
+import { hasTooManyDigits, LIMITS } from "../limits.ts";
+import { tooManyDigits, tooLarge } from "../quantity/faults.ts";
 import { type Mending, onlyYouKnow, type Reading, shown, writes } from "../reading.ts";
 
 export interface Worked {
@@ -9,17 +11,19 @@ export interface Worked {
 const FORMS: readonly (readonly [RegExp, (parts: readonly string[]) => number | "minutes"])[] = [
   [/^(\d+):(\d{2})(?:\s*h)?$/, ([h, m]) => (Number(m) > 59 ? "minutes" : Number(h) * 60 + Number(m))],
   [/^(\d+)\s*h\s*(\d{1,2})(?:\s*min)?$/i, ([h, m]) => (Number(m) > 59 ? "minutes" : Number(h) * 60 + Number(m))],
-  [/^(\d+(?:\.\d+)?|\.\d+)(?:\s*h(?:ours?)?)?$/i, ([h]) => hundredfold(Number(h) * 60)],
+  [/^(\d+(?:\.\d+)?|\.\d+)(?:\s*h(?:ours?)?)?$/i, ([h]) => withoutNoise(Number(h) * 60)],
   [/^(\d+)\s*min(?:utes)?$/i, ([m]) => Number(m)],
 ];
 
-/** Rids a product of the noise of binary fractions. */
-function hundredfold(minutes: number): number {
-  return Math.round(minutes * 1e6) / 1e6;
+/** Rids a product of the noise of binary fractions, and of no more than that. */
+function withoutNoise(minutes: number): number {
+  const whole = Math.round(minutes);
+  return Math.abs(minutes - whole) <= Math.max(1, whole) * 4 * Number.EPSILON ? whole : minutes;
 }
 
 export function readHours(typed: string, most?: number): Reading<Worked> {
   const text = typed.normalize("NFC").trim();
+  if (hasTooManyDigits(text)) return { fault: tooManyDigits(typed) };
   for (const [form, reckon] of FORMS) {
     const match = form.exec(text);
     if (match) return checked(typed, reckon(match.slice(1)), most);
@@ -30,17 +34,23 @@ export function readHours(typed: string, most?: number): Reading<Worked> {
 function checked(typed: string, minutes: number | "minutes", most: number | undefined): Reading<Worked> {
   if (minutes === "minutes")
     return wrong(typed, "an hour has only 60 minutes", onlyYouKnow("give hours and minutes, minutes up to 59"));
+  if (minutes * 60 > LIMITS.magnitude) return tooLarge(typed, "s");
   if (minutes <= 0)
     return wrong(typed, "no time has passed", onlyYouKnow("say how long it took, or leave the line out"));
   if (!Number.isInteger(minutes)) {
     return wrong(
       typed,
-      `this is ${Math.round(minutes * 10) / 10} minutes, and hours are kept in whole minutes`,
+      `this is ${toldMinutes(minutes)} minutes, and hours are kept in whole minutes`,
       onlyYouKnow(`give it in whole minutes, as in ${asHours(Math.round(minutes))} if it was that`),
     );
   }
   if (most !== undefined && minutes > most) return wrong(typed, "this is more than a day", onlyYouKnow(tooLong(typed)));
   return { value: { minutes, typed } };
+}
+
+function toldMinutes(minutes: number): number {
+  const rounded = Math.round(minutes * 10) / 10;
+  return Number.isInteger(rounded) ? minutes : rounded;
 }
 
 function tooLong(typed: string): string {

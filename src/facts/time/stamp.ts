@@ -1,3 +1,5 @@
+import { LIMITS } from "../limits.ts";
+
 /** What a stamp such as `08.03.2025 14:20` says: the wall time as if it were UTC, s, and the seconds east of Greenwich where it names them. */
 interface Stamp {
   readonly wall: number;
@@ -13,7 +15,7 @@ export function hourOf(hour: number, half: string | undefined): number {
   return (hour % 12) + (half.toLowerCase() === "p" ? 12 : 0);
 }
 
-/** Seconds of a wall time as if it were UTC; undefined for what no calendar and no clock shows, and for years before 1970. */
+/** Seconds of a wall time as if it were UTC; undefined for what no calendar and no clock shows, for years before 1970 and after the last that is read. */
 export function wallOf(
   year: number,
   month: number,
@@ -23,7 +25,17 @@ export function wallOf(
   second: number,
 ): number | undefined {
   if (
-    !(year >= 1970 && month >= 1 && month <= 12 && day >= 1 && hour >= 0 && hour <= 23 && minute <= 59 && second < 60)
+    !(
+      year >= 1970 &&
+      year <= LIMITS.years.last &&
+      month >= 1 &&
+      month <= 12 &&
+      day >= 1 &&
+      hour >= 0 &&
+      hour <= 23 &&
+      minute <= 59 &&
+      second < 60
+    )
   )
     return undefined;
   const midnight = Date.UTC(year, month - 1, day);

@@ -41,6 +41,11 @@ export function checkProse(context: CheckContext): void {
   }
 }
 
+/** Every file beside the record that a file of the record names. */
+export function filesNamed(context: CheckContext): ReadonlySet<FilePath> {
+  return declaredIn(context).files;
+}
+
 function declaredIn(context: CheckContext): Declared {
   const pictures = new Set<FilePath>();
   const clips = new Set<FilePath>();

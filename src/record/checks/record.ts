@@ -1,8 +1,10 @@
 /** The files of the record held against each other. */
-import type { Problem } from "../../problem.ts";
+import type { Note, Problem } from "../../problem.ts";
 import type { Draft } from "../filed.ts";
+import type { Form } from "../text/bytes.ts";
 import type { Folder } from "../folder.ts";
 import { collectIds } from "../ids.ts";
+import { notesOf } from "../notes.ts";
 import type { FileIndex } from "../file-index.ts";
 import type { Day } from "../../facts/types.ts";
 import { checkAssemblies } from "./assemblies.ts";
@@ -17,7 +19,7 @@ import { checkEntries } from "./entries.ts";
 import { checkFiles } from "./files.ts";
 import { checkJoints } from "./joints.ts";
 import { checkMeasurements } from "./measurements.ts";
-import { checkProse } from "./prose.ts";
+import { checkProse, filesNamed } from "./prose.ts";
 import { checkSettings } from "./settings.ts";
 import { checkTests } from "./tests.ts";
 import { checkThermometers } from "./thermometer.ts";
@@ -43,9 +45,24 @@ const CHECKS = [
   checkProse,
 ];
 
-export function checkRecord(draft: Draft, folder: Folder, fileIndex: FileIndex, today: Day | undefined): Problem[] {
+export interface Checked {
+  readonly problems: readonly Problem[];
+  readonly notes: readonly Note[];
+}
+
+/** `forms` are those of logger files. */
+export function checkRecord(
+  draft: Draft,
+  folder: Folder,
+  fileIndex: FileIndex,
+  today: Day | undefined,
+  forms: ReadonlyMap<string, readonly Form[]>,
+): Checked {
   const ids = collectIds(draft.files);
   const context: CheckContext = { draft, folder, ids, fileIndex, today, problems: [...ids.problems] };
   for (const check of CHECKS) check(context);
-  return context.problems;
+  const told = new Set(context.problems.map(({ file }) => file));
+  const silent = folder.files.filter((file) => !told.has(file));
+  const notes = notesOf(draft.files, silent, () => filesNamed(context), new Map([...draft.forms, ...forms]));
+  return { problems: context.problems, notes };
 }

@@ -1,55 +1,117 @@
-/** Bytes of a record file to text: UTF-8 only, no marks, no control characters. LF and CRLF line ends are both read. */
+/**
+ * Bytes of a record file to text. UTF-8 and marked UTF-16 are read, of tables Windows-1252 too; lines may end in LF or
+ * CRLF.
+ */
 import { isUtf8 } from "node:buffer";
 import type { Problem } from "../../problem.ts";
-import type { Fault } from "../../facts/reading.ts";
+import { type Fault, onlyYouKnow, shown } from "../../facts/reading.ts";
 import { Source } from "./source.ts";
 
-export function readText(file: string, bytes: Buffer): Source | { readonly problem: Problem } {
-  const mark = markFault(bytes);
-  if (mark) return { problem: { file, line: 1, column: 1, ...mark } };
-  if (!isUtf8(bytes)) return { problem: badByte(file, bytes) };
-  const raw = bytes.toString("utf8");
-  const source = new Source(file, raw.includes("\r") ? raw.replaceAll("\r\n", "\n") : raw);
-  const control = /[\u0000-\u0008\u000b-\u001f\u007f\u0085\u2028\u2029\ufeff]/.exec(source.text);
-  return control ? { problem: source.problem(control.index, controlFault(control[0])) } : source;
+/** What a file is read from that is not plain UTF-8 with LF: told in a note. */
+export type Form = "byte order mark" | "UTF-16" | "CRLF" | "Windows-1252";
+
+export interface ReadText {
+  readonly source: Source;
+  readonly forms: readonly Form[];
 }
 
-function markFault(bytes: Buffer): Fault | undefined {
-  const starts = (...head: readonly number[]): boolean => head.every((byte, index) => bytes[index] === byte);
-  const expected = "plain UTF-8, without a mark before the first line";
-  if (starts(0xef, 0xbb, 0xbf)) {
-    return {
-      code: "encoding",
-      message: "the file begins with a byte order mark",
-      expected,
-      mend: "save it as UTF-8 without BOM",
-    };
-  }
-  if (starts(0xff, 0xfe) || starts(0xfe, 0xff)) {
-    return { code: "encoding", message: "the file is UTF-16", expected, mend: "save it as UTF-8 without BOM" };
-  }
-  return undefined;
+interface Decoded {
+  readonly text: string;
+  readonly form?: Form;
 }
 
-function badByte(file: string, bytes: Buffer): Problem {
-  const text = bytes.toString("utf8");
-  let index = text.indexOf("\ufffd");
-  while (isWritten(bytes, text, index)) index = text.indexOf("\ufffd", index + 1);
-  const byte = bytes[Buffer.byteLength(text.slice(0, index))] ?? 0;
-  const latin = byte >= 0xa0 ? ` (${String.fromCharCode(byte)} in Latin-1)` : "";
-  return new Source(file, text.replaceAll("\r\n", "\n")).problem(text.slice(0, index).replaceAll("\r\n", "\n").length, {
+/** `isTable` says that the bytes were written by a logger or a spreadsheet, and not by hand. */
+export function readText(
+  file: string,
+  bytes: Uint8Array,
+  { isTable = false }: { readonly isTable?: boolean } = {},
+): ReadText | { readonly problem: Problem } {
+  const decoded = decodedFrom(file, bytes, isTable);
+  if ("problem" in decoded) return decoded;
+  const isCrlf = decoded.text.includes("\r\n");
+  const source = new Source(file, isCrlf ? decoded.text.replaceAll("\r\n", "\n") : decoded.text);
+  const control = CONTROL.exec(source.text);
+  if (control) return { problem: source.problem(control.index, controlFault(control[0])) };
+  return { source, forms: [...(decoded.form === undefined ? [] : [decoded.form]), ...(isCrlf ? CRLF : [])] };
+}
+
+const CRLF: readonly Form[] = ["CRLF"];
+const CONTROL = /[\u0000-\u0008\u000b-\u001f\u007f\u0080-\u009f\u2028\u2029\ufeff]/;
+
+function decodedFrom(file: string, bytes: Uint8Array, isTable: boolean): Decoded | { readonly problem: Problem } {
+  const mark = Buffer.from(bytes.subarray(0, 3)).toString("hex");
+  const wide = mark.startsWith("fffe") ? "utf-16le" : mark.startsWith("feff") ? "utf-16be" : undefined;
+  if (wide !== undefined) {
+    const text = decode(wide, bytes);
+    return text === undefined ? { problem: brokenUtf16(file) } : { text, form: "UTF-16" };
+  }
+  if (isUtf8(bytes)) {
+    const text = decode("utf-8", bytes) ?? "";
+    return mark === "efbbbf" ? { text, form: "byte order mark" } : { text };
+  }
+  const windows = decode("windows-1252", bytes);
+  if (isTable && mark !== "efbbbf" && windows !== undefined && !UNDEFINED.test(windows))
+    return { text: windows, form: "Windows-1252" };
+  return { problem: badByte(file, bytes, windows) };
+}
+
+/** Places that Windows-1252 leaves empty; the decoder of the web's standard makes control characters of them. */
+const UNDEFINED = /[\u0080-\u009f]/;
+
+/** The text without a mark at its head; undefined where the bytes are none in the encoding. */
+function decode(encoding: string, bytes: Uint8Array): string | undefined {
+  try {
+    // Node 20 to 23 take a whole text in Windows-1252 for Latin-1, but no part of one; of one byte a letter, no part is cut.
+    return new TextDecoder(encoding, { fatal: true }).decode(bytes, { stream: encoding === "windows-1252" });
+  } catch {
+    return undefined;
+  }
+}
+
+function brokenUtf16(file: string): Problem {
+  return {
+    file,
+    line: 1,
+    column: 1,
+    code: "encoding",
+    message: "the file begins as UTF-16 and is none, or was cut off",
+    expected: "text in UTF-8, or whole UTF-16",
+    mend: "open it in the program that wrote it and save it as UTF-8",
+  };
+}
+
+/** `windows` is the text as Windows-1252 has it. */
+function badByte(file: string, bytes: Uint8Array, windows: string | undefined): Problem {
+  const at = firstBadByte(bytes);
+  const before = new TextDecoder("utf-8").decode(bytes.subarray(0, at)).replaceAll("\r\n", "\n");
+  const byte = bytes[at] ?? 0;
+  const line = windows?.slice(windows.lastIndexOf("\n", at) + 1).split(/\r?\n/, 1)[0];
+  const isLikely = line !== undefined && !UNDEFINED.test(line);
+  return new Source(file, before).problem(before.length, {
     code: "encoding",
     message: "the file is not UTF-8",
     expected: "UTF-8 text",
-    found: `byte ${byte.toString(16).toUpperCase().padStart(2, "0")}${latin}`,
-    mend: "open it in the encoding it was saved in and save it as UTF-8",
+    found: `byte ${byte.toString(16).toUpperCase().padStart(2, "0")}${isLikely ? `; read as Windows-1252 the line would be: ${shown(line.trim())}` : ""}`,
+    ...onlyYouKnow(
+      isLikely
+        ? "if the line reads rightly so, open the file as Windows-1252 (ANSI, Western) and save it as UTF-8; else in the encoding it was saved in"
+        : "open it in the encoding it was saved in and save it as UTF-8",
+    ),
   });
 }
 
-/** Whether the replacement character at an index was itself written in the file. */
-function isWritten(bytes: Buffer, text: string, index: number): boolean {
-  const offset = Buffer.byteLength(text.slice(0, index));
-  return bytes[offset] === 0xef && bytes[offset + 1] === 0xbf && bytes[offset + 2] === 0xbd;
+/** The first byte that begins no character of UTF-8: found by halves, since a head of UTF-8 is UTF-8 but for its end. */
+function firstBadByte(bytes: Uint8Array): number {
+  const isSound = (length: number): boolean =>
+    [0, 1, 2, 3].some((cut) => cut <= length && isUtf8(bytes.subarray(0, length - cut)));
+  let [low, high] = [0, bytes.length];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (isSound(middle)) low = middle;
+    else high = middle - 1;
+  }
+  while (!isUtf8(bytes.subarray(0, low))) low -= 1;
+  return low;
 }
 
 function controlFault(character: string): Fault {

@@ -1,10 +1,11 @@
 /** YAML to plain data in which every value is text, a list or a block, and each keeps its place. */
-import { isMap, isScalar, isSeq, parseDocument, type Node, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
+import { isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
 import type { Place, Problem } from "../../problem.ts";
 import { withOurHours } from "../../facts/time/hours.ts";
 import { type Fault, onlyYouKnow, shown, writes } from "../../facts/reading.ts";
 import type { Path } from "../../facts/values.ts";
 import type { Source } from "./source.ts";
+import { type Beyond, composed } from "./yaml-bounds.ts";
 import { syntaxFault, tellingError } from "./yaml-faults.ts";
 
 /** Text as typed, a list or a block. */
@@ -52,7 +53,8 @@ interface Spot {
 
 /** `base` is where the YAML begins in the file. */
 export function parseYaml(source: Source, text: string, base: number): ParsedYaml {
-  const document = parseDocument(text, OPTIONS);
+  const document = composed(text, OPTIONS);
+  if ("fault" in document) return beyondReading(source, base, document);
   const reader = new Reader(source, text, base);
   const { data, spot } = reader.read(document.contents as Node | null);
   const errors = document.errors.filter((error) => error.code === "DUPLICATE_KEY");
@@ -66,6 +68,11 @@ export function parseYaml(source: Source, text: string, base: number): ParsedYam
     problems: other ? problems : [...problems, ...reader.problems],
     syntax: other !== undefined,
   };
+}
+
+function beyondReading(source: Source, base: number, { offset, fault }: Beyond): ParsedYaml {
+  const problems = [source.problem(base + offset, fault)];
+  return { front: frontMatter(source, base, "", { start: 0, end: 0 }), problems, syntax: true };
 }
 
 interface ReadValue {

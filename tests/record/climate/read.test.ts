@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { readRecord } from "../../../src/record/read.ts";
-import { problemText } from "../../../src/problem.ts";
+import { noteText, problemText } from "../../../src/problem.ts";
 
 let root = "";
 beforeEach(() => {
@@ -34,12 +34,14 @@ async function read(files: Files, today?: string) {
     writeFileSync(join(root, name), text);
   }
   const read = await readRecord(root, today === undefined ? {} : { today });
+  const notes = read.notes.map(noteText);
   if ("problems" in read)
     return {
+      notes,
       problems: read.problems.map(({ file, line, column, code }) => `${file}:${line}:${column} ${code}`),
       texts: read.problems.map(problemText),
     };
-  return { logs: read.record.climate };
+  return { notes, logs: read.record.climate };
 }
 
 const FIRST = "Time (UTC),Temp (°C),RH (%)\n2025-03-08 14:00,20,50\n2025-03-08 15:00,21,51\n2025-03-08 16:00,22,52\n";
@@ -144,13 +146,27 @@ describe("The climate folder", () => {
     expect(form.problems).toEqual(["climate/shop.md:3:7 climate-stamp"]);
   });
 
-  it("reads files that say by a mark how they are encoded, and no others that are not UTF-8", async () => {
-    const marked = await read({
+  it("reads files in whatever encoding they say by a mark, or else as Windows-1252, and notes it", async () => {
+    const wide = Buffer.from(`\ufeff${FIRST}`, "utf16le");
+    const files = {
       "climate/a.csv": Buffer.from(`\ufeff${FIRST.replaceAll("\n", "\r\n")}`),
-      "climate/b.csv": Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(FIRST, "utf16le")]),
-    });
-    expect(marked.logs?.map(({ times }) => times.length)).toEqual([3, 3]);
-    expect((await read({ "climate/a.csv": Buffer.from(FIRST, "latin1"), "climate/b.csv": FIRST })).problems).toEqual([
+      "climate/b.csv": wide,
+      "climate/c.csv": Buffer.from(wide).swap16(),
+      "climate/d.csv": Buffer.from(FIRST, "latin1"),
+    };
+    const { logs, notes } = await read(files);
+    expect(logs?.map(({ times, temperatures }) => [times.length, temperatures[0]])).toEqual(Array(4).fill([3, 20]));
+    expect(notes).toEqual([
+      "climate/a.csv:1:1  note: this file begins with a byte order mark, and was read without it",
+      "climate/a.csv:1:1  note: this file has line ends of Windows (CRLF), and was read with them",
+      "climate/b.csv:1:1  note: this file is UTF-16, and was read as such; most other programs that will read this record want UTF-8; so is climate/c.csv",
+      "climate/d.csv:1:1  note: this file is not UTF-8, and was read as Windows-1252: look whether signs such as ° and µ are right",
+    ]);
+  });
+
+  it("refuses bytes that are no text in any of them", async () => {
+    const bytes = Buffer.concat([Buffer.from(FIRST, "latin1"), Buffer.from([0x81])]);
+    expect((await read({ "climate/a.csv": bytes, "climate/b.csv": FIRST })).problems).toEqual([
       "climate/a.csv:1:18 encoding",
     ]);
   });
