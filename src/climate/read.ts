@@ -1,6 +1,6 @@
 /** Everything in `climate/`: logger files as CSV, and what stands beside them. */
 import { inOrder, type Problem } from "../problem.ts";
-import { idFault, isWindowsName } from "../facts/field.ts";
+import { idFault, isWindowsName } from "../facts/id.ts";
 import { LIMITS } from "../facts/limits.ts";
 import { bytesOf } from "../record/file-bytes.ts";
 import { type Form, type ReadText, readText } from "../record/text/bytes.ts";

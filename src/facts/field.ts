@@ -6,7 +6,7 @@ import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from ".
 import { readTenths } from "./quantity/tenths.ts";
 import { DIMENSIONS } from "./quantity/units.ts";
 import { LIMITS, tooLong } from "./limits.ts";
-import { type Fault, isFault, onlyYouKnow, type Reading, shown, writes } from "./reading.ts";
+import { type Fault, isFault, type Reading, shown } from "./reading.ts";
 import { readClock } from "./time/clock.ts";
 import { readDay } from "./time/day.ts";
 import { readHours } from "./time/hours.ts";
@@ -46,79 +46,6 @@ export function faultOf(params: unknown): Fault | undefined {
 
 export function words(description: string, example: string) {
   return field((typed) => ({ value: typed }), description, [example], { most: LIMITS.textLength });
-}
-
-const ID = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
-const PIECE = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?\/[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
-
-/** Names that Windows keeps for devices, whatever follows a point: no file can be called so there. */
-const DEVICE = /^(?:con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³]|conin\$|conout\$)$/i;
-
-/** Whether Windows could hold a file of this name; pages and files of a record are named by its ids. */
-export function isWindowsName(name: string): boolean {
-  return !DEVICE.test((name.split(".")[0] ?? "").trimEnd()) && !/[. ]$/.test(name);
-}
-
-export function idFault(typed: string, example: string): Fault | undefined {
-  const long = tooLong(typed, LIMITS.idLength);
-  if (long) return long;
-  if (ID.test(typed) && !isWindowsName(typed))
-    return {
-      code: "windows-name",
-      message: "Windows can hold no file of this name, and files are named by ids",
-      expected: `an id, such as ${example}`,
-      found: shown(typed),
-      mend: "give it another id, everywhere it is named",
-    };
-  if (ID.test(typed)) return undefined;
-  const better = typed
-    .replaceAll("ß", "ss")
-    .replaceAll("ø", "o")
-    .replaceAll("æ", "ae")
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .replace(/[\s_/]+/g, "-")
-    .replace(/[^A-Za-z0-9.-]/g, "")
-    .replace(/^[.-]+|[.-]+$/g, "");
-  return {
-    code: "bad-id",
-    message: "an id has only the letters A to Z, digits, - and . in it",
-    expected: `an id, such as ${example}`,
-    found: shown(typed),
-    ...(better === "" || !isWindowsName(better) ? onlyYouKnow("give it another id") : writes(better)),
-  };
-}
-
-export function id(description: string, example: string) {
-  return field(
-    (typed): Reading<string> => {
-      const fault = idFault(typed, example);
-      return fault ? { fault } : { value: typed };
-    },
-    description,
-    [example],
-    { pattern: ID.source },
-  );
-}
-
-export function pieceId(description: string) {
-  return field(
-    (typed): Reading<string> => {
-      if (PIECE.test(typed)) return { value: typed };
-      return {
-        fault: {
-          code: "bad-id",
-          message: "a test piece has its batch's id, a slash and a number",
-          expected: "the id of a piece, such as B-014/1",
-          found: shown(typed),
-          mend: "give the batch's id, a slash and the number",
-        },
-      };
-    },
-    description,
-    ["B-014/1"],
-    { pattern: PIECE.source, most: 2 * LIMITS.idLength + 1 },
-  );
 }
 
 export function quantity(
@@ -209,10 +136,6 @@ export function count(description: string, example: string) {
     [example],
   );
 }
-
-/** The path of a file, looked for only once the whole record has been read. */
-export const file = (description: string, example: string) =>
-  field((typed) => ({ value: typed }), description, [example]);
 
 export function choice<const T extends readonly [string, ...string[]]>(values: T, description: string) {
   return z.enum(values).meta({ description });

@@ -2,7 +2,8 @@
 import type * as z from "zod";
 import { defined } from "../../defined.ts";
 import { type Decisions, prose, show, where } from "../decisions.ts";
-import { block, file, list, plusMinusShare, quantity, range, ratio, words } from "../field.ts";
+import { block, list, plusMinusShare, quantity, range, ratio, words } from "../field.ts";
+import { file } from "../id.ts";
 import { factOf, maybe, quantityOf, type SoundFile } from "../typing.ts";
 import type { FilePath, MixRatio, Passage, Placed, Quantity, Range } from "../values.ts";
 

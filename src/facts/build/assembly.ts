@@ -1,7 +1,8 @@
 /** A part of the aircraft, with its joints, hold points and tasks. */
 import type * as z from "zod";
 import { type Decisions, each, prose, show } from "../decisions.ts";
-import { block, day, file, id, list, words, worked } from "../field.ts";
+import { block, day, list, words, worked } from "../field.ts";
+import { file, idOf } from "../id.ts";
 import { factOf, type SoundFile } from "../typing.ts";
 import type { Day, FilePath, Passage, Placed } from "../values.ts";
 import { type BuildTask, buildTaskOf, buildTaskSchema, buildTaskShown } from "./build-task.ts";
@@ -10,7 +11,7 @@ import { type JointSpec, jointOf, jointSchema, jointShown } from "./joint.ts";
 
 export const assemblySchema = block({
   title: words("What the part is called.", "Tailplane"),
-  parent: id("The assembly that this one is a part of.", "tail").optional(),
+  parent: idOf("assembly", "The assembly that this one is a part of.", "tail").optional(),
   planned: worked("Hours planned for it, without those of the assemblies within it.", "120 h").optional(),
   finished: day("The day it was finished.", "2025-06-30").optional(),
   drawing: block({

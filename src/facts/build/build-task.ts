@@ -1,14 +1,15 @@
 /** A task of building, with who did how much of it. */
 import type * as z from "zod";
 import { type Decisions, show } from "../decisions.ts";
-import { block, choice, id, tenths, words } from "../field.ts";
+import { block, choice, tenths, words } from "../field.ts";
+import { ownId } from "../id.ts";
 import { factOf, type SoundFile } from "../typing.ts";
 import type { Path, Placed } from "../values.ts";
 
 const part = (who: string) => tenths(`The part of it done ${who}, in tenths; without it none.`, "0.3").optional();
 
 export const buildTaskSchema = block({
-  id: id("The task's id, or its number in the authority's list.", "W-3"),
+  id: ownId("The task's id, or its number in the authority's list.", "W-3"),
   title: words("What the task is.", "Fabricate the wing ribs"),
   applicable: choice(["yes", "no"], "Whether this aircraft has such a thing at all; without it yes.").optional(),
   credit: block({

@@ -1,6 +1,7 @@
 /** What a logger in the workshop wrote down, and what its files do not tell of their own form (`climate/NAME.md`). */
 import { type Decisions, prose, show } from "../decisions.ts";
-import { audience, block, choice, field, file, quantity, words } from "../field.ts";
+import { audience, block, choice, field, quantity, words } from "../field.ts";
+import { file } from "../id.ts";
 import { type Reading, shown } from "../reading.ts";
 import { statedReader } from "../time/stated-stamp.ts";
 import { isZone, offsetOf } from "../time/wall-clock.ts";

@@ -1,7 +1,8 @@
 /** Where work stops until someone has looked. */
 import type * as z from "zod";
 import { type Decisions, show } from "../decisions.ts";
-import { block, choice, id, list, words } from "../field.ts";
+import { block, choice, list, words } from "../field.ts";
+import { idOf, ownId } from "../id.ts";
 import { factOf, type SoundFile } from "../typing.ts";
 import type { Path, Placed } from "../values.ts";
 
@@ -9,11 +10,11 @@ import type { Path, Placed } from "../values.ts";
 export const HOLD_KINDS = ["next skin", "close-up", "covering", "first load", "flight"] as const;
 
 export const holdPointSchema = block({
-  id: id("The hold point's id.", "TP-H1"),
+  id: ownId("The hold point's id.", "TP-H1"),
   title: words("What is to be looked at.", "Inside of the box before the last skin"),
   kind: choice(HOLD_KINDS, "What may not happen before someone has looked."),
   joints: list(
-    id("A joint.", "TP-J01"),
+    idOf("joint", "A joint.", "TP-J01"),
     "The joints that must be shown; without it all joints of the assembly and of those within it.",
   ).optional(),
 });

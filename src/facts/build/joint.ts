@@ -1,12 +1,13 @@
 /** A glued joint of an assembly. */
 import type * as z from "zod";
 import { type Decisions, show } from "../decisions.ts";
-import { block, choice, id, quantity, share, words } from "../field.ts";
+import { block, choice, quantity, share, words } from "../field.ts";
+import { ownId } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
 import type { Path, Placed, Quantity } from "../values.ts";
 
 export const jointSchema = block({
-  id: id("The joint's id.", "TP-J01"),
+  id: ownId("The joint's id.", "TP-J01"),
   title: words("Which joint it is.", "Rear spar, upper cap to web"),
   at: block({
     x: share("From the left edge of the drawing.", "31 %"),

@@ -1,7 +1,8 @@
 /** What was delivered at once. */
 import type * as z from "zod";
 import { type Decisions, prose, show, where } from "../decisions.ts";
-import { audience, block, choice, day, either, file, id, quantity, share, slope, words } from "../field.ts";
+import { audience, block, choice, day, either, quantity, share, slope, words } from "../field.ts";
+import { file, idOf } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
 import type { Audience, Day, FilePath, Passage, Placed, Quantity } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
@@ -9,7 +10,7 @@ import type { Visibility } from "../visibility.ts";
 export const lotSchema = block({
   title: words("What was delivered.", "Spruce planks, 25 mm"),
   material: choice(["resin", "hardener", "timber", "plywood", "other"], "What it is."),
-  adhesive: id("The adhesive that a resin or hardener belongs to.", "epoxy-a").optional(),
+  adhesive: idOf("adhesive", "The adhesive that a resin or hardener belongs to.", "epoxy-a").optional(),
   number: words("The maker's lot number.", "40217").optional(),
   supplier: words("Who delivered it.", "A timber merchant").optional(),
   received: day("The day it came.", "2024-11-02"),

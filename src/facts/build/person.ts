@@ -1,13 +1,14 @@
 /** Someone who stands in the record. */
 import type * as z from "zod";
 import { type Decisions, person, show, where } from "../decisions.ts";
-import { audience, block, choice, id, words } from "../field.ts";
+import { audience, block, choice, words } from "../field.ts";
+import { ownId } from "../id.ts";
 import type { Audience, Path, Placed } from "../values.ts";
 import { factOf, type SoundFile } from "../typing.ts";
 import type { Visibility } from "../visibility.ts";
 
 export const personSchema = block({
-  id: id("The word that stands for this person in the record.", "builder"),
+  id: ownId("The word that stands for this person in the record.", "builder"),
   name: words("Full name.", "Ana Example"),
   public: words("The name shown where full names are withheld.", "Ana"),
   role: choice(["builder", "helper", "inspector", "visitor"], "What this person does here."),

@@ -1,7 +1,8 @@
 /** An experiment at the bench. */
 import type * as z from "zod";
 import { type Decisions, each, prose, show } from "../decisions.ts";
-import { audience, block, day, id, list, words } from "../field.ts";
+import { audience, block, day, list, words } from "../field.ts";
+import { ownId } from "../id.ts";
 import type { SoundFile } from "../typing.ts";
 import type { Audience, Day, Passage, Placed } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
@@ -16,7 +17,7 @@ export const trialSchema = block({
   ),
   preparations: list(
     block({
-      id: id("A word for this way of preparing pieces.", "abraded"),
+      id: ownId("A word for this way of preparing pieces.", "abraded"),
       what: words("What was done to the surfaces.", "Cured glue abraded with 80 grit, dust wiped off"),
     }),
     "The ways of preparing pieces that are compared.",

@@ -6,7 +6,8 @@
  * A list without ids (hours, joints, timber, closed items) is stated anew as a whole. `struck` names values that are taken back with nothing in their place.
  */
 import * as z from "zod";
-import { choice, day, id, list, words } from "../field.ts";
+import { choice, day, list, words } from "../field.ts";
+import { idOf } from "../id.ts";
 import type { Amending, FoundBy } from "./amending.ts";
 
 type Shape = { readonly [key: string]: z.ZodType };
@@ -14,12 +15,16 @@ type Shape = { readonly [key: string]: z.ZodType };
 /** The form of an amendment, made from the form of what it amends and from what of that can be amended. */
 export function amendmentSchema(shape: Shape, amended: { readonly [key: string]: Amending }) {
   return z.strictObject({
-    entry: id("The earlier entry that is amended.", "2025-03-08-caps"),
+    entry: idOf("entry", "The earlier entry that is amended.", "2025-03-08-caps"),
     why: words(
       "Why, for all who may read the amended entry: they see it beside the first text.",
       "The cup's tare had not been taken off",
     ),
-    seen_by: id("Who else, not the builder who writes, saw the source of what is right.", "helper").optional(),
+    seen_by: idOf(
+      "person",
+      "Who else, not the builder who writes, saw the source of what is right.",
+      "helper",
+    ).optional(),
     prose: choice(
       ["struck"],
       "Strikes out the prose of the amended entry; it stays readable. Without any other key below, this is meant.",

@@ -2,7 +2,8 @@
 import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
-import { audience, block, file, words } from "../field.ts";
+import { audience, block, words } from "../field.ts";
+import { file } from "../id.ts";
 import type { InEntry } from "../typing.ts";
 import type { Audience, FilePath, Path } from "../values.ts";
 import type { Visibility } from "../visibility.ts";

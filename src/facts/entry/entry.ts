@@ -1,7 +1,8 @@
 /** What happened on a day: an entry with all its facts. */
 import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
-import { audience, block, day, id, list, words } from "../field.ts";
+import { audience, block, day, list, words } from "../field.ts";
+import { idOf } from "../id.ts";
 import { type Batch, batchAmended, batchOf, batchSchema, batchShown } from "../glue/batch.ts";
 import { type Cut, cutAmended, cutOf, cutSchema, cutShown, isCutShown } from "../glue/cut.ts";
 import { isRecallShown, type Recall, recallAmended, recallOf, recallSchema, recallShown } from "../glue/recall.ts";
@@ -69,7 +70,7 @@ import { isFileShown, type Photo, photoOf, photoSchema, photoShown } from "./pho
 const shape = {
   date: day("The day, as in the file's name."),
   title: words("What was done, in a few words.", "Rear spar caps laminated"),
-  assembly: id("The assembly that was worked on.", "tailplane"),
+  assembly: idOf("assembly", "The assembly that was worked on.", "tailplane"),
   for: audience().optional(),
   hours: list(hoursSchema, "Who worked how long at what.").optional(),
   cut: list(cutSchema, "What was sawn from lots of timber and plywood that day.").optional(),
@@ -86,7 +87,7 @@ const shape = {
   accepts: list(acceptanceSchema, "Departures of earlier days accepted now.").optional(),
   open_items: block({
     raise: list(openItemSchema, "Work put off.").optional(),
-    close: list(id("An open item.", "O-08"), "Open items that are done now.").optional(),
+    close: list(idOf("open item", "An open item.", "O-08"), "Open items that are done now.").optional(),
   }).optional(),
   recalls: list(recallSchema, "Notices that a lot must not be trusted.").optional(),
   reworks: list(reworkSchema, "Joints that were opened and cleaned of glue.").optional(),

@@ -2,15 +2,16 @@
 import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, clock, either, id, list, quantity, share } from "../field.ts";
+import { block, clock, either, list, quantity, share } from "../field.ts";
+import { idOf, ownId } from "../id.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Day, Moment, Path, Placed, Quantity } from "../values.ts";
 import { type Component, componentOf, componentSchema, componentShown } from "./component.ts";
 import { isPieceShown, type Piece, pieceAmended, pieceOf, pieceSchema, pieceShown } from "./piece.ts";
 
 export const batchSchema = block({
-  id: id("The batch's id.", "B-014"),
-  adhesive: id("Which adhesive was mixed.", "epoxy-a"),
+  id: ownId("The batch's id.", "B-014"),
+  adhesive: idOf("adhesive", "Which adhesive was mixed.", "epoxy-a"),
   mixed: clock("When mixing began.").optional(),
   closed: clock("When the last joint was closed; 24:20 is twenty past midnight.", 36).optional(),
   scale: either(["mass", "volume"], "Reading step of the scale or the measure.", ["0.1 g", "1 ml"]).optional(),
@@ -26,8 +27,11 @@ export const batchSchema = block({
     wood: quantity({ dimension: "temperature", sign: "any", example: "17.5 °C" }, "Of the wood within.").optional(),
   }).optional(),
   moisture: share("Moisture of the wood, by a meter.", "10.5 %").optional(),
-  timber: list(id("A timber or plywood lot.", "S-2"), "The lots that the glued parts were made from.").optional(),
-  joints: list(id("A joint.", "TP-J03"), "The joints it went into.").optional(),
+  timber: list(
+    idOf("lot", "A timber or plywood lot.", "S-2"),
+    "The lots that the glued parts were made from.",
+  ).optional(),
+  joints: list(idOf("joint", "A joint.", "TP-J03"), "The joints it went into.").optional(),
   pieces: list(pieceSchema, "The test pieces made from it.").optional(),
 });
 

@@ -1,13 +1,14 @@
 /** One component of a mix. */
 import type * as z from "zod";
 import { type Decisions, ifShown, show } from "../decisions.ts";
-import { block, id, quantity } from "../field.ts";
+import { block, quantity } from "../field.ts";
+import { idOf } from "../id.ts";
 import { factOf, maybe } from "../typing.ts";
 import type { Quantity } from "../values.ts";
 
 export const componentSchema = (name: string) =>
   block({
-    lot: id(`The lot of the ${name}.`, "R-3").optional(),
+    lot: idOf("lot", `The lot of the ${name}.`, "R-3").optional(),
     mass: quantity({ dimension: "mass" }, "How much, weighed.").optional(),
     volume: quantity({ dimension: "volume" }, "How much, by the measure.").optional(),
   });

@@ -3,13 +3,14 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, either, id } from "../field.ts";
+import { block, either } from "../field.ts";
+import { idOf } from "../id.ts";
 import { type InEntry, quantityOf } from "../typing.ts";
 import type { Day, Path, Quantity } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
 export const cutSchema = block({
-  lot: id("The timber or plywood lot it was sawn from; once a day.", "S-2"),
+  lot: idOf("lot", "The timber or plywood lot it was sawn from; once a day.", "S-2"),
   amount: either(
     ["length", "area", "mass", "volume"],
     "How much that took, in a unit of the same kind as the lot's own amount; offcuts with it, if you reckon so.",

@@ -1,12 +1,13 @@
 /** One leg of a test piece whose legs are of several lots. */
 import type * as z from "zod";
 import { type Decisions, orWithheld, show } from "../decisions.ts";
-import { block, id, quantity } from "../field.ts";
+import { block, quantity } from "../field.ts";
+import { idOf } from "../id.ts";
 import { factOf, maybe } from "../typing.ts";
 import type { Quantity } from "../values.ts";
 
 export const legSchema = block({
-  lot: id("The timber or plywood lot that this leg was made from.", "S-2"),
+  lot: idOf("lot", "The timber or plywood lot that this leg was made from.", "S-2"),
   thickness: quantity(
     { dimension: "length" },
     "Thickness of this leg, where it is another than the piece's.",

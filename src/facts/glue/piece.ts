@@ -2,23 +2,24 @@
 import type * as z from "zod";
 import { type Decisions, each, ifShown, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, choice, id, list, pieceId, quantity } from "../field.ts";
+import { block, choice, list, quantity } from "../field.ts";
+import { idOf, ownId, ownPieceId } from "../id.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Path, Placed, Quantity } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 import { type Leg, legOf, legSchema, legShown } from "./leg.ts";
 
 export const pieceSchema = block({
-  id: pieceId("The batch's id, a slash and a number."),
-  procedure: id("The procedure it was made by.", "three-leg"),
-  lot: id("The timber lot it was made from.", "S-2").optional(),
+  id: ownPieceId("The batch's id, a slash and a number."),
+  procedure: idOf("procedure", "The procedure it was made by.", "three-leg"),
+  lot: idOf("lot", "The timber lot it was made from.", "S-2").optional(),
   legs: list(legSchema, "Its legs where they are of several lots, the one that is pressed or pulled first.").optional(),
   scraps: choice(["yes"], "It was made from scraps of the joint's own parts.").optional(),
   thickness: quantity({ dimension: "length" }, "Thickness of the leg that is pressed or pulled.").optional(),
   width: quantity({ dimension: "length" }, "Width across the piece.").optional(),
   overlap: quantity({ dimension: "length", example: "5/8 in" }, "Length of the glued overlap.").optional(),
-  trial: id("The trial it was made for; it does not count for its batch then.", "cured-surfaces").optional(),
-  preparation: id("Which of the trial's preparations it had.", "abraded").optional(),
+  trial: idOf("trial", "The trial it was made for; it does not count for its batch then.", "cured-surfaces").optional(),
+  preparation: ownId("Which of the trial's preparations it had.", "abraded").optional(),
 });
 
 export interface Piece extends Placed {

@@ -3,13 +3,14 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, id, words } from "../field.ts";
+import { block, words } from "../field.ts";
+import { idOf } from "../id.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
 export const recallSchema = block({
-  lot: id("Which lot.", "H-2"),
+  lot: idOf("lot", "Which lot.", "H-2"),
   why: words("What the notice says.", "Maker's notice: hardener off specification"),
   reference: words("Number or date of the notice.", "notice 7 of 2 May").optional(),
 });

@@ -3,12 +3,16 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, id, words } from "../field.ts";
+import { block, words } from "../field.ts";
+import { idOf } from "../id.ts";
 import type { InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
-export const rejectionSchema = block({ batch: id("Which batch.", "B-014"), why: words("Why.", "It never set hard") });
+export const rejectionSchema = block({
+  batch: idOf("batch", "Which batch.", "B-014"),
+  why: words("Why.", "It never set hard"),
+});
 
 /** The builder's own decision that a batch is not to be trusted, whatever its pieces show. */
 export interface Rejection {

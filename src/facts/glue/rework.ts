@@ -3,15 +3,19 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, each, orWithheld, show } from "../decisions.ts";
 import { anew } from "../entry/amending.ts";
-import { block, id, list, words } from "../field.ts";
+import { block, list, words } from "../field.ts";
+import { idOf, plain } from "../id.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
 
 export const reworkSchema = block({
-  joints: list(id("A joint.", "TP-J03"), "Which joints were opened."),
+  joints: plain(list(idOf("joint", "A joint.", "TP-J03"), "Which joints were opened.")),
   why: words("Why.", "Batch B-014 rejected"),
   replaced: list(
-    block({ lot: id("The lot that was taken out.", "S-1"), with: id("The lot of the new part.", "S-4") }),
+    block({
+      lot: idOf("lot", "The lot that was taken out.", "S-1"),
+      with: idOf("lot", "The lot of the new part.", "S-4"),
+    }),
     "Timber that was taken out of these joints, and the lot of the part that was put in.",
   ).optional(),
 });

@@ -3,7 +3,8 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, openFile, person, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, choice, clock, file, id, pieceId, quantity, share, words } from "../field.ts";
+import { block, choice, clock, quantity, share, words } from "../field.ts";
+import { file, idOf, pieceIdOf } from "../id.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Day, FilePath, Moment, Path, Quantity } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
@@ -11,17 +12,17 @@ import type { Visibility } from "../visibility.ts";
 export const FAILURE_MODES = ["wood", "glue line", "mixed", "crushed", "face ply", "not opened"] as const;
 
 export const testSchema = block({
-  piece: pieceId("Which piece was broken."),
+  piece: pieceIdOf("Which piece was broken."),
   at: clock("When.").optional(),
   failure: choice(
     FAILURE_MODES,
     "Where it broke: crushed where a leg gave way by pressure, face ply where the veneer of plywood did, not opened where nobody has looked into it.",
   ),
   wood_failure: share("Percentage of the glued area that broke in the wood.", "100 %").optional(),
-  judged_by: id("Whose estimate that percentage is.", "builder").optional(),
+  judged_by: idOf("person", "Whose estimate that percentage is.", "builder").optional(),
   load: quantity({ dimension: "force" }, "The load at which it broke.").optional(),
   photo: file("A picture of it.", "../photos/b014-1.jpg").optional(),
-  witness: id("Who watched.", "helper").optional(),
+  witness: idOf("person", "Who watched.", "helper").optional(),
   note: words("What else was seen.", "Broke along the grain").optional(),
 });
 

@@ -2,19 +2,20 @@
 import type * as z from "zod";
 import { type Decisions, orWithheld, person, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { audience, block, id, words } from "../field.ts";
+import { audience, block, words } from "../field.ts";
+import { idOf, ownId } from "../id.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Audience, Day, Path, Placed } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
 export const departureSchema = block({
-  id: id("The departure's id.", "D-05"),
+  id: ownId("The departure's id.", "D-05"),
   what: words("What differs from the drawing.", "Spruce packer added behind the sternpost"),
   why: words("Why.", "Wider glue face"),
-  accepted_by: id("Who accepted it that day.", "inspector-1").optional(),
+  accepted_by: idOf("person", "Who accepted it that day.", "inspector-1").optional(),
   reference: words("Number of the paper on which it was accepted.", "letter 4").optional(),
   condition: words("On what condition it was accepted.", "Two more screws at the root").optional(),
-  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+  assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),
 });
 

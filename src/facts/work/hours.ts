@@ -3,17 +3,18 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, person, show } from "../decisions.ts";
 import { anew } from "../entry/amending.ts";
-import { block, id, words, worked } from "../field.ts";
+import { block, words, worked } from "../field.ts";
+import { idOf, plain } from "../id.ts";
 import type { InEntry } from "../typing.ts";
 import type { Path } from "../values.ts";
 
 const DAY_MINUTES = 24 * 60;
 
 export const hoursSchema = block({
-  who: id("Who worked.", "builder"),
-  task: words("At what: one of the aircraft's tasks.", "gluing"),
-  time: worked("How long.", "2:45", DAY_MINUTES),
-  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+  who: plain(idOf("person", "Who worked.", "builder")),
+  task: plain(words("At what: one of the aircraft's tasks.", "gluing")),
+  time: plain(worked("How long.", "2:45", DAY_MINUTES)),
+  assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
 });
 
 export interface HoursLine {

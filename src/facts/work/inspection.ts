@@ -3,13 +3,14 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, person, show, where } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, choice, file, id, words } from "../field.ts";
+import { block, choice, words } from "../field.ts";
+import { file, idOf } from "../id.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Day, FilePath, Path } from "../values.ts";
 
 export const inspectionSchema = block({
-  hold_point: id("Which hold point.", "TP-H1"),
-  by: id("Who looked.", "inspector-1"),
+  hold_point: idOf("hold point", "Which hold point.", "TP-H1"),
+  by: idOf("person", "Who looked.", "inspector-1"),
   result: choice(["signed", "not signed"], "Whether it was signed."),
   reference: words("Number of the paper it was signed on.", "form 12").optional(),
   scan: file("A scan of it.", "form-12.pdf").optional(),

@@ -3,13 +3,14 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, choice, difference, drawn, id, measured, tolerance, words } from "../field.ts";
+import { block, choice, difference, drawn, measured, tolerance, words } from "../field.ts";
+import { idOf, ownId } from "../id.ts";
 import { factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
 import type { Dimension, Path, Quantity, Range, Tolerance } from "../values.ts";
 
 export const measurementSchema = block({
   what: words("What was measured; in the same words where it is measured again.", "Rib 3, height at the front spar"),
-  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+  assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
   drawing: drawn("What the drawing asks: a measure or its limits.", [
     "62.0 mm",
     "2° 30'",
@@ -19,7 +20,7 @@ export const measurementSchema = block({
   ]).optional(),
   tolerance: tolerance().optional(),
   found: measured("What was found.", "62.3 mm"),
-  pair: id(
+  pair: ownId(
     "A word of your own that both sides share: left and right, or the two faces, are then held against each other too.",
     "rib-3-height",
   ).optional(),
@@ -28,7 +29,11 @@ export const measurementSchema = block({
     "Which side of the pair this is; measured again, the last counts.",
   ).optional(),
   pair_tolerance: difference("How far the two sides may differ from each other.", "±0.5 mm").optional(),
-  departure: id("The departure that stands for it, if it or its pair is out of tolerance.", "D-05").optional(),
+  departure: idOf(
+    "departure",
+    "The departure that stands for it, if it or its pair is out of tolerance.",
+    "D-05",
+  ).optional(),
 });
 
 export type Side = "left" | "right" | "front" | "back" | "upper" | "lower";

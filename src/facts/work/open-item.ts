@@ -2,19 +2,20 @@
 import type * as z from "zod";
 import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { audience, block, id, words } from "../field.ts";
+import { audience, block, words } from "../field.ts";
+import { idOf, ownId } from "../id.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Audience, Day, Path, Placed } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
 export const openItemSchema = block({
-  id: id("The open item's id.", "O-11"),
+  id: ownId("The open item's id.", "O-11"),
   what: words("What is left for later.", "Curved corner block not fitted yet"),
-  before: id(
+  before: ownId(
     "What may not happen before it is done: a hold point's id, or next skin, close-up, covering, first load or flight.",
     "close-up",
   ).optional(),
-  assembly: id("On which assembly, if not the entry's.", "tailplane").optional(),
+  assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),
 });
 

@@ -3,7 +3,8 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, id, list, quantity, words } from "../field.ts";
+import { block, list, quantity, words } from "../field.ts";
+import { idOf } from "../id.ts";
 import { factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
 import type { Day, Path, Quantity } from "../values.ts";
 import { arm } from "./arm.ts";
@@ -15,7 +16,7 @@ export const weighingSchema = block({
   ),
   mass: quantity({ dimension: "mass", example: "18.4 kg" }, "What it weighs."),
   arm: arm("Where its own centre of gravity will lie, from", "1240 mm").optional(),
-  assembly: id("Of which assembly, if not the entry's.", "wing").optional(),
+  assembly: idOf("assembly", "Of which assembly, if not the entry's.", "wing").optional(),
   instead_of: list(
     words("A part weighed before.", "Left wing panel, bare"),
     "Parts weighed before that are in this one, and no longer count by themselves.",

@@ -1,5 +1,5 @@
 /** Finds the facts of an entry that an amendment means, and alters them. */
-import { isOptional } from "../schema/issues.ts";
+import { isOptional } from "../schema/form.ts";
 import { entrySchema } from "../../facts/entry/entry.ts";
 import type { Fault } from "../../facts/reading.ts";
 import type { Path } from "../text/yaml.ts";
@@ -13,10 +13,14 @@ export interface AlteredFact {
   readonly list?: Keyed;
   readonly word: string;
   readonly key?: string;
+  /** Where its form stands in that of an entry. */
+  readonly path: Path;
   readonly before: Tree;
   readonly after?: Tree;
   readonly altered: readonly Altered[];
 }
+
+type Found = Pick<AlteredFact, "list" | "word" | "key" | "path">;
 
 /** Alters `entry` in place by what `stated` says of it; `report` is told what cannot be. */
 export class Alteration {
@@ -61,11 +65,12 @@ export class Alteration {
     if (before === undefined || isSame(before, date)) return;
     entry.fields?.set("date", date);
     const altered = [{ path: ["date"], was: dataOf(before), is: dataOf(date), at: date }];
-    this.facts.push({ word: "Date", before, after: date, altered });
+    this.facts.push({ word: "Date", path: [], before, after: date, altered });
     for (const list of OF_THE_DAY) {
       for (const fact of treeAt(entry, list.path)?.items ?? []) {
         const key = textIn(fact, list.keys[0]);
-        if (key !== undefined) this.facts.push({ list, word: list.word, key, before: fact, after: fact, altered });
+        if (key !== undefined)
+          this.facts.push({ list, word: list.word, key, path: [], before: fact, after: fact, altered });
       }
     }
   }
@@ -73,7 +78,7 @@ export class Alteration {
   #list(facts: Tree[], items: readonly Tree[], list: Keyed, path: Path): void {
     const done = new Map<Tree, Tree>();
     for (const stated of items) {
-      const fact = this.#find(facts, stated, list);
+      const fact = this.#find(facts, stated, list, path);
       if (fact === undefined) continue;
       const first = done.get(fact);
       if (first) this.#report(stated, faults.factTwice(textIn(stated, list.keys[0]) ?? "", this.#whereIs(first)));
@@ -83,7 +88,7 @@ export class Alteration {
   }
 
   /** The one fact that a stated one means; a piece that was left out is put in. */
-  #find(facts: Tree[], stated: Tree, list: Keyed): Tree | undefined {
+  #find(facts: Tree[], stated: Tree, list: Keyed, path: Path): Tree | undefined {
     const key = textIn(stated, list.keys[0]);
     if (key === undefined) return undefined;
     const fits = facts.filter((fact) =>
@@ -93,7 +98,7 @@ export class Alteration {
     const at = stated.fields?.get(list.keys[0]) ?? stated;
     if (others.length > 0) this.#report(at, faults.severalFacts(list, key));
     else if (fact) return fact;
-    else if (list === PIECES && textIn(stated, "procedure") !== undefined) this.#addPiece(facts, stated, key);
+    else if (list === PIECES && textIn(stated, "procedure") !== undefined) this.#addPiece(facts, stated, key, path);
     else
       this.#report(
         at,
@@ -107,12 +112,13 @@ export class Alteration {
     return undefined;
   }
 
-  #addPiece(facts: Tree[], stated: Tree, key: string): void {
+  #addPiece(facts: Tree[], stated: Tree, key: string, path: Path): void {
     facts.push(stated);
     this.facts.push({
       list: PIECES,
       word: PIECES.word,
       key,
+      path: [...path, 0],
       before: stated,
       after: stated,
       altered: [{ path: [], is: dataOf(stated), at: stated }],
@@ -121,7 +127,8 @@ export class Alteration {
 
   #keyed(facts: Tree[], fact: Tree, stated: Tree, list: Keyed, path: Path): void {
     const key = textIn(fact, list.keys[0]) ?? "";
-    if (struckIn(stated).some(({ text }) => text === ALL)) this.#strike(facts, fact, stated, list, key);
+    if (struckIn(stated).some(({ text }) => text === ALL))
+      this.#strike(facts, fact, stated, { list, word: list.word, key, path: [...path, 0] });
     else {
       const fits = list.keys.filter((each) => each === list.keys[0] || textIn(fact, each) === textIn(stated, each));
       this.#fact(fact, stated, { list, word: list.word, key, path: [...path, 0], keys: fits });
@@ -130,18 +137,8 @@ export class Alteration {
     if (pieces) this.#list(piecesOf(fact), pieces, PIECES, [...path, 0, "pieces"]);
   }
 
-  #fact(
-    fact: Tree,
-    stated: Tree,
-    found: {
-      readonly list?: Keyed;
-      readonly word: string;
-      readonly key?: string;
-      readonly path: Path;
-      readonly keys: readonly string[];
-    },
-  ): void {
-    const { path, keys, ...named } = found;
+  #fact(fact: Tree, stated: Tree, { keys, ...found }: Found & { readonly keys: readonly string[] }): void {
+    const { path } = found;
     const before = copy(fact);
     const struck = struckIn(stated).filter((at) => {
       const stays =
@@ -155,21 +152,21 @@ export class Alteration {
     const merged = [...mergeInto(fact, stated, keys), ...altered];
     const broken = found.list === PIECES && this.#isBroken(found.key ?? "");
     const all = broken ? merged.map((one) => putBack(fact, before, one)) : merged;
-    if (all.length > 0) this.facts.push({ ...named, before, after: fact, altered: all });
+    if (all.length > 0) this.facts.push({ ...found, before, after: fact, altered: all });
   }
 
-  #strike(facts: Tree[], fact: Tree, stated: Tree, list: Keyed, key: string): void {
+  #strike(
+    facts: Tree[],
+    fact: Tree,
+    stated: Tree,
+    found: Found & { readonly list: Keyed; readonly key: string },
+  ): void {
+    const { list, key } = found;
     if (list.named) return this.#report(stated, faults.staysNamed(list, key));
     if ([...(stated.fields?.keys() ?? [])].some((each) => each !== STRUCK && !list.keys.includes(each)))
       return this.#report(stated, faults.strikesAndStates(key));
     facts.splice(facts.indexOf(fact), 1);
-    this.facts.push({
-      list,
-      word: list.word,
-      key,
-      before: fact,
-      altered: [{ path: [], was: dataOf(fact), at: stated }],
-    });
+    this.facts.push({ ...found, before: fact, altered: [{ path: [], was: dataOf(fact), at: stated }] });
   }
 
   #anew(entry: Tree, stated: Tree | undefined, path: Path, word: string): void {
@@ -185,6 +182,7 @@ export class Alteration {
     block?.fields?.set(last, stated);
     this.facts.push({
       word,
+      path: path.slice(0, -1),
       before: before ?? stated,
       after: stated,
       altered: [{ path: [last], is: dataOf(stated), at: stated, ...(before && { was: dataOf(before) }) }],

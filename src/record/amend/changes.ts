@@ -1,5 +1,7 @@
 /** What an amendment changes, in words that an edition can look through. */
 import type { Place } from "../../problem.ts";
+import { entrySchema } from "../../facts/entry/entry.ts";
+import { formAt } from "../schema/form.ts";
 import type { Data } from "../text/yaml.ts";
 import type { Audience, Change, Ref, Said } from "../../facts/types.ts";
 import type { AlteredFact } from "./alter.ts";
@@ -21,8 +23,8 @@ export function changesOf(facts: readonly AlteredFact[], entry: string, placeOf:
         about: aboutOf(fact, subject, entry),
         fact: fact.key === undefined ? fact.word : `${fact.word} ${fact.key}`,
         ...(fact.list && altered.path.length > 0 && { value }),
-        ...told("was", altered, altered.was),
-        ...told("is", altered, altered.is),
+        ...told("was", fact, altered),
+        ...told("is", fact, altered),
         needs: [...(subject ? [subject] : []), ...trialsOf(fact)],
         audience: audienceOf(fact),
         ...(altered.fixed && { fixed: true }),
@@ -36,8 +38,10 @@ function aboutOf({ list }: AlteredFact, subject: Ref | undefined, entry: string)
   return has && subject ? subject : { kind: "entry", id: entry };
 }
 
-function told(key: "was" | "is", { path }: Altered, data: Data | undefined): { was?: Said; is?: Said } {
-  return data === undefined ? {} : { [key]: saidOf(path.at(-1) ?? "", path.length === 0 ? bare(data) : data) };
+function told(key: "was" | "is", fact: AlteredFact, { path, ...altered }: Altered): { was?: Said; is?: Said } {
+  const data = altered[key];
+  const form = formAt(entrySchema, [...fact.path, ...path]);
+  return data === undefined ? {} : { [key]: saidOf(form, path.length === 0 ? bare(data) : data) };
 }
 
 /** A whole fact without the ids that are told before it. */

@@ -2,7 +2,7 @@
 import { nameOf, kindOf } from "../filed.ts";
 import { FOLDERS } from "../../facts/kinds.ts";
 import { nearest } from "../../facts/nearest.ts";
-import { idFault, isWindowsName } from "../../facts/field.ts";
+import { idFault, isWindowsName } from "../../facts/id.ts";
 import { readDay } from "../../facts/time/day.ts";
 import { type Fault, isFault, onlyYouKnow, shown } from "../../facts/reading.ts";
 import type { CheckContext } from "./context.ts";

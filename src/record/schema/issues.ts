@@ -5,6 +5,7 @@ import { nearest, someOf } from "../../facts/nearest.ts";
 import { type Fault, meaning, type Mending, onlyYouKnow, shown } from "../../facts/reading.ts";
 import { type Data, type FrontMatter, type Path, SPOILED } from "../text/yaml.ts";
 import { faultOf } from "../../facts/field.ts";
+import { bare, formAt, isOptional, shapeAt } from "./form.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -103,7 +104,7 @@ function nameOf(path: Path): string {
 }
 
 function about(path: Path, schema: z.ZodType): string {
-  const at = schemaAt(schema, path);
+  const at = formAt(schema, path);
   const description = at?.meta()?.description ?? "";
   const example = exampleOf(at);
   const first = description.replace(/\.$/, "");
@@ -129,7 +130,7 @@ const FORMS: { readonly [form: string]: string } = { string: "text", array: "a l
 function wrongForm(expected: string, path: Path, value: Data, schema: z.ZodType, typed: string): Fault {
   const is = typeof value === "string" ? "text" : Array.isArray(value) ? "a list" : "a block of keys";
   const wants = FORMS[expected] ?? "something else";
-  const example = exampleOf(schemaAt(schema, path));
+  const example = exampleOf(formAt(schema, path));
   const mend =
     path.length === 0
       ? `give keys with a colon, such as \`${firstKey(schema)}: …\`, one on each line`
@@ -172,31 +173,6 @@ function exampleOf(schema: z.ZodType | undefined): string {
 
 function quoted(example: string): string {
   return /^\d{1,2}:\d{2}$/.test(example) || /\s:\s/.test(example) || /[,;]|: /.test(example) ? `"${example}"` : example;
-}
-
-/** A schema without the wrappings of `optional`. */
-function bare(schema: z.ZodType | undefined): z.ZodType | undefined {
-  const def = schema?.def as { type: string; innerType?: z.ZodType } | undefined;
-  return def?.innerType ? bare(def.innerType) : schema;
-}
-
-function schemaAt(schema: z.ZodType, path: Path): z.ZodType | undefined {
-  let at: z.ZodType | undefined = schema;
-  for (const step of path) {
-    const def = bare(at)?.def as { element?: z.ZodType; shape?: { [key: string]: z.ZodType } } | undefined;
-    at = typeof step === "number" ? def?.element : def?.shape?.[String(step)];
-  }
-  return bare(at);
-}
-
-/** Whether the value at a path may be left out. */
-export function isOptional(schema: z.ZodType, path: Path): boolean {
-  const last = path.at(-1);
-  return typeof last === "string" && shapeAt(schema, path.slice(0, -1))[last]?.def.type === "optional";
-}
-
-function shapeAt(schema: z.ZodType, path: Path): { readonly [key: string]: z.ZodType } {
-  return (schemaAt(schema, path)?.def as { shape?: { [key: string]: z.ZodType } } | undefined)?.shape ?? {};
 }
 
 export function valueAt(data: Data | undefined, path: Path): Data | undefined {
