@@ -9,9 +9,9 @@ interface Seen {
   readonly tells: (ref: Ref) => boolean;
 }
 
-const isOpen = ({ logs }: Cure, { tells }: Seen): boolean => logs.every(tells);
-/** What a hidden log tells of warmth goes with the log. */
-const withLogs =
+const isOpen = ({ restsOn }: Cure, { tells }: Seen): boolean => restsOn.every(tells);
+/** What a hidden log, or a thermometer in a hidden entry, tells of warmth goes with it. */
+const withClimate =
   <T>() =>
   (value: T, seen: Seen, cure: Cure): T | undefined =>
     isOpen(cure, seen) ? value : undefined;
@@ -22,7 +22,7 @@ const withTest =
     seen.test && isOpen(cure, seen) ? value : undefined;
 
 const readyBy: Decision<Cure, "readyBy", Seen> = (by, seen, cure) => (isOpen(cure, seen) ? by : "withheld");
-const logs: Decision<Cure, "logs", Seen> = (all, seen, cure) => (isOpen(cure, seen) ? all : []);
+const restsOn: Decision<Cure, "restsOn", Seen> = (all, seen, cure) => (isOpen(cure, seen) ? all : []);
 
 export const cureShown: Decisions<Cure, Seen> = {
   from: show,
@@ -30,11 +30,11 @@ export const cureShown: Decisions<Cure, Seen> = {
   reference: show,
   referenceFrom: show,
   law: show,
-  stated: withLogs(),
-  assumed: withLogs(),
+  stated: withClimate(),
+  assumed: withClimate(),
   age: withTest(),
   warmth: withTest(),
-  readyAt: withLogs(),
+  readyAt: withClimate(),
   readyBy,
-  logs,
+  restsOn,
 };

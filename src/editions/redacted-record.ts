@@ -11,7 +11,7 @@ import { entryShown, isEntryShown } from "../facts/entry/entry.ts";
 import type { Record } from "../facts/types.ts";
 import type { Visibility } from "../facts/visibility.ts";
 
-const recordShown: Decisions<Record> = {
+export const recordShown: Decisions<Record> = {
   aircraft: part(aircraftShown),
   assemblies: eachOf(assemblyShown),
   adhesives: eachOf(adhesiveShown),

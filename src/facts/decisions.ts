@@ -41,30 +41,51 @@ export function redacted<F extends object, S>(fact: F, decisions: Decisions<F, S
 /** Everyone who sees the fact sees it. */
 export const show = <T>(value: T): T => value;
 
-/** The fact itself, one of several, by the decisions on its fields. */
-export const part =
-  <F extends object, S = Visibility>(decisions: Decisions<F, S>) =>
-  (fact: F, seer: S): F =>
-    redacted(fact, decisions, seer);
+/**
+ * The fact itself, one of several, by the decisions on its fields. Whatever decides field by field has these decisions as its `fields`,
+ * by which tests walk all that an edition may hold.
+ */
+export const part = <F extends object, S = Visibility>(fields: Decisions<F, S>) =>
+  Object.assign((fact: F, seer: S): F => redacted(fact, fields, seer), { fields });
+
+/** A fact that may be hidden as a whole. */
+export const partIf = <F extends object, S = Visibility>(
+  fields: Decisions<F, S>,
+  isShown: (fact: F, seer: S) => boolean,
+) =>
+  Object.assign((fact: F, seer: S): F | undefined => (isShown(fact, seer) ? redacted(fact, fields, seer) : undefined), {
+    fields,
+  });
 
 /** A list of facts: those that `isShown`, each by the decisions on its fields. */
-export const each =
-  <F extends object, S = Visibility>(decisions: Decisions<F, S>, isShown?: (fact: F, seer: S) => boolean) =>
-  (facts: readonly F[], seer: S): readonly F[] =>
-    same(
-      facts,
-      facts.filter((fact) => isShown?.(fact, seer) ?? true).map((fact) => redacted(fact, decisions, seer)),
-    );
+export const each = <F extends object, S = Visibility>(
+  fields: Decisions<F, S>,
+  isShown?: (fact: F, seer: S) => boolean,
+) =>
+  Object.assign(
+    (facts: readonly F[], seer: S): readonly F[] =>
+      same(
+        facts,
+        facts.filter((fact) => isShown?.(fact, seer) ?? true).map((fact) => redacted(fact, fields, seer)),
+      ),
+    { fields },
+  );
 
-/** A map of facts, by id. */
-export const eachOf =
-  <F extends object, S = Visibility>(decisions: Decisions<F, S>, isShown?: (fact: F, seer: S) => boolean) =>
-  (facts: ReadonlyMap<string, F>, seer: S): ReadonlyMap<string, F> =>
-    new Map(
-      [...facts]
-        .filter(([, fact]) => isShown?.(fact, seer) ?? true)
-        .map(([id, fact]) => [id, redacted(fact, decisions, seer)]),
-    );
+/** A map of facts, by the ids that are shown of them. */
+export const eachOf = <F extends { readonly id: string }, S = Visibility>(
+  fields: Decisions<F, S>,
+  isShown?: (fact: F, seer: S) => boolean,
+) =>
+  Object.assign(
+    (facts: ReadonlyMap<string, F>, seer: S): ReadonlyMap<string, F> =>
+      new Map(
+        [...facts.values()]
+          .filter((fact) => isShown?.(fact, seer) ?? true)
+          .map((fact) => redacted(fact, fields, seer))
+          .map((fact) => [fact.id, fact]),
+      ),
+    { fields },
+  );
 
 /** `before` itself where `after` holds the same things in the same order. */
 export function same<T>(before: readonly T[], after: readonly T[]): readonly T[] {

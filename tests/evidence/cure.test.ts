@@ -102,7 +102,7 @@ describe("Cure below the sheet's least temperature", () => {
 describe("The logs that a cure rests on", () => {
   const warm = (id: string, from: number, to: number) =>
     log(id, "2025-03-01", 24 * 30, (hour) => (hour >= from && hour <= to ? { temperature: 20 } : undefined));
-  const ids = (c: Case) => pieceOf({ ...c, batch: { closed: moment("2025-03-10", "15:00"), ...c.batch } })?.cure.logs;
+  const ids = (c: Case) => pieceOf({ ...c, batch: { closed: moment("2025-03-10", "15:00"), ...c.batch } })?.cure.restsOn;
   const log1 = (id: string) => [{ kind: "climate log", id }];
 
   it("have readings between closing and breaking, both instants included, or on both sides", () => {
@@ -276,7 +276,7 @@ describe("When a piece may be broken", () => {
     expect(wait({ climate: until(38), batch: closed })).toBe(
       "waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by days alone, since no temperature is known.",
     );
-    expect(pieceOf({ climate: until(38), batch: closed, test: "none" })?.cure.logs).toEqual([]);
+    expect(pieceOf({ climate: until(38), batch: closed, test: "none" })?.cure.restsOn).toEqual([]);
   });
 
   it("is reckoned for broken pieces too, so that the verdict and the day agree", () => {

@@ -3,7 +3,7 @@ import type { Audience } from "../../src/facts/types.ts";
 import { file, type Value } from "./files.ts";
 import { inBoth, type Made, prose } from "./ground.ts";
 import { pictureOf } from "./pictures.ts";
-import type { Around, Session } from "./session.ts";
+import { type Around, paper, type Session } from "./session.ts";
 import { narrowest } from "./words.ts";
 
 export async function later(around: Around, sessions: readonly Session[], hidden: Audience): Promise<void> {
@@ -57,6 +57,7 @@ async function breaking(around: Around, day: string, owner: Audience, sessions: 
       load: `${words.number(`${where}: load`, audience, 310)} lbf`,
       photo: `../photos/${photo}`,
       witness: piece.more === true ? "builder" : pick(...inBoth(people)).id,
+      judged_by: piece.more === true ? "builder" : pick(...inBoth(people)).id,
       note: words.say(`${where}: note of a test`, audience),
     });
   }
@@ -89,7 +90,13 @@ function settling(around: Around, day: string, owner: Audience, { batch, departu
       title: say("title"),
       assembly: "wing",
       for: owner,
-      accepts: open.slice(0, 1).map(({ id }) => ({ departure: id, by: pick(...inBoth(people)).id })),
+      accepts: open
+        .slice(0, 1)
+        .map(({ id: departure, audience }) => ({
+          departure,
+          by: pick(...inBoth(people)).id,
+          ...paper(words, where, narrowest(owner, audience)),
+        })),
       open_items: { close: items.slice(1).map(({ id }) => id) },
       recalls: [
         {

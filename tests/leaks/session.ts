@@ -4,7 +4,7 @@ import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
 import { type Ground, inBoth, type Made, type MadeTrial, prose } from "./ground.ts";
 import { type Form, pictureOf } from "./pictures.ts";
-import { narrowest } from "./words.ts";
+import { narrowest, type Words } from "./words.ts";
 
 export interface Around extends Ground {
   readonly lots: ReadonlyMap<string, readonly Made[]>;
@@ -67,20 +67,27 @@ export async function session(around: Around, day: string, audience: Audience, j
           scale: "0.1 g",
           resin: { lot: lot("resin"), mass: number("mass of resin", "g") },
           hardener: { lot: lot("hardener"), mass: number("mass of hardener", "g", 31) },
-          shop: { temperature: "20.5 °C", humidity: "50 %", surface: number("temperature of the surfaces", "°C", 19) },
-          moisture: "10 %",
+          shop: {
+            temperature: number("temperature of the air", "°C", 20),
+            humidity: number("humidity of the air", "%", 50),
+            surface: number("temperature of the surfaces", "°C", 19),
+            wood: `${words.number(`${where}: temperature of the wood`, audience, 19, false)} °C`,
+          },
+          moisture: number("moisture of the wood", "%", 10),
           timber: [lot("timber")],
           joints: [joint],
           pieces: pieces.map((piece) => ({
             id: piece.id,
             procedure: "legs",
             ...some(piece.more !== true, { lot: piece.more === true ? "" : lot("timber") }),
-            thickness: "6.0 mm",
-            overlap: "15.0 mm",
+            thickness: `${words.number(`${where}: thickness of a piece`, piece.audience, 6)} mm`,
+            width: `${words.number(`${where}: width of a piece`, piece.audience, 7)} mm`,
+            overlap: `${words.number(`${where}: overlap of a piece`, piece.audience, 15)} mm`,
             ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }),
           })),
         },
       ],
+      thermometer: [thermometer(words, where, audience, day)],
       measurements: [
         {
           what: measured,
@@ -96,7 +103,9 @@ export async function session(around: Around, day: string, audience: Audience, j
         id: made.id,
         what: words.say(`${where}: what departs`, made.audience),
         why: words.say(`${where}: why it departs`, made.audience),
-        ...(made.more !== true && pick(true, false) ? { accepted_by: pick(...inBoth(people)).id } : {}),
+        ...(made.more !== true && pick(true, false)
+          ? { accepted_by: pick(...inBoth(people)).id, ...paper(words, where, made.audience) }
+          : {}),
         for: made.own,
       })),
       open_items: {
@@ -148,6 +157,19 @@ export async function session(around: Around, day: string, audience: Audience, j
     ],
   };
 }
+
+/** Its words are told where a finding rests on them, if at all. */
+function thermometer(words: Words, where: string, audience: Audience, day: string): Value {
+  const reading = (what: string, whole: number): string =>
+    `${words.number(`${where}: ${what} on the thermometer`, audience, whole, false)} °C`;
+  return { from: `${day} 08:00`, to: `${day} 20:00`, least: reading("least", 18), greatest: reading("greatest", 22) };
+}
+
+/** On what paper something was accepted, and on what condition; told where a finding rests on it. */
+export const paper = (words: Words, where: string, audience: Audience): { reference: string; condition: string } => ({
+  reference: words.say(`${where}: paper of an acceptance`, audience, { optional: true }),
+  condition: words.say(`${where}: condition of an acceptance`, audience, { optional: true }),
+});
 
 type Say = (what: string) => string;
 type Measure = (what: string, unit: string, whole?: number) => string;

@@ -99,8 +99,11 @@ describe("an edition", () => {
         expect(file.pieces.every((id) => evidence.pieces.has(id))).toBe(true);
         // Timber of an earlier batch stays in its joint.
         for (const id of file.joints) {
-          const { batches = [], superseded = [] } = evidence.joints.get(id) ?? {};
-          expect(file.batches.some((batch) => [...batches, ...superseded].includes(batch))).toBe(true);
+          const { batches = [], superseded = [], reworks = [] } = evidence.joints.get(id) ?? {};
+          const putIn = reworks.flatMap(({ replaced = [] }) => replaced.map((one) => one.with));
+          expect(
+            putIn.includes(file.lot.id) || file.batches.some((batch) => [...batches, ...superseded].includes(batch)),
+          ).toBe(true);
         }
       }
       expect(evidence.findings.every(({ about, restsOn }) => shows(about) && restsOn.every(shows))).toBe(true);

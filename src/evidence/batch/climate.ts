@@ -56,7 +56,7 @@ const ends = (span: { readonly least: number; readonly greatest: number } | unde
 
 function logsAt({ index, batch }: BatchCase): Ref[] {
   const at = gluedAt(batch);
-  return at ? index.shop.logs(at.from, at.to) : [];
+  return at ? index.shop.restsOn(at.from, at.to) : [];
 }
 
 const apartBy = (found: number, span: { readonly least: number; readonly greatest: number }, most: number): boolean =>

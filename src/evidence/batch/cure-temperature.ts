@@ -28,7 +28,7 @@ export function cureTemperature(c: BatchCase): Finding[] {
     values: { asked: asked.typed },
     from: sheetOf(adhesive),
   };
-  const beside = { limit, alsoOn: index.shop.logs(from, to) };
+  const beside = { limit, alsoOn: index.shop.restsOn(from, to) };
   const lacking = isLimited && !isSecondary(index, batch.joints) ? "unproven" : "caution";
   if (until <= from) return [find("cure-temperature/to-come", "waits", { over }, { limit })];
   const known = index.shop.warmth(from, until);

@@ -49,7 +49,7 @@ function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
 
 function byLogger(c: BatchCase, estimate: number, range: Range, limit: Limit): Finding {
   const before = gluedFrom(c.index, c.batch);
-  const alsoOn = c.index.shop.logs(before - SETTLING, before);
+  const alsoOn = c.index.shop.restsOn(before - SETTLING, before);
   const where = against(estimate, range);
   if (where === "within") return c.find("wood-moisture/logged", "caution", { estimate }, { limit, alsoOn });
   const outside = { estimate, where, asked: range.typed };

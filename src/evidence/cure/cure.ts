@@ -38,7 +38,7 @@ export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, b
         : assumed && assumed.temperature < (law.least ?? Number.NEGATIVE_INFINITY)
           ? "too cold"
           : "unknown",
-    logs: index.shop.logs(from, brokenAt ?? readyAt ?? from),
+    restsOn: index.shop.restsOn(from, brokenAt ?? readyAt ?? from),
     ...(brokenAt === undefined
       ? {}
       : shown(

@@ -20,10 +20,11 @@ export class Shop {
   readonly #logs: readonly ClimateLog[];
   readonly #clocks = new Map<string, CureClock>();
 
-  readonly #thermometers: readonly LeastAndGreatest[];
+  readonly #thermometers: readonly (LeastAndGreatest & { readonly entry: string })[];
 
   constructor(logs: readonly ClimateLog[], thermometers: readonly Thermometer[]) {
-    this.#thermometers = thermometers.map(({ from, to, least, greatest }) => ({
+    this.#thermometers = thermometers.map(({ entry, from, to, least, greatest }) => ({
+      entry,
       from: from.epoch,
       to: to.epoch,
       least: least.value,
@@ -61,10 +62,16 @@ export class Shop {
     return clock;
   }
 
-  /** The logs that have readings between two instants or on both sides of them. */
-  logs(from: number, to: number): Ref[] {
-    return this.#logs
-      .filter(({ times }) => (times[0] ?? to) <= to && (times.at(-1) ?? from) >= from)
-      .map(({ id }) => ({ kind: "climate log", id }));
+  /**
+   * What is known of the climate between two instants rests on these: logs that have readings then or on both sides, and entries in which
+   * a thermometer was read that had been set by then.
+   */
+  restsOn(from: number, to: number): Ref[] {
+    const logs = this.#logs.filter(({ times }) => (times[0] ?? to) <= to && (times.at(-1) ?? from) >= from);
+    const read = this.#thermometers.filter((one) => one.from <= to && one.to >= from);
+    return [
+      ...logs.map(({ id }): Ref => ({ kind: "climate log", id })),
+      ...[...new Set(read.map(({ entry }) => entry))].map((id): Ref => ({ kind: "entry", id })),
+    ];
   }
 }

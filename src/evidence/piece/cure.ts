@@ -10,9 +10,9 @@ import type { Check, PieceCase } from "./case.ts";
 
 /** Both the days that passed and the equivalent age must reach the least cure: warmth never makes up for days. */
 export function fullCure(c: PieceCase, test: PieceTest): Check {
-  const { least, age, logs } = c.cure;
+  const { least, age, restsOn } = c.cure;
   const cured = c.curedFor ?? 0;
-  const beside = { limit: limitOf(c), alsoOn: logs };
+  const beside = { limit: limitOf(c), alsoOn: restsOn };
   const values = {
     cured,
     closedNoted: c.batch.closed !== undefined,
@@ -53,18 +53,18 @@ function limitOf(c: PieceCase): Limit {
 
 /** How the warmth of the cure was counted, so that nobody takes the figure for more than it is. */
 export function cureWarmth(c: PieceCase): Check | undefined {
-  const { age, law, reference, logs } = c.cure;
+  const { age, law, reference, restsOn } = c.cure;
   if (age === undefined) return { finding: c.find("cure-warmth/unknown", "caution", { reference }) };
   if (worthOf(c) === undefined) return undefined;
   const limit = lawSource(law, lookUp(c.index.record.adhesives, c.batch.adhesive, "adhesive"));
   const values = { ...warmthBy(c), reference, law: limit };
-  return { finding: c.find("cure-warmth/reckoned", "meets", values, { limit, alsoOn: logs }) };
+  return { finding: c.find("cure-warmth/reckoned", "meets", values, { limit, alsoOn: restsOn }) };
 }
 
 /** A piece that waits says from when on it may be broken. */
 export function notBroken(c: PieceCase): Check {
-  const { readyAt, readyBy: by, from, least, assumed, logs } = c.cure;
+  const { readyAt, readyBy: by, from, least, assumed, restsOn } = c.cure;
   const until = c.index.clock.hourBy(readyAt ?? from + least);
-  const beside = { limit: limitOf(c), alsoOn: logs };
+  const beside = { limit: limitOf(c), alsoOn: restsOn };
   return { finding: c.find("piece-broken/waits", "waits", { until, by, assumed }, beside), verdict: "not broken" };
 }

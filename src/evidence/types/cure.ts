@@ -31,8 +31,8 @@ export interface Cure {
    * Undefined where no temperature at all is known; then only the days count.
    */
   readonly readyAt?: number;
-  /** By what the temperature until then is known; `withheld` in an edition that does not show the log. */
+  /** By what the temperature until then is known; `withheld` in an edition that does not show what it rests on. */
   readonly readyBy: Warmth | "too cold" | "withheld";
-  /** The logs it rests on. */
-  readonly logs: readonly Ref[];
+  /** The logs, and the entries with readings of a thermometer, that it rests on. */
+  readonly restsOn: readonly Ref[];
 }

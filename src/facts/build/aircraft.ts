@@ -1,7 +1,7 @@
 /** The aircraft, its people and what holds for the whole record. */
 import type * as z from "zod";
 import type { Place } from "../../problem.ts";
-import { type Decisions, prose, redacted, show } from "../decisions.ts";
+import { type Decisions, eachOf, partIf, prose, show } from "../decisions.ts";
 import { isFileShown, type Photo, photoOf, photoShown } from "../entry/photo.ts";
 import { block, choice, day, list, quantity, words, worked, zone } from "../field.ts";
 import { file } from "../id.ts";
@@ -95,18 +95,12 @@ export const aircraftShown: Decisions<Aircraft> = {
   timeZone: show,
   start: show,
   targetPerWeek: show,
-  people: (people, seer) =>
-    new Map(
-      [...people.values()]
-        .filter((one) => isPersonShown(one, seer))
-        .map((one) => redacted(one, personShown, seer))
-        .map((one) => [one.id, one]),
-    ),
+  people: eachOf(personShown, isPersonShown),
   tasks: show,
   publicShows: show,
   datum: show,
   designWeight: show,
   visit: show,
-  photo: (photo, seer) => (isFileShown(photo, seer) ? redacted(photo, photoShown, seer) : undefined),
+  photo: partIf(photoShown, isFileShown),
   body: prose(""),
 };

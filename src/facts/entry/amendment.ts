@@ -57,6 +57,18 @@ export function isSeconded(
 
 export const NOT_SHOWN = "something this edition does not show";
 
+const changeShown: Decisions<Change> = {
+  place: show,
+  about: show,
+  fact: show,
+  value: show,
+  was: said,
+  is: said,
+  needs: show,
+  audience: show,
+  fixed: show,
+};
+
 /**
  * Of the amendments that a shown entry makes, those of shown entries. A change of a hidden thing goes, first text and all,
  * and leaves only that there is one; a hidden thing named in a change becomes words.
@@ -69,23 +81,11 @@ export const amendmentShown: Decisions<Amendment> = {
   why: show,
   seenBy: person,
   prose: show,
-  changes: (changes, seer) => each(changeShown, isChangeShown)(changes, seer),
+  changes: each(changeShown, isChangeShown),
   withheld: (withheld, seer, { changes }) => withheld || !changes.every((change) => isChangeShown(change, seer)),
 };
 
 export const isAmendmentShown = ({ entry }: Amendment, seer: Visibility): boolean => seer.entries.has(entry);
-
-const changeShown: Decisions<Change> = {
-  place: show,
-  about: show,
-  fact: show,
-  value: show,
-  was: said,
-  is: said,
-  needs: show,
-  audience: show,
-  fixed: show,
-};
 
 function isChangeShown({ about, needs, audience }: Change, seer: Visibility): boolean {
   return seer.sees(audience) && isShown(about, seer) && needs.every((ref) => isShown(ref, seer));

@@ -1,0 +1,182 @@
+/** Fields of facts that are not told in a place where facts are told, each with the reason. */
+
+import type { Because } from "./because.ts";
+
+const NOWHERE: readonly Because[] = [
+  ["problems name it", "*.place"],
+  ["it decides who sees the fact", "*.audience", "aircraft.publicShows"],
+  ["it is reckoned with", "entries.dayStart", "entries.dayEnd", "entries.measurements.dimension", "before"],
+  ["addresses are made from ids", "entries.file", "climate.file"],
+  ["hours are held against it when the record is checked", "aircraft.tasks"],
+  ["it decides whether a change is shown", "entries.amendments.changes.needs"],
+];
+
+const YOUNG = [
+  "assemblies.joints.structure",
+  "adhesives.service",
+  "adhesives.storage",
+  "procedures.facePlyCounts",
+  "lots.thickness",
+  "entries.batches.wood",
+  "entries.batches.pieces.legs.*",
+  "entries.batches.pieces.scraps",
+  "entries.tests.judgedBy",
+  "entries.thermometer.*",
+  "entries.departures.reference",
+  "entries.departures.condition",
+  "entries.reworks.replaced.*",
+  "entries.amendments.seenBy",
+  "entries.amendments.changes.fixed",
+];
+
+/** A gap: evidence rests on it, findings tell of it where it bears on a verdict, and no page or table has it by itself. */
+const ONLY_IN_FINDINGS: Because = ["findings tell of it, nothing else yet", "assemblies.holdPoints.joints", ...YOUNG];
+
+const PAGE: readonly Because[] = [
+  ["people are called by what the edition calls them", "aircraft.people.*"],
+  ["the minutes are told", "entries.hours.typed"],
+  ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
+  ["the day's page tells it", "entries.weighed.day"],
+];
+
+const STORY = "the appendix prints the evidence, not the story";
+const ONLINE = "the appendix prints what was found; what it is held against stands on pages and on the sheet";
+
+const APPENDIX: readonly Because[] = [
+  [
+    STORY,
+    "aircraft.start",
+    "aircraft.targetPerWeek",
+    "aircraft.visit",
+    "aircraft.photo.*",
+    "aircraft.body",
+    "assemblies.planned",
+    "assemblies.finished",
+    "assemblies.drawing",
+    "assemblies.joints.at",
+    "assemblies.body",
+    "entries.title",
+    "entries.assembly",
+    "entries.hours.task",
+    "entries.hours.minutes",
+    "entries.hours.assembly",
+    "entries.photos.*",
+    "entries.clips.*",
+    "entries.attachments.*",
+    "entries.body",
+  ],
+  [
+    ONLINE,
+    "adhesives.sheet",
+    "adhesives.sheetFile",
+    "adhesives.workingLife",
+    "adhesives.cure",
+    "adhesives.shelfLife",
+    "adhesives.body",
+    "procedures.*",
+    "lots.supplier",
+    "lots.certificate",
+    "lots.moisture",
+    "lots.grainSlope",
+    "lots.rings",
+    "lots.density",
+    "lots.body",
+    "trials.body",
+    "assemblies.joints.drawing",
+  ],
+  ["titles stand in place of ids", "assemblies.id", "assemblies.joints.assembly", "procedures.id"],
+  [
+    "a piece is one line of its batch there, its reckoned stress in it",
+    "entries.batches.pieces.batch",
+    "entries.batches.pieces.thickness",
+    "entries.batches.pieces.width",
+    "entries.batches.pieces.overlap",
+    "entries.tests.entry",
+    "entries.tests.piece",
+    "entries.tests.at",
+    "entries.tests.photo",
+    "entries.tests.witness",
+    "entries.tests.note",
+  ],
+  [
+    "the finding that it brings about is printed",
+    "entries.recalls.*",
+    "entries.reworks.*",
+    "entries.rejections.*",
+    "entries.closed",
+  ],
+  ["its hold point stands above it", "entries.inspections.holdPoint"],
+  ["the day is told", "entries.cuts.entry"],
+  ["the change stands beside its fact", "entries.amendments.entry", "entries.amendments.changes.about"],
+  ["only that a text was struck out, on its own page", "entries.amendments.prose", "entries.amendments.withheld"],
+];
+
+const NO_NUMBERS = "ledgers are numbers, days and verdicts; words of a builder stand on pages";
+const NO_LEDGER = "there is no ledger of these";
+
+const LEDGER: readonly Because[] = [
+  [NO_LEDGER, "adhesives.*", "procedures.*", "trials.*", "climate.*", "entries.departures.*", "entries.raised.*"],
+  [
+    "the finding that it brings about is a row",
+    "entries.recalls.*",
+    "entries.reworks.*",
+    "entries.rejections.*",
+    "entries.closed",
+  ],
+  [
+    NO_NUMBERS,
+    "aircraft.type",
+    "aircraft.visit",
+    "aircraft.datum",
+    "aircraft.photo.*",
+    "aircraft.body",
+    "assemblies.title",
+    "assemblies.drawing",
+    "assemblies.joints.at",
+    "assemblies.body",
+    "lots.number",
+    "lots.supplier",
+    "lots.certificate",
+    "lots.body",
+    "entries.title",
+    "entries.photos.*",
+    "entries.clips.*",
+    "entries.attachments.*",
+    "entries.inspections.remarks",
+    "entries.inspections.result",
+    "entries.inspections.scan",
+    "entries.tests.photo",
+    "entries.body",
+  ],
+  ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
+  ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
+  ["the piece's row tells it", "entries.tests.piece"],
+  ["the day is told", "entries.cuts.entry"],
+  ["the hold point's row tells it", "entries.inspections.holdPoint"],
+  [
+    "of the wood itself only its amount is kept account of",
+    "lots.species",
+    "lots.moisture",
+    "lots.grainSlope",
+    "lots.rings",
+    "lots.density",
+  ],
+  ["it tells a reader that something is hidden, and hides in the ledger with it", "entries.amendments.withheld"],
+];
+
+export const UNTOLD = {
+  page: [...NOWHERE, ONLY_IN_FINDINGS, ...PAGE],
+  appendix: [...NOWHERE, ONLY_IN_FINDINGS, ...PAGE, ...APPENDIX],
+  ledger: [...NOWHERE, ONLY_IN_FINDINGS, PAGE[0] as Because, ...LEDGER],
+};
+
+/** Fields that hold nothing in the records made by `tests/pages/planted`. */
+export const NOT_PLANTED: readonly Because[] = [
+  ["the reckoning makes it from amendments that nobody seconded; no edition holds it", "before"],
+];
+
+/** Fields that hold nothing in the demo's record. */
+export const NOT_IN_THE_DEMO: readonly Because[] = [
+  ["the aircraft is not far enough to stand on scales", "entries.scales.*"],
+  ["the rules that ask for it came after the demo's story was written; examples of the schemas show it", ...YOUNG],
+];

@@ -1,0 +1,215 @@
+/** An entry on which something of everything was made. */
+import type {
+  Audience,
+  Batch,
+  Departure,
+  Entry,
+  Lot,
+  Measurement,
+  OpenItem,
+  Piece,
+  Quantity,
+  Thermometer,
+} from "../../../src/facts/types.ts";
+import { batch, cut, departure, entry, measurement, openItem, piece } from "../../evidence/make.ts";
+import { celsius, g, ml, mm, moment, pc } from "../../evidence/quantities.ts";
+import { day, type Ground, narrowest, type Of, place, prose, worded } from "./ground.ts";
+
+export interface Session {
+  readonly entry: Entry;
+  readonly audience: Audience;
+  readonly batches: readonly Batch[];
+  readonly raised: readonly OpenItem[];
+  readonly departures: readonly Departure[];
+}
+
+export function session(ground: Ground, at: number): Session {
+  const { anyone, say, pick, people, lots } = ground;
+  const audience = anyone();
+  const id = `${day(at)}-${say(audience)}`;
+  const of = { entry: id, day: day(at) };
+  const batches = [0, 1].map(() => glue(ground, audience, of));
+  const raised = [0, 1].map(() => {
+    const own = anyone();
+    return openItem(say(narrowest(own, audience)), {
+      ...of,
+      what: say(narrowest(own, audience)),
+      audience: own,
+      before: pick("H-1", "close-up"),
+    });
+  });
+  const departures = [0, 1].map(() => {
+    const own = anyone();
+    return departure(say(narrowest(own, audience)), {
+      ...of,
+      what: say(narrowest(own, audience)),
+      why: say(narrowest(own, audience)),
+      audience: own,
+      ...(pick(false, true) && {
+        acceptedBy: pick(...people).id,
+        acceptedIn: id,
+        ...paper(ground, narrowest(own, audience)),
+      }),
+    });
+  });
+  const photo = anyone();
+  const file = `photos/${say(narrowest(photo, audience))}`;
+  const made = entry(id, {
+    audience,
+    title: say(audience),
+    batches,
+    raised,
+    departures,
+    cuts: lots
+      .filter(({ material }) => material === "timber")
+      .map((one) => cut(worded(mm("900"), say(narrowest(audience, one.audience))), { ...of, lot: one.id })),
+    hours: [
+      { place, who: pick(...people).id, task: say(audience), minutes: 30, typed: say(audience), assembly: "wing" },
+    ],
+    thermometer: [thermometer(ground, audience, of)],
+    measurements: [
+      measurement({
+        ...of,
+        what: say(audience),
+        drawing: worded(mm("60.0"), say(audience)),
+        found: worded(mm("62.0"), say(audience)),
+        tolerance: { typed: say(audience), minus: -0.0001, plus: 0.0001 },
+        departure: pick(undefined, departures[0]?.id),
+      }),
+      measurement({
+        ...of,
+        place: { ...place, line: 2 },
+        what: say(audience),
+        limits: { typed: say(audience), most: pick(0.01, 0.1) },
+        pair: say(audience),
+        side: "left",
+        found: worded(mm("20.0"), say(audience)),
+      }),
+      side(ground, audience, of, at),
+    ],
+    ...weights(ground, audience, of),
+    photos: [
+      { place, file, alt: say(narrowest(photo, audience)), caption: say(narrowest(photo, audience)), audience: photo },
+    ],
+    clips: [0].map(() => {
+      const own = anyone();
+      const word = (): string => say(narrowest(own, audience));
+      return {
+        place,
+        file: `clips/${word()}`,
+        poster: `photos/${word()}`,
+        alt: word(),
+        caption: word(),
+        audience: own,
+      };
+    }),
+    attachments: [0].map(() => {
+      const own = anyone();
+      return {
+        place,
+        file: say(narrowest(own, audience), "attachments"),
+        title: say(narrowest(own, audience), "attachments"),
+        audience: own,
+      };
+    }),
+    body: prose(ground, audience, [file, ...batches.map((one) => one.id)]),
+  });
+  return { entry: made, audience, batches, raised, departures };
+}
+
+/** One side of a pair that all sessions share, in whatever entries they are. */
+function side({ say, pick }: Ground, audience: Audience, of: Of, at: number): Measurement {
+  return measurement({
+    ...of,
+    place: { ...place, line: 3 },
+    what: say(audience),
+    assembly: "wing",
+    pair: "both",
+    side: at % 2 === 0 ? "left" : "right",
+    found: worded(mm(pick("20.0", "23.0")), say(audience)),
+    ...(pick(false, true) && { pairTolerance: worded(mm("1.0"), say(audience)) }),
+  });
+}
+
+function weights({ say }: Ground, audience: Audience, of: Of): Pick<Entry, "weighed" | "scales"> {
+  const typed = (grams: string): Quantity => worded(g(grams), say(audience));
+  const part = say(audience);
+  const weighing = {
+    place,
+    ...of,
+    assembly: "wing",
+    part,
+    mass: typed("400"),
+    arm: worded(mm("100.0"), say(audience)),
+    insteadOf: [],
+  };
+  return {
+    weighed: [weighing, { ...weighing, part: say(audience), mass: typed("500"), insteadOf: [part] }],
+    scales: {
+      place,
+      ...of,
+      what: say(audience),
+      left: typed("9000"),
+      right: typed("9000"),
+      third: typed("900"),
+      at: "tail",
+      mains: worded(mm("10.0"), say(audience)),
+      wheelbase: worded(mm("4000.0"), say(audience)),
+    },
+  };
+}
+
+/** An entry after the signature, in which what was signed changes. */ /** Of a whole lot, or of scraps. */
+const madeOf = (n: number, lot: string, say: () => string): Pick<Piece, "lot" | "legs" | "scraps"> =>
+  n === 1 ? { legs: [{ lot, thickness: worded(mm("6.0"), say()) }, { lot }], lot } : { scraps: true, lot };
+
+function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): Batch {
+  const id = say(audience);
+  const lotOf = (material: Lot["material"]): string => pick(...lots.filter((one) => one.material === material)).id;
+  const some = (quantity: Quantity): Quantity => worded(quantity, say(audience));
+  const pieces = [1, 2].map((n): Piece => {
+    const trial = pick(undefined, undefined, ...trials);
+    const own = narrowest(audience, trial?.audience ?? "public");
+    return piece(id, n, {
+      id: `${id}/${say(own)}`,
+      ...madeOf(n, lotOf("timber"), () => say(own)),
+      thickness: worded(mm("6.0"), say(own)),
+      width: worded(mm("6.0"), say(own)),
+      overlap: worded(mm("15.0"), say(own)),
+      ...(trial === undefined ? {} : { trial: trial.id, preparation: trial.preparations[0]?.id }),
+    });
+  });
+  return batch(id, {
+    ...of,
+    joints: [pick("W-1", "W-2", "W-3")],
+    timber: [lotOf("timber")],
+    pieces,
+    resin: { lot: lotOf("resin"), mass: some(g(pick("40.0", "49.0"))), volume: some(ml("40")) },
+    hardener: { lot: lotOf("hardener"), mass: some(g("20.0")), volume: some(ml("20")) },
+    scale: some(g("0.1")),
+    mixed: { ...moment(of.day, "14:00"), typed: say(audience) },
+    closed: { ...moment(of.day, "14:20"), typed: say(audience) },
+    temperature: some(celsius("20")),
+    humidity: some(pc("50")),
+    surface: some(celsius("20")),
+    wood: some(celsius("19")),
+    moisture: some(pc("10")),
+  });
+}
+
+function thermometer({ say }: Ground, audience: Audience, { entry: id, day: read }: Of): Thermometer {
+  return {
+    place,
+    entry: id,
+    from: { ...moment(read, "08:00"), typed: say(audience) },
+    to: { ...moment(read, "20:00"), typed: say(audience) },
+    least: worded(celsius("18"), say(audience)),
+    greatest: worded(celsius("22"), say(audience)),
+  };
+}
+
+/** On what paper something was accepted, and on what condition. */
+const paper = ({ say }: Ground, audience: Audience): Pick<Departure, "reference" | "condition"> => ({
+  reference: say(audience),
+  condition: say(audience),
+});
