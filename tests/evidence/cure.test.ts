@@ -102,7 +102,8 @@ describe("Cure below the sheet's least temperature", () => {
 describe("The logs that a cure rests on", () => {
   const warm = (id: string, from: number, to: number) =>
     log(id, "2025-03-01", 24 * 30, (hour) => (hour >= from && hour <= to ? { temperature: 20 } : undefined));
-  const ids = (c: Case) => pieceOf({ ...c, batch: { closed: moment("2025-03-10", "15:00"), ...c.batch } })?.cure.restsOn;
+  const ids = (c: Case) =>
+    pieceOf({ ...c, batch: { closed: moment("2025-03-10", "15:00"), ...c.batch } })?.cure.restsOn;
   const log1 = (id: string) => [{ kind: "climate log", id }];
 
   it("have readings between closing and breaking, both instants included, or on both sides", () => {

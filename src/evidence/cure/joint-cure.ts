@@ -29,7 +29,7 @@ export interface JointCure {
   readonly expected?: number;
   /** What is shown of it by the day of the record, s. */
   readonly shown: number;
-  readonly logs: readonly Ref[];
+  readonly restsOn: readonly Ref[];
 }
 
 interface Asked {
@@ -78,7 +78,7 @@ function reckoned(index: RecordIndex, isSecondary: boolean, batch: Batch): Joint
     ...(assumed && { assumed }),
     ...(expected !== undefined && { expected }),
     shown: Math.max(0, Math.min(age, index.now - from)),
-    logs: index.shop.logs(from, at ?? index.now),
+    restsOn: index.shop.restsOn(from, at ?? index.now),
   };
 }
 

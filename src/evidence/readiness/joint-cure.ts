@@ -35,10 +35,10 @@ function stateOf(index: RecordIndex, cure: JointCure, find: Finder): Finding {
     : find("joint-cure/not-shown", "unproven", { batch: batch.id, shown, asked: time }, beside);
 }
 
-const refsOf = ({ batch, logs }: JointCure) => [
+const refsOf = ({ batch, restsOn }: JointCure) => [
   { kind: "batch", id: batch.id } as const,
   { kind: "entry", id: batch.entry } as const,
-  ...logs,
+  ...restsOn,
 ];
 
 function tooSoon(index: RecordIndex, joint: JointSpec, cure: JointCure, find: Finder): Finding[] {
