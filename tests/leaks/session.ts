@@ -76,15 +76,7 @@ export async function session(around: Around, day: string, audience: Audience, j
           moisture: number("moisture of the wood", "%", 10),
           timber: [lot("timber")],
           joints: [joint],
-          pieces: pieces.map((piece) => ({
-            id: piece.id,
-            procedure: "legs",
-            ...some(piece.more !== true, { lot: piece.more === true ? "" : lot("timber") }),
-            thickness: `${words.number(`${where}: thickness of a piece`, piece.audience, 6)} mm`,
-            width: `${words.number(`${where}: width of a piece`, piece.audience, 7)} mm`,
-            overlap: `${words.number(`${where}: overlap of a piece`, piece.audience, 15)} mm`,
-            ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }),
-          })),
+          pieces: pieces.map((piece) => pieceTyped(words, where, piece, lot)),
         },
       ],
       thermometer: [thermometer(words, where, audience, day)],
@@ -157,6 +149,18 @@ export async function session(around: Around, day: string, audience: Audience, j
     ],
   };
 }
+
+type PieceMade = Made & { readonly trial?: MadeTrial };
+
+const pieceTyped = (words: Words, where: string, piece: PieceMade, lot: (kind: string) => string): Value => ({
+  id: piece.id,
+  procedure: "legs",
+  ...some(piece.more !== true, { lot: piece.more === true ? "" : lot("timber") }),
+  thickness: `${words.number(`${where}: thickness of a piece`, piece.audience, 6)} mm`,
+  width: `${words.number(`${where}: width of a piece`, piece.audience, 7)} mm`,
+  overlap: `${words.number(`${where}: overlap of a piece`, piece.audience, 15)} mm`,
+  ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }),
+});
 
 /** Its words are told where a finding rests on them, if at all. */
 function thermometer(words: Words, where: string, audience: Audience, day: string): Value {
@@ -231,12 +235,7 @@ function marked({ words, extra }: Ground, where: string, owner: Audience): Marke
 }
 
 /** A shown batch says that it rests on something hidden once a piece of it is hidden, so no first such piece is added to one. */
-function piecesOf(
-  { words, trials }: Around,
-  where: string,
-  batch: string,
-  owner: Audience,
-): (Made & { trial?: MadeTrial })[] {
+function piecesOf({ words, trials }: Around, where: string, batch: string, owner: Audience): PieceMade[] {
   const told = trials.filter((trial) => trial.more !== true || !words.isShown(owner));
   return [undefined, undefined, ...told].map((trial, at) => {
     const audience = narrowest(owner, trial?.audience ?? "public");
