@@ -3,7 +3,8 @@ import type { Token } from "markdown-it";
 import { same } from "../facts/decisions.ts";
 import type { Passage, Record } from "../facts/types.ts";
 import { factOf } from "../facts/typing.ts";
-import type { Visibility } from "../facts/visibility.ts";
+import { isShown, type Visibility } from "../facts/visibility.ts";
+import { targetOf } from "../record/links.ts";
 import { markdownParser } from "../record/text/markdown.ts";
 
 type Hides = (target: string) => boolean;
@@ -64,47 +65,18 @@ function changed(token: Token, change: Partial<Token>): Token {
   return Object.assign(Object.create(Object.getPrototypeOf(token) as object) as Token, token, change);
 }
 
-/** A target as a path relative to the record's folder, from a file in `folder`; without fragment or query. */
-function resolved(folder: string, target: string): string {
-  const parts = folder === "" ? [] : folder.split("/");
-  for (const part of decoded(target).split(/[?#]/)[0]?.split("/") ?? []) {
-    if (part === "..") parts.pop();
-    else if (part !== "." && part !== "") parts.push(part);
-  }
-  return parts.join("/");
-}
-
-function decoded(target: string): string {
-  try {
-    return decodeURIComponent(target);
-  } catch {
-    return target;
-  }
-}
-
-/** Whether a link's target names something that the edition hides: an entry's file, an id, a photograph or an attachment. */
+/**
+ * Whether a link's target names something that the edition hides, as the record itself reads links. What leads to nothing that the record
+ * knows is hidden too.
+ */
 export function hiddenTargets(
   whole: Record,
   visibility: Omit<Visibility, "prose">,
 ): (folder: string, target: string) => boolean {
-  const ids = new Set<string>();
-  const files = new Set<string>(visibility.hiddenFiles);
-  const gone = (shown: ReadonlySet<string>, all: Iterable<{ readonly id: string }>): void => {
-    for (const { id } of all) if (!shown.has(id)) ids.add(id);
+  return (folder, target) => {
+    const found = targetOf(whole, folder === "" ? "-.md" : `${folder}/-.md`, target);
+    if (found === undefined) return true;
+    if ("web" in found) return false;
+    return "file" in found ? visibility.hiddenFiles.has(found.file) : !isShown(found.ref, visibility);
   };
-  for (const entry of whole.entries) {
-    if (!visibility.entries.has(entry.id)) files.add(entry.file).add(entry.id).add(`${entry.id}.md`);
-    gone(visibility.batches, entry.batches);
-    gone(
-      visibility.pieces,
-      entry.batches.flatMap((batch) => batch.pieces),
-    );
-    gone(visibility.departures, entry.departures);
-    gone(visibility.openItems, entry.raised);
-  }
-  gone(visibility.lots, whole.lots.values());
-  gone(visibility.trials, whole.trials.values());
-  gone(visibility.logs, whole.climate);
-  return (folder, target) =>
-    ids.has(resolved("", target)) || files.has(resolved("", target)) || files.has(resolved(folder, target));
 }

@@ -32,7 +32,7 @@ export interface Visibility {
 }
 
 /** Whether the edition shows a thing at all. */
-export function isShown({ kind, id }: Ref, seer: Visibility): boolean {
+export function isShown({ kind, id }: Ref, seer: Omit<Visibility, "prose">): boolean {
   switch (kind) {
     case "entry":
       return seer.entries.has(id);

@@ -3,7 +3,7 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf, SOMEONE } from "../../src/editions/edition.ts";
 import { visibilityOf } from "../../src/editions/visibility.ts";
 import { WITHHELD } from "../../src/facts/visibility.ts";
-import { redactedBody } from "../../src/editions/redacted-prose.ts";
+import { hiddenTargets, redactedBody } from "../../src/editions/redacted-prose.ts";
 import type { Passage } from "../../src/facts/types.ts";
 import { markdownParser } from "../../src/record/text/markdown.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
@@ -29,8 +29,10 @@ describe("what the public edition shows of the example", () => {
 
   test("keeps the state of a joint whose only batch is hidden, without the batch", () => {
     expect(open.evidence.joints.get("F-J3")).toMatchObject({ state: "not shown", batches: [], lots: [] });
-    expect(open.evidence.joints.get("F-J3")?.findings.map(open.say)).toEqual([
-      "Rests on something this edition does not show.",
+    const findings = open.evidence.joints.get("F-J3")?.findings ?? [];
+    expect(findings.map((finding) => [finding.rule, open.say(finding)])).toEqual([
+      ["joint-glued", "Rests on something this edition does not show."],
+      ["joint-cure", "Rests on something this edition does not show."],
     ]);
   });
 
@@ -65,6 +67,28 @@ describe("what the public edition shows of the example", () => {
     const dated = (day: string): string => editionOf({ ...hidden, day }, reckon(hidden), "inspector").record.day;
     expect(dated(last.day)).toBe("2025-03-28");
     expect(dated("2025-12-31")).toBe("2025-12-31");
+  });
+});
+
+describe("a target in prose", () => {
+  const whole = exampleRecord();
+  const [first, ...others] = whole.entries;
+  if (first === undefined) throw new Error("no entries");
+  const photo = (file: string, audience: "public" | "archive") => ({ place: first.place, file, alt: "", audience });
+  const photos = [photo("photos/a#b?c é.jpg", "archive"), photo("photos/jig.jpg", "public")];
+  const record = { ...whole, entries: [{ ...first, photos }, ...others] };
+  const hides = hiddenTargets(record, visibilityOf(record, "public"));
+
+  test.each([
+    ["a hidden photograph, its marks written as in an address", "../photos/a%23b%3Fc%20e%CC%81.jpg", true],
+    ["the same by a longer way", "../entries/../photos/a%23b%3Fc %C3%A9.jpg", true],
+    ["a hidden entry by its file", "2025-03-28-glue.md", true],
+    ["a hidden entry by its id", "2025%2D03-28-glue", true],
+    ["what the record does not know", "../photos/gone.jpg", true],
+    ["a photograph that is shown", "../photos/jig.jpg", false],
+    ["an address of the web", "https://example.org/photos/a%23b", false],
+  ])("that is %s is hidden or not as the record reads it", (_what, target, is) => {
+    expect(hides("entries", target)).toBe(is);
   });
 });
 

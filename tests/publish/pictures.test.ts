@@ -253,6 +253,24 @@ describe("A document", () => {
     expect(paper?.placings.map(({ original }) => original)).toEqual([true]);
   });
 
+  it.each([
+    ["papers/page.html", "no tag", ".txt"],
+    ["papers/page.XHTML", "<html xmlns='http://www.w3.org/1999/xhtml'><script>alert(1)</script></html>", ".txt"],
+    ["papers/drawing.svgz", "\u001f\u008b", ".txt"],
+    ["papers/route.gpx", "<?xml version='1.0'?><gpx/>", ".txt"],
+    ["papers/plan.dxf", " \n<script>alert(1)</script>", ".txt"],
+    ["papers/marked.csv", "\ufeff<script>alert(1)</script>", ".txt"],
+    ["papers/wide", Buffer.from("\ufeff<script>alert(1)</script>", "utf16le"), ".txt"],
+    ["papers/plan.dxf", "0\nSECTION", ".dxf"],
+    ["papers/notes", "two lines", ""],
+    ["papers/bill.from-somebody", "two lines", ".bin"],
+  ])("never runs when it is opened: %s that begins with %j ends in %j", async (file, bytes, ending) => {
+    const content = scratch();
+    writeAll(content, { [file]: bytes });
+    const { documents } = await ready(content, [{ file, place, use: "document" }], scratch());
+    expect(documents.get(file)?.path?.replace(/^files\/[0-9a-f]{20}/, "")).toBe(ending);
+  });
+
   it("that is a photograph loses where it was taken", async () => {
     const content = scratch();
     writeAll(content, { "scan.jpg": await lyingPhoto(300, 200) });

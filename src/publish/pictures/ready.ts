@@ -1,11 +1,12 @@
 import { readFile } from "node:fs/promises";
-import { extname, join } from "node:path";
+import { join } from "node:path";
 import type { Problem } from "../../problem.ts";
 import type { FilePath } from "../../facts/types.ts";
 import { readyClip } from "../clips/ready.ts";
 import type { Kept, PictureCache } from "./cache.ts";
 import { deriveDocument, derivePicture } from "./decode.ts";
 import { readDrawing } from "./drawing.ts";
+import { inertEnding } from "./inert.ts";
 import { drawingProblems, unreadable } from "./problems.ts";
 import type { Outcome, Ready, ReadyFilm } from "./ready-file.ts";
 import { NAME_LENGTH } from "./recipe.ts";
@@ -67,7 +68,7 @@ async function readyOne(content: string, wanted: Wanted, cache: PictureCache): P
   if (wanted.use === "picture") return readyPicture(path, digest, wanted, cache);
   return RASTER.test(wanted.file)
     ? readyScan(path, digest, wanted, cache)
-    : { ready: originalOf(path, digest, extname(wanted.file).toLowerCase()), decoded: false };
+    : { ready: originalOf(path, digest, await inertEnding(path)), decoded: false };
 }
 
 async function readyPicture(path: string, digest: string, wanted: Wanted, cache: PictureCache): Promise<Outcome> {
