@@ -1,5 +1,6 @@
 /** What every part of a planted record is made with. */
 import type { Audience } from "../../src/facts/types.ts";
+import { CONSTRUCTS, OPENINGS } from "./constructs.ts";
 import { file } from "./files.ts";
 import { narrowest, type Words } from "./words.ts";
 
@@ -10,6 +11,8 @@ export interface Ground {
   readonly files: Files;
   /** One of several, as chance or the test has it. */
   readonly pick: <T>(...from: readonly T[]) => T;
+  /** Where texts begin in the list of constructs; chance is asked once, so that more texts leave all others as they are. */
+  readonly turn: number;
   /** More hidden things than in the record it is compared with. */
   readonly extra: boolean;
 }
@@ -26,16 +29,33 @@ export interface Made {
 /** Those that both records have. */
 export const inBoth = <T extends Made>(all: readonly T[] = []): T[] => all.filter(({ more }) => more !== true);
 
-/** A passage for each audience, in the order given; `links` are targets that passages of everyone name. */
-export function prose({ words }: Ground, where: string, owner: Audience, links: readonly string[] = []): string {
-  const say = (audience: Audience, what: string): string => words.say(`${where}: ${what}`, narrowest(owner, audience));
+/**
+ * A passage for each narrower audience, each with several constructs of Markdown, its marks right behind and before what everyone sees;
+ * `links` are targets that passages of everyone name.
+ */
+export function prose(ground: Ground, where: string, owner: Audience, links: readonly string[] = []): string {
+  const { words, turn } = ground;
+  let at = [...where].reduce((sum, letter) => sum + (letter.codePointAt(0) ?? 0), turn);
+  const next = <T>(from: readonly T[]): T => from[(at += 1) % from.length] as T;
+  const sayFor =
+    (audience: Audience) =>
+    (what: string, optional = false): string =>
+      words.say(`${where}: ${what}, for ${audience}`, narrowest(owner, audience), { optional });
+  const all = sayFor("public");
   const passage = (audience: Audience): string =>
-    `\n::: ${audience}\n${say(audience, `passage for ${audience}`)} **${say(audience, "strong")}** \`${say(audience, "code")}\`\n\n| ${say(audience, "table")} |\n| --- |\n| x |\n:::\n`;
+    [
+      next(OPENINGS)(all),
+      `::: ${audience}`,
+      ...[1, 2, 3].map(() => `${next(CONSTRUCTS)(sayFor(audience))}\n`),
+      `[kept]: https://example.org/${sayFor(audience)("address of a label that others name", true)}`,
+      ":::",
+      all("prose right behind a mark"),
+    ].join("\n");
   return [
-    say("public", "prose"),
-    ...links.map((link) => `[${say("public", "words of a link")}](${link})`),
+    all("prose"),
+    ...links.map((link) => `[${all("words of a link")}](${link})`),
     passage("inspector"),
-    `${say("public", "prose between")} &amp; more.`,
+    `\n${all("prose between")} &amp; more.\n`,
     passage("archive"),
   ].join("\n");
 }

@@ -22,7 +22,8 @@ export async function plantedRecord(
   { salt = "", extra = false, edition = "public" as Audience } = {},
 ): Promise<Planted> {
   const publicShows = WITHHELD.filter(() => pick(false, false, true));
-  const ground: Ground = { words: new Words(salt, publicShows, edition), files: {}, pick, extra };
+  const turn = pick(0, 1, 2, 3, 4, 5, 6) + 7 * pick(0, 1, 2);
+  const ground: Ground = { words: new Words(salt, publicShows, edition), files: {}, pick, turn, extra };
   const { words, files } = ground;
   const people = await aircraft(ground, publicShows);
   await parts(ground);
