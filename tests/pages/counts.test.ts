@@ -74,9 +74,8 @@ function counted(edition: Edition) {
     shownBatches: shown.record.entries.flatMap((entry) => entry.batches).map(({ id }) => id),
     ledger: (name: string, column: string): Counts | undefined => {
       const text = ledgersOf(shown).find(({ path }) => path === `data/${name}.json`)?.text;
-      return (
-        text && count((JSON.parse(text) as { rows: { [key: string]: string }[] }).rows.map((row) => row[column] ?? ""))
-      );
+      if (text === undefined) return undefined;
+      return count((JSON.parse(text) as { rows: { [key: string]: string }[] }).rows.map((row) => row[column] ?? ""));
     },
   };
 }
