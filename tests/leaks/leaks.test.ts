@@ -26,6 +26,16 @@ async function built({ files }: Planted, edition = "all"): Promise<{ content: st
   return { content, site };
 }
 
+/** Files and folders of a site of which the guide says why nothing hidden shows in them. */
+const SEAMS = new Set(
+  [
+    ...(readFileSync(new URL("../../DEVELOPERS.md", import.meta.url), "utf8")
+      .split("## Seams of editions")[1]
+      ?.split("\n## ")[0]
+      ?.matchAll(/^\| (`[^|]*) \|/gm) ?? []),
+  ].flatMap(([, names = ""]) => names.match(/[a-z\d][a-z\d.-]*/g) ?? []),
+);
+
 const told = ({ where, text }: Word, paths: readonly string[] = []): string =>
   `${where} (${text}) ${paths.slice(0, 3).join(" ")}`.trim();
 
@@ -97,6 +107,8 @@ describe("Of a record with a word in every place where one can be", () => {
         const read = (folder: string, path: string): string => readFileSync(join(folder, path), "latin1");
         const [here, there] = [one.site, other.site];
         expect(filesIn(there)).toEqual(filesIn(here));
+        const kinds = new Set(filesIn(here).map((path) => path.split("/")[0] ?? ""));
+        expect([...kinds].filter((kind) => kind !== ".scarfline" && !SEAMS.has(kind))).toEqual([]);
         expect(filesIn(here).flatMap((path) => differing(path, read(here, path), read(there, path)))).toEqual([]);
       });
     },
