@@ -20,7 +20,7 @@ export interface BagInfo {
 
 /** Labels of our own, as RFC 8493 2.2.2 allows them: versions of what the bag holds. Without them it is of the first. */
 export const FORM_LABEL = "Scarfline-Form-Version";
-const RULES_LABEL = "Scarfline-Rules-Version";
+export const RULES_LABEL = "Scarfline-Rules-Version";
 
 export const DECLARATION = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n";
 

@@ -5,7 +5,7 @@ import { Damaged, type BagSource, type Member } from "../source/source.ts";
 import { readDeclaration } from "./declaration.ts";
 import { checkFetch, FETCH } from "./fetch.ts";
 import { checkOxum, type Info, INFO, readInfo } from "./info.ts";
-import { isOurs, tellForm, tellLackingOfOurs } from "./ours.ts";
+import { isOurs, tellForm, tellLackingOfOurs, tellRules } from "./ours.ts";
 import { type ManifestFile, manifestFileOf, Vouched } from "./vouched.ts";
 
 export interface BagVerified {
@@ -40,6 +40,7 @@ export async function verifyBag(
     checkOxum(info, members, findings);
     if (isOurs(members, info)) {
       tellForm(info, findings);
+      tellRules(info, findings);
       tellLackingOfOurs(members, info, findings);
     }
     bytes = await checkFiles(source, members, vouched, findings, progress);

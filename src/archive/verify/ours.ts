@@ -1,5 +1,6 @@
 /** What every bag of this program has, so that one which lost it all alike can still be told. */
-import { FORM_LABEL, MANIFEST_ALGORITHMS } from "../bag/tags.ts";
+import { EARLIER_WORDS, RULES_VERSION } from "../../evidence/version.ts";
+import { FORM_LABEL, MANIFEST_ALGORITHMS, RULES_LABEL } from "../bag/tags.ts";
 import type { Tellings } from "../finding.ts";
 import { BAG_FORM } from "../form.ts";
 import type { Member } from "../source/source.ts";
@@ -22,15 +23,35 @@ export function isOurs(members: readonly Member[], info: Info): boolean {
 
 /** Bags from before versions were written down are of the first form; of what a later form asks nothing is known. */
 export function tellForm(info: Info, findings: Tellings): void {
-  const said = infoOf(info, FORM_LABEL) ?? "1";
-  const form = /^[1-9]\d{0,2}$/.test(said) ? Number(said) : undefined;
-  if (form === undefined) findings.fault("form", INFO, `${FORM_LABEL} is no number: ${said}`);
-  else if (form > BAG_FORM)
+  const form = versionIn(info, FORM_LABEL, findings);
+  if (form === undefined) return;
+  if (form > BAG_FORM)
     findings.fault(
       "form",
       INFO,
       `this bag is of a form (${form}) that is later than this program knows (${BAG_FORM}), so not all of it can be checked; use a later one`,
     );
+}
+
+/** Verdicts in a bag stay those of the rules it was made by: whoever reads them now is told in which words they are. */
+export function tellRules(info: Info, findings: Tellings): void {
+  const rules = versionIn(info, RULES_LABEL, findings);
+  if (rules === undefined || rules === RULES_VERSION) return;
+  const words = EARLIER_WORDS.filter(({ until }) => rules <= until).map(({ word, now }) => `${word} is now ${now}`);
+  findings.note(
+    "form",
+    INFO,
+    rules > RULES_VERSION
+      ? `its verdicts are by later rules (${rules}) than those of this program (${RULES_VERSION})`
+      : `its verdicts are by earlier rules (${rules}) than those of this program (${RULES_VERSION}), which may judge otherwise${words.map((each) => `; what it calls ${each}`).join("")}`,
+  );
+}
+
+function versionIn(info: Info, label: string, findings: Tellings): number | undefined {
+  const said = infoOf(info, label) ?? "1";
+  if (/^[1-9]\d{0,2}$/.test(said)) return Number(said);
+  findings.fault("form", INFO, `${label} is no number: ${said}`);
+  return undefined;
 }
 
 /** Other people's bags may lack tag manifests, or have more tag files; none of ours does. */

@@ -3,6 +3,7 @@ import { holdPointRows, measurementRows, scaleRows, taskRows, weightRows } from 
 import { cutRows, stockRows } from "./ledger-stock.ts";
 import { batchRows, findingRows, hoursRows, jointRows, pieceRows, type Cell, type Row } from "./ledger-rows.ts";
 import { amendmentRows } from "./amendment-rows.ts";
+import { RULES_VERSION } from "../../evidence/version.ts";
 import type { Shown } from "../../editions/shown.ts";
 
 export interface Ledger {
@@ -10,6 +11,9 @@ export interface Ledger {
   readonly path: string;
   readonly text: string;
 }
+
+/** Raised when a column goes or comes to mean something else. Ledgers without it are of the first form. */
+const LEDGER_FORM = 2;
 
 const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])[] = [
   ["hours", hoursRows],
@@ -37,7 +41,7 @@ function hasLedgers({ edition, record }: Shown): boolean {
  * columns.
  * One without rows is left out.
  *
- * JSON: `{ aircraft, edition, day, rows: [{ column: value }] }`. A value is text, a number, a list of ids, or null
+ * JSON: `{ aircraft, edition, day, form, rules, rows: [{ column: value }] }`: the versions of this form and of the rules that judged. A value is text, a number, a list of ids, or null
  * where nothing was noted.
  * Columns that end in `_typed` hold what the builder typed; those beside them the value in the unit their name ends in:
  * `_kg`, `_m`, `_m2`, `_m3`, `_n`, `_pa`, `_degc` (°C), `_s` (seconds), `_epoch_s` (seconds since 1970-01-01T00:00Z),
@@ -63,7 +67,13 @@ export function ledgersOf(shown: Shown): Ledger[] {
 }
 
 function jsonOf({ record, edition }: Shown, rows: readonly Row[]): string {
-  const head = JSON.stringify({ aircraft: record.aircraft.name, edition, day: record.day });
+  const head = JSON.stringify({
+    aircraft: record.aircraft.name,
+    edition,
+    day: record.day,
+    form: LEDGER_FORM,
+    rules: RULES_VERSION,
+  });
   const body = rows.map((row) => JSON.stringify(row)).join(",\n");
   return `${head.slice(0, -1)},"rows":[\n${body}\n]}\n`;
 }
