@@ -115,13 +115,17 @@ function PieceRows({
             <td>
               <Mark of={file.verdict} />
             </td>
-            <td>{whyPiece(shown, file)}</td>
+            <td>{[whyPiece(shown, file), ...amendedOf(shown, file)].join(" ")}</td>
           </tr>
         );
       })}
     </ListTable>
   );
 }
+
+/** What was amended of a piece or stands though it was. */
+const amendedOf = (shown: Shown, { findings }: PieceFile): string[] =>
+  findings.filter(({ rule }) => rule === "amended" || rule === "seconded").map(shown.say);
 
 function FindingTable({
   site,

@@ -85,6 +85,7 @@ export function PairTable({ list = false, site, from }: Where & { readonly list?
           </td>
           <td>
             <Mark of={pair.verdict} />
+            <Stands entries={pair.stands} site={site} from={from} />
           </td>
           <td>
             {departures.map((id, at) => (
@@ -131,6 +132,25 @@ export function Again({ again, site, from }: Where & { readonly again: Measureme
   );
 }
 
+/** Where an amendment that no second person saw would better the verdict. */
+function Stands({
+  entries,
+  site,
+  from,
+}: Where & { readonly entries: readonly string[] | undefined }): JSX.Element | null {
+  return entries === undefined ? null : (
+    <p class="quiet">
+      It stays so: amended by the builder alone
+      {entries.map((id) => (
+        <>
+          , <EntryLink site={site} from={from} id={id} />
+        </>
+      ))}
+      , and no second person who saw the source is named there.
+    </p>
+  );
+}
+
 export function MeasurementTable({ list = false, site, from }: Where & { readonly list?: boolean }): JSX.Element {
   const rows = measurements(site.shown);
   const { units } = site.shown.record.aircraft;
@@ -171,6 +191,7 @@ export function MeasurementTable({ list = false, site, from }: Where & { readonl
             <td>
               <Mark of={row.verdict} />
               <Again again={row.again} site={site} from={from} />
+              <Stands entries={row.stands} site={site} from={from} />
             </td>
             <td>
               {measurement.departure === undefined ? (

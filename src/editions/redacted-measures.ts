@@ -1,6 +1,6 @@
 /** Measurements and pairs of sides as an edition shows them. */
 import type { MeasurementFile, PairFile } from "../evidence/types.ts";
-import { type Decisions, each, part, redacted, show } from "../facts/decisions.ts";
+import { type Decisions, each, onlyShown, part, redacted, show } from "../facts/decisions.ts";
 import type { Measurement } from "../facts/types.ts";
 import type { Visibility } from "../facts/visibility.ts";
 import { measurementShown } from "../facts/work/measurement.ts";
@@ -12,6 +12,7 @@ export const measurementFileShown: Decisions<MeasurementFile> = {
   off: show,
   verdict: show,
   again: (again, seer) => (isTold(again, seer) ? redacted(again, measurementShown, seer) : undefined),
+  stands: onlyShown("entries"),
 };
 
 export const isMeasurementFileShown = ({ measurement }: MeasurementFile, seer: Visibility): boolean =>
@@ -26,6 +27,7 @@ export const pairShown: Decisions<PairFile> = {
   now: sides,
   before: sides,
   tolerance: (tolerance, seer) => (isTold(tolerance, seer) ? tolerance : undefined),
+  stands: onlyShown("entries"),
   difference: (difference, seer, { now }) => (now.every((side) => isTold(side, seer)) ? difference : undefined),
 };
 

@@ -1,5 +1,5 @@
 /** What later entries changed of a thing, as cautions: they decide nothing, since everything is reckoned from the values as amended. */
-import type { Amendment, Change, Record, Ref, Said } from "../facts/types.ts";
+import type { Amendment, Batch, Change, Record, Ref, Said } from "../facts/types.ts";
 import type { Amended } from "./codes/joints.ts";
 import type { Finder } from "./finding.ts";
 import type { Finding } from "./types.ts";
@@ -16,6 +16,32 @@ export function amendedFindings(record: Record, about: Ref, find: Finder): Findi
     find(changed.change.fixed ? "amended/fixed" : "amended/changed", "caution", amendedValues(changed), {
       alsoOn: restsOnChange(changed),
     }),
+  );
+}
+
+/** Of several things, told of one that holds them. */
+export function touchedFindings(record: Record, things: readonly Ref[], find: Finder): Finding[] {
+  return things.flatMap((thing) =>
+    changesOf(record, thing).map((changed) =>
+      find(changed.change.fixed ? "amended/fixed" : "amended/changed", "caution", amendedValues(changed), {
+        alsoOn: [thing, ...restsOnChange(changed)],
+      }),
+    ),
+  );
+}
+
+/** A batch and its pieces. */
+export const glueIn = ({ id, pieces }: Pick<Batch, "id" | "pieces">): Ref[] => [
+  { kind: "batch", id },
+  ...pieces.map((piece): Ref => ({ kind: "piece", id: piece.id })),
+];
+
+/** Pieces of a batch that an amendment declared, each with its day. */
+export function declaredLater(record: Record, { pieces }: Pick<Batch, "pieces">) {
+  return pieces.flatMap(({ id }) =>
+    changesOf(record, { kind: "piece", id })
+      .filter(({ change: { fact, value, was } }) => value === undefined && was === undefined && fact === `Piece ${id}`)
+      .map((changed) => ({ piece: id, day: changed.amendment.day, restsOn: restsOnChange(changed) })),
   );
 }
 

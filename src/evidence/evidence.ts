@@ -30,7 +30,7 @@ export function reckon(record: Record): Evidence {
     [...batches.values()].flatMap((file) => file.pieces.map((one): [string, PieceFile] => [one.piece.id, one])),
   );
   const joints = mapped(index.joints, (joint) => standing.joint(jointFile(index, joint, batches)));
-  const pairs = pairFiles(index);
+  const pairs = new Map([...pairFiles(index)].map(([id, file]) => [id, standing.pair(file)] as const));
   const holdPoints = new Map(
     [...holdPointFiles(index, { joints, batches, pairs })].map(([id, file]) => [id, standing.holdPoint(file)] as const),
   );
@@ -41,7 +41,9 @@ export function reckon(record: Record): Evidence {
     joints,
     lots: lotFiles(index, usesOf(index, holdPoints.values(), joints), joints),
     holdPoints,
-    assemblies: mapped(record.assemblies, (assembly) => assemblyFile(index, assembly, { joints, holdPoints, minutes })),
+    assemblies: mapped(record.assemblies, (assembly) =>
+      standing.assembly(assemblyFile(index, assembly, { joints, holdPoints, minutes })),
+    ),
     pairs,
     departures: index.departures,
     standings: mapped(index.departures, (departure) => standingOf(index, departure)),

@@ -3,11 +3,12 @@
  * with what stood before such an amendment.
  */
 import { isSeconded } from "../facts/entry/amendment.ts";
-import type { Amendment, Record, Ref } from "../facts/types.ts";
+import type { Amendment, Measurement, Record, Ref } from "../facts/types.ts";
 import type { Stands } from "./codes/joints.ts";
 import { distinct, finder } from "./finding.ts";
 import { GRAVEST } from "./piece/verdict.ts";
 import type {
+  AssemblyFile,
   BatchFile,
   BatchVerdict,
   Evidence,
@@ -16,6 +17,8 @@ import type {
   HoldState,
   JointFile,
   JointState,
+  MeasurementFile,
+  PairFile,
   PieceFile,
   Severity,
 } from "./types.ts";
@@ -23,6 +26,12 @@ import type {
 const BATCH: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "in no joint", "shown"];
 const JOINT: readonly JointState[] = ["quarantined", "not shown", "opened", "not glued", "pending", "shown"];
 const HOLD: readonly HoldState[] = ["blocked", "signed with things open", "reopened", "ahead", "ready", "passed"];
+
+const MEASURE: readonly MeasurementFile["verdict"][] = ["out", "no tolerance", "within"];
+const PAIR: readonly PairFile["verdict"][] = ["out", "one side", "no tolerance", "within"];
+
+/** What makes a measurement the same before and after it was amended. */
+const alike = ({ entry, what, assembly, side }: Measurement): string => JSON.stringify([entry, what, assembly, side]);
 
 const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
   rejected: "rejects",
@@ -90,6 +99,38 @@ export class Standing {
     return { ...file, state, findings: [...file.findings, found] };
   }
 
+  #measurement(file: MeasurementFile): MeasurementFile {
+    const isSame = ({ measurement: one }: MeasurementFile): boolean => alike(one) === alike(file.measurement);
+    const before = this.#of((evidence) =>
+      evidence.assemblies.get(file.measurement.assembly)?.measurements.find(isSame),
+    );
+    const verdict = worst(
+      MEASURE,
+      file.verdict,
+      before.map((one) => one.verdict),
+    );
+    const isMended =
+      file.again === undefined || before.every((one) => one.verdict !== "out" || one.again !== undefined);
+    if (verdict === file.verdict && isMended) return file;
+    const { again: _, ...rest } = file;
+    return { ...rest, verdict, stands: this.#entries() };
+  }
+
+  assembly(file: AssemblyFile): AssemblyFile {
+    return this.#before.length === 0
+      ? file
+      : { ...file, measurements: file.measurements.map((one) => this.#measurement(one)) };
+  }
+
+  pair(file: PairFile): PairFile {
+    const verdict = worst(
+      PAIR,
+      file.verdict,
+      this.#of((evidence) => evidence.pairs.get(file.id)?.verdict),
+    );
+    return verdict === file.verdict ? file : { ...file, verdict, stands: this.#entries() };
+  }
+
   holdPoint(file: HoldPointFile): HoldPointFile {
     const { id } = file.holdPoint;
     const state = worst(
@@ -108,6 +149,10 @@ export class Standing {
       restsOn: distinct([about, ...this.#amendments.flatMap(restsOn)]),
     } as const;
     return { ...file, state, needs: [...file.needs, need] };
+  }
+
+  #entries(): string[] {
+    return [...new Set(this.#amendments.map(({ by }) => by))];
   }
 
   #of<T>(get: (evidence: Evidence) => T | undefined): T[] {

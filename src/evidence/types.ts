@@ -128,6 +128,8 @@ export interface MeasurementFile {
   readonly verdict: "within" | "out" | "no tolerance";
   /** Of one that was out: a later measurement of the same against the same limits that is within them. */
   readonly again?: Measurement;
+  /** Entries whose amendments would better the verdict, and that no second person saw: it stays what it was. */
+  readonly stands?: readonly string[];
 }
 
 /** Two sides held against each other. */
@@ -142,6 +144,8 @@ export interface PairFile {
   readonly tolerance?: Quantity & { readonly entry: string };
   /** Left, front or upper minus the other, in the unit of reckoning. */
   readonly difference?: number;
+  /** Entries whose amendments would better the verdict, and that no second person saw: it stays what it was. */
+  readonly stands?: readonly string[];
 }
 
 /**

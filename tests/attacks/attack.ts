@@ -58,12 +58,15 @@ export async function answer(attack: Pick<Attack, "changes" | "expected">): Prom
 }
 
 function stated(evidence: Evidence, line: string): string {
-  const [, kind = "", id = ""] = /^(batch|joint|piece|hold point) ([^:]+):/.exec(line) ?? [];
+  const [, kind = "", id = ""] = /^(batch|joint|piece|hold point|pair|measurement) ([^:]+):/.exec(line) ?? [];
+  const measured = [...evidence.assemblies.values()].flatMap(({ measurements }) => measurements);
   const states: { readonly [kind: string]: string | undefined } = {
     batch: evidence.batches.get(id)?.verdict,
     joint: evidence.joints.get(id)?.state,
     piece: evidence.pieces.get(id)?.verdict,
     "hold point": evidence.holdPoints.get(id)?.state,
+    pair: evidence.pairs.get(id)?.verdict,
+    measurement: measured.find(({ measurement: { what } }) => what === id)?.verdict,
   };
   return `${kind} ${id}: ${states[kind] ?? "not in the record"}`;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
 import type { Amendment, Change } from "../../src/facts/types.ts";
-import { batch, entry, glued, test } from "./make.ts";
+import { assembly, batch, entry, glued, holdPoint, joint, test } from "./make.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };
 const BY = "2025-04-01-mended";
@@ -92,5 +92,52 @@ describe("What was amended of a batch or a piece", () => {
     expect(
       findingsOf([amendment([change({ was: ["nobody"], is: [{ kind: "person", id: "ann" }] })])], "batch"),
     ).toEqual([]);
+  });
+});
+
+describe("What an amendment touches", () => {
+  const OF_TEST = change({ about: { kind: "piece", id: "B-1/1" }, fact: "Test of B-1/1", value: "load" });
+  const NEW_PIECE: Change = {
+    ...change({ about: { kind: "piece", id: "B-1/1" }, fact: "Piece B-1/1", value: undefined, was: undefined }),
+    is: ["procedure legs"],
+  };
+  const of = (changes: readonly Change[]) =>
+    reckon(
+      glued([batch("B-1")], [test("B-1/1")], {
+        entries: [entry(BY, { amendments: [amendment(changes)] })],
+        assemblies: [assembly("wing", { joints: [joint("W-1")], holdPoints: [holdPoint("CLOSE")] })],
+      }),
+    );
+
+  it("says so on the joint, for its batches and for their pieces", () => {
+    const said = of([change({}), OF_TEST])
+      .joints.get("W-1")
+      ?.findings.filter(({ rule }) => rule === "amended");
+    expect(said?.map(({ sentence }) => sentence)).toEqual([
+      "Amended on 2025-04-01: Resin, mass: was 41.0 g, is 40.0 g, because: misread.",
+      "Amended on 2025-04-01: Test of B-1/1, load: was 41.0 g, is 40.0 g, because: misread.",
+    ]);
+    expect(said?.[1]?.restsOn).toContainEqual({ kind: "piece", id: "B-1/1" });
+  });
+
+  it("says so at a hold point that nobody has signed", () => {
+    expect(of([OF_TEST]).holdPoints.get("CLOSE")?.remarks).toMatchObject([
+      { code: "remark/amended", values: { fact: "Test of B-1/1" }, about: { kind: "hold point", id: "CLOSE" } },
+    ]);
+    expect(of([]).holdPoints.get("CLOSE")?.remarks).toEqual([]);
+  });
+
+  it("tells of a piece that was declared later than the day it was glued", () => {
+    const told = (changes: readonly Change[]) =>
+      of(changes)
+        .batches.get("B-1")
+        ?.findings.filter(({ code }) => code === "test-pieces/declared-later")
+        .map(({ severity, sentence }) => `${severity}: ${sentence}`);
+    expect(told([NEW_PIECE])).toEqual([
+      "caution: B-1/1 was glued on 2025-03-10 and written down only by an amendment of 2025-04-01: a piece is declared the day it is glued.",
+    ]);
+    expect(told([{ ...NEW_PIECE, was: ["procedure legs"] }])).toEqual([]);
+    expect(told([{ ...NEW_PIECE, value: "width" }])).toEqual([]);
+    expect(told([{ ...NEW_PIECE, fact: "Test of B-1/1" }])).toEqual([]);
   });
 });

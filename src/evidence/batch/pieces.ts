@@ -1,5 +1,6 @@
 /** Whether as many test pieces as asked were made, broken and passed. Trial pieces never count. */
 import type { Procedure, Ref } from "../../facts/types.ts";
+import { declaredLater } from "../amended.ts";
 import { lookUp } from "../record-index.ts";
 import type { Limit } from "../types/source.ts";
 import { AC_43_13_SAMPLE, procedureOf } from "../sources.ts";
@@ -26,6 +27,7 @@ function outcome(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
     ...procedures.map((id) => ofProcedure(c, lookUp(c.index.record.procedures, id, "procedure"), counting)),
     ...unmeasured(c, counting),
     ...gaps(c),
+    ...late(c),
   ];
 }
 
@@ -65,6 +67,18 @@ function gaps(c: BatchCase): Finding[] {
   const all = Array.from({ length: Math.max(...numbers) }, (_, at) => at + 1);
   const missing = all.filter((n) => !has.has(n)).map((n) => `${c.batch.id}/${n}`);
   return missing.length === 0 ? [] : [c.find("test-pieces/gap", "caution", { pieces: missing })];
+}
+
+/** Pieces are declared the day they are glued. */
+function late(c: BatchCase): Finding[] {
+  return declaredLater(c.index.record, c.batch).map(({ piece, day, restsOn: alsoOn }) =>
+    c.find(
+      "test-pieces/declared-later",
+      "caution",
+      { piece, day, glued: c.batch.day },
+      { alsoOn: [{ kind: "piece", id: piece }, ...alsoOn] },
+    ),
+  );
 }
 
 function askedOf(c: BatchCase, procedure: Procedure | undefined): { asked: number; limit: Limit } {

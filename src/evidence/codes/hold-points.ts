@@ -91,6 +91,8 @@ export interface TakeValues {
 export interface RemarkValues {
   /** Signed, with no number of a paper and no scan of one. */
   "remark/no-paper": { readonly day: Day };
+  /** Of what it asks for, before it was signed. */
+  "remark/amended": Amended;
 }
 
 export interface ChangeValues {

@@ -1,5 +1,5 @@
 /** What is found of test pieces. Sizes, loads and shares as typed; times in s, temperatures in °C, stresses in Pa. */
-import type { FailureMode } from "../../facts/types.ts";
+import type { Day, FailureMode } from "../../facts/types.ts";
 import type { Coded } from "./coded.ts";
 import type { LimitValues, WarmthValues } from "./limits.ts";
 import type { NoValues } from "./no-values.ts";
@@ -55,6 +55,8 @@ export interface PieceValues {
   "test-pieces/mixed-unmeasured": Named;
   /** Numbers missing between those of its pieces. */
   "test-pieces/gap": Named;
+  /** Not on the day on which it was glued, but by an amendment of a later one. */
+  "test-pieces/declared-later": { readonly piece: string; readonly day: Day; readonly glued: Day };
   "sample-wood/nothing-noted": NoValues;
   "sample-wood/no-lot": Named;
   "sample-wood/other-wood": Named;

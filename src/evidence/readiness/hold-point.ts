@@ -1,8 +1,10 @@
 /** Whether work may go on past a hold point, and what it still needs, as a list that can be worked down. */
 import type { Assembly, Departure, HoldPoint, Inspection, Measurement } from "../../facts/types.ts";
-import type { RecordIndex } from "../record-index.ts";
-import { changesSince, type Scope } from "./sign-off.ts";
-import type { BatchFile, Change, HoldPointFile, HoldState, JointFile, Need, PairFile } from "../types.ts";
+import { amendedValues, restsOnChange } from "../amended.ts";
+import { distinct } from "../finding.ts";
+import { orderOf, type RecordIndex } from "../record-index.ts";
+import { amendedIn, changesSince, type Scope } from "./sign-off.ts";
+import type { BatchFile, Change, HoldPointFile, HoldState, JointFile, Need, PairFile, Remark } from "../types.ts";
 import { lastLook, type Looks, looksOf } from "./looks.ts";
 import * as need from "./needs.ts";
 import { type Opening, openThen } from "./open-then.ts";
@@ -54,7 +56,7 @@ function holdPointFile(index: RecordIndex, holdPoint: HoldPoint, known: Known & 
   const state = signed ? signedState(then, changes, now) : openState(now);
   const again = signed ? againNeeds(signed, state, then) : [];
   const needs = [...now, ...again, ...looks.needs];
-  const { remarks } = looks;
+  const remarks = [...looks.remarks, ...amendedRemarks(index, scope, signed)];
   return { holdPoint, state, joints, needs, changes, remarks, signed, inspections: inspectionsOf(index, holdPoint) };
 }
 
@@ -62,6 +64,19 @@ const looksIn = (looks: ReadonlyMap<string, Looks>, { id }: HoldPoint): Looks =>
   looks.get(id) ?? { counted: [], needs: [], remarks: [] };
 
 const inspectionsOf = (index: RecordIndex, { id }: HoldPoint): readonly Inspection[] => index.inspections.get(id) ?? [];
+
+/** What was amended of what it asks for, but for what is told as changed since it was signed. */
+function amendedRemarks(index: RecordIndex, scope: Scope, signed: Inspection | undefined): Remark[] {
+  const at = signed === undefined ? Number.POSITIVE_INFINITY : orderOf(index, signed.entry);
+  return amendedIn(index, scope)
+    .filter(({ amendment }) => orderOf(index, amendment.by) <= at)
+    .map((changed) => ({
+      code: "remark/amended",
+      values: amendedValues(changed),
+      about: { kind: "hold point", id: scope.holdPoint.id },
+      restsOn: distinct([changed.change.about, ...restsOnChange(changed)]),
+    }));
+}
 
 function needsNow(index: RecordIndex, scope: Scope): Need[] {
   return [

@@ -15,7 +15,7 @@ import type {
   Rejection,
   Rework,
 } from "../../facts/types.ts";
-import { amendedValues, changesOf, restsOnChange } from "../amended.ts";
+import { amendedValues, type Changed, changesOf, glueIn, restsOnChange } from "../amended.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { ChangeValues } from "../codes/hold-points.ts";
 import { distinct } from "../finding.ts";
@@ -148,16 +148,25 @@ function failedLater({ joints, batches }: Scope): Told[] {
 }
 
 /** Facts that the signature rested on and that were written down anew, whatever came of it. */
-function amendedLater(
+function amendedLater(index: RecordIndex, scope: Scope): Told[] {
+  return amendedIn(index, scope).map((changed) =>
+    told(
+      changed.change.about,
+      { entry: changed.amendment.by },
+      { code: "change/amended", values: amendedValues(changed) },
+      restsOnChange(changed),
+    ),
+  );
+}
+
+/** Whatever was written down anew of what a hold point asks for, in the order of the record but for measurements, which come last. */
+export function amendedIn(
   { record }: RecordIndex,
   { joints, batches, departures, openItems, measurements }: Scope,
-): Told[] {
-  const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id, "batch"))).keys()];
+): Changed[] {
+  const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id, "batch").batch)).keys()];
   const things: Ref[] = [
-    ...glue.flatMap(({ batch, pieces }): Ref[] => [
-      { kind: "batch", id: batch.id },
-      ...pieces.map(({ piece }): Ref => ({ kind: "piece", id: piece.id })),
-    ]),
+    ...glue.flatMap(glueIn),
     ...departures.map(({ id }): Ref => ({ kind: "departure", id })),
     ...openItems.map(({ id }): Ref => ({ kind: "open item", id })),
   ];
@@ -168,15 +177,7 @@ function amendedLater(
     ...entries.flatMap((id) =>
       changesOf(record, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`)),
     ),
-  ].map((changed) => {
-    const { amendment, change } = changed;
-    return told(
-      change.about,
-      { entry: amendment.by },
-      { code: "change/amended", values: amendedValues(changed) },
-      restsOnChange(changed),
-    );
-  });
+  ];
 }
 
 /** An item to be done before nothing in particular, or before another, counts only while it is open. */

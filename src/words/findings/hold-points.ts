@@ -53,6 +53,8 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "remark/no-paper": ({ day }) =>
     `No paper and no scan are named for the signature of ${day}: that it was given is the builder's word.`,
 
+  "remark/amended": amended,
+
   "take/glue": () => "glue it",
   "take/break-pieces": () => "break the test pieces of its batches",
   "take/let-cure": () => "let it cure, and note how warm it was",

@@ -13,6 +13,8 @@ export const PIECES: Sentences<PieceValues> = {
     `${list(pieces)} broke partly in the glue line, and how much of it in the wood is not noted: it may have failed.`,
   "test-pieces/gap": ({ pieces }) =>
     `The numbers of its pieces leave out ${list(pieces)}: nothing says what became of ${pieces.length === 1 ? "it" : "them"}.`,
+  "test-pieces/declared-later": ({ piece, day, glued }) =>
+    `${piece} was glued on ${glued} and written down only by an amendment of ${day}: a piece is declared the day it is glued.`,
   "sample-wood/nothing-noted": () =>
     "What wood was glued is not noted, so nothing shows that the pieces are samples of it.",
   "sample-wood/no-lot": ({ pieces }) =>
