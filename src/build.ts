@@ -1,3 +1,4 @@
+import { defined } from "./defined.ts";
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { lastSeal } from "./archive/seal/held-since.ts";
@@ -106,7 +107,7 @@ export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept
   const ready = await readyPictures(request.content, read.record, pictures, tell);
   if (ready.problems.length > 0) return { problems: inOrder(ready.problems), notes };
   const seal = await sealToName(request.content, read.record, tell);
-  return { record: read.record, notes, ready, ...(seal === undefined ? {} : { seal }) };
+  return defined({ record: read.record, notes, ready, seal });
 }
 
 async function sealToName(content: string, { entries }: Record, tell: Teller): Promise<NamedSeal | undefined> {
@@ -156,7 +157,7 @@ async function readyPictures(content: string, record: Record, cache: PictureCach
 }
 
 function dates({ today, day }: Pick<BuildRequest, "today" | "day">): { today: Day; day?: Day } {
-  return { today, ...(day === undefined ? {} : { day }) };
+  return defined({ today, day });
 }
 
 function readWords({ aircraft, entries, assemblies, day }: Record): string {

@@ -4,7 +4,7 @@ export type Defined<F> = { [K in keyof F as undefined extends F[K] ? never : K]:
 };
 
 /** A copy of an object without the keys that hold nothing. */
-export function defined<F extends object>(fields: F): Defined<F> {
+export function defined<const F extends object>(fields: F): Defined<F> {
   const held: { [key: string]: unknown } = {};
   for (const [key, value] of Object.entries(fields)) if (value !== undefined) held[key] = value;
   return held as Defined<F>;

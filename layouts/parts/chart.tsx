@@ -1,3 +1,4 @@
+import { defined } from "../../src/defined.ts";
 import type { JSX } from "preact";
 import { barsDrawing } from "../../src/charts/bars.ts";
 import type { Room } from "../../src/charts/frame.ts";
@@ -38,15 +39,14 @@ function Svg({ chart, room, part, children }: SvgProps): JSX.Element {
 function inputOf(chart: Chart): LinesInput {
   const points = (values: readonly number[]): (readonly [number, number])[] =>
     chart.days.map((day, at) => [day, values[at] ?? 0]);
-  return {
+  return defined({
     series: chart.series.map(({ name, values }) => ({ name, points: points(values) })),
-    ...(chart.against === undefined
-      ? {}
-      : { against: { name: chart.against.name, points: points(chart.against.values) } }),
+    against:
+      chart.against === undefined ? undefined : { name: chart.against.name, points: points(chart.against.values) },
     from: chart.days[0] ?? 0,
     to: chart.days[chart.days.length - 1] ?? 1,
     filled: chart.filled === true,
-  };
+  });
 }
 
 function Lines({ chart, room }: { readonly chart: Chart; readonly room: Room }): JSX.Element {
@@ -78,11 +78,11 @@ function Lines({ chart, room }: { readonly chart: Chart; readonly room: Room }):
 
 function Bars({ chart, room }: { readonly chart: Chart; readonly room: Room }): JSX.Element {
   const { frame, stacks, level } = barsDrawing(
-    {
+    defined({
       weeks: chart.days,
       series: chart.series,
-      ...(chart.against?.values[0] === undefined ? {} : { level: chart.against.values[0] }),
-    },
+      level: chart.against?.values[0] === undefined ? undefined : chart.against.values[0],
+    }),
     room,
   );
   return (

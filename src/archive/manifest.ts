@@ -1,3 +1,4 @@
+import { defined } from "../defined.ts";
 import { ALGORITHMS } from "./digest.ts";
 
 /** A line of a manifest as `sha256sum` writes them and RFC 8493 allows. */
@@ -19,7 +20,7 @@ export function manifestLineOf(text: string, algorithm: string): ManifestLine | 
   const [, digest = "", between = "", path = ""] = /^([0-9A-Fa-f]+)([ \t]+\*?)(\S.*|\S)$/su.exec(text) ?? [];
   if (path === "" || digest.length !== (ALGORITHMS.get(algorithm)?.bytes ?? Number.NaN) * 2) return undefined;
   const oddity = oddityOf(digest, between);
-  return { digest: digest.toLowerCase(), path, ...(oddity === undefined ? {} : { oddity }) };
+  return defined({ digest: digest.toLowerCase(), path, oddity });
 }
 
 function oddityOf(digest: string, between: string): string | undefined {

@@ -1,3 +1,4 @@
+import { defined } from "../defined.ts";
 import { framed, tenth } from "./frame.ts";
 import type { Frame, Room } from "./frame.ts";
 
@@ -46,5 +47,5 @@ export function barsDrawing(input: BarsInput, room: Room): BarsDrawing {
     });
     return { name, bars };
   });
-  return { frame, stacks, ...(input.level === undefined ? {} : { level: tenth(y(input.level)) }) };
+  return defined({ frame, stacks, level: input.level === undefined ? undefined : tenth(y(input.level)) });
 }

@@ -1,3 +1,4 @@
+import { defined } from "../defined.ts";
 import { area, line } from "d3-shape";
 import { apart, framed, tenth } from "./frame.ts";
 import type { Frame, Room } from "./frame.ts";
@@ -67,10 +68,10 @@ export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
     .digits(1);
   const against = input.against === undefined ? undefined : drawn[drawn.length - 1];
   const first = input.series[0];
-  return {
+  return defined({
     frame,
     lines: drawn.slice(0, input.series.length),
-    ...(against === undefined ? {} : { against }),
-    ...(input.filled === true && first !== undefined ? { area: ground(turns(first.points)) ?? "" } : {}),
-  };
+    against,
+    area: input.filled === true && first !== undefined ? (ground(turns(first.points)) ?? "") : undefined,
+  });
 }

@@ -1,3 +1,4 @@
+import { defined } from "../defined.ts";
 import { readFileSync } from "node:fs";
 import { recordState } from "../archive/bag/payload.ts";
 import type { Serialisation } from "../archive/bag/serialise.ts";
@@ -31,17 +32,17 @@ export async function bagCommand(
   const { version } = JSON.parse(readFileSync(new URL("package.json", program), "utf8")) as { version: string };
   const { record, ready, seal } = prepared;
   const tell = tellerFor(surroundings, bytesProgress("Bagging"));
-  const bagging = {
+  const bagging = defined({
     content: request.content,
     program: request.program,
     out,
     state,
     version,
-    ...(baggingDate === undefined ? {} : { baggingDate }),
-    ...(serialise === undefined ? {} : { serialise }),
-    ...(split === undefined ? {} : { split }),
-    ...(seal === undefined ? {} : { seal }),
-  };
+    baggingDate,
+    serialise,
+    split,
+    seal,
+  });
   const { path, parts, files, bytes, stood } = await writeBag(bagging, record, reckon(record), ready, tell.progress);
   const what = `${parts === 1 ? "the bag" : `${parts} bags`}: ${files} files, ${bytesWords(bytes)}`;
   tell.line(

@@ -1,3 +1,4 @@
+import { defined } from "../defined.ts";
 import { realpathSync, statSync } from "node:fs";
 import { dirname, join, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -22,13 +23,13 @@ export function recordRequest({ content, date }: RecordOptions, { now, program }
   if (statSync(content, { throwIfNoEntry: false })?.isDirectory() !== true) {
     throw new WrongUse(`There is no folder ${content} here. Say where the record is: --content DIR`);
   }
-  return {
+  return defined({
     content,
     today: localDay(now()),
     cache: cacheFor(content),
     program: fileURLToPath(program),
-    ...(date === undefined ? {} : { day: date }),
-  };
+    day: date,
+  });
 }
 
 /** In the folder the command runs in, but never inside the record: there it is beside it. */

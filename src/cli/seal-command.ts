@@ -1,3 +1,4 @@
+import { defined } from "../defined.ts";
 import { sealLine } from "../archive/seal/chain.ts";
 import { seal } from "../archive/seal/seal.ts";
 import { askForStamp, keepReply, timeWords } from "../archive/stamp/stamp.ts";
@@ -39,7 +40,7 @@ export async function sealCommand(options: SealOptions, surroundings: Surroundin
     return EXIT.problems;
   }
   const files = tellerFor(surroundings, (done, of) => `Sealing: ${done} of ${of} files`);
-  const sealed = await seal({ content, date: day, ...(sign === undefined ? {} : { key: sign }) }, files.progress);
+  const sealed = await seal(defined({ content, date: day, key: sign }), files.progress);
   if ("unchanged" in sealed) {
     files.line(`Nothing changed since the seal of ${sealed.unchanged.date}; no other was set.`);
     if (stamp) await tellQuery(content, files.line);

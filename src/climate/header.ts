@@ -1,4 +1,5 @@
 /** Which columns a header line names, by itself or by what the builder says of it. */
+import { defined } from "../defined.ts";
 import type { Columns, Stated, TemperatureUnit } from "./form.ts";
 import { named, unitOf, type Named } from "./header-words.ts";
 
@@ -41,16 +42,15 @@ function columnsOf(
     .map((at) => names[at])
     .map((name) => (name !== undefined && "zone" in name ? name.zone : undefined))
     .find((typed) => typed !== undefined);
-  return {
+  return defined({
     time,
-    ...(zone === undefined ? {} : { zone }),
-    ...(temperature === undefined
-      ? {}
-      : { temperature: { at: temperature, ...temperatureUnit(names[temperature], cells[temperature]) } }),
-    ...(humidity === undefined
-      ? {}
-      : { humidity: { at: humidity, ...humidityUnit(names[humidity], cells[humidity]) } }),
-  };
+    zone,
+    temperature:
+      temperature === undefined
+        ? undefined
+        : { at: temperature, ...temperatureUnit(names[temperature], cells[temperature]) },
+    humidity: humidity === undefined ? undefined : { at: humidity, ...humidityUnit(names[humidity], cells[humidity]) },
+  });
 }
 
 function temperatureUnit(name: Named | undefined, cell = ""): { unit?: TemperatureUnit } {

@@ -1,4 +1,5 @@
 /** From the logger's own clock to moments. What the clock leaves open is a problem and never a guess. */
+import { defined } from "../defined.ts";
 import { type Fault, shown } from "../facts/reading.ts";
 import type { Stated } from "./form.ts";
 import type { Layout } from "./layout.ts";
@@ -52,12 +53,7 @@ function clockOf(
   const open = readings.offsets.subarray(0, readings.count).findIndex(Number.isNaN);
   const at = columns.time[0] ?? 0;
   const say = (row: number, message: string, found: string | undefined, mend: string): undefined =>
-    report.say(row, at, {
-      code: "climate-zone",
-      message,
-      ...(found === undefined ? {} : { found }),
-      mend,
-    }) as undefined;
+    report.say(row, at, defined({ code: "climate-zone", message, found, mend })) as undefined;
   const typed = stated.zone ?? columns.zone;
   if (open < 0)
     return typed === undefined || stated.zone === undefined

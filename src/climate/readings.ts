@@ -1,4 +1,5 @@
 /** The rows of a logger's file as figures, still by the logger's own clock. */
+import { defined } from "../defined.ts";
 import type { ProblemCode } from "../problems/codes.ts";
 import { shown } from "../facts/reading.ts";
 import type { Rows } from "./csv.ts";
@@ -118,7 +119,7 @@ function columnOf(quantity: Quantity, { columns }: Layout, stated: Stated, repor
     });
   }
   const unit = said ?? column.unit;
-  return { quantity, at: column.at, ...(unit === undefined ? {} : { unit }) };
+  return defined({ quantity, at: column.at, unit });
 }
 
 /** Reads cells and remembers what must not change within a file. */

@@ -1,4 +1,5 @@
 /** Which file beside the logger's files tells of which of them. */
+import { defined } from "../defined.ts";
 import type * as z from "zod";
 import { placed, type Problem } from "../problem.ts";
 import { nearest } from "../facts/nearest.ts";
@@ -74,17 +75,17 @@ function noFile(pattern: string, files: readonly string[]): Fault {
 export function statedIn(spec: ClimateSpec | undefined): Stated {
   if (spec === undefined) return {};
   const { time, time_column, zone, doubled_hour, temperature, humidity, delimiter, decimal, gap } = spec;
-  return {
-    ...(time === undefined ? {} : { time }),
-    ...(time_column === undefined ? {} : { timeColumn: time_column }),
-    ...(zone === undefined ? {} : { zone }),
-    ...(doubled_hour === undefined ? {} : { doubledHour: doubled_hour }),
-    ...(temperature === undefined ? {} : { temperature: without(temperature) }),
-    ...(humidity === undefined ? {} : { humidity: without(humidity) }),
-    ...(delimiter === undefined ? {} : { delimiter: delimiter === "tab" ? "\t" : delimiter }),
-    ...(decimal === undefined ? {} : { decimal }),
-    ...(gap === undefined ? {} : { gap: gap.value }),
-  };
+  return defined({
+    time,
+    timeColumn: time_column,
+    zone,
+    doubledHour: doubled_hour,
+    temperature: temperature === undefined ? undefined : without(temperature),
+    humidity: humidity === undefined ? undefined : without(humidity),
+    delimiter: delimiter === undefined ? undefined : delimiter === "tab" ? "\t" : delimiter,
+    decimal,
+    gap: gap?.value,
+  });
 }
 
 const without = <U>({
@@ -93,7 +94,4 @@ const without = <U>({
 }: {
   readonly column?: string | undefined;
   readonly unit?: U | undefined;
-}): { readonly column?: string; readonly unit?: U } => ({
-  ...(column === undefined ? {} : { column }),
-  ...(unit === undefined ? {} : { unit }),
-});
+}): { readonly column?: string; readonly unit?: U } => defined({ column, unit });

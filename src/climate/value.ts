@@ -1,4 +1,5 @@
 /** A figure in a logger's cell, with or without its unit. */
+import { defined } from "../defined.ts";
 import type { Mark, TemperatureUnit } from "./form.ts";
 import { unitOf } from "./header-words.ts";
 
@@ -21,7 +22,7 @@ export function figureOf(cell: string): Figure | undefined {
   const known = unit === undefined ? undefined : unitOf(unit);
   if (unit !== undefined && known === undefined) return undefined;
   const value = Number(`${sign === "−" ? "-" : sign}${whole}.${part}`);
-  return { value, ...(mark === "." || mark === "," ? { mark } : {}), ...(known === undefined ? {} : { unit: known }) };
+  return defined({ value, mark: mark === "." || mark === "," ? mark : undefined, unit: known });
 }
 
 /** °C from a temperature in another unit, or a share from percent. */

@@ -1,4 +1,5 @@
 /** Two ledgers that are never mixed: tasks by who did them, and hours by person. Neither is reckoned from the other. */
+import { defined } from "../defined.ts";
 import { majorPortion, type Portion } from "../reckoning/hours/credit.ts";
 import { sumBy } from "../reckoning/hours/hours.ts";
 import type { BuildTask, Record } from "../facts/types.ts";
@@ -17,10 +18,10 @@ export function creditOf(record: Record): CreditFile {
   const all = [...record.assemblies.values()].flatMap(({ tasks }) => tasks);
   const tasks = all.flatMap((task) => (task.credit === undefined ? [] : [{ ...task, credit: task.credit }]));
   const portion = majorPortion(tasks.map(({ credit }) => credit));
-  return {
+  return defined({
     tasks,
     notApplicable: all.filter(({ credit }) => credit === undefined),
-    ...(portion && { portion }),
+    portion,
     hours: sumBy(linesOf(record), ({ who }) => who),
-  };
+  });
 }

@@ -1,4 +1,5 @@
 /** Statistics over test pieces and batches, counted together only where they are alike. */
+import { defined } from "../defined.ts";
 import { exactInterval } from "../reckoning/statistics/exact-interval.ts";
 import { exactLowerBound } from "../reckoning/statistics/exact-lower-bound.ts";
 import { groupBy } from "../reckoning/hours/hours.ts";
@@ -40,12 +41,7 @@ const piecesOf = (files: readonly BatchFile[]): Broken[] =>
 
 function alikeOf({ batch, piece: { piece } }: Broken): Alike {
   const { trial, preparation } = piece;
-  return {
-    adhesive: batch.batch.adhesive,
-    procedure: piece.procedure,
-    ...(trial === undefined ? {} : { trial }),
-    ...(preparation === undefined ? {} : { preparation }),
-  };
+  return defined({ adhesive: batch.batch.adhesive, procedure: piece.procedure, trial, preparation });
 }
 
 /** No part holds an empty id, so that none missing sorts before any. */

@@ -1,4 +1,5 @@
 /** From the pieces of each trial to what they show. A trial's pieces never count for their batch, and its outcomes change no verdict. */
+import { defined } from "../defined.ts";
 import { exactInterval } from "../reckoning/statistics/exact-interval.ts";
 import { exactLowerBound } from "../reckoning/statistics/exact-lower-bound.ts";
 import { fisherTable } from "../reckoning/statistics/fisher-table.ts";
@@ -24,17 +25,17 @@ function trialFile(trial: Trial, pieces: readonly PieceFile[]): TrialFile {
   );
   const comparison = compared(outcomes);
   const named = pieces.filter(({ piece }) => trial.preparations.some(({ id }) => id === piece.preparation));
-  return {
+  return defined({
     trial: trial.id,
     outcomes,
     cautions: cautionsOf({ trial, pieces: named, outcomes, unnamed: pieces.length - named.length }),
-    ...(comparison === undefined ? {} : { comparison }),
+    comparison,
     conclusion: conclusionOf(outcomes, comparison, isMixedUp(named)),
     restsOn: [
       { kind: "trial", id: trial.id },
       ...pieces.map(({ piece }) => ({ kind: "piece", id: piece.id }) as const),
     ],
-  };
+  });
 }
 
 function outcomeOf(preparation: Preparation, pieces: readonly PieceFile[]): PreparationOutcome {
@@ -44,16 +45,16 @@ function outcomeOf(preparation: Preparation, pieces: readonly PieceFile[]): Prep
   const failed = count("fail");
   const interval = exactInterval(held, held + failed);
   const atLeast = exactLowerBound(held, held + failed);
-  return {
+  return defined({
     preparation,
     held,
     failed,
     pieces: pieces.map(({ piece }) => piece.id),
     silent: count("inconclusive", "too early"),
     notBroken: count("not broken"),
-    ...(interval === undefined ? {} : { interval }),
-    ...(atLeast === undefined ? {} : { atLeast }),
-  };
+    interval,
+    atLeast,
+  });
 }
 
 /** One preparation is never compared (there is no least effect of one), nor is one of which no piece shows anything. */

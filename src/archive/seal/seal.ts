@@ -1,3 +1,4 @@
+import { defined } from "../../defined.ts";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { sha256Of } from "../digest.ts";
@@ -64,7 +65,7 @@ export async function seal(
     await replaceFile(join(content, signature), await signatureOf(whole, key));
   await addLine(content, text, whole);
   await making.end();
-  return { seal: next, ...(signature === undefined ? {} : { signature }) };
+  return defined({ seal: next, signature });
 }
 
 async function addLine(content: string, former: string, whole: string): Promise<void> {

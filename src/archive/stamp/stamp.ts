@@ -1,4 +1,5 @@
 /** A witness outside: an authority that stamps the digest of a seal with its own time. This program sends nothing; the builder does. */
+import { defined } from "../../defined.ts";
 import { copyFile, mkdtemp, readFile, rm, stat } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -97,11 +98,7 @@ async function checked(
     throw refused(
       `the query it answers is not here (${query}), so it may be an old reply. Ask anew: scarfline seal --stamp`,
     );
-  const against = {
-    digest: reply.digest,
-    query: join(content, query),
-    ...(authority === undefined ? {} : { authority }),
-  };
+  const against = defined({ digest: reply.digest, query: join(content, query), authority });
   const fault = (await replyFault(copy, reply, against)) ?? timeFault(seal, reply, now);
   if (fault !== undefined) throw refused(fault);
   return { seal, reply };

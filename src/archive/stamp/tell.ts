@@ -1,3 +1,4 @@
+import { defined } from "../../defined.ts";
 import { join } from "node:path";
 import type { Tellings } from "../finding.ts";
 import { chainDigest, fileBeside, SEALS, type SetSeal } from "../seal/chain.ts";
@@ -60,11 +61,15 @@ async function tellOne(
   if ("why" in reply) return fault(reply.why);
   if (reply.digest !== chainDigest(seal.upTo)) return fault("it stamps another digest than this seal's");
   const trusted = authority ?? (chain === undefined ? undefined : join(content, chain));
-  const why = await replyFault(join(content, file), reply, {
-    digest: reply.digest,
-    ...(query === undefined ? {} : { query: join(content, query) }),
-    ...(trusted === undefined ? {} : { authority: trusted }),
-  });
+  const why = await replyFault(
+    join(content, file),
+    reply,
+    defined({
+      digest: reply.digest,
+      query: query === undefined ? undefined : join(content, query),
+      authority: trusted,
+    }),
+  );
   const wrong = why ?? timeFault(seal, reply, now);
   if (wrong !== undefined) return fault(wrong);
   if (query === undefined)

@@ -3,6 +3,7 @@
  * and what they are worth at the sheet's temperature must reach it. Where the sheet limits the cure only what logger or thermometer shows counts,
  * unless the joint is said to be secondary.
  */
+import { defined } from "../../defined.ts";
 import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
 import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
 import { provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
@@ -69,17 +70,17 @@ function reckoned(index: RecordIndex, isSecondary: boolean, batch: Batch): Joint
   const at = by(believed);
   const expected = by((stated ?? lastLogged(index, from))?.temperature);
   const assumed = isUnknown ? "days" : by(undefined) === at ? undefined : stated;
-  return {
+  return defined({
     batch,
     from,
     time,
     limit,
-    ...(at !== undefined && { at }),
-    ...(assumed && { assumed }),
-    ...(expected !== undefined && { expected }),
+    at,
+    assumed,
+    expected,
     shown: Math.max(0, Math.min(age, index.now - from)),
     restsOn: index.shop.restsOn(from, at ?? index.now),
-  };
+  });
 }
 
 /** A sheet's cure at more than this is one by heating, °C. */

@@ -1,4 +1,5 @@
 /** What there should still be of what was bought, and what is still to be glued with it. */
+import { defined } from "../../defined.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { addDays } from "../../reckoning/time/calendar.ts";
 import { massRatioOfVolumes } from "../../reckoning/mixing/mix-ratio.ts";
@@ -95,7 +96,7 @@ function sawn({ material }: Lot, { batches, cuts }: Took): Use {
   const first = cuts[0]?.day;
   const unknown = batches.filter(({ day }) => first === undefined || day < first).map(({ id }) => id);
   const isTold = cuts.length > 0 || (batches.length === 0 && material !== "other");
-  return { unknown, ...(isTold && { used: cuts.reduce((sum, { amount }) => sum + amount.value, 0) }) };
+  return defined({ unknown, used: isTold ? cuts.reduce((sum, { amount }) => sum + amount.value, 0) : undefined });
 }
 
 /** What a batch took of a lot, in the lot's unit; undefined where it is not noted or no density turns the one measure into the other. */

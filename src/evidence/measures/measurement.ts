@@ -1,4 +1,5 @@
 /** A measurement against its drawing: within its limits or out of them. Equal to a limit is within. */
+import { defined } from "../../defined.ts";
 import { against } from "../../reckoning/compare.ts";
 import type { Measurement, Range } from "../../facts/types.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
@@ -8,7 +9,7 @@ export function measurementFile(index: RecordIndex, measurement: Measurement): M
   const { drawing, found } = measurement;
   const verdict = verdictOf(measurement);
   const again = verdict === "out" ? measuredAgain(index, measurement) : undefined;
-  return { measurement, ...(drawing && { off: found.value - drawing.value }), verdict, ...(again && { again }) };
+  return defined({ measurement, off: drawing ? found.value - drawing.value : undefined, verdict, again });
 }
 
 /** The limits that the drawing gives, or its measure with the tolerance about it. */

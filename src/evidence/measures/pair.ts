@@ -1,4 +1,5 @@
 /** Two sides held against each other: left and right, the two faces, upper and lower. Of each side the last measurement counts. */
+import { defined } from "../../defined.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import type { Measurement, Side } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
@@ -19,12 +20,12 @@ export function pairFile(id: string, measurements: readonly Measurement[]): Pair
   const tolerance = stated?.pairTolerance && { ...stated.pairTolerance, entry: stated.entry };
   const now = [first, second].filter((one) => one !== undefined);
   const difference = first && second && first.found.value - second.found.value;
-  return {
+  return defined({
     id,
     now,
     before: measurements.filter((one) => !now.includes(one)),
-    ...(tolerance && { tolerance }),
-    ...(difference !== undefined && { difference }),
+    tolerance,
+    difference,
     verdict:
       difference === undefined
         ? "one side"
@@ -33,5 +34,5 @@ export function pairFile(id: string, measurements: readonly Measurement[]): Pair
           : atMost(Math.abs(difference), tolerance.value)
             ? "within"
             : "out",
-  };
+  });
 }

@@ -1,4 +1,5 @@
 /** What was weighed on the way and on the scales: sums, moments and centres of gravity, and nothing that goes beyond arithmetic. */
+import { defined } from "../../defined.ts";
 import { balance, balanceOnScales, type Balance } from "../../reckoning/weight/centre-of-gravity.ts";
 import type { OnScales, Record, Weighing } from "../../facts/types.ts";
 
@@ -30,14 +31,14 @@ export function weightOf({ aircraft, entries }: Record): WeightFile {
   const sum = (some: readonly Weighing[]): number => some.reduce((kg, { mass }) => kg + mass.value, 0);
   const mass = sum(counting);
   const balanced = balance(armed);
-  return {
+  return defined({
     parts,
     mass,
     massWithoutArm: sum(counting.filter(({ arm }) => arm === undefined)),
-    ...(balanced && { balance: balanced }),
-    ...(aircraft.designWeight && { share: mass / aircraft.designWeight.value }),
+    balance: balanced,
+    share: aircraft.designWeight ? mass / aircraft.designWeight.value : undefined,
     scales: entries.flatMap(({ scales }) => (scales === undefined ? [] : [onScales(scales)])),
-  };
+  });
 }
 
 /** Each weighing takes the place of the one before it of the same words, and of the parts that it names. */
@@ -54,11 +55,11 @@ function partsOf(weighings: readonly Weighing[]): WeighedPart[] {
   }
   return weighings.map((weighing) => {
     const replacedBy = replaced.get(weighing);
-    return {
+    return defined({
       weighing,
-      ...(weighing.arm && { moment: weighing.mass.value * weighing.arm.value }),
-      ...(replacedBy && { replacedBy }),
-    };
+      moment: weighing.arm ? weighing.mass.value * weighing.arm.value : undefined,
+      replacedBy,
+    });
   });
 }
 
@@ -71,5 +72,5 @@ function onScales(on: OnScales): WeightFile["scales"][number] {
     mains: on.mains.value,
     wheelbase: on.wheelbase.value,
   });
-  return { on, ...(found && { balance: found }) };
+  return defined({ on, balance: found });
 }

@@ -1,4 +1,5 @@
 /** Whether what is in a joint has cured, and what was done to the joint before it had. */
+import { defined } from "../../defined.ts";
 import type { Batch, Day, JointSpec } from "../../facts/types.ts";
 import { type JointCure, jointCure } from "../cure/joint-cure.ts";
 import type { Finder } from "../finding.ts";
@@ -25,7 +26,7 @@ function stateOf(index: RecordIndex, cure: JointCure, find: Finder): Finding {
     instant === undefined ? undefined : index.clock.hourBy(instant);
   if (at !== undefined && at <= index.now) {
     const { assumed } = cure;
-    const values = { batch: batch.id, until: hour(at) ?? "", ...(assumed && { assumed }) };
+    const values = defined({ batch: batch.id, until: hour(at) ?? "", assumed });
     return find("joint-cure/reached", "meets", values, beside);
   }
   const end = at ?? expected;

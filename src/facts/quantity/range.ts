@@ -1,4 +1,5 @@
 /** Ranges, tolerances and ratios. */
+import { defined } from "../../defined.ts";
 import { type Fault, isFault, onlyYouKnow, type Reading, shown, writes, writesQuoted } from "../reading.ts";
 import type { Dimension, MixRatio, Range, Tolerance } from "../types.ts";
 import { hasTooManyDigits } from "../limits.ts";
@@ -91,7 +92,7 @@ export function readPlusMinus(
       },
     };
   }
-  const size = readQuantity(match[1] ?? "", { ...(dimensions && { dimensions }), sign: "not negative", example });
+  const size = readQuantity(match[1] ?? "", defined({ dimensions, sign: "not negative", example }));
   return isFault(size) ? ofTolerance(size.fault, typed, example, match[1] ?? "") : { value: { ...size.value, typed } };
 }
 

@@ -1,4 +1,5 @@
 /** The units that the record understands, and what each is in the unit of reckoning. */
+import { defined } from "../../defined.ts";
 import Qty from "js-quantities";
 import type { Dimension } from "../types.ts";
 
@@ -181,7 +182,13 @@ function reckoned(dimension: Dimension, expression: string, times: number): Unit
   const factor = (expression === "" ? 1 : Qty(1, expression).toBase().scalar) * times;
   const shift = Math.round(Math.log10(factor));
   const isPower = Math.abs(factor / 10 ** shift - 1) < 1e-12;
-  return { dimension, base: DIMENSIONS[dimension].base, factor, ...(isPower && { shift }), offset: 0 };
+  return defined({
+    dimension,
+    base: DIMENSIONS[dimension].base,
+    factor,
+    shift: isPower ? shift : undefined,
+    offset: 0,
+  });
 }
 
 /** A value in a unit, turned into the unit of reckoning. */

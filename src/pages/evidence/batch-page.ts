@@ -1,4 +1,5 @@
 /** What the page on one batch says. */
+import { defined } from "../../defined.ts";
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
 import type { Adhesive, Component, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -76,12 +77,12 @@ function componentRow(
 ): ComponentRow {
   const lot = component?.lot === undefined ? undefined : shown.record.lots.get(component.lot);
   const amount = component?.mass ?? component?.volume;
-  return {
+  return defined({
     part,
     amount: amount === undefined ? NOT_NOTED : quantityWords(amount, shown.record.aircraft.units),
-    ...(lot === undefined ? {} : { lot }),
+    lot,
     keeps: lot === undefined ? "not known" : keeps(lot, adhesive),
-  };
+  });
 }
 
 function keeps(lot: Lot, adhesive: Adhesive | undefined): string {
@@ -110,11 +111,11 @@ function mixRows(shown: Shown, { batch, ratio }: BatchFile, adhesive: Adhesive |
     return [{ word: "Ratio as mixed", noted: "cannot be reckoned from what was noted", ...limit }, scale];
   return [
     { word: `Ratio as mixed, by ${ratio.by}`, noted: `100 : ${(ratio.found * 100).toFixed(1)}`, ...limit },
-    {
+    defined({
       word: "Off the stated ratio by",
       noted: signedPercent(ratio.error),
-      ...(ratio.tolerance === undefined ? {} : { limit: `±${percent(ratio.tolerance, 1)}` }),
-    },
+      limit: ratio.tolerance === undefined ? undefined : `±${percent(ratio.tolerance, 1)}`,
+    }),
     {
       word: "The scale alone leaves in doubt",
       noted: ratio.doubt === undefined ? "cannot be reckoned" : `±${percent(ratio.doubt, 1)}`,

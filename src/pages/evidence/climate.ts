@@ -1,4 +1,5 @@
 /** What the page on the workshop's climate says. */
+import { defined } from "../../defined.ts";
 import type { ClimateInput, DayRange } from "../../charts/climate.ts";
 import { climateTracks } from "../../reckoning/climate/climate-tracks.ts";
 import { LocalTime } from "../../reckoning/time/local-time.ts";
@@ -63,7 +64,7 @@ export function climatePage(shown: Shown): ClimatePage {
     of: (share) => share * 100,
     noted: (batch) => batch.humidity?.value,
   });
-  return {
+  return defined({
     logs: climate.map((log) => logRow(log, clock)),
     months: monthRows(shown, tracks.temperature, tracks.humidity, clock, batches),
     gaps: gaps.map(({ from, to }) => ({
@@ -71,9 +72,9 @@ export function climatePage(shown: Shown): ClimatePage {
       to: clock.minute(to),
       lasted: durationWords(to - from),
     })),
-    ...(temperature === undefined ? {} : { temperature }),
-    ...(humidity === undefined ? {} : { humidity }),
-  };
+    temperature,
+    humidity,
+  });
 }
 
 function logRow(log: ClimateLog, clock: LocalTime): LogRow {
@@ -120,11 +121,11 @@ function inputOf(
     .filter(({ at }) => at >= first.day && at <= last.day);
   const marks = within.map(({ batch, at }) => {
     const value = noted(batch);
-    return {
+    return defined({
       day: at + 0.5,
       words: `${batch.id}, ${dateShort(batch.day)}`,
-      ...(value === undefined ? {} : { value: of(value) }),
-    };
+      value: value === undefined ? undefined : of(value),
+    });
   });
   return {
     days,

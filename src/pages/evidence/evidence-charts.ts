@@ -1,4 +1,5 @@
 /** What the page of charts says: shares passed, and ratio errors and stresses by batch. */
+import { defined } from "../../defined.ts";
 import type { IndividualsInput, Level } from "../../charts/individuals.ts";
 import { reckonStatistics } from "../../evidence/statistics.ts";
 import type { BatchSeries, SharePassed } from "../../evidence/types/statistics.ts";
@@ -79,7 +80,7 @@ function seriesView(shown: Shown, series: BatchSeries, at: number): SeriesView {
   const scale = scaleOf(shown, series);
   const rows = rowsOf(series, scale);
   const tolerance = toleranceWords(series, scale);
-  return {
+  return defined({
     id: `${series.quantity.replace(" ", "-")}-${at + 1}`,
     title: titleOf(shown, series),
     says: saysOf(shown, series, scale),
@@ -88,20 +89,22 @@ function seriesView(shown: Shown, series: BatchSeries, at: number): SeriesView {
     ranges: rangesInput(series, rows, scale),
     outside: rows.filter(({ outside }) => outside).map(({ batch }) => batch),
     jumps: rows.filter(({ rangeOutside }) => rangeOutside).map(({ batch }) => batch),
-    ...(tolerance === undefined ? {} : { tolerance }),
-  };
+    tolerance,
+  });
 }
 
 function rowsOf({ points, chart: { ranges, limits } }: BatchSeries, { words, rangeWords }: Scale): ChartRow[] {
-  return points.map(({ batch, day, value, pieces }, i) => ({
-    batch,
-    day,
-    value: words(value),
-    range: i === 0 ? "" : rangeWords(ranges[i - 1] ?? 0),
-    outside: limits?.outside.includes(i) ?? false,
-    rangeOutside: limits?.rangeOutside.includes(i) ?? false,
-    ...(pieces === undefined ? {} : { pieces }),
-  }));
+  return points.map(({ batch, day, value, pieces }, i) =>
+    defined({
+      batch,
+      day,
+      value: words(value),
+      range: i === 0 ? "" : rangeWords(ranges[i - 1] ?? 0),
+      outside: limits?.outside.includes(i) ?? false,
+      rangeOutside: limits?.rangeOutside.includes(i) ?? false,
+      pieces,
+    }),
+  );
 }
 
 function valuesInput(

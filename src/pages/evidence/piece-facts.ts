@@ -1,4 +1,5 @@
 /** What is said of one test piece. */
+import { defined } from "../../defined.ts";
 import type { PieceFile } from "../../evidence/types.ts";
 import type { Cure, Warmth } from "../../evidence/types/cure.ts";
 import { span } from "../../words/figure.ts";
@@ -45,11 +46,11 @@ function geometry(shown: Shown, { piece, overlapRatio, atMost: revealing }: Piec
         .map(([word, size]) => `${word} ${size === undefined ? NOT_NOTED : quantityWords(size, units)}`)
         .join(", "),
     },
-    {
+    defined({
       word: "Overlap over thickness",
       noted: overlapRatio === undefined ? "cannot be reckoned" : grouped(overlapRatio, 2),
-      ...(procedure?.overlap === undefined ? {} : { limit: procedure.overlap.typed }),
-    },
+      limit: procedure?.overlap === undefined ? undefined : procedure.overlap.typed,
+    }),
   ];
   if (revealing !== undefined) {
     rows.push({
@@ -67,26 +68,28 @@ function breaking(shown: Shown, { piece, test, curedFor, cure, stress, verdict }
     return verdict === "not broken" ? [] : [{ word: "Broken", noted: "noted where this edition does not show it" }];
   const rows: FactRow[] = [
     { word: "Broken", noted: dateWords(test.day) + (test.at === undefined ? "" : ` at ${test.at.typed}`) },
-    {
+    defined({
       word: "Cured for",
       noted: curedFor === undefined ? "not known" : `${span(curedFor)}, as the record proves`,
-      ...(procedure?.leastCure === undefined ? {} : { limit: `at least ${procedure.leastCure.time.typed}` }),
-    },
+      limit: procedure?.leastCure === undefined ? undefined : `at least ${procedure.leastCure.time.typed}`,
+    }),
     ...worth(shown, cure),
     { word: "Failed", noted: FAILURE_WORDS[test.failure] },
-    {
+    defined({
       word: "Wood failure",
       noted: test.woodFailure?.typed ?? NOT_NOTED,
-      ...(procedure?.woodFailure === undefined ? {} : { limit: `at least ${procedure.woodFailure.typed}` }),
-    },
+      limit: procedure?.woodFailure === undefined ? undefined : `at least ${procedure.woodFailure.typed}`,
+    }),
   ];
   if (test.load !== undefined) rows.push({ word: "Load", noted: quantityWords(test.load, units) });
   if (stress !== undefined)
-    rows.push({
-      word: "Stress on the glue faces",
-      noted: inUnits(stress, "Pa", units),
-      ...(procedure?.stress === undefined ? {} : { limit: `at least ${quantityWords(procedure.stress, units)}` }),
-    });
+    rows.push(
+      defined({
+        word: "Stress on the glue faces",
+        noted: inUnits(stress, "Pa", units),
+        limit: procedure?.stress === undefined ? undefined : `at least ${quantityWords(procedure.stress, units)}`,
+      }),
+    );
   if (test.witness !== undefined) rows.push({ word: "Seen by", noted: shown.nameOf(test.witness) });
   if (test.note !== undefined) rows.push({ word: "Note", noted: test.note });
   return rows;

@@ -2,6 +2,7 @@
  * The way from lots over batches, joints and assemblies to hold points, asked from either end, as boxes and lines to
  * be drawn.
  */
+import { defined } from "../../defined.ts";
 import { lotsOf } from "../../evidence/batch/lots.ts";
 import type { BatchFile, HoldPointFile, JointFile, LotFile } from "../../evidence/types.ts";
 import type { Ref } from "../../facts/types.ts";
@@ -177,14 +178,14 @@ function most<T>(column: Column, all: readonly T[], weight: (thing: T) => number
 }
 
 function node(column: Column, id: string, label: string, word: string, mark?: Marked): TraceNode {
-  return {
+  return defined({
     key: `${column} ${id}`,
     ref: { kind: column, id },
     column: COLUMNS.indexOf(column),
     label,
     word,
-    ...(mark === undefined ? {} : { mark }),
-  };
+    mark,
+  });
 }
 
 function lotNode({ lot, recalls }: LotFile): TraceNode {

@@ -1,4 +1,5 @@
 /** What a forecast stands on. */
+import { defined } from "../../defined.ts";
 import type { Worked } from "../../reckoning/hours/hours.ts";
 import { planOf, type Part, type Plan } from "../../reckoning/hours/plan.ts";
 import { wholeWeeks } from "../../reckoning/hours/whole-weeks.ts";
@@ -25,10 +26,7 @@ export function groundOf(shown: Shown): Ground {
 }
 
 function partsOf({ assemblies, day }: Record): Part[] {
-  return [...assemblies.values()].map(({ id, parent, planned, finished }) => ({
-    id,
-    finished: finished !== undefined && finished <= day,
-    ...(parent === undefined ? {} : { parent }),
-    ...(planned === undefined ? {} : { planned }),
-  }));
+  return [...assemblies.values()].map(({ id, parent, planned, finished }) =>
+    defined({ id, finished: finished !== undefined && finished <= day, parent, planned }),
+  );
 }

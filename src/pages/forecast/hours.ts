@@ -1,3 +1,4 @@
+import { defined } from "../../defined.ts";
 import { byMonth, sumBy, total } from "../../reckoning/hours/hours.ts";
 import type { Chart, Named, Weeks } from "./chart.ts";
 import { dayAt, greatest, inHours, running, weekly, weeksOf } from "./chart.ts";
@@ -42,7 +43,7 @@ export function paceOf(shown: Shown): Pace {
   const minutes = weekly(storyOf(shown).work, weeksOf([], aircraft.start, day)).slice(-PACE_WEEKS);
   const recent = minutes.reduce((sum, week) => sum + week, 0) / Math.max(1, minutes.length);
   const target = aircraft.targetPerWeek;
-  return { recent, weeks: minutes.length, ...(target === undefined ? {} : { target }) };
+  return defined({ recent, weeks: minutes.length, target });
 }
 
 /** The day to which the sum of a week is drawn: its Sunday, or the record's day. */
@@ -76,15 +77,15 @@ function totalChart(shown: Shown, weeks: Weeks, last: number): Chart {
 function weeklyChart(shown: Shown, people: readonly Named<WorkLine>[], weeks: Weeks): Chart {
   const target = shown.record.aircraft.targetPerWeek;
   const days = weeks.mondays.map(dayAt);
-  return {
+  return defined({
     id: "hours-weeks",
     title: "Hours in each week",
     form: "bars",
     days,
     says: `Hours worked in each week, one person standing on the other${target === undefined ? "" : `; the broken line is the ${hoursRounded(target)} meant`}.`,
     series: people.map(({ name, lines }) => ({ name, values: weekly(lines, weeks).map(inHours) })),
-    ...(target === undefined ? {} : { against: { name: "Meant a week", values: days.map(() => inHours(target)) } }),
-  };
+    against: target === undefined ? undefined : { name: "Meant a week", values: days.map(() => inHours(target)) },
+  });
 }
 
 function cuts(work: readonly WorkLine[], keyOf: (line: WorkLine) => string, nameOf: (key: string) => string): Cut[] {

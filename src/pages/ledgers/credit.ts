@@ -1,6 +1,7 @@
 /**
  * What the page on the major portion says. Two ledgers: tasks, and beside them hours, which are no part of the share.
  */
+import { defined } from "../../defined.ts";
 import { creditOf, type CreditFile } from "../../evidence/credit.ts";
 import { WHOLE_TASK, type Tenths } from "../../reckoning/hours/credit.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -38,7 +39,7 @@ export function creditPage(shown: Shown): CreditPage {
   const { portion } = file;
   const minutes = [...file.hours];
   const all = minutes.reduce((sum, [, each]) => sum + each, 0);
-  return {
+  return defined({
     file,
     rows: [...file.tasks]
       .sort(byId)
@@ -52,11 +53,11 @@ export function creditPage(shown: Shown): CreditPage {
       .sort(byId)
       .map(({ id, title, assembly }) => ({ id, title, assembly: assemblyPath(record, assembly) })),
     sums: portion === undefined ? [] : PARTS.map(([part]) => points(portion.sums[part]) || "0"),
-    ...(portion === undefined ? {} : { share: shareWords(portion.share) }),
+    share: portion === undefined ? undefined : shareWords(portion.share),
     hours: byName(shown, minutes)
       .sort((a, b) => b.minutes - a.minutes)
       .map(({ name, minutes: each }) => ({ name, time: hoursWords(each), share: percent(all === 0 ? 0 : each / all) })),
-  };
+  });
 }
 
 /** Ids with their numbers by size: T-9 before T-10. */

@@ -1,4 +1,5 @@
 /** What the page on weight says: sums and moments, in the aircraft's units. */
+import { defined } from "../../defined.ts";
 import type { Balance } from "../../reckoning/weight/centre-of-gravity.ts";
 import { weightOf, type WeightFile } from "../../evidence/measures/weight.ts";
 import type { OnScales, Weighing } from "../../facts/types.ts";
@@ -43,24 +44,26 @@ export function weightPage(shown: Shown): WeightPage {
   const { aircraft, assemblies } = shown.record;
   const { units, datum } = aircraft;
   const file = weightOf(shown.record);
-  return {
+  return defined({
     file,
-    ...(datum === undefined ? {} : { datum }),
-    rows: file.parts.map(({ weighing, moment, replacedBy }) => ({
-      weighing,
-      assembly: assemblies.get(weighing.assembly)?.title ?? weighing.assembly,
-      mass: quantityWords(weighing.mass, units),
-      arm: weighing.arm === undefined ? "not noted" : quantityWords(weighing.arm, units),
-      moment: moment === undefined ? "" : momentWords(moment, units),
-      ...(replacedBy === undefined ? {} : { replacedBy }),
-    })),
+    datum,
+    rows: file.parts.map(({ weighing, moment, replacedBy }) =>
+      defined({
+        weighing,
+        assembly: assemblies.get(weighing.assembly)?.title ?? weighing.assembly,
+        mass: quantityWords(weighing.mass, units),
+        arm: weighing.arm === undefined ? "not noted" : quantityWords(weighing.arm, units),
+        moment: moment === undefined ? "" : momentWords(moment, units),
+        replacedBy,
+      }),
+    ),
     sums: file.parts.length === 0 ? [] : sumsOf(shown, file),
     scales: file.scales.map(({ on, balance }) => ({
       on,
       readings: readingsOf(on, units),
       sums: balance === undefined ? [] : balanceRows(balance, units, "All that the scales show"),
     })),
-  };
+  });
 }
 
 function sumsOf({ record: { aircraft } }: Shown, { mass, massWithoutArm, balance, share }: WeightFile): Sum[] {

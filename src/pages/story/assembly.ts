@@ -1,3 +1,4 @@
+import { defined } from "../../defined.ts";
 import type { TimelineInput } from "../../charts/timeline.ts";
 import type { AssemblyFile, HoldPointFile, JointFile } from "../../evidence/types.ts";
 import { total } from "../../reckoning/hours/hours.ts";
@@ -58,7 +59,7 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
   const listed = told.filter(({ entry }) => here.has(entry));
   const planned = plannedWithin(shown, id);
   const next = file.nextHoldPoint === undefined ? undefined : evidence.holdPoints.get(file.nextHoldPoint);
-  return {
+  return defined({
     assembly,
     file,
     told,
@@ -69,15 +70,14 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
     minutes: total(story.workOf.get(id) ?? []),
     joints: assembly.joints.flatMap((joint) => evidence.joints.get(joint.id) ?? []),
     holdPoints: assembly.holdPoints.flatMap((point) => evidence.holdPoints.get(point.id) ?? []),
-    ...(planned === undefined ? {} : { planned }),
-    ...(next === undefined ? {} : { next }),
-    ...(told.length === 0
-      ? {}
-      : {
-          timeline: { wide: timelineOf(told, MOST_IN_ROW.wide), narrow: timelineOf(told, MOST_IN_ROW.narrow) },
-          hours: hoursOf(shown, assembly),
-        }),
-  };
+    planned,
+    next,
+    timeline:
+      told.length === 0
+        ? undefined
+        : { wide: timelineOf(told, MOST_IN_ROW.wide), narrow: timelineOf(told, MOST_IN_ROW.narrow) },
+    hours: told.length === 0 ? undefined : hoursOf(shown, assembly),
+  });
 }
 
 function listedOn(shown: Shown, id: string): readonly Entry[] {
@@ -106,7 +106,7 @@ function hoursOf(shown: Shown, assembly: Assembly): Chart {
   const sum = total(work);
   const planned = plannedWithin(shown, assembly.id);
   const ends = weeks.mondays.map((day) => Math.min(dayAt(day) + 6, dayAt(shown.record.day)));
-  return {
+  return defined({
     id: "assembly-hours",
     title: "Hours to date",
     form: "lines",
@@ -114,8 +114,6 @@ function hoursOf(shown: Shown, assembly: Assembly): Chart {
     days: [dayAt(first) - 1, ...ends],
     says: `${hoursWords(sum)} worked so far${planned === undefined ? "; no hours were planned" : `, of ${hoursWords(planned)} planned`}.`,
     series: [{ name: "Worked", values: [0, ...running(weekly(work, weeks)).map(inHours)] }],
-    ...(planned === undefined
-      ? {}
-      : { against: { name: "Planned", values: [0, ...ends].map(() => inHours(planned)) } }),
-  };
+    against: planned === undefined ? undefined : { name: "Planned", values: [0, ...ends].map(() => inHours(planned)) },
+  });
 }

@@ -1,3 +1,4 @@
+import { defined } from "../../defined.ts";
 import type { Assembly, Entry, Photo } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { lineageOf, storyOf } from "./story.ts";
@@ -19,14 +20,7 @@ export function entryView(shown: Shown, entry: Entry): EntryView {
   const at = position.get(entry.id) ?? 0;
   const [earlier, later] = [entries[at - 1], entries[at + 1]];
   const [lead, ...others] = entry.photos.filter((photo) => !placedInProse(entry, photo));
-  return {
-    entry,
-    others,
-    place: lineageOf(shown.record, entry.assembly).reverse(),
-    ...(lead === undefined ? {} : { lead }),
-    ...(earlier === undefined ? {} : { earlier }),
-    ...(later === undefined ? {} : { later }),
-  };
+  return defined({ entry, others, place: lineageOf(shown.record, entry.assembly).reverse(), lead, earlier, later });
 }
 
 /** Whether the prose shows the photograph where it speaks of it. */

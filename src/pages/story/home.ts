@@ -1,3 +1,4 @@
+import { defined } from "../../defined.ts";
 import type { HoldPointFile, HoldState } from "../../evidence/types.ts";
 import { total } from "../../reckoning/hours/hours.ts";
 import type { Assembly, Entry } from "../../facts/types.ts";
@@ -57,7 +58,7 @@ export function homeView(shown: Shown): HomeView {
   const newest = record.entries.slice(-NEWEST).reverse();
   const [next, ...later] = holdPointsAhead(shown);
   const lead = leadOf(shown);
-  return {
+  return defined({
     newest,
     later,
     pictures: pictured([...record.entries].slice(0, -NEWEST).reverse()).slice(0, PICTURES),
@@ -65,9 +66,9 @@ export function homeView(shown: Shown): HomeView {
     pace: paceOf(shown),
     passed: [...evidence.holdPoints.values()].filter(({ state }) => state === "passed"),
     glance: story.tree.flatMap(({ assembly, depth }) => glanceOf(shown, assembly, depth)),
-    ...(lead === undefined ? {} : { lead }),
-    ...(next === undefined ? {} : { next }),
-  };
+    lead,
+    next,
+  });
 }
 
 /** The aircraft's own photograph, else the newest one of an entry. */
@@ -85,13 +86,5 @@ function glanceOf(shown: Shown, assembly: Assembly, depth: number): Glance[] {
   const file = shown.evidence.assemblies.get(assembly.id);
   if (file === undefined) return [];
   const next = file.nextHoldPoint === undefined ? undefined : shown.evidence.holdPoints.get(file.nextHoldPoint);
-  return [
-    {
-      assembly,
-      depth,
-      file,
-      minutes: total(storyOf(shown).workOf.get(assembly.id) ?? []),
-      ...(next === undefined ? {} : { next }),
-    },
-  ];
+  return [defined({ assembly, depth, file, minutes: total(storyOf(shown).workOf.get(assembly.id) ?? []), next })];
 }

@@ -1,4 +1,5 @@
 /** Finds the facts of an entry that an amendment means, and alters them. */
+import { defined } from "../../defined.ts";
 import { isOptional } from "../schema/form.ts";
 import { entrySchema } from "../../facts/entry/entry.ts";
 import type { Fault } from "../../facts/reading.ts";
@@ -185,7 +186,7 @@ export class Alteration {
       path: path.slice(0, -1),
       before: before ?? stated,
       after: stated,
-      altered: [{ path: [last], is: dataOf(stated), at: stated, ...(before && { was: dataOf(before) }) }],
+      altered: [defined({ path: [last], is: dataOf(stated), at: stated, was: before ? dataOf(before) : undefined })],
     });
   }
 }

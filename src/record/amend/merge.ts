@@ -1,4 +1,5 @@
 /** Puts the values that an amendment states into the fact that it amends, and tells each that changes. */
+import { defined } from "../../defined.ts";
 import type { Data } from "../text/yaml.ts";
 import { dataOf, type Tree } from "./tree.ts";
 import { PIECES } from "./lists.ts";
@@ -27,7 +28,7 @@ export function mergeInto(fact: Tree, stated: Tree, keys: readonly string[]): Al
       altered.push(...mergeInto(before, value, []).map((one) => ({ ...one, path: [key, ...one.path] })));
     else if (before === undefined || !isSame(before, value)) {
       fact.fields?.set(key, value);
-      altered.push({ path: [key], is: dataOf(value), at: value, ...(before && { was: dataOf(before) }) });
+      altered.push(defined({ path: [key], is: dataOf(value), at: value, was: before ? dataOf(before) : undefined }));
     }
   }
   return altered;

@@ -1,4 +1,5 @@
 /** Batches, their components and their test pieces. */
+import { defined } from "../../defined.ts";
 import type { Filed } from "../filed.ts";
 import type { Spec } from "../../facts/kinds.ts";
 import { DIMENSIONS } from "../../facts/quantity/units.ts";
@@ -251,14 +252,19 @@ function checkTrialPiece(
     piece.preparation === undefined
       ? `the piece does not say which preparation of ${trial} it had`
       : `${trial} has no such preparation`;
-  report(context, filed, at, {
-    code: "unknown-id",
-    message,
-    expected: `one of ${known.join(", ")}`,
-    ...(piece.preparation !== undefined && { found: piece.preparation }),
-    mend:
-      piece.preparation === undefined
-        ? `add \`preparation: ${known[0] ?? "…"}\``
-        : `use one of these, or add it to the trial`,
-  });
+  report(
+    context,
+    filed,
+    at,
+    defined({
+      code: "unknown-id",
+      message,
+      expected: `one of ${known.join(", ")}`,
+      found: piece.preparation,
+      mend:
+        piece.preparation === undefined
+          ? `add \`preparation: ${known[0] ?? "…"}\``
+          : `use one of these, or add it to the trial`,
+    }),
+  );
 }
