@@ -1,22 +1,45 @@
 /** The cells of a logger's file, and where they stand in it. */
 import { CsvError, parse } from "csv-parse/sync";
+import { LIMITS } from "../facts/limits.ts";
 import type { Delimiter } from "./form.ts";
 
 export type Rows = readonly (readonly string[])[];
 
-const OPTIONS = { relax_column_count: true, relax_quotes: true, skip_empty_lines: true } as const;
+const OPTIONS = {
+  relax_column_count: true,
+  relax_quotes: true,
+  skip_empty_lines: true,
+  max_record_size: LIMITS.rowLength,
+} as const;
+
+/** The line, from 1, on which a row begins that cannot be read: too long, or with a quotation mark never closed. */
+export interface Unread {
+  readonly line: number;
+  readonly isLong: boolean;
+}
 
 /**
- * All rows, blank lines left out; or the line, from 1, on which a quotation mark is opened and never closed.
+ * All rows, blank lines left out; or where one cannot be read.
  * Many rows of another length than the first are slow to read, so what stands before the rows proper is better left
  * out.
  */
-export function rowsOf(text: string, delimiter: Delimiter): Rows | { readonly line: number } {
+export function rowsOf(text: string, delimiter: Delimiter): Rows | Unread {
   try {
-    return parse(text, { ...OPTIONS, delimiter });
+    return withoutTraces(() => parse(text, { ...OPTIONS, delimiter }));
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    return { line: linesOf(text, delimiter).at(-1) ?? 1 };
+    return { line: linesOf(text, delimiter).at(-1) ?? 1, isLong: error.code === "CSV_MAX_RECORD_SIZE" };
+  }
+}
+
+/** The library makes an error of each row of another length, and lets it go: to trace it takes ten times the reading. */
+function withoutTraces<T>(work: () => T): T {
+  const { stackTraceLimit } = Error;
+  Error.stackTraceLimit = 0;
+  try {
+    return work();
+  } finally {
+    Error.stackTraceLimit = stackTraceLimit;
   }
 }
 
@@ -25,16 +48,12 @@ export function linesOf(text: string, delimiter: Delimiter): number[] {
   const starts: number[] = [];
   let next = 1;
   try {
-    parse(text, {
-      ...OPTIONS,
-      delimiter,
-      skip_empty_lines: false,
-      on_record: (cells: readonly string[], { lines }: { lines: number }) => {
-        if (cells.length > 1 || cells[0] !== "") starts.push(next);
-        next = lines + 1;
-        return null;
-      },
-    });
+    const on_record = (cells: readonly string[], { lines }: { lines: number }): null => {
+      if (cells.length > 1 || cells[0] !== "") starts.push(next);
+      next = lines + 1;
+      return null;
+    };
+    withoutTraces(() => parse(text, { ...OPTIONS, delimiter, skip_empty_lines: false, on_record }));
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     starts.push(next);

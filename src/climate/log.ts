@@ -2,6 +2,7 @@
 import type { Problem } from "../problem.ts";
 import type { Fault } from "../facts/reading.ts";
 import { shown } from "../facts/reading.ts";
+import { type Bound, boundOf, columnsFault, unreadFault } from "./bounds.ts";
 import { fromLine, type Rows, rowsOf } from "./csv.ts";
 import type { Stated } from "./form.ts";
 import { type Layout, layoutOf } from "./layout.ts";
@@ -31,29 +32,27 @@ export interface Log extends Series {
 /** `text` begins without a byte order mark and has LF line ends. */
 export function readLog(file: string, text: string, stated: Stated, workshop: Workshop): Log | readonly Problem[] {
   const report = new Report();
+  const bound = boundOf(text);
+  if (bound !== undefined) return [toldOf(file, bound)];
   const layout = layoutOf(text, stated);
   if ("fault" in layout) {
     report.say(HEADER, layout.cell, layout.fault);
     return report.problems(file, text, layout);
   }
+  const wide = columnsFault(layout.header.length);
+  if (wide !== undefined) return [toldOf(file, { line: layout.headerLine, fault: wide })];
   const rows = rowsOf(fromLine(text, layout.bodyLine), layout.delimiter);
-  if ("line" in rows)
-    return [
-      {
-        file,
-        line: rows.line + layout.bodyLine - 1,
-        column: 1,
-        code: "climate-quote",
-        message: "a quotation mark is opened on this line or after it and never closed",
-        mend: "export the file again, or close it",
-      },
-    ];
+  if ("line" in rows) return [toldOf(file, { line: rows.line + layout.bodyLine - 1, fault: unreadFault(rows) })];
   const series = seriesIn(rows, layout, stated, workshop, report);
   const gap = stated.gap ?? USUAL_GAP;
   if (series !== undefined && report.isEmpty) checkSeries(series, layout, stated, workshop, report);
   return series !== undefined && report.isEmpty
     ? { ...series, text, layout, gap }
     : report.problems(file, text, layout);
+}
+
+function toldOf(file: string, { line, fault }: Bound): Problem {
+  return { file, line, column: 1, ...fault };
 }
 
 function seriesIn(rows: Rows, layout: Layout, stated: Stated, workshop: Workshop, report: Report): Series | undefined {

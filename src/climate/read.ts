@@ -63,6 +63,8 @@ function readOne(
 ): ({ readonly log: FiledLog } | { readonly problems: readonly Problem[] }) & { readonly forms: readonly Form[] } {
   const fault = idFault(idOf(file), "shop-2025");
   if (!isWindowsName(idOf(file))) return { problems: [], forms: [] };
+  if (fault?.code === "limit")
+    return { problems: [{ file, line: 1, column: 1, ...fault, mend: "give it a shorter name" }], forms: [] };
   if (fault !== undefined) {
     const { instead, ...rest } = fault;
     return {

@@ -56,8 +56,16 @@ export function sidecarsOf(
 /** `*` stands for any part of a name. */
 function matches(file: string, pattern: string): boolean {
   const name = file.slice(file.lastIndexOf("/") + 1);
-  const parts = pattern.split("*").map((part) => part.replaceAll(/[.+?^${}()|[\]\\/]/gu, "\\$&"));
-  return new RegExp(`^${parts.join(".*")}$`, "u").test(name);
+  const [head = "", ...parts] = pattern.split("*");
+  const tail = parts.pop();
+  if (tail === undefined) return name === head;
+  let at = head.length;
+  for (const part of parts) {
+    const found = name.indexOf(part, at);
+    if (found < 0) return false;
+    at = found + part.length;
+  }
+  return name.startsWith(head) && name.endsWith(tail) && at + tail.length <= name.length;
 }
 
 function noFile(pattern: string, files: readonly string[]): Fault {

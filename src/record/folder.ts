@@ -1,6 +1,7 @@
 /** What lies in the record's folder. */
 import { type Dirent, readdirSync, realpathSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
+import { beyond, LIMITS } from "../facts/limits.ts";
 import { placed, type Problem } from "../problem.ts";
 import type { Fault } from "../facts/reading.ts";
 
@@ -14,7 +15,6 @@ export interface Folder {
 
 /** Folders that hold nothing the record is made of. */
 const NOT_READ = new Set(["schemas", "seals", "seals.txt"]);
-const DEEPEST = 12;
 
 export function listFolder(content: string): Folder | { readonly problem: Problem } {
   try {
@@ -55,7 +55,7 @@ function walk(root: string, folder: string, files: string[], problems: Problem[]
   for (const item of items ?? []) {
     if (item.name.startsWith(".") || (folder === "" && NOT_READ.has(item.name))) continue;
     const path = folder === "" ? item.name : `${folder}/${item.name}`;
-    if (item.isDirectory() && depth < DEEPEST) {
+    if (item.isDirectory() && depth < LIMITS.folders) {
       if (item.name.endsWith(".md"))
         problems.push(
           problem(path, {
@@ -70,11 +70,13 @@ function walk(root: string, folder: string, files: string[], problems: Problem[]
     else {
       const fault: Fault | undefined = item.isSymbolicLink()
         ? linkFault(root, path)
-        : {
-            code: "unreadable",
-            message: "this is neither a file nor a folder that can be read",
-            mend: "take it out of the record",
-          };
+        : item.isDirectory()
+          ? TOO_DEEP
+          : {
+              code: "unreadable",
+              message: "this is neither a file nor a folder that can be read",
+              mend: "take it out of the record",
+            };
       if (fault) problems.push(problem(path, fault));
       else files.push(path);
     }
@@ -89,6 +91,12 @@ function itemsIn(folder: string): Dirent[] | undefined {
     return undefined;
   }
 }
+
+const TOO_DEEP = beyond(
+  "folders within each other are too many here",
+  `${LIMITS.folders} within each other`,
+  "move it up, or out of the record",
+);
 
 const UNREADABLE: Fault = {
   code: "unreadable",

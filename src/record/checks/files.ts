@@ -121,6 +121,7 @@ function nameFault(file: string): Misnamed | undefined {
   const folder = file.slice(0, file.lastIndexOf("/") + 1);
   const fault = file === "aircraft.md" ? undefined : idFault(id, "TP-1");
   if (fault === undefined) return undefined;
+  if (fault.code === "limit") return { ...fault, found: shown(`${id}.md`), mend: "give it a shorter name" };
   const { instead, ...rest } = fault;
   return {
     ...rest,
@@ -136,6 +137,7 @@ function entryNameFault(id: string): Misnamed | undefined {
   const day = match?.[1];
   const asId = idFault(id, "2025-03-08-rear-spar-caps");
   if (day !== undefined && !isFault(readDay(day)) && asId === undefined) return undefined;
+  if (asId?.code === "limit") return { ...asId, found: shown(`${id}.md`), mend: "give it a shorter name" };
   const better = day === undefined || isFault(readDay(day)) ? undefined : asId?.instead;
   return {
     code: "file-name",

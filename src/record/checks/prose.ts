@@ -2,6 +2,7 @@
 import { posix } from "node:path";
 import type { Filed, Files } from "../filed.ts";
 import { resolveTarget, type LinkIndex } from "../links.ts";
+import { beyond, inThousands, LIMITS } from "../../facts/limits.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { type Fault, isFault, meaning, type Mending, onlyYouKnow, shown, writes } from "../../facts/reading.ts";
 import { pathBetween } from "../file-index.ts";
@@ -90,14 +91,22 @@ function checkMention(
   const fault =
     mention.kind === "comment"
       ? COMMENT
-      : mention.kind === "image"
-        ? imageFault(context, filed, mention.target, declared)
-        : linkFault(context, filed, mention.target, declared);
+      : mention.kind === "beyond"
+        ? TOO_MANY
+        : mention.kind === "image"
+          ? imageFault(context, filed, mention.target, declared)
+          : linkFault(context, filed, mention.target, declared);
   if (!fault) return;
   const at = start + mention.offset;
   const typed = filed.source.text.startsWith(mention.target, at) ? mention.target : "";
   context.problems.push(filed.source.problem(at, fault, typed));
 }
+
+const TOO_MANY = beyond(
+  "this passage has more links and pictures than are read",
+  inThousands(LIMITS.links),
+  "part it over several entries",
+);
 
 const COMMENT: Fault = {
   code: "html-comment",

@@ -7,9 +7,6 @@ export const webAddress: (typed: string) => string = new MarkdownIt().normalizeL
 /** Marks of passages are blocks of this type, their word in `info`. They stand outside of all other blocks. */
 export const MARK = "passage_mark";
 
-/** Blocks nest as deep as this, by the parser's own measure; it drops what lies deeper. */
-export const DEEPEST_BLOCK = 100;
-
 /** Every target is let through and left as typed, so that the record can be asked what it leads to. HTML is text like any other. */
 export function markdownParser(): MarkdownIt {
   const parser = new MarkdownIt({ html: false, linkify: false, typographer: true });

@@ -4,7 +4,8 @@ import type { Problem } from "../../problem.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { type Fault, shown } from "../../facts/reading.ts";
 import type { Audience, Passage } from "../../facts/types.ts";
-import { DEEPEST_BLOCK, MARK, markdownParser } from "./markdown.ts";
+import { LIMITS } from "../../facts/limits.ts";
+import { MARK, markdownParser } from "./markdown.ts";
 import { isMarkLike } from "./mark-like.ts";
 import type { Source } from "./source.ts";
 
@@ -73,13 +74,14 @@ class BodyReader {
         mend: "put ::: alone on the line after it",
       });
     this.#end(this.#lines.length);
-    for (const line of alike) if (!marks.has(line)) this.#report(line, this.#noMark(line));
-    const deep = this.#tokens.find(({ type, level }) => NESTS.has(type) && level >= DEEPEST_BLOCK - 1);
+    for (const { line, around } of this.#around([...alike].filter((line) => !marks.has(line))))
+      this.#report(line, this.#noMark(line, around));
+    const deep = this.#tokens.find(({ type, level }) => NESTS.has(type) && level >= LIMITS.quotes - 1);
     if (deep)
       this.#report(lineOf(deep), {
         code: "limit",
         message: "quotes and lists within each other are too many here",
-        expected: `at most ${DEEPEST_BLOCK} of them within each other; what stands deeper would not be shown`,
+        expected: `at most ${LIMITS.quotes} of them within each other; what stands deeper would not be shown`,
         mend: "take away the signs at the beginning of the line that are not needed",
       });
     return { body: this.#body, problems: this.#problems };
@@ -136,9 +138,21 @@ class BodyReader {
     this.#open = { audience: audience ?? "archive", line };
   }
 
+  /** Of lines in their order, the blocks around each, the outermost first. */
+  #around(lines: readonly number[]): { readonly line: number; readonly around: readonly Token[] }[] {
+    const blocks = this.#tokens.filter(({ type, map }) => type in AROUND && map !== null);
+    let next = 0;
+    let open: readonly Token[] = [];
+    return lines.map((line) => {
+      const begun = next;
+      while (next < blocks.length && (blocks[next]?.map?.[0] ?? 0) <= line) next += 1;
+      open = [...open, ...blocks.slice(begun, next)].filter(({ map }) => line < (map?.[1] ?? 0));
+      return { line, around: open };
+    });
+  }
+
   /** What a line is that is like a mark and stands where the parser knows none. */
-  #noMark(line: number): Fault {
-    const around = this.#tokens.filter(({ type, map }) => type in AROUND && map && map[0] <= line && line < map[1]);
+  #noMark(line: number, around: readonly Token[]): Fault {
     const inner = around.at(-1);
     const outer = inner?.type === "fence" || inner?.type === "code_block" ? inner : around[0];
     const { where, mend } = (outer && AROUND[outer.type]) ?? {

@@ -1,9 +1,11 @@
 /** Links, pictures and hidden comments in Markdown, each with its place. */
 import type { Token } from "markdown-it";
+import { LIMITS } from "../../facts/limits.ts";
 import { markdownParser } from "./markdown.ts";
 
 export interface Mention {
-  readonly kind: "link" | "image" | "comment";
+  /** `beyond` is a link or picture after as many as are read. */
+  readonly kind: "link" | "image" | "comment" | "beyond";
   /** The target as typed. */
   readonly target: string;
   /** Characters from the start of the passage. */
@@ -23,18 +25,24 @@ export function mentionsIn(markdown: string): Mention[] {
   const starts = [0];
   for (let end = markdown.indexOf("\n"); end >= 0; end = markdown.indexOf("\n", end + 1)) starts.push(end + 1);
   let line = 0;
-  return PARSER.parse(markdown, {}).flatMap((token) => {
+  const mentions: Mention[] = [];
+  for (const token of PARSER.parse(markdown, {})) {
     // Cells have no lines of their own, their rows have.
     line = token.map?.[0] ?? line;
-    return token.type === "inline" ? inlineMentions(token, markdown, starts[line] ?? 0) : [];
-  });
+    if (token.type === "inline") mentions.push(...inlineMentions(token, markdown, starts[line] ?? 0, mentions.length));
+    if (mentions.at(-1)?.kind === "beyond") break;
+  }
+  return mentions;
 }
 
-function inlineMentions(block: Token, markdown: string, blockStart: number): Mention[] {
+/** `before` is how many the passage has before this block. */
+function inlineMentions(block: Token, markdown: string, blockStart: number, before: number): Mention[] {
   const mentions: Mention[] = [];
   let from = blockStart;
-  const add = (kind: Mention["kind"], target: string): void => {
+  const add = (what: Mention["kind"], target: string): void => {
+    if (before + mentions.length > LIMITS.links) return;
     const found = markdown.indexOf(target, from);
+    const kind = before + mentions.length === LIMITS.links ? "beyond" : what;
     mentions.push({ kind, target, offset: found < 0 ? blockStart : found });
     if (found >= 0) from = found + target.length;
   };

@@ -45,7 +45,7 @@ const TOO_MANY = beyond(
 
 /** `stack` holds the document, and what is open in it. */
 function faultAt(stack: readonly CST.Token[]): Fault | undefined {
-  if (stack.length > LIMITS.depth + 2)
+  if (stack.length > LIMITS.depth && stack.filter((token) => "items" in token).length > LIMITS.depth)
     return beyond(
       "lists and blocks within each other are too many here",
       `${LIMITS.depth} within each other`,
