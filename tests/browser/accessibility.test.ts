@@ -5,12 +5,12 @@ import type { AxeResults } from "axe-core";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "./chromium.ts";
-import { buildDemo, onePageOfEachKind } from "./demo.ts";
+import { builtDemo, onePageOfEachKind } from "./demo.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const WCAG_22_AA = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
-const site = buildDemo("inspector");
+const site = builtDemo("inspector");
 const kinds = onePageOfEachKind(site);
 let browser: Browser;
 beforeAll(async () => {
@@ -18,7 +18,6 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await browser.close();
-  site.remove();
 });
 
 /** What axe judges by colours; all else is the same in light and dark. */

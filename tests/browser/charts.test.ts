@@ -2,9 +2,9 @@ import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { openBrowser } from "./chromium.ts";
-import { buildDemo } from "./demo.ts";
+import { builtDemo } from "./demo.ts";
 
-const site = buildDemo("public");
+const site = builtDemo("public");
 const asked: string[] = [];
 let browser: Browser;
 let page: Page;
@@ -21,7 +21,6 @@ beforeEach(async () => {
 });
 afterAll(async () => {
   await browser.close();
-  site.remove();
 });
 
 const library = () => asked.filter((url) => url.endsWith("chart.umd.js")).length;

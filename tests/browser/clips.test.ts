@@ -5,10 +5,10 @@ import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "./chromium.ts";
-import { buildDemo } from "./demo.ts";
+import { builtDemo } from "./demo.ts";
 import { serve, type Served } from "./serve.ts";
 
-const site = buildDemo("public");
+const site = builtDemo("public");
 const PAGE = "entry/2024-09-18-a-lamp-on-a-string.html";
 let browser: Browser;
 let served: Served;
@@ -19,7 +19,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser.close();
   await served.close();
-  site.remove();
 });
 
 async function opened(

@@ -1,23 +1,51 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, readdirSync, rmSync, statSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, mkdirSync, readdirSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
 
 export interface BuiltSite {
   readonly folder: string;
   /** Paths of all HTML pages from the site's root, with `/`. */
   readonly pages: readonly string[];
-  readonly remove: () => void;
 }
 
-/** Builds the demo record by the command a builder runs, into a folder of its own. */
-export function buildDemo(edition: "public" | "inspector"): BuiltSite {
-  const parent = mkdtempSync(join(tmpdir(), "scarfline-demo-"));
-  const folder = join(parent, "site");
-  execFileSync(process.execPath, [".build/cli.js", "build", "--edition", edition, "--out", folder], {
-    stdio: ["ignore", "ignore", "inherit"],
-  });
-  return { folder, pages: pagesIn(folder), remove: () => rmSync(parent, { recursive: true }) };
+/** Longer than any machine takes to build the demo. */
+const PATIENCE_MS = 300_000;
+const LOOKS_EVERY_MS = 100;
+
+/**
+ * The demo record as it is built by the command a builder runs, once for all tests of a run: none may change it. Throws where it cannot be
+ * built, or is being built for too long.
+ */
+export function builtDemo(edition: "public" | "inspector"): BuiltSite {
+  const shared = process.env["SCARFLINE_DEMO"];
+  if (shared === undefined) throw new Error("the demo is built in a folder that tests/browser/demo-setup.ts makes");
+  const folder = join(shared, edition);
+  const [begun, ended] = [`${folder}.begun`, `${folder}.ended`];
+  if (isFirst(begun)) {
+    try {
+      execFileSync(process.execPath, [".build/cli.js", "build", "--edition", edition, "--out", folder], {
+        stdio: ["ignore", "ignore", "inherit"],
+      });
+    } finally {
+      mkdirSync(ended);
+    }
+  }
+  for (let waited = 0; !existsSync(ended); waited += LOOKS_EVERY_MS) {
+    if (waited > PATIENCE_MS) throw new Error(`another test has been building the ${edition} edition for too long`);
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, LOOKS_EVERY_MS);
+  }
+  return { folder, pages: pagesIn(folder) };
+}
+
+/** Whether nobody made this folder before; of several who ask, one is told so. */
+function isFirst(folder: string): boolean {
+  try {
+    mkdirSync(folder);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") return false;
+    throw error;
+  }
 }
 
 /** Of each kind of page (its folder, or itself at the root) the longest one, since it has most on it. */

@@ -7,10 +7,10 @@ import { parse } from "node-html-parser";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "./chromium.ts";
-import { buildDemo } from "./demo.ts";
+import { builtDemo } from "./demo.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const site = buildDemo("public");
+const site = builtDemo("public");
 const linksOn = (path: string): number =>
   parse(readFileSync(join(site.folder, path), "utf8")).querySelectorAll("a.photo__large").length;
 const path = site.pages.filter((page) => page.startsWith("joint/")).sort((a, b) => linksOn(b) - linksOn(a))[0] ?? "";
@@ -22,7 +22,6 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await browser.close();
-  site.remove();
 });
 
 const dialog = (page: Page) => page.locator("dialog.gallery");

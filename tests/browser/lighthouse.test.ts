@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { buildDemo } from "./demo.ts";
+import { builtDemo } from "./demo.ts";
 import { type Form, type Lighthouse, openLighthouse } from "./lighthouse.ts";
 import { serve, type Served } from "./serve.ts";
 
@@ -9,7 +9,7 @@ const CATEGORIES = ["accessibility", "best-practices", "seo"];
 const PAGES = ["index.html", "assembly/wing.html", "batch/B-018.html"];
 const MOST_SHEETS = 5;
 
-const site = buildDemo("public");
+const site = builtDemo("public");
 let served: Served;
 let lighthouse: Lighthouse;
 
@@ -20,7 +20,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await lighthouse.close();
   await served.close();
-  site.remove();
 });
 
 describe.each<Form>(["mobile", "desktop"])("Lighthouse, as on %s, served from a sub-folder", (form) => {

@@ -2,9 +2,9 @@ import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "./chromium.ts";
-import { buildDemo } from "./demo.ts";
+import { builtDemo } from "./demo.ts";
 
-const site = buildDemo("inspector");
+const site = builtDemo("inspector");
 let browser: Browser;
 let page: Page;
 
@@ -15,7 +15,6 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await browser.close();
-  site.remove();
 });
 
 const batches = () => page.locator("section[aria-labelledby=batches]");

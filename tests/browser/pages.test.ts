@@ -1,11 +1,11 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
-import { buildDemo, onePageOfEachKind } from "./demo.ts";
+import { lookAtAll, openBrowser } from "./chromium.ts";
+import { builtDemo, onePageOfEachKind } from "./demo.ts";
 import { serve, type Served } from "./serve.ts";
 
-const site = buildDemo("inspector");
+const site = builtDemo("inspector");
 const kinds = onePageOfEachKind(site);
 let browser: Browser;
 let atRoot: Served;
@@ -20,7 +20,6 @@ afterAll(async () => {
   await browser.close();
   await atRoot.close();
   await inFolder.close();
-  site.remove();
 });
 
 const PLACES = {
@@ -41,7 +40,7 @@ describe.each(Object.entries(PLACES))("Opened from %s", (_place, base) => {
 describe("With scripts off", () => {
   it("each kind of page shows its text, its pictures and its charts", async () => {
     const context = await browser.newContext({ javaScriptEnabled: false, viewport: { width: 390, height: 844 } });
-    const complaints = await complaintsOf(context, inFolder.url, kinds);
+    const complaints = await complaintsOf(context, inFolder.url, kinds, false);
     const page = await context.newPage();
     await page.goto(`${inFolder.url}hours.html`);
     const charts = await page.locator("main svg[role=img]").all();
@@ -137,16 +136,18 @@ function boxesThatScroll(): Omit<Seen, "path"> {
   };
 }
 
-async function complaintsOf(context: BrowserContext, base: string, paths: readonly string[]): Promise<string[]> {
+async function complaintsOf(
+  context: BrowserContext,
+  base: string,
+  paths: readonly string[],
+  isScripted = true,
+): Promise<string[]> {
   const complaints: string[] = [];
   const page = await context.newPage();
   listen(page, base, complaints);
   for (const path of paths) {
     await page.goto(base + path, { waitUntil: "load" });
-    await page.evaluate(async () => {
-      for (const image of document.images) image.loading = "eager";
-      await Promise.all([...document.images].map((image) => image.decode().catch(() => undefined)));
-    });
+    await lookAtAll(page, isScripted);
     const broken = await page
       .locator("img")
       .evaluateAll((images) =>

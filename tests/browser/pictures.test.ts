@@ -1,10 +1,10 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "./chromium.ts";
-import { buildDemo, onePageOfEachKind } from "./demo.ts";
+import { builtDemo, onePageOfEachKind } from "./demo.ts";
 import { serve, type Served } from "./serve.ts";
 
-const site = buildDemo("public");
+const site = builtDemo("public");
 const kinds = [...onePageOfEachKind(site), "entry/2026-10-31-beam-to-frame.html"];
 let browser: Browser;
 let served: Served;
@@ -16,7 +16,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser.close();
   await served.close();
-  site.remove();
 });
 
 interface Seen {

@@ -3,16 +3,15 @@ import type { Browser } from "playwright-core";
 import { extractText, getDocumentProxy } from "unpdf";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { openBrowser } from "./chromium.ts";
-import { buildDemo } from "./demo.ts";
+import { builtDemo } from "./demo.ts";
 
-const site = buildDemo("inspector");
+const site = builtDemo("inspector");
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
 });
 afterAll(async () => {
   await browser.close();
-  site.remove();
 });
 
 it("prints the appendix with the aircraft, the edition, the record's date, the seal and the page's number on every page", async () => {

@@ -1,11 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type HTMLElement, parse } from "node-html-parser";
-import { afterAll, describe, expect, it } from "vitest";
-import { buildDemo, onePageOfEachKind } from "../browser/demo.ts";
+import { describe, expect, it } from "vitest";
+import { builtDemo, onePageOfEachKind } from "../browser/demo.ts";
 
-const site = buildDemo("inspector");
-afterAll(() => site.remove());
+const site = builtDemo("inspector");
 
 /** Selectors of a sheet for what stands on a page, without states and generated parts. */
 function selectorsIn(sheet: string): string[] {

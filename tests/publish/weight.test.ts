@@ -2,11 +2,10 @@ import { readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 import { gzipSync } from "node:zlib";
 import { parse } from "node-html-parser";
-import { afterAll, describe, expect, it } from "vitest";
-import { buildDemo } from "../browser/demo.ts";
+import { describe, expect, it } from "vitest";
+import { builtDemo } from "../browser/demo.ts";
 
-const site = buildDemo("public");
-afterAll(() => site.remove());
+const site = builtDemo("public");
 
 const KILOBYTE = 1000;
 
