@@ -45,6 +45,8 @@ export interface RecordIndex {
   /** By what they come before: a hold point's id or a kind of hold point. */
   readonly openItemsBefore: Index<OpenItem>;
   readonly measurementsOf: Index<Measurement>;
+  /** Measurements by the departure that they name. */
+  readonly measurementsNaming: Index<Measurement>;
   /** Measurements of a pair of sides, by the word that they share. */
   readonly pairs: Index<Measurement>;
   readonly children: Index<Assembly>;
@@ -100,6 +102,10 @@ export function recordIndexOf(record: Record): RecordIndex {
     measurementsOf: indexBy(
       entries.flatMap((entry) => entry.measurements),
       (measurement) => [measurement.assembly],
+    ),
+    measurementsNaming: indexBy(
+      entries.flatMap((entry) => entry.measurements),
+      ({ departure }) => [departure],
     ),
     pairs: indexBy(
       entries.flatMap((entry) => entry.measurements),

@@ -41,7 +41,7 @@ export interface NeedValues {
   "need/departure-condition": Noted & { readonly condition: string };
   /** `beside`: departures noted in the same entry, which the measure does not name. */
   "need/measure-out": Measured & { readonly beside: readonly string[] };
-  "need/pair-out": Pair;
+  "need/pair-out": Pair & { readonly beside: readonly string[] };
   "need/pair-one-side": { readonly pair: string; readonly side?: Side };
   "need/seconded": Stands;
   "need/reopened": { readonly day: Day };

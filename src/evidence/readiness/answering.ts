@@ -17,9 +17,14 @@ export function refused(index: RecordIndex, who: string, assemblies: ReadonlySet
   return worked && { because: "worked", restsOn: [{ kind: "entry", id: worked.entry }] };
 }
 
-export function standingOf(index: RecordIndex, { acceptedBy, assembly, reference, condition }: Departure): Standing {
+/** Worked on, too, is whatever a measurement that names the departure was taken on. */
+export function standingOf(
+  index: RecordIndex,
+  { id, acceptedBy, assembly, reference, condition }: Departure,
+): Standing {
   if (acceptedBy === undefined) return "not accepted";
-  const inside = new Set(within(index, assembly).map(({ id }) => id));
+  const measured = (index.measurementsNaming.get(id) ?? []).map((one) => one.assembly);
+  const inside = new Set([assembly, ...measured].flatMap((one) => within(index, one)).map((one) => one.id));
   const no = refused(index, acceptedBy, inside);
   if (no) return no.because === "role" ? "accepted by no inspector" : "accepted by one who worked on it";
   if (reference === undefined) return "told by the builder";

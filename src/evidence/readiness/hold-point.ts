@@ -84,7 +84,7 @@ function needsNow(index: RecordIndex, scope: Scope): Need[] {
     ...scope.openItems.filter((item) => item.closedIn === undefined).map(need.openItemNeed),
     ...scope.departures.flatMap((departure) => need.departureNeed(index, departure)),
     ...scope.measurements.flatMap((one) => need.measurementNeed(index, one)),
-    ...scope.pairs.flatMap(need.pairNeed),
+    ...scope.pairs.flatMap((pair) => need.pairNeed(index, pair)),
   ];
 }
 
@@ -120,11 +120,11 @@ function scopeOf(
     joints: known.asked.flatMap((id) => known.joints.get(id) ?? []),
     batches: known.batches,
     openItems: openItemsOf(index, holdPoint, inside),
-    departures: departuresIn(index, inside, measurements),
+    departures: departuresIn(index, inside, [...measurements, ...pairs.flatMap(({ now }) => now)]),
   };
 }
 
-/** Departures of these assemblies, and those that their measurements name, accepted or not. */
+/** Departures of these assemblies, and those that their measurements or the other sides of these name, accepted or not. */
 function departuresIn(
   index: RecordIndex,
   inside: readonly Assembly[],

@@ -83,7 +83,7 @@ export function departureNeed(index: RecordIndex, departure: Departure): Need[] 
 export function measurementNeed(index: RecordIndex, measurement: Measurement): Need[] {
   const { verdict, again } = measurementFile(index, measurement);
   if (measurement.departure !== undefined || verdict !== "out" || again) return [];
-  const beside = (index.entries.get(measurement.entry)?.departures ?? []).map(({ id }) => id);
+  const beside = besideOf(index, measurement);
   return [
     {
       about: entry(measurement.entry),
@@ -96,8 +96,12 @@ export function measurementNeed(index: RecordIndex, measurement: Measurement): N
   ];
 }
 
+/** Departures noted in the same entry, which it does not name: they do not count for it. */
+const besideOf = (index: RecordIndex, { entry: id }: Measurement): string[] =>
+  (index.entries.get(id)?.departures ?? []).map((one) => one.id);
+
 /** A pair is answered for by a departure that either side names. */
-export function pairNeed(pair: PairFile): Need[] {
+export function pairNeed(index: RecordIndex, pair: PairFile): Need[] {
   const [first] = pair.now;
   const last = pair.now
     .map((one) => one.entry)
@@ -105,17 +109,19 @@ export function pairNeed(pair: PairFile): Need[] {
     .at(-1);
   if (!first || last === undefined || pair.now.some(({ departure }) => departure !== undefined)) return [];
   const restsOn = distinct(entriesOf(pair));
-  if (pair.verdict === "out")
+  if (pair.verdict === "out") {
+    const beside = [...new Set(pair.now.flatMap((one) => besideOf(index, one)))];
     return [
       {
         about: entry(last),
         code: "need/pair-out",
-        values: pairValues(pair),
+        values: { ...pairValues(pair), beside },
         takes: takes("take/mend-measure"),
         blocks: true,
-        restsOn,
+        restsOn: distinct([...restsOn, ...beside.map((id): Ref => ({ kind: "departure", id }))]),
       },
     ];
+  }
   if (pair.verdict !== "one side") return [];
   return [
     {

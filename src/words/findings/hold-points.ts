@@ -12,6 +12,11 @@ function pairOut({ pair, sides, tolerance }: ChangeValues["change/pair-out"]): s
   return `The sides of ${pair} differ by more than they may: ${found}${tolerance === undefined ? "" : `, where ${tolerance} is allowed`}.`;
 }
 
+const unnamed = (beside: readonly string[]): string =>
+  beside.length === 0
+    ? ""
+    : ` It names no departure: ${list(beside)}, noted the same day, ${beside.length === 1 ? "does" : "do"} not count for it.`;
+
 export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & RemarkValues> = {
   "need/joint": ({ joint, state, told }, { say }) => [`Joint ${joint} is ${state}.`, ...told.map(say)].join(" "),
   "need/open-item": ({ id, day, what }) => `${id} is open since ${day}: ${ended(what)}`,
@@ -25,8 +30,8 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "need/departure-condition": ({ id, day, condition }) =>
     `Departure ${id} of ${day} is accepted on a condition that is still open: ${ended(condition)}`,
   "need/measure-out": ({ what, found, asked, beside }) =>
-    `${what} measures ${found}, outside ${asked}.${beside.length === 0 ? "" : ` It names no departure: ${list(beside)}, noted the same day, ${beside.length === 1 ? "does" : "do"} not count for it.`}`,
-  "need/pair-out": pairOut,
+    `${what} measures ${found}, outside ${asked}.${unnamed(beside)}`,
+  "need/pair-out": (v) => `${pairOut(v)}${unnamed(v.beside)}`,
   "need/pair-one-side": ({ pair, side }) => `Of ${pair} only the ${side} side is measured.`,
   "need/seconded": stands,
   "need/reopened": ({ day }) => `It was signed on ${day}, and what was looked at has changed since.`,
