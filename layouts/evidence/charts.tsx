@@ -52,7 +52,8 @@ export function StatisticsParts({ site, from, level }: Where & { readonly level:
       <Section id="stresses" title="Stress at breaking, batch by batch" level={level}>
         {stresses.length === 0 ? (
           <None>
-            No load was noted on a piece of full cure, of a shape that its procedure allows and with its sizes.
+            No load was noted on a piece that had its least cure, of a shape that its procedure allows and with its
+            sizes.
           </None>
         ) : (
           <>

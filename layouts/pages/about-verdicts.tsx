@@ -8,7 +8,10 @@ interface Said {
 }
 
 const PIECES: readonly Said[] = [
-  { of: "pass", says: "broke in the wood, after full cure, in a shape in which a weak glue line would have shown" },
+  {
+    of: "pass",
+    says: "broke in the wood, after its least cure, in a shape in which a weak glue line would have shown",
+  },
   {
     of: "fail",
     says: "broke in the glue line, or with less wood failure than the procedure asks: whatever its shape and cure",
@@ -24,7 +27,7 @@ const PIECES: readonly Said[] = [
 const BATCHES: readonly Said[] = [
   {
     of: "shown",
-    says: "every limit that applies was checked and kept, and as many test pieces passed as were asked for",
+    says: "every limit that decides was kept by what the record has, and as many test pieces passed as were asked for",
   },
   {
     of: "rejected",

@@ -1,7 +1,6 @@
 /** Every rule that findings name, and where it comes from. Its words are in `src/words/findings/rules.ts`. */
 import {
   EQUIVALENT_AGE,
-  AC_43_13_MIXING,
   AC_43_13_SAMPLE,
   FROM_PROCEDURE,
   FROM_RECORD,
@@ -16,7 +15,7 @@ import type { RuleId } from "./codes/rules.ts";
 import type { Source } from "./types/source.ts";
 
 export const RULES: { readonly [id in RuleId]: Source } = {
-  "mix-ratio": AC_43_13_MIXING,
+  "mix-ratio": FROM_SHEET,
   "mix-doubt": GUARDED_ACCEPTANCE,
   "lot-known": TRACE,
   "lot-in-date": FROM_SHEET,
@@ -34,7 +33,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   amended: FROM_RECORD,
   seconded: FROM_RECORD,
   "piece-broken": AC_43_13_SAMPLE,
-  "failure-mode": AC_43_13_SAMPLE,
+  "failure-mode": FROM_PROCEDURE,
   "full-cure": FROM_PROCEDURE,
   "cure-warmth": EQUIVALENT_AGE,
   overlap: STATICS,

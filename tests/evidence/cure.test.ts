@@ -77,7 +77,7 @@ describe("Cure counted by the shop's logger", () => {
 
   it("says what the days are worth and by what", () => {
     expect(ofPiece({ climate: steady(17), test: broken("2025-03-13", "14:20") }, "full-cure")).toBe(
-      "unproven: The record shows 3 d of cure, worth 2 d 10 h at 20.0 °C by the shop's logger, and 3 d are asked: broken too early, it proves nothing.",
+      "unproven: 3 d passed between closing and breaking, worth 2 d 10 h at 20.0 °C by the shop's logger, and 3 d are asked: broken too early, it proves nothing.",
     );
     expect(pieceOf({ climate: steady(17) })?.findings.find((one) => one.rule === "full-cure")?.restsOn).toContainEqual({
       kind: "climate log",

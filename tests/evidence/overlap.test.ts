@@ -82,7 +82,7 @@ describe("The overlap of a piece", () => {
     const said = (overlap: string) => finding({ piece: { overlap: mm(overlap) } }, "overlap")?.sentence;
     expect(said("18.006")).toContain(" is 3.001 thicknesses, too long");
     expect(said("11.994")).toBe(
-      "An overlap of 11.994 mm at a thickness of 6.0 mm is 1.999 thicknesses, shorter than the procedure allows.",
+      "An overlap of 11.994 mm at a thickness of 6.0 mm is 1.999 thicknesses, shorter than the limit allows.",
     );
   });
 

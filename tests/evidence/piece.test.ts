@@ -26,13 +26,13 @@ describe("The cure of a piece", () => {
   it("says which times it assumed", () => {
     const said = (c: Case) => finding(c, "full-cure")?.sentence;
     expect(said({ test: broken("2025-03-12", "14:20") })).toBe(
-      "The record shows 2 d of cure, and 3 d are asked: broken too early, it proves nothing.",
+      "2 d passed between closing and breaking, and 3 d are asked: broken too early, it proves nothing.",
     );
     expect(said({ test: broken("2025-03-14") })).toBe(
-      "The record shows 3 d 9 h of cure, counted to the start of the day on which it was broken since no time is noted.",
+      "3 d 9 h passed between closing and breaking, counted to the start of the day on which it was broken since no time is noted.",
     );
     expect(said({ batch: { closed: undefined }, test: broken("2025-03-15", "12:00") })).toBe(
-      "The record shows 4 d 12 h of cure, counted from the end of the day on which it was glued since no time is noted.",
+      "4 d 12 h passed between closing and breaking, counted from the end of the day on which it was glued since no time is noted.",
     );
     expect(said({ batch: { closed: undefined }, test: broken("2025-03-15") })).toContain("since no times are noted.");
   });
@@ -52,7 +52,7 @@ describe("The cure of a piece", () => {
     expect(verdict(cool("14:20"))).toBe("pass");
     expect(verdict(cool("14:19"))).toBe("too early");
     expect(finding(cool("14:19"), "full-cure")?.sentence).toBe(
-      "The record shows 5 d 23 h of cure, worth 2 d 23 h at 30.0 °C by the 20 °C noted when it was glued, and 3 d are asked: broken too early, it proves nothing.",
+      "5 d 23 h passed between closing and breaking, worth 2 d 23 h at 30.0 °C by the 20 °C noted when it was glued, assumed to have lasted, and 3 d are asked: broken too early, it proves nothing.",
     );
     expect(finding(cool("14:20"), "cure-warmth")).toMatchObject({
       severity: "meets",
@@ -89,7 +89,7 @@ describe("The cure of a piece", () => {
       }),
     ).toBe("too early");
     expect(finding({ ...unknown, test: broken("2025-03-13", "14:20") }, "full-cure")?.sentence).toBe(
-      "The record shows 3 d of cure.",
+      "3 d passed between closing and breaking.",
     );
     expect(finding({ test: broken("2025-03-13", "14:20") }, "cure-warmth")).toBeUndefined();
   });

@@ -288,7 +288,7 @@ describe("What is said of a trial before anything else", () => {
     );
   });
 
-  it("is that the shape is not noted, or shorter than the procedure allows", () => {
+  it("is that the shape is not noted, or shorter than the limit allows", () => {
     expect(trialOf({ a: held(2), b: held(2) }, { shape: { overlap: undefined } }).cautions).toEqual([
       "Of 4 of 4 pieces the shape is not noted, or not one that the procedure allows: breaking in the wood, such a piece shows nothing.",
     ]);

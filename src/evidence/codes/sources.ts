@@ -9,7 +9,6 @@ export interface SourceValues {
   "source/sheet": { readonly sheet: string };
   "source/procedure": { readonly title: string };
   "source/ac-43-13-sample": NoValues;
-  "source/ac-43-13-mixing": NoValues;
   "source/ac-43-13-sanding": NoValues;
   "source/handbook-moisture": NoValues;
   "source/guarded-acceptance": NoValues;

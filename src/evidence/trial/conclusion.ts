@@ -7,7 +7,7 @@ const ALPHA = 0.05;
 export const SANDING: StandingRule = {
   code: "standing/sanding",
   values: {},
-  source: { code: "source/ac-43-13-sanding", values: {}, known: "memory" },
+  source: { code: "source/ac-43-13-sanding", values: {}, known: "seen" },
 };
 
 /** `mixedUp`: the preparations were not bonded from one batch, so that they cannot be told from their batches. */

@@ -17,7 +17,8 @@ export const JOINT_STATES: readonly JointState[] = [
 export const PIECE_VERDICTS: readonly PieceVerdict[] = ["pass", "fail", "inconclusive", "too early", "not broken"];
 
 export const BATCH_MEANS: { readonly [verdict in BatchVerdict]: string } = {
-  shown: "Every limit that applies was checked against the record and held, and enough test pieces passed.",
+  shown:
+    "Every limit that decides was held by what the record has, and enough test pieces passed; what was only assumed is a caution.",
   pending: "No limit was broken; the verdict waits for what is still to come.",
   "not shown": "The record cannot show that this batch is good, and waiting will not help.",
   rejected: "The record shows that a limit was broken, or the builder rejected it.",
@@ -55,7 +56,7 @@ export const NOT_LOOKED_AT =
 
 export const PIECE_MEANS: { readonly [verdict in PieceVerdict]: string } = {
   pass: "The wood failed, and a weak glue line would have shown.",
-  fail: "The glue line gave way.",
+  fail: "It broke in the glue line, or with less wood failure than the procedure asks.",
   inconclusive: "It broke in a way that a weak glue line need not have shown in.",
   "too early": "Broken before its least cure: it proves nothing either way.",
   "not broken": "Not broken yet.",
@@ -81,6 +82,7 @@ export const HOLD_KIND: { readonly [kind in HoldKind]: string } = {
 /** How a source was known to whoever wrote the rule: never more than is so. */
 export const KNOWN: { readonly [known in Source["known"]]: string } = {
   seen: "read in the document",
+  "second-hand": "second-hand: quoted by others, not read itself",
   memory: "from memory, not read again",
   "common practice": "common practice, no document behind it",
   record: "from this record",

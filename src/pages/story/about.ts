@@ -5,6 +5,7 @@ import { quantityWords } from "../../words/words.ts";
 
 export const KNOWN_WORDS: { readonly [known in Source["known"]]: string } = {
   seen: "read in a copy of the document",
+  "second-hand": "second-hand: quoted by others, not read itself",
   memory: "from memory, not checked against the document",
   "common practice": "common practice, no published source",
   record: "from this record",

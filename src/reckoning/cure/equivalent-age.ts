@@ -5,7 +5,7 @@
  *
  * over stretches of one temperature each; see cure-rate.ts for the rate and its source. Check of the summation: EN
  * 1992-1-1
- * eq. B.10, 19, 20, 20, 21, 22, 23 °C for 1, 2, 1, 1, 1, 2 d → 8.3799 d (seen).
+ * eq. B.10, 19, 20, 20, 21, 22, 23 °C for 1, 2, 1, 1, 1, 2 d → 8.3799 d (second-hand: worked examples).
  * Domain: temperatures above absolute zero, times not negative, else undefined. No stretch at all is 0.
  */
 import { cureRate, type CureLaw } from "./cure-rate.ts";

@@ -67,7 +67,7 @@ export const PIECES: Sentences<PieceValues> = {
   "overlap/below-floor": (v, { say }) =>
     `${sizes(v)} is ${figure(v.ratio, 2)} thicknesses: it would let pass a glue line with ${percent(v.revealing, 0)} of the wood's own shear strength, and ${percent(v.floor, 0)}, what three thicknesses show, is the least that counts whatever a procedure allows (strengths of the wood: ${say(v.wood)}).`,
   "overlap/too-short": (v) =>
-    `${sizes(v)} is ${apart(v.ratio, v.bound, 2)} thicknesses, shorter than the procedure allows.`,
+    `${sizes(v)} is ${apart(v.ratio, v.bound, 2)} thicknesses, shorter than the limit allows.`,
   "piece-load/not-read": ({ asked }) => `No load is noted, so the ${asked} of the procedure could not be checked.`,
   "piece-load/no-stress": ({ load, missing }) =>
     `${load} was read, but without ${missing.length > 0 ? missing.join(" and ") : "usable sizes"} it gives no stress.`,
@@ -96,7 +96,8 @@ function cured(v: PieceValues["full-cure/reached"], { units, say }: Telling): st
     v.worth === undefined
       ? ""
       : `, worth ${span(v.worth.age)} at ${temperatureText(v.worth.reference, units)} by ${warmth(v.worth, say)}`;
-  return `The record shows ${span(v.cured)} of cure${counted(v)}${worth}`;
+  const by = v.worth?.warmth === "assumed" ? ", assumed to have lasted" : "";
+  return `${span(v.cured)} passed between closing and breaking${counted(v)}${worth}${by}`;
 }
 
 function counted({ closedNoted, brokenNoted }: PieceValues["full-cure/reached"]): string {

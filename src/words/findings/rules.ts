@@ -6,7 +6,7 @@ export const RULES: Sentences<RuleValues> = {
   "title/mix-ratio": () => "Mix ratio",
   "rule/mix-ratio": () =>
     "Hardener over resin, as weighed or measured, lies within the data sheet's tolerance of its ratio. Outside it the batch is rejected. " +
-    "An amount, a ratio or a tolerance that is missing leaves it not shown.",
+    "An amount, a ratio or a tolerance that is missing leaves it not shown. The ratio is not to be varied to change the time of cure (AC 43.13-1B, para 1-4).",
   "title/mix-doubt": () => "What the scale can show",
   "rule/mix-doubt": () =>
     "The error of the mix and the doubt that the reading step of the scale alone leaves, together, stay within the tolerance. " +
@@ -43,8 +43,9 @@ export const RULES: Sentences<RuleValues> = {
     "amount or a row of the sheet that is missing leaves it not shown.",
   "title/test-pieces": () => "Test pieces",
   "rule/test-pieces": () =>
-    "As many test pieces as the procedure asks are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
-    "others show. Any piece not broken yet leaves it pending, even where enough have passed; too few that could still pass leave it not shown.",
+    "As many test pieces as the procedure asks, else this program's one a batch, are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +
+    "others show. Any piece not broken yet leaves it pending, even where enough have passed; too few that could still pass leave it not shown. " +
+    "A gap in their numbers, and one declared later than it was glued, is a caution. Pieces broken dry some days after gluing tell little of how long the bond lasts in damp and heat.",
   "title/sample-wood": () => "Samples of the joint",
   "rule/sample-wood": () =>
     "Pieces are of the same batch and of the wood that was glued: the same lot, or scraps of the parts. Another lot of the same species is a caution. " +
@@ -73,20 +74,21 @@ export const RULES: Sentences<RuleValues> = {
     "The piece breaks in the wood, with at least the procedure's percentage of wood failure. In the glue line, or below that percentage, it " +
     "fails, whatever its shape and cure. A percentage that is missing, or that has no limit to be held against, leaves it inconclusive. " +
     "So does a leg that was crushed, a piece that was not opened, and the face veneer of plywood unless the procedure says that this counts.",
-  "title/full-cure": () => "Broken after full cure",
+  "title/full-cure": () => "Broken after its least cure",
   "rule/full-cure": () =>
-    "The record shows that the piece cured for at least the procedure's least time before it was broken: in the time that passed and, where a " +
+    "The piece cured for at least the procedure's least time before it was broken: in the time that passed and, where a " +
     "temperature is known, in what that time is worth at the temperature that the least cure is for. Too little of either is too early and " +
-    "proves nothing: cool makes time count for less, and warmth never makes up for time.",
+    "proves nothing: cool makes time count for less, and warmth never makes up for time. " +
+    "That is the least cure of the piece, and not the sheet's own, for which the joint waits.",
   "title/cure-warmth": () => "Warmth of the cure",
   "rule/cure-warmth": () =>
     "What a time of cure is worth is summed up over its temperatures: the logger's where it has readings, of two readings the lower; else the " +
     "shop's as noted when it was glued, in a gap no more than the readings at its ends; else the least that the procedure asks. How the rate depends on " +
-    "temperature comes from the data sheet's times at several temperatures, else it doubles for every 10 K. Where no temperature is known only " +
+    "temperature comes from the data sheet's times at several temperatures, else it doubles for every 10 K. Beyond those temperatures warmth gains nothing and cold loses what the slower of both loses; below the sheet's least temperature nothing counts. Where no temperature is known only " +
     "the days count, which is a caution.",
   "title/overlap": () => "A shape that can show a weak glue line",
   "rule/overlap": () =>
-    "The overlap in thicknesses lies within the procedure's limits. Too long, the wood would give way however good or bad the glue is; too short, it is not the procedure's piece: inconclusive. " +
+    "The overlap in thicknesses lies within the procedure's limits. Too long, the wood may give way before a weak glue line shows; too short, it is not the piece that the procedure knows: inconclusive. " +
     "So is one that shows less than three thicknesses do, whatever the procedure allows, and one of wood whose strength is not known. Sizes are asked of every form.",
   "title/piece-load": () => "Load",
   "rule/piece-load": () =>

@@ -7,8 +7,7 @@ export const SOURCES: Sentences<SourceValues> = {
   "source/any-sheet": () => "the adhesive's data sheet",
   "source/any-procedure": () => "the test procedure",
   "source/ac-43-13-sample": () =>
-    "FAA AC 43.13-1B, para 1-29h: a sample joint from the same batch, tested to destruction after full cure",
-  "source/ac-43-13-mixing": () => "FAA AC 43.13-1B, para 1-4: the ratio is not to be varied to change the time of cure",
+    "FAA AC 43.13-1B, para 1-29h: a sample with each new joint, of the same batch and of scraps of the wood used, tested to destruction after curing. It gives no number: one a batch is this program's default, and laxer",
   "source/handbook-moisture": () => "FAA-H-8083-31, chapter 6: wood at 8 % to 12 % moisture for gluing",
   "source/guarded-acceptance": () => "guarded acceptance as in JCGM 106:2012; doubt of readings as in JCGM 100:2008",
   "source/paint-rule": () => "a painters' rule, borrowed: surfaces at least 3 K above the dew point",
@@ -16,7 +15,7 @@ export const SOURCES: Sentences<SourceValues> = {
   "source/usual-room": () =>
     "this program's default, for want of a temperature in the procedure and the data sheet: 20 °C",
   "source/equivalent-age": () =>
-    "Arrhenius maturity in the form of EN 1992-1-1, eq. B.10, which is for concrete; used here for adhesive by analogy",
+    "Arrhenius maturity in the form of EN 1992-1-1, eq. B.10, which is for concrete, as code and worked examples of others have it; used here for adhesive by analogy",
   "source/doubling": () =>
     "a rule of thumb, for want of cure times at several temperatures in the data sheet: the rate of cure doubles every 10 K",
   "source/usual-overlap": () =>
@@ -24,10 +23,10 @@ export const SOURCES: Sentences<SourceValues> = {
   "source/statics": () => "statics of the test piece",
   "source/trace": () => "traceability of materials: what is recalled is found again by lot",
   "source/ac-20-27-tasks": () =>
-    "FAA AC 20-27G, amateur-built fabrication and assembly checklist: each task one point in tenths; more than 50 % is the major portion",
+    "FAA AC 20-27G, amateur-built fabrication and assembly checklist: each task one point in tenths; more than 50 % is the major portion; as tables that reprint it have it",
   "source/ac-20-27-total": () => "the same checklist, the line that adds the tasks up",
   "source/by-country": () => "rules of several countries: France counts time, others tasks or parts",
-  "source/faa-scales": () => "FAA-H-8083-1, weighing the aircraft: centre of gravity at D ± F·L/W",
+  "source/faa-scales": () => "FAA-H-8083-1, weighing the aircraft: centre of gravity at D ± F·L/W, as reprints have it",
   "source/moments": () => "mass times arm, by definition",
   "source/sheet": ({ sheet }) => sheet,
   "source/procedure": ({ title }) => `procedure: ${title}`,
