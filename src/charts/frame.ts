@@ -1,6 +1,7 @@
 /**
  * The frame of a chart over time: scales, ticks and room for words. Lengths are in units of the drawing's `viewBox`.
  */
+import { DAY_MS } from "../facts/quantity/conversions.ts";
 import { scaleLinear } from "d3-scale";
 import type { ScaleLinear } from "d3-scale";
 
@@ -35,7 +36,6 @@ export const NARROW: Room = { width: 400, height: 280, names: 8 };
 
 const MONTH_LABELS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 const MONTH_STEPS = [1, 2, 3, 6, 12, 24, 60] as const;
-const DAY_MS = 86_400_000;
 
 /** Rounds a length to a tenth, so that drawings are short and the same everywhere. */
 export function tenth(length: number): number {

@@ -1,4 +1,5 @@
 /** A figure in a logger's cell, with or without its unit. */
+import { fromFahrenheit, KELVIN } from "../facts/quantity/conversions.ts";
 import { defined } from "../defined.ts";
 import type { Mark, TemperatureUnit } from "./form.ts";
 import { unitOf } from "./header-words.ts";
@@ -28,6 +29,6 @@ export function figureOf(cell: string): Figure | undefined {
 /** °C from a temperature in another unit, or a share from percent. */
 export function inReckoning(value: number, unit: TemperatureUnit | "%"): number {
   if (unit === "%") return value / 100;
-  if (unit === "°F") return (value - 32) / 1.8;
-  return unit === "K" ? value - 273.15 : value;
+  if (unit === "°F") return fromFahrenheit(value);
+  return unit === "K" ? value - KELVIN : value;
 }

@@ -24,7 +24,6 @@ export type { Person } from "./build/person.ts";
 export type { PieceForm, Procedure } from "./build/procedure.ts";
 export type { Preparation, Trial } from "./build/trial.ts";
 export type { Amendment, Change, Said } from "./entry/amendment.ts";
-export type { Attachment } from "./entry/attachment.ts";
 export type { Clip } from "./entry/clip.ts";
 export type { Entry } from "./entry/entry.ts";
 export type { Photo } from "./entry/photo.ts";

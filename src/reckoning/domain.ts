@@ -13,6 +13,3 @@ export const isCount = (value: number): boolean => Number.isSafeInteger(value) &
 
 /** A level of confidence or of chance: between 0 and 1, neither of them. */
 export const isLevel = (value: number): boolean => value > 0 && value < 1;
-
-/** Kelvin at 0 °C, exact by definition of the degree Celsius (SI brochure, 9th ed., 2.3.1; memory). */
-export const KELVIN = 273.15;

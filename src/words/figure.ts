@@ -1,4 +1,5 @@
 /** Figures for sentences: the same text on every machine, no locale. */
+import { toFahrenheit } from "../facts/quantity/conversions.ts";
 import { atMost } from "../reckoning/compare.ts";
 import { PSI } from "../reckoning/units.ts";
 
@@ -66,7 +67,7 @@ export type Units = "metric" | "imperial";
 
 /** A temperature in °C, or in °F where the aircraft is built in imperial units. */
 export const temperatureText = (celsius: number, units: Units): string =>
-  units === "metric" ? `${figure(celsius, 1)} °C` : `${figure(celsius * 1.8 + 32, 0)} °F`;
+  units === "metric" ? `${figure(celsius, 1)} °C` : `${figure(toFahrenheit(celsius), 0)} °F`;
 
 /** A stress in MPa or psi, never rounded onto or over `limit` (all Pa). */
 export function stressText(stress: number, limit: number, units: Units): string {

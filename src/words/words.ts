@@ -2,6 +2,7 @@
  * How days, times and quantities are put into words. Fixed English, so that the same record gives the same bytes
  * anywhere.
  */
+import { FAHRENHEIT, INCH } from "../facts/quantity/conversions.ts";
 import type { Day, Quantity } from "../facts/types.ts";
 
 const MONTHS = [
@@ -124,10 +125,10 @@ const SHOWN_IN: { readonly [units in Units]: { readonly [unit: string]: Conversi
     "m³": [33814.0227, "fl oz", 2],
     N: [0.2248089431, "lbf", 0],
     Pa: [1.450377377e-4, "psi", 0],
-    "°C": [1.8, "°F", 1, 32],
+    "°C": [FAHRENHEIT.each, "°F", 1, FAHRENHEIT.atZero],
     "kg/m³": [0.06242796, "lb/ft³", 1],
     "kg/m²": [0.2048161436, "lb/ft²", 3],
-    "1/m": [0.0254, "/in", 1],
+    "1/m": [INCH, "/in", 1],
   },
 };
 

@@ -69,6 +69,20 @@ export function functionsOf(file: SourceFile): NamedFunction[] {
   return found;
 }
 
+/** Names of what a module keeps while it runs: variables, and maps and sets that begin empty. */
+export function keptBy(file: SourceFile): string[] {
+  const { body } = parseSync(file.path, file.text).program;
+  return body
+    .map((each) => (each.type === "ExportNamedDeclaration" && each.declaration ? each.declaration : each))
+    .flatMap((each) => {
+      if (each.type !== "VariableDeclaration") return [];
+      const kept = each.declarations.filter(
+        ({ init }) => each.kind !== "const" || (init?.type === "NewExpression" && init.arguments.length === 0),
+      );
+      return kept.map(({ id }) => file.text.slice(id.start, id.end));
+    });
+}
+
 interface SyntaxNode {
   readonly type: string;
   readonly start: number;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { activationEnergy, GAS_CONSTANT } from "../../src/reckoning/cure/activation-energy.ts";
 import { cureLaw, cureRate, type CureLaw } from "../../src/reckoning/cure/cure-rate.ts";
-import { KELVIN } from "../../src/reckoning/domain.ts";
+import { KELVIN } from "../../src/facts/quantity/conversions.ts";
 import { equivalentAge } from "../../src/reckoning/cure/equivalent-age.ts";
 
 const DAY = 86_400;

@@ -1,4 +1,5 @@
 /** A witness outside: an authority that stamps the digest of a seal with its own time. This program sends nothing; the builder does. */
+import { DAY_MS } from "../../facts/quantity/conversions.ts";
 import { defined } from "../../defined.ts";
 import { copyFile, mkdtemp, readFile, rm, stat } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -12,7 +13,6 @@ import { queryFor, readReply, type Reply, replyFault } from "./token.ts";
 
 /** Longer than any reply with the certificates in it. */
 const LONGEST = 1024 * 1024;
-const DAY = 86_400_000;
 
 export interface Asked {
   readonly seal: SetSeal;
@@ -109,9 +109,9 @@ async function checked(
  * A day is let pass either way, since a seal's day is that of the builder's own time zone.
  */
 export function timeFault({ date }: Pick<SetSeal, "date">, { at }: Pick<Reply, "at">, now: Date): string | undefined {
-  if (at < Date.parse(date) - DAY)
+  if (at < Date.parse(date) - DAY_MS)
     return `it was stamped at ${timeWords(at)}, before the day that the seal says it was set on, ${date}: one of the two is wrong`;
-  if (at > now.getTime() + DAY)
+  if (at > now.getTime() + DAY_MS)
     return `it was stamped at ${timeWords(at)}, which is still to come by the clock of this machine: one of the two is wrong`;
   return undefined;
 }

@@ -1,10 +1,11 @@
 /** What the climate of the two weeks before made of the wood, by the logger. */
+import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import type { Batch } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 
 /** Two weeks, s: this program's measure of how long thin stock takes to follow its climate; common practice, no source. */
-export const SETTLING = 14 * 86_400;
+export const SETTLING = 14 * DAY_SECONDS;
 
 /** The earliest that it can have been mixed: as noted, else the start of its day. */
 export const gluedFrom = (index: RecordIndex, batch: Batch): number =>

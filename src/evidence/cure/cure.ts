@@ -1,4 +1,5 @@
 /** How far a piece's cure has got by what the record shows, and when it will have got far enough. */
+import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
 import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
 import { provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
@@ -58,7 +59,7 @@ function warmthOf(index: RecordIndex, from: number, to: number, assumed: boolean
 }
 
 /** A day, s: what the shop was like last is taken from so long. */
-const LATELY = 86_400;
+const LATELY = DAY_SECONDS;
 
 /** As noted when it was glued; else the least that the procedure asks. */
 export function statedWarmth(

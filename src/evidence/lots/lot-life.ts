@@ -1,4 +1,5 @@
 /** The last day on which a lot may be used. */
+import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
 import { addDays } from "../../reckoning/time/calendar.ts";
 import type { Adhesive, Day, Lot } from "../../facts/types.ts";
 import type { Limit } from "../types/source.ts";
@@ -14,7 +15,7 @@ export function lastDay(lot: Lot, adhesive: Adhesive | undefined): LastDay | und
   if (lot.expiry !== undefined)
     return { day: lot.expiry, limit: { code: "limit/expiry", values: { day: lot.expiry }, from: FROM_RECORD } };
   const shelfLife = adhesive?.shelfLife;
-  const day = shelfLife && addDays(lot.received, Math.floor(shelfLife.value / 86_400 + 1e-9));
+  const day = shelfLife && addDays(lot.received, Math.floor(shelfLife.value / DAY_SECONDS + 1e-9));
   return day === undefined || !shelfLife || !adhesive
     ? undefined
     : {

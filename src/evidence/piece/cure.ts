@@ -1,4 +1,5 @@
 /** Whether the piece had cured for long enough, by days and by warmth, when it was broken; and when it may be. */
+import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { atLeast } from "../../reckoning/compare.ts";
 import type { PieceTest } from "../../facts/types.ts";
 import type { WarmthBy } from "../codes/pieces.ts";
@@ -34,7 +35,7 @@ function worthOf(c: PieceCase) {
 /** As finely as times are told: in whole minutes, from a day on in whole hours. */
 function asTold(seconds: number): number {
   const minutes = Math.floor(seconds / 60 + 1e-9);
-  return minutes < 1440 ? minutes : Math.floor(minutes / 60) * 60;
+  return minutes < DAY_MINUTES ? minutes : Math.floor(minutes / 60) * 60;
 }
 
 const warmthBy = ({ cure: { warmth, stated } }: PieceCase): WarmthBy => ({ warmth, stated });

@@ -57,7 +57,7 @@ export function trialOf({ spec, file, id: own, body }: SoundFile<z.output<typeof
   };
 }
 
-export const preparationShown: Decisions<Preparation> = { id: show, what: show };
+const preparationShown: Decisions<Preparation> = { id: show, what: show };
 
 export const trialShown: Decisions<Trial> = {
   id: show,

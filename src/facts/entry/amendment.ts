@@ -55,7 +55,7 @@ export function isSeconded(
   return seenBy !== undefined && seenBy !== writer?.id && all.some(({ id }) => id === seenBy);
 }
 
-export const NOT_SHOWN = "something this edition does not show";
+const NOT_SHOWN = "something this edition does not show";
 
 const changeShown: Decisions<Change> = {
   place: show,

@@ -31,7 +31,7 @@ export interface Rework {
   readonly replaced?: readonly Replacement[];
 }
 
-export interface Replacement {
+interface Replacement {
   readonly lot: string;
   readonly with: string;
 }

@@ -1,4 +1,5 @@
 /** The units that the record understands, and what each is in the unit of reckoning. */
+import { FAHRENHEIT, KELVIN } from "./conversions.ts";
 import { defined } from "../../defined.ts";
 import Qty from "js-quantities";
 import type { Dimension } from "../types.ts";
@@ -127,8 +128,8 @@ const TABLE: {
 
 const TEMPERATURES: readonly (readonly [words: string, factor: number, offset: number])[] = [
   ["°C|ºC|℃|deg C|degC", 1, 0],
-  ["°F|ºF|℉|deg F|degF", 1 / 1.8, -32 / 1.8],
-  ["K", 1, -273.15],
+  ["°F|ºF|℉|deg F|degF", 1 / FAHRENHEIT.each, -FAHRENHEIT.atZero / FAHRENHEIT.each],
+  ["K", 1, -KELVIN],
 ];
 
 const WORDS = new Map<string, { readonly dimension: Dimension; readonly expression: string; readonly times: number }>();

@@ -1,4 +1,5 @@
 /** Days of the calendar. */
+import { DAY_MS } from "../quantity/conversions.ts";
 import { beyond, LIMITS } from "../limits.ts";
 import { type Fault, type Mending, onlyYouKnow, type Reading, shown, writes } from "../reading.ts";
 import type { Day } from "../types.ts";
@@ -34,7 +35,7 @@ function anotherAge(typed: string): Fault {
 
 /** The day after. */
 export function nextDay(day: Day): Day {
-  return new Date(Date.parse(`${day}T00:00:00Z`) + 86_400_000).toISOString().slice(0, 10);
+  return new Date(Date.parse(`${day}T00:00:00Z`) + DAY_MS).toISOString().slice(0, 10);
 }
 
 function iso(year: number, month: number, day: number): string | undefined {

@@ -1,12 +1,11 @@
 /** Days and times of day of the aircraft's time zone as seconds since 1970-01-01T00:00Z. */
+import { DAY_MINUTES, DAY_SECONDS } from "../quantity/conversions.ts";
 import { Temporal } from "temporal-polyfill";
 import { nearest } from "../nearest.ts";
 import { meaning, onlyYouKnow, type Reading, shown } from "../reading.ts";
 import type { Day, Moment } from "../types.ts";
 import type { Clock } from "./clock.ts";
 import { nextDay } from "./day.ts";
-
-const DAY_SECONDS = 86_400;
 
 export function readZone(typed: string): Reading<string> {
   try {
@@ -76,9 +75,9 @@ export class Zone {
    * undefined where clocks were put forward over it.
    */
   moment(day: Day, clock: Clock, twice: "earlier" | "later"): Moment | undefined {
-    const past = clock.minutes >= 1440;
+    const past = clock.minutes >= DAY_MINUTES;
     const date = past ? nextDay(day) : day;
-    const minutes = past ? clock.minutes - 1440 : clock.minutes;
+    const minutes = past ? clock.minutes - DAY_MINUTES : clock.minutes;
     if (this.start(nextDay(date)) - this.start(date) === DAY_SECONDS)
       return { typed: clock.typed, epoch: this.start(date) + minutes * 60 };
     const local = Temporal.PlainDate.from(date).toPlainDateTime({

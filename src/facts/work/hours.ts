@@ -1,4 +1,5 @@
 /** Hours that someone worked. */
+import { DAY_MINUTES } from "../quantity/conversions.ts";
 import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, person, show } from "../decisions.ts";
@@ -7,8 +8,6 @@ import { block, words, worked } from "../field.ts";
 import { idOf, plain } from "../id.ts";
 import type { InEntry } from "../typing.ts";
 import type { Path } from "../values.ts";
-
-const DAY_MINUTES = 24 * 60;
 
 export const hoursSchema = block({
   who: plain(idOf("person", "Who worked.", "builder")),

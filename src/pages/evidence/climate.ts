@@ -1,4 +1,5 @@
 /** What the page on the workshop's climate says. */
+import { DAY_SECONDS, toFahrenheit } from "../../facts/quantity/conversions.ts";
 import { defined } from "../../defined.ts";
 import type { ClimateInput, DayRange } from "../../charts/climate.ts";
 import { climateTracks } from "../../reckoning/climate/climate-tracks.ts";
@@ -45,8 +46,6 @@ interface GapRow {
   readonly lasted: string;
 }
 
-const DAY = 86_400;
-
 export function climatePage(shown: Shown): ClimatePage {
   const { climate, aircraft, entries } = shown.record;
   const clock = new LocalTime(aircraft.timeZone);
@@ -56,7 +55,7 @@ export function climatePage(shown: Shown): ClimatePage {
   const metric = aircraft.units === "metric";
   const temperature = inputOf(tracks.temperature, clock, batches, {
     unit: metric ? "°C" : "°F",
-    of: (celsius) => (metric ? celsius : celsius * 1.8 + 32),
+    of: (celsius) => (metric ? celsius : toFahrenheit(celsius)),
     noted: (batch) => batch.temperature?.value,
   });
   const humidity = inputOf(tracks.humidity, clock, batches, {
@@ -133,7 +132,7 @@ function inputOf(
     unit,
     from: first.day,
     to: last.day + 1,
-    gaps: gapsOf(track).map(({ from, to }) => ({ from: from / DAY, to: to / DAY })),
+    gaps: gapsOf(track).map(({ from, to }) => ({ from: from / DAY_SECONDS, to: to / DAY_SECONDS })),
   };
 }
 

@@ -1,3 +1,4 @@
+import { DAY_MS } from "../../facts/quantity/conversions.ts";
 import type { SealedSince, Shown } from "../../editions/shown.ts";
 
 export interface Sealed extends SealedSince {
@@ -25,6 +26,6 @@ export function sealedSince({ record, seal }: Shown, entries: readonly string[])
     if (latest === undefined || one.number > latest.number) latest = one;
   }
   if (latest === undefined) return undefined;
-  const count = Math.round((Date.parse(latest.date) - Date.parse(last)) / 86_400_000);
+  const count = Math.round((Date.parse(latest.date) - Date.parse(last)) / DAY_MS);
   return { ...latest, days: count, isLate: count > LATE_DAYS };
 }

@@ -1,4 +1,5 @@
 /** What the page on weight says: sums and moments, in the aircraft's units. */
+import { INCH, POUND } from "../../facts/quantity/conversions.ts";
 import { defined } from "../../defined.ts";
 import type { Balance } from "../../reckoning/weight/centre-of-gravity.ts";
 import { weightOf, type WeightFile } from "../../evidence/measures/weight.ts";
@@ -7,9 +8,6 @@ import type { Shown } from "../../editions/shown.ts";
 import { grouped, percent, quantityWords } from "../../words/words.ts";
 
 type Units = "metric" | "imperial";
-
-const POUND = 0.45359237;
-const INCH = 0.0254;
 
 export interface WeightRow {
   readonly weighing: Weighing;

@@ -11,7 +11,8 @@
  * the times grow
  * with warmth: the caller says what follows.
  */
-import { KELVIN, positive } from "../domain.ts";
+import { KELVIN } from "../../facts/quantity/conversions.ts";
+import { positive } from "../domain.ts";
 
 /** Molar gas constant, J/(mol·K), exact since 2019 (SI brochure, 9th ed.; memory). */
 export const GAS_CONSTANT = 8.31446261815324;

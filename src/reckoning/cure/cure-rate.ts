@@ -12,7 +12,7 @@
  */
 import { activationEnergy, GAS_CONSTANT, type CureRow } from "./activation-energy.ts";
 import { atLeast } from "../compare.ts";
-import { KELVIN } from "../domain.ts";
+import { KELVIN } from "../../facts/quantity/conversions.ts";
 import type { LifeRow } from "../mixing/working-life.ts";
 
 export interface CureLaw {

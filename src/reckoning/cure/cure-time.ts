@@ -6,9 +6,11 @@
  * first is the end of its day and the second the start of its day. Never below 0. Units: seconds since
  * 1970-01-01T00:00Z.
  */
+import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
+
 export function cureTime(closedAtLatest: number, brokenAtEarliest: number): number {
   return Math.max(0, brokenAtEarliest - closedAtLatest);
 }
 
 /** Three full days at room temperature, s: common practice, no source. */
-export const USUAL_CURE = 3 * 86_400;
+export const USUAL_CURE = 3 * DAY_SECONDS;

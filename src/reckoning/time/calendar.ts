@@ -1,6 +1,5 @@
 /** Days as text (`YYYY-MM-DD`, Gregorian) and as numbers. A text that is no real day gives undefined. */
-
-const DAY_MS = 86_400_000;
+import { DAY_MS } from "../../facts/quantity/conversions.ts";
 
 /** Days that were reckoned before: a record asks for the same ones again and again. */
 const numbers = new Map<string, number>();

@@ -1,4 +1,5 @@
 /** What calendar and clock show in one time zone, by its IANA name. Instants in s since 1970-01-01T00:00Z. */
+import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
 import { Temporal } from "temporal-polyfill";
 
 interface Spell {
@@ -44,12 +45,12 @@ export class LocalTime {
    * midnight.
    */
   midnight(dayNumber: number): number {
-    return dayNumber * 86_400 - this.#offset(dayNumber * 86_400 - this.#offset(dayNumber * 86_400));
+    return dayNumber * DAY_SECONDS - this.#offset(dayNumber * DAY_SECONDS - this.#offset(dayNumber * DAY_SECONDS));
   }
 
   /** Days since 1970-01-01 of the day that it is at an instant. */
   dayNumber(instant: number): number {
-    return Math.floor((instant + this.#offset(instant)) / 86_400);
+    return Math.floor((instant + this.#offset(instant)) / DAY_SECONDS);
   }
 
   #shown(instant: number): string {

@@ -1,4 +1,5 @@
 /** Batches, their components and their test pieces. */
+import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { defined } from "../../defined.ts";
 import type { Filed } from "../filed.ts";
 import type { Spec } from "../../facts/kinds.ts";
@@ -170,7 +171,7 @@ function checkClocks(
   ] as const)
     checkClock(context, filed, [...path, key], clock, zone);
   if (!mixed || !closed || closed.minutes >= mixed.minutes) return;
-  const after = closed.minutes + 1440;
+  const after = closed.minutes + DAY_MINUTES;
   const past = after < 36 * 60 ? `${Math.floor(after / 60)}:${String(after % 60).padStart(2, "0")}` : undefined;
   const mend = past === undefined ? "correct one of the two times" : `if midnight had passed, write "${past}"`;
   report(context, filed, [...path, "closed"], {

@@ -1,8 +1,8 @@
 /** What one person can have worked on one day, over all lines and entries of that day. */
+import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { type CheckContext, type EntryFile, report, soundOf, whereIs } from "./context.ts";
 
 /** A day of hours; those of the day on which clocks are put back are written as 24 too. */
-const A_DAY = 24 * 60;
 
 interface SoFar {
   minutes: number;
@@ -19,7 +19,7 @@ export function checkDayHours(context: CheckContext): void {
       worked.set(key, day);
       day.minutes += time.minutes;
       day.places.push(whereIs(filed, ["hours", index]));
-      if (day.minutes <= A_DAY || day.told || day.places.length < 2) return;
+      if (day.minutes <= DAY_MINUTES || day.told || day.places.length < 2) return;
       day.told = true;
       tell(context, filed, index, who, day);
     });

@@ -1,4 +1,5 @@
 /** Tests of pieces. */
+import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { Zone } from "../../facts/time/zone.ts";
 import { checkClock } from "./batches.ts";
 import {
@@ -106,7 +107,7 @@ function checkOrder(
 ): void {
   const glued = batch.closed ?? batch.mixed;
   const earlierDay = filed.spec.date < gluedIn.spec.date;
-  const pastMidnight = glued !== undefined && glued.minutes >= 1440;
+  const pastMidnight = glued !== undefined && glued.minutes >= DAY_MINUTES;
   const sameDay = filed.spec.date === gluedIn.spec.date;
   const earlierTime =
     sameDay && (pastMidnight || (glued !== undefined && test.at !== undefined && test.at.minutes < glued.minutes));
