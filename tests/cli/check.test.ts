@@ -33,6 +33,16 @@ describe("scarfline check", () => {
     ]);
   });
 
+  it("tells notes, and beside JSON apart from it; a record with notes alone is good", async () => {
+    const content = scratch();
+    writeAll(content, { ...(await smallRecord()), "entries/2021-03-10.odt": "text" });
+    const note = "entries/2021-03-10.odt:1:1  note: nothing reads this file, and nothing in the record names it\n";
+    const { code, out, err } = await command(["check", "--content", content]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toContain(`\n${note}No problems in the record.\n`);
+    expect(await command(["check", "--content", content, "--json"])).toEqual({ code: 0, out: "[]\n", err: note });
+  });
+
   it("changes nothing in the record", async () => {
     const content = scratch();
     writeAll(content, { ...(await smallRecord()), "entries/2021-03-10-wrong.md": "no front matter\n" });
