@@ -25,6 +25,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "wood-moisture": HANDBOOK_MOISTURE,
   "dew-point": PAINT_RULE,
   "working-life": FROM_SHEET,
+  spread: FROM_SHEET,
   "test-pieces": AC_43_13_SAMPLE,
   "sample-wood": AC_43_13_SAMPLE,
   "cure-temperature": FROM_SHEET,

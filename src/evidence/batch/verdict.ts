@@ -11,6 +11,7 @@ import { mixRatioRule } from "./mix-ratio.ts";
 import { woodMoisture } from "./moisture.ts";
 import { testPieces } from "./pieces.ts";
 import { sampleWood } from "./sample.ts";
+import { spreadRule } from "./spread.ts";
 import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
 
@@ -27,6 +28,7 @@ const RULES: readonly BatchRule[] = [
   woodMoisture,
   dewPointRule,
   workingLifeRule,
+  spreadRule,
   cureTemperature,
   testPieces,
   sampleWood,

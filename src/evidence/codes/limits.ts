@@ -14,6 +14,7 @@ export interface LimitValues {
   "limit/mix-doubt": { readonly tolerance: number };
   "limit/working-life": { readonly life: string; readonly mass: string; readonly temperature: string };
   "limit/shop": Asked;
+  "limit/spread": Asked;
   "limit/humidity": Asked;
   "limit/wood-moisture": Asked;
   /** K */

@@ -28,7 +28,19 @@ interface Stood {
   readonly openFor: number;
 }
 
+/** kg, m², kg/m²; what was asked as typed, and in kg/m². */
+interface Spread {
+  readonly mass: number;
+  readonly area: number;
+  readonly spread: number;
+  readonly asked: string;
+  readonly limit: number;
+}
+
 export interface MixingValues {
+  "spread/not-known": NoValues;
+  "spread/enough": Spread;
+  "spread/too-little": Spread;
   "mix-ratio/not-noted": NoValues;
   "mix-ratio/not-in-one-measure": NoValues;
   "mix-ratio/no-usable-ratio": { readonly by: "mass" | "volume" };

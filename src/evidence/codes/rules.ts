@@ -12,6 +12,7 @@ export type RuleId =
   | "wood-moisture"
   | "dew-point"
   | "working-life"
+  | "spread"
   | "test-pieces"
   | "sample-wood"
   | "cure-temperature"

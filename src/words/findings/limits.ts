@@ -8,6 +8,7 @@ export const LIMITS: Sentences<LimitValues & WarmthValues> = {
   "limit/mix-doubt": ({ tolerance }) => `error and doubt of the scale together at most ${percent(tolerance)}`,
   "limit/working-life": ({ life, mass, temperature }) => `closed within ${life}, as for ${mass} at ${temperature}`,
   "limit/shop": ({ asked }) => `shop ${asked}`,
+  "limit/spread": ({ asked }) => `${asked} over the area of the joints`,
   "limit/humidity": ({ asked }) => `humidity ${asked}`,
   "limit/wood-moisture": ({ asked }) => `wood moisture ${asked}`,
   "limit/dew-point": ({ least }) => `surfaces at least ${least} K above the dew point`,

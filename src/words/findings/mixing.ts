@@ -1,6 +1,6 @@
 /** The mix, and the time until the joint was closed. */
 import type { MixingValues } from "../../evidence/codes/mixing.ts";
-import { figure, percent, percentApart, span } from "../figure.ts";
+import { apart, figure, percent, percentApart, span } from "../figure.ts";
 import type { Sentences } from "./catalogue.ts";
 
 const stood = ({ mixed, closed }: MixingValues["working-life/closed-first"]): string =>
@@ -22,6 +22,11 @@ export const MIXING: Sentences<MixingValues> = {
   "mix-doubt/too-close": (v) => `${doubt(v)}; so close to the limit the scale cannot show that the mix was within it.`,
   "mix-doubt/too-coarse": (v) =>
     `${doubt(v)}; the scale is too coarse for so little: it could not show any mix to be within the limit.`,
+  "spread/not-known": () =>
+    "How much was mixed, or the area of a joint, is not noted, so nothing shows that there was enough to spread.",
+  "spread/enough": (v) => `${spread(v)}.`,
+  "spread/too-little": (v) =>
+    `${spread(v)}, less than ${v.asked} even if nothing stayed in the cup: the joint may be starved.`,
   "working-life/no-times": () =>
     "Neither when it was mixed nor when the joint was closed is noted, so the time it stood is not known.",
   "working-life/no-closing": () => "When the joint was closed is not noted, so the time it stood is not known.",
@@ -36,6 +41,9 @@ export const MIXING: Sentences<MixingValues> = {
   "working-life/within": (v) => `${stood(v)}: ${span(v.openFor)} of ${v.life}.`,
   "working-life/exceeded": (v) => `${stood(v)}: ${span(v.openFor)}, more than ${v.life}.`,
 };
+
+const spread = ({ mass, area, spread: found, limit }: MixingValues["spread/enough"]): string =>
+  `${figure(mass * 1000, 1)} g mixed over ${figure(area * 1e4, 0)} cm² of joints is at most ${apart(found * 1000, limit * 1000, 0)} g/m²`;
 
 function mix({
   resin,

@@ -41,6 +41,10 @@ export const RULES: Sentences<RuleValues> = {
   "rule/working-life": () =>
     "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop. Later rejects the batch. A time, an " +
     "amount or a row of the sheet that is missing leaves it not shown.",
+  "title/spread": () => "Enough to spread",
+  "rule/spread": () =>
+    "What was mixed for a session, over the area of the joints it went into, is no less than the spread entered of the data sheet, for both faces together. Less is a caution, as is an amount or an area that is not noted. " +
+    "A spread is called the sheet's only where the sheet is attached.",
   "title/test-pieces": () => "Test pieces",
   "rule/test-pieces": () =>
     "As many test pieces as the procedure asks, else this program's one a batch, are made from the batch, are broken, and pass. One that fails rejects the batch whatever the " +

@@ -1,0 +1,42 @@
+/** Whether as much adhesive was mixed as the joints it went into ask for. All that was mixed counts as spread, so that less was too little for sure. */
+import { atLeast } from "../../reckoning/compare.ts";
+import type { Batch } from "../../facts/types.ts";
+import { lookUp } from "../record-index.ts";
+import { FROM_RECORD, sheetOf } from "../sources.ts";
+import type { Limit } from "../types/source.ts";
+import type { Finding } from "../types.ts";
+import type { BatchCase } from "./case.ts";
+import { factsOf } from "./facts.ts";
+
+/** A caution and no more: what is entered of a sheet is how much it tells to spread, not the least that it lets pass. */
+export function spreadRule(c: BatchCase): Finding[] {
+  const { adhesive, batch, index } = c;
+  if (!adhesive.spread || batch.joints.length === 0) return [];
+  const { value: asked, typed } = adhesive.spread;
+  // A spread that no attached sheet gives is the builder's figure.
+  const from = adhesive.sheetFile === undefined ? FROM_RECORD : sheetOf(adhesive);
+  const limit: Limit = { code: "limit/spread", values: { asked: typed }, from };
+  const cups = together(c);
+  const joints = [...new Set(cups.flatMap((cup) => cup.joints))];
+  const areas = joints.map((id) => lookUp(index.joints, id, "joint").area?.value);
+  const masses = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive, "adhesive")).mass);
+  const [area, mass] = [sum(areas), sum(masses)];
+  if (area === undefined || mass === undefined || !(area > 0))
+    return [c.find("spread/not-known", "caution", {}, { limit })];
+  const values = { mass, area, spread: mass / area, asked: typed, limit: asked };
+  const beside = { limit, alsoOn: cups.map(({ id }) => ({ kind: "batch", id }) as const) };
+  return [
+    atLeast(mass / area, asked)
+      ? c.find("spread/enough", "meets", values, beside)
+      : c.find("spread/too-little", "caution", values, beside),
+  ];
+}
+
+/** The cups of one entry that went into the same joints. */
+function together({ index, batch }: BatchCase): Batch[] {
+  const all = batch.joints.flatMap((id) => index.batchesOfJoint.get(id) ?? []);
+  return [...new Set([batch, ...all.filter(({ entry }) => entry === batch.entry)])];
+}
+
+const sum = (values: readonly (number | undefined)[]): number | undefined =>
+  values.reduce((total, value) => (total === undefined || value === undefined ? undefined : total + value), 0);

@@ -1,0 +1,53 @@
+/** Adhesive mixed over the area of the joints that it went into. */
+import { describe, expect, it } from "vitest";
+import type { Adhesive, Batch } from "../../src/facts/types.ts";
+import { adhesive, assembly, batch, glued, joint, test } from "./make.ts";
+import { reckon } from "./reckoned.ts";
+
+const area = (square: number) => ({ typed: `${square} m²`, value: square, unit: "m²", step: 0.01 });
+const SPREAD = { typed: "300 g/m²", value: 0.3, unit: "kg/m²", step: 0.001 };
+const wing = (...areas: (number | undefined)[]) =>
+  assembly("wing", {
+    joints: areas.map((one, i) => ({ ...joint(`W-${i + 1}`), ...(one !== undefined && { area: area(one) }) })),
+  });
+
+/** 60 g mixed into W-1 unless others are given. */
+function told(
+  areas: (number | undefined)[],
+  batches: readonly Batch[] = [batch("B-1")],
+  change: Partial<Adhesive> = {},
+) {
+  const made = { assemblies: [wing(...areas)], adhesives: [adhesive({ spread: SPREAD, ...change })] };
+  return reckon(glued(batches, [test("B-1/1")], made))
+    .batches.get("B-1")
+    ?.findings.filter(({ rule }) => rule === "spread")
+    .map(({ severity, sentence, limit }) => `${severity}: ${sentence} ${limit?.from.text ?? ""}`);
+}
+
+describe("The spread of a session", () => {
+  it("is all that was mixed over the area, and at the figure itself enough", () => {
+    expect(told([0.2])).toEqual(["meets: 60.0 g mixed over 2000 cm² of joints is at most 300 g/m². the record itself"]);
+    expect(told([0.21])).toEqual([
+      "caution: 60.0 g mixed over 2100 cm² of joints is at most 286 g/m², less than 300 g/m² even if nothing stayed in the cup: the joint may be starved. the record itself",
+    ]);
+  });
+
+  it("counts the cups of one session together, and every joint that they went into", () => {
+    const second = batch("B-2", { joints: ["W-1", "W-2"] });
+    expect(told([0.2, 0.2], [batch("B-1"), second])?.[0]).toMatch(/^meets: 120.0 g mixed over 4000 cm²/u);
+    expect(told([0.2, 0.3], [batch("B-1"), second])?.[0]).toMatch(/^caution: 120.0 g mixed over 5000 cm²/u);
+  });
+
+  it("is not known without an area or an amount, and is not asked without a figure or a joint", () => {
+    const unknown =
+      "caution: How much was mixed, or the area of a joint, is not noted, so nothing shows that there was enough to spread. the record itself";
+    expect(told([undefined])).toEqual([unknown]);
+    expect(told([0.2], [batch("B-1", { resin: { lot: "R-1" } })])).toEqual([unknown]);
+    expect(told([0.2], [batch("B-1", { joints: [] })])).toEqual([]);
+    expect(told([0.2], [batch("B-1")], { spread: undefined })).toEqual([]);
+  });
+
+  it("is called the sheet's only where the sheet is attached", () => {
+    expect(told([0.2], [batch("B-1")], { sheetFile: "sheet.pdf" })?.[0]).toContain("Resorcin data sheet, revision 4");
+  });
+});
