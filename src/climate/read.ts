@@ -6,7 +6,7 @@ import { bytesOf } from "../record/file-bytes.ts";
 import { type Form, type ReadText, readText } from "../record/text/bytes.ts";
 import { Zone } from "../facts/time/zone.ts";
 import type { ClimateLog, Day } from "../facts/types.ts";
-import { BESIDE } from "./form.ts";
+import { BESIDE, type Stated } from "./form.ts";
 import { readLog, USUAL_GAP, type Workshop } from "./log.ts";
 import { type FiledLog, overlapProblems } from "./overlap.ts";
 import { type Sidecar, sidecarsOf, statedIn } from "./sidecar.ts";
@@ -89,10 +89,24 @@ function readOne(
   const text = logText(root, file);
   if ("problem" in text) return { problems: [text.problem], forms: [] };
   const { forms, source } = text;
-  const log = readLog(file, source.text, statedIn(sidecar?.spec), workshop);
+  const log = readAgain(file, source.text, statedIn(sidecar?.spec), workshop);
   return "times" in log
     ? { log: { ...log, file }, forms }
     : { forms, problems: log.map((problem) => named(problem, sidecar?.file ?? file.replace(/\.csv$/iu, ".md"))) };
+}
+
+type Log = ReturnType<typeof readLog>;
+
+/** What each file was read as last: whoever reads a record again and again, as a preview does, changes its logs least. */
+const last = new Map<string, { readonly text: string; readonly of: string; readonly log: Log }>();
+
+function readAgain(file: string, text: string, stated: Stated, workshop: Workshop): Log {
+  const of = JSON.stringify([stated, workshop.timeZone, `${workshop.latest}`]);
+  const known = last.get(file);
+  if (known?.text === text && known.of === of) return known.log;
+  const log = readLog(file, text, stated, workshop);
+  last.set(file, { text, of, log });
+  return log;
 }
 
 /** What a file is told to be mended in is the file that is there, or the one to be written. */
@@ -109,6 +123,9 @@ function logText(root: string, file: string): ReadText | { readonly problem: Pro
 
 const idOf = (file: string): string => file.slice("climate/".length).replace(/\.csv$/iu, "");
 
+/** Whatever is said beside a file, so much between two readings is a gap, s: a night fits into more. This program's own measure; common practice, no source. */
+const LONGEST_GAP = 6 * 3600;
+
 function typedLog(log: FiledLog, sidecar: Sidecar | undefined): ClimateLog {
   const { file, times, temperatures, humidities, gap } = log;
   const id = idOf(file);
@@ -118,7 +135,7 @@ function typedLog(log: FiledLog, sidecar: Sidecar | undefined): ClimateLog {
     times,
     temperatures,
     humidities,
-    gap,
+    gap: Math.min(gap, LONGEST_GAP),
     gapIsDefault: sidecar?.spec?.gap === undefined && gap === USUAL_GAP,
     place: { file, line: 1, column: 1 },
     audience: sidecar?.spec?.for ?? "public",

@@ -45,9 +45,9 @@ export function declaredLater(record: Record, { pieces }: Pick<Batch, "pieces">)
   );
 }
 
-/** Changes of a thing that name nobody, in the order of the record. */
+/** Changes of a thing, in the order of the record, but for those of a value that names somebody. */
 export function changesOf(record: Record, about: Ref): Changed[] {
-  return (changesIn(record).get(keyOf(about)) ?? []).filter(({ change }) => namesNobody(change));
+  return (changesIn(record).get(keyOf(about)) ?? []).filter(({ change }) => !namesSomebody(change));
 }
 
 /** What a sentence on a change rests on. */
@@ -56,8 +56,7 @@ export function restsOnChange({ amendment, change }: Changed): Ref[] {
     { kind: "entry", id: amendment.entry },
     { kind: "entry", id: amendment.by },
     ...change.needs,
-    ...refsIn(change.was),
-    ...refsIn(change.is),
+    ...[...refsIn(change.was), ...refsIn(change.is)].filter(({ kind }) => kind !== "person"),
   ];
 }
 
@@ -66,8 +65,8 @@ export function amendedValues({ amendment: { day, why }, change: { fact, value, 
 }
 
 /** Who witnessed a test changes nothing that is reckoned; the entry's page tells it by the name that its edition shows. */
-function namesNobody({ was, is }: Change): boolean {
-  return [...refsIn(was), ...refsIn(is)].every(({ kind }) => kind !== "person");
+function namesSomebody({ value, was, is }: Change): boolean {
+  return value !== undefined && [...refsIn(was), ...refsIn(is)].some(({ kind }) => kind === "person");
 }
 
 function changesIn(record: Record): ReadonlyMap<string, readonly Changed[]> {
@@ -83,5 +82,7 @@ function changesIn(record: Record): ReadonlyMap<string, readonly Changed[]> {
 }
 
 const keyOf = ({ kind, id }: Ref): string => `${kind} ${id}`;
-const textOf = (said: Said): string => said.map((part) => (typeof part === "string" ? part : part.id)).join("");
+/** Of a whole fact it is told that somebody stood in it, and not who: editions differ in that. */
+const textOf = (said: Said): string =>
+  said.map((part) => (typeof part === "string" ? part : part.kind === "person" ? "someone" : part.id)).join("");
 const refsIn = (said: Said = []): Ref[] => said.flatMap((part) => (typeof part === "string" ? [] : [part]));

@@ -3,22 +3,18 @@
  *
  *   == What was tried, as a plain sentence
  *   why The reason for the right answer, with its source where it has one
- *   @ entries/2025-03-03-caps.md        changes as in tests/record/change.ts
+ *   @ entries/2025-03-03-caps.md        changes as in alter.ts
  *   - moisture: 10 %
  *   + moisture: 17 %
- *   > batch B-001: rejected             what must be found then; or `> problem`, where it must not build
+ *   > batch B-001: rejected             what must be found then; or `> problem CODE`, where it must not build;
+ *   > told B-001: sample-wood/other-lot or the code of what is told of a batch, piece, joint or hold point
  */
-import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Evidence } from "../../src/evidence/types.ts";
 import { problemText } from "../../src/problem.ts";
-import { readRecord } from "../../src/record/read.ts";
-import { change } from "../record/change.ts";
-
-const BASE = new URL("base", import.meta.url).pathname;
-const TODAY = "2025-12-31";
+import { alter } from "./alter.ts";
+import type { Workbench } from "./workbench.ts";
 
 export interface Attack {
   readonly title: string;
@@ -43,22 +39,23 @@ export function attacksIn(path: string): Attack[] {
 }
 
 /** What the program says of the things that the attack expects something of, in the same words. */
-export async function answer(attack: Pick<Attack, "changes" | "expected">): Promise<string[]> {
-  const folder = mkdtempSync(join(tmpdir(), "scarfline-attack-"));
-  try {
-    cpSync(BASE, folder, { recursive: true });
-    change(folder, attack.changes);
-    const read = await readRecord(folder, { today: TODAY });
-    if ("problems" in read) return attack.expected[0] === "problem" ? ["problem"] : read.problems.map(problemText);
-    const evidence = reckon(read.record);
-    return attack.expected.map((line) => stated(evidence, line));
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
+export async function answer(bench: Workbench, attack: Pick<Attack, "changes" | "expected">): Promise<string[]> {
+  const read = await bench.read(bench.changed((folder) => alter(folder, attack.changes)));
+  if ("problems" in read) {
+    const codes = read.problems.map(({ code }) => `problem ${code}`);
+    return attack.expected.every((line) => codes.includes(line))
+      ? [...attack.expected]
+      : read.problems.map(problemText);
   }
+  const evidence = reckon(read.record);
+  return attack.expected.map((line) => stated(evidence, line));
 }
 
 function stated(evidence: Evidence, line: string): string {
-  const [, kind = "", id = ""] = /^(batch|joint|piece|hold point|pair|measurement) ([^:]+):/.exec(line) ?? [];
+  const [, kind = "", id = "", code = ""] =
+    /^(batch|joint|piece|hold point|pair|measurement|told) ([^:]+): (.+)$/.exec(line) ?? [];
+  if (kind === "told")
+    return codesOf(evidence, id).includes(code) ? line : `told ${id}: ${codesOf(evidence, id).join(", ")}`;
   const measured = [...evidence.assemblies.values()].flatMap(({ measurements }) => measurements);
   const states: { readonly [kind: string]: string | undefined } = {
     batch: evidence.batches.get(id)?.verdict,
@@ -69,4 +66,15 @@ function stated(evidence: Evidence, line: string): string {
     measurement: measured.find(({ measurement: { what } }) => what === id)?.verdict,
   };
   return `${kind} ${id}: ${states[kind] ?? "not in the record"}`;
+}
+
+/** The codes of all that is told of a thing: findings, needs, changes. */
+function codesOf(evidence: Evidence, id: string): string[] {
+  const files = [evidence.batches.get(id), evidence.joints.get(id), evidence.pieces.get(id)];
+  const point = evidence.holdPoints.get(id);
+  const told: readonly { readonly code: string }[] = [
+    ...files.flatMap((file) => file?.findings ?? []),
+    ...(point === undefined ? [] : [...point.needs, ...point.changes, ...point.remarks]),
+  ];
+  return told.map(({ code }) => code);
 }

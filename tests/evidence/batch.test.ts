@@ -196,16 +196,16 @@ describe("Moisture of the wood", () => {
     ).toMatchObject({ text: expect.stringContaining("FAA-H-8083-31"), known: "seen" });
   });
 
-  it("without a reading is estimated from the climate: in range a caution, out of range or without a climate unproven", () => {
+  it("without a reading is estimated from the air of the moment, which proves nothing of it, in range or out of it", () => {
     const none = { moisture: undefined };
     const open = { humidity: undefined };
-    expect(after("wood-moisture", none)).toEqual(["shown", "caution"]);
+    expect(after("wood-moisture", none)).toEqual(["not shown", "unproven"]);
     expect(after("wood-moisture", { ...none, humidity: pc("30") })).toEqual(["not shown", "unproven"]);
     expect(after("wood-moisture", { ...none, humidity: pc("70") })).toEqual(["not shown", "unproven"]);
     expect(after("wood-moisture", { ...none, humidity: undefined }, open)).toEqual(["not shown", "unproven"]);
     expect(after("wood-moisture", { ...none, humidity: pc("99") }, open)).toEqual(["not shown", "unproven"]);
     expect(sentence(fileOf(none), "wood-moisture")).toBe(
-      "No meter reading of the wood is noted; at 20 °C and 50 % wood settles at about 9.3 % (an estimate, for wood that has had time).",
+      "No meter reading of the wood is noted; at 20 °C and 50 % wood settles at about 9.3 % (an estimate, for wood that has had time); the air of one moment shows nothing of the wood.",
     );
     expect(fileOf(none).moistureEstimate).toBeCloseTo(0.0927, 3);
     expect(sentence(fileOf({ ...none, humidity: pc("99") }, open), "wood-moisture")).toBe(

@@ -118,7 +118,7 @@ describe("The moisture of the wood, with no meter reading", () => {
   it("falls back on the climate noted where the two weeks are not whole, and says so", () => {
     const c = { climate: damp(0.5, "2025-02-25"), batch: { moisture: undefined } };
     expect(ofBatch(c, "wood-moisture")).toBe(
-      "caution: No meter reading of the wood is noted; at 20 °C and 50 %, the logger not having the two weeks before whole, wood settles at about 9.3 % (an estimate, for wood that has had time).",
+      "unproven: No meter reading of the wood is noted; at 20 °C and 50 %, the logger not having the two weeks before whole, wood settles at about 9.3 % (an estimate, for wood that has had time); the air of one moment shows nothing of the wood.",
     );
     expect(ofBatch({ climate: damp(0.5, "2025-02-24"), batch: { moisture: undefined } }, "wood-moisture")).toContain(
       "by the logger's two weeks before",

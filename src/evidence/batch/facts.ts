@@ -116,13 +116,9 @@ function sheetRatio({ byMass, byVolume, density }: Adhesive, by: "mass" | "volum
   return nominal === undefined ? undefined : { nominal, from: other, converted: true };
 }
 
-/** The coarsest of the noted reading step and of the last digits as typed; a fraction has no last digit. */
-function stepOf(batch: Batch, resin: Quantity, hardener: Quantity): Ratio["step"] {
+/** The coarser of the noted reading step and of the last digits as typed; where none is noted, digits alone show nothing of the scale. */
+function stepOf({ scale }: Batch, resin: Quantity, hardener: Quantity): Ratio["step"] {
+  if (scale?.unit !== resin.unit) return undefined;
   const typed = Math.max(resin.step, hardener.step);
-  if (batch.scale) {
-    if (batch.scale.unit !== resin.unit) return undefined;
-    const { value, typed: noted } = batch.scale;
-    return typed > value * (1 + 1e-9) ? { value: typed } : { value, noted };
-  }
-  return resin.step <= 0 || hardener.step <= 0 ? undefined : { value: typed };
+  return typed > scale.value * (1 + 1e-9) ? { value: typed } : { value: scale.value, noted: scale.typed };
 }

@@ -42,7 +42,7 @@ function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
     return c.find("wood-moisture/logged-in-part", "unproven", values, { limit });
   }
   const where = against(moistureEstimate, range);
-  if (where === "within") return c.find("wood-moisture/estimated", "caution", values, { limit });
+  if (where === "within") return c.find("wood-moisture/estimated", "unproven", values, { limit });
   const outside = { ...values, where, asked: range.typed };
   return c.find("wood-moisture/estimated-outside", "unproven", outside, { limit });
 }

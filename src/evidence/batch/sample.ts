@@ -12,12 +12,16 @@ const gluedLots = ({ index, batch }: BatchCase): Lot[] =>
   batch.timber.map((id) => lookUp(index.record.lots, id, "lot"));
 
 /** Whether every leg of a piece is of a kind that was glued; two lots of which no species is noted are alike only where they are one. */
-export function isSample(c: BatchCase, { piece }: PieceFile): boolean {
-  if (piece.scraps === true && piece.lot === undefined && piece.legs === undefined) return true;
-  const lots = lotsOfPiece(c.index, piece, c.batch);
+export function isSample(c: BatchCase, file: PieceFile): boolean {
+  if (isOfScraps(file)) return true;
+  const lots = lotsOfPiece(c.index, file.piece, c.batch);
   const glued = gluedLots(c);
   return lots.length > 0 && lots.every((lot) => glued.some((one) => isAlike(lot, one)));
 }
+
+/** Of whatever was glued, where no lot of its own says of what. */
+const isOfScraps = ({ piece }: PieceFile): boolean =>
+  piece.scraps === true && piece.lot === undefined && piece.legs === undefined;
 
 const isAlike = (a: Lot, b: Lot): boolean => a.id === b.id || (kindOf(a) !== undefined && kindOf(a) === kindOf(b));
 
@@ -51,7 +55,7 @@ function lacking(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
     samples.some(
       (file) =>
         verdicts.includes(file.verdict) &&
-        (file.piece.scraps === true || lotsOfPiece(c.index, file.piece, c.batch).some((own) => isAlike(own, lot))),
+        (isOfScraps(file) || lotsOfPiece(c.index, file.piece, c.batch).some((own) => isAlike(own, lot))),
     );
   const glued = gluedLots(c);
   const without = glued.filter((lot) => !has(lot, ["pass"]));

@@ -177,6 +177,11 @@ export function amendedIn(
     ...entries.flatMap((id) =>
       changesOf(record, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`)),
     ),
+    ...departures.flatMap(({ id, acceptedIn }) =>
+      changesOf(record, { kind: "entry", id: acceptedIn ?? "" }).filter(
+        ({ change }) => change.fact === `Acceptance of ${id}`,
+      ),
+    ),
   ];
 }
 

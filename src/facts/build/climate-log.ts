@@ -63,7 +63,7 @@ export const climateSchema = block({
   decimal: choice([".", ","], "The decimal mark.").optional(),
   gap: quantity(
     { dimension: "duration", example: "2 h" },
-    "The longest time between two readings that is no gap.",
+    "The longest time between two readings that is no gap, 6 h at most.",
   ).optional(),
   for: audience().optional(),
 });

@@ -2,8 +2,10 @@
 import type * as z from "zod";
 import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { audience, block, words } from "../field.ts";
-import { idOf, ownId } from "../id.ts";
+import { HOLD_KINDS } from "../build/hold-point.ts";
+import { audience, block, field, words } from "../field.ts";
+import { idFault, idOf, ownId } from "../id.ts";
+import type { Reading } from "../reading.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Audience, Day, Path, Placed } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
@@ -11,9 +13,13 @@ import type { Visibility } from "../visibility.ts";
 export const openItemSchema = block({
   id: ownId("The open item's id.", "O-11"),
   what: words("What is left for later.", "Curved corner block not fitted yet"),
-  before: ownId(
+  before: field(
+    (typed): Reading<string> => {
+      const fault = HOLD_KINDS.some((kind) => kind === typed) ? undefined : idFault(typed, "close-up");
+      return fault ? { fault } : { value: typed };
+    },
     "What may not happen before it is done: a hold point's id, or next skin, close-up, covering, first load or flight.",
-    "close-up",
+    ["close-up"],
   ).optional(),
   assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),

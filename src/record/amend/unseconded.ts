@@ -7,28 +7,22 @@ import { isSeconded } from "../../facts/entry/amendment.ts";
 import type { Draft, Files } from "../filed.ts";
 import { amend, type Amended } from "./amend.ts";
 
-/** With only the amendments that were seconded first; then, where several that were not amend one entry, with one more of them each time. */
+/** With only the amendments that were seconded first; then, in the order of the record, with those of one more entry that were not, but for the last. */
 export function filesBefore(asWritten: Draft, { amendments }: Amended): Files[] {
   const people = asWritten.files.aircraft[0]?.spec?.people ?? [];
-  const depths = depthsOf([...amendments.values()].flat(), people);
-  return Array.from({ length: Math.max(0, ...depths.values()) }, (_, depth) => {
-    const counts = (by: string, entry: string): boolean => (depths.get(`${by} ${entry}`) ?? 0) <= depth;
+  const unseconded = [...amendments].flatMap(([by, made]) =>
+    made.some((one) => isUnseconded(one, people)) ? [by] : [],
+  );
+  return unseconded.map((_, step) => {
+    const put = new Set(unseconded.slice(0, step));
+    const counts = (by: string, entry: string): boolean =>
+      put.has(by) || !(amendments.get(by) ?? []).some((one) => one.entry === entry && isUnseconded(one, people));
     return sound(asWritten.files, amend(asWritten, counts).draft.files);
   });
 }
 
-/** Of each amendment of facts that nobody seconded, the how manieth of its entry it is, from 1. */
-function depthsOf(all: readonly Amendment[], people: Parameters<typeof isSeconded>[1]): Map<string, number> {
-  const depths = new Map<string, number>();
-  const of = new Map<string, number>();
-  for (const amendment of all) {
-    if (amendment.changes.length === 0 || isSeconded(amendment, people)) continue;
-    const depth = (of.get(amendment.entry) ?? 0) + 1;
-    of.set(amendment.entry, depth);
-    depths.set(`${amendment.by} ${amendment.entry}`, depth);
-  }
-  return depths;
-}
+const isUnseconded = (amendment: Amendment, people: Parameters<typeof isSeconded>[1]): boolean =>
+  amendment.changes.length > 0 && !isSeconded(amendment, people);
 
 /** An entry that some of its amendments alone leave unsound stands as it was first written. */
 function sound(first: Files, files: Files): Files {

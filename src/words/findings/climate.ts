@@ -31,7 +31,7 @@ export const CLIMATE: Sentences<ClimateValues> = {
     "No meter reading of the wood is noted, and no temperature and humidity to estimate one from.",
   "wood-moisture/no-estimate": ({ temperature, humidity }) =>
     `No meter reading of the wood is noted, and at ${temperature} and ${humidity} none can be estimated.`,
-  "wood-moisture/estimated": (v) => `${estimated(v)}.`,
+  "wood-moisture/estimated": (v) => `${estimated(v)}; the air of one moment shows nothing of the wood.`,
   "wood-moisture/estimated-outside": (v) => `${estimated(v)}, ${v.where} ${v.asked}.`,
   "wood-moisture/logged": (v) => `${logged(v)}.`,
   "wood-moisture/logged-outside": (v) => `${logged(v)}, ${v.where} ${v.asked}.`,

@@ -17,7 +17,7 @@ export const MIXING: Sentences<MixingValues> = {
   "mix-ratio/within": (v) => `${mix(v)}, ${off(v.error, v.tolerance)}.`,
   "mix-ratio/outside": (v) => `${mix(v)}, ${off(v.error, v.tolerance)}; more than ${v.asked}.`,
   "mix-doubt/no-step": () =>
-    "Neither the scale's reading step nor a last digit is noted, so nothing shows how far the amounts can be trusted.",
+    "The scale's reading step is not noted, so nothing shows how far the amounts can be trusted.",
   "mix-doubt/within": (v) => `${doubt(v)}.`,
   "mix-doubt/too-close": (v) => `${doubt(v)}; so close to the limit the scale cannot show that the mix was within it.`,
   "mix-doubt/too-coarse": (v) =>
@@ -68,7 +68,7 @@ function off(error: number, tolerance?: number): string {
 function doubt({ step, doubt: alone, sum, tolerance }: MixingValues["mix-doubt/within"]): string {
   const from =
     step === undefined
-      ? "the last digit as typed, for want of a noted reading step,"
+      ? "the last digit as typed, coarser than the scale's reading step,"
       : `the noted reading step of ${step}`;
   return `By ${from} the scale alone leaves ±${percentApart(alone, tolerance)} of doubt, ${percentApart(sum, tolerance)} with the error`;
 }
