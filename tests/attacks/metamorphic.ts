@@ -112,9 +112,10 @@ export function withUnrelatedBatch(texts: Texts): Texts {
   ]);
 }
 
-/** The tests of a day, each in an entry of its own, in the order of chance. */
+/** The tests of a day, each in an entry of its own, in the order of chance; of a record whose entries others amend, nothing. */
 export function withTestsApart(texts: Texts, chance: Chance): Texts {
   const apart: [string, string][] = [];
+  if ([...texts.values()].some((text) => text.includes("amends:"))) return texts;
   const rest = changedFiles(texts, (front, file) => {
     if (typeof front === "string" || Array.isArray(front) || !Array.isArray(front["tests"]) || front["inspections"])
       return front;

@@ -15,7 +15,7 @@ it("No edit betters a verdict: what is left out, added or altered but by a liste
   for (const [kind, n] of tried) expect(n, kind).toBeGreaterThan(40);
   expect(found.length).toBeGreaterThan(0);
   expect(unlisted(found)).toEqual([]);
-});
+}, 600_000);
 
 it("The lists of what may better a verdict name only what can be written", () => {
   const names = namesInForms();
