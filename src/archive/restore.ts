@@ -8,7 +8,8 @@ import { linesOf } from "./lines.ts";
 import { manifestLineOf } from "./manifest.ts";
 import { ArchiveRefused } from "./refused.ts";
 import { type BagsFound, openBag } from "./source/open.ts";
-import { type BagAt, RECORD_LIST } from "./verify/group.ts";
+import type { BagAt } from "./verify/group.ts";
+import { RECORD_LIST } from "./verify/ours.ts";
 import { verifyBags } from "./verify/verify.ts";
 import { madeFolder } from "../publish/output/made.ts";
 

@@ -5,11 +5,9 @@ import { manifestLineOf } from "../manifest.ts";
 import { openBag } from "../source/open.ts";
 import type { BagVerified } from "./bag.ts";
 import { INFO, infoOf } from "./info.ts";
+import { RECORD_LIST } from "./ours.ts";
 
 export type BagAt = BagVerified & { readonly path: string };
-
-/** The list of the whole record, which each part of a bag of ours holds. */
-export const RECORD_LIST = "data/record.sha256";
 
 interface Part {
   readonly bag: BagAt;

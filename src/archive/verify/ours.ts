@@ -4,8 +4,10 @@ import { FORM_LABEL, MANIFEST_ALGORITHMS, RULES_LABEL } from "../bag/tags.ts";
 import type { Tellings } from "../finding.ts";
 import { BAG_FORM } from "../form.ts";
 import type { Member } from "../source/source.ts";
-import { RECORD_LIST } from "./group.ts";
 import { type Info, INFO, infoOf } from "./info.ts";
+
+/** The list of the whole record, which each part of a bag of ours holds. */
+export const RECORD_LIST = "data/record.sha256";
 
 const TAGS = [
   "bagit.txt",

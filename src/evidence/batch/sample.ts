@@ -4,7 +4,7 @@
  */
 import type { Lot, Ref } from "../../facts/types.ts";
 import { lookUp } from "../record-index.ts";
-import { kindOf, lotsOfPiece } from "../piece/wood.ts";
+import { kindOf, lotsOfPiece } from "../piece/lots.ts";
 import type { Finding, PieceFile } from "../types.ts";
 import { type BatchCase, lotRef } from "./case.ts";
 

@@ -9,7 +9,7 @@ import { finder, type Finder } from "../finding.ts";
 import type { Cure } from "../types/cure.ts";
 import type { Finding, PieceVerdict } from "../types.ts";
 import { shapeShows, type Strengths, strengthsOf } from "./strength.ts";
-import { lotsOfPiece } from "./wood.ts";
+import { lotsOfPiece } from "./lots.ts";
 
 export interface PieceCase {
   readonly index: RecordIndex;

@@ -4,7 +4,7 @@ import type { PieceTest, Procedure } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Check, PieceCase } from "./case.ts";
-import { lotsOfPiece } from "./wood.ts";
+import { lotsOfPiece } from "./lots.ts";
 
 /** Where the procedure says so, and a leg is of plywood. */
 const facePlyCounts = ({ procedure, index, piece, batch }: PieceCase): boolean =>

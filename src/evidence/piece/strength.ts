@@ -4,7 +4,7 @@ import { revealingPower } from "../../reckoning/pieces/revealing-power.ts";
 import type { Lot, PieceForm, Procedure } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Source } from "../types/source.ts";
-import { isSpruce } from "./wood.ts";
+import { isSpruce } from "./lots.ts";
 
 /** Pa. */
 export interface Strengths {

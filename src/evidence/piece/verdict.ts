@@ -8,7 +8,8 @@ import { cureWarmth, fullCure, notBroken } from "./cure.ts";
 import { failureMode } from "./failure.ts";
 import { pieceLoad, plausibleLoad } from "./load.ts";
 import { overlap } from "./overlap.ts";
-import { legsOfLots, lotsOfPiece } from "./wood.ts";
+import { lotsOfPiece } from "./lots.ts";
+import { legsOfLots } from "./wood.ts";
 
 /** From the gravest. A glue line that failed has failed however early; one broken too early proves nothing more. */
 export const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too early", "inconclusive", "pass"];

@@ -1,26 +1,11 @@
 /** Of what wood a piece is, and whether its lots can give its legs. */
-import type { Batch, Lot, Piece, Quantity } from "../../facts/types.ts";
-import { lookUp, type RecordIndex } from "../record-index.ts";
+import type { Lot, Quantity } from "../../facts/types.ts";
+import { lookUp } from "../record-index.ts";
 import type { Check, PieceCase } from "./case.ts";
+import { lotsOfPiece } from "./lots.ts";
 
 /** How far a leg of plywood may differ from its sheet: this program's own measure of sanding and of rounded sizes. */
 const SHEET_TOLERANCE = 0.1;
-
-/** The lots of its legs; of a piece said to be of the joint's scraps those that were glued. Empty where nothing says. */
-export function lotsOfPiece({ record }: RecordIndex, piece: Piece, batch: Batch): Lot[] {
-  const own = piece.legs?.map(({ lot }) => lot) ?? (piece.lot === undefined ? undefined : [piece.lot]);
-  const ids = own ?? (piece.scraps === true ? batch.timber : []);
-  return [...new Set(ids)].map((id) => lookUp(record.lots, id, "lot"));
-}
-
-/** The kind of wood: what it is and of which species, however that is written; undefined where no species is noted. */
-export function kindOf({ material, species }: Lot): string | undefined {
-  const name = species?.trim().replace(/\s+/g, " ").toLowerCase();
-  return name === undefined || name === "" ? undefined : `${material} ${name}`;
-}
-
-export const isSpruce = ({ material, species }: Lot): boolean =>
-  material !== "plywood" && /\bspruce\b/i.test(species ?? "");
 
 /** A leg that its lot cannot give shows nothing: plywood is as thick as its sheet, and no leg is thicker than its plank. */
 export function legsOfLots(c: PieceCase): Check | undefined {
