@@ -109,19 +109,22 @@ function amended(chance: Chance, texts: Texts, values: Values, kind: "amend" | "
   if (stated === undefined) return undefined;
   const { name, facts } = stated;
   const entry = file.slice(file.indexOf("/") + 1, -3);
+  const day = lastDay(texts);
   const seen = chance.below(3) === 0 ? { seen_by: "me" } : {};
-  const front = {
-    date: "2025-03-29",
-    assembly: "spar",
-    title: "Wrong",
-    amends: [{ entry, why: "wrong", ...seen, ...facts }],
-  };
+  const front = { date: day, assembly: "spar", title: "Wrong", amends: [{ entry, why: "wrong", ...seen, ...facts }] };
   const says = `${entry} amended: ${JSON.stringify(facts)}`;
-  const path = "entries/2025-03-29-wrong.md";
+  const path = `entries/${day}-zz-wrong.md`;
   return texts.has(path)
     ? undefined
     : { kind, name, says, texts: new Map(texts).set(path, `---\n${JSON.stringify(front)}\n---\n`) };
 }
+
+/** That of the last entry: an entry of a later day would let time pass, and glue cure. */
+const lastDay = (texts: Texts): string =>
+  [...texts.keys()].reduce(
+    (last, file) => (/^entries\/\d/.test(file) && file.slice(8, 18) > last ? file.slice(8, 18) : last),
+    "",
+  );
 
 interface Stated {
   readonly name: string;
