@@ -13,7 +13,6 @@ const FIRST = 7000;
 it("No edit betters a verdict: what is left out, added or altered but by a listed fact, what is amended alone, struck or reordered at all", async () => {
   const { tried, found } = await search(bench, 300, FIRST);
   for (const [kind, n] of tried) expect(n, kind).toBeGreaterThan(40);
-  expect(found.length).toBeGreaterThan(0);
   expect(unlisted(found)).toEqual([]);
 }, 600_000);
 
