@@ -11,6 +11,7 @@ import { mixRatioRule } from "./mix-ratio.ts";
 import { woodMoisture } from "./moisture.ts";
 import { testPieces } from "./pieces.ts";
 import { sampleWood } from "./sample.ts";
+import { lotStorage, serviceHeat } from "./storage.ts";
 import { spreadRule } from "./spread.ts";
 import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
@@ -23,6 +24,7 @@ const RULES: readonly BatchRule[] = [
   lotKnown,
   lotInDate,
   lotRecalled,
+  lotStorage,
   shopTemperature,
   shopHumidity,
   woodMoisture,
@@ -30,6 +32,7 @@ const RULES: readonly BatchRule[] = [
   workingLifeRule,
   spreadRule,
   cureTemperature,
+  serviceHeat,
   testPieces,
   sampleWood,
   buildersRejection,

@@ -45,7 +45,15 @@ interface Logged {
   readonly limit?: number;
 }
 
+/** °C; the sheet's limit as typed. */
+interface Heat extends Asked {
+  readonly greatest: number;
+}
+
 export interface ClimateValues {
+  "service-heat/below": Heat;
+  "service-heat/below-in-part": Heat;
+  "service-heat/above": Heat & { readonly limit: number };
   "shop-temperature/not-noted": NoValues;
   "shop-temperature/no-limits": Found;
   "shop-temperature/within": Found;

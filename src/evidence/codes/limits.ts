@@ -15,6 +15,8 @@ export interface LimitValues {
   "limit/working-life": { readonly life: string; readonly mass: string; readonly temperature: string };
   "limit/shop": Asked;
   "limit/spread": Asked;
+  "limit/storage": Asked;
+  "limit/service": Asked;
   "limit/humidity": Asked;
   "limit/wood-moisture": Asked;
   /** K */

@@ -14,7 +14,23 @@ interface Dated {
   readonly until: Day;
 }
 
+/** °C */
+interface Kept {
+  readonly lot: string;
+  readonly least: number;
+  readonly greatest: number;
+}
+
 export interface LotValues {
+  "lot-storage/not-known": { readonly lot: string };
+  "lot-storage/kept": Kept;
+  "lot-storage/kept-in-part": Kept;
+  "lot-storage/outside": {
+    readonly lot: string;
+    readonly where: "below" | "above";
+    readonly found: number;
+    readonly limit: number;
+  };
   "lot-known/not-noted": { readonly material: "resin" | "hardener" };
   "lot-known/noted": { readonly material: "resin" | "hardener"; readonly lot: string };
   "lot-known/timber": { readonly lots: readonly string[] };

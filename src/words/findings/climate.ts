@@ -4,6 +4,10 @@ import { apart, figure, percent, span, temperatureText, type Units } from "../fi
 import type { Sentences } from "./catalogue.ts";
 
 export const CLIMATE: Sentences<ClimateValues> = {
+  "service-heat/below": (v, { units }) => `${heat(v, units)}.`,
+  "service-heat/below-in-part": (v, { units }) => `${heat(v, units)} where it was logged; the rest is not known.`,
+  "service-heat/above": ({ greatest, limit, asked }) =>
+    `Since it was closed the shop was logged at ${apart(greatest, limit, 1)} °C, above the ${asked} that the sheet lets cured adhesive see, if the part stood where the logger hangs.`,
   "shop-temperature/not-noted": () => "The temperature of the shop is not noted.",
   "shop-temperature/no-limits": ({ found }) => `The shop was at ${found}; the data sheet as entered gives no limits.`,
   "shop-temperature/within": ({ found }) => `The shop was at ${found}.`,
@@ -81,3 +85,6 @@ function range(
   const time = known === undefined ? cureOf(over) : `${span(known)} of ${cureOf(over)}`;
   return `The shop's logger or thermometer shows ${warmth(least)} to ${warmth(greatest)} over ${time}`;
 }
+
+const heat = ({ greatest }: ClimateValues["service-heat/below"], units: Units): string =>
+  `Since it was closed the shop was logged at ${temperatureText(greatest, units)} at most`;

@@ -1,6 +1,6 @@
 /** Lots, and what was taken of them. */
 import type { LotValues } from "../../evidence/codes/lots.ts";
-import { apart, count, ended, figure, list } from "../figure.ts";
+import { apart, count, ended, figure, list, temperatureText, type Units } from "../figure.ts";
 import type { Sentences } from "./catalogue.ts";
 
 export const LOTS: Sentences<LotValues> = {
@@ -13,6 +13,11 @@ export const LOTS: Sentences<LotValues> = {
     `Lot ${lot} has no expiry date and the data sheet gives no shelf life: nothing shows that it was in date.`,
   "lot-in-date/good": ({ lot, used, until }) => `Lot ${lot} was used on ${used} and is good until ${until}.`,
   "lot-in-date/past": ({ lot, used, until }) => `Lot ${lot} was used on ${used} but was good only until ${until}.`,
+  "lot-storage/not-known": ({ lot }) => `How lot ${lot} was kept until it was used is not known: no logger had it.`,
+  "lot-storage/kept": (v, { units }) => `${logged(v, units)}, as the sheet keeps it.`,
+  "lot-storage/kept-in-part": (v, { units }) => `${logged(v, units)} where it was logged; the rest is not known.`,
+  "lot-storage/outside": ({ lot, where, found, limit }) =>
+    `Between the day lot ${lot} came and its use the shop was logged at ${apart(found, limit, 1)} °C, ${where} what the sheet keeps it at, if it stood where the logger hangs. See what the sheet says of one that was kept so.`,
   "lot-recalled/none": ({ lots }) =>
     lots === 1 ? "The lot noted is not recalled." : `None of the ${count(lots, "lot")} noted is recalled.`,
   "lot-recalled/recalled": ({ lot, day, why }) => `Lot ${lot} was recalled on ${day}: ${ended(why)}`,
@@ -20,6 +25,9 @@ export const LOTS: Sentences<LotValues> = {
   "stock/overdrawn": (v) =>
     `By the ${v.by} noted ${v.by === "cuts" ? sawn(v) : mixed(v)} of lot ${v.lot} were used, and ${v.came} came: an amount or a lot is noted wrong.`,
 };
+
+const logged = ({ lot, least, greatest }: LotValues["lot-storage/kept"], units: Units): string =>
+  `From the day lot ${lot} came until it was used the shop was logged at ${temperatureText(least, units)} to ${temperatureText(greatest, units)}`;
 
 const mixed = ({ used, unit }: LotValues["stock/overdrawn"]): string =>
   unit === "kg" ? `${figure(used * 1000, 1)} g` : `${figure(used * 1e6, 1)} ml`;

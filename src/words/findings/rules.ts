@@ -41,6 +41,14 @@ export const RULES: Sentences<RuleValues> = {
   "rule/working-life": () =>
     "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop. Later rejects the batch. A time, an " +
     "amount or a row of the sheet that is missing leaves it not shown.",
+  "title/lot-storage": () => "How lots were kept",
+  "rule/lot-storage": () =>
+    "From the day a lot of resin or hardener came until the batch was mixed, the shop's logger stayed within the temperatures at which the data sheet keeps it. Readings outside, and time that was not logged, are a caution: " +
+    "the record does not say where the lot stood.",
+  "title/service-heat": () => "Heat after the cure",
+  "rule/service-heat": () =>
+    "Since the joint was closed, up to the day before the record's last, the shop's logger stayed at or below the temperature that the data sheet lets cured adhesive see. Above it, and time that was not logged, is a caution: " +
+    "the part may have stood elsewhere, or in the sun.",
   "title/spread": () => "Enough to spread",
   "rule/spread": () =>
     "What was mixed for a session, over the area of the joints it went into, is no less than the spread entered of the data sheet, for both faces together. Less is a caution, as is an amount or an area that is not noted. " +
