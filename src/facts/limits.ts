@@ -18,6 +18,8 @@ export const LIMITS = {
   rowLength: 16_384,
   /** Words, signs and blanks of front matter, as the parser of YAML counts them: three hundred photographs have 10,000. */
   tokens: 60_000,
+  /** Blanks and line feeds in a row within front matter: what parts it from the prose takes time by their square. */
+  blanks: 1_000,
   /** Lists and blocks within each other in front matter. */
   depth: 24,
   /** Keys of one block. */

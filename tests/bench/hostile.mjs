@@ -33,7 +33,9 @@ const FRONT_MATTER = [
   within("items that are each wrong", "items", 2500, (n) =>
     entry(`hours:\n${"- { who: x, task: y, time: z }\n".repeat(n)}`),
   ),
-  bound("blank lines", "lines", 59_978, (n) => lot("\n".repeat(n))),
+  bound("blank lines", "lines", 999, (n) => lot("\n".repeat(n))),
+  within("runs of blank lines", "lines", 400_000, (n) => lot(`${`${"\n".repeat(900)}# a`.repeat(n / 900)}\n`)),
+  bound("words, signs and blanks", "comments", 29_989, (n) => lot("#a\n".repeat(n))),
   within("brackets that close nothing", "lines", 9000, (n) => lot("k: ] }\n".repeat(n))),
   bound("a text", "characters", 20_000, (n) =>
     entry(`open_items: { raise: [{ id: O-1, what: ${"a".repeat(n)}, before: flight }] }\n`),

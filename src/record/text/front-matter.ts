@@ -1,5 +1,6 @@
 /** One file: its front matter as plain data with places, and its body. */
 import matter from "gray-matter";
+import { beyond, inThousands, LIMITS } from "../../facts/limits.ts";
 import type { Problem } from "../../problem.ts";
 import type { Fault } from "../../facts/reading.ts";
 import type { Source } from "./source.ts";
@@ -19,6 +20,13 @@ export interface ReadFile {
 const FENCE = /^---[ \t]*$/;
 const EXPECTED = "--- alone on the first line, the facts, and --- alone on a line after them";
 
+const BLANKS = new RegExp(`\\s{${LIMITS.blanks + 1}}`);
+const TOO_BLANK = beyond(
+  "there are more blanks and empty lines in a row here than are read",
+  inThousands(LIMITS.blanks),
+  "take away what is not needed of them",
+);
+
 function refused(): never {
   throw new Error("front matter in this language is never read");
 }
@@ -37,6 +45,8 @@ const LANGUAGES = {
 export function readFrontMatter(source: Source): ReadFile | { readonly problem: Problem } {
   const close = closingFence(source.text);
   if (typeof close !== "number") return { problem: source.problem(close.offset, close.fault) };
+  const run = BLANKS.exec(source.text.slice(0, close));
+  if (run) return { problem: source.problem(run.index, TOO_BLANK) };
   let parsed: ReturnType<typeof parseYaml> | undefined;
   const yaml = (text: string): object => {
     parsed = parseYaml(source, text, 3);
