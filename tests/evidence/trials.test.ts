@@ -364,8 +364,8 @@ describe("What is said of a trial before anything else", () => {
 });
 
 describe("The standing rule on sandpaper", () => {
-  it("is named with its paragraph and as known from memory, apart from abrading cured adhesive", () => {
-    expect(toldSource(english(), SANDING.source)).toEqual({ text: "FAA AC 43.13-1B, para 1-6", known: "memory" });
+  it("is named with its paragraph and as read, apart from abrading cured adhesive", () => {
+    expect(toldSource(english(), SANDING.source)).toEqual({ text: "FAA AC 43.13-1B, para 1-6", known: "seen" });
     expect(english()(SANDING)).toContain("not for smoothing softwood that is to be bonded");
     expect(english()(SANDING)).toContain("Abrading adhesive that has already cured is another matter");
   });
