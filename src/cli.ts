@@ -23,4 +23,9 @@ const surroundings: Surroundings = {
     }),
 };
 
+// Whoever reads may leave before the end, as `head` does; what was begun is ended all the same.
+for (const stream of [process.stdout, process.stderr])
+  stream.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+  });
 process.exitCode = await run(process.argv.slice(2), surroundings);
