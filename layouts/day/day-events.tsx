@@ -1,9 +1,11 @@
 import type { JSX } from "preact";
 import { acceptedWords, drawingWords } from "../../src/pages/evidence/evidence-lists.ts";
+import { ended } from "../../src/words/figure.ts";
 import { quantityWords } from "../../src/words/words.ts";
 import { DayWeights } from "./day-weights.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { To, ToEach } from "../shell/link.tsx";
+import { Replaced } from "../evidence/replaced.tsx";
 import { Mark } from "../parts/mark.tsx";
 
 /** Pieces broken, measurements, departures, open items, recalls, reworks and inspections of a day. */
@@ -108,11 +110,11 @@ function Departures({ site, from, entry }: SheetProps): JSX.Element | null {
   return (
     <SheetPart title="Departs from the drawing">
       <ul class="bare sheet__list">
-        {entry.departures.map(({ id, what, why, acceptedBy }) => (
+        {entry.departures.map((departure) => (
           <li>
-            <To site={site} from={from} to={{ kind: "departure", id }} /> {what}
+            <To site={site} from={from} to={{ kind: "departure", id: departure.id }} /> {departure.what}
             <p class="quiet">
-              Why: {why}. {acceptedWords(site.shown, id, acceptedBy)}.
+              Why: {departure.why}. {ended(acceptedWords(site.shown, departure))}
             </p>
           </li>
         ))}
@@ -170,11 +172,14 @@ function TakenOut({ site, from, entry }: SheetProps): JSX.Element | null {
             <p class="quiet">{why}</p>
           </li>
         ))}
-        {entry.reworks.map(({ joints, why }) => (
+        {entry.reworks.map(({ joints, why, replaced = [] }) => (
           <li>
             <ToEach site={site} from={from} to={joints.map((id) => ({ kind: "joint", id }))} />{" "}
             <Mark of="rework" word="glue taken out" />
-            <p class="quiet">{why}</p>
+            <p class="quiet">
+              {ended(why)}
+              <Replaced site={site} from={from} replaced={replaced} />
+            </p>
           </li>
         ))}
       </ul>

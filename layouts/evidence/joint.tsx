@@ -18,6 +18,7 @@ import { TraceFigure } from "../parts/trace.tsx";
 import { BatchVerdictBox } from "./batch.tsx";
 import { Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
+import { Replaced } from "./replaced.tsx";
 
 export function Joint({ site, file }: { readonly site: Where["site"]; readonly file: JointFile }): JSX.Element {
   const { joint, state } = file;
@@ -182,6 +183,7 @@ function Reworks({ page, site, from }: Where & { readonly page: JointPage }): JS
               {dateWords(rework.day)}
             </To>
             : glue taken out. {ended(rework.why)}
+            <Replaced replaced={rework.replaced ?? []} site={site} from={from} />
           </li>
         ))}
         {former.map(({ file }) => (

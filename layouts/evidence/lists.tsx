@@ -145,7 +145,7 @@ export function DepartureTable({
               <strong>not accepted</strong>
             ) : (
               <>
-                {acceptedWords(site.shown, item.id, item.acceptedBy)}
+                {acceptedWords(site.shown, item)}
                 {item.acceptedIn === undefined || item.acceptedIn === item.entry ? (
                   ""
                 ) : (

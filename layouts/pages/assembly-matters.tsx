@@ -3,6 +3,7 @@ import { relative } from "../../src/pages/address.ts";
 import type { AssemblyView } from "../../src/pages/story/assembly.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { acceptedWords, drawingWords, offWords } from "../../src/pages/evidence/evidence-lists.ts";
+import { ended } from "../../src/words/figure.ts";
 import { counted, dateShort, quantityWords } from "../../src/words/words.ts";
 import { Again } from "../evidence/measurements.tsx";
 import { To } from "../shell/link.tsx";
@@ -60,13 +61,13 @@ function Departures({ site, from, view: { file } }: PartProps): JSX.Element | nu
     <section class="section">
       <h2>Departures from the drawing</h2>
       <ul class="bare matter">
-        {file.departures.map(({ id, what, acceptedBy, day }) => (
+        {file.departures.map((departure) => (
           <li>
-            <To site={site} from={from} to={{ kind: "departure", id }} />{" "}
+            <To site={site} from={from} to={{ kind: "departure", id: departure.id }} />{" "}
             <span>
-              {what}{" "}
+              {departure.what}{" "}
               <span class="quiet">
-                {dateShort(day)}; {acceptedWords(site.shown, id, acceptedBy)}.
+                {dateShort(departure.day)}; {ended(acceptedWords(site.shown, departure))}
               </span>
             </span>
           </li>

@@ -26,7 +26,7 @@ export function AmendedNote({ site, from, entry }: Where & { readonly entry: Ent
               <time dateTime={amendment.day}>{dateWords(amendment.day)}</time>
             </To>
           </h2>
-          <Reason amendment={amendment} />
+          <Reason site={site} amendment={amendment} />
           <Changes site={site} from={from} amendment={amendment} />
         </div>
       ))}
@@ -50,7 +50,7 @@ export function AmendsNote({ site, from, entry }: Where & { readonly entry: Entr
                 {amended === undefined ? "an entry" : `${amended.title}, ${dateWords(amended.day)}`}
               </To>
             </h2>
-            <Reason amendment={amendment} />
+            <Reason site={site} amendment={amendment} />
             <Changes site={site} from={from} amendment={amendment} />
           </div>
         );
@@ -71,15 +71,20 @@ export function ChangesOf({ site, from, about }: Where & { readonly about: reado
           <To site={site} from={from} to={{ kind: "entry", id: amendment.by }}>
             <time dateTime={amendment.day}>{dateWords(amendment.day)}</time>
           </To>
-          : <ChangeWords site={site} from={from} change={change} />, because: {amendment.why}
+          : <ChangeWords site={site} from={from} change={change} />, because: {whyWords(site, amendment)}
         </li>
       ))}
     </ul>
   );
 }
 
-function Reason({ amendment: { why } }: { readonly amendment: Amendment }): JSX.Element {
-  return <p class="amended__why">Because: {why}</p>;
+function Reason({ site, amendment }: Pick<Where, "site"> & { readonly amendment: Amendment }): JSX.Element {
+  return <p class="amended__why">Because: {whyWords(site, amendment)}</p>;
+}
+
+/** Why, and who saw the source of what is right. */
+function whyWords(site: Site, { why, seenBy }: Pick<Amendment, "why" | "seenBy">): string {
+  return seenBy === undefined ? why : `${ended(why)} Source seen by ${site.shown.nameOf(seenBy)}.`;
 }
 
 function Changes({
@@ -104,7 +109,7 @@ function Changes({
 function ChangeWords({
   site,
   from,
-  change: { fact, value, was, is },
+  change: { fact, value, was, is, fixed },
 }: Where & { readonly change: Change }): JSX.Element {
   return (
     <>
@@ -127,6 +132,7 @@ function ChangeWords({
           </ins>
         </>
       )}
+      {fixed ? "; this does not count, because the piece had been broken" : null}
     </>
   );
 }
@@ -163,7 +169,7 @@ export function Story({ site, from, entry }: Where & { readonly entry: Entry }):
         <To site={site} from={from} to={{ kind: "entry", id: struck.by }}>
           {dateWords(struck.day)}
         </To>
-        , because: {ended(struck.why)} What was written first:
+        , because: {ended(whyWords(site, struck))} What was written first:
       </p>
       <del>{story}</del>
       <p class="struck__note">End of the text that is struck out.</p>

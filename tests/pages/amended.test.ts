@@ -19,6 +19,7 @@ const amendments: readonly Amendment[] = [
     by: BY,
     day: "2025-04-05",
     why: "The slip says otherwise",
+    seenBy: "jo",
     prose: true,
     withheld: false,
     changes: [
@@ -40,6 +41,7 @@ const amendments: readonly Amendment[] = [
         was: [{ kind: "lot", id: "S-1" }],
         needs: [],
         audience: "public",
+        fixed: true,
       },
       {
         place,
@@ -110,16 +112,16 @@ describe("An entry that was amended", () => {
 
   test("says on what day, why, what was and what is, and leads to the entry that amends it", () => {
     expect(html).toContain(`<a href="../entry/${BY}.html"><time datetime="2025-04-05">5 April 2025</time></a>`);
-    expect(words(html)).toContain("Because: The slip says otherwise");
+    expect(words(html)).toContain("Because: The slip says otherwise. Source seen by Jo Ferrand.The text of the day");
     expect(words(html)).toContain("Batch B-001, hardener mass: was [was 35.1 g], is 20.0 g");
-    expect(words(html)).toContain("Batch B-001, timber: was [was S-1], is struck out");
+    expect(words(html)).toContain("Batch B-001, timber: was [was S-1], is struck out; this does not count, because");
     expect(words(html)).toContain("Hours: was [was Jo Ferrand, gluing], is Ada Vollmer, gluing");
   });
 
   test("keeps its first text readable, struck through, and says so in words", () => {
     expect(html).toMatch(/<del><div class="prose ?"><p>It went together well\.<\/p><\/div>/);
     expect(words(html)).toMatch(
-      /Struck out on 5 April 2025, because: The slip says otherwise\. What was written first:\[was It went together well\./,
+      /Struck out on 5 April 2025, because: The slip says otherwise\. Source seen by Jo Ferrand\. What was written first:\[was It went together well\./,
     );
     expect(words(html)).toContain("End of the text that is struck out.");
   });
@@ -133,7 +135,7 @@ test("The entry that amends others leads to each of them and says the same", () 
 
 test("A batch's page and a list of departures say every value that was changed, since when and why", () => {
   expect(words(page(site("archive"), "batch/B-001.html"))).toContain(
-    "Amended on 5 April 2025: Batch B-001, hardener mass: was [was 35.1 g], is 20.0 g, because: The slip says otherwise",
+    "Amended on 5 April 2025: Batch B-001, hardener mass: was [was 35.1 g], is 20.0 g, because: The slip says otherwise. Source seen by Jo Ferrand.",
   );
   expect(words(page(site("inspector"), "departures.html"))).toContain(
     "Amended on 5 April 2025: Departure D-1, why: was [was The jig was bent]",
@@ -154,10 +156,11 @@ test("The ledger of amendments has a row for each change, and is not there where
   const csv = ledgersOf(site("archive").shown)
     .find(({ path }) => path === "data/amendments.csv")
     ?.text.split("\r\n");
-  expect(csv?.slice(0, 3)).toEqual([
-    "entry,amended_by,day,why,about_kind,about,what,value,was,is",
-    `${GLUED},${BY},2025-04-05,The slip says otherwise,entry,${GLUED},,prose,,`,
-    `${GLUED},${BY},2025-04-05,The slip says otherwise,batch,B-001,Batch B-001,hardener mass,35.1 g,20.0 g`,
+  expect(csv?.slice(0, 4)).toEqual([
+    "entry,amended_by,day,why,about_kind,about,what,value,was,is,seen_by,fixed_when_broken",
+    `${GLUED},${BY},2025-04-05,The slip says otherwise,entry,${GLUED},,prose,,,Jo Ferrand,no`,
+    `${GLUED},${BY},2025-04-05,The slip says otherwise,batch,B-001,Batch B-001,hardener mass,35.1 g,20.0 g,Jo Ferrand,no`,
+    `${GLUED},${BY},2025-04-05,The slip says otherwise,batch,B-001,Batch B-001,timber,S-1,,Jo Ferrand,yes`,
   ]);
   expect(ledgersOf(exampleSite("archive").shown).some(({ path }) => path.includes("amendments"))).toBe(false);
 });

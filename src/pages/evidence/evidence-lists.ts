@@ -33,9 +33,14 @@ const STANDING: { readonly [standing in Standing]: (name: string) => string } = 
   accepted: (name) => `accepted by ${name}`,
 };
 
-/** How far a departure is accepted, and by whom. */
-export function acceptedWords(shown: Shown, departure: string, by = ""): string {
-  return STANDING[shown.evidence.standings.get(departure) ?? "not accepted"](shown.nameOf(by));
+/** How far a departure is accepted, by whom, on which paper and on what condition. */
+export function acceptedWords(
+  { evidence, nameOf }: Shown,
+  { id, acceptedBy, reference, condition }: Departure,
+): string {
+  const standing = STANDING[evidence.standings.get(id) ?? "not accepted"](nameOf(acceptedBy ?? ""));
+  const paper = reference === undefined ? "" : `, paper: ${reference}`;
+  return `${standing}${paper}${condition === undefined ? "" : `, the condition: ${condition}`}`;
 }
 
 function byDay(

@@ -5,7 +5,8 @@ import type { Shown } from "../../editions/shown.ts";
 
 /**
  * `what` is null and `value` says `prose` where the text of the day was struck out. `was` is null where nothing was
- * written, `is` where nothing stands any more.
+ * written, `is` where nothing stands any more. `seen_by` is the name of who saw the source. `fixed_when_broken` is yes
+ * where the change does not count, because what a piece is was fixed when it broke.
  */
 export function amendmentRows({ record, nameOf }: Shown): Row[] {
   const text = (said: Said | undefined): string | null =>
@@ -13,7 +14,7 @@ export function amendmentRows({ record, nameOf }: Shown): Row[] {
       ?.map((part) => (typeof part === "string" ? part : part.kind === "person" ? nameOf(part.id) : part.id))
       .join("") ?? null;
   return record.entries.flatMap(({ amendments }) =>
-    amendments.flatMap(({ entry, by, day, why, prose, changes }) => {
+    amendments.flatMap(({ entry, by, day, why, seenBy, prose, changes }) => {
       const of = (change: Partial<Change>): Row => ({
         entry,
         amended_by: by,
@@ -25,6 +26,8 @@ export function amendmentRows({ record, nameOf }: Shown): Row[] {
         value: change.value ?? null,
         was: text(change.was),
         is: text(change.is),
+        seen_by: seenBy === undefined ? null : nameOf(seenBy),
+        fixed_when_broken: change.fixed ? "yes" : "no",
       });
       return [...(prose ? [of({ value: "prose" })] : []), ...changes.map(of)];
     }),
