@@ -40,11 +40,12 @@ describe("A log that is marked for the inspector", () => {
         "from",
         "law",
         "least",
-        "logs",
         "readyBy",
         "reference",
         "referenceFrom",
+        "restsOn",
       ]);
+    expect([broken, waits].map((cure) => cure?.restsOn)).toEqual([[], []]);
     expect(narrow.evidence.batches.get("B-1")?.moistureEstimate).toBeUndefined();
     const said = narrow.evidence.findings
       .filter(({ rule }) =>
