@@ -50,7 +50,7 @@ describe("The page on a trial", () => {
     ]);
     expect(conclusion[1]).toContain("p = 0.029");
     expect(cautions[0]).toContain("That a bond held says no more than");
-    expect(standing.source.known).toBe("memory");
+    expect(standing.source.known).toBe("seen");
   });
 
   it("concludes nothing where the edition does not show a piece's test, since it would be another trial without it", () => {
