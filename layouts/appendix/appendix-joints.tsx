@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
 import { assemblyPath, traceIndex } from "../../src/pages/evidence/trace-index.ts";
-import { JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
+import { JOINT_MEANS, secondary } from "../../src/pages/evidence/verdict-words.ts";
 import type { Kind } from "../../src/facts/types.ts";
 import { Mark } from "../parts/mark.tsx";
 import { ListTable, None, type Where } from "../evidence/parts.tsx";
@@ -49,7 +49,10 @@ function JointRow({
       <th scope="row" class="id">
         {joint.id}
       </th>
-      <td>{joint.title}</td>
+      <td>
+        {joint.title}
+        {secondary(joint)}
+      </td>
       <td>
         <Mark of={state} />
       </td>

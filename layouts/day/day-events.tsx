@@ -13,6 +13,7 @@ export function DayEvents(props: SheetProps): JSX.Element {
   return (
     <>
       <Inspections {...props} />
+      <Thermometers {...props} />
       <Tests {...props} />
       <Measurements {...props} />
       <DayWeights {...props} />
@@ -34,6 +35,25 @@ function Inspections({ site, from, entry }: SheetProps): JSX.Element | null {
             {site.shown.nameOf(by)}
             {reference === undefined ? "" : `, ${reference}`}
             {remarks === undefined ? null : <p class="quiet">{remarks}</p>}
+          </li>
+        ))}
+      </ul>
+    </SheetPart>
+  );
+}
+
+function Thermometers({ site, entry }: SheetProps): JSX.Element | null {
+  if (entry.thermometer.length === 0) return null;
+  const { units } = site.shown.record.aircraft;
+  return (
+    <SheetPart title="Thermometer of least and greatest">
+      <ul class="bare sheet__list">
+        {entry.thermometer.map(({ from, to, least, greatest }) => (
+          <li>
+            {quantityWords(least, units)} to {quantityWords(greatest, units)}{" "}
+            <span class="quiet">
+              from {from.typed} to {to.typed}
+            </span>
           </li>
         ))}
       </ul>

@@ -129,6 +129,21 @@ function Part({
   );
 }
 
+function Wood({ site, batch }: { readonly site: Site; readonly batch: Batch }): JSX.Element | null {
+  const { units } = site.shown.record.aircraft;
+  const noted = [
+    ...(batch.wood === undefined ? [] : [quantityWords(batch.wood, units)]),
+    ...(batch.moisture === undefined ? [] : [`${quantityWords(batch.moisture, units)} moisture`]),
+  ];
+  if (noted.length === 0) return null;
+  return (
+    <>
+      <dt>Wood</dt>
+      <dd>{noted.join(", ")}</dd>
+    </>
+  );
+}
+
 function BatchPart({
   site,
   from,
@@ -175,12 +190,7 @@ function BatchPart({
             <dd>{shop.join(", ")}</dd>
           </>
         )}
-        {batch.moisture === undefined ? null : (
-          <>
-            <dt>Wood</dt>
-            <dd>{quantityWords(batch.moisture, units)} moisture</dd>
-          </>
-        )}
+        <Wood site={site} batch={batch} />
         {batch.joints.length === 0 ? null : (
           <>
             <dt>Joints</dt>

@@ -3,7 +3,7 @@ import { addressOf } from "../../src/pages/address.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
 import { jointPage, type JointBatch, type JointPage } from "../../src/pages/evidence/joint-page.ts";
 import { madeOf } from "../../src/pages/evidence/trace.ts";
-import { HOLD_MEANS, JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
+import { HOLD_MEANS, JOINT_MEANS, secondary } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords, listed, quantityWords } from "../../src/words/words.ts";
 import { toldFinding } from "../../src/words/findings/told.ts";
 import { ended } from "../../src/words/figure.ts";
@@ -44,6 +44,7 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
       >
         <p class="title__lead">
           {joint.title}
+          {secondary(joint)}
           {joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}
           {joint.area === undefined
             ? ""

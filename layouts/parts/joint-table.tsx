@@ -1,6 +1,7 @@
 import type { JSX } from "preact";
 import type { JointFile } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
+import { secondary } from "../../src/pages/evidence/verdict-words.ts";
 import { quantityWords } from "../../src/words/words.ts";
 import { To, ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
@@ -34,7 +35,10 @@ export function JointTable({ site, from, joints }: JointTableProps): JSX.Element
             <tr>
               <th scope="row">
                 <To site={site} from={from} to={{ kind: "joint", id: file.joint.id }} />{" "}
-                <span class="joints__title">{file.joint.title}</span>
+                <span class="joints__title">
+                  {file.joint.title}
+                  {secondary(file.joint)}
+                </span>
               </th>
               <td>
                 <Mark of={file.state} />

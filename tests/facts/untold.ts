@@ -12,16 +12,11 @@ const NOWHERE: readonly Because[] = [
 ];
 
 const YOUNG = [
-  "assemblies.joints.structure",
-  "adhesives.service",
-  "adhesives.storage",
   "procedures.facePlyCounts",
   "lots.thickness",
-  "entries.batches.wood",
   "entries.batches.pieces.legs.*",
   "entries.batches.pieces.scraps",
   "entries.tests.judgedBy",
-  "entries.thermometer.*",
 ];
 
 /** A gap: evidence rests on it, findings tell of it where it bears on a verdict, and no page or table has it by itself. */
@@ -31,7 +26,7 @@ const PAGE: readonly Because[] = [
   ["people are called by what the edition calls them", "aircraft.people.*"],
   ["the minutes are told", "entries.hours.typed"],
   ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
-  ["the day's page tells it", "entries.weighed.day"],
+  ["the day's page tells it", "entries.weighed.day", "entries.thermometer.entry"],
 ];
 
 const STORY = "the appendix prints the evidence, not the story";
@@ -67,6 +62,8 @@ const APPENDIX: readonly Because[] = [
     "adhesives.workingLife",
     "adhesives.cure",
     "adhesives.shelfLife",
+    "adhesives.service",
+    "adhesives.storage",
     "adhesives.body",
     "procedures.*",
     "lots.supplier",
@@ -100,6 +97,7 @@ const APPENDIX: readonly Because[] = [
     "entries.rejections.*",
     "entries.closed",
   ],
+  ["findings tell what it shows of a cure", "entries.thermometer.*"],
   ["its hold point stands above it", "entries.inspections.holdPoint"],
   ["the day is told", "entries.cuts.entry"],
   ["the change stands beside its fact", "entries.amendments.entry", "entries.amendments.changes.about"],
@@ -144,6 +142,7 @@ const LEDGER: readonly Because[] = [
     "entries.body",
   ],
   ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
+  ["findings tell what it shows of a cure", "entries.thermometer.*"],
   ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
   ["the piece's row tells it", "entries.tests.piece"],
   ["the day is told", "entries.cuts.entry"],

@@ -138,6 +138,7 @@ function climateRows(shown: Shown, file: BatchFile, adhesive: Adhesive | undefin
     { word: "Shop temperature", noted: noted(batch.temperature), ...limit(adhesive?.temperature) },
     { word: "Relative humidity", noted: noted(batch.humidity), ...limit(adhesive?.humidity) },
     { word: "Surface temperature", noted: noted(batch.surface) },
+    ...(batch.wood === undefined ? [] : [{ word: "Wood temperature", noted: noted(batch.wood) }]),
     { word: "Wood moisture, by meter", noted: noted(batch.moisture), ...limit(adhesive?.woodMoisture) },
   ];
   if (file.moistureEstimate !== undefined)

@@ -1,7 +1,7 @@
 /** What verdicts, states and sources mean, in words that stand beside their marks. */
 import type { BatchFile, BatchVerdict, HoldState, JointState, PieceVerdict, Severity } from "../../evidence/types.ts";
 import type { Source } from "../../evidence/types/source.ts";
-import type { FailureMode, HoldKind } from "../../facts/types.ts";
+import type { FailureMode, HoldKind, JointSpec } from "../../facts/types.ts";
 import type { Marked } from "./marked.ts";
 
 /** Those that are asked for: a batch in no joint stands in no count. */
@@ -104,3 +104,7 @@ export function deciding<T extends Weighed>(findings: readonly T[]): T[] {
   const sorted = gravestFirst(findings).filter(({ severity }) => severity !== "meets" && severity !== "caution");
   return sorted.filter(({ severity }) => severity === sorted[0]?.severity);
 }
+
+/** After a joint's title, where the builder says that its failure would not endanger the aircraft. */
+export const secondary = ({ structure }: JointSpec): string =>
+  structure === "secondary" ? ", secondary structure" : "";

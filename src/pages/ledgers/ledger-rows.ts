@@ -63,6 +63,7 @@ function batchRow({ batch, verdict, ratio, moistureEstimate, dewPoint, openFor, 
     ...quantity("wood_moisture", "share", batch.moisture),
     wood_moisture_estimate_share: moistureEstimate ?? null,
     dew_point_degc: dewPoint ?? null,
+    ...quantity("wood_temperature", "degc", batch.wood),
   };
 }
 
@@ -126,6 +127,7 @@ export function jointRows(shown: Shown): Row[] {
     hold_points: holdPointsOf.get(joint.id) ?? [],
     ...quantity("area", "m2", joint.area),
     drawing: joint.drawing ?? null,
+    structure: joint.structure ?? null,
   }));
 }
 

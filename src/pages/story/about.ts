@@ -34,6 +34,8 @@ export function limitsOfAdhesive(adhesive: Adhesive, units: Units): Limit[] {
     ),
     ...limit("Shop temperature", temperature?.typed),
     ...limit("Humidity", humidity?.typed),
+    ...limit("Storage", adhesive.storage?.typed),
+    ...limit("Service", adhesive.service?.typed),
     ...limit("Moisture of the wood", woodMoisture?.typed),
     ...limit(
       "Full cure",
