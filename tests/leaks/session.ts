@@ -71,7 +71,7 @@ export async function session(around: Around, day: string, audience: Audience, j
             temperature: number("temperature of the air", "°C", 20),
             humidity: number("humidity of the air", "%", 50),
             surface: number("temperature of the surfaces", "°C", 19),
-            wood: `${words.number(`${where}: temperature of the wood`, audience, 19, false)} °C`,
+            wood: number("temperature of the wood", "°C", 19),
           },
           moisture: number("moisture of the wood", "%", 10),
           timber: [lot("timber")],
@@ -162,10 +162,9 @@ const pieceTyped = (words: Words, where: string, piece: PieceMade, lot: (kind: s
   ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }),
 });
 
-/** Its words are told where a finding rests on them, if at all. */
 function thermometer(words: Words, where: string, audience: Audience, day: string): Value {
   const reading = (what: string, whole: number): string =>
-    `${words.number(`${where}: ${what} on the thermometer`, audience, whole, false)} °C`;
+    `${words.number(`${where}: ${what} on the thermometer`, audience, whole)} °C`;
   return { from: `${day} 08:00`, to: `${day} 20:00`, least: reading("least", 18), greatest: reading("greatest", 22) };
 }
 
