@@ -11,16 +11,8 @@ export interface Changed {
 
 const made = new WeakMap<Record, ReadonlyMap<string, readonly Changed[]>>();
 
-export function amendedFindings(record: Record, about: Ref, find: Finder): Finding[] {
-  return changesOf(record, about).map((changed) =>
-    find(changed.change.fixed ? "amended/fixed" : "amended/changed", "caution", amendedValues(changed), {
-      alsoOn: restsOnChange(changed),
-    }),
-  );
-}
-
-/** Of several things, told of one that holds them. */
-export function touchedFindings(record: Record, things: readonly Ref[], find: Finder): Finding[] {
+/** Of one thing, or of several told of another that holds them. */
+export function amendedFindings(record: Record, things: readonly Ref[], find: Finder): Finding[] {
   return things.flatMap((thing) =>
     changesOf(record, thing).map((changed) =>
       find(changed.change.fixed ? "amended/fixed" : "amended/changed", "caution", amendedValues(changed), {

@@ -1,6 +1,6 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
 import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
-import { glueIn, touchedFindings } from "./amended.ts";
+import { amendedFindings, glueIn } from "./amended.ts";
 import { lotsOf } from "./batch/lots.ts";
 import { cureFindings } from "./readiness/joint-cure.ts";
 import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
@@ -20,7 +20,7 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const c: JointCase = { now, superseded, reworks, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
   const cures = cureFindings(index, joint, batches, find);
-  const touched = touchedFindings(index.record, [...batches, ...superseded].flatMap(glueIn), find);
+  const touched = amendedFindings(index.record, [...batches, ...superseded].flatMap(glueIn), find);
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
     joint,

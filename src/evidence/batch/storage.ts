@@ -25,8 +25,8 @@ function storageOf({ index, adhesive, batch, find }: BatchCase, lot: Lot, limit:
   // By no zone: at what hour of that day it came is not in the record either.
   const from = (dayNumber(lot.received) ?? Number.POSITIVE_INFINITY) * DAY_SECONDS;
   const known = to > from ? index.shop.warmth(from, to) : undefined;
-  const alsoOn = [lotRef(lot.id), ...index.shop.restsOn(from, to)];
   if (!known) return find("lot-storage/not-known", "caution", { lot: lot.id }, { limit, alsoOn: [lotRef(lot.id)] });
+  const alsoOn = [lotRef(lot.id), ...index.shop.restsOn(from, to)];
   const values = { lot: lot.id, least: known.least, greatest: known.greatest };
   const outside = (where: "below" | "above", found: number, asked: number): Finding =>
     find("lot-storage/outside", "caution", { lot: lot.id, where, found, limit: asked }, { limit, alsoOn });
