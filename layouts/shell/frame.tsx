@@ -30,14 +30,13 @@ export const EDITION_WORDS: { readonly [edition in Edition]: string } = {
   archive: "Archive edition",
 };
 
-const made = new WeakMap<Site, Map<string, { readonly __html: string }>>();
+const noHtml = (): Map<string, { readonly __html: string }> => new Map();
 
 /** HTML that many pages of a site share, made for the first of them. */
-function shared(site: Site, key: string, make: () => JSX.Element): { readonly __html: string } {
-  const ofSite = made.get(site) ?? new Map<string, { readonly __html: string }>();
-  made.set(site, ofSite);
-  const html = ofSite.get(key) ?? { __html: renderToString(make()) };
-  ofSite.set(key, html);
+function shared({ shown }: Site, key: string, make: () => JSX.Element): { readonly __html: string } {
+  const made = shown.memo.once(shown, noHtml);
+  const html = made.get(key) ?? { __html: renderToString(make()) };
+  made.set(key, html);
   return html;
 }
 

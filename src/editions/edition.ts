@@ -2,6 +2,7 @@ import type { Evidence } from "../evidence/types.ts";
 import type { Catalogue } from "../words/findings/catalogue.ts";
 import { sayIn } from "../words/findings/catalogue.ts";
 import { ENGLISH } from "../words/findings/english.ts";
+import { Memo } from "../memo.ts";
 import type { Record, Ref } from "../facts/types.ts";
 import type { Edition, NamedSeal, Shown } from "./shown.ts";
 import { UNNAMED, type Visibility } from "../facts/visibility.ts";
@@ -58,6 +59,7 @@ function shownOf(
     leavesOut,
     shows: showing(record, evidence),
     nameOf: (id) => people.get(id)?.name ?? SOMEONE,
+    memo: new Memo(),
   };
 }
 

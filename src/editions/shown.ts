@@ -1,6 +1,7 @@
 /** What one edition shows: the only things a page may read. */
 import type { Say } from "../evidence/saying.ts";
 import type { Evidence } from "../evidence/types.ts";
+import type { Memo } from "../memo.ts";
 import type { Audience, Day, FilePath, Passage, Record, Ref } from "../facts/types.ts";
 
 export type Edition = Audience;
@@ -65,6 +66,8 @@ export interface Shown {
   readonly say: Say;
   /** Kinds of fact that this edition leaves out, in words, without counts. */
   readonly leavesOut: readonly string[];
+  /** What pages make of all this once for all of them. */
+  readonly memo: Memo;
   /** The last seal that was set on the record, if there is one. */
   readonly seal?: NamedSeal;
 }

@@ -1,7 +1,8 @@
 /** What later entries changed of a thing, as cautions: they decide nothing, since everything is reckoned from the values as amended. */
-import type { Amendment, Batch, Change, Record, Ref, Said } from "../facts/types.ts";
+import type { Amendment, Batch, Change, Ref, Said } from "../facts/types.ts";
 import type { Amended } from "./codes/joints.ts";
 import type { Finder } from "./finding.ts";
+import { indexBy, type RecordIndex } from "./record-index.ts";
 import type { Finding } from "./types.ts";
 
 export interface Changed {
@@ -9,12 +10,10 @@ export interface Changed {
   readonly change: Change;
 }
 
-const made = new WeakMap<Record, ReadonlyMap<string, readonly Changed[]>>();
-
 /** Of one thing, or of several told of another that holds them. */
-export function amendedFindings(record: Record, things: readonly Ref[], find: Finder): Finding[] {
+export function amendedFindings(index: RecordIndex, things: readonly Ref[], find: Finder): Finding[] {
   return things.flatMap((thing) =>
-    changesOf(record, thing).map((changed) =>
+    changesOf(index, thing).map((changed) =>
       find(changed.change.fixed ? "amended/fixed" : "amended/changed", "caution", amendedValues(changed), {
         alsoOn: [thing, ...restsOnChange(changed)],
       }),
@@ -29,17 +28,17 @@ export const glueIn = ({ id, pieces }: Pick<Batch, "id" | "pieces">): Ref[] => [
 ];
 
 /** Pieces of a batch that an amendment declared, each with its day. */
-export function declaredLater(record: Record, { pieces }: Pick<Batch, "pieces">) {
+export function declaredLater(index: RecordIndex, { pieces }: Pick<Batch, "pieces">) {
   return pieces.flatMap(({ id }) =>
-    changesOf(record, { kind: "piece", id })
+    changesOf(index, { kind: "piece", id })
       .filter(({ change: { fact, value, was } }) => value === undefined && was === undefined && fact === `Piece ${id}`)
       .map((changed) => ({ piece: id, day: changed.amendment.day, restsOn: restsOnChange(changed) })),
   );
 }
 
 /** Changes of a thing, in the order of the record, but for those of a value that names somebody. */
-export function changesOf(record: Record, about: Ref): Changed[] {
-  return (changesIn(record).get(keyOf(about)) ?? []).filter(({ change }) => !namesSomebody(change));
+export function changesOf(index: RecordIndex, about: Ref): Changed[] {
+  return (index.memo.once(index, changesIn).get(keyOf(about)) ?? []).filter(({ change }) => !namesSomebody(change));
 }
 
 /** What a sentence on a change rests on. */
@@ -61,16 +60,11 @@ function namesSomebody({ value, was, is }: Change): boolean {
   return value !== undefined && [...refsIn(was), ...refsIn(is)].some(({ kind }) => kind === "person");
 }
 
-function changesIn(record: Record): ReadonlyMap<string, readonly Changed[]> {
-  const known = made.get(record);
-  if (known) return known;
-  const index = new Map<string, Changed[]>();
-  for (const amendment of record.entries.flatMap((entry) => entry.amendments)) {
-    for (const change of amendment.changes)
-      index.set(keyOf(change.about), [...(index.get(keyOf(change.about)) ?? []), { amendment, change }]);
-  }
-  made.set(record, index);
-  return index;
+function changesIn({ record }: RecordIndex): ReadonlyMap<string, readonly Changed[]> {
+  const changes = record.entries
+    .flatMap(({ amendments }) => amendments)
+    .flatMap((amendment) => amendment.changes.map((change) => ({ amendment, change })));
+  return indexBy(changes, ({ change }) => [keyOf(change.about)]);
 }
 
 const keyOf = ({ kind, id }: Ref): string => `${kind} ${id}`;

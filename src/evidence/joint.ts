@@ -20,7 +20,7 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const c: JointCase = { now, superseded, reworks, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
   const cures = cureFindings(index, joint, batches, find);
-  const touched = amendedFindings(index.record, [...batches, ...superseded].flatMap(glueIn), find);
+  const touched = amendedFindings(index, [...batches, ...superseded].flatMap(glueIn), find);
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
     joint,

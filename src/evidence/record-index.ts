@@ -19,6 +19,7 @@ import type {
 } from "../facts/types.ts";
 import { dayNumber } from "../reckoning/time/calendar.ts";
 import { LocalTime } from "../reckoning/time/local-time.ts";
+import { Memo } from "../memo.ts";
 import { Shop } from "./cure/shop.ts";
 
 type Index<T> = ReadonlyMap<string, readonly T[]>;
@@ -56,6 +57,8 @@ export interface RecordIndex {
   readonly clock: LocalTime;
   /** When the day of the record begins, s since 1970-01-01T00:00Z: what lies before has passed. */
   readonly now: number;
+  /** What rules make of all this once for all of them. */
+  readonly memo: Memo;
 }
 
 export function recordIndexOf(record: Record): RecordIndex {
@@ -122,6 +125,7 @@ export function recordIndexOf(record: Record): RecordIndex {
     ),
     clock,
     now: clock.midnight(dayNumber(record.day) ?? 0),
+    memo: new Memo(),
   };
 }
 

@@ -3,6 +3,7 @@ export const ORDER = [
   "problems",
   "problem",
   "defined",
+  "memo",
   "facts",
   "record",
   "reckoning",

@@ -3,6 +3,7 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { sayIn } from "../../src/words/findings/catalogue.ts";
 import { ENGLISH } from "../../src/words/findings/english.ts";
 import type { Shown, Site } from "../../src/editions/shown.ts";
+import { Memo } from "../../src/memo.ts";
 import type { Aircraft, Record, Ref } from "../../src/facts/types.ts";
 import { assembly, batch, entry, holdPoint, inspection, joint, openItem, record, test } from "../evidence/make.ts";
 
@@ -88,6 +89,7 @@ export function storySite(hidden: (ref: Ref) => boolean = () => false): Site {
     shows: (ref) => !hidden(ref),
     nameOf: (id) => made.aircraft.people.get(id)?.publicName ?? "someone",
     say: sayIn(ENGLISH, made.aircraft.units),
+    memo: new Memo(),
   };
   const jpeg = (name: string) => ({
     width: 1600,

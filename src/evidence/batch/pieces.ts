@@ -71,7 +71,7 @@ function gaps(c: BatchCase): Finding[] {
 
 /** Pieces are declared the day they are glued. */
 function late(c: BatchCase): Finding[] {
-  return declaredLater(c.index.record, c.batch).map(({ piece, day, restsOn: alsoOn }) =>
+  return declaredLater(c.index, c.batch).map(({ piece, day, restsOn: alsoOn }) =>
     c.find(
       "test-pieces/declared-later",
       "caution",

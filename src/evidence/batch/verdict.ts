@@ -17,7 +17,7 @@ import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
 
 const amendedRule: BatchRule = ({ index, batch, find }) =>
-  amendedFindings(index.record, [{ kind: "batch", id: batch.id }], find);
+  amendedFindings(index, [{ kind: "batch", id: batch.id }], find);
 
 const RULES: readonly BatchRule[] = [
   mixRatioRule,

@@ -41,12 +41,11 @@ interface Asked {
   readonly limit: Limit;
 }
 
-const known = new WeakMap<RecordIndex, Map<string, JointCure>>();
+const noCures = (): Map<string, JointCure> => new Map();
 
 export function jointCure(index: RecordIndex, { structure }: JointSpec, batch: Batch): JointCure {
   const isSecondary = structure === "secondary";
-  const cures = known.get(index) ?? new Map<string, JointCure>();
-  known.set(index, cures);
+  const cures = index.memo.once(index, noCures);
   const key = `${isSecondary} ${batch.id}`;
   const cure = cures.get(key) ?? reckoned(index, isSecondary, batch);
   cures.set(key, cure);

@@ -24,7 +24,7 @@ export function pieceFile(index: RecordIndex, batch: Batch, piece: Piece): Piece
 function judged(c: PieceCase): PieceFile {
   const checks = checksOf(c, c.test);
   const { piece, test, overlapRatio, revealing, curedFor, cure, stress } = c;
-  const amended = amendedFindings(c.index.record, [{ kind: "piece", id: piece.id }], c.find);
+  const amended = amendedFindings(c.index, [{ kind: "piece", id: piece.id }], c.find);
   const verdict = GRAVEST.find((grave) => checks.some((check) => check.verdict === grave)) ?? "pass";
   return {
     piece,

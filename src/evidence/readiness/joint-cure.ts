@@ -51,7 +51,7 @@ function tooSoon(index: RecordIndex, joint: JointSpec, cure: JointCure, find: Fi
   const of = (day: Day) => ({ batch: batch.id, day, ...until });
   const beside = (entry: string) => ({ alsoOn: [...refsOf(cure), { kind: "entry", id: entry } as const] });
   const above = aboveOf(index, joint.assembly);
-  const { signed, opened, weighed, scales } = eventsOf(index);
+  const { signed, opened, weighed, scales } = index.memo.once(index, eventsIn);
   return [
     ...(signed.get(joint.id) ?? []).filter(isTooSoon).map(({ day, entry, holdPoint, kind }) => {
       const rests = beside(entry);
@@ -79,17 +79,8 @@ function aboveOf({ record }: RecordIndex, id: string): string[] {
   return found;
 }
 
-type Events = ReturnType<typeof gathered>;
-const events = new WeakMap<RecordIndex, Events>();
-
-function eventsOf(index: RecordIndex): Events {
-  const known = events.get(index) ?? gathered(index);
-  events.set(index, known);
-  return known;
-}
-
 /** What loads joints or closes them in: by joint, by assembly, or of the whole aircraft. */
-function gathered(index: RecordIndex) {
+function eventsIn(index: RecordIndex) {
   const entries = index.record.entries;
   const joint = (id: string): JointSpec => lookUp(index.joints, id, "joint");
   const looks = [...index.inspections.values()].flat().filter(({ result }) => result === "signed");

@@ -89,7 +89,7 @@ function wasNotGood(index: RecordIndex, file: BatchFile, isLater: Moment["isLate
     { kind: "batch", id: file.batch.id },
     ...file.batch.pieces.map(({ id }): Ref => ({ kind: "piece", id })),
   ];
-  if (about.flatMap((ref) => changesOf(index.record, ref)).some(({ amendment }) => isLater(amendment.by))) return false;
+  if (about.flatMap((ref) => changesOf(index, ref)).some(({ amendment }) => isLater(amendment.by))) return false;
   const rejections = index.rejections.get(file.batch.id) ?? [];
   const earlier = rejections.some(({ entry }) => !isLater(entry));
   return file.findings.some(

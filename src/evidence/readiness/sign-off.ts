@@ -161,7 +161,7 @@ function amendedLater(index: RecordIndex, scope: Scope): Told[] {
 
 /** Whatever was written down anew of what a hold point asks for, in the order of the record but for measurements, which come last. */
 export function amendedIn(
-  { record }: RecordIndex,
+  index: RecordIndex,
   { joints, batches, departures, openItems, measurements }: Scope,
 ): Changed[] {
   const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id, "batch").batch)).keys()];
@@ -173,12 +173,12 @@ export function amendedIn(
   const measured = new Set(measurements.map(({ entry, what }) => `${entry} Measurement: ${what}`));
   const entries = [...new Set(measurements.map(({ entry }) => entry))];
   return [
-    ...things.flatMap((thing) => changesOf(record, thing)),
+    ...things.flatMap((thing) => changesOf(index, thing)),
     ...entries.flatMap((id) =>
-      changesOf(record, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`)),
+      changesOf(index, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`)),
     ),
     ...departures.flatMap(({ id, acceptedIn }) =>
-      changesOf(record, { kind: "entry", id: acceptedIn ?? "" }).filter(
+      changesOf(index, { kind: "entry", id: acceptedIn ?? "" }).filter(
         ({ change }) => change.fact === `Acceptance of ${id}`,
       ),
     ),

@@ -132,17 +132,20 @@ const TEMPERATURES: readonly (readonly [words: string, factor: number, offset: n
   ["K", 1, -KELVIN],
 ];
 
-const WORDS = new Map<string, { readonly dimension: Dimension; readonly expression: string; readonly times: number }>();
-const UNITS = new Map<string, Unit>();
-
-for (const [dimension, rows] of Object.entries(TABLE) as [Dimension, (typeof TABLE)[Dimension]][]) {
-  for (const [words, expression, times = 1] of rows) {
-    for (const word of words.split("|")) WORDS.set(word, { dimension, expression, times });
-  }
-}
-for (const [words, factor, offset] of TEMPERATURES) {
-  for (const word of words.split("|")) UNITS.set(word, { dimension: "temperature", base: "°C", factor, offset });
-}
+const WORDS = new Map(
+  (Object.entries(TABLE) as [Dimension, (typeof TABLE)[Dimension]][]).flatMap(([dimension, rows]) =>
+    rows.flatMap(([words, expression, times = 1]) =>
+      words.split("|").map((word) => [word, { dimension, expression, times }] as const),
+    ),
+  ),
+);
+const SCALES: ReadonlyMap<string, Unit> = new Map(
+  TEMPERATURES.flatMap(([words, factor, offset]) =>
+    words.split("|").map((word) => [word, { dimension: "temperature", base: "°C", factor, offset }] as const),
+  ),
+);
+/** What the units library took long to say, of words of the table. */
+const RECKONED = new Map<string, Unit>();
 
 /** All words for units of a dimension, the usual ones first. */
 export function wordsFor(dimension: Dimension): string[] {
@@ -170,12 +173,12 @@ function spelled(word: string): string {
 /** The unit that a word means, reckoned once. */
 export function unitOf(typed: string): Unit | undefined {
   const word = spelled(typed);
-  const known = UNITS.get(word);
+  const known = SCALES.get(word) ?? RECKONED.get(word);
   if (known) return known;
   const row = WORDS.get(word);
   if (!row) return undefined;
   const unit = reckoned(row.dimension, row.expression, row.times);
-  UNITS.set(word, unit);
+  RECKONED.set(word, unit);
   return unit;
 }
 

@@ -21,13 +21,11 @@ export interface TraceIndex {
   readonly assemblies: readonly string[];
 }
 
-const made = new WeakMap<Shown, TraceIndex>();
+export const traceIndex = (shown: Shown): TraceIndex => shown.memo.once(shown, indexed);
 
-export function traceIndex(shown: Shown): TraceIndex {
-  const known = made.get(shown);
-  if (known !== undefined) return known;
+function indexed(shown: Shown): TraceIndex {
   const { record, evidence } = shown;
-  const index: TraceIndex = {
+  return {
     entries: new Map(record.entries.map((entry) => [entry.id, entry])),
     batches: record.entries.flatMap((entry) => entry.batches),
     holdPointsOf: grouped(
@@ -45,8 +43,6 @@ export function traceIndex(shown: Shown): TraceIndex {
     photos: new Map(record.entries.flatMap((entry) => entry.photos.map((photo) => [photo.file, photo]))),
     assemblies: parentsFirst(record),
   };
-  made.set(shown, index);
-  return index;
 }
 
 /** An assembly's path of titles from the outermost, such as `Wing › Left panel › Main spar`. */

@@ -41,17 +41,10 @@ const SHARES = [0.5, 0.8, 0.95] as const;
 /** Weeks within which a day may be named. */
 const QUARTER = 13;
 
-const views = new WeakMap<Shown, ForecastView>();
+export const forecastView = (shown: Shown): ForecastView => shown.memo.once(shown, viewOf);
 
-export function forecastView(shown: Shown): ForecastView {
-  const known = views.get(shown);
-  if (known !== undefined) return known;
-  const view = viewOf(groundOf(shown));
-  views.set(shown, view);
-  return view;
-}
-
-function viewOf(ground: Ground): ForecastView {
+function viewOf(shown: Shown): ForecastView {
+  const ground = groundOf(shown);
   const silent = silentWhy(ground);
   return silent === undefined
     ? { forecast: forecastOf(ground), lookBacks: lookBacks(ground) }

@@ -12,31 +12,25 @@ interface Index {
   readonly ofThing: ReadonlyMap<string, readonly Changed[]>;
 }
 
-const made = new WeakMap<Shown, Index>();
-
 /** What later entries amend in an entry, the oldest first. */
 export function amendmentsTo(shown: Shown, entry: string): readonly Amendment[] {
-  return indexOf(shown).ofEntry.get(entry) ?? [];
+  return shown.memo.once(shown, indexed).ofEntry.get(entry) ?? [];
 }
 
 /** What was changed of a batch, a piece, a departure or an open item. */
 export function changesOf(shown: Shown, about: Ref): readonly Changed[] {
-  return indexOf(shown).ofThing.get(keyOf(about)) ?? [];
+  return shown.memo.once(shown, indexed).ofThing.get(keyOf(about)) ?? [];
 }
 
 const keyOf = ({ kind, id }: Ref): string => `${kind} ${id}`;
 
-function indexOf(shown: Shown): Index {
-  const known = made.get(shown);
-  if (known) return known;
+function indexed({ record }: Shown): Index {
   const ofEntry = new Map<string, Amendment[]>();
   const ofThing = new Map<string, Changed[]>();
-  for (const amendment of shown.record.entries.flatMap(({ amendments }) => amendments)) {
+  for (const amendment of record.entries.flatMap(({ amendments }) => amendments)) {
     ofEntry.set(amendment.entry, [...(ofEntry.get(amendment.entry) ?? []), amendment]);
     for (const change of amendment.changes)
       ofThing.set(keyOf(change.about), [...(ofThing.get(keyOf(change.about)) ?? []), { amendment, change }]);
   }
-  const index = { ofEntry, ofThing };
-  made.set(shown, index);
-  return index;
+  return { ofEntry, ofThing };
 }

@@ -32,20 +32,21 @@ export interface Told {
   readonly dayEvents: readonly Happening[];
 }
 
-const known = new WeakMap<Shown, Map<string, readonly Happening[]>>();
-
 /**
  * In the order of the rows of an entry; pieces of one batch with one verdict said together. Reckoned once for an
  * edition: every assembly around an entry tells of it.
  */
-export function dayEvents(entry: Entry, shown: Shown): readonly Happening[] {
-  const ofShown = known.get(shown) ?? new Map<string, readonly Happening[]>();
-  known.set(shown, ofShown);
-  const all =
-    ofShown.get(entry.id) ??
-    gathered([...glued(entry, shown), ...broken(entry, shown), ...said(entry, shown), ...inspected(entry, shown)]);
-  ofShown.set(entry.id, all);
-  return all;
+export function dayEvents({ id }: Entry, shown: Shown): readonly Happening[] {
+  return shown.memo.once(shown, eventsOfEntries).get(id) ?? [];
+}
+
+function eventsOfEntries(shown: Shown): ReadonlyMap<string, readonly Happening[]> {
+  return new Map(
+    shown.record.entries.map((entry) => [
+      entry.id,
+      gathered([...glued(entry, shown), ...broken(entry, shown), ...said(entry, shown), ...inspected(entry, shown)]),
+    ]),
+  );
 }
 
 function glued(entry: Entry, { evidence }: Shown): Happening[] {

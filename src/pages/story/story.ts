@@ -34,18 +34,10 @@ export interface Story {
   readonly position: ReadonlyMap<string, number>;
 }
 
-const stories = new WeakMap<Shown, Story>();
-
 /** The story of an edition; reckoned when it is first asked for. */
-export function storyOf(shown: Shown): Story {
-  const known = stories.get(shown);
-  if (known !== undefined) return known;
-  const story = gather(shown.record);
-  stories.set(shown, story);
-  return story;
-}
+export const storyOf = (shown: Shown): Story => shown.memo.once(shown, gather);
 
-function gather(record: Record): Story {
+function gather({ record }: Shown): Story {
   const children = childrenOf(record);
   const upFrom = new Map(
     [...record.assemblies.keys()].map((id) => [id, lineageOf(record, id).map((assembly) => assembly.id)]),
