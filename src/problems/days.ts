@@ -54,6 +54,19 @@ export const DAYS = {
     mend: "Take one of the two away.",
     example: ["@ entries/2025-03-22-looked.md", "- recalls:", "+ open_items: { close: [O-1] }", "+ recalls:"],
   },
+  "accepted-by-nobody": {
+    title: "An acceptance by nobody",
+    happened: "A departure has the paper or the condition of an acceptance, and does not say who accepted it.",
+    why: "Only a person accepts; what nobody accepted has neither paper nor condition.",
+    mend: "Say who accepted it in `accepted_by`, or tell of it under `why` or in the prose.",
+    example: [
+      "@ entries/2025-03-15-pieces.md",
+      "- tests:",
+      "+ departures:",
+      "+   - { id: D-2, what: Packer added, why: Wider glue face, reference: letter 4 }",
+      "+ tests:",
+    ],
+  },
   "settled-too-early": {
     title: "Settled before it was raised",
     happened: "An open item is closed, or a departure accepted, in an entry before the one that raised it.",

@@ -171,4 +171,46 @@ describe("A hold point", () => {
     expect(file.signed).toBeUndefined();
     expect(file.needs[0]?.sentence).toBe("It was looked at on 2025-05-02 and not signed: gap at rib 4.");
   });
+
+  it("is not passed by a signature that the builder tells of: on a paper, by its number or as a scan, it is", () => {
+    const signed = (change: object, ...more: Entry[]) =>
+      fileOf([
+        GLUED,
+        TESTS,
+        entry("2025-05-02-look", {
+          inspections: [inspection("CLOSE", { entry: "2025-05-02-look", day: "2025-05-02", ...change })],
+        }),
+        ...more,
+      ]);
+    const told = signed({ reference: undefined });
+    expect(brief(told)).toEqual(["ready", "CLOSE"]);
+    expect(told.signed).toBeUndefined();
+    expect(told.remarks).toEqual([]);
+    expect(told.needs).toMatchObject([
+      {
+        about: { kind: "hold point", id: "CLOSE" },
+        sentence:
+          "It is said to have been signed on 2025-05-02, but on no paper that is named or scanned: that is the builder's word, and does not count.",
+        needs: "have it signed on a paper, and note its number or add a scan of it",
+        restsOn: [
+          { kind: "hold point", id: "CLOSE" },
+          { kind: "entry", id: "2025-05-02-look" },
+        ],
+      },
+    ]);
+    expect(brief(signed({ reference: undefined, scan: "papers/form-1.pdf" }))).toEqual(["passed"]);
+    expect(brief(signed({ scan: "papers/form-1.pdf" }))).toEqual(["passed"]);
+    const later = entry("2025-05-03-look", {
+      inspections: [inspection("CLOSE", { entry: "2025-05-03-look", day: "2025-05-03", reference: undefined })],
+    });
+    expect(brief(signed({ result: "not signed", reference: undefined }, later))).toEqual([
+      "blocked",
+      "CLOSE blocks",
+      "CLOSE",
+    ]);
+    expect(brief(signed({}, later))).toEqual(["passed", "CLOSE"]);
+    expect(signed({ reference: undefined, by: "a" }).needs.map(({ sentence }) => sentence)).toEqual([
+      "It was signed on 2025-05-02 by someone who is no inspector: that signature does not count.",
+    ]);
+  });
 });

@@ -46,9 +46,10 @@ export interface NeedValues {
   "need/seconded": Stands;
   "need/reopened": { readonly day: Day };
   "need/not-signed": { readonly day: Day; readonly remarks?: string };
-  /** A signature that does not count: of someone who is no inspector, or who worked on it. */
+  /** A signature that does not count: of someone who is no inspector, or who worked on it, or on no paper, by number or as a scan. */
   "need/signed-role": { readonly day: Day };
   "need/signed-worked": { readonly day: Day };
+  "need/signed-told": { readonly day: Day };
   /** Another hold point that comes first. */
   "need/hold-point": { readonly holdPoint: string; readonly state: string };
   /** One within that need not come first, and that was looked at and not signed. */
@@ -80,6 +81,7 @@ export interface TakeValues {
   "take/look-again": NoValues;
   "take/inspector": NoValues;
   "take/paper": NoValues;
+  "take/signed-paper": NoValues;
   "take/meet-condition": NoValues;
   "take/pass-first": NoValues;
   "take/answer": NoValues;
@@ -89,8 +91,6 @@ export interface TakeValues {
 }
 
 export interface RemarkValues {
-  /** Signed, with no number of a paper and no scan of one. */
-  "remark/no-paper": { readonly day: Day };
   /** Of what it asks for, before it was signed. */
   "remark/amended": Amended;
 }

@@ -56,12 +56,12 @@ function holdPointFile(index: RecordIndex, holdPoint: HoldPoint, known: Known & 
   const state = signed ? signedState(then, changes, now) : openState(now);
   const again = signed ? againNeeds(signed, state, then) : [];
   const needs = [...now, ...again, ...looks.needs];
-  const remarks = [...looks.remarks, ...amendedRemarks(index, scope, signed)];
+  const remarks = amendedRemarks(index, scope, signed);
   return { holdPoint, state, joints, needs, changes, remarks, signed, inspections: inspectionsOf(index, holdPoint) };
 }
 
 const looksIn = (looks: ReadonlyMap<string, Looks>, { id }: HoldPoint): Looks =>
-  looks.get(id) ?? { counted: [], needs: [], remarks: [] };
+  looks.get(id) ?? { counted: [], needs: [] };
 
 const inspectionsOf = (index: RecordIndex, { id }: HoldPoint): readonly Inspection[] => index.inspections.get(id) ?? [];
 

@@ -2,7 +2,7 @@
 import type { HoldPoint, Inspection, Ref } from "../../facts/types.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";
-import type { Need, Remark } from "../types.ts";
+import type { Need } from "../types.ts";
 import { refused } from "./answering.ts";
 
 export interface Looks {
@@ -10,37 +10,36 @@ export interface Looks {
   readonly counted: readonly Inspection[];
   /** Of signatures since the last that counts: why they do not. */
   readonly needs: readonly Need[];
-  readonly remarks: readonly Remark[];
 }
+
+const REFUSED = {
+  role: { code: "need/signed-role", takes: { code: "take/inspector", values: {} } },
+  worked: { code: "need/signed-worked", takes: { code: "take/inspector", values: {} } },
+  told: { code: "need/signed-told", takes: { code: "take/signed-paper", values: {} } },
+} as const;
 
 /** `assemblies`: all that is looked at. */
 export function looksOf(index: RecordIndex, holdPoint: HoldPoint, assemblies: ReadonlySet<string>): Looks {
   const all = (index.inspections.get(holdPoint.id) ?? []).map((look) => ({
     look,
-    no: look.result === "signed" ? refused(index, look.by, assemblies) : undefined,
+    no: look.result === "signed" ? refusedLook(index, look, assemblies) : undefined,
   }));
   const counted = all.filter(({ no }) => no === undefined).map(({ look }) => look);
   const since = all.slice(all.findLastIndex(({ no }) => no === undefined) + 1);
-  const needs = since.map(({ look, no }): Need => {
-    const about: Ref = { kind: "hold point", id: holdPoint.id };
-    return {
-      about,
-      code: no?.because === "worked" ? "need/signed-worked" : "need/signed-role",
-      values: { day: look.day },
-      takes: { code: "take/inspector", values: {} },
-      blocks: false,
-      restsOn: distinct([about, { kind: "entry", id: look.entry }, ...(no?.restsOn ?? [])]),
-    };
+  const about: Ref = { kind: "hold point", id: holdPoint.id };
+  const needs = since.flatMap(({ look, no }): Need[] => {
+    if (no === undefined) return [];
+    const restsOn = distinct([about, { kind: "entry", id: look.entry }, ...no.restsOn]);
+    return [{ about, values: { day: look.day }, ...REFUSED[no.because], blocks: false, restsOn }];
   });
-  return { counted, needs, remarks: remarksOn(counted.at(-1)) };
+  return { counted, needs };
 }
 
-function remarksOn(last: Inspection | undefined): Remark[] {
-  if (last?.result !== "signed" || last.reference !== undefined || last.scan !== undefined) return [];
-  const about: Ref = { kind: "hold point", id: last.holdPoint };
-  return [
-    { code: "remark/no-paper", values: { day: last.day }, about, restsOn: [about, { kind: "entry", id: last.entry }] },
-  ];
+/** Why a signature does not count. On no paper, by number or as a scan, it is the builder's word. */
+function refusedLook(index: RecordIndex, { by, reference, scan }: Inspection, assemblies: ReadonlySet<string>) {
+  const no = refused(index, by, assemblies);
+  if (no || reference !== undefined || scan !== undefined) return no;
+  return { because: "told", restsOn: [] } as const;
 }
 
 /** The last that counts up to a place in the order of the record. */

@@ -1,7 +1,7 @@
 /** What is raised in one entry and settled in another: open items and departures. */
 import { placeInTime } from "../amend/amend.ts";
 import { nearest } from "../../facts/nearest.ts";
-import { meaning } from "../../facts/reading.ts";
+import { meaning, onlyYouKnow } from "../../facts/reading.ts";
 import { HOLD_KINDS } from "../../facts/build/hold-point.ts";
 import type { Path } from "../text/yaml.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
@@ -56,6 +56,7 @@ export function checkDepartures(context: CheckContext): void {
       expectId(context, filed, [...path, "assembly"], ["assembly"], departure.assembly);
       expectId(context, filed, [...path, "accepted_by"], ["person"], departure.accepted_by);
       const { accepted_by, reference, condition } = departure;
+      if (accepted_by === undefined) acceptedByNobody(context, filed, path, { reference, condition });
       // The builder's word, or an acceptance on a condition, may be followed by one that settles it.
       if (accepted_by !== undefined && reference !== undefined && condition === undefined)
         accepted.set(departure.id, { filed, path: [...path, "accepted_by"] });
@@ -71,6 +72,25 @@ export function checkDepartures(context: CheckContext): void {
         made: "written down",
       });
       if (condition !== undefined || reference === undefined) accepted.delete(departure);
+    });
+  }
+}
+
+/** A paper or a condition of an acceptance that is nobody's would be read and then told nowhere. */
+function acceptedByNobody(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  said: { readonly [key in "reference" | "condition"]: string | undefined },
+): void {
+  for (const key of ["reference", "condition"] as const) {
+    if (said[key] === undefined) continue;
+    report(context, filed, [...path, key], {
+      code: "accepted-by-nobody",
+      message: `there is a ${key} of an acceptance, and nobody who accepted`,
+      expected: `\`accepted_by\` with the id of a person, beside \`${key}\``,
+      found: `${key}: ${said[key]}`,
+      ...onlyYouKnow(`say who accepted it, or take \`${key}\` away and tell it under \`why\` or in the prose`),
     });
   }
 }

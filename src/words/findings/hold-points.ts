@@ -42,6 +42,8 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
     `It was signed on ${day} by someone who is no inspector: that signature does not count.`,
   "need/signed-worked": ({ day }) =>
     `It was signed on ${day} by someone with hours on what was looked at: that signature does not count.`,
+  "need/signed-told": ({ day }) =>
+    `It is said to have been signed on ${day}, but on no paper that is named or scanned: that is the builder's word, and does not count.`,
   "need/hold-point": ({ holdPoint, state }) => `${holdPoint} comes first and is not passed: it is ${state}.`,
   "need/within-not-signed": ({ holdPoint, day }) => `${holdPoint} was looked at on ${day} and not signed.`,
   "need/signed-open": ({ day }) => `It was signed on ${day} with things open.`,
@@ -54,9 +56,6 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "then/measure-out": ({ what, found, asked }) => `${what} measured ${found}, outside ${asked}, when it was signed.`,
   "then/pair": ({ pair }) => `The sides of ${pair} were not shown to be alike yet when it was signed.`,
   "then/hold-point": ({ holdPoint }) => `${holdPoint}, which comes first, was not signed yet when it was signed.`,
-
-  "remark/no-paper": ({ day }) =>
-    `No paper and no scan are named for the signature of ${day}: that it was given is the builder's word.`,
 
   "remark/amended": amended,
 
@@ -73,6 +72,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "take/look-again": () => "have it looked at again, with what has changed or was open",
   "take/inspector": () => "have it looked at by an inspector who has not worked on it",
   "take/paper": () => "have it accepted on a paper, and note its number",
+  "take/signed-paper": () => "have it signed on a paper, and note its number or add a scan of it",
   "take/meet-condition": () => "meet it, and have the departure accepted without it",
   "take/pass-first": () => "have that one passed first",
   "take/answer": () => "answer what was found and have it looked at again",

@@ -214,6 +214,8 @@ export const STATES: Listed = {
   "entry inspections": "that someone looked, and signed",
   "entry inspections[].by": "who looked",
   "entry inspections[].result": "whether it was signed",
+  "entry inspections[].reference": "on what paper",
+  "entry inspections[].scan": "the paper itself",
   "entry inspections[].hold_point": "what was looked at",
   "entry amends": "what was written down wrong, and who else saw it",
   "entry amends[].entry": "which entry was written down wrong",
