@@ -190,7 +190,7 @@ describe("A hold point", () => {
       {
         about: { kind: "hold point", id: "CLOSE" },
         sentence:
-          "It is said to have been signed on 2025-05-02, but on no paper that is named or scanned: that is the builder's word, and does not count.",
+          "It is said to have been signed on 2025-05-02, on no paper that is named or scanned: the builder's word does not count.",
         needs: "have it signed on a paper, and note its number or add a scan of it",
         restsOn: [
           { kind: "hold point", id: "CLOSE" },

@@ -43,7 +43,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "need/signed-worked": ({ day }) =>
     `It was signed on ${day} by someone with hours on what was looked at: that signature does not count.`,
   "need/signed-told": ({ day }) =>
-    `It is said to have been signed on ${day}, but on no paper that is named or scanned: that is the builder's word, and does not count.`,
+    `It is said to have been signed on ${day}, on no paper that is named or scanned: the builder's word does not count.`,
   "need/hold-point": ({ holdPoint, state }) => `${holdPoint} comes first and is not passed: it is ${state}.`,
   "need/within-not-signed": ({ holdPoint, day }) => `${holdPoint} was looked at on ${day} and not signed.`,
   "need/signed-open": ({ day }) => `It was signed on ${day} with things open.`,
