@@ -109,7 +109,7 @@ function Changes({
 function ChangeWords({
   site,
   from,
-  change: { fact, value, was, is, fixed },
+  change: { fact, value, was, is, fixed, worsens },
 }: Where & { readonly change: Change }): JSX.Element {
   return (
     <>
@@ -133,6 +133,7 @@ function ChangeWords({
         </>
       )}
       {fixed ? "; this does not count, because the piece had been broken" : null}
+      {worsens ? "; this can worsen a verdict and never better it, because the piece had been broken" : null}
     </>
   );
 }

@@ -14,11 +14,14 @@ export interface Changed {
 export function amendedFindings(index: RecordIndex, things: readonly Ref[], find: Finder): Finding[] {
   return things.flatMap((thing) =>
     changesOf(index, thing).map((changed) =>
-      find(changed.change.fixed ? "amended/fixed" : "amended/changed", "caution", amendedValues(changed), {
-        alsoOn: [thing, ...restsOnChange(changed)],
-      }),
+      find(codeOf(changed.change), "caution", amendedValues(changed), { alsoOn: [thing, ...restsOnChange(changed)] }),
     ),
   );
+}
+
+function codeOf({ fixed, worsens }: Change) {
+  if (fixed) return "amended/fixed";
+  return worsens ? "amended/worsens" : "amended/changed";
 }
 
 /** A batch and its pieces. */

@@ -1,9 +1,10 @@
 /**
- * An amendment that no second person saw may worsen a verdict, and never better it. Of a thing the worst verdict counts that it has with what stands now or
+ * An amendment that no second person saw, or of the wood of a piece that had been broken, may worsen a verdict, and
+ * never better it. Of a thing the worst verdict counts that it has with what stands now or
  * with what stood before such an amendment.
  */
 import { isSeconded } from "../facts/entry/amendment.ts";
-import type { Amendment, Measurement, Record, Ref } from "../facts/types.ts";
+import type { Amendment, Measurement, Person, Record, Ref } from "../facts/types.ts";
 import type { Stands } from "./codes/joints.ts";
 import { distinct, finder } from "./finding.ts";
 import { GRAVEST } from "./piece/verdict.ts";
@@ -48,15 +49,17 @@ const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
 export class Standing {
   readonly #before: readonly Evidence[];
   readonly #amendments: readonly Amendment[];
+  readonly #people: readonly Person[];
 
   constructor(record: Record, before: readonly Evidence[]) {
     this.#before = before;
+    this.#people = [...record.aircraft.people.values()];
     this.#amendments =
       before.length === 0
         ? []
         : record.entries
             .flatMap((entry) => entry.amendments)
-            .filter((one) => one.changes.length > 0 && !isSeconded(one, record.aircraft.people.values()));
+            .filter((one) => one.changes.length > 0 && !isSeconded(one, this.#people));
   }
 
   piece(file: PieceFile): PieceFile {
@@ -168,7 +171,8 @@ export class Standing {
   }
 
   #values(amendments: readonly Amendment[], as: string, stands: string): Stands {
-    return { as, stands, entries: [...new Set(amendments.map(({ by }) => by))] };
+    const broken = amendments.every(({ seenBy }) => isSeconded({ seenBy, changes: [] }, this.#people));
+    return { as, stands, entries: [...new Set(amendments.map(({ by }) => by))], broken };
   }
 }
 

@@ -185,5 +185,6 @@ export const NOT_IN_THE_DEMO: readonly Because[] = [
     "entries.reworks.replaced.*",
     "entries.amendments.seenBy",
     "entries.amendments.changes.fixed",
+    "entries.amendments.changes.worsens",
   ],
 ];

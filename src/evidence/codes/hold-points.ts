@@ -46,7 +46,10 @@ export interface NeedValues {
   "need/seconded": Stands;
   "need/reopened": { readonly day: Day };
   "need/not-signed": { readonly day: Day; readonly remarks?: string };
-  /** A signature that does not count: of no inspector, of one who worked on it, or on no paper, by number or as a scan. */
+  /**
+   * A signature that does not count: of no inspector, of one who worked on it, or on no paper, by number or as a
+   * scan.
+   */
   "need/signed-role": { readonly day: Day };
   "need/signed-worked": { readonly day: Day };
   "need/signed-told": { readonly day: Day };

@@ -35,6 +35,8 @@ export interface Stands {
   readonly as: string;
   readonly stands: string;
   readonly entries: readonly string[];
+  /** Whether someone did see it: then it is the wood of a piece that had been broken. */
+  readonly broken: boolean;
 }
 
 export interface JointValues {
@@ -65,5 +67,7 @@ export interface JointValues {
   "builders-rejection/rejected": Because;
   "amended/changed": Amended;
   "amended/fixed": Amended;
+  /** The wood of a piece that had been broken. */
+  "amended/worsens": Amended;
   "seconded/stands": Stands;
 }

@@ -124,7 +124,10 @@ function scopeOf(
   };
 }
 
-/** Departures of these assemblies, and those that their measurements or the other sides of these name, accepted or not. */
+/**
+ * Departures of these assemblies, and those that their measurements or the other sides of these name, accepted or
+ * not.
+ */
 function departuresIn(
   index: RecordIndex,
   inside: readonly Assembly[],

@@ -1,4 +1,7 @@
-/** Hold points stand on one another: before next skin, before close-up, before covering, before first load, before flight. */
+/**
+ * Hold points stand on one another: before next skin, before close-up, before covering, before first load, before
+ * flight.
+ */
 import { HOLD_KINDS, type HoldKind } from "../../facts/build/hold-point.ts";
 import type { Assembly, HoldPoint, OpenItem } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
@@ -9,7 +12,10 @@ const rank = (kind: HoldKind): number => HOLD_KINDS.indexOf(kind);
 
 const isKind = (before: string): before is HoldKind => (HOLD_KINDS as readonly string[]).includes(before);
 
-/** What a hold point is about: its assembly and all within it; before flight the whole aircraft, its own assembly first. */
+/**
+ * What a hold point is about: its assembly and all within it; before flight the whole aircraft, its own assembly
+ * first.
+ */
 export function insideOf(index: RecordIndex, { kind, assembly }: HoldPoint): Assembly[] {
   const own = within(index, assembly);
   return kind === "flight" ? [...new Set([...own, ...index.record.assemblies.values()])] : own;
@@ -37,7 +43,8 @@ export function othersWithin(index: RecordIndex, holdPoint: HoldPoint, inside: r
 }
 
 /**
- * Open items that a hold point asks for, closed or not: those that name it, and from within it those to be done before nothing in particular,
+ * Open items that a hold point asks for, closed or not: those that name it, and from within it those to be done
+ * before nothing in particular,
  * before its kind or an earlier one, or before a hold point of such a kind. Before flight all there are.
  */
 export function openItemsOf(index: RecordIndex, holdPoint: HoldPoint, inside: readonly Assembly[]): OpenItem[] {

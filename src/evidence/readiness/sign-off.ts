@@ -1,5 +1,6 @@
 /**
- * What has changed since a hold point was signed. What stands in entries after the one that holds the signature counts; what stands in that
+ * What has changed since a hold point was signed. What stands in entries after the one that holds the signature
+ * counts; what stands in that
  * entry itself counts as seen. Where anything changed, joints that are not shown now are told too.
  */
 import type {
@@ -159,7 +160,10 @@ function amendedLater(index: RecordIndex, scope: Scope): Told[] {
   );
 }
 
-/** Whatever was written down anew of what a hold point asks for, in the order of the record but for measurements, which come last. */
+/**
+ * Whatever was written down anew of what a hold point asks for, in the order of the record but for measurements,
+ * which come last.
+ */
 export function amendedIn(
   index: RecordIndex,
   { joints, batches, departures, openItems, measurements }: Scope,

@@ -1,4 +1,7 @@
-/** What a later entry says of one that was written down wrong. The record holds facts as amended; what was written first stands here. */
+/**
+ * What a later entry says of one that was written down wrong. The record holds facts as amended; what was written
+ * first stands here.
+ */
 import type { Place } from "../../problem.ts";
 import { type Decisions, each, person, same, show } from "../decisions.ts";
 import type { Audience, Day, Ref } from "../values.ts";
@@ -13,7 +16,10 @@ export interface Change {
   readonly place: Place;
   /** The batch, piece, departure or open item that it is about; else the amended entry. */
   readonly about: Ref;
-  /** The fact in words, such as `Test of B-014/1`, and which of its values, such as `wood failure`; without one it is the whole fact. */
+  /**
+   * The fact in words, such as `Test of B-014/1`, and which of its values, such as `wood failure`; without one it is
+   * the whole fact.
+   */
   readonly fact: string;
   readonly value?: string;
   /** What was written; absent where nothing was. */
@@ -26,6 +32,8 @@ export interface Change {
   readonly audience: Audience;
   /** It does not count: what a piece is a piece of was fixed when it broke. */
   readonly fixed?: boolean;
+  /** It may worsen a verdict and never better it, whoever saw it: the wood of a piece that had been broken. */
+  readonly worsens?: boolean;
 }
 
 /** Everything that one entry amends in an earlier one. It is for all who may read the earlier one. */
@@ -45,14 +53,19 @@ export interface Amendment {
   readonly withheld: boolean;
 }
 
-/** Whether someone other than the builder who writes, the first in the record, saw the source of what is right. */
+/**
+ * Whether it may better a verdict: someone other than the builder who writes, the first in the record, saw the source
+ * of what is right,
+ * and it is not of the wood of a piece that had been broken.
+ */
 export function isSeconded(
-  { seenBy }: Pick<Amendment, "seenBy">,
+  { seenBy, changes }: Pick<Amendment, "seenBy" | "changes">,
   people: Iterable<{ readonly id: string; readonly role: string }>,
 ): boolean {
   const all = [...people];
   const writer = all.find(({ role }) => role === "builder");
-  return seenBy !== undefined && seenBy !== writer?.id && all.some(({ id }) => id === seenBy);
+  const seen = seenBy !== undefined && seenBy !== writer?.id && all.some(({ id }) => id === seenBy);
+  return seen && changes.every(({ worsens }) => worsens !== true);
 }
 
 const NOT_SHOWN = "something this edition does not show";
@@ -67,10 +80,12 @@ const changeShown: Decisions<Change> = {
   needs: show,
   audience: show,
   fixed: show,
+  worsens: show,
 };
 
 /**
- * Of the amendments that a shown entry makes, those of shown entries. A change of a hidden thing goes, first text and all,
+ * Of the amendments that a shown entry makes, those of shown entries. A change of a hidden thing goes, first text and
+ * all,
  * and leaves only that there is one; a hidden thing named in a change becomes words.
  */
 export const amendmentShown: Decisions<Amendment> = {

@@ -2,7 +2,10 @@ import { hasTooManyDigits } from "../limits.ts";
 
 /** Numbers as a carpenter writes them: `42.0`, `1/4`, `1 3/8`, `1-3/8`, `½`, `1½`. */
 
-/** A number at the head of a text. `step` is what its last digit is worth: 0.1 for `42.0`, 1 for `42`, 0 for a fraction. */
+/**
+ * A number at the head of a text. `step` is what its last digit is worth: 0.1 for `42.0`, 1 for `42`, 0 for a
+ * fraction.
+ */
 export interface TypedNumber {
   readonly value: number;
   readonly step: number;

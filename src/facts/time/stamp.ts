@@ -1,6 +1,9 @@
 import { LIMITS } from "../limits.ts";
 
-/** What a stamp such as `08.03.2025 14:20` says: the wall time as if it were UTC, s, and the seconds east of Greenwich where it names them. */
+/**
+ * What a stamp such as `08.03.2025 14:20` says: the wall time as if it were UTC, s, and the seconds east of Greenwich
+ * where it names them.
+ */
 interface Stamp {
   readonly wall: number;
   readonly offset?: number;
@@ -15,7 +18,10 @@ export function hourOf(hour: number, half: string | undefined): number {
   return (hour % 12) + (half.toLowerCase() === "p" ? 12 : 0);
 }
 
-/** Seconds of a wall time as if it were UTC; undefined for what no calendar and no clock shows, for years before 1970 and after the last that is read. */
+/**
+ * Seconds of a wall time as if it were UTC; undefined for what no calendar and no clock shows, for years before 1970
+ * and after the last that is read.
+ */
 export function wallOf(
   year: number,
   month: number,

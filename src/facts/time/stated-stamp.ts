@@ -19,7 +19,10 @@ const FIGURES = {
 
 type Token = keyof typeof FIGURES;
 
-/** The reader; undefined where the form leaves a moment open: it must hold year, month, day, minutes and `HH`, or `hh` with `A`. */
+/**
+ * The reader; undefined where the form leaves a moment open: it must hold year, month, day, minutes and `HH`, or `hh`
+ * with `A`.
+ */
 export function statedReader(form: string): StampReader | undefined {
   const tokens: Token[] = [];
   const pattern = form.trim().replaceAll(/YYYY|YY|MM?|DD?|HH?|hh?|mm|ss|A|\s+|\S/gu, (token) => {

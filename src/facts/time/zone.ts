@@ -71,7 +71,8 @@ export class Zone {
   }
 
   /**
-   * The moment of a clock time counted from the start of a day. Where clocks were put back and a time came twice, `twice` says which is meant;
+   * The moment of a clock time counted from the start of a day. Where clocks were put back and a time came twice,
+   * `twice` says which is meant;
    * undefined where clocks were put forward over it.
    */
   moment(day: Day, clock: Clock, twice: "earlier" | "later"): Moment | undefined {

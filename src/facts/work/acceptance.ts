@@ -1,4 +1,7 @@
-/** A departure of an earlier day accepted now. It has no fact of its own: the departure tells by whom and in which entry it was accepted. */
+/**
+ * A departure of an earlier day accepted now. It has no fact of its own: the departure tells by whom and in which
+ * entry it was accepted.
+ */
 import { foundBy } from "../entry/amending.ts";
 import { block, words } from "../field.ts";
 import { idOf } from "../id.ts";

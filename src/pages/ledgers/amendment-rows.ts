@@ -6,7 +6,8 @@ import type { Shown } from "../../editions/shown.ts";
 /**
  * `what` is null and `value` says `prose` where the text of the day was struck out. `was` is null where nothing was
  * written, `is` where nothing stands any more. `seen_by` is the name of who saw the source. `fixed_when_broken` is yes
- * where the change does not count, because what a piece is was fixed when it broke.
+ * where the change does not count, because what a piece is was fixed when it broke, and `for the worse` where it can
+ * only worsen a verdict.
  */
 export function amendmentRows({ record, nameOf }: Shown): Row[] {
   const text = (said: Said | undefined): string | null =>
@@ -27,7 +28,7 @@ export function amendmentRows({ record, nameOf }: Shown): Row[] {
         was: text(change.was),
         is: text(change.is),
         seen_by: seenBy === undefined ? null : nameOf(seenBy),
-        fixed_when_broken: change.fixed ? "yes" : "no",
+        fixed_when_broken: change.fixed ? "yes" : change.worsens ? "for the worse" : "no",
       });
       return [...(prose ? [of({ value: "prose" })] : []), ...changes.map(of)];
     }),

@@ -2,7 +2,10 @@
 import { open } from "node:fs/promises";
 import { extname } from "node:path";
 
-/** As much as browsers look at to tell what a file without a known ending is (WHATWG MIME Sniffing Standard, section 7: the resource header). */
+/**
+ * As much as browsers look at to tell what a file without a known ending is (WHATWG MIME Sniffing Standard, section
+ * 7: the resource header).
+ */
 const HEADER_BYTES = 1445;
 /** Endings that servers and browsers take for pages, whatever the file begins with. */
 const PAGE = /^\.(?:[a-z]*html?|xht|xml|xslt?|xbl|mht|hta|svgz|php\d?|aspx?|jsp)$/;
@@ -11,7 +14,10 @@ const KIND = /^\.[a-z\d]{1,5}$/;
 /** Marks of byte order, and the blanks that may stand before a tag; a letter of UTF-16 has a zero byte beside it. */
 const BEFORE_TAG = /^(?:\xef\xbb\xbf|\xff\xfe|\xfe\xff)?[\0\t\n\f\r ]*/;
 
-/** `.txt` for what is a page, or begins as a tag does; else the file's own ending. `path` is where the file lies. Fails as the disk does. */
+/**
+ * `.txt` for what is a page, or begins as a tag does; else the file's own ending. `path` is where the file lies.
+ * Fails as the disk does.
+ */
 export async function inertEnding(path: string): Promise<string> {
   const ending = extname(path).toLowerCase();
   if (PAGE.test(ending) || (await beginsWithTag(path))) return ".txt";

@@ -1,8 +1,10 @@
 /**
  * Readings of a logger with what a thermometer of least and greatest tells of the times in which the logger has none.
  *
- * Such a thermometer says of a span only between which two temperatures it lay. Where the logger has a gap, or has not begun or has ended, and the span
- * covers it, the end of the span that is worse for what is asked stands all along: its least for warmth that must be proven, its greatest for heat.
+ * Such a thermometer says of a span only between which two temperatures it lay. Where the logger has a gap, or has
+ * not begun or has ended, and the span
+ * covers it, the end of the span that is worse for what is asked stands all along: its least for warmth that must be
+ * proven, its greatest for heat.
  * Times in s since 1970-01-01T00:00Z. From the definitions; no source.
  */
 
@@ -62,7 +64,10 @@ function emptyOf(points: readonly Point[]): Stretch[] {
   return [[Number.NEGATIVE_INFINITY, first.time - NEXT], ...gaps, [last.time + NEXT, Number.POSITIVE_INFINITY]];
 }
 
-/** Where several spans hold at once the worst of them counts; each stretch between their ends is joined within itself alone. */
+/**
+ * Where several spans hold at once the worst of them counts; each stretch between their ends is joined within itself
+ * alone.
+ */
 function pointsIn([from, to]: Stretch, held: readonly Held[], worse: (a: number, b: number) => number): Point[] {
   const within = held
     .map((span) => ({ ...span, from: Math.max(from, span.from), to: Math.min(to, span.to) }))

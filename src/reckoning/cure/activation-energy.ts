@@ -5,7 +5,8 @@
  * slope by least
  * squares. T in K from temperatures in °C, t in s (any one unit of time gives the same slope). Source: the Arrhenius
  * equation, as used
- * for maturity in ASTM C1074 (second-hand: described by others). A doubling of the rate for every 10 K between 15 °C and 25 °C is 49.5 kJ/mol
+ * for maturity in ASTM C1074 (second-hand: described by others). A doubling of the rate for every 10 K between 15 °C
+ * and 25 °C is 49.5 kJ/mol
  * (reckoned).
  * Domain: at least two different temperatures above absolute zero and positive times, else undefined. Below 0 where
  * the times grow

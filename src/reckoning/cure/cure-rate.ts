@@ -5,8 +5,10 @@
  *   others, not read in a copy), which are for concrete; used here for adhesive by analogy.
  *   Doubling: 2^((T − Tref)/10). Common practice, no source; one rule of thumb and no law.
  *
- * Arrhenius holds between the coldest and the warmest of the rows that it was fitted to. On the way beyond them warmth gains nothing, and cold
- * loses what the slower of both laws loses. Below the sheet's least temperature nothing cures: this program's own choice, on the safe side.
+ * Arrhenius holds between the coldest and the warmest of the rows that it was fitted to. On the way beyond them
+ * warmth gains nothing, and cold
+ * loses what the slower of both laws loses. Below the sheet's least temperature nothing cures: this program's own
+ * choice, on the safe side.
  *
  * Temperatures in °C. Domain: above absolute zero, else undefined.
  */
@@ -47,8 +49,10 @@ const slower = (energy: number, colder: number, warmer: number): number =>
   Math.min(arrhenius(energy, colder, warmer), doubled(colder, warmer));
 
 /**
- * The law that a data sheet allows: from its cure times at two or more temperatures, else from its working life at two or more temperatures and
- * one mass (the mass with most temperatures, of these the least), else the doubling. Times that do not fall with warmth give no law.
+ * The law that a data sheet allows: from its cure times at two or more temperatures, else from its working life at
+ * two or more temperatures and
+ * one mass (the mass with most temperatures, of these the least), else the doubling. Times that do not fall with
+ * warmth give no law.
  * `least` is the least temperature at which the sheet lets it cure, °C.
  */
 export function cureLaw(cure: readonly CureRow[], life: readonly LifeRow[], least?: number): CureLaw {

@@ -1,13 +1,18 @@
 /**
- * How far the work of the weeks ahead may lie from what is foretold of it, by how earlier forecasts of the same record did.
+ * How far the work of the weeks ahead may lie from what is foretold of it, by how earlier forecasts of the same
+ * record did.
  *
- * The work of h weeks is foretold as h times the mean of all weeks known. At each week of the past at which as much was known, the ratio of what was
- * then worked in the next h weeks to what would have been foretold is taken. The chance that the next ratio is at most x is
+ * The work of h weeks is foretold as h times the mean of all weeks known. At each week of the past at which as much
+ * was known, the ratio of what was
+ * then worked in the next h weeks to what would have been foretold is taken. The chance that the next ratio is at
+ * most x is
  *
  *   F(x) = (n·share of the ratios at most x + 10·Φ(ln x/s)) / (n + 10),   s² = 0.65² + cv²/h
  *
- * n is the number of windows of h weeks that do not overlap, cv the coefficient of variation of a week. The second term is a doubt that is there from the
- * beginning, log-normal about 1 and worth ten windows, which fades as the record grows. 0.65 and ten are this program's own, chosen on synthetic builders
+ * n is the number of windows of h weeks that do not overlap, cv the coefficient of variation of a week. The second
+ * term is a doubt that is there from the
+ * beginning, log-normal about 1 and worth ten windows, which fades as the record grows. 0.65 and ten are this
+ * program's own, chosen on synthetic builders
  * (tests/forecast): no source.
  */
 import normalCdf from "@stdlib/stats-base-dists-normal-cdf";
@@ -33,7 +38,10 @@ export function sumsOf(weekly: readonly number[]): number[] {
   return sums;
 }
 
-/** Of forecasts `ahead` weeks ahead; where the record is too short for those, of the longest that it has been long enough for. */
+/**
+ * Of forecasts `ahead` weeks ahead; where the record is too short for those, of the longest that it has been long
+ * enough for.
+ */
 export function foretold(weekly: readonly number[], sums: readonly number[], ahead: number): Foretold {
   const length = Math.min(ahead, weekly.length - LEAST_WEEKS - LEAST_WINDOWS + 1);
   const ratios: number[] = [];

@@ -192,10 +192,13 @@ export class Alteration {
 }
 
 /** What a piece is a piece of, and how it is judged, is fixed when it breaks. */
-const FIXED: readonly (string | undefined)[] = ["procedure", "trial", "preparation"];
+const FIXED: readonly string[] = ["procedure", "trial", "preparation"];
+/** Of what wood it is may be put right for the worse alone. */
+const WOOD: readonly string[] = ["lot", "legs", "scraps"];
 
 function putBack(fact: Tree, before: Tree, altered: Altered): Altered {
   const [key] = altered.path;
+  if (key !== undefined && WOOD.includes(key)) return { ...altered, worsens: true };
   if (key === undefined || !FIXED.includes(key)) return altered;
   const was = before.fields?.get(key);
   if (was) fact.fields?.set(key, was);

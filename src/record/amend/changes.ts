@@ -28,6 +28,7 @@ export function changesOf(facts: readonly AlteredFact[], entry: string, placeOf:
         needs: [...(subject ? [subject] : []), ...trialsOf(fact)],
         audience: audienceOf(fact),
         ...(altered.fixed && { fixed: true }),
+        ...(altered.worsens && { worsens: true }),
       };
     }),
   );

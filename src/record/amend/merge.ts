@@ -13,6 +13,8 @@ export interface Altered {
   readonly at: Tree;
   /** It stays what it was: the piece had been broken. */
   readonly fixed?: boolean;
+  /** It may worsen a verdict and never better it: the wood of a piece that had been broken. */
+  readonly worsens?: boolean;
 }
 
 export const STRUCK = "struck";

@@ -42,12 +42,17 @@ export const JOINTS: Sentences<JointValues> = {
   "amended/changed": amended,
   "amended/fixed": (values) =>
     `${amended(values)} This does not count: the piece had been broken, and what it is a piece of was fixed then.`,
+  "amended/worsens": (values) =>
+    `${amended(values)} The piece had been broken: that can worsen a verdict and never better it, whoever saw it.`,
   "seconded/stands": stands,
 };
 
 /** Both verdicts, and what is lacking. */
-export function stands({ as, stands: stays, entries }: Stands): string {
-  return `It stays ${stays}. By what was amended in ${list(entries)} it would be ${as}, and no second person who saw the source is named there.`;
+export function stands({ as, stands: stays, entries, broken }: Stands): string {
+  const lacks = broken
+    ? "the wood of a piece is bettered by nobody once it is broken"
+    : "no second person who saw the source is named there";
+  return `It stays ${stays}. By what was amended in ${list(entries)} it would be ${as}, and ${lacks}.`;
 }
 
 /** `Amended on 2025-04-01: hardener mass: was 35.1 g, is 17.6 g, because: misread.` */

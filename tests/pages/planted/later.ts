@@ -137,6 +137,7 @@ function amendment(
         needs: [{ kind: "departure", id: left.id }],
         audience: left.audience,
         fixed: true,
+        worsens: true,
       },
       {
         place,
