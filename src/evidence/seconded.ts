@@ -1,7 +1,7 @@
 /**
  * An amendment that no second person saw, or of the wood of a piece that had been broken, may worsen a verdict, and
- * never better it. Of a thing the worst verdict counts that it has with what stands now or
- * with what stood before such an amendment.
+ * never better it. Of a thing the worst verdict counts that it has with what stands now or with what stood before
+ * such an amendment.
  */
 import { isSeconded } from "../facts/entry/amendment.ts";
 import type { Amendment, Measurement, Person, Record, Ref } from "../facts/types.ts";

@@ -1,7 +1,6 @@
 /**
  * What was open when a hold point was signed. What stands in the entry of the signature counts as seen. Something
- * that is open still has its
- * own need and is only counted here; what was settled after the signature is said.
+ * that is open still has its own need and is only counted here; what was settled after the signature is said.
  */
 import type { Batch, Inspection, Ref } from "../../facts/types.ts";
 import { changesOf } from "../amended.ts";

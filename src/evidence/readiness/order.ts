@@ -44,8 +44,8 @@ export function othersWithin(index: RecordIndex, holdPoint: HoldPoint, inside: r
 
 /**
  * Open items that a hold point asks for, closed or not: those that name it, and from within it those to be done
- * before nothing in particular,
- * before its kind or an earlier one, or before a hold point of such a kind. Before flight all there are.
+ * before nothing in particular, before its kind or an earlier one, or before a hold point of such a kind. Before
+ * flight all there are.
  */
 export function openItemsOf(index: RecordIndex, holdPoint: HoldPoint, inside: readonly Assembly[]): OpenItem[] {
   if (holdPoint.kind === "flight") return [...index.openItems.values()];

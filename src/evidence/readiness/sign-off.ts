@@ -1,7 +1,7 @@
 /**
  * What has changed since a hold point was signed. What stands in entries after the one that holds the signature
- * counts; what stands in that
- * entry itself counts as seen. Where anything changed, joints that are not shown now are told too.
+ * counts; what stands in that entry itself counts as seen. Where anything changed, joints that are not shown now are
+ * told too.
  */
 import type {
   Batch,

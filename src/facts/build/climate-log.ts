@@ -70,8 +70,7 @@ export const climateSchema = block({
 
 /**
  * The readings of one file in `climate/`, oldest first, one a moment. The arrays are of one length; NaN stands where
- * a reading was missing.
- * All files of a record tell of one workshop: where two overlap they say the same.
+ * a reading was missing. All files of a record tell of one workshop: where two overlap they say the same.
  */
 export interface ClimateLog extends Placed {
   readonly file: FilePath;

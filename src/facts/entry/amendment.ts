@@ -55,8 +55,7 @@ export interface Amendment {
 
 /**
  * Whether it may better a verdict: someone other than the builder who writes, the first in the record, saw the source
- * of what is right,
- * and it is not of the wood of a piece that had been broken.
+ * of what is right, and it is not of the wood of a piece that had been broken.
  */
 export function isSeconded(
   { seenBy, changes }: Pick<Amendment, "seenBy" | "changes">,
@@ -85,8 +84,7 @@ const changeShown: Decisions<Change> = {
 
 /**
  * Of the amendments that a shown entry makes, those of shown entries. A change of a hidden thing goes, first text and
- * all,
- * and leaves only that there is one; a hidden thing named in a change becomes words.
+ * all, and leaves only that there is one; a hidden thing named in a change becomes words.
  */
 export const amendmentShown: Decisions<Amendment> = {
   place: show,

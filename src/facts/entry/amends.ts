@@ -2,11 +2,10 @@
  * `amends:` in an entry's front matter: what it says of an earlier entry that was written down wrong.
  *
  * Corrections stand below the entry they correct, apart from the facts of the amending entry's own day, so that
- * neither can be taken for the other.
- * A fact is found by its id, or by the words it was written down under. Only the values stated are changed; all
- * others, and the day where no `date` is stated, stay as they were.
- * A list without ids (hours, joints, timber, closed items) is stated anew as a whole. `struck` names values that are
- * taken back with nothing in their place.
+ * neither can be taken for the other. A fact is found by its id, or by the words it was written down under. Only the
+ * values stated are changed; all others, and the day where no `date` is stated, stay as they were. A list without ids
+ * (hours, joints, timber, closed items) is stated anew as a whole. `struck` names values that are taken back with
+ * nothing in their place.
  */
 import * as z from "zod";
 import { choice, day, list, words } from "../field.ts";

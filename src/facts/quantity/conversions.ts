@@ -1,7 +1,7 @@
 /**
  * Numbers of conversion that are exact by definition, each in this file and in no other: the international pound and
- * inch and standard gravity
- * (NIST SP 811, appendix B), the scales of temperature (SI brochure, 9th ed., 2.3.1; memory), the day.
+ * inch and standard gravity (NIST SP 811, appendix B), the scales of temperature (SI brochure, 9th ed., 2.3.1;
+ * memory), the day.
  */
 
 /** Kilograms in one pound. */

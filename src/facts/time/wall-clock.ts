@@ -3,8 +3,7 @@ import { Temporal } from "temporal-polyfill";
 
 /**
  * The moments at which a clock shows a time: one; none in the hour that is left out in spring; two, earlier first, in
- * the hour that
- * comes twice in autumn. What the clock shows is given as if it were UTC.
+ * the hour that comes twice in autumn. What the clock shows is given as if it were UTC.
  */
 export type WallClock = (wall: number) => readonly number[];
 

@@ -72,8 +72,7 @@ export class Zone {
 
   /**
    * The moment of a clock time counted from the start of a day. Where clocks were put back and a time came twice,
-   * `twice` says which is meant;
-   * undefined where clocks were put forward over it.
+   * `twice` says which is meant; undefined where clocks were put forward over it.
    */
   moment(day: Day, clock: Clock, twice: "earlier" | "later"): Moment | undefined {
     const past = clock.minutes >= DAY_MINUTES;

@@ -5,9 +5,9 @@ import type { Shown } from "../../editions/shown.ts";
 
 /**
  * `what` is null and `value` says `prose` where the text of the day was struck out. `was` is null where nothing was
- * written, `is` where nothing stands any more. `seen_by` is the name of who saw the source. `fixed_when_broken` is yes
- * where the change does not count, because what a piece is was fixed when it broke, and `for the worse` where it can
- * only worsen a verdict.
+ * written, `is` where nothing stands any more. `seen_by` is the name of who saw the source. `fixed_when_broken` is
+ * yes where the change does not count, because what a piece is was fixed when it broke, and `for the worse` where it
+ * can only worsen a verdict.
  */
 export function amendmentRows({ record, nameOf }: Shown): Row[] {
   const text = (said: Said | undefined): string | null =>

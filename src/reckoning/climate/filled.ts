@@ -2,10 +2,9 @@
  * Readings of a logger with what a thermometer of least and greatest tells of the times in which the logger has none.
  *
  * Such a thermometer says of a span only between which two temperatures it lay. Where the logger has a gap, or has
- * not begun or has ended, and the span
- * covers it, the end of the span that is worse for what is asked stands all along: its least for warmth that must be
- * proven, its greatest for heat.
- * Times in s since 1970-01-01T00:00Z. From the definitions; no source.
+ * not begun or has ended, and the span covers it, the end of the span that is worse for what is asked stands all
+ * along: its least for warmth that must be proven, its greatest for heat. Times in s since 1970-01-01T00:00Z. From
+ * the definitions; no source.
  */
 
 /** Readings as `trackOf` takes them: `limits` holds for each the longest step that is no gap. */

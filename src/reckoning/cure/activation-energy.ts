@@ -2,15 +2,11 @@
  * Apparent activation energy of cure, J/mol, from times that a data sheet gives at two or more temperatures.
  *
  * At one degree of cure `t = A·exp(Ea/(R·T))`, so ln t lies on a straight line against 1/T with the slope Ea/R; the
- * slope by least
- * squares. T in K from temperatures in °C, t in s (any one unit of time gives the same slope). Source: the Arrhenius
- * equation, as used
- * for maturity in ASTM C1074 (second-hand: described by others). A doubling of the rate for every 10 K between 15 °C
- * and 25 °C is 49.5 kJ/mol
- * (reckoned).
- * Domain: at least two different temperatures above absolute zero and positive times, else undefined. Below 0 where
- * the times grow
- * with warmth: the caller says what follows.
+ * slope by least squares. T in K from temperatures in °C, t in s (any one unit of time gives the same slope). Source:
+ * the Arrhenius equation, as used for maturity in ASTM C1074 (second-hand: described by others). A doubling of the
+ * rate for every 10 K between 15 °C and 25 °C is 49.5 kJ/mol (reckoned). Domain: at least two different temperatures
+ * above absolute zero and positive times, else undefined. Below 0 where the times grow with warmth: the caller says
+ * what follows.
  */
 import { KELVIN } from "../../facts/quantity/conversions.ts";
 import { positive } from "../domain.ts";

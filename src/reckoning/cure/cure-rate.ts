@@ -6,9 +6,8 @@
  *   Doubling: 2^((T − Tref)/10). Common practice, no source; one rule of thumb and no law.
  *
  * Arrhenius holds between the coldest and the warmest of the rows that it was fitted to. On the way beyond them
- * warmth gains nothing, and cold
- * loses what the slower of both laws loses. Below the sheet's least temperature nothing cures: this program's own
- * choice, on the safe side.
+ * warmth gains nothing, and cold loses what the slower of both laws loses. Below the sheet's least temperature
+ * nothing cures: this program's own choice, on the safe side.
  *
  * Temperatures in °C. Domain: above absolute zero, else undefined.
  */
@@ -50,10 +49,9 @@ const slower = (energy: number, colder: number, warmer: number): number =>
 
 /**
  * The law that a data sheet allows: from its cure times at two or more temperatures, else from its working life at
- * two or more temperatures and
- * one mass (the mass with most temperatures, of these the least), else the doubling. Times that do not fall with
- * warmth give no law.
- * `least` is the least temperature at which the sheet lets it cure, °C.
+ * two or more temperatures and one mass (the mass with most temperatures, of these the least), else the doubling.
+ * Times that do not fall with warmth give no law. `least` is the least temperature at which the sheet lets it cure,
+ * °C.
  */
 export function cureLaw(cure: readonly CureRow[], life: readonly LifeRow[], least?: number): CureLaw {
   return { ...fitted(cure, life), ...(least !== undefined && { least }) };

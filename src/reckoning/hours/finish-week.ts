@@ -2,9 +2,8 @@
  * Weeks until a sum of minutes has been worked, by the pace so far and the spread of earlier forecasts (foretold.ts).
  *
  * For each share: the least number of weeks by which `left` is worked with that chance; undefined where that takes
- * more than `most` weeks. 0 left takes
- * 0 weeks. Domain: one week or more of minutes ≥ 0, left ≥ 0 and finite, shares between 0 and 1, most whole from 1,
- * else undefined.
+ * more than `most` weeks. 0 left takes 0 weeks. Domain: one week or more of minutes ≥ 0, left ≥ 0 and finite, shares
+ * between 0 and 1, most whole from 1, else undefined.
  */
 import { isCount, notNegative } from "../domain.ts";
 import { workAhead } from "./work-ahead.ts";

@@ -1,12 +1,11 @@
 /**
  * How the forecast would have done: at each origin, a number of past weeks is taken as all that is known, the work of
- * the next `ahead` weeks is
- * forecast as `workBy` does, and the band from its 10 % to its 90 % quantile is held against what was then worked.
+ * the next `ahead` weeks is forecast as `workBy` does, and the band from its 10 % to its 90 % quantile is held
+ * against what was then worked.
  *
  * `origins` are numbers of weeks known; those with fewer than `LEAST_WEEKS` before them or fewer than `ahead` after
- * them are not tried.
- * Windows that overlap are not independent of each other, so that the share held is a look back and no proof.
- * Domain: minutes ≥ 0, ahead whole from 1, else undefined.
+ * them are not tried. Windows that overlap are not independent of each other, so that the share held is a look back
+ * and no proof. Domain: minutes ≥ 0, ahead whole from 1, else undefined.
  */
 import { isCount, notNegative } from "../domain.ts";
 import { LEAST_WEEKS } from "./foretold.ts";

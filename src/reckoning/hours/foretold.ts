@@ -3,17 +3,14 @@
  * record did.
  *
  * The work of h weeks is foretold as h times the mean of all weeks known. At each week of the past at which as much
- * was known, the ratio of what was
- * then worked in the next h weeks to what would have been foretold is taken. The chance that the next ratio is at
- * most x is
+ * was known, the ratio of what was then worked in the next h weeks to what would have been foretold is taken. The
+ * chance that the next ratio is at most x is
  *
  *   F(x) = (n·share of the ratios at most x + 10·Φ(ln x/s)) / (n + 10),   s² = 0.65² + cv²/h
  *
  * n is the number of windows of h weeks that do not overlap, cv the coefficient of variation of a week. The second
- * term is a doubt that is there from the
- * beginning, log-normal about 1 and worth ten windows, which fades as the record grows. 0.65 and ten are this
- * program's own, chosen on synthetic builders
- * (tests/forecast): no source.
+ * term is a doubt that is there from the beginning, log-normal about 1 and worth ten windows, which fades as the
+ * record grows. 0.65 and ten are this program's own, chosen on synthetic builders (tests/forecast): no source.
  */
 import normalCdf from "@stdlib/stats-base-dists-normal-cdf";
 import { mean } from "../statistics/mean.ts";

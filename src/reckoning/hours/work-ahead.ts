@@ -1,11 +1,10 @@
 /**
  * Minutes that may be worked in the weeks ahead: the mean of all weeks so far, as often as weeks are asked, with the
- * spread that earlier forecasts of
- * the same record had (foretold.ts).
+ * spread that earlier forecasts of the same record had (foretold.ts).
  *
  * The result holds for each of `weeks` weeks the given quantiles of the sum worked by its end; sums never fall from
- * one week to the next.
- * Domain: one week or more of minutes ≥ 0, weeks whole from 1, quantiles between 0 and 1, else undefined.
+ * one week to the next. Domain: one week or more of minutes ≥ 0, weeks whole from 1, quantiles between 0 and 1, else
+ * undefined.
  */
 import { isCount, notNegative } from "../domain.ts";
 import { foretold, ratioAt, sumsOf } from "./foretold.ts";

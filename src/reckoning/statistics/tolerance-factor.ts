@@ -1,16 +1,14 @@
 /**
  * One-sided tolerance factor k for a normal distribution: with the confidence given, at least the share `coverage` of
- * all values lies above
- * mean − k·s, where mean and s (n − 1) are those of n values.
+ * all values lies above mean − k·s, where mean and s (n − 1) are those of n values.
  *
  *   k = t(confidence; ν = n − 1, δ = z·√n)/√n, t the quantile of the noncentral t distribution, z the normal quantile of `coverage`;
  *   so k solves E[Φ(√n·(k·S − z))] = confidence, with ν·S² distributed as χ² of ν degrees of freedom
  *
  * The mean is taken over y = ln S by the trapezoid rule, which for so smooth a function that dies away at both ends
- * is exact but for rounding.
- * Source: CMH-17-1G, table for n = 2 to 137, 95/90 and 95/99, second-hand (tests of an R package); its values lie up
- * to 0.002 from the exact ones.
- * Domain: n whole, 2 to 10,000; coverage and confidence from 0.5 to below 1 and not both 0.5; else undefined.
+ * is exact but for rounding. Source: CMH-17-1G, table for n = 2 to 137, 95/90 and 95/99, second-hand (tests of an R
+ * package); its values lie up to 0.002 from the exact ones. Domain: n whole, 2 to 10,000; coverage and confidence
+ * from 0.5 to below 1 and not both 0.5; else undefined.
  */
 import normalCdf from "@stdlib/stats-base-dists-normal-cdf";
 import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";

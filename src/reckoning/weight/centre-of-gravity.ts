@@ -45,11 +45,10 @@ export interface Scales {
 }
 
 /**
- * Centre of gravity of an aircraft on three scales: D − F·L/W with a nose wheel, D + R·L/W with a tail wheel,
- * W all that the scales show, F or R what the third shows. Source: FAA-H-8083-1, weighing the aircraft (second-hand:
- * reprints).
- * With D negative it is also its form for a datum behind the main wheels.
- * Domain: main wheels positive, third not negative, wheelbase positive, D finite; else undefined.
+ * Centre of gravity of an aircraft on three scales: D − F·L/W with a nose wheel, D + R·L/W with a tail wheel, W all
+ * that the scales show, F or R what the third shows. Source: FAA-H-8083-1, weighing the aircraft (second-hand:
+ * reprints). With D negative it is also its form for a datum behind the main wheels. Domain: main wheels positive,
+ * third not negative, wheelbase positive, D finite; else undefined.
  */
 export function balanceOnScales({ left, right, third, at, mains, wheelbase }: Scales): Balance | undefined {
   if (!positive(left, right, wheelbase) || !notNegative(third) || !Number.isFinite(mains)) return undefined;
