@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
 import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
 import { log } from "./logs.ts";
-import { batch, entry, glued } from "./make.ts";
+import { adhesive, assembly, batch, entry, glued, joint } from "./make.ts";
 import { reckoned, found, ofBatch, steady } from "./one-cure.ts";
-import { d, moment } from "./quantities.ts";
+import { celsius, d, moment } from "./quantities.ts";
 
 /** A record that goes on until the cure is over. */
 const LATER = { entries: [entry("2025-04-01-later")] };
@@ -92,6 +92,62 @@ describe("The temperature of the shop while it cured", () => {
       "caution: The shop's logger or thermometer shows 5.0 °C to 5.0 °C",
     );
     expect(ofBatch({ climate: [] }, "cure-temperature")).toContain("caution: Neither logger nor thermometer");
+  });
+});
+
+/** Mixed at 14:00 on 10 March; the least cure ends on 13 March at 14:20. Hours from 1 March: midnight of the 13th is 288. */
+describe("A cure that a logger has not been read out for", () => {
+  const until = (
+    day: string,
+    hours: number,
+    at: (hour: number) => number | undefined = () => 20,
+    change: object = {},
+  ) => {
+    const climate = [
+      log("shop", "2025-03-01", hours, (hour) => {
+        const temperature = at(hour);
+        return temperature === undefined ? undefined : { temperature };
+      }),
+    ];
+    const sheet = adhesive({ cure: [{ temperature: celsius("20"), time: d("3") }] });
+    const entries = [entry(`${day}-later`)];
+    const primary = [assembly("wing", { joints: [{ ...joint("W-1"), structure: "primary" }] })];
+    const made = { entries, adhesives: [sheet], assemblies: primary };
+    const evidence = reckon({ ...glued([batch("B-1", { joints: ["W-1"] })], [], made), climate, ...change });
+    const finding = evidence.batches.get("B-1")?.findings.find(({ rule }) => rule === "cure-temperature");
+    return { said: `${finding?.severity}: ${finding?.sentence}`, restsOn: finding?.restsOn ?? [] };
+  };
+  const READ =
+    "waits: The shop's logger or thermometer shows 20.0 °C to 20.0 °C over 1 d 10 h of the 3 d of its least cure; the rest is still to come, or not read out yet.";
+  const PART =
+    "unproven: The shop's logger or thermometer shows 20.0 °C to 20.0 °C over 1 d 10 h of the 3 d of its least cure, and nothing of the rest.";
+  const NOTHING = "waits: The 3 d of its least cure are still to come, or not read out yet.";
+
+  it("waits while it runs, and is not shown once it is over", () => {
+    expect(until("2025-03-13", 264).said).toBe(READ);
+    expect(until("2025-03-14", 264).said).toBe(PART);
+  });
+
+  it("waits for nothing where a reading lacks before the last", () => {
+    expect(until("2025-03-13", 267, (hour) => (hour > 264 && hour < 267 ? undefined : 20)).said).toBe(PART);
+    expect(until("2025-03-13", 266, (hour) => (hour === 265 ? undefined : 20)).said).toMatch(/^waits: /u);
+  });
+
+  it("is rejected for what was read already", () => {
+    expect(until("2025-03-13", 264, (hour) => (hour === 250 ? 10 : 20)).said).toMatch(/^rejects: .*10\.0 °C/u);
+    expect(until("2025-03-13", 264, (hour) => (hour === 250 ? 35 : 20)).said).toMatch(/^rejects: .*35\.0 °C/u);
+  });
+
+  it("waits where the log ends before it was mixed, and rests on that log", () => {
+    const before = until("2025-03-13", 230);
+    expect(before.said).toBe(NOTHING);
+    expect(before.restsOn).toContainEqual({ kind: "climate log", id: "shop" });
+    expect(until("2025-03-14", 230).said).toBe(
+      "unproven: Neither logger nor thermometer shows the temperature of the 3 d of its least cure: it is assumed.",
+    );
+    expect(until("2025-03-13", 230, undefined, { climate: [] }).said).toBe(
+      "unproven: Neither logger nor thermometer shows the temperature of the 3 d of its least cure: it is assumed.",
+    );
   });
 });
 

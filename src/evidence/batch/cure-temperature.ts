@@ -4,7 +4,8 @@ import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import type { Limit } from "../types/source.ts";
 import { sheetOf } from "../sources.ts";
-import type { Finding } from "../types.ts";
+import type { Warm } from "../cure/shop.ts";
+import type { Finding, Severity } from "../types.ts";
 import type { BatchCase } from "./case.ts";
 import { closedAtLatest } from "../cure/cure.ts";
 
@@ -12,37 +13,62 @@ import { closedAtLatest } from "../cure/cure.ts";
 const isSecondary = ({ joints }: RecordIndex, ids: readonly string[]): boolean =>
   ids.length > 0 && ids.every((id) => lookUp(joints, id, "joint").structure === "secondary");
 
-export function cureTemperature(c: BatchCase): Finding[] {
-  const { index, batch, adhesive, pieces, find } = c;
-  const isLimited = adhesive.temperature !== undefined || adhesive.cure.length > 0;
-  if (batch.joints.length === 0 || (!index.shop.isLogged && !isLimited)) return [];
+interface CureTime {
+  readonly from: number;
+  readonly to: number;
+  /** How far anything can be known: nothing of what is to come, so at most until the record's last day begins. */
+  readonly until: number;
+  /** When the shop's temperature was last read, where the cure still runs and a later reading may not have been noted yet. */
+  readonly read?: number;
+}
+
+/** From mixing to the longest least cure of its pieces. */
+function cureTime({ index, batch, pieces }: BatchCase): CureTime {
   const leastCure = Math.max(...pieces.map(({ cure }) => cure.least), pieces.length === 0 ? USUAL_CURE : 0);
   const closed = closedAtLatest(index, batch);
   const [from, to] = [batch.mixed?.epoch ?? closed, closed + leastCure];
-  const over = to - from;
-  // Nothing can be known of what is to come: there the time ends with the day before the record's last.
   const until = Math.min(to, index.record.entries.at(-1)?.dayStart ?? to);
-  const asked = adhesive.temperature;
-  const limit: Limit | undefined = asked && {
-    code: "limit/shop",
-    values: { asked: asked.typed },
-    from: sheetOf(adhesive),
-  };
-  const beside = { limit, alsoOn: index.shop.restsOn(from, to) };
+  const last = index.shop.lastRead;
+  return { from, to, until, ...(until < to && last !== undefined && last < until && { read: last }) };
+}
+
+export function cureTemperature(c: BatchCase): Finding[] {
+  const { index, batch, adhesive, find } = c;
+  const isLimited = adhesive.temperature !== undefined || adhesive.cure.length > 0;
+  if (batch.joints.length === 0 || (!index.shop.isLogged && !isLimited)) return [];
+  const time = cureTime(c);
+  const { from, to, until, read } = time;
+  const over = to - from;
+  const limit = limitOf(c);
   const lacking = isLimited && !isSecondary(index, batch.joints) ? "unproven" : "caution";
   if (until <= from) return [find("cure-temperature/to-come", "waits", { over }, { limit })];
   const known = index.shop.warmth(from, until);
-  if (!known) return [find("cure-temperature/assumed", lacking, { over }, { limit })];
+  if (known) return [judged(c, time, known, lacking)];
+  if (read === undefined || read > from) return [find("cure-temperature/assumed", lacking, { over }, { limit })];
+  return [find("cure-temperature/to-come", "waits", { over }, { limit, alsoOn: index.shop.restsOn(read, to) })];
+}
+
+function limitOf({ adhesive }: BatchCase): Limit | undefined {
+  const asked = adhesive.temperature;
+  return asked && { code: "limit/shop", values: { asked: asked.typed }, from: sheetOf(adhesive) };
+}
+
+function judged(c: BatchCase, time: CureTime, known: Warm, lacking: Severity): Finding {
+  const { index, adhesive, find } = c;
+  const { from, to, until, read } = time;
   const { least, greatest, whole } = known;
+  const asked = adhesive.temperature;
+  const beside = { limit: limitOf(c), alsoOn: index.shop.restsOn(from, to) };
   const isDone = whole && until === to;
-  const values = { over, least, greatest, known: isDone ? undefined : known.known, limit: asked?.least };
+  const values = { over: to - from, least, greatest, known: isDone ? undefined : known.known, limit: asked?.least };
   if (asked?.least !== undefined && !atLeast(least, asked.least))
-    return [find("cure-temperature/below", "rejects", { ...values, asked: asked.typed }, beside)];
+    return find("cure-temperature/below", "rejects", { ...values, asked: asked.typed }, beside);
   if (asked?.most !== undefined && !atMost(greatest, asked.most))
-    return [find("cure-temperature/above", "rejects", { ...values, asked: asked.typed }, beside)];
-  if (!whole) return [find("cure-temperature/within-in-part", lacking, values, beside)];
-  if (!isDone) return [find("cure-temperature/so-far", "waits", values, beside)];
-  return asked === undefined
-    ? [find("cure-temperature/no-limit", "caution", values, beside)]
-    : [find("cure-temperature/within", "meets", values, beside)];
+    return find("cure-temperature/above", "rejects", { ...values, asked: asked.typed }, beside);
+  if (isDone && asked === undefined) return find("cure-temperature/no-limit", "caution", values, beside);
+  if (isDone) return find("cure-temperature/within", "meets", values, beside);
+  // What lacks after the last reading may only not have been read out yet; what lacks before it is a gap.
+  return whole || (read !== undefined && index.shop.warmth(from, read)?.whole === true)
+    ? find("cure-temperature/so-far", "waits", values, beside)
+    : find("cure-temperature/within-in-part", lacking, values, beside);
 }

@@ -48,6 +48,11 @@ export class Shop {
     };
   }
 
+  /** When the temperature was last read, s; undefined where it never was. */
+  get lastRead(): number | undefined {
+    return this.tracks.temperature.times.at(-1);
+  }
+
   /** The readings of the air's humidity that bracket a time, as shares. */
   humidity(from: number, to: number): { readonly least: number; readonly greatest: number } | undefined {
     const span = spanOf(this.tracks.humidity, from, to);

@@ -41,8 +41,9 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "wood-moisture/logged-outside": (v) => `${logged(v)}, ${v.where} ${v.asked}.`,
   "cure-temperature/assumed": ({ over }) =>
     `Neither logger nor thermometer shows the temperature of ${cureOf(over)}: it is assumed.`,
-  "cure-temperature/to-come": ({ over }) => `The ${span(over)} of its least cure are still to come.`,
-  "cure-temperature/so-far": (v, { units }) => `${range(v, units)}; the rest is still to come.`,
+  "cure-temperature/to-come": ({ over }) =>
+    `The ${span(over)} of its least cure are still to come, or not read out yet.`,
+  "cure-temperature/so-far": (v, { units }) => `${range(v, units)}; the rest is still to come, or not read out yet.`,
   "cure-temperature/above": (v, { units }) => `${range(v, units)}, above the sheet's ${v.asked}.`,
   "wood-moisture/logged-in-part": (v) => `${logged(v)}, as far as it was logged, ${v.where} ${v.asked}.`,
   "cure-temperature/no-limit": (v, { units }) =>

@@ -66,7 +66,8 @@ export const RULES: Sentences<RuleValues> = {
   "title/cure-temperature": () => "Temperature while it cured",
   "rule/cure-temperature": () =>
     "From mixing until the least cure of its pieces has passed, the shop's logger, or a thermometer of least and greatest, shows nothing below or above the data sheet's temperatures. " +
-    "Anything outside rejects the batch. Where the sheet limits the cure, a time that is not wholly shown leaves the batch not shown, unless all its joints are said to be secondary: then it is a caution.",
+    "Anything outside rejects the batch. Where the sheet limits the cure, a time that is not wholly shown leaves the batch not shown, unless all its joints are said to be secondary: then it is a caution. " +
+    "While the cure runs it waits for what is to come, and for what may not have been read out since the last reading.",
   "title/trial-pieces": () => "Trial pieces do not count",
   "rule/trial-pieces": () => "Pieces made for a trial are judged by the trial and never count for their batch.",
   "title/builders-rejection": () => "Rejected by the builder",
