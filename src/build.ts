@@ -6,7 +6,7 @@ import { reckon } from "./evidence/evidence.ts";
 import type { Evidence } from "./evidence/types.ts";
 import { editionOf } from "./editions/edition.ts";
 import type { Edition, NamedSeal } from "./editions/shown.ts";
-import { counted } from "./words/words.ts";
+import { counted } from "./words/lists.ts";
 import { inOrder, type Note, type Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
 import { PictureCache } from "./publish/pictures/cache.ts";

@@ -1,5 +1,9 @@
 import type { JSX } from "preact";
-import { span } from "../../src/words/figure.ts";
+import { dateShort, dateWords } from "../../src/words/dates.ts";
+import { span } from "../../src/words/durations.ts";
+import { listed } from "../../src/words/lists.ts";
+import { grouped, percent } from "../../src/words/numbers.ts";
+import { inUnits, quantityWords } from "../../src/words/quantities.ts";
 import { anchor } from "../../src/pages/address.ts";
 import type { BatchFile, PieceFile } from "../../src/evidence/types.ts";
 import { batchPage } from "../../src/pages/evidence/batch-page.ts";
@@ -8,7 +12,6 @@ import { toldFinding } from "../../src/words/findings/told.ts";
 import type { Shown } from "../../src/editions/shown.ts";
 import { traceIndex } from "../../src/pages/evidence/trace-index.ts";
 import { gravestFirst } from "../../src/pages/evidence/verdict-words.ts";
-import { dateShort, dateWords, grouped, inUnits, listed, percent, quantityWords } from "../../src/words/words.ts";
 import { SEVERITY, SourceWords } from "../parts/findings.tsx";
 import { Mark } from "../parts/mark.tsx";
 import { Inside } from "./appendix-joints.tsx";

@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { toldRules } from "../../src/words/findings/told.ts";
 import { trialPage } from "../../src/pages/evidence/trial-page.ts";
-import { dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
 import { SourceWords } from "../parts/findings.tsx";
 import { ListTable, None, type Where } from "../evidence/parts.tsx";
 import { PieceTable } from "../evidence/piece.tsx";

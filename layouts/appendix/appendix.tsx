@@ -5,7 +5,7 @@ import { departures, holdPoints, openItems } from "../../src/pages/evidence/evid
 import { overview } from "../../src/pages/evidence/overview.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
-import { dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
 import { Mark } from "../parts/mark.tsx";
 import { EDITION_WORDS } from "../shell/frame.tsx";
 import { Page } from "../shell/page.tsx";

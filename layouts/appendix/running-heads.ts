@@ -1,5 +1,5 @@
 import type { NamedSeal } from "../../src/editions/shown.ts";
-import { dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
 import type { Day } from "../../src/facts/types.ts";
 import { SHORT } from "../shell/seal.tsx";
 

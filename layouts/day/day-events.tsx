@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { acceptedWords, drawingWords } from "../../src/pages/evidence/evidence-lists.ts";
-import { ended } from "../../src/words/figure.ts";
-import { quantityWords } from "../../src/words/words.ts";
+import { ended } from "../../src/words/lists.ts";
+import { quantityWords } from "../../src/words/quantities.ts";
 import { DayWeights } from "./day-weights.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { To, ToEach } from "../shell/link.tsx";

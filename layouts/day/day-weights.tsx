@@ -1,6 +1,6 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
-import { quantityWords } from "../../src/words/words.ts";
+import { quantityWords } from "../../src/words/quantities.ts";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 
 /** What was weighed on a day. */

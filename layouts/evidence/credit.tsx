@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { AC_20_27_TASKS, AC_20_27_TOTAL, BY_COUNTRY } from "../../src/evidence/sources.ts";
 import { creditPage, PARTS, type CreditPage } from "../../src/pages/ledgers/credit.ts";
-import { counted } from "../../src/words/words.ts";
+import { counted } from "../../src/words/lists.ts";
 import { MAJOR } from "../../src/reckoning/hours/credit.ts";
 import type { Say } from "../../src/evidence/saying.ts";
 import { toldSource } from "../../src/words/findings/told.ts";

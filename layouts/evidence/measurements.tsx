@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { drawingWords, measurements, offWords, pairs } from "../../src/pages/evidence/evidence-lists.ts";
 import { WITHHELD } from "../../src/facts/visibility.ts";
-import { quantityWords } from "../../src/words/words.ts";
+import { quantityWords } from "../../src/words/quantities.ts";
 import type { Measurement } from "../../src/facts/types.ts";
 import { Mark } from "../parts/mark.tsx";
 import { Page } from "../shell/page.tsx";

@@ -2,7 +2,7 @@
 import type { ComponentChildren, JSX } from "preact";
 import { NOT_NOTED, type FactRow } from "../../src/pages/evidence/batch-page.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { dateShort } from "../../src/words/words.ts";
+import { dateShort } from "../../src/words/dates.ts";
 import type { Day, Ref } from "../../src/facts/types.ts";
 import { To } from "../shell/link.tsx";
 

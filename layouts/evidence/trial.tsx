@@ -8,7 +8,7 @@ import {
   type TrialPage,
 } from "../../src/pages/evidence/trial-page.ts";
 import { PIECE_VERDICTS } from "../../src/pages/evidence/verdict-words.ts";
-import { dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
 import type { Trial as TrialFact } from "../../src/facts/types.ts";
 import { SourceWords } from "../parts/findings.tsx";
 import { Page, Prose } from "../shell/page.tsx";

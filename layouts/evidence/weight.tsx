@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { FAA_SCALES, MOMENTS } from "../../src/evidence/sources.ts";
 import { weightPage, type ScaleRow, type Sum, type WeightRow } from "../../src/pages/ledgers/weight.ts";
-import { dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
 import { toldSource } from "../../src/words/findings/told.ts";
 import { SourceWords } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";

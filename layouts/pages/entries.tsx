@@ -6,7 +6,8 @@ import type { EntryList } from "../../src/pages/story/entry-lists.ts";
 import { dayEvents } from "../../src/pages/story/day-events.ts";
 import type { PageFile, Site } from "../../src/editions/shown.ts";
 import { minutesOf } from "../../src/pages/story/story.ts";
-import { counted, monthShort } from "../../src/words/words.ts";
+import { monthShort } from "../../src/words/dates.ts";
+import { counted } from "../../src/words/lists.ts";
 import { Log } from "../parts/log.tsx";
 import { html, Page } from "../shell/page.tsx";
 

@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import { entryView } from "../../src/pages/story/entry.ts";
 import type { EntryView } from "../../src/pages/story/entry.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { dateShort, dateWords } from "../../src/words/words.ts";
+import { dateShort, dateWords } from "../../src/words/dates.ts";
 import type { Entry } from "../../src/facts/types.ts";
 import { AmendedNote, AmendsNote, Story } from "../parts/amended.tsx";
 import { Clip } from "../parts/clip.tsx";

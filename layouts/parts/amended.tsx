@@ -1,8 +1,8 @@
 import type { JSX } from "preact";
 import { amendmentsTo, changesOf } from "../../src/pages/story/amended.ts";
-import { ended } from "../../src/words/figure.ts";
+import { dateWords } from "../../src/words/dates.ts";
+import { ended } from "../../src/words/lists.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { dateWords } from "../../src/words/words.ts";
 import type { Amendment, Change, Entry, Ref, Said } from "../../src/facts/types.ts";
 import { To } from "../shell/link.tsx";
 import { Prose } from "../shell/page.tsx";

@@ -1,7 +1,8 @@
 import type { JSX } from "preact";
 import type { Chart } from "../../src/pages/forecast/chart.ts";
 import { dayText } from "../../src/reckoning/time/calendar.ts";
-import { dateShort, grouped, monthWords } from "../../src/words/words.ts";
+import { dateShort, monthWords } from "../../src/words/dates.ts";
+import { grouped } from "../../src/words/numbers.ts";
 
 interface Line {
   readonly when: string;

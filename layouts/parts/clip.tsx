@@ -1,7 +1,8 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { bytesWords, playedWords } from "../../src/words/words.ts";
+import { playedWords } from "../../src/words/durations.ts";
+import { bytesWords } from "../../src/words/numbers.ts";
 import type { Clip as ClipFact } from "../../src/facts/types.ts";
 import { fallbackOf } from "./picture.tsx";
 import { frameClass, tintClass } from "./placed.ts";

@@ -5,7 +5,7 @@ import type { JointFile, JointState } from "../../src/evidence/types.ts";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import type { Assembly } from "../../src/facts/types.ts";
-import { counted } from "../../src/words/words.ts";
+import { counted } from "../../src/words/lists.ts";
 import { Mark, markClass, Shape } from "./mark.tsx";
 import { Image } from "./picture.tsx";
 import { spotClass } from "./placed.ts";

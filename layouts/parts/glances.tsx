@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import type { Glance } from "../../src/pages/story/home.ts";
 import { plannedWithin } from "../../src/pages/story/planned.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { hoursRounded } from "../../src/words/words.ts";
+import { hoursRounded } from "../../src/words/durations.ts";
 import { STATES } from "./drawing.tsx";
 import { To } from "../shell/link.tsx";
 import { Mark, markClass, Shape } from "./mark.tsx";

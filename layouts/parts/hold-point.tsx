@@ -4,7 +4,8 @@ import type { Site } from "../../src/editions/shown.ts";
 import { needsTogether } from "../../src/pages/evidence/needs.ts";
 import { HOLD_KIND } from "../../src/pages/evidence/verdict-words.ts";
 import { toldNeed } from "../../src/words/findings/told.ts";
-import { counted, dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
+import { counted } from "../../src/words/lists.ts";
 import { To, ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
 

@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import type { JointFile } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { secondary } from "../../src/pages/evidence/verdict-words.ts";
-import { quantityWords } from "../../src/words/words.ts";
+import { quantityWords } from "../../src/words/quantities.ts";
 import { To, ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
 

@@ -1,6 +1,8 @@
 import type { JSX } from "preact";
 import type { LookBackView } from "../../src/pages/forecast/forecast-ahead.ts";
-import { counted, dateShort, grouped, percent } from "../../src/words/words.ts";
+import { dateShort } from "../../src/words/dates.ts";
+import { counted } from "../../src/words/lists.ts";
+import { grouped, percent } from "../../src/words/numbers.ts";
 
 /** How forecasts made at earlier dates would have done. */
 export function LookBacks({ looks }: { readonly looks: readonly LookBackView[] }): JSX.Element {

@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { sealedSince } from "../../src/pages/evidence/sealed.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
 
 /** Since which seal the entries that a page rests on are unchanged; nothing where no seal is set. */
 export function Sealed({

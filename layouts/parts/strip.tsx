@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import type { Pictured } from "../../src/pages/story/pictured.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { dateShort } from "../../src/words/words.ts";
+import { dateShort } from "../../src/words/dates.ts";
 import { Image } from "./picture.tsx";
 
 /** Photographs side by side, each leading to its entry. */

@@ -3,7 +3,7 @@ import type { JSX } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { relative } from "../../src/pages/address.ts";
 import type { Edition, Site } from "../../src/editions/shown.ts";
-import { dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
 import type { PageKind } from "./page-kind.ts";
 
 interface FrameProps {

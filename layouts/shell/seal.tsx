@@ -1,7 +1,7 @@
 /** The last seal on the record, for whoever wants to hold it against the record years on. */
 import type { JSX } from "preact";
 import type { NamedSeal } from "../../src/editions/shown.ts";
-import { dateWords } from "../../src/words/words.ts";
+import { dateWords } from "../../src/words/dates.ts";
 
 /** Enough of a digest to tell it by on paper. */
 export const SHORT = 16;

@@ -5,7 +5,7 @@ import type { Serialisation } from "../archive/bag/serialise.ts";
 import { writeBag } from "../archive/bag/write.ts";
 import { prepare } from "../build.ts";
 import { reckon } from "../evidence/evidence.ts";
-import { bytesWords } from "../words/words.ts";
+import { bytesWords } from "../words/numbers.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
 import { bytesProgress, problemWords, tellerFor } from "./teller.ts";

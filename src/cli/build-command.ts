@@ -1,7 +1,7 @@
 import { build, type Built } from "../build.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Edition } from "../editions/shown.ts";
-import { counted } from "../words/words.ts";
+import { counted } from "../words/lists.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
 import { notesWords, problemWords, tellerFor } from "./teller.ts";

@@ -1,5 +1,5 @@
 import type { Teller } from "../build.ts";
-import { bytesWords } from "../words/words.ts";
+import { bytesWords } from "../words/numbers.ts";
 import { inOrder, type Note, noteText, type Problem, problemText } from "../problem.ts";
 import type { Surroundings } from "./surroundings.ts";
 

@@ -2,7 +2,7 @@ import { Findings } from "../archive/finding.ts";
 import { type KnownElsewhere, verifyRecord } from "../archive/seal/verify-record.ts";
 import { type BagsFound, lookAt } from "../archive/source/open.ts";
 import { verifyBags } from "../archive/verify/verify.ts";
-import { bytesWords } from "../words/words.ts";
+import { bytesWords } from "../words/numbers.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { bytesProgress, tellerFor } from "./teller.ts";
 

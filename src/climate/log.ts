@@ -1,4 +1,5 @@
 /** One logger file from text to readings, or all that is wrong with it. */
+import { HOUR_SECONDS } from "../facts/quantity/conversions.ts";
 import type { Problem } from "../problem.ts";
 import type { Fault } from "../facts/reading.ts";
 import { shown } from "../facts/reading.ts";
@@ -15,7 +16,7 @@ import type { StampReader } from "../facts/time/stamp.ts";
 import { statedReader } from "../facts/time/stated-stamp.ts";
 
 /** The longest time between two readings that is no gap where the builder states none, s: this program's default. */
-export const USUAL_GAP = 2 * 3600;
+export const USUAL_GAP = 2 * HOUR_SECONDS;
 
 export interface Workshop {
   readonly timeZone: string;
@@ -130,7 +131,7 @@ function checkSeries(
   if (stated.gap === undefined && usual > USUAL_GAP) {
     report.say(HEADER, 0, {
       code: "climate-gap",
-      message: `the readings are mostly ${Number((usual / 3600).toFixed(1))} h apart, and what is more than 2 h counts as a gap unless you say otherwise`,
+      message: `the readings are mostly ${Number((usual / HOUR_SECONDS).toFixed(1))} h apart, and what is more than 2 h counts as a gap unless you say otherwise`,
       mend: "say in a file beside it, climate/NAME.md, how long may lie between two readings, such as `gap: 6 h`",
     });
   }

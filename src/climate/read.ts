@@ -1,6 +1,7 @@
 /** Everything in `climate/`: logger files as CSV, and what stands beside them. */
 import { inOrder, type Problem } from "../problem.ts";
 import { idFault, isWindowsName } from "../facts/id.ts";
+import { HOUR_SECONDS } from "../facts/quantity/conversions.ts";
 import { LIMITS } from "../facts/limits.ts";
 import { bytesOf } from "../record/file-bytes.ts";
 import { type Form, type ReadText, readText } from "../record/text/bytes.ts";
@@ -124,7 +125,7 @@ function logText(root: string, file: string): ReadText | { readonly problem: Pro
 const idOf = (file: string): string => file.slice("climate/".length).replace(/\.csv$/iu, "");
 
 /** Whatever is said beside a file, so much between two readings is a gap, s: a night fits into more. This program's own measure; common practice, no source. */
-const LONGEST_GAP = 6 * 3600;
+const LONGEST_GAP = 6 * HOUR_SECONDS;
 
 function typedLog(log: FiledLog, sidecar: Sidecar | undefined): ClimateLog {
   const { file, times, temperatures, humidities, gap } = log;

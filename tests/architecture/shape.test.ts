@@ -1,5 +1,6 @@
 import { posix } from "node:path";
 import { describe, expect, it } from "vitest";
+import { conversionsIn } from "./conversions.ts";
 import { ORDER } from "./order.ts";
 import { functionsOf, importsOf, keptBy, type SourceFile, sourceFiles } from "./source.ts";
 
@@ -122,10 +123,16 @@ describe("The shape of the source", () => {
     const stating = product.filter(
       ({ path }) => path !== CONVERSIONS && !path.startsWith("src/browser/") && /\.tsx?$/.test(path),
     );
-    const stated =
-      /(?<![\d.])(?:0\.45359237|0?\.0254|25\.4|9\.80665|273\.15|(?<=[*/] |\[)1\.8|86_?400(?:_?000)?|1440|24 \* 60)(?![\d._])/;
-    expect(stating.filter(({ text }) => stated.test(text)).map(({ path }) => path)).toEqual([]);
-    expect(stated.test(product.find(({ path }) => path === CONVERSIONS)?.text ?? "")).toBe(true);
+    expect(stating.flatMap((file) => conversionsIn(file).map((number) => `${file.path} ${number}`))).toEqual([]);
+  });
+
+  it("knows a number of conversion by what it is worth, in whatever direction, power or digits it is typed", () => {
+    const typed = ["35.27396195", "39.37", "1550.0031", "33814.0227", "0.2248089431", "1.450377377e-4", "0.06242796"];
+    const more = ["0.2048161436", "61023.74409", "25.4", "0.3048", "6894.757", "4.448", "273.15", "86_400", "24 * 60"];
+    const text = [...typed, ...more].map((number) => `f(${number});`).join("\n");
+    expect(conversionsIn({ path: "x.ts", text })).toEqual([...typed, ...more]);
+    expect(conversionsIn({ path: "x.ts", text: "f(1000, 1e-6, 12, 16, 0.6366, 610.94, 17.625)" })).toEqual([]);
+    expect(product.filter(({ path }) => path === CONVERSIONS).flatMap(conversionsIn)).toContain("0.45359237");
   });
 
   it("has no room for what has no name", () => {

@@ -88,9 +88,11 @@ interface SyntaxNode {
   readonly start: number;
   readonly end: number;
   readonly id?: { readonly name?: string } | null;
+  readonly value?: unknown;
 }
 
-function walk(value: unknown, visit: (node: SyntaxNode) => void): void {
+/** Every node of a tree, each before those within it. */
+export function walk(value: unknown, visit: (node: SyntaxNode) => void): void {
   if (Array.isArray(value)) {
     for (const item of value) walk(item, visit);
   } else if (value !== null && typeof value === "object") {

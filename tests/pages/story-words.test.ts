@@ -1,18 +1,9 @@
 import { describe, expect, it } from "vitest";
-import {
-  dateShort,
-  dateWords,
-  durationWords,
-  grouped,
-  hoursRounded,
-  hoursWords,
-  inUnits,
-  listed,
-  monthWords,
-  percent,
-  quantityWords,
-  signedPercent,
-} from "../../src/words/words.ts";
+import { dateShort, dateWords, monthWords } from "../../src/words/dates.ts";
+import { durationWords, hoursRounded, hoursWords } from "../../src/words/durations.ts";
+import { listed } from "../../src/words/lists.ts";
+import { grouped, percent, signedPercent } from "../../src/words/numbers.ts";
+import { inUnits, quantityWords } from "../../src/words/quantities.ts";
 import { celsius, g, inches, mpa, pc } from "../evidence/quantities.ts";
 
 describe("Words of pages", () => {

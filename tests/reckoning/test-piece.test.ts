@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { breakEvenOverlap, SITKA_SPRUCE } from "../../src/reckoning/pieces/break-even-overlap.ts";
 import { cureTime, USUAL_CURE } from "../../src/reckoning/cure/cure-time.ts";
-import { PSI } from "../../src/reckoning/units.ts";
+import { PSI } from "../../src/facts/quantity/conversions.ts";
 import { legCompression } from "../../src/reckoning/pieces/leg-compression.ts";
 import { strengthAtMoisture } from "../../src/reckoning/pieces/moisture-strength.ts";
 import { overlapRatio, USUAL_OVERLAP } from "../../src/reckoning/pieces/overlap.ts";

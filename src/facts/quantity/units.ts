@@ -1,5 +1,5 @@
 /** The units that the record understands, and what each is in the unit of reckoning. */
-import { FAHRENHEIT, KELVIN } from "./conversions.ts";
+import { FAHRENHEIT, FLUID_OUNCE_INCHES, KELVIN, POUND_OUNCES } from "./conversions.ts";
 import { defined } from "../../defined.ts";
 import Qty from "js-quantities";
 import type { Dimension } from "../types.ts";
@@ -47,7 +47,7 @@ const TABLE: {
     ["g|gram|grams", "g"],
     ["kg", "kg"],
     ["mg", "mg"],
-    ["oz|ounce|ounces", "lb", 1 / 16],
+    ["oz|ounce|ounces", "lb", 1 / POUND_OUNCES],
     ["lb|lbs|pound|pounds", "lb"],
   ],
   length: [
@@ -72,7 +72,7 @@ const TABLE: {
     ["l|L|dm³", "cm^3", 1000],
     ["mm³", "mm^3"],
     ["in³|cu in", "in^3"],
-    ["US fl oz", "in^3", 231 / 128],
+    ["US fl oz", "in^3", FLUID_OUNCE_INCHES],
   ],
   force: [
     ["N", "N"],
@@ -80,7 +80,7 @@ const TABLE: {
     ["daN", "N", 10],
     ["lbf", "lb*gee"],
     ["kgf", "kg*gee"],
-    ["ozf", "lb*gee", 1 / 16],
+    ["ozf", "lb*gee", 1 / POUND_OUNCES],
   ],
   stress: [
     ["MPa|N/mm²", "MPa"],
@@ -108,7 +108,7 @@ const TABLE: {
   spread: [
     ["g/m²", "g/m^2"],
     ["kg/m²", "kg/m^2"],
-    ["oz/ft²", "lb/ft^2", 1 / 16],
+    ["oz/ft²", "lb/ft^2", 1 / POUND_OUNCES],
     ["lb/ft²", "lb/ft^2"],
     ["lb/1000 ft²", "lb/ft^2", 1 / 1000],
   ],

@@ -1,3 +1,4 @@
+import { HOUR_SECONDS } from "../quantity/conversions.ts";
 import { LIMITS } from "../limits.ts";
 
 /**
@@ -45,5 +46,7 @@ export function wallOf(
   )
     return undefined;
   const midnight = Date.UTC(year, month - 1, day);
-  return new Date(midnight).getUTCDate() === day ? midnight / 1000 + hour * 3600 + minute * 60 + second : undefined;
+  return new Date(midnight).getUTCDate() === day
+    ? midnight / 1000 + hour * HOUR_SECONDS + minute * 60 + second
+    : undefined;
 }

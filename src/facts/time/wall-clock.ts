@@ -1,4 +1,5 @@
 /** From what a clock on a wall shows to the moment that it is, in one time zone. Seconds throughout. */
+import { HOUR_SECONDS } from "../quantity/conversions.ts";
 import { Temporal } from "temporal-polyfill";
 
 /**
@@ -7,7 +8,6 @@ import { Temporal } from "temporal-polyfill";
  */
 export type WallClock = (wall: number) => readonly number[];
 
-const HOURS = 3600;
 const OFFSET = /^(?:utc|gmt)? ?([+\-−])(\d{1,2})(?::?(\d{2}))?$/iu;
 
 /** Seconds east of Greenwich of `Z`, `UTC`, `GMT+1`, `-05:00`; undefined for anything else. */
@@ -15,7 +15,7 @@ export function offsetOf(typed: string): number | undefined {
   if (/^(?:z|utc|gmt)$/iu.test(typed)) return 0;
   const [, sign, hours = "", minutes = "0"] = OFFSET.exec(typed) ?? [];
   if (sign === undefined || Number(hours) > 14 || Number(minutes) > 59) return undefined;
-  return (sign === "+" ? 1 : -1) * (Number(hours) * HOURS + Number(minutes) * 60);
+  return (sign === "+" ? 1 : -1) * (Number(hours) * HOUR_SECONDS + Number(minutes) * 60);
 }
 
 /** Whether the name is one of a time zone that this program knows. */
@@ -33,7 +33,7 @@ export const fixedClock =
 
 /** The clock of a zone between two wall times; outside them it is not to be asked. Its changes are looked up once. */
 export function zoneClock(zone: string, from: number, to: number): WallClock {
-  const spells = spellsOf(zone, from - 48 * HOURS, to + 48 * HOURS);
+  const spells = spellsOf(zone, from - 48 * HOUR_SECONDS, to + 48 * HOUR_SECONDS);
   let last = 0;
   const within = (at: number, wall: number): boolean => {
     const spell = spells[at];

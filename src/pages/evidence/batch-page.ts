@@ -4,7 +4,10 @@ import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
 import type { Adhesive, Component, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
-import { dateWords, durationWords, inUnits, percent, quantityWords, signedPercent } from "../../words/words.ts";
+import { dateWords } from "../../words/dates.ts";
+import { durationWords } from "../../words/durations.ts";
+import { percent, signedPercent } from "../../words/numbers.ts";
+import { inUnits, quantityWords } from "../../words/quantities.ts";
 
 export const NOT_NOTED = "not noted";
 

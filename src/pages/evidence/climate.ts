@@ -9,7 +9,10 @@ import type { Track } from "../../reckoning/climate/track.ts";
 import type { Batch, ClimateLog } from "../../facts/types.ts";
 import { dayAt } from "../forecast/chart.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { dateShort, durationWords, grouped, inUnits } from "../../words/words.ts";
+import { dateShort } from "../../words/dates.ts";
+import { durationWords } from "../../words/durations.ts";
+import { grouped } from "../../words/numbers.ts";
+import { inUnits } from "../../words/quantities.ts";
 
 export interface ClimatePage {
   readonly logs: readonly LogRow[];

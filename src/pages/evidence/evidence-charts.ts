@@ -3,11 +3,12 @@ import { defined } from "../../defined.ts";
 import type { IndividualsInput, Level } from "../../charts/individuals.ts";
 import { reckonStatistics } from "../../evidence/statistics.ts";
 import type { BatchSeries, SharePassed } from "../../evidence/types/statistics.ts";
-import { PSI } from "../../reckoning/units.ts";
+import { PSI } from "../../facts/quantity/conversions.ts";
 import { LEAST_POINTS } from "../../reckoning/statistics/individuals-chart.ts";
 import type { Day } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { counted, grouped, listed, percent, signedPercent } from "../../words/words.ts";
+import { counted, listed } from "../../words/lists.ts";
+import { grouped, percent, signedPercent } from "../../words/numbers.ts";
 
 interface ChartRow {
   readonly batch: string;

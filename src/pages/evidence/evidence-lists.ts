@@ -4,7 +4,7 @@ import type { Departure, Measurement, OpenItem } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { HOLD_KIND } from "./verdict-words.ts";
-import { inUnits, quantityWords } from "../../words/words.ts";
+import { inUnits, quantityWords } from "../../words/quantities.ts";
 
 /** Still open before closed; the oldest first. */
 export function openItems(shown: Shown): OpenItem[] {

@@ -4,7 +4,9 @@ import type { Cut, Lot } from "../../facts/types.ts";
 import type { FactRow } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
-import { counted, dateWords, quantityWords, timberInUnits } from "../../words/words.ts";
+import { dateWords } from "../../words/dates.ts";
+import { counted } from "../../words/lists.ts";
+import { quantityWords, timberInUnits } from "../../words/quantities.ts";
 
 export interface LotUse {
   readonly batch: BatchFile;

@@ -2,13 +2,15 @@
 import { defined } from "../../defined.ts";
 import type { PieceFile } from "../../evidence/types.ts";
 import type { Cure, Warmth } from "../../evidence/types/cure.ts";
-import { span } from "../../words/figure.ts";
+import { dateWords } from "../../words/dates.ts";
+import { span } from "../../words/durations.ts";
+import { grouped, percent } from "../../words/numbers.ts";
+import { inUnits, quantityWords } from "../../words/quantities.ts";
 import type { Photo } from "../../facts/types.ts";
 import { NOT_NOTED, type FactRow } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { FAILURE_WORDS } from "./verdict-words.ts";
-import { dateWords, grouped, inUnits, percent, quantityWords } from "../../words/words.ts";
 
 export function pieceFacts(shown: Shown, file: PieceFile): FactRow[] {
   return [...geometry(shown, file), ...breaking(shown, file)];

@@ -10,7 +10,7 @@ import type { Marked } from "./marked.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { BATCH_VERDICTS, batchMark, JOINT_STATES } from "./verdict-words.ts";
-import { counted, listed } from "../../words/words.ts";
+import { counted, listed } from "../../words/lists.ts";
 
 export const COLUMNS = ["lot", "batch", "joint", "assembly", "hold point"] as const;
 export type Column = (typeof COLUMNS)[number];

@@ -9,7 +9,7 @@ import type { FailureMode, Trial } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { PIECE_VERDICTS } from "./verdict-words.ts";
-import { percent } from "../../words/words.ts";
+import { percent } from "../../words/numbers.ts";
 
 export interface PreparationRow {
   readonly id: string;

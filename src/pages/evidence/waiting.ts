@@ -6,7 +6,7 @@ import { LocalTime } from "../../reckoning/time/local-time.ts";
 import { dayAt } from "../forecast/chart.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
-import { dateShort } from "../../words/words.ts";
+import { dateShort } from "../../words/dates.ts";
 
 export interface WaitingRow {
   readonly batch: string;

@@ -1,6 +1,8 @@
 /** What a forecast takes for granted, one sentence each: who does not believe these need not believe it. */
 import type { Ground } from "./forecast-ground.ts";
-import { counted, hoursRounded, listed, percent } from "../../words/words.ts";
+import { hoursRounded } from "../../words/durations.ts";
+import { counted, listed } from "../../words/lists.ts";
+import { percent } from "../../words/numbers.ts";
 
 export function assumptions(ground: Ground): string[] {
   return [

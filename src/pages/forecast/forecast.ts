@@ -9,7 +9,8 @@ import { fanAhead, lookBacks, type FanWeek, type LookBackView } from "./forecast
 import { groundOf, type Ground } from "./forecast-ground.ts";
 import { assumptions, leftOut } from "./forecast-words.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { counted, dateWords, monthWords } from "../../words/words.ts";
+import { dateWords, monthWords } from "../../words/dates.ts";
+import { counted } from "../../words/lists.ts";
 
 export interface Finish {
   /** The chance that the work is done by then. */

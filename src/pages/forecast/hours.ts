@@ -5,7 +5,7 @@ import { dayAt, greatest, inHours, running, weekly, weeksOf } from "./chart.ts";
 import type { Shown } from "../../editions/shown.ts";
 import type { WorkLine } from "../story/story.ts";
 import { storyOf } from "../story/story.ts";
-import { hoursRounded } from "../../words/words.ts";
+import { hoursRounded } from "../../words/durations.ts";
 
 export interface Pace {
   /** Minutes a week over the last weeks, those without work counted. */

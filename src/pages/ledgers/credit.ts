@@ -6,7 +6,8 @@ import { creditOf, type CreditFile } from "../../evidence/credit.ts";
 import { WHOLE_TASK, type Tenths } from "../../reckoning/hours/credit.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { assemblyPath } from "../evidence/trace-index.ts";
-import { grouped, hoursWords, percent } from "../../words/words.ts";
+import { hoursWords } from "../../words/durations.ts";
+import { grouped, percent } from "../../words/numbers.ts";
 
 export const PARTS: readonly (readonly [part: keyof Tenths, word: string])[] = [
   ["maker", "Kit maker"],

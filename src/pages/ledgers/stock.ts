@@ -5,7 +5,10 @@ import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import type { Lot } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { counted, dateWords, inUnits, listed, percent, quantityWords, timberInUnits } from "../../words/words.ts";
+import { dateWords } from "../../words/dates.ts";
+import { counted, listed } from "../../words/lists.ts";
+import { percent } from "../../words/numbers.ts";
+import { inUnits, quantityWords, timberInUnits } from "../../words/quantities.ts";
 
 export interface StockPage {
   readonly adhesives: readonly { readonly title: string; readonly lots: readonly StockRow[] }[];

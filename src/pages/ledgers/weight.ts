@@ -5,7 +5,8 @@ import type { Balance } from "../../reckoning/weight/centre-of-gravity.ts";
 import { weightOf, type WeightFile } from "../../evidence/measures/weight.ts";
 import type { OnScales, Weighing } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { grouped, percent, quantityWords } from "../../words/words.ts";
+import { grouped, percent } from "../../words/numbers.ts";
+import { quantityWords } from "../../words/quantities.ts";
 
 type Units = "metric" | "imperial";
 

@@ -1,7 +1,7 @@
 /** What the about page says of rules, sources, adhesives and procedures. */
 import type { Source } from "../../evidence/types/source.ts";
 import type { Adhesive, Procedure } from "../../facts/types.ts";
-import { quantityWords } from "../../words/words.ts";
+import { quantityWords } from "../../words/quantities.ts";
 
 export const KNOWN_WORDS: { readonly [known in Source["known"]]: string } = {
   seen: "read in a copy of the document",

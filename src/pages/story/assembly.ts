@@ -10,7 +10,7 @@ import { plannedWithin } from "./planned.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { lineageOf, minutesOf, storyOf } from "./story.ts";
 import { MOST_IN_ROW, timelineOf } from "./timeline.ts";
-import { hoursWords } from "../../words/words.ts";
+import { hoursWords } from "../../words/durations.ts";
 
 export interface AssemblyView {
   readonly assembly: Assembly;

@@ -3,7 +3,7 @@ import type { Entry, Ref } from "../../facts/types.ts";
 import type { Marked } from "../evidence/marked.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { batchMark } from "../evidence/verdict-words.ts";
-import { counted } from "../../words/words.ts";
+import { counted } from "../../words/lists.ts";
 
 export type Row = "Batches" | "Pieces broken" | "Departures" | "Open items" | "Taken out" | "Inspections";
 

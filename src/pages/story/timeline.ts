@@ -2,7 +2,8 @@
 import type { Event, TimelineInput } from "../../charts/timeline.ts";
 import { dayAt } from "../forecast/chart.ts";
 import { type Happening, ROWS, type Told } from "./day-events.ts";
-import { dateShort, grouped, monthWords } from "../../words/words.ts";
+import { dateShort, monthWords } from "../../words/dates.ts";
+import { grouped } from "../../words/numbers.ts";
 
 /** Marks in a row beyond which they would stand on each other's shoulders: things alike are then drawn once a month. */
 export const MOST_IN_ROW = { wide: 40, narrow: 16 } as const;

@@ -11,7 +11,7 @@
  * Domain: both positive, else undefined.
  */
 import { positive } from "../domain.ts";
-import { PSI } from "../units.ts";
+import { PSI } from "../../facts/quantity/conversions.ts";
 
 export function breakEvenOverlap(crushing: number, shear: number): number | undefined {
   return positive(crushing, shear) ? crushing / (2 * shear) : undefined;

@@ -1,5 +1,5 @@
 /** What calendar and clock show in one time zone, by its IANA name. Instants in s since 1970-01-01T00:00Z. */
-import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
+import { DAY_SECONDS, HOUR_SECONDS } from "../../facts/quantity/conversions.ts";
 import { Temporal } from "temporal-polyfill";
 
 interface Spell {
@@ -26,7 +26,7 @@ export class LocalTime {
    */
   hourBy(instant: number): string {
     const shown = Math.ceil(instant) + this.#offset(instant);
-    const wall = Math.ceil(shown / 3600) * 3600;
+    const wall = Math.ceil(shown / HOUR_SECONDS) * HOUR_SECONDS;
     return new Date(wall * 1000).toISOString().slice(0, 16).replace("T", " ");
   }
 

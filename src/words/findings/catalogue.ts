@@ -1,6 +1,6 @@
 /** The form of a language: a sentence for every code of evidence. A code without one does not compile. */
 import type { Code, Say, Saying, Values } from "../../evidence/saying.ts";
-import type { Units } from "../figure.ts";
+import type { Units } from "../quantities.ts";
 
 /** What sentences are made with beside their values; `say` makes those that stand within others. */
 export interface Telling {

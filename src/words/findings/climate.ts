@@ -1,6 +1,8 @@
 /** The shop, the surfaces and the wood. */
 import type { ClimateValues } from "../../evidence/codes/climate.ts";
-import { apart, figure, percent, span, temperatureText, type Units } from "../figure.ts";
+import { span } from "../durations.ts";
+import { apart, figure, percent } from "../numbers.ts";
+import { type Units, temperatureText } from "../quantities.ts";
 import type { Sentences } from "./catalogue.ts";
 
 export const CLIMATE: Sentences<ClimateValues> = {
@@ -68,11 +70,11 @@ function dewPoint({ dewPoint: dew, warmth, of, apart: k }: ClimateValues["dew-po
 
 function estimated({ temperature, humidity, shortLog, estimate }: ClimateValues["wood-moisture/estimated"]): string {
   const short = shortLog ? ", the logger not having the two weeks before whole," : "";
-  return `No meter reading of the wood is noted; at ${temperature} and ${humidity}${short} wood settles at about ${percent(estimate)} (an estimate, for wood that has had time)`;
+  return `No meter reading of the wood is noted; at ${temperature} and ${humidity}${short} wood settles at about ${percent(estimate, 1)} (an estimate, for wood that has had time)`;
 }
 
 const logged = ({ estimate }: ClimateValues["wood-moisture/logged"]): string =>
-  `No meter reading of the wood is noted; by the logger's two weeks before, wood in the shop settled at about ${percent(estimate)} (an estimate, for wood that has had time)`;
+  `No meter reading of the wood is noted; by the logger's two weeks before, wood in the shop settled at about ${percent(estimate, 1)} (an estimate, for wood that has had time)`;
 
 const cureOf = (seconds: number): string => `the ${span(seconds)} of its least cure`;
 

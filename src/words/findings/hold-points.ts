@@ -1,10 +1,10 @@
 /** What hold points need, what that takes, and what changed after they were signed. */
 import type { ChangeValues, NeedValues, RemarkValues, TakeValues } from "../../evidence/codes/hold-points.ts";
-import { ended, list } from "../figure.ts";
+import { ended, listed } from "../lists.ts";
 import type { Sentences } from "./catalogue.ts";
 import { amended, stands } from "./joints.ts";
 
-const named = (joints: readonly string[]): string => `${joints.length === 1 ? "joint" : "joints"} ${list(joints)}`;
+const named = (joints: readonly string[]): string => `${joints.length === 1 ? "joint" : "joints"} ${listed(joints)}`;
 
 /** What was found on both sides and how far they may differ. */
 function pairOut({ pair, sides, tolerance }: ChangeValues["change/pair-out"]): string {
@@ -15,7 +15,7 @@ function pairOut({ pair, sides, tolerance }: ChangeValues["change/pair-out"]): s
 const unnamed = (beside: readonly string[]): string =>
   beside.length === 0
     ? ""
-    : ` It names no departure: ${list(beside)}, noted the same day, ${beside.length === 1 ? "does" : "do"} not count for it.`;
+    : ` It names no departure: ${listed(beside)}, noted the same day, ${beside.length === 1 ? "does" : "do"} not count for it.`;
 
 export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & RemarkValues> = {
   "need/joint": ({ joint, state, told }, { say }) => [`Joint ${joint} is ${state}.`, ...told.map(say)].join(" "),

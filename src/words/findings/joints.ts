@@ -1,6 +1,7 @@
 /** Joints, and what was amended or rejected. */
 import type { Amended, JointValues, Stands } from "../../evidence/codes/joints.ts";
-import { ended, list, span } from "../figure.ts";
+import { span } from "../durations.ts";
+import { ended, listed } from "../lists.ts";
 import type { Sentences } from "./catalogue.ts";
 
 const glued = ({ batch, day, verdict }: JointValues["joint-glued/batch"]): string =>
@@ -28,7 +29,7 @@ export const JOINTS: Sentences<JointValues> = {
     `Of the ${span(asked)} that batch ${batch} has to cure the record shows ${span(shown)}.`,
   "joint-cure/signed": (v) => `${v.holdPoint}, before ${v.kind}, was signed on ${v.day}, ${tooSoon(v)}.`,
   "joint-cure/reworked": (v) =>
-    `${v.joints.length === 1 ? "Joint" : "Joints"} ${list(v.joints)} above it ${v.joints.length === 1 ? "was" : "were"} opened on ${v.day}, ${tooSoon(v)}.`,
+    `${v.joints.length === 1 ? "Joint" : "Joints"} ${listed(v.joints)} above it ${v.joints.length === 1 ? "was" : "were"} opened on ${v.day}, ${tooSoon(v)}.`,
   "joint-cure/weighed": (v) =>
     `${v.part === undefined ? "The aircraft stood on the scales" : `It was weighed (${v.part})`} on ${v.day}, ${tooSoon(v)}.`,
   "joint-quarantine/batch": glued,
@@ -52,7 +53,7 @@ export function stands({ as, stands: stays, entries, broken }: Stands): string {
   const lacks = broken
     ? "the wood of a piece is bettered by nobody once it is broken"
     : "no second person who saw the source is named there";
-  return `It stays ${stays}. By what was amended in ${list(entries)} it would be ${as}, and ${lacks}.`;
+  return `It stays ${stays}. By what was amended in ${listed(entries)} it would be ${as}, and ${lacks}.`;
 }
 
 /** `Amended on 2025-04-01: hardener mass: was 35.1 g, is 17.6 g, because: misread.` */

@@ -1,11 +1,13 @@
 /** What findings are held against, and the warmths that stand in for readings. */
 import type { LimitValues, WarmthValues } from "../../evidence/codes/limits.ts";
-import { count, percent, temperatureText } from "../figure.ts";
+import { counted } from "../lists.ts";
+import { percent } from "../numbers.ts";
+import { temperatureText } from "../quantities.ts";
 import type { Sentences } from "./catalogue.ts";
 
 export const LIMITS: Sentences<LimitValues & WarmthValues> = {
   "limit/mix-ratio": ({ ratio, tolerance }) => `hardener over resin ${ratio}, ${tolerance}`,
-  "limit/mix-doubt": ({ tolerance }) => `error and doubt of the scale together at most ${percent(tolerance)}`,
+  "limit/mix-doubt": ({ tolerance }) => `error and doubt of the scale together at most ${percent(tolerance, 1)}`,
   "limit/working-life": ({ life, mass, temperature }) => `closed within ${life}, as for ${mass} at ${temperature}`,
   "limit/shop": ({ asked }) => `shop ${asked}`,
   "limit/spread": ({ asked }) => `${asked} over the area of the joints`,
@@ -17,7 +19,7 @@ export const LIMITS: Sentences<LimitValues & WarmthValues> = {
   "limit/expiry": ({ day }) => `used by ${day}`,
   "limit/shelf-life": ({ life, received }) => `shelf life ${life} from ${received}`,
   "limit/test-pieces": ({ pieces }) =>
-    `${count(pieces, "test piece")} from each batch, broken and passed, and none failed`,
+    `${counted(pieces, "test piece")} from each batch, broken and passed, and none failed`,
   "limit/least-cure": ({ time, temperature, counted }, { units, say }) => {
     const text = `at least ${time ?? "3 d"} of cure`;
     if (temperature !== undefined) return `${text} at ${temperature}`;

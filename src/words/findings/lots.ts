@@ -1,12 +1,14 @@
 /** Lots, and what was taken of them. */
 import type { LotValues } from "../../evidence/codes/lots.ts";
-import { apart, count, ended, figure, list, temperatureText, type Units } from "../figure.ts";
+import { counted, ended, listed } from "../lists.ts";
+import { apart, figure } from "../numbers.ts";
+import { type Units, temperatureText } from "../quantities.ts";
 import type { Sentences } from "./catalogue.ts";
 
 export const LOTS: Sentences<LotValues> = {
   "lot-known/not-noted": ({ material }) => `The lot of the ${material} is not noted.`,
   "lot-known/noted": ({ material, lot }) => `The ${material} is of lot ${lot}.`,
-  "lot-known/timber": ({ lots }) => `The parts are of ${lots.length === 1 ? "lot" : "lots"} ${list(lots)}.`,
+  "lot-known/timber": ({ lots }) => `The parts are of ${lots.length === 1 ? "lot" : "lots"} ${listed(lots)}.`,
   "lot-known/no-timber": () =>
     "The timber that was glued is not noted, so a recall of timber would not find this batch.",
   "lot-in-date/no-date": ({ lot }) =>
@@ -19,7 +21,7 @@ export const LOTS: Sentences<LotValues> = {
   "lot-storage/outside": ({ lot, where, found, limit }) =>
     `Between the day lot ${lot} came and its use the shop was logged at ${apart(found, limit, 1)} °C, ${where} what the sheet keeps it at, if it stood where the logger hangs. See what the sheet says of one that was kept so.`,
   "lot-recalled/none": ({ lots }) =>
-    lots === 1 ? "The lot noted is not recalled." : `None of the ${count(lots, "lot")} noted is recalled.`,
+    lots === 1 ? "The lot noted is not recalled." : `None of the ${counted(lots, "lot")} noted is recalled.`,
   "lot-recalled/recalled": ({ lot, day, why }) => `Lot ${lot} was recalled on ${day}: ${ended(why)}`,
   "piece-timber/recalled": ({ lot, day, why }) => `It was made from lot ${lot}, recalled on ${day}: ${ended(why)}`,
   "stock/overdrawn": (v) =>

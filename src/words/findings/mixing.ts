@@ -1,6 +1,7 @@
 /** The mix, and the time until the joint was closed. */
 import type { MixingValues } from "../../evidence/codes/mixing.ts";
-import { apart, figure, percent, percentApart, span } from "../figure.ts";
+import { span } from "../durations.ts";
+import { apart, figure, percent, percentApart } from "../numbers.ts";
 import type { Sentences } from "./catalogue.ts";
 
 const stood = ({ mixed, closed }: MixingValues["working-life/closed-first"]): string =>
@@ -60,7 +61,7 @@ function mix({
 
 function off(error: number, tolerance?: number): string {
   const size = Math.abs(error);
-  const shown = tolerance === undefined ? percent(size) : percentApart(size, tolerance);
+  const shown = tolerance === undefined ? percent(size, 1) : percentApart(size, tolerance);
   if (Number.parseFloat(shown) === 0) return "on the ratio";
   return `${shown} too ${error > 0 ? "much" : "little"} hardener`;
 }

@@ -1,44 +1,48 @@
 /** Test pieces. */
 import type { PieceValues, WarmthBy } from "../../evidence/codes/pieces.ts";
 import type { Say } from "../../evidence/saying.ts";
-import { apart, count, figure, list, percent, span, stressText, temperatureText, type Units } from "../figure.ts";
+import { span } from "../durations.ts";
+import { counted, listed } from "../lists.ts";
+import { apart, figure, percent } from "../numbers.ts";
+import { type Units, stressText, temperatureText } from "../quantities.ts";
 import type { Sentences, Telling } from "./catalogue.ts";
 
 export const PIECES: Sentences<PieceValues> = {
-  "test-pieces/failed": ({ pieces }) => `${list(pieces)} failed.`,
+  "test-pieces/failed": ({ pieces }) => `${listed(pieces)} failed.`,
   "test-pieces/none": () => "No test piece was made from it.",
   "test-pieces/no-sample": ({ asked }) =>
-    `None of its pieces is of the wood that was glued; ${count(asked, "test piece")} ${asked === 1 ? "is" : "are"} asked.`,
+    `None of its pieces is of the wood that was glued; ${counted(asked, "test piece")} ${asked === 1 ? "is" : "are"} asked.`,
   "test-pieces/mixed-unmeasured": ({ pieces }) =>
-    `${list(pieces)} broke partly in the glue line, and how much of it in the wood is not noted: it may have failed.`,
+    `${listed(pieces)} broke partly in the glue line, and how much of it in the wood is not noted: it may have failed.`,
   "test-pieces/gap": ({ pieces }) =>
-    `The numbers of its pieces leave out ${list(pieces)}: nothing says what became of ${pieces.length === 1 ? "it" : "them"}.`,
+    `The numbers of its pieces leave out ${listed(pieces)}: nothing says what became of ${pieces.length === 1 ? "it" : "them"}.`,
   "test-pieces/declared-later": ({ piece, day, glued }) =>
     `${piece} was glued on ${glued} and written down only by an amendment of ${day}: a piece is declared the day it is glued.`,
   "sample-wood/nothing-noted": () =>
     "What wood was glued is not noted, so nothing shows that the pieces are samples of it.",
   "sample-wood/no-lot": ({ pieces }) =>
-    `Of what lot ${list(pieces)} ${pieces.length === 1 ? "is" : "are"} is not noted, so ${pieces.length === 1 ? "it counts" : "they count"} for nothing.`,
+    `Of what lot ${listed(pieces)} ${pieces.length === 1 ? "is" : "are"} is not noted, so ${pieces.length === 1 ? "it counts" : "they count"} for nothing.`,
   "sample-wood/other-wood": ({ pieces }) =>
-    `${list(pieces)} ${pieces.length === 1 ? "is" : "are"} not of wood that was glued, or nothing says so, and ${pieces.length === 1 ? "counts" : "count"} for nothing.`,
+    `${listed(pieces)} ${pieces.length === 1 ? "is" : "are"} not of wood that was glued, or nothing says so, and ${pieces.length === 1 ? "counts" : "count"} for nothing.`,
   "sample-wood/covered": ({ lots }) =>
     lots.length === 0
       ? "The pieces are said to be of scraps of the parts."
-      : `A piece of the wood of ${list(lots)} passed.`,
-  "sample-wood/lacking": ({ lots }) => `No piece of the wood of ${list(lots)} has passed.`,
+      : `A piece of the wood of ${listed(lots)} passed.`,
+  "sample-wood/lacking": ({ lots }) => `No piece of the wood of ${listed(lots)} has passed.`,
   "sample-wood/other-lot": ({ lots }) =>
-    `No piece is of ${lots.length === 1 ? "lot" : "lots"} ${list(lots)}; those that passed are of other lots of the same wood.`,
+    `No piece is of ${lots.length === 1 ? "lot" : "lots"} ${listed(lots)}; those that passed are of other lots of the same wood.`,
   "piece-wood/leg-of-lot": ({ lot, leg, of, material }) =>
     of === undefined
       ? `How thick lot ${lot} is, of ${material}, is not noted, so nothing shows that a leg of ${leg ?? "its size"} can be of it.`
       : `A leg of ${leg ?? "its size"} cannot be of lot ${lot}, which is ${of} thick.`,
-  "test-pieces/too-few-made": (v) => `${count(v.made, "test piece")} of the ${v.asked} asked: ${tally(v)}.`,
-  "test-pieces/passed": (v) => `${count(v.passed, "test piece")} passed of the ${v.asked} asked: ${tally(v)}.`,
-  "test-pieces/not-all-broken": (v) => `Of the ${count(v.asked, "test piece")} asked not all are broken: ${tally(v)}.`,
+  "test-pieces/too-few-made": (v) => `${counted(v.made, "test piece")} of the ${v.asked} asked: ${tally(v)}.`,
+  "test-pieces/passed": (v) => `${counted(v.passed, "test piece")} passed of the ${v.asked} asked: ${tally(v)}.`,
+  "test-pieces/not-all-broken": (v) =>
+    `Of the ${counted(v.asked, "test piece")} asked not all are broken: ${tally(v)}.`,
   "test-pieces/too-few-left": (v) =>
-    `Fewer than the ${count(v.asked, "test piece")} asked can still pass: ${tally(v)}.`,
+    `Fewer than the ${counted(v.asked, "test piece")} asked can still pass: ${tally(v)}.`,
   "trial-pieces/not-counted": ({ pieces }) =>
-    `${count(pieces, "piece")} made for a trial ${pieces === 1 ? "is" : "are"} not counted.`,
+    `${counted(pieces, "piece")} made for a trial ${pieces === 1 ? "is" : "are"} not counted.`,
   "piece-broken/waits": (v, { say }) =>
     `It has not been broken yet. Its least cure is reached by ${v.until}, ${readyBy(v, say)}.`,
   "failure-mode/held": (v) => `${broke(v)}.`,
@@ -81,7 +85,7 @@ export const PIECES: Sentences<PieceValues> = {
 };
 
 const tally = (v: PieceValues["test-pieces/not-all-broken"]): string =>
-  list(v.tally.map(({ verdict, n }) => `${n} ${verdict}`));
+  listed(v.tally.map(({ verdict, n }) => `${n} ${verdict}`));
 
 function broke({ failure, share }: PieceValues["failure-mode/held"]): string {
   const wood = share === undefined ? "" : `, ${share} wood failure`;
@@ -97,10 +101,10 @@ function cured(v: PieceValues["full-cure/reached"], { units, say }: Telling): st
       ? ""
       : `, worth ${span(v.worth.age)} at ${temperatureText(v.worth.reference, units)} by ${warmth(v.worth, say)}`;
   const by = v.worth?.warmth === "assumed" ? ", assumed to have lasted" : "";
-  return `${span(v.cured)} passed between closing and breaking${counted(v)}${worth}${by}`;
+  return `${span(v.cured)} passed between closing and breaking${countedFrom(v)}${worth}${by}`;
 }
 
-function counted({ closedNoted, brokenNoted }: PieceValues["full-cure/reached"]): string {
+function countedFrom({ closedNoted, brokenNoted }: PieceValues["full-cure/reached"]): string {
   if (closedNoted && brokenNoted) return "";
   if (closedNoted) return ", counted to the start of the day on which it was broken since no time is noted";
   if (brokenNoted) return ", counted from the end of the day on which it was glued since no time is noted";

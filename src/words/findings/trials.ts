@@ -1,34 +1,35 @@
 /** What is to be said of a trial first, and what it shows and does not. */
 import type { CautionValues, ConclusionValues, StandingValues } from "../../evidence/codes/trials.ts";
-import { count, figure, list, percent } from "../figure.ts";
+import { counted, listed } from "../lists.ts";
+import { figure, percent } from "../numbers.ts";
 import type { Sentences } from "./catalogue.ts";
 
 export const TRIALS: Sentences<CautionValues & ConclusionValues & StandingValues> = {
   "caution/blind": ({ blind, pieces, share }) => {
-    const could = blind === pieces ? "None of the pieces could" : `${blind} of ${count(pieces, "piece")} could not`;
+    const could = blind === pieces ? "None of the pieces could" : `${blind} of ${counted(pieces, "piece")} could not`;
     return `${could} by ${blind === 1 ? "its" : "their"} shape reveal a weak glue line: by statics a glue line with only ${percentUp(share)} of the wood's own shear strength would have passed.`;
   },
   "caution/shapeless": ({ shapeless, pieces }) =>
-    `Of ${shapeless} of ${count(pieces, "piece")} the shape is not noted, or not one that the procedure allows: breaking in the wood, such a piece shows nothing.`,
+    `Of ${shapeless} of ${counted(pieces, "piece")} the shape is not noted, or not one that the procedure allows: breaking in the wood, such a piece shows nothing.`,
   "caution/held": ({ share }) =>
     `That a bond held says no more than that its glue line had at least ${percent(Math.floor(share * 100 + 1e-9) / 100, 0)} of the wood's own shear strength: by its shape, or by the load read, the least telling of the pieces that held shows nothing above that.`,
   "caution/batches": ({ batches }) =>
-    `The pieces come from ${batches.length} batches, ${list(batches)}, each with every preparation; they are counted together here.`,
+    `The pieces come from ${batches.length} batches, ${listed(batches)}, each with every preparation; they are counted together here.`,
   "caution/mixed-up": ({ batches }) =>
-    `The preparations were not bonded from one batch but from ${list(batches)}: a difference between preparations may be one between batches.`,
+    `The preparations were not bonded from one batch but from ${listed(batches)}: a difference between preparations may be one between batches.`,
   "caution/one-preparation": () => "There is only one preparation, so that nothing is compared.",
   "caution/one-with-pieces": ({ preparation }) => `Only ${preparation} has pieces, so that nothing is compared.`,
   "caution/unnamed": ({ pieces }) =>
-    `${count(pieces, "piece")} of the trial ${pieces === 1 ? "names" : "name"} none of its preparations and ${pieces === 1 ? "is" : "are"} left out.`,
+    `${counted(pieces, "piece")} of the trial ${pieces === 1 ? "names" : "name"} none of its preparations and ${pieces === 1 ? "is" : "are"} left out.`,
   "caution/waiting": ({ pieces }) =>
-    `${count(pieces, "piece")} ${pieces === 1 ? "is" : "are"} not broken yet: what follows is how it stands now.`,
+    `${counted(pieces, "piece")} ${pieces === 1 ? "is" : "are"} not broken yet: what follows is how it stands now.`,
 
   "conclusion/nothing-broken": () => "No piece has been broken, so that nothing is shown yet.",
   "conclusion/nothing-shown": () => "No piece that was broken shows anything, so that there is nothing to conclude.",
   "conclusion/held": ({ counts }) =>
-    `Of the pieces that show something, the bond held in ${list(counts.map(({ preparation, held, of }) => `${held} of ${of} (${preparation})`))}.`,
+    `Of the pieces that show something, the bond held in ${listed(counts.map(({ preparation, held, of }) => `${held} of ${of} (${preparation})`))}.`,
   "conclusion/left-out": ({ preparations }) =>
-    `Of ${list(preparations)} no piece shows anything, so that ${preparations.length === 1 ? "it is" : "they are"} not compared.`,
+    `Of ${listed(preparations)} no piece shows anything, so that ${preparations.length === 1 ? "it is" : "they are"} not compared.`,
   "conclusion/too-many": () => "So many pieces are not compared by this program.",
   "conclusion/alone": ({ atLeast }) =>
     `That shows, at 95 % confidence, no more than that at least ${percentDown(atLeast)} of such bonds hold. It is compared with nothing.`,

@@ -1,0 +1,49 @@
+/** Lengths of time, as they are worked, passed and played. */
+import { DAY_MINUTES } from "../facts/quantity/conversions.ts";
+import { grouped } from "./numbers.ts";
+
+/** Minutes → `2 h 45 min`, `45 min`, `1,204 h`. */
+export function hoursWords(minutes: number): string {
+  const whole = Math.floor(minutes / 60);
+  const rest = minutes % 60;
+  if (whole === 0) return `${rest} min`;
+  return rest === 0 ? `${grouped(whole)} h` : `${grouped(whole)} h ${rest} min`;
+}
+
+/** Minutes → hours with one decimal, such as `2.8 h`, for sums where the minute does not matter. */
+export function hoursRounded(minutes: number): string {
+  return `${grouped(minutes / 60, minutes >= 6000 || minutes % 60 === 0 ? 0 : 1)} h`;
+}
+
+/** Seconds → `35 min`, `3 h 20 min`, `4 d 6 h`. */
+export function durationWords(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  if (minutes < 2 * DAY_MINUTES) return hoursWords(minutes);
+  const hours = Math.round(minutes / 60);
+  const rest = hours % 24;
+  return rest === 0 ? `${Math.floor(hours / 24)} d` : `${Math.floor(hours / 24)} d ${rest} h`;
+}
+
+/**
+ * A length of time in whole days and hours, or hours and minutes, rounded down: what is shown is never more than what
+ * there was.
+ * 259,140 s → `2 d 23 h`; 3,900 s → `1 h 5 min`; 0 → `0 min`.
+ */
+export function span(seconds: number): string {
+  const minutes = Math.floor(seconds / 60 + 1e-9);
+  const hours = Math.floor(minutes / 60);
+  if (hours >= 24) return twoParts(Math.floor(hours / 24), "d", hours % 24, "h");
+  if (hours >= 1) return twoParts(hours, "h", minutes % 60, "min");
+  return `${minutes} min`;
+}
+
+function twoParts(large: number, unit: string, small: number, smallUnit: string): string {
+  return small === 0 ? `${large} ${unit}` : `${large} ${unit} ${small} ${smallUnit}`;
+}
+
+/** How long a clip runs, begun seconds counted: `7 s`, `2 min 5 s`. */
+export function playedWords(seconds: number): string {
+  const whole = Math.max(1, Math.ceil(seconds - 0.05));
+  const [minutes, rest] = [Math.floor(whole / 60), whole % 60];
+  return [...(minutes > 0 ? [`${minutes} min`] : []), ...(rest > 0 || minutes === 0 ? [`${rest} s`] : [])].join(" ");
+}
