@@ -3,9 +3,8 @@ import type { MeasurementFile, PairFile } from "../evidence/types.ts";
 import { type Decisions, each, onlyShown, part, redacted, show } from "../facts/decisions.ts";
 import type { Measurement } from "../facts/types.ts";
 import type { Visibility } from "../facts/visibility.ts";
+import { isTold } from "./ground.ts";
 import { measurementShown } from "../facts/work/measurement.ts";
-
-const isTold = ({ entry }: { readonly entry: string }, seer: Visibility): boolean => seer.entries.has(entry);
 
 export const measurementFileShown: Decisions<MeasurementFile> = {
   measurement: part(measurementShown),

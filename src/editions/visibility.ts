@@ -11,7 +11,7 @@ import type {
   Ref,
   Withheld,
 } from "../facts/types.ts";
-import { type Visibility, UNNAMED } from "../facts/visibility.ts";
+import { isShown, UNNAMED, type Visibility } from "../facts/visibility.ts";
 import { hiddenTargets, redactedBody } from "./redacted-prose.ts";
 import type { Edition } from "./shown.ts";
 
@@ -57,28 +57,9 @@ export function visibilityOf(record: Record, edition: Edition): Visibility {
  * a piece may be shown while its test is not, a person while the name is not.
  */
 export function tellsAll(visibility: Visibility, ref: Ref, record: Record): boolean {
-  switch (ref.kind) {
-    case "entry":
-      return visibility.entries.has(ref.id);
-    case "batch":
-      return visibility.batches.has(ref.id);
-    case "piece":
-      return visibility.pieces.has(ref.id) && !visibility.blindPieces.has(ref.id);
-    case "lot":
-      return visibility.lots.has(ref.id);
-    case "trial":
-      return visibility.trials.has(ref.id);
-    case "climate log":
-      return visibility.logs.has(ref.id);
-    case "departure":
-      return visibility.departures.has(ref.id);
-    case "open item":
-      return visibility.openItems.has(ref.id);
-    case "person":
-      return visibility.may("names") && visibility.sees(record.aircraft.people.get(ref.id)?.audience ?? "archive");
-    default:
-      return true;
-  }
+  if (ref.kind === "person")
+    return visibility.may("names") && visibility.sees(record.aircraft.people.get(ref.id)?.audience ?? "archive");
+  return isShown(ref, visibility) && !(ref.kind === "piece" && visibility.blindPieces.has(ref.id));
 }
 
 function idsOf(things: readonly { readonly id: string }[]): ReadonlySet<string> {

@@ -1,6 +1,6 @@
 /** What one edition may see of a record: the sets and questions by which every field is decided. */
 import type { Withheld } from "./build/aircraft.ts";
-import type { Audience, FilePath, Passage, Ref } from "./values.ts";
+import type { Audience, FilePath, Kind, Passage, Ref } from "./values.ts";
 
 /** Stands for a person whom the edition does not name; no id can be this. */
 export const UNNAMED = "?";
@@ -31,24 +31,27 @@ export interface Visibility {
   readonly people: ReadonlyMap<string, string>;
 }
 
+type Seer = Omit<Visibility, "prose">;
+
+const always = (): boolean => true;
+
+/** What no edition hides is shown always; a person by the name that `people` has for the edition. */
+const SHOWN: { readonly [kind in Kind]: (id: string, seer: Seer) => boolean } = {
+  entry: (id, { entries }) => entries.has(id),
+  batch: (id, { batches }) => batches.has(id),
+  piece: (id, { pieces }) => pieces.has(id),
+  lot: (id, { lots }) => lots.has(id),
+  trial: (id, { trials }) => trials.has(id),
+  departure: (id, { departures }) => departures.has(id),
+  "open item": (id, { openItems }) => openItems.has(id),
+  "climate log": (id, { logs }) => logs.has(id),
+  assembly: always,
+  joint: always,
+  "hold point": always,
+  adhesive: always,
+  procedure: always,
+  person: always,
+};
+
 /** Whether the edition shows a thing at all. */
-export function isShown({ kind, id }: Ref, seer: Omit<Visibility, "prose">): boolean {
-  switch (kind) {
-    case "entry":
-      return seer.entries.has(id);
-    case "batch":
-      return seer.batches.has(id);
-    case "piece":
-      return seer.pieces.has(id);
-    case "lot":
-      return seer.lots.has(id);
-    case "trial":
-      return seer.trials.has(id);
-    case "departure":
-      return seer.departures.has(id);
-    case "open item":
-      return seer.openItems.has(id);
-    default:
-      return true;
-  }
-}
+export const isShown = ({ kind, id }: Ref, seer: Seer): boolean => SHOWN[kind](id, seer);

@@ -9,7 +9,7 @@ export const POUND = 0.45359237;
 /** Metres in one inch. */
 export const INCH = 0.0254;
 /** m/s² */
-export const GRAVITY = 9.80665;
+const GRAVITY = 9.80665;
 
 export const POUND_OUNCES = 16;
 /** kg */
