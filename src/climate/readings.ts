@@ -45,7 +45,7 @@ export function readingsOf(rows: Rows, layout: Layout, stated: Stated, stamp: St
   for (let row = 0; row < rows.length; row += 1) {
     const line = rows[row] ?? [];
     if (line.every((cell) => cell.trim() === "") || !fits(line, header.length, row, layout, report)) continue;
-    const typed = columns.time.map((at) => (line[at] ?? "").trim()).join(" ");
+    const typed = stampIn(line, columns.time);
     const read = stamp(typed);
     if (read === undefined) {
       report.say(row, columns.time[0] ?? 0, {
@@ -65,6 +65,13 @@ export function readingsOf(rows: Rows, layout: Layout, stated: Stated, stamp: St
     readings.count += 1;
   }
   return readings;
+}
+
+/** The cells of a row that say its time, as one stamp. */
+export function stampIn(line: readonly string[], time: Layout["columns"]["time"]): string {
+  const [only = 0, ...more] = time;
+  const first = (line[only] ?? "").trim();
+  return more.length === 0 ? first : [first, ...more.map((at) => (line[at] ?? "").trim())].join(" ");
 }
 
 function empty(length: number): Readings {
@@ -137,9 +144,8 @@ class CellReader {
     const cell = (line[column.at] ?? "").trim();
     if (isEmpty(cell)) return Number.NaN;
     const { name, least, most, words } = PLAUSIBLE[column.quantity];
-    const found = shown(cell);
     const say = (code: ProblemCode, message: string, mend: string): number => {
-      this.#report.say(row, column.at, { code, message, found, mend });
+      this.#report.say(row, column.at, { code, message, found: shown(cell), mend });
       return Number.NaN;
     };
     const figure = figureOf(cell);

@@ -1,6 +1,5 @@
 /** A figure in a logger's cell, with or without its unit. */
 import { fromFahrenheit, KELVIN } from "../facts/quantity/conversions.ts";
-import { defined } from "../defined.ts";
 import type { Mark, TemperatureUnit } from "./form.ts";
 import { unitOf } from "./header-words.ts";
 
@@ -23,7 +22,9 @@ export function figureOf(cell: string): Figure | undefined {
   const known = unit === undefined ? undefined : unitOf(unit);
   if (unit !== undefined && known === undefined) return undefined;
   const value = Number(`${sign === "−" ? "-" : sign}${whole}.${part}`);
-  return defined({ value, mark: mark === "." || mark === "," ? mark : undefined, unit: known });
+  const isMarked = mark === "." || mark === ",";
+  if (known === undefined) return isMarked ? { value, mark } : { value };
+  return isMarked ? { value, mark, unit: known } : { value, unit: known };
 }
 
 /** °C from a temperature in another unit, or a share from percent. */

@@ -27,7 +27,7 @@ export function field<T>(
   examples: readonly string[],
   { pattern, most = LIMITS.valueLength }: { readonly pattern?: string; readonly most?: number } = {},
 ) {
-  const text = pattern === undefined ? z.string() : z.string().meta({ pattern });
+  const text = z.string().meta({ ...(pattern !== undefined && { pattern }), maxLength: most });
   return text
     .transform((typed, context): T => {
       const long = tooLong(typed, most);

@@ -87,7 +87,7 @@ export function ownId(description: string, example: string) {
     },
     description,
     [example],
-    { pattern: ID.source },
+    { pattern: ID.source, most: LIMITS.idLength },
   );
 }
 

@@ -1,7 +1,7 @@
 /**
  * The most of everything that is read. What is beyond is told as a problem with the code `limit` before any work is
- * done that grows with it. Each is some ten times what a builder's record was found to need; drawings and pictures
- * have theirs beside what reads them (`publish/pictures`).
+ * done that grows with it. Each is some ten times what a builder's record was found to need; pictures have
+ * theirs beside what decodes them (`publish/pictures`).
  */
 import { type Fault, onlyYouKnow, shown } from "./reading.ts";
 
@@ -46,6 +46,24 @@ export const LIMITS = {
   folders: 12,
   /** Problems of one record that are told one by one. */
   problems: 500,
+  drawing: {
+    /** Of the file. */
+    bytes: 5_000_000,
+    /** Elements within elements. */
+    depth: 100,
+    /** Elements, and pieces of text between them. */
+    nodes: 100_000,
+    /** Attributes of one element. */
+    attributes: 1_000,
+    /** Characters of one sheet or style: the parser of CSS takes as long for each as for the longest before it. */
+    css: 100_000,
+    /** Elements as drawn, each counted as often as `use` or a pattern repeats it. */
+    drawn: 200_000,
+    /** References that lead to references. */
+    chain: 500,
+    /** Problems told of one drawing; the rest comes when these are mended. */
+    objections: 200,
+  },
 } as const;
 
 /** A number as it is read in a sentence: 20000 → `20,000`. */

@@ -1,6 +1,7 @@
 /** The schemas as JSON Schema, for editors that complete and explain front matter while it is typed. */
 import * as z from "zod";
 import { SCHEMAS } from "../facts/kinds.ts";
+import { LIMITS } from "../facts/limits.ts";
 
 type Json = { [key: string]: unknown };
 
@@ -32,6 +33,8 @@ function jsonSchema(schema: z.ZodType, title: string): object {
     override: ({ zodSchema, jsonSchema: json }) => {
       const examples = z.globalRegistry.get(zodSchema)?.examples;
       if (Array.isArray(examples)) (json as Json)["examples"] = examples;
+      if (json.type === "array") json.maxItems = Math.min(json.maxItems ?? LIMITS.items, LIMITS.items);
+      if (json.type === "object") json.maxProperties = LIMITS.keys;
       // Editors read `1.5` as a number and `true` as neither; here both are text as typed.
       if (json.type === "string" && json.enum === undefined) (json as Json)["type"] = ["string", "number", "boolean"];
     },

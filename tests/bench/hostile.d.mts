@@ -8,3 +8,4 @@ export interface Generator {
 }
 
 export const GENERATORS: readonly Generator[];
+export const DRAWINGS: readonly Generator[];

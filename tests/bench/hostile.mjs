@@ -23,6 +23,12 @@ const within = (name, unit, most, file) => ({ name, unit, most, isBound: false, 
 /** So many characters of prose, in pieces. */
 const pieces = (name, piece) => within(name, "characters", PROSE, (n) => prose(piece.repeat(n / piece.length)));
 
+const NAMESPACE = 'xmlns="http://www.w3.org/2000/svg"';
+const svg = (inner) => ({ path: "drawings/d.svg", text: `<svg ${NAMESPACE} viewBox="0 0 9 9">${inner}</svg>` });
+/** So many characters of a drawing, in pieces; near the five million bytes that are read. */
+const drawn = (name, piece, around = (inner) => inner) =>
+  within(name, "characters", 4_900_000, (n) => svg(around(piece.repeat(n / piece.length))));
+
 const FRONT_MATTER = [
   bound("keys nested in each other", "deep", 24, (n) => lot(each(n, (at) => `${" ".repeat(at)}k:\n`))),
   bound("question marks", "deep", 23, (n) => lot(`k:\n  ${"? ".repeat(n)}a\n`)),
@@ -67,16 +73,41 @@ const TEXTS = [
 
 const TABLES = [
   bound("lines", "lines", 2_099_999, (n) => table("\n".repeat(n - 1))),
-  bound("one row", "characters", 16_387, (n) => table(`2025-03-08 14:00,20,50${" ".repeat(n - 22)}\n`)),
+  bound("one row", "characters", 16_384, (n) => table(`2025-03-08 14:00,20,50${" ".repeat(n - 22)}\n`)),
   bound("columns", "columns", 256, (n) => table("2025-03-08 14:00,20,50\n", HEADER + each(n - 3, (at) => `,c${at}`))),
   within("rows", "rows", 500_000, (n) => table(each(n, (at) => `${minute(at)},20,50\n`))),
-  within("rows of uneven length", "rows", 200_000, (n) =>
+  bound("one line of letters", "characters", 16_384, (n) => table("a".repeat(n))),
+  within("one line in a whole file", "characters", 50_000_000, (n) => table("a".repeat(n))),
+  within("one line of nothing but commas", "characters", 50_000_000, (n) => table("", ",".repeat(n))),
+  within("quotation marks", "characters", 50_000_000, (n) => table('"'.repeat(n))),
+  within("rows of uneven length", "rows", 1_000_000, (n) =>
     table(each(n, (at) => `${minute(at)},20,50${at % 2 ? ",1" : ""}\n`)),
   ),
   within("stars in the name of a file", "stars", 200, (n) => ({
     path: "climate/shop.md",
     text: `---\nfile: "${"*s".repeat(n)}b.csv"\n---\n`,
   })),
+];
+
+/** Read by `readDrawing`, a record's or not; `tests/publish/drawing-allowed.test.ts` has what is told beyond each limit. */
+export const DRAWINGS = [
+  drawn("blanks in a tag", " ", (blanks) => `<g${blanks}/>`),
+  drawn("line feeds in a tag", "\n", (feeds) => `<g${feeds}/>`),
+  drawn("groups in groups", "<g>"),
+  drawn("path data", "M1 1", (d) => `<path d="${d}"/>`),
+  drawn("points", "1,1 ", (points) => `<polyline points="${points}"/>`),
+  drawn("transformations", "scale(1)", (all) => `<g transform="${all}"/>`),
+  drawn("transformations of blanks", " ", (blanks) => `<g transform="${blanks}x"/>`),
+  drawn("one attribute", "a", (id) => `<g id="${id}"/>`),
+  drawn("one style", "fill:red;", (style) => `<g style="${style}"/>`),
+  drawn("one sheet", ".a{fill:red}", (sheet) => `<style>${sheet}</style>`),
+  within("attributes", "attributes", 100_000, (n) => svg(`<g ${each(n, (at) => `data-${at}="" `)}/>`)),
+  within("a long sheet and many styles", "styles", 90_000, (n) =>
+    svg(`<style>${".a{fill:red}".repeat(8000)}</style>${'<g style="fill:red"/>'.repeat(n)}`),
+  ),
+  drawn("elements", "<g/>"),
+  drawn("comments", "<!---->"),
+  drawn("entities of XML", "&amp;", (words) => `<text>${words}</text>`),
 ];
 
 export const GENERATORS = [...FRONT_MATTER, ...TEXTS, ...TABLES];

@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { SaxesParser } from "saxes";
 import { describe, expect, it } from "vitest";
+import { LIMITS } from "../../src/facts/limits.ts";
 import { readDrawing } from "../../src/publish/pictures/drawing.ts";
-import { ATTRIBUTES, BOUNDS, ELEMENTS, SVG } from "../../src/publish/pictures/drawing/allowed.ts";
+import { ATTRIBUTES, ELEMENTS, SVG } from "../../src/publish/pictures/drawing/allowed.ts";
 import { FORGED, HOSTILE } from "./drawings/hostile.ts";
 
 const NS = `xmlns="${SVG}"`;
@@ -93,10 +94,18 @@ describe("A drawing beyond a bound is told", () => {
     Array.from({ length: levels }, (_, at) => `<g id="l${at}">${`<use href="#l${at - 1}"/>`.repeat(10)}</g>`).join("");
 
   it.each([
-    ["by its bytes", svg(`<title>${"a".repeat(BOUNDS.bytes)}</title>`)],
-    ["by its depth", svg("<g>".repeat(BOUNDS.depth) + "</g>".repeat(BOUNDS.depth))],
+    ["by its bytes", svg(`<title>${"a".repeat(LIMITS.drawing.bytes)}</title>`)],
+    ["by its depth", svg("<g>".repeat(LIMITS.drawing.depth) + "</g>".repeat(LIMITS.drawing.depth))],
     ["by the depth of what is left out", svg(`<metadata>${"<a>".repeat(50_000)}</metadata>`)],
-    ["by its elements", svg("<g/>".repeat(BOUNDS.nodes))],
+    ["by five thousand groups", svg("<g>".repeat(5000) + "</g>".repeat(5000))],
+    [
+      "by the attributes of an element",
+      svg(`<g ${Array.from({ length: LIMITS.drawing.attributes + 1 }, (_, at) => `data-${at}=""`).join(" ")}/>`),
+    ],
+    ["by a sheet", svg(`<style>${".a{fill:red}".repeat(LIMITS.drawing.css / 12 + 1)}</style>`)],
+    ["by a style", svg(`<g style="${"fill:red;".repeat(LIMITS.drawing.css / 9 + 1)}"/>`)],
+    ["by a property", svg(`<g font-family="${"a,".repeat(LIMITS.drawing.css / 2)}a"/>`)],
+    ["by its elements", svg("<g/>".repeat(LIMITS.drawing.nodes))],
     ["by copies of copies", svg(doubling(12))],
     [
       "by a chain of references",
@@ -109,6 +118,16 @@ describe("A drawing beyond a bound is told", () => {
   it("while one that only says itself again, or has 40,000 blanks in a tag, is drawn", () => {
     expect(readDrawing(svg(`<g id="a"><use href="#a"/></g>`))).toHaveProperty("svg");
     expect(readDrawing(svg(`<g${" ".repeat(40_000)}/>`))).toHaveProperty("svg");
+  });
+
+  it("while long paths, transformations and blanks of them are read in the time of their length", () => {
+    const most = LIMITS.drawing.bytes - 200;
+    expect(readDrawing(svg(`<path d="${"M1 1".repeat(most / 4)}"/>`))).toHaveProperty("svg");
+    expect(readDrawing(svg(`<g transform="${"scale(1) , ".repeat(20_000)}scale(2)"/>`))).toHaveProperty("svg");
+    for (const transform of [" ".repeat(most / 10), "scale(1)".repeat(most / 80), `scale(${" ".repeat(most / 10)}`])
+      expect(readDrawing(svg(`<g transform="${transform}x"/>`))).toEqual([
+        expect.objectContaining({ why: "`transform` has a value that cannot stand there" }),
+      ]);
   });
 
   it("in bytes that are not UTF-8, or said to be in others", () => {

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { FOLDERS } from "../../src/facts/kinds.ts";
+import { LIMITS } from "../../src/facts/limits.ts";
 import { jsonSchemas } from "../../src/record/schema-files.ts";
 
 const SMALL = new URL("small", import.meta.url).pathname;
@@ -73,5 +74,19 @@ describe("The JSON Schemas", () => {
     };
     for (const [name, schema] of jsonSchemas()) visit(schema as { [key: string]: unknown }, name);
     expect(bare).toEqual([]);
+  });
+
+  it("say how long each text may be, and how much may stand in a block or list", () => {
+    const entry = jsonSchemas().get("entry.schema.json") as {
+      properties: { [key: string]: object };
+      maxProperties: number;
+    };
+    expect(entry.maxProperties).toBe(LIMITS.keys);
+    expect(entry.properties["title"]).toHaveProperty("maxLength", LIMITS.textLength);
+    expect(entry.properties["date"]).toHaveProperty("maxLength", LIMITS.valueLength);
+    expect(entry.properties["assembly"]).toHaveProperty("maxLength", LIMITS.idLength);
+    expect(entry.properties["hours"]).toHaveProperty("maxItems", LIMITS.items);
+    const long = { date: "2025-03-08", title: "1", assembly: "a".repeat(LIMITS.idLength + 1) };
+    expect(validators.get("entry.schema.json")?.(long)).toBe(false);
   });
 });

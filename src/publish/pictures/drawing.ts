@@ -1,4 +1,4 @@
-import { BOUNDS } from "./drawing/allowed.ts";
+import { LIMITS } from "../../facts/limits.ts";
 import { type Objection, told } from "./drawing/objection.ts";
 import { parseDrawing } from "./drawing/parse.ts";
 import { endlessIn } from "./drawing/repeats.ts";
@@ -32,13 +32,13 @@ export function readDrawing(file: string | Uint8Array): Drawing | readonly Objec
 
 function textOf(file: string | Uint8Array): string | Objection {
   const start = { line: 1, column: 1 };
-  if (file.length > BOUNDS.bytes)
+  if (file.length > LIMITS.drawing.bytes)
     return {
       ...start,
       ...told(
         "large",
         `${file.length} bytes`,
-        `there are more than ${BOUNDS.bytes / 1_000_000} MB of it`,
+        `there are more than ${LIMITS.drawing.bytes / 1_000_000} MB of it`,
         "draw it with fewer points, or save it as PNG and name that file instead",
       ),
     };
@@ -56,7 +56,7 @@ function sizeless({ line, column }: DrawnElement): Objection {
 }
 
 function repeated({ line, column, name }: DrawnElement): Objection {
-  const why = `it repeats itself without end, or draws more than ${BOUNDS.drawn} elements`;
+  const why = `it repeats itself without end, or draws more than ${LIMITS.drawing.drawn} elements`;
   return { line, column, ...told("large", `<${name}>`, why, "draw with fewer copies of copies") };
 }
 

@@ -19,21 +19,6 @@ export const ALIVE: ReadonlySet<string> = new Set([
   "http://www.w3.org/1999/XSL/Transform",
 ]);
 
-export const BOUNDS = {
-  /** Of the file. */
-  bytes: 5_000_000,
-  /** Elements within elements. */
-  depth: 100,
-  /** Elements, and pieces of text between them. */
-  nodes: 100_000,
-  /** Elements as drawn, each counted as often as `use` or a pattern repeats it. */
-  drawn: 200_000,
-  /** References that lead to references. */
-  chain: 500,
-  /** Problems told of one drawing; the rest comes when these are mended. */
-  objections: 200,
-} as const;
-
 const words = (list: string): readonly string[] => list.trim().split(/\s+/);
 
 export const ELEMENTS: ReadonlySet<string> = new Set(

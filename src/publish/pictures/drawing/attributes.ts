@@ -12,7 +12,8 @@ type Judged = { readonly name: string; readonly value: string } | { readonly obj
 
 const MEASURE = /^[\w\s.,+%-]*$/;
 const PATH = /^[\sMmZzLlHhVvCcSsQqTtAaEe\d.,+-]*$/;
-const TRANSFORM = /^(?:\s*,?\s*(?:matrix|translate|rotate|scale|skewX|skewY)\s*\([\s\d.,eE+-]*\))*\s*$/;
+/** Blanks are taken in one place alone, so that a row of them is not parted in every way there is. */
+const TRANSFORM = /^\s*(?:(?:matrix|translate|rotate|scale|skewX|skewY)\s*\([\s\d.,eE+-]*\)\s*(?:,\s*(?=[a-z]))?)*$/;
 const LOCAL = /^#[^\s#]+$/;
 
 /**

@@ -1,5 +1,6 @@
 import { SaxesParser, type SaxesTagNS } from "saxes";
-import { ALIVE, BOUNDS, ELEMENTS, NOTES, SVG, WORDED } from "./allowed.ts";
+import { LIMITS } from "../../../facts/limits.ts";
+import { ALIVE, ELEMENTS, NOTES, SVG, WORDED } from "./allowed.ts";
 import { attributesOf } from "./attributes.ts";
 import { type Objection, told, type Told } from "./objection.ts";
 import { sheetOf } from "./styles.ts";
@@ -84,9 +85,14 @@ class Builder {
     else if (this.#open.length === 0) this.#rooted(tag);
     else if (this.#isSvg(tag) && ELEMENTS.has(tag.local)) this.#kept(tag);
     else this.#dropped(tag);
-    if (this.#open.length + this.#leftOut > BOUNDS.depth)
+    if (this.#open.length + this.#leftOut > LIMITS.drawing.depth)
       this.#end(
-        told("large", tag.name, `elements stand more than ${BOUNDS.depth} deep in each other`, "ungroup some of them"),
+        told(
+          "large",
+          tag.name,
+          `elements stand more than ${LIMITS.drawing.depth} deep in each other`,
+          "ungroup some of them",
+        ),
       );
   }
 
@@ -102,6 +108,15 @@ class Builder {
   }
 
   #kept(tag: SaxesTagNS): void {
+    if (Object.keys(tag.attributes).length > LIMITS.drawing.attributes)
+      this.#end(
+        told(
+          "large",
+          `<${tag.name}>`,
+          `it has more than ${LIMITS.drawing.attributes} attributes`,
+          "save it anew as plain SVG",
+        ),
+      );
     const { attributes, objections } = attributesOf(tag);
     for (const each of objections) this.#object(each, this.#start);
     const element: DrawnElement = { name: tag.local, attributes, children: [], ...this.#start };
@@ -147,11 +162,11 @@ class Builder {
 
   #count(): void {
     this.#nodes += 1;
-    if (this.#nodes > BOUNDS.nodes)
+    if (this.#nodes > LIMITS.drawing.nodes)
       this.#end(
         told(
           "large",
-          `${BOUNDS.nodes} elements`,
+          `${LIMITS.drawing.nodes} elements`,
           "it has more elements than a page can show",
           "draw it with fewer, or save it as PNG and name that file instead",
         ),
@@ -181,7 +196,7 @@ class Builder {
 
   #object(reason: Told, { line, column }: Place): void {
     this.objections.push({ ...reason, line, column });
-    if (this.objections.length >= BOUNDS.objections) throw new Stop();
+    if (this.objections.length >= LIMITS.drawing.objections) throw new Stop();
   }
 
   /**

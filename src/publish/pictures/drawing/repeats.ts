@@ -1,4 +1,4 @@
-import { BOUNDS } from "./allowed.ts";
+import { LIMITS } from "../../../facts/limits.ts";
 import { type DrawnElement, isElement } from "./tree.ts";
 
 /**
@@ -14,7 +14,7 @@ export function endlessIn(root: DrawnElement): DrawnElement | undefined {
   const goes = (element: DrawnElement): DrawnElement | undefined => {
     if (open.has(element)) return undefined;
     drawn += 1;
-    if (drawn > BOUNDS.drawn || open.size > BOUNDS.chain) return element;
+    if (drawn > LIMITS.drawing.drawn || open.size > LIMITS.drawing.chain) return element;
     open.add(element);
     let beyond: DrawnElement | undefined;
     for (const id of referencesOf(element)) {

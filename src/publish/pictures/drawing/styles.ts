@@ -1,4 +1,5 @@
 import { type CssNode, generate, parse, type ParseOptions, walk } from "css-tree";
+import { inThousands, LIMITS } from "../../../facts/limits.ts";
 import { FUNCTIONS, IDLE_PROPERTIES, PROPERTIES } from "./allowed.ts";
 import { told, type Told } from "./objection.ts";
 
@@ -49,6 +50,9 @@ export function presentedOf(css: string): Styled {
 }
 
 function lookedAt(css: string, context: NonNullable<ParseOptions["context"]>): Styled {
+  const most = LIMITS.drawing.css;
+  if (css.length > most)
+    return { objections: [told("large", css, `its styles are longer than ${inThousands(most)} characters`, MEND)] };
   if (/[\\\0]/.test(css)) return refused(css, "its styles have escapes, behind which anything can stand");
   const tree = treeOf(css, context);
   if (tree === undefined) return refused(css, "its styles cannot be read");
