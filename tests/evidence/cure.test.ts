@@ -317,3 +317,69 @@ describe("The temperature that a least cure is counted at", () => {
     expect(reference(at("15"), undefined)).toMatchObject({ reference: 15, least: 3 * 86_400 });
   });
 });
+
+describe("A piece that was broken before the sheet's own cure", () => {
+  const cure = [
+    { temperature: celsius("10"), time: d("14") },
+    { temperature: celsius("20"), time: d("7") },
+  ];
+  const SAID =
+    "caution: The sheet's own cure, 7 d at 20 °C, had not been reached yet: what it showed stands for its least cure.";
+  const said = (c: Omit<Case, "climate">, climate = steady(20)) =>
+    pieceOf({ climate, adhesive: { cure }, ...c })
+      ?.findings.filter(({ code }) => code === "full-cure/before-sheet")
+      .map(({ severity, sentence }) => `${severity}: ${sentence}`);
+
+  it("passes, and says so until days and warmth have reached it", () => {
+    const early = { test: broken("2025-03-17", "14:19") };
+    expect(said(early)).toEqual([SAID]);
+    expect(said({ test: broken("2025-03-17", "14:20") })).toEqual([]);
+    expect(pieceOf({ climate: steady(20), adhesive: { cure }, ...early })?.verdict).toBe("pass");
+    expect(said({ test: broken("2025-03-17", "14:20") }, steady(19))).toEqual([SAID]);
+    expect(said(early, steady(30))).toEqual([SAID]);
+  });
+
+  it("says nothing of it where it was too early for its least cure, or where the sheet has no cure", () => {
+    expect(said({ test: broken("2025-03-13", "14:19") })).toEqual([]);
+    expect(said({ test: broken("2025-03-13", "14:20") })).toEqual([SAID]);
+    expect(said({ test: broken("2025-03-13", "14:20"), adhesive: { cure: [] } })).toEqual([]);
+  });
+
+  it("is held against days alone where no temperature is known", () => {
+    const none = { batch: { temperature: undefined } };
+    expect(said({ ...none, test: broken("2025-03-17", "14:19") }, [])).toEqual([SAID]);
+    expect(said({ ...none, test: broken("2025-03-17", "14:20") }, [])).toEqual([]);
+  });
+
+  it("names the sheet, and rests on the log", () => {
+    const file = pieceOf({ climate: steady(20), adhesive: { cure }, test: broken("2025-03-14", "14:20") });
+    const finding = file?.findings.find(({ code }) => code === "full-cure/before-sheet");
+    expect(finding?.limit).toEqual({
+      text: "7 d of cure at 20 °C before it may be loaded",
+      from: { text: "Resorcin data sheet, revision 4", known: "record" },
+    });
+    expect(finding?.restsOn).toContainEqual({ kind: "climate log", id: "shop" });
+  });
+
+  it("is told of its batch where it passed and counts", () => {
+    const told = (c: Omit<Case, "climate">) => {
+      const file = reckoned({ climate: steady(20), adhesive: { cure }, ...c }).batches.get("B-1");
+      return file?.findings
+        .filter(({ code }) => code === "test-pieces/before-sheet")
+        .map(({ severity, sentence, restsOn }) => [
+          `${severity}: ${sentence}`,
+          restsOn.some(({ id }) => id === "shop"),
+        ]);
+    };
+    const early = broken("2025-03-17", "14:19");
+    expect(told({ test: early })).toEqual([
+      [
+        "caution: B-1/1 passed after the least cure and before the sheet's own: that stands, and the joint waits for the sheet's.",
+        true,
+      ],
+    ]);
+    expect(told({ test: broken("2025-03-17", "14:20") })).toEqual([]);
+    expect(told({ test: { ...early, failure: "glue line" } })).toEqual([]);
+    expect(told({ test: { ...early, failure: "crushed" } })).toEqual([]);
+  });
+});

@@ -26,6 +26,7 @@ function outcome(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
   return [
     ...procedures.map((id) => ofProcedure(c, lookUp(c.index.record.procedures, id, "procedure"), counting)),
     ...unmeasured(c, counting),
+    ...early(c, counting),
     ...gaps(c),
     ...late(c),
   ];
@@ -57,6 +58,19 @@ function unmeasured(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
   if (pieces.length === 0) return [];
   const ids = pieces.map(({ piece }) => piece.id);
   return [c.find("test-pieces/mixed-unmeasured", "unproven", { pieces: ids }, { alsoOn: pieces.flatMap(restsOn) })];
+}
+
+/** A pass before the sheet's own cure stands, and says so. */
+function early(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
+  const files = counting.filter(
+    ({ verdict, findings }) => verdict === "pass" && findings.some(({ code }) => code === "full-cure/before-sheet"),
+  );
+  if (files.length === 0) return [];
+  const pieces = files.map(({ piece }) => piece.id);
+  const alsoOn = files.flatMap(({ findings }) =>
+    findings.filter(({ code }) => code === "full-cure/before-sheet").flatMap((one) => one.restsOn),
+  );
+  return [c.find("test-pieces/before-sheet", "caution", { pieces }, { alsoOn })];
 }
 
 /** Numbers that are missing between the pieces' own: pieces that nobody declared. */

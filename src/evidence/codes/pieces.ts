@@ -55,6 +55,8 @@ export interface PieceValues {
   "test-pieces/mixed-unmeasured": Named;
   /** Numbers missing between those of its pieces. */
   "test-pieces/gap": Named;
+  /** Passed before the sheet's own cure. */
+  "test-pieces/before-sheet": Named;
   /** Not on the day on which it was glued, but by an amendment of a later one. */
   "test-pieces/declared-later": { readonly piece: string; readonly day: Day; readonly glued: Day };
   "sample-wood/nothing-noted": NoValues;
@@ -89,6 +91,8 @@ export interface PieceValues {
   "failure-mode/no-share": Broke & { readonly asked?: string };
   "failure-mode/no-limit": Broke;
   "full-cure/reached": Cured;
+  /** The sheet's own cure, as typed. */
+  "full-cure/before-sheet": { readonly time: string; readonly temperature: string };
   "full-cure/too-early": Cured & { readonly least: number };
   "cure-warmth/unknown": { readonly reference: number };
   "cure-warmth/reckoned": WarmthBy & { readonly reference: number; readonly law: Law };

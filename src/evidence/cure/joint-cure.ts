@@ -7,7 +7,7 @@ import { defined } from "../../defined.ts";
 import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
 import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
 import { provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
-import type { Batch, JointSpec, Procedure, Quantity, Ref } from "../../facts/types.ts";
+import type { Adhesive, Batch, JointSpec, Procedure, Quantity, Ref } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import { procedureOf, sheetOf, USUAL_CURE_SOURCE } from "../sources.ts";
 import type { StatedWarmth } from "../types/cure.ts";
@@ -39,6 +39,11 @@ interface Asked {
   readonly reference: number;
   readonly law: CureLaw;
   readonly limit: Limit;
+}
+
+interface SheetCure extends Omit<Asked, "limit"> {
+  /** As typed. */
+  readonly row: { readonly time: string; readonly temperature: string };
 }
 
 const noCures = (): Map<string, JointCure> => new Map();
@@ -85,27 +90,34 @@ function reckoned(index: RecordIndex, isSecondary: boolean, batch: Batch): Joint
 /** A sheet's cure at more than this is one by heating, °C. */
 const HEATED = 30;
 
-/** That of the sheet's cure nearest to room temperature, as pieces are counted; of a cure by heating only heat counts. */
-function askedOf(index: RecordIndex, batch: Batch): Asked {
-  const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
-  const law = lawOf(adhesive);
-  const procedure = leastOf(index, batch);
+/** That of the sheet's rows nearest to room temperature, as pieces are counted; of a cure by heating only heat counts. */
+export function sheetCure(adhesive: Adhesive): SheetCure | undefined {
   const rows = [...adhesive.cure].sort((a, b) => apart(a.temperature) - apart(b.temperature));
   const row = rows.find(({ temperature }) => temperature.value <= HEATED) ?? rows[0];
-  if (row !== undefined) {
-    const { value: reference, typed: temperature } = row.temperature;
-    const heated = reference > HEATED ? { ...law, least: reference } : law;
-    const values = { time: row.time.typed, temperature };
-    const limit: Limit = { code: "limit/joint-cure", values, from: sheetOf(adhesive) };
-    return { time: row.time.value, reference, law: heated, limit };
-  }
+  if (row === undefined) return undefined;
+  const reference = row.temperature.value;
+  const law = lawOf(adhesive);
+  return {
+    time: row.time.value,
+    reference,
+    law: reference > HEATED ? { ...law, least: reference } : law,
+    row: { time: row.time.typed, temperature: row.temperature.typed },
+  };
+}
+
+/** By the sheet; without one, or where it says nothing of it, for the least cure of the pieces. */
+function askedOf(index: RecordIndex, batch: Batch): Asked {
+  const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
+  const procedure = leastOf(index, batch);
+  const sheet = sheetCure(adhesive);
+  if (sheet) return { ...sheet, limit: { code: "limit/joint-cure", values: sheet.row, from: sheetOf(adhesive) } };
   const { leastCure } = procedure ?? {};
   const values = { time: leastCure?.time.typed, temperature: leastCure?.temperature?.typed };
   const from = procedure && leastCure ? procedureOf(procedure) : USUAL_CURE_SOURCE;
   return {
     time: leastCure?.time.value ?? USUAL_CURE,
     reference: referenceOf(procedure, adhesive).temperature,
-    law,
+    law: lawOf(adhesive),
     limit: { code: "limit/joint-cure", values, from },
   };
 }

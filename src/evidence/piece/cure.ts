@@ -3,9 +3,11 @@ import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { atLeast } from "../../reckoning/compare.ts";
 import type { PieceTest } from "../../facts/types.ts";
 import type { WarmthBy } from "../codes/pieces.ts";
+import { provenAge } from "../../reckoning/cure/proven-age.ts";
 import { lookUp } from "../record-index.ts";
+import { sheetCure } from "../cure/joint-cure.ts";
 import { lawSource } from "../cure/reference.ts";
-import { procedureOf, USUAL_CURE_SOURCE } from "../sources.ts";
+import { procedureOf, sheetOf, USUAL_CURE_SOURCE } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Check, PieceCase } from "./case.ts";
 
@@ -23,6 +25,21 @@ export function fullCure(c: PieceCase, test: PieceTest): Check {
   if (atLeast(cured, least) && (age === undefined || atLeast(age, least)))
     return { finding: c.find("full-cure/reached", "meets", values, beside) };
   return { finding: c.find("full-cure/too-early", "unproven", { ...values, least }, beside), verdict: "too early" };
+}
+
+/** A pass before the sheet's own cure stands, and says so: by what the piece's days were worth, as for its least cure. */
+export function beforeSheet(c: PieceCase, test: PieceTest): Check | undefined {
+  const { from, stated, age, restsOn } = c.cure;
+  const adhesive = lookUp(c.index.record.adhesives, c.batch.adhesive, "adhesive");
+  const sheet = sheetCure(adhesive);
+  const isTooEarly = fullCure(c, test).verdict !== undefined;
+  if (sheet === undefined || isTooEarly) return undefined;
+  const cured = c.curedFor ?? 0;
+  const clock = c.index.shop.clock(sheet.law, sheet.reference);
+  const worth = age === undefined ? cured : provenAge(clock, from, from + cured, stated?.temperature);
+  if (atLeast(cured, sheet.time) && atLeast(worth, sheet.time)) return undefined;
+  const limit: Limit = { code: "limit/joint-cure", values: sheet.row, from: sheetOf(adhesive) };
+  return { finding: c.find("full-cure/before-sheet", "caution", sheet.row, { limit, alsoOn: restsOn }) };
 }
 
 /** What the days are worth at the temperature that the least cure is counted at, where that tells more than the days themselves. */

@@ -4,7 +4,7 @@ import { amendedFindings } from "../amended.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { PieceFile, PieceVerdict } from "../types.ts";
 import { caseOf, type Check, type PieceCase } from "./case.ts";
-import { cureWarmth, fullCure, notBroken } from "./cure.ts";
+import { beforeSheet, cureWarmth, fullCure, notBroken } from "./cure.ts";
 import { failureMode } from "./failure.ts";
 import { pieceLoad, plausibleLoad } from "./load.ts";
 import { overlap } from "./overlap.ts";
@@ -48,7 +48,15 @@ function atMostShown({ revealing, stress, strengths }: PieceCase): number | unde
 
 function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
   const checks = test
-    ? [failureMode(c, test), fullCure(c, test), cureWarmth(c), overlap(c), pieceLoad(c, test), plausibleLoad(c, test)]
+    ? [
+        failureMode(c, test),
+        fullCure(c, test),
+        beforeSheet(c, test),
+        cureWarmth(c),
+        overlap(c),
+        pieceLoad(c, test),
+        plausibleLoad(c, test),
+      ]
     : [notBroken(c), overlap(c)];
   return [...checks, legsOfLots(c), timber(c)].filter((check) => check !== undefined);
 }

@@ -16,6 +16,8 @@ export const PIECES: Sentences<PieceValues> = {
     `${listed(pieces)} broke partly in the glue line, and how much of it in the wood is not noted: it may have failed.`,
   "test-pieces/gap": ({ pieces }) =>
     `The numbers of its pieces leave out ${listed(pieces)}: nothing says what became of ${pieces.length === 1 ? "it" : "them"}.`,
+  "test-pieces/before-sheet": ({ pieces }) =>
+    `${listed(pieces)} passed after the least cure and before the sheet's own: that stands, and the joint waits for the sheet's.`,
   "test-pieces/declared-later": ({ piece, day, glued }) =>
     `${piece} was glued on ${glued} and written down only by an amendment of ${day}: a piece is declared the day it is glued.`,
   "sample-wood/nothing-noted": () =>
@@ -55,6 +57,8 @@ export const PIECES: Sentences<PieceValues> = {
     `${broke(v)}, with no percentage noted${v.asked === undefined ? "" : `, and the procedure asks at least ${v.asked}`}.`,
   "failure-mode/no-limit": (v) => `${broke(v)}, and the procedure does not say how much wood failure is enough.`,
   "full-cure/reached": (v, telling) => `${cured(v, telling)}.`,
+  "full-cure/before-sheet": ({ time, temperature }) =>
+    `The sheet's own cure, ${time} at ${temperature}, had not been reached yet: what it showed stands for its least cure.`,
   "full-cure/too-early": (v, telling) =>
     `${cured(v, telling)}, and ${span(v.least)} are asked: broken too early, it proves nothing.`,
   "cure-warmth/unknown": ({ reference }, { units }) =>

@@ -93,7 +93,7 @@ export const RULES: Sentences<RuleValues> = {
     "The piece cured for at least the procedure's least time before it was broken: in the time that passed and, where a " +
     "temperature is known, in what that time is worth at the temperature that the least cure is for. Too little of either is too early and " +
     "proves nothing: cool makes time count for less, and warmth never makes up for time. " +
-    "That is the least cure of the piece, and not the sheet's own, for which the joint waits.",
+    "That is the least cure of the piece, and not the sheet's own, for which the joint waits: one broken before the sheet's says so.",
   "title/cure-warmth": () => "Warmth of the cure",
   "rule/cure-warmth": () =>
     "What a time of cure is worth is summed up over its temperatures: the logger's where it has readings, of two readings the lower; else the " +
