@@ -12,7 +12,7 @@ import type { Inspection } from "../../src/facts/types.ts";
 import { To } from "../shell/link.tsx";
 import { Mark } from "../parts/mark.tsx";
 import { Page } from "../shell/page.tsx";
-import { None, Telling, Title, type Where } from "./parts.tsx";
+import { Id, None, Telling, Title, type Where } from "./parts.tsx";
 
 export function HoldPoints({ site }: Pick<Where, "site">): JSX.Element {
   const from = "hold-points.html";
@@ -60,6 +60,17 @@ export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointPro
           </To>
           , {counted(joints.length, "joint")}
         </p>
+        {holdPoint.joints === undefined ? null : (
+          <p class="quiet">
+            Names {holdPoint.joints.length === 1 ? "joint" : "joints"}{" "}
+            {holdPoint.joints.map((joint, i) => (
+              <>
+                {i === 0 ? "" : ", "}
+                <Id site={site} from={from} kind="joint" id={joint} />
+              </>
+            ))}
+          </p>
+        )}
         <p class="holdpoint__state">
           <Mark of={state} /> {HOLD_MEANS[state]}
         </p>

@@ -11,17 +11,6 @@ const NOWHERE: readonly Because[] = [
   ["it decides whether a change is shown", "entries.amendments.changes.needs"],
 ];
 
-const YOUNG = [
-  "procedures.facePlyCounts",
-  "lots.thickness",
-  "entries.batches.pieces.legs.*",
-  "entries.batches.pieces.scraps",
-  "entries.tests.judgedBy",
-];
-
-/** A gap: evidence rests on it, findings tell of it where it bears on a verdict, and no page or table has it by itself. */
-const ONLY_IN_FINDINGS: Because = ["findings tell of it, nothing else yet", "assemblies.holdPoints.joints", ...YOUNG];
-
 const PAGE: readonly Because[] = [
   ["people are called by what the edition calls them", "aircraft.people.*"],
   ["the minutes are told", "entries.hours.typed"],
@@ -68,6 +57,7 @@ const APPENDIX: readonly Because[] = [
     "procedures.*",
     "lots.supplier",
     "lots.certificate",
+    "lots.thickness",
     "lots.moisture",
     "lots.grainSlope",
     "lots.rings",
@@ -83,10 +73,13 @@ const APPENDIX: readonly Because[] = [
     "entries.batches.pieces.thickness",
     "entries.batches.pieces.width",
     "entries.batches.pieces.overlap",
+    "entries.batches.pieces.legs.*",
+    "entries.batches.pieces.scraps",
     "entries.tests.entry",
     "entries.tests.piece",
     "entries.tests.at",
     "entries.tests.photo",
+    "entries.tests.judgedBy",
     "entries.tests.witness",
     "entries.tests.note",
   ],
@@ -150,6 +143,7 @@ const LEDGER: readonly Because[] = [
   [
     "of the wood itself only its amount is kept account of",
     "lots.species",
+    "lots.thickness",
     "lots.moisture",
     "lots.grainSlope",
     "lots.rings",
@@ -159,9 +153,9 @@ const LEDGER: readonly Because[] = [
 ];
 
 export const UNTOLD = {
-  page: [...NOWHERE, ONLY_IN_FINDINGS, ...PAGE],
-  appendix: [...NOWHERE, ONLY_IN_FINDINGS, ...PAGE, ...APPENDIX],
-  ledger: [...NOWHERE, ONLY_IN_FINDINGS, PAGE[0] as Because, ...LEDGER],
+  page: [...NOWHERE, ...PAGE],
+  appendix: [...NOWHERE, ...PAGE, ...APPENDIX],
+  ledger: [...NOWHERE, PAGE[0] as Because, ...LEDGER],
 };
 
 /** Fields that hold nothing in the records made by `tests/pages/planted`. */

@@ -118,6 +118,7 @@ function particulars(shown: Shown, { lot }: LotFile): FactRow[] {
         : quantityWords(lot.amount, aircraft.units, isAdhesive(lot) ? undefined : timberInUnits),
     ],
     ["Species", lot.species],
+    ["Thickness", lot.thickness === undefined ? undefined : quantityWords(lot.thickness, aircraft.units)],
     ["Moisture when received", lot.moisture?.typed],
     ["Slope of grain", lot.grainSlope],
     ["Rings", lot.rings?.typed],

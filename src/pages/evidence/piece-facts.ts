@@ -6,7 +6,9 @@ import { dateWords } from "../../words/dates.ts";
 import { span } from "../../words/durations.ts";
 import { grouped, percent } from "../../words/numbers.ts";
 import { inUnits, quantityWords } from "../../words/quantities.ts";
-import type { Photo } from "../../facts/types.ts";
+import type { Leg } from "../../facts/glue/leg.ts";
+import type { Photo, Piece } from "../../facts/types.ts";
+import { WITHHELD } from "../../facts/visibility.ts";
 import { NOT_NOTED, type FactRow } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
@@ -54,6 +56,7 @@ function geometry(shown: Shown, { piece, overlapRatio, atMost: revealing }: Piec
       limit: procedure?.overlap === undefined ? undefined : procedure.overlap.typed,
     }),
   ];
+  rows.push(...wood(shown, piece));
   if (revealing !== undefined) {
     rows.push({
       word: "Could have let pass",
@@ -61,6 +64,18 @@ function geometry(shown: Shown, { piece, overlapRatio, atMost: revealing }: Piec
     });
   }
   return rows;
+}
+
+/** Of what its legs are, where they are of several lots, and whether it was made from scraps. */
+function wood({ record }: Shown, { legs, scraps }: Piece): FactRow[] {
+  const { units } = record.aircraft;
+  const leg = ({ lot, thickness }: Leg): string =>
+    (lot === WITHHELD ? "a lot that this edition does not show" : `lot ${lot}`) +
+    (thickness === undefined ? "" : `, ${quantityWords(thickness, units)} thick`);
+  return [
+    ...(legs === undefined ? [] : [{ word: "Legs", noted: legs.map(leg).join("; ") }]),
+    ...(scraps === true ? [{ word: "Made from", noted: "scraps of the joint’s own parts" }] : []),
+  ];
 }
 
 function breaking(shown: Shown, { piece, test, curedFor, cure, stress, verdict }: PieceFile): FactRow[] {
@@ -83,6 +98,7 @@ function breaking(shown: Shown, { piece, test, curedFor, cure, stress, verdict }
       limit: procedure?.woodFailure === undefined ? undefined : `at least ${procedure.woodFailure.typed}`,
     }),
   ];
+  if (test.judgedBy !== undefined) rows.push({ word: "Estimated by", noted: shown.nameOf(test.judgedBy) });
   if (test.load !== undefined) rows.push({ word: "Load", noted: quantityWords(test.load, units) });
   if (stress !== undefined)
     rows.push(

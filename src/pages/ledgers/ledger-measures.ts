@@ -57,6 +57,7 @@ export function holdPointRows({ evidence, nameOf, say }: Shown): Row[] {
     title: holdPoint.title,
     kind: holdPoint.kind,
     assembly: holdPoint.assembly,
+    joints_named: holdPoint.joints ?? [],
     state,
     joints,
     blocked_by: needs

@@ -3,6 +3,7 @@
  */
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
 import type { Component, Moment, Quantity } from "../../facts/types.ts";
+import { WITHHELD } from "../../facts/visibility.ts";
 import { toldFinding } from "../../words/findings/told.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "../evidence/trace-index.ts";
@@ -91,6 +92,9 @@ function pieceRow(shown: Shown, { piece, verdict, overlapRatio, atMost: revealin
     ...quantity("overlap", "m", piece.overlap),
     overlap_over_thickness: overlapRatio ?? null,
     revealing_share: revealing ?? null,
+    leg_thickness_typed: piece.legs?.map(({ thickness }) => thickness?.typed ?? "").join("; ") ?? null,
+    legs: (piece.legs ?? []).map(({ lot }) => (lot === WITHHELD ? "withheld" : lot)),
+    scraps: piece.scraps ? "yes" : "no",
   };
 }
 
@@ -110,6 +114,7 @@ function testRow({ nameOf }: Shown, { test, curedFor, cure, stress }: PieceFile)
     stress_pa: stress ?? null,
     witness: test?.witness === undefined ? null : nameOf(test.witness),
     note: test?.note ?? null,
+    judged_by: test?.judgedBy === undefined ? null : nameOf(test.judgedBy),
   };
 }
 

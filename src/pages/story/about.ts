@@ -67,6 +67,7 @@ export function limitsOfProcedure(procedure: Procedure, units: Units): Limit[] {
     ),
     ...limit("Temperature where none was noted", leastTemperature?.typed),
     ...limit("Wood failure", woodFailure && `at least ${woodFailure.typed}`),
+    ...limit("Break in a face veneer of plywood", procedure.facePlyCounts ? "counts as one in the wood" : undefined),
     ...limit("Stress", stress && `at least ${quantityWords(stress, units)}`),
     ...limit(
       "Strength of the wood",
