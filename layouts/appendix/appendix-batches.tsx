@@ -13,9 +13,10 @@ import type { Shown } from "../../src/editions/shown.ts";
 import { traceIndex } from "../../src/pages/evidence/trace-index.ts";
 import { gravestFirst } from "../../src/pages/evidence/verdict-words.ts";
 import { SEVERITY, SourceWords } from "../parts/findings.tsx";
+import { RatioFigure } from "../evidence/ratio-figure.tsx";
 import { Mark } from "../parts/mark.tsx";
 import { Inside } from "./appendix-joints.tsx";
-import { BatchVerdictBox, ComponentTable, RatioFigure } from "../evidence/batch.tsx";
+import { BatchVerdictBox, ComponentTable } from "../evidence/batch.tsx";
 import { Facts, ListTable, None, type Where } from "../evidence/parts.tsx";
 import { whyPiece } from "../evidence/piece.tsx";
 
@@ -78,7 +79,6 @@ function PieceRows({
   readonly batch: string;
 }): JSX.Element {
   if (pieces.length === 0) return <None>No test pieces.</None>;
-  const { units } = shown.record.aircraft;
   return (
     <ListTable
       caption={`Test pieces of batch ${batch}`}
@@ -94,35 +94,40 @@ function PieceRows({
         "Why",
       ]}
     >
-      {pieces.map((file) => {
-        const { piece, test, overlapRatio, atMost: revealing, curedFor, stress } = file;
-        return (
-          <tr id={anchor("piece", piece.id)}>
-            <th scope="row" class="id">
-              {piece.id}
-              {piece.trial === undefined ? "" : " (trial)"}
-            </th>
-            <td>{overlapRatio === undefined ? "not known" : grouped(overlapRatio, 2)}</td>
-            <td>{revealing === undefined ? "not known" : percent(revealing)}</td>
-            <td>{test === undefined ? "" : dateShort(test.day)}</td>
-            <td>{curedFor === undefined ? "" : span(curedFor)}</td>
-            <td>{brokeWords(file)}</td>
-            <td>
-              {[
-                test?.load === undefined ? "" : quantityWords(test.load, units),
-                stress === undefined ? "" : inUnits(stress, "Pa", units),
-              ]
-                .filter((text) => text !== "")
-                .join("; ")}
-            </td>
-            <td>
-              <Mark of={file.verdict} />
-            </td>
-            <td>{[whyPiece(shown, file), ...amendedOf(shown, file)].join(" ")}</td>
-          </tr>
-        );
-      })}
+      {pieces.map((file) => (
+        <PieceRow shown={shown} file={file} />
+      ))}
     </ListTable>
+  );
+}
+
+function PieceRow({ shown, file }: { readonly shown: Shown; readonly file: PieceFile }): JSX.Element {
+  const { units } = shown.record.aircraft;
+  const { piece, test, overlapRatio, atMost: revealing, curedFor, stress } = file;
+  return (
+    <tr id={anchor("piece", piece.id)}>
+      <th scope="row" class="id">
+        {piece.id}
+        {piece.trial === undefined ? "" : " (trial)"}
+      </th>
+      <td>{overlapRatio === undefined ? "not known" : grouped(overlapRatio, 2)}</td>
+      <td>{revealing === undefined ? "not known" : percent(revealing)}</td>
+      <td>{test === undefined ? "" : dateShort(test.day)}</td>
+      <td>{curedFor === undefined ? "" : span(curedFor)}</td>
+      <td>{brokeWords(file)}</td>
+      <td>
+        {[
+          test?.load === undefined ? "" : quantityWords(test.load, units),
+          stress === undefined ? "" : inUnits(stress, "Pa", units),
+        ]
+          .filter((text) => text !== "")
+          .join("; ")}
+      </td>
+      <td>
+        <Mark of={file.verdict} />
+      </td>
+      <td>{[whyPiece(shown, file), ...amendedOf(shown, file)].join(" ")}</td>
+    </tr>
   );
 }
 

@@ -59,57 +59,18 @@ const PARTS: readonly (readonly [
 ];
 
 export function Appendix({ site }: { readonly site: Site }): JSX.Element {
-  const { record, edition, leavesOut, seal } = site.shown;
-  const { name, type } = record.aircraft;
+  const { record, edition, seal } = site.shown;
   return (
     <Page
       site={site}
       path={PATH}
       kind="appendix"
       title="Appendix: all of the evidence"
-      styles={runningHeads(name, EDITION_WORDS[edition], record.day, seal)}
+      styles={runningHeads(record.aircraft.name, EDITION_WORDS[edition], record.day, seal)}
       description="All of the evidence as one document, for paper or PDF."
     >
       <article class="appendix">
-        <header class="appendix__front">
-          <p class="appendix__name">
-            {name}, {type}
-          </p>
-          <h1>Evidence of the glue lines</h1>
-          <p class="title__lead">
-            {EDITION_WORDS[edition]} of the record of {dateWords(record.day)}.
-          </p>
-          <p class="appendix__caution">
-            This document says what was written down and what follows from it by the rules in its last part. It does not
-            certify airworthiness. The drawings, the adhesive maker’s data sheet, the authority’s rules and the
-            inspector’s judgement stand above every limit in it.
-          </p>
-          {leavesOut.length === 0 ? null : (
-            <>
-              <p class="label">This edition leaves out</p>
-              <ul>
-                {leavesOut.map((kind) => (
-                  <li>{kind}</li>
-                ))}
-              </ul>
-            </>
-          )}
-          <p class="label">Seal</p>
-          <SealText seal={seal} />
-          <nav aria-label="Contents">
-            <h2>Contents</h2>
-            <ol class="appendix__contents">
-              {PARTS.map(([id, title]) => (
-                <li>
-                  <a href={`#${id}`}>{title}</a>
-                </li>
-              ))}
-            </ol>
-          </nav>
-          <p class="screen-only small quiet">
-            Print this page, or save it as PDF, for numbered pages with running heads.
-          </p>
-        </header>
+        <Front site={site} />
         {PARTS.map(([id, title, make], at) => (
           <section class="appendix__part" aria-labelledby={id}>
             <h2 id={id}>
@@ -120,6 +81,50 @@ export function Appendix({ site }: { readonly site: Site }): JSX.Element {
         ))}
       </article>
     </Page>
+  );
+}
+
+function Front({ site }: { readonly site: Site }): JSX.Element {
+  const { record, edition, leavesOut, seal } = site.shown;
+  const { name, type } = record.aircraft;
+  return (
+    <header class="appendix__front">
+      <p class="appendix__name">
+        {name}, {type}
+      </p>
+      <h1>Evidence of the glue lines</h1>
+      <p class="title__lead">
+        {EDITION_WORDS[edition]} of the record of {dateWords(record.day)}.
+      </p>
+      <p class="appendix__caution">
+        This document says what was written down and what follows from it by the rules in its last part. It does not
+        certify airworthiness. The drawings, the adhesive maker’s data sheet, the authority’s rules and the inspector’s
+        judgement stand above every limit in it.
+      </p>
+      {leavesOut.length === 0 ? null : (
+        <>
+          <p class="label">This edition leaves out</p>
+          <ul>
+            {leavesOut.map((kind) => (
+              <li>{kind}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <p class="label">Seal</p>
+      <SealText seal={seal} />
+      <nav aria-label="Contents">
+        <h2>Contents</h2>
+        <ol class="appendix__contents">
+          {PARTS.map(([id, title]) => (
+            <li>
+              <a href={`#${id}`}>{title}</a>
+            </li>
+          ))}
+        </ol>
+      </nav>
+      <p class="screen-only small quiet">Print this page, or save it as PDF, for numbered pages with running heads.</p>
+    </header>
   );
 }
 

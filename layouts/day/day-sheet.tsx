@@ -4,7 +4,7 @@ import type { Site } from "../../src/editions/shown.ts";
 import { minutesOf } from "../../src/pages/story/story.ts";
 import { hoursWords } from "../../src/words/durations.ts";
 import { quantityWords, timberInUnits } from "../../src/words/quantities.ts";
-import type { Batch, Component } from "../../src/facts/types.ts";
+import type { Batch, Component, Ref } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { To, ToEach } from "../shell/link.tsx";
@@ -176,15 +176,7 @@ function BatchPart({
         </dd>
         <Part site={site} from={from} word="Resin" component={batch.resin} />
         <Part site={site} from={from} word="Hardener" component={batch.hardener} />
-        {batch.mixed === undefined ? null : (
-          <>
-            <dt>Mixed</dt>
-            <dd>
-              {batch.mixed.typed}
-              {batch.closed === undefined ? "" : `, closed ${batch.closed.typed}`}
-            </dd>
-          </>
-        )}
+        <Mixed batch={batch} />
         {shop.length === 0 ? null : (
           <>
             <dt>Shop</dt>
@@ -192,32 +184,41 @@ function BatchPart({
           </>
         )}
         <Wood site={site} batch={batch} />
-        {batch.joints.length === 0 ? null : (
-          <>
-            <dt>Joints</dt>
-            <dd>
-              <ToEach site={site} from={from} to={batch.joints.map((id) => ({ kind: "joint", id }))} />
-            </dd>
-          </>
-        )}
-        {batch.timber.length === 0 ? null : (
-          <>
-            <dt>Timber</dt>
-            <dd>
-              <ToEach site={site} from={from} to={batch.timber.map((id) => ({ kind: "lot", id }))} />
-            </dd>
-          </>
-        )}
-        {batch.pieces.length === 0 ? null : (
-          <>
-            <dt>Pieces</dt>
-            <dd>
-              <ToEach site={site} from={from} to={batch.pieces.map(({ id }) => ({ kind: "piece", id }))} />
-            </dd>
-          </>
-        )}
+        <Things site={site} from={from} word="Joints" to={batch.joints.map((id) => ({ kind: "joint", id }))} />
+        <Things site={site} from={from} word="Timber" to={batch.timber.map((id) => ({ kind: "lot", id }))} />
+        <Things site={site} from={from} word="Pieces" to={batch.pieces.map(({ id }) => ({ kind: "piece", id }))} />
       </dl>
     </section>
+  );
+}
+
+function Mixed({ batch: { mixed, closed } }: { readonly batch: Batch }): JSX.Element | null {
+  return mixed === undefined ? null : (
+    <>
+      <dt>Mixed</dt>
+      <dd>
+        {mixed.typed}
+        {closed === undefined ? "" : `, closed ${closed.typed}`}
+      </dd>
+    </>
+  );
+}
+
+interface ThingsProps {
+  readonly site: Site;
+  readonly from: string;
+  readonly word: string;
+  readonly to: readonly Ref[];
+}
+
+function Things({ site, from, word, to }: ThingsProps): JSX.Element | null {
+  return to.length === 0 ? null : (
+    <>
+      <dt>{word}</dt>
+      <dd>
+        <ToEach site={site} from={from} to={to} />
+      </dd>
+    </>
   );
 }
 

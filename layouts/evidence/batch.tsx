@@ -1,17 +1,16 @@
 import type { JSX } from "preact";
-import { ratioGauge } from "../../src/charts/ratio-gauge.ts";
 import type { BatchFile } from "../../src/evidence/types.ts";
 import { batchPage, type BatchPage } from "../../src/pages/evidence/batch-page.ts";
 import { addressOf } from "../../src/pages/address.ts";
 import { BATCH_MEANS, deciding } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import { listed } from "../../src/words/lists.ts";
-import { percent, signedPercent } from "../../src/words/numbers.ts";
 import { toldFinding } from "../../src/words/findings/told.ts";
 import { ChangesOf } from "../parts/amended.tsx";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
 import { BatchMark, Mark } from "../parts/mark.tsx";
+import { RatioFigure } from "./ratio-figure.tsx";
 import { Sealed } from "../parts/sealed.tsx";
 import { Page } from "../shell/page.tsx";
 import { Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
@@ -35,20 +34,7 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
       title={`Batch ${batch.id}`}
       description={`Batch ${batch.id} of ${page.adhesive?.title ?? batch.adhesive}, ${dateWords(batch.day)}: ${file.verdict}.`}
     >
-      <Title
-        place={
-          <To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>
-            {dateWords(batch.day)}, {page.entry?.title}
-          </To>
-        }
-        title={`Batch ${batch.id}`}
-      >
-        <p class="title__lead">
-          {page.adhesive?.title ?? batch.adhesive}
-          {page.people.length === 0 ? "" : `. At work that day: ${listed(page.people)}`}.
-        </p>
-        <Sealed site={site} entries={[batch.entry]} />
-      </Title>
+      <Head page={page} {...where} />
       <BatchVerdictBox file={file} {...where} />
       <ChangesOf
         about={[about[0], ...file.pieces.map(({ piece }) => ({ kind: "piece", id: piece.id }) as const)]}
@@ -77,6 +63,26 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
         <Findings {...where} findings={file.findings.map((one) => toldFinding(site.shown.say, one))} about={about} />
       </Section>
     </Page>
+  );
+}
+
+function Head({ page, site, from }: Where & { readonly page: BatchPage }): JSX.Element {
+  const { batch } = page.file;
+  return (
+    <Title
+      place={
+        <To site={site} from={from} to={{ kind: "entry", id: batch.entry }}>
+          {dateWords(batch.day)}, {page.entry?.title}
+        </To>
+      }
+      title={`Batch ${batch.id}`}
+    >
+      <p class="title__lead">
+        {page.adhesive?.title ?? batch.adhesive}
+        {page.people.length === 0 ? "" : `. At work that day: ${listed(page.people)}`}.
+      </p>
+      <Sealed site={site} entries={[batch.entry]} />
+    </Title>
   );
 }
 
@@ -154,62 +160,6 @@ export function ComponentTable({ page, site, from }: Where & { readonly page: Ba
         </tr>
       ))}
     </ListTable>
-  );
-}
-
-const WIDTH = 360;
-
-/** The ratio as mixed against its band, with what the scale alone leaves in doubt. */
-export function RatioFigure({
-  file,
-  page,
-}: {
-  readonly file: BatchFile;
-  readonly page: BatchPage;
-}): JSX.Element | null {
-  const { ratio, batch } = file;
-  if (ratio === undefined) return null;
-  const gauge = ratioGauge(ratio.error, ratio.doubt, ratio.tolerance);
-  const nominal = (ratio.by === "volume" ? page.adhesive?.byVolume : page.adhesive?.byMass)?.typed ?? "";
-  const x = (share: number): number => Math.round(share * WIDTH * 10) / 10;
-  const said = `Ratio as mixed ${signedPercent(ratio.error)} off ${nominal}${ratio.tolerance === undefined ? "" : `; band ±${percent(ratio.tolerance, 1)}`}${ratio.doubt === undefined ? "" : `; the scale leaves ±${percent(ratio.doubt, 1)} in doubt`}.`;
-  return (
-    <figure class="gauge">
-      <svg viewBox={`0 0 ${WIDTH} 74`} role="img" aria-label={said}>
-        <path class="gauge__axis" d={`M0 42H${WIDTH}`} />
-        {gauge.band === undefined ? null : (
-          <rect class="gauge__band" x={x(gauge.band[0])} y="28" width={x(gauge.band[1] - gauge.band[0])} height="28" />
-        )}
-        {gauge.band === undefined || ratio.tolerance === undefined ? null : (
-          <>
-            <text class="gauge__limit" x={x(gauge.band[0])} y="71" text-anchor="middle">
-              −{percent(ratio.tolerance, 1)}
-            </text>
-            <text class="gauge__limit" x={x(gauge.band[1])} y="71" text-anchor="middle">
-              +{percent(ratio.tolerance, 1)}
-            </text>
-          </>
-        )}
-        <path class="gauge__nominal" d={`M${x(gauge.nominal)} 24V60`} />
-        <text class="gauge__limit" x={x(gauge.nominal)} y="71" text-anchor="middle">
-          {nominal}
-        </text>
-        {gauge.doubt === undefined ? null : (
-          <path
-            class="gauge__doubt"
-            d={`M${x(gauge.doubt[0])} 42H${x(gauge.doubt[1])}M${x(gauge.doubt[0])} 37v10M${x(gauge.doubt[1])} 37v10`}
-          />
-        )}
-        <path class="gauge__found" d={`M${x(gauge.found)} 35l6 7-6 7-6-7z`} />
-        <text class="gauge__value" x={Math.min(Math.max(x(gauge.found), 24), WIDTH - 24)} y="18" text-anchor="middle">
-          {signedPercent(ratio.error)}
-        </text>
-      </svg>
-      <figcaption class="small quiet">
-        Batch {batch.id}: as mixed (lozenge) in the band of the data sheet; the bar is what the scale alone leaves in
-        doubt.
-      </figcaption>
-    </figure>
   );
 }
 

@@ -63,26 +63,30 @@ export function CreditLedgers({ site, level: Heading }: LedgerProps): JSX.Elemen
           Another ledger, which is no part of the share above: hours tell of the work and of the skill that grew with
           it.{site.shown.edition === "archive" ? "" : " They are those of the entries that this edition shows."}
         </p>
-        {page.hours.length === 0 ? (
-          <None>No hours are noted.</None>
-        ) : (
-          <ListTable
-            caption="Hours by person"
-            heads={["Person", { word: "Hours", number: true }, { word: "Of all hours", number: true }]}
-          >
-            {page.hours.map(({ name, time, share }) => (
-              <tr>
-                <th scope="row" class="plainly">
-                  {name}
-                </th>
-                <td class="number">{time}</td>
-                <td class="number">{share}</td>
-              </tr>
-            ))}
-          </ListTable>
-        )}
+        <HoursByPerson page={page} />
       </section>
     </>
+  );
+}
+
+function HoursByPerson({ page }: { readonly page: CreditPage }): JSX.Element {
+  return page.hours.length === 0 ? (
+    <None>No hours are noted.</None>
+  ) : (
+    <ListTable
+      caption="Hours by person"
+      heads={["Person", { word: "Hours", number: true }, { word: "Of all hours", number: true }]}
+    >
+      {page.hours.map(({ name, time, share }) => (
+        <tr>
+          <th scope="row" class="plainly">
+            {name}
+          </th>
+          <td class="number">{time}</td>
+          <td class="number">{share}</td>
+        </tr>
+      ))}
+    </ListTable>
   );
 }
 

@@ -35,25 +35,7 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
       description={`Joint ${joint.id}, ${joint.title}, in ${page.assemblyTitle}: ${state}.`}
       scripts={page.photos.length === 0 ? [] : GALLERY_SCRIPTS}
     >
-      <Title
-        place={
-          <To {...where} to={{ kind: "assembly", id: joint.assembly }}>
-            {page.assemblyTitle}
-          </To>
-        }
-        title={`Joint ${joint.id}`}
-      >
-        <p class="title__lead">
-          {joint.title}
-          {secondary(joint)}
-          {joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}
-          {joint.area === undefined
-            ? ""
-            : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}
-          .
-        </p>
-        <Sealed site={site} entries={page.batches.flatMap(({ entry }) => entry?.id ?? [])} />
-      </Title>
+      <Head page={page} {...where} />
       <JointVerdict page={page} {...where} />
       <Section id="made-of" title="Made of">
         <TraceFigure
@@ -72,19 +54,46 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
       </Section>
       <Reworks page={page} {...where} />
       <JointHoldPoints page={page} {...where} />
-      {page.photos.length + page.clips.length === 0 ? null : (
-        <Section id="photographs" title="Photographs of the sessions">
-          <div class="plates">
-            {page.photos.map((photo) => (
-              <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" opens />
-            ))}
-            {page.clips.map((clip) => (
-              <Clip {...where} clip={clip} />
-            ))}
-          </div>
-        </Section>
-      )}
+      <Sessions page={page} {...where} />
     </Page>
+  );
+}
+
+function Head({ page, ...where }: Where & { readonly page: JointPage }): JSX.Element {
+  const { joint } = page.file;
+  const { site } = where;
+  return (
+    <Title
+      place={
+        <To {...where} to={{ kind: "assembly", id: joint.assembly }}>
+          {page.assemblyTitle}
+        </To>
+      }
+      title={`Joint ${joint.id}`}
+    >
+      <p class="title__lead">
+        {joint.title}
+        {secondary(joint)}
+        {joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}
+        {joint.area === undefined ? "" : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}.
+      </p>
+      <Sealed site={site} entries={page.batches.flatMap(({ entry }) => entry?.id ?? [])} />
+    </Title>
+  );
+}
+
+function Sessions({ page, ...where }: Where & { readonly page: JointPage }): JSX.Element | null {
+  return page.photos.length + page.clips.length === 0 ? null : (
+    <Section id="photographs" title="Photographs of the sessions">
+      <div class="plates">
+        {page.photos.map((photo) => (
+          <Photo {...where} photo={photo} sizes="(min-width: 60rem) 24rem, 100vw" opens />
+        ))}
+        {page.clips.map((clip) => (
+          <Clip {...where} clip={clip} />
+        ))}
+      </div>
+    </Section>
   );
 }
 

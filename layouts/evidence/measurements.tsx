@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import { drawingWords, measurements, offWords, pairs } from "../../src/pages/evidence/evidence-lists.ts";
 import { WITHHELD } from "../../src/facts/visibility.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
+import type { MeasurementFile } from "../../src/evidence/types.ts";
 import type { Measurement } from "../../src/facts/types.ts";
 import { Mark } from "../parts/mark.tsx";
 import { Page } from "../shell/page.tsx";
@@ -88,12 +89,7 @@ export function PairTable({ list = false, site, from }: Where & { readonly list?
             <Stands entries={pair.stands} site={site} from={from} />
           </td>
           <td>
-            {departures.map((id, at) => (
-              <>
-                {at > 0 ? ", " : ""}
-                <DepartureId id={id} site={site} from={from} />
-              </>
-            ))}
+            <DepartureIds ids={departures} site={site} from={from} />
           </td>
         </tr>
       ))}
@@ -114,6 +110,19 @@ function Side({
   return (
     <>
       {side.side} {side.found}, <EntryLink site={site} from={from} id={side.entry} />
+    </>
+  );
+}
+
+function DepartureIds({ ids, site, from }: Where & { readonly ids: readonly string[] }): JSX.Element {
+  return (
+    <>
+      {ids.map((id, at) => (
+        <>
+          {at > 0 ? ", " : ""}
+          <DepartureId id={id} site={site} from={from} />
+        </>
+      ))}
     </>
   );
 }
@@ -153,7 +162,6 @@ function Stands({
 
 export function MeasurementTable({ list = false, site, from }: Where & { readonly list?: boolean }): JSX.Element {
   const rows = measurements(site.shown);
-  const { units } = site.shown.record.aircraft;
   if (rows.length === 0) return <None>No measurements.</None>;
   return (
     <ListTable
@@ -171,38 +179,39 @@ export function MeasurementTable({ list = false, site, from }: Where & { readonl
         "Departure",
       ]}
     >
-      {rows.map((row) => {
-        const { measurement } = row;
-        return (
-          <tr>
-            <td data-sort={measurement.entry}>
-              <EntryLink site={site} from={from} id={measurement.entry} />
-            </td>
-            <td>{measurement.what}</td>
-            <td>
-              <AssemblyLink site={site} from={from} id={measurement.assembly} />
-            </td>
-            <td class="number">{drawingWords(site.shown, measurement)}</td>
-            <td class="number">{measurement.tolerance?.typed ?? "none"}</td>
-            <td class="number">{quantityWords(measurement.found, units)}</td>
-            <td class="number" data-sort={row.off}>
-              {offWords(site.shown, row)}
-            </td>
-            <td>
-              <Mark of={row.verdict} />
-              <Again again={row.again} site={site} from={from} />
-              <Stands entries={row.stands} site={site} from={from} />
-            </td>
-            <td>
-              {measurement.departure === undefined ? (
-                ""
-              ) : (
-                <DepartureId id={measurement.departure} site={site} from={from} />
-              )}
-            </td>
-          </tr>
-        );
-      })}
+      {rows.map((row) => (
+        <MeasurementRow row={row} site={site} from={from} />
+      ))}
     </ListTable>
+  );
+}
+
+function MeasurementRow({ row, site, from }: Where & { readonly row: MeasurementFile }): JSX.Element {
+  const { measurement } = row;
+  const { units } = site.shown.record.aircraft;
+  return (
+    <tr>
+      <td data-sort={measurement.entry}>
+        <EntryLink site={site} from={from} id={measurement.entry} />
+      </td>
+      <td>{measurement.what}</td>
+      <td>
+        <AssemblyLink site={site} from={from} id={measurement.assembly} />
+      </td>
+      <td class="number">{drawingWords(site.shown, measurement)}</td>
+      <td class="number">{measurement.tolerance?.typed ?? "none"}</td>
+      <td class="number">{quantityWords(measurement.found, units)}</td>
+      <td class="number" data-sort={row.off}>
+        {offWords(site.shown, row)}
+      </td>
+      <td>
+        <Mark of={row.verdict} />
+        <Again again={row.again} site={site} from={from} />
+        <Stands entries={row.stands} site={site} from={from} />
+      </td>
+      <td>
+        {measurement.departure === undefined ? "" : <DepartureId id={measurement.departure} site={site} from={from} />}
+      </td>
+    </tr>
   );
 }

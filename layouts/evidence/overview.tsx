@@ -35,24 +35,7 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
         <Tally title="Batches" counts={facts.batchVerdicts} means={BATCH_MEANS} />
         <InTheWay facts={facts} {...where} />
       </div>
-      <nav class="ways" aria-label="More evidence">
-        <ul class="bare">
-          {[
-            ["charts.html", "Statistics"],
-            ["climate.html", "Climate of the workshop"],
-            ["stock.html", "Stock"],
-            ["measurements.html", "Measurements"],
-            ["weight.html", "Weight"],
-            ["credit.html", "Major portion"],
-            ["appendix.html", "Appendix for paper or PDF"],
-            ["about.html", "Rules and their sources"],
-          ].map(([to = "", words]) => (
-            <li>
-              <a href={relative(from, to)}>{words}</a>
-            </li>
-          ))}
-        </ul>
-      </nav>
+      <Ways from={from} />
       <Section id="batches" title="Batches">
         {facts.batches.length === 0 ? <None>No batches.</None> : <BatchTable rows={facts.batches} {...where} />}
       </Section>
@@ -61,22 +44,51 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
         <LotTable facts={facts} {...where} />
       </Section>
       <Section id="trials" title="Trials">
-        {facts.trials.length === 0 ? (
-          <None>No trials.</None>
-        ) : (
-          <ul class="lines bare">
-            {facts.trials.map((trial) => (
-              <li>
-                <To {...where} to={{ kind: "trial", id: trial.id }}>
-                  {trial.title}
-                </To>
-                : {trial.question}
-              </li>
-            ))}
-          </ul>
-        )}
+        <Trials facts={facts} {...where} />
       </Section>
     </Page>
+  );
+}
+
+const WAYS: readonly (readonly [to: string, words: string])[] = [
+  ["charts.html", "Statistics"],
+  ["climate.html", "Climate of the workshop"],
+  ["stock.html", "Stock"],
+  ["measurements.html", "Measurements"],
+  ["weight.html", "Weight"],
+  ["credit.html", "Major portion"],
+  ["appendix.html", "Appendix for paper or PDF"],
+  ["about.html", "Rules and their sources"],
+];
+
+function Ways({ from }: Pick<Where, "from">): JSX.Element {
+  return (
+    <nav class="ways" aria-label="More evidence">
+      <ul class="bare">
+        {WAYS.map(([to, words]) => (
+          <li>
+            <a href={relative(from, to)}>{words}</a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}
+
+function Trials({ facts, ...where }: Where & { readonly facts: OverviewFacts }): JSX.Element {
+  return facts.trials.length === 0 ? (
+    <None>No trials.</None>
+  ) : (
+    <ul class="lines bare">
+      {facts.trials.map((trial) => (
+        <li>
+          <To {...where} to={{ kind: "trial", id: trial.id }}>
+            {trial.title}
+          </To>
+          : {trial.question}
+        </li>
+      ))}
+    </ul>
   );
 }
 

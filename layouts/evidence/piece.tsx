@@ -22,7 +22,6 @@ export function Piece({ file, site, from }: Where & { readonly file: PieceFile }
     { kind: "batch", id: piece.batch },
     ...[batch?.entry, file.test?.entry].flatMap((id): Ref[] => (id === undefined ? [] : [{ kind: "entry", id }])),
   ];
-  const procedure = site.shown.record.procedures.get(piece.procedure);
   return (
     <article
       class={photo === undefined ? "piece piece--bare" : "piece"}
@@ -36,22 +35,7 @@ export function Piece({ file, site, from }: Where & { readonly file: PieceFile }
       </header>
       <div class="piece__body">
         <div>
-          <p class="small quiet">
-            <To site={site} from={from} to={{ kind: "procedure", id: piece.procedure }}>
-              {procedure?.title ?? piece.procedure}
-            </To>
-            {piece.lot === undefined ? null : (
-              <>
-                , of lot <Id site={site} from={from} kind="lot" id={piece.lot} />
-              </>
-            )}
-            {piece.trial === undefined ? null : (
-              <>
-                , for the trial <Id site={site} from={from} kind="trial" id={piece.trial} />
-                {piece.preparation === undefined ? "" : `, prepared as ${piece.preparation}`}
-              </>
-            )}
-          </p>
+          <MadeBy file={file} site={site} from={from} />
           <Facts rows={pieceFacts(site.shown, file)} />
         </div>
         {photo === undefined ? null : (
@@ -68,6 +52,29 @@ export function Piece({ file, site, from }: Where & { readonly file: PieceFile }
         />
       </details>
     </article>
+  );
+}
+
+/** Its procedure, its wood and its trial. */
+function MadeBy({ file: { piece }, site, from }: Where & { readonly file: PieceFile }): JSX.Element {
+  const procedure = site.shown.record.procedures.get(piece.procedure);
+  return (
+    <p class="small quiet">
+      <To site={site} from={from} to={{ kind: "procedure", id: piece.procedure }}>
+        {procedure?.title ?? piece.procedure}
+      </To>
+      {piece.lot === undefined ? null : (
+        <>
+          , of lot <Id site={site} from={from} kind="lot" id={piece.lot} />
+        </>
+      )}
+      {piece.trial === undefined ? null : (
+        <>
+          , for the trial <Id site={site} from={from} kind="trial" id={piece.trial} />
+          {piece.preparation === undefined ? "" : `, prepared as ${piece.preparation}`}
+        </>
+      )}
+    </p>
   );
 }
 

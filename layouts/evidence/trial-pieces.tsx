@@ -41,20 +41,10 @@ function Alike({
   const [first] = pieces;
   if (first === undefined) return null;
   const { shared, differing, rows, findings } = piecesTogether(site.shown, pieces);
-  const { procedure, lot } = first.piece;
   return (
     <>
       <p>
-        <To site={site} from={from} to={{ kind: "procedure", id: procedure }}>
-          {site.shown.record.procedures.get(procedure)?.title ?? procedure}
-        </To>
-        {lot === undefined ? (
-          "."
-        ) : (
-          <>
-            , of lot <Id site={site} from={from} kind="lot" id={lot} />.
-          </>
-        )}{" "}
+        <MadeBy piece={first.piece} site={site} from={from} />{" "}
         {shared.length === 0 ? "" : pieces.length === 1 ? "Noted of it:" : "The same of all of them:"}
       </p>
       <Facts rows={shared} />
@@ -86,6 +76,23 @@ function Alike({
         <summary>Every check on these pieces</summary>
         <Findings site={site} from={from} findings={findings} about={aboutOf(pieces, site)} />
       </details>
+    </>
+  );
+}
+
+function MadeBy({ piece: { procedure, lot }, site, from }: Where & Pick<PieceFile, "piece">): JSX.Element {
+  return (
+    <>
+      <To site={site} from={from} to={{ kind: "procedure", id: procedure }}>
+        {site.shown.record.procedures.get(procedure)?.title ?? procedure}
+      </To>
+      {lot === undefined ? (
+        "."
+      ) : (
+        <>
+          , of lot <Id site={site} from={from} kind="lot" id={lot} />.
+        </>
+      )}
     </>
   );
 }

@@ -25,31 +25,7 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
           What the verdicts on these pages mean, how they are reached, and what they cannot tell.
         </p>
       </div>
-      <nav class="contents" aria-label="On this page">
-        <ul class="bare">
-          <li>
-            <a href="#cautions">Cautions</a>
-          </li>
-          <li>
-            <a href="#verdicts">How verdicts are reached</a>
-          </li>
-          <li>
-            <a href="#rules">Every rule and its source</a>
-          </li>
-          <li>
-            <a href="#adhesives">Adhesives</a>
-          </li>
-          <li>
-            <a href="#procedures">Test procedures</a>
-          </li>
-          <li>
-            <a href="#left-out">What this edition leaves out</a>
-          </li>
-          <li>
-            <a href="#seal">Seal</a>
-          </li>
-        </ul>
-      </nav>
+      <Contents />
       <Cautions />
       <AboutVerdicts />
       <Rules site={site} />
@@ -61,6 +37,36 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
         <SealText seal={site.shown.seal} />
       </section>
     </Page>
+  );
+}
+
+function Contents(): JSX.Element {
+  return (
+    <nav class="contents" aria-label="On this page">
+      <ul class="bare">
+        <li>
+          <a href="#cautions">Cautions</a>
+        </li>
+        <li>
+          <a href="#verdicts">How verdicts are reached</a>
+        </li>
+        <li>
+          <a href="#rules">Every rule and its source</a>
+        </li>
+        <li>
+          <a href="#adhesives">Adhesives</a>
+        </li>
+        <li>
+          <a href="#procedures">Test procedures</a>
+        </li>
+        <li>
+          <a href="#left-out">What this edition leaves out</a>
+        </li>
+        <li>
+          <a href="#seal">Seal</a>
+        </li>
+      </ul>
+    </nav>
   );
 }
 

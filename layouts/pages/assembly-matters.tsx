@@ -89,6 +89,28 @@ function gravest(all: AssemblyView["file"]["measurements"]): AssemblyView["file"
   return newest.slice(0, MOST_MEASURED);
 }
 
+const MEASURED_HEAD = (
+  <thead>
+    <tr>
+      <th scope="col">What</th>
+      <th scope="col" class="number">
+        Drawing
+      </th>
+      <th scope="col" class="number">
+        Tolerance
+      </th>
+      <th scope="col" class="number">
+        Found
+      </th>
+      <th scope="col" class="number">
+        Off
+      </th>
+      <th scope="col">Held</th>
+      <th scope="col">Written</th>
+    </tr>
+  </thead>
+);
+
 function Measurements({
   site,
   from,
@@ -96,7 +118,6 @@ function Measurements({
     file: { measurements: all },
   },
 }: PartProps): JSX.Element | null {
-  const { units } = site.shown.record.aircraft;
   if (all.length === 0) return null;
   const told = gravest(all);
   const rest = all.length - told.length;
@@ -111,58 +132,47 @@ function Measurements({
       )}
       <div class="scroll" tabIndex={0} role="region" aria-label="Measurements">
         <table>
-          <thead>
-            <tr>
-              <th scope="col">What</th>
-              <th scope="col" class="number">
-                Drawing
-              </th>
-              <th scope="col" class="number">
-                Tolerance
-              </th>
-              <th scope="col" class="number">
-                Found
-              </th>
-              <th scope="col" class="number">
-                Off
-              </th>
-              <th scope="col">Held</th>
-              <th scope="col">Written</th>
-            </tr>
-          </thead>
+          {MEASURED_HEAD}
           <tbody>
-            {told.map((file) => {
-              const { measurement: m, verdict, again } = file;
-              return (
-                <tr>
-                  <th scope="row">{m.what}</th>
-                  <td class="number">
-                    {m.drawing === undefined && m.limits === undefined ? "" : drawingWords(site.shown, m)}
-                  </td>
-                  <td class="number">{m.tolerance?.typed ?? ""}</td>
-                  <td class="number">{quantityWords(m.found, units)}</td>
-                  <td class="number">{offWords(site.shown, file)}</td>
-                  <td>
-                    <Mark of={verdict} />
-                    <Again again={again} site={site} from={from} />
-                    {m.departure === undefined ? null : (
-                      <>
-                        {" "}
-                        <To site={site} from={from} to={{ kind: "departure", id: m.departure }} />
-                      </>
-                    )}
-                  </td>
-                  <td>
-                    <To site={site} from={from} to={{ kind: "entry", id: m.entry }}>
-                      {dateShort(m.entry.slice(0, 10))}
-                    </To>
-                  </td>
-                </tr>
-              );
-            })}
+            {told.map((file) => (
+              <Measured file={file} site={site} from={from} />
+            ))}
           </tbody>
         </table>
       </div>
     </section>
+  );
+}
+
+function Measured({
+  file,
+  site,
+  from,
+}: Omit<PartProps, "view"> & { readonly file: AssemblyView["file"]["measurements"][number] }): JSX.Element {
+  const { measurement: m, verdict, again } = file;
+  const { units } = site.shown.record.aircraft;
+  return (
+    <tr>
+      <th scope="row">{m.what}</th>
+      <td class="number">{m.drawing === undefined && m.limits === undefined ? "" : drawingWords(site.shown, m)}</td>
+      <td class="number">{m.tolerance?.typed ?? ""}</td>
+      <td class="number">{quantityWords(m.found, units)}</td>
+      <td class="number">{offWords(site.shown, file)}</td>
+      <td>
+        <Mark of={verdict} />
+        <Again again={again} site={site} from={from} />
+        {m.departure === undefined ? null : (
+          <>
+            {" "}
+            <To site={site} from={from} to={{ kind: "departure", id: m.departure }} />
+          </>
+        )}
+      </td>
+      <td>
+        <To site={site} from={from} to={{ kind: "entry", id: m.entry }}>
+          {dateShort(m.entry.slice(0, 10))}
+        </To>
+      </td>
+    </tr>
   );
 }

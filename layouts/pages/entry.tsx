@@ -27,22 +27,7 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
       scripts={view.lead === undefined ? [] : GALLERY_SCRIPTS}
     >
       <article class="entry">
-        <header class="title entry__title">
-          <p class="title__place">
-            <time dateTime={entry.day}>{dateWords(entry.day)}</time>
-            {" · "}
-            {view.place.map(({ id, title }, at) => (
-              <>
-                {at > 0 ? " / " : ""}
-                <To site={site} from={from} to={{ kind: "assembly", id }}>
-                  {title}
-                </To>
-              </>
-            ))}
-          </p>
-          <h1>{entry.title}</h1>
-          <Sealed site={site} entries={[entry.id]} />
-        </header>
+        <Head site={site} entry={entry} view={view} />
         <div class="entry__story">
           <AmendedNote site={site} from={from} entry={entry} />
           {view.lead === undefined ? null : (
@@ -67,6 +52,34 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
       </article>
       <Beside site={site} from={from} view={view} />
     </Page>
+  );
+}
+
+interface HeadProps {
+  readonly site: Site;
+  readonly entry: Entry;
+  readonly view: EntryView;
+}
+
+function Head({ site, entry, view }: HeadProps): JSX.Element {
+  const from = `entry/${entry.id}.html`;
+  return (
+    <header class="title entry__title">
+      <p class="title__place">
+        <time dateTime={entry.day}>{dateWords(entry.day)}</time>
+        {" · "}
+        {view.place.map(({ id, title }, at) => (
+          <>
+            {at > 0 ? " / " : ""}
+            <To site={site} from={from} to={{ kind: "assembly", id }}>
+              {title}
+            </To>
+          </>
+        ))}
+      </p>
+      <h1>{entry.title}</h1>
+      <Sealed site={site} entries={[entry.id]} />
+    </header>
   );
 }
 

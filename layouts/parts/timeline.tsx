@@ -1,5 +1,5 @@
 import type { JSX } from "preact";
-import { timelineDrawing } from "../../src/charts/timeline.ts";
+import { type TimelineDrawing, timelineDrawing } from "../../src/charts/timeline.ts";
 import type { TimelineInput } from "../../src/charts/timeline.ts";
 import type { Marked } from "../../src/pages/evidence/marked.ts";
 import { Strokes } from "./axes.tsx";
@@ -48,6 +48,23 @@ function Placed({
   );
 }
 
+function Axis({ base, ticks }: Pick<TimelineDrawing, "base" | "ticks">): JSX.Element {
+  return (
+    <g class="axes" text-anchor="middle">
+      <Strokes
+        class="grid grid--year"
+        paths={ticks.filter(({ strong }) => strong).map(({ at }) => `M${at} 4V${base + 6}`)}
+      />
+      <Strokes class="tick" paths={ticks.filter(({ strong }) => !strong).map(({ at }) => `M${at} ${base}v6`)} />
+      {ticks.map(({ at, label, strong }) => (
+        <text class={strong ? "year" : undefined} x={at} y={base + 20}>
+          {label}
+        </text>
+      ))}
+    </g>
+  );
+}
+
 function Drawing({ inputs, title, says, part, width, names }: TimelineProps & (typeof SIZES)[number]): JSX.Element {
   const { height, left, right, base, ticks, posts, rows } = timelineDrawing(inputs[part], { width, names });
   const name = `timeline-${part}`;
@@ -60,18 +77,7 @@ function Drawing({ inputs, title, says, part, width, names }: TimelineProps & (t
     >
       <title id={`${name}-title`}>{title}</title>
       <desc id={`${name}-desc`}>{says}</desc>
-      <g class="axes" text-anchor="middle">
-        <Strokes
-          class="grid grid--year"
-          paths={ticks.filter(({ strong }) => strong).map(({ at }) => `M${at} 4V${base + 6}`)}
-        />
-        <Strokes class="tick" paths={ticks.filter(({ strong }) => !strong).map(({ at }) => `M${at} ${base}v6`)} />
-        {ticks.map(({ at, label, strong }) => (
-          <text class={strong ? "year" : undefined} x={at} y={base + 20}>
-            {label}
-          </text>
-        ))}
-      </g>
+      <Axis base={base} ticks={ticks} />
       {rows.map((row) => (
         <g class="row">
           <text

@@ -64,57 +64,16 @@ export interface RecordIndex {
 export function recordIndexOf(record: Record): RecordIndex {
   const { entries } = record;
   const assemblies = [...record.assemblies.values()];
-  const batches = entries.flatMap((entry) => entry.batches);
-  const departures = entries.flatMap((entry) => entry.departures);
-  const openItems = entries.flatMap((entry) => entry.raised);
   const clock = new LocalTime(record.aircraft.timeZone);
   return {
     record,
     entries: byId(entries),
     order: new Map(entries.map((entry, i) => [entry.id, i])),
-    batches: byId(batches),
-    pieces: byId(batches.flatMap((batch) => batch.pieces)),
     joints: byId(assemblies.flatMap((assembly) => assembly.joints)),
     holdPoints: byId(assemblies.flatMap((assembly) => assembly.holdPoints)),
-    departures: byId(departures),
-    openItems: byId(openItems),
-    tests: indexBy(
-      entries.flatMap((entry) => entry.tests),
-      (test) => [test.piece],
-    ),
-    recalls: indexBy(
-      entries.flatMap((entry) => entry.recalls),
-      (recall) => [recall.lot],
-    ),
-    rejections: indexBy(
-      entries.flatMap((entry) => entry.rejections),
-      (rejection) => [rejection.batch],
-    ),
-    reworks: indexBy(
-      entries.flatMap((entry) => entry.reworks),
-      (rework) => rework.joints,
-    ),
-    batchesOfJoint: indexBy(batches, (batch) => batch.joints),
-    inspections: indexBy(
-      entries.flatMap((entry) => entry.inspections),
-      (inspection) => [inspection.holdPoint],
-    ),
-    departuresOf: indexBy(departures, (departure) => [departure.assembly]),
-    openItemsOf: indexBy(openItems, (item) => [item.assembly]),
-    openItemsBefore: indexBy(openItems, (item) => [item.before]),
-    measurementsOf: indexBy(
-      entries.flatMap((entry) => entry.measurements),
-      (measurement) => [measurement.assembly],
-    ),
-    measurementsNaming: indexBy(
-      entries.flatMap((entry) => entry.measurements),
-      ({ departure }) => [departure],
-    ),
-    pairs: indexBy(
-      entries.flatMap((entry) => entry.measurements),
-      ({ pair }) => [pair],
-    ),
     children: indexBy(assemblies, (assembly) => [assembly.parent]),
+    ...glueIn(entries),
+    ...workIn(entries),
     workOfInspectors: indexBy(
       entries.flatMap(({ id, hours }) => hours.map(({ who, assembly }) => ({ who, assembly, entry: id }))),
       ({ who }) => (record.aircraft.people.get(who)?.role === "inspector" ? [who] : []),
@@ -126,6 +85,50 @@ export function recordIndexOf(record: Record): RecordIndex {
     clock,
     now: clock.midnight(dayNumber(record.day) ?? 0),
     memo: new Memo(),
+  };
+}
+
+function glueIn(entries: readonly Entry[]) {
+  const batches = entries.flatMap((entry) => entry.batches);
+  const all = <T>(of: (entry: Entry) => readonly T[]): T[] => entries.flatMap(of);
+  return {
+    batches: byId(batches),
+    pieces: byId(batches.flatMap((batch) => batch.pieces)),
+    batchesOfJoint: indexBy(batches, (batch) => batch.joints),
+    tests: indexBy(
+      all(({ tests }) => tests),
+      (test) => [test.piece],
+    ),
+    recalls: indexBy(
+      all(({ recalls }) => recalls),
+      (recall) => [recall.lot],
+    ),
+    rejections: indexBy(
+      all(({ rejections }) => rejections),
+      (rejection) => [rejection.batch],
+    ),
+    reworks: indexBy(
+      all(({ reworks }) => reworks),
+      (rework) => rework.joints,
+    ),
+  };
+}
+
+function workIn(entries: readonly Entry[]) {
+  const departures = entries.flatMap((entry) => entry.departures);
+  const openItems = entries.flatMap((entry) => entry.raised);
+  const measurements = entries.flatMap((entry) => entry.measurements);
+  const inspections = entries.flatMap((entry) => entry.inspections);
+  return {
+    departures: byId(departures),
+    openItems: byId(openItems),
+    inspections: indexBy(inspections, ({ holdPoint }) => [holdPoint]),
+    departuresOf: indexBy(departures, ({ assembly }) => [assembly]),
+    openItemsOf: indexBy(openItems, ({ assembly }) => [assembly]),
+    openItemsBefore: indexBy(openItems, ({ before }) => [before]),
+    measurementsOf: indexBy(measurements, ({ assembly }) => [assembly]),
+    measurementsNaming: indexBy(measurements, ({ departure }) => [departure]),
+    pairs: indexBy(measurements, ({ pair }) => [pair]),
   };
 }
 

@@ -36,6 +36,9 @@ export type AmendingOf<Shape> = { readonly [K in keyof Shape]-?: Amending };
 export const foundBy = (fact: Omit<FoundBy, "how">): FoundBy => ({ how: "found by", ...fact });
 export const anew = (word: string, says: string): Amending => ({ how: "anew", word, says });
 export const exempt = (because: string): Amending => ({ how: "exempt", because });
+export const TELLS_NOTHING = exempt(
+  "no verdict, sum or ledger rests on it; whoever can edit the file corrects it there",
+);
 
 /** Every way in `all`, with the path it stands at. */
 export function waysIn(all: { readonly [key: string]: Amending }): { readonly path: Path; readonly way: Amending }[] {

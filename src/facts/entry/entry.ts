@@ -46,10 +46,10 @@ import {
 import {
   isOpenItemShown,
   type OpenItem,
-  openItemAmended,
   openItemOf,
-  openItemSchema,
   openItemShown,
+  openItemsAmended,
+  openItemsSchema,
 } from "../work/open-item.ts";
 import { type OnScales, scalesAmended, scalesOf, scalesSchema, scalesShown } from "../work/scales.ts";
 import {
@@ -60,7 +60,7 @@ import {
   thermometerShown,
 } from "../work/thermometer.ts";
 import { type Weighing, weighingAmended, weighingOf, weighingSchema, weighingShown } from "../work/weighing.ts";
-import { type Amending, type AmendingOf, anew, exempt } from "./amending.ts";
+import { type Amending, type AmendingOf, exempt, TELLS_NOTHING } from "./amending.ts";
 import { type Amendment, amendmentShown, isAmendmentShown } from "./amendment.ts";
 import { amendmentSchema } from "./amends.ts";
 import { type Attachment, attachmentOf, attachmentSchema, attachmentShown, isAttachmentShown } from "./attachment.ts";
@@ -85,10 +85,7 @@ const shape = {
   scales: scalesSchema.optional(),
   departures: list(departureSchema, "Work that differs from the drawing.").optional(),
   accepts: list(acceptanceSchema, "Departures of earlier days accepted now.").optional(),
-  open_items: block({
-    raise: list(openItemSchema, "Work put off.").optional(),
-    close: list(idOf("open item", "An open item.", "O-08"), "Open items that are done now.").optional(),
-  }).optional(),
+  open_items: openItemsSchema.optional(),
   recalls: list(recallSchema, "Notices that a lot must not be trusted.").optional(),
   reworks: list(reworkSchema, "Joints that were opened and cleaned of glue.").optional(),
   rejects: list(rejectionSchema, "Batches you do not trust, whatever their pieces show.").optional(),
@@ -98,20 +95,13 @@ const shape = {
   attachments: list(attachmentSchema, "Papers that belong to the day.").optional(),
 };
 
-const openItemsAmended: AmendingOf<{ raise: unknown; close: unknown }> = {
-  raise: openItemAmended,
-  close: anew("Open items closed", "All open items that were done that day, as the list should read."),
-};
-
-const TELLS_NOTHING = "no verdict, sum or ledger rests on it; whoever can edit the file corrects it there";
-
 /** What of an entry a later one can amend. */
 export const entryAmended: AmendingOf<typeof shape> = {
   date: {
     how: "day",
     says: "The day on which it happened, where the entry was written under another; the entry keeps its file's name.",
   },
-  title: exempt(TELLS_NOTHING),
+  title: TELLS_NOTHING,
   assembly: exempt("lines name an assembly of their own where the entry's is not theirs"),
   for: exempt("what was shown once is not hidden by an amendment"),
   hours: hoursAmended,
@@ -129,9 +119,9 @@ export const entryAmended: AmendingOf<typeof shape> = {
   reworks: reworkAmended,
   rejects: rejectionAmended,
   inspections: inspectionAmended,
-  photos: exempt(TELLS_NOTHING),
-  clips: exempt(TELLS_NOTHING),
-  attachments: exempt(TELLS_NOTHING),
+  photos: TELLS_NOTHING,
+  clips: TELLS_NOTHING,
+  attachments: TELLS_NOTHING,
 };
 
 /** Front matter of an entry. What it amends is not itself amended: another amendment of the same entry is. */
@@ -142,7 +132,6 @@ export const entrySchema = block({
     "Earlier entries that were written down wrong: what is right, and why.",
   ).optional(),
 });
-
 type EntrySpec = z.output<typeof entrySchema>;
 
 export interface Entry extends Placed {
@@ -177,11 +166,8 @@ export interface Entry extends Placed {
   readonly body: readonly Passage[];
 }
 
-export function entryOf(
-  { spec, file, id: own, at, body, path }: SoundFile<EntrySpec>,
-  zone: Zone,
-  later: Later,
-): Entry {
+export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): Entry {
+  const { spec, file, id: own, at, body, path } = sound;
   const of: InEntry = {
     entry: own,
     day: spec.date,
@@ -258,5 +244,5 @@ export const entryShown: Decisions<Entry> = {
   body: (body, seer, { file }) => seer.prose(body, file.slice(0, Math.max(0, file.lastIndexOf("/")))),
 };
 
-export const isEntryShown = ({ id: one }: Entry, seer: { readonly entries: ReadonlySet<string> }): boolean =>
-  seer.entries.has(one);
+export const isEntryShown = ({ id }: Entry, by: { readonly entries: ReadonlySet<string> }): boolean =>
+  by.entries.has(id);

@@ -1,16 +1,16 @@
 /** Work put off. */
 import type * as z from "zod";
 import { type Decisions, orWithheld, show } from "../decisions.ts";
-import { foundBy } from "../entry/amending.ts";
+import { type AmendingOf, anew, foundBy } from "../entry/amending.ts";
 import { HOLD_KINDS } from "../build/hold-point.ts";
-import { audience, block, field, words } from "../field.ts";
+import { audience, block, field, list, words } from "../field.ts";
 import { idFault, idOf, ownId } from "../id.ts";
 import type { Reading } from "../reading.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Audience, Day, Path, Placed } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
-export const openItemSchema = block({
+const openItemSchema = block({
   id: ownId("The open item's id.", "O-11"),
   what: words("What is left for later.", "Curved corner block not fitted yet"),
   before: field(
@@ -23,6 +23,12 @@ export const openItemSchema = block({
   ).optional(),
   assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),
+});
+
+/** As an entry has them. */
+export const openItemsSchema = block({
+  raise: list(openItemSchema, "Work put off.").optional(),
+  close: list(idOf("open item", "An open item.", "O-08"), "Open items that are done now.").optional(),
 });
 
 export interface OpenItem extends Placed {
@@ -64,10 +70,15 @@ export const openItemShown: Decisions<OpenItem> = {
 
 export const isOpenItemShown = ({ id: one }: OpenItem, seer: Visibility): boolean => seer.openItems.has(one);
 
-export const openItemAmended = foundBy({
+const openItemAmended = foundBy({
   keys: ["id"],
   kind: "open item",
   named: true,
   word: "Open item",
   several: "Open items",
 });
+
+export const openItemsAmended: AmendingOf<{ raise: unknown; close: unknown }> = {
+  raise: openItemAmended,
+  close: anew("Open items closed", "All open items that were done that day, as the list should read."),
+};

@@ -69,69 +69,40 @@ function broken(entry: Entry, { evidence }: Shown): Happening[] {
   });
 }
 
-function said(entry: Entry, shown: Shown): Happening[] {
-  const { openItems } = shown.evidence;
+function said(entry: Entry, { evidence: { openItems } }: Shown): Happening[] {
+  const joints = entry.reworks.flatMap(({ joints }) => joints);
+  const item = (id: string) => ({ what: id, about: { kind: "open item", id } as const });
   return [
-    ...entry.departures.map(
-      ({ id }): Happening => ({
-        row: "Departures",
-        mark: "departure",
-        word: "departure",
-        what: id,
-        about: { kind: "departure", id },
-      }),
-    ),
-    ...entry.raised.map(
-      ({ id }): Happening => ({
-        row: "Open items",
-        mark: "raised",
-        word: "raised",
-        what: id,
-        about: { kind: "open item", id },
-      }),
-    ),
-    ...entry.closed
-      .filter((id) => openItems.has(id))
-      .map(
-        (id): Happening => ({
-          row: "Open items",
-          mark: "closed",
-          word: "closed",
-          what: id,
-          about: { kind: "open item", id },
-        }),
-      ),
-    ...entry.recalls.map(
-      ({ lot }): Happening => ({
-        row: "Taken out",
-        mark: "recall",
-        word: "recalled",
-        what: `Lot ${lot}`,
-        about: { kind: "lot", id: lot },
-      }),
-    ),
-    ...entry.rejections.map(
-      ({ batch }): Happening => ({
-        row: "Taken out",
-        mark: "rejected",
-        word: "rejected by the builder",
-        what: `Batch ${batch}`,
-        about: { kind: "batch", id: batch },
-      }),
-    ),
-    ...entry.reworks
-      .flatMap(({ joints }) => joints)
-      .map(
-        (id): Happening => ({
-          row: "Taken out",
-          mark: "rework",
-          word: "glue taken out",
-          what: `Joint ${id}`,
-          about: { kind: "joint", id },
-        }),
-      ),
+    ...entry.departures.map(({ id }) => ({
+      ...marked("Departures", "departure"),
+      what: id,
+      about: { kind: "departure", id } as const,
+    })),
+    ...entry.raised.map(({ id }) => ({ ...marked("Open items", "raised"), ...item(id) })),
+    ...entry.closed.filter((id) => openItems.has(id)).map((id) => ({ ...marked("Open items", "closed"), ...item(id) })),
+    ...entry.recalls.map(({ lot }) => ({
+      ...marked("Taken out", "recall", "recalled"),
+      what: `Lot ${lot}`,
+      about: { kind: "lot", id: lot } as const,
+    })),
+    ...entry.rejections.map(({ batch }) => ({
+      ...marked("Taken out", "rejected", "rejected by the builder"),
+      what: `Batch ${batch}`,
+      about: { kind: "batch", id: batch } as const,
+    })),
+    ...joints.map((id) => ({
+      ...marked("Taken out", "rework", "glue taken out"),
+      what: `Joint ${id}`,
+      about: { kind: "joint", id } as const,
+    })),
   ];
 }
+
+const marked = (row: Row, mark: Marked, word: string = mark): Pick<Happening, "row" | "mark" | "word"> => ({
+  row,
+  mark,
+  word,
+});
 
 function inspected(entry: Entry, { evidence }: Shown): Happening[] {
   return entry.inspections.map(({ holdPoint, result }) => ({

@@ -1,25 +1,13 @@
-/** Batches, their components and their test pieces. */
+/** Batches: their mix and their times. */
 import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
-import { defined } from "../../defined.ts";
-import type { Filed } from "../filed.ts";
-import type { Spec } from "../../facts/kinds.ts";
 import { DIMENSIONS } from "../../facts/quantity/units.ts";
 import type { Path } from "../text/yaml.ts";
 import { Zone } from "../../facts/time/zone.ts";
 import type { Clock } from "../../facts/time/clock.ts";
-import type { Day, Material } from "../../facts/types.ts";
-import {
-  type BatchSpec,
-  type CheckContext,
-  type EntryFile,
-  expectId,
-  type PieceSpec,
-  report,
-  soundOf,
-  whereIs,
-} from "./context.ts";
-
-export type Lots = ReadonlyMap<string, Filed<Spec<"lot">> & { readonly spec: Spec<"lot"> }>;
+import type { Day } from "../../facts/types.ts";
+import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, soundOf } from "./context.ts";
+import { checkComponentLot, checkWoodLot, type Lots } from "./lots.ts";
+import { checkPiece } from "./pieces.ts";
 
 export function checkBatches(context: CheckContext): void {
   const lots: Lots = new Map(soundOf(context, "lot").map((filed) => [filed.id, filed]));
@@ -85,79 +73,6 @@ function checkMix(context: CheckContext, filed: EntryFile, path: Path, { resin, 
   }
 }
 
-function checkComponentLot(
-  context: CheckContext,
-  filed: EntryFile,
-  path: Path,
-  batch: BatchSpec,
-  slot: "resin" | "hardener",
-  lots: Lots,
-): void {
-  const id = batch[slot]?.lot;
-  const at = [...path, slot, "lot"];
-  if (!expectId(context, filed, at, ["lot"], id)) return;
-  const lot = lots.get(id);
-  if (!lot) return;
-  if (lot.spec.material !== slot) {
-    report(context, filed, at, {
-      code: "wrong-lot",
-      message: `${id} is a lot of ${lot.spec.material}`,
-      expected: `a lot of ${slot}`,
-      found: id,
-      mend: `name the lot of ${slot}, or correct \`material\` in ${lot.file}`,
-    });
-  } else if (
-    lot.spec.adhesive !== undefined &&
-    lot.spec.adhesive !== batch.adhesive &&
-    context.ids.has("adhesive", lot.spec.adhesive)
-  ) {
-    report(context, filed, at, {
-      code: "wrong-lot",
-      message: `${id} is ${slot} of ${lot.spec.adhesive}, not of ${batch.adhesive}`,
-      expected: `a lot of ${slot} of ${batch.adhesive}`,
-      found: id,
-      mend: "write the lot that went into this batch, or the adhesive it belongs to",
-    });
-  }
-  checkReceived(context, filed, at, id, lots);
-}
-
-/** What parts are made of, as against what joins them. */
-const WOOD: readonly Material[] = ["timber", "plywood", "other"];
-
-export function checkWoodLot(
-  context: CheckContext,
-  filed: EntryFile,
-  path: Path,
-  id: string | undefined,
-  lots: Lots,
-): void {
-  if (!expectId(context, filed, path, ["lot"], id)) return;
-  const lot = lots.get(id);
-  if (lot && !WOOD.includes(lot.spec.material)) {
-    report(context, filed, path, {
-      code: "wrong-lot",
-      message: `${id} is a lot of ${lot.spec.material}`,
-      expected: "a lot of timber or plywood",
-      found: id,
-      mend: "write the lot that the parts were made from",
-    });
-  }
-  checkReceived(context, filed, path, id, lots);
-}
-
-function checkReceived(context: CheckContext, filed: EntryFile, path: Path, id: string, lots: Lots): void {
-  const lot = lots.get(id);
-  if (!lot || lot.spec.received <= filed.spec.date) return;
-  report(context, filed, path, {
-    code: "not-yet-received",
-    message: `${id} had not come yet`,
-    expected: `a lot received by ${filed.spec.date}`,
-    found: `${id}, received ${lot.spec.received} (${whereIs(lot, ["received"])})`,
-    mend: "write the lot that was used, or correct the day it came",
-  });
-}
-
 function checkClocks(
   context: CheckContext,
   filed: EntryFile,
@@ -200,72 +115,4 @@ export function checkClock(
     found: clock.typed,
     mend: "write the time that the clock showed",
   });
-}
-
-function checkPiece(
-  context: CheckContext,
-  filed: EntryFile,
-  path: Path,
-  batch: BatchSpec,
-  piece: PieceSpec,
-  lots: Lots,
-  preparations: ReadonlyMap<string, readonly string[]>,
-): void {
-  const owner = piece.id.slice(0, piece.id.lastIndexOf("/"));
-  if (owner !== batch.id) {
-    report(context, filed, [...path, "id"], {
-      code: "piece-of-other-batch",
-      message: `this piece stands in batch ${batch.id} but has another batch's id`,
-      expected: `${batch.id}/ and a number`,
-      found: piece.id,
-      mend: "correct the piece's id, or move the piece to its own batch",
-    });
-  }
-  expectId(context, filed, [...path, "procedure"], ["procedure"], piece.procedure);
-  checkWoodLot(context, filed, [...path, "lot"], piece.lot, lots);
-  (piece.legs ?? []).forEach(({ lot }, at) => checkWoodLot(context, filed, [...path, "legs", at, "lot"], lot, lots));
-  if (piece.trial !== undefined)
-    checkTrialPiece(context, filed, path, piece, piece.trial, preparations.get(piece.trial));
-  else if (piece.preparation !== undefined && filed.whole) {
-    report(context, filed, [...path, "preparation"], {
-      code: "preparation-without-trial",
-      message: "a preparation belongs to a trial, which is missing",
-      expected: "`trial:` beside `preparation:`",
-      found: piece.preparation,
-      mend: "add `trial:` with the trial's id",
-    });
-  }
-}
-
-function checkTrialPiece(
-  context: CheckContext,
-  filed: EntryFile,
-  path: Path,
-  piece: PieceSpec,
-  trial: string,
-  known: readonly string[] | undefined,
-): void {
-  if (!expectId(context, filed, [...path, "trial"], ["trial"], trial) || known === undefined) return;
-  if (piece.preparation !== undefined && known.includes(piece.preparation)) return;
-  if (piece.preparation === undefined && !filed.whole) return;
-  const at = piece.preparation === undefined ? [...path, "trial"] : [...path, "preparation"];
-  const message =
-    piece.preparation === undefined
-      ? `the piece does not say which preparation of ${trial} it had`
-      : `${trial} has no such preparation`;
-  report(
-    context,
-    filed,
-    at,
-    defined({
-      code: "unknown-id",
-      message,
-      expected: `one of ${known.join(", ")}`,
-      found: piece.preparation,
-      mend:
-        piece.preparation === undefined
-          ? `add \`preparation: ${known[0] ?? "…"}\``
-          : `use one of these, or add it to the trial`,
-    }),
-  );
 }

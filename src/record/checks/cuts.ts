@@ -1,7 +1,7 @@
 /** What was sawn from lots of timber and plywood. */
 import { DIMENSIONS } from "../../facts/quantity/units.ts";
 import type { Dimension } from "../../facts/types.ts";
-import { checkWoodLot, type Lots } from "./batches.ts";
+import { checkWoodLot, type Lots } from "./lots.ts";
 import { type CheckContext, type EntryFile, report, soundOf, whereIs } from "./context.ts";
 
 type Line = NonNullable<EntryFile["spec"]["cut"]>[number];

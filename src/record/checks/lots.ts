@@ -1,0 +1,81 @@
+/** Lots where they are named: of the right kind, and received by then. */
+import type { Filed } from "../filed.ts";
+import type { Spec } from "../../facts/kinds.ts";
+import type { Path } from "../text/yaml.ts";
+import type { Material } from "../../facts/types.ts";
+import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, whereIs } from "./context.ts";
+
+export type Lots = ReadonlyMap<string, Filed<Spec<"lot">> & { readonly spec: Spec<"lot"> }>;
+
+export function checkComponentLot(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  batch: BatchSpec,
+  slot: "resin" | "hardener",
+  lots: Lots,
+): void {
+  const id = batch[slot]?.lot;
+  const at = [...path, slot, "lot"];
+  if (!expectId(context, filed, at, ["lot"], id)) return;
+  const lot = lots.get(id);
+  if (!lot) return;
+  if (lot.spec.material !== slot) {
+    report(context, filed, at, {
+      code: "wrong-lot",
+      message: `${id} is a lot of ${lot.spec.material}`,
+      expected: `a lot of ${slot}`,
+      found: id,
+      mend: `name the lot of ${slot}, or correct \`material\` in ${lot.file}`,
+    });
+  } else if (
+    lot.spec.adhesive !== undefined &&
+    lot.spec.adhesive !== batch.adhesive &&
+    context.ids.has("adhesive", lot.spec.adhesive)
+  ) {
+    report(context, filed, at, {
+      code: "wrong-lot",
+      message: `${id} is ${slot} of ${lot.spec.adhesive}, not of ${batch.adhesive}`,
+      expected: `a lot of ${slot} of ${batch.adhesive}`,
+      found: id,
+      mend: "write the lot that went into this batch, or the adhesive it belongs to",
+    });
+  }
+  checkReceived(context, filed, at, id, lots);
+}
+
+/** What parts are made of, as against what joins them. */
+const WOOD: readonly Material[] = ["timber", "plywood", "other"];
+
+export function checkWoodLot(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  id: string | undefined,
+  lots: Lots,
+): void {
+  if (!expectId(context, filed, path, ["lot"], id)) return;
+  const lot = lots.get(id);
+  if (lot && !WOOD.includes(lot.spec.material)) {
+    report(context, filed, path, {
+      code: "wrong-lot",
+      message: `${id} is a lot of ${lot.spec.material}`,
+      expected: "a lot of timber or plywood",
+      found: id,
+      mend: "write the lot that the parts were made from",
+    });
+  }
+  checkReceived(context, filed, path, id, lots);
+}
+
+function checkReceived(context: CheckContext, filed: EntryFile, path: Path, id: string, lots: Lots): void {
+  const lot = lots.get(id);
+  if (!lot || lot.spec.received <= filed.spec.date) return;
+  report(context, filed, path, {
+    code: "not-yet-received",
+    message: `${id} had not come yet`,
+    expected: `a lot received by ${filed.spec.date}`,
+    found: `${id}, received ${lot.spec.received} (${whereIs(lot, ["received"])})`,
+    mend: "write the lot that was used, or correct the day it came",
+  });
+}
