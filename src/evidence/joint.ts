@@ -2,6 +2,7 @@
 import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
 import { amendedFindings, glueIn } from "./amended.ts";
 import { lotsOf } from "./batch/lots.ts";
+import { gradeOf, isGraded } from "./lots/grade.ts";
 import { cureFindings } from "./readiness/joint-cure.ts";
 import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
 import { finder, type Finder } from "./finding.ts";
@@ -20,12 +21,13 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const c: JointCase = { now, superseded, reworks, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
   const cures = cureFindings(index, joint, batches, find);
+  const steep = graded(index, lots, find);
   const touched = amendedFindings(index, [...batches, ...superseded].flatMap(glueIn), find);
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
     joint,
-    state: stateOf(c, cures),
-    findings: [...reworked(c, find), ...glued(c, find), ...cures, ...recalled(c, find), ...touched],
+    state: stateOf(c, [...cures, ...steep]),
+    findings: [...reworked(c, find), ...glued(c, find), ...cures, ...recalled(c, find), ...steep, ...touched],
     batches: ids(batches),
     superseded: ids(superseded),
     reworks,
@@ -69,8 +71,14 @@ function timberIn(index: RecordIndex, batches: readonly Batch[], reworks: readon
   return found;
 }
 
-function stateOf({ now, superseded, recalls }: JointCase, cures: readonly Finding[]): JointState {
-  const cured = new Set(cures.map(({ severity }) => severity));
+/** Timber in it, also what a rework put in, whose grain is too steep. */
+function graded({ record }: RecordIndex, lots: readonly string[], find: Finder): Finding[] {
+  const timber = lots.map((id) => lookUp(record.lots, id, "lot")).filter(isGraded);
+  return timber.map((lot) => gradeOf(lot, find)).filter(({ severity }) => severity === "unproven");
+}
+
+function stateOf({ now, superseded, recalls }: JointCase, own: readonly Finding[]): JointState {
+  const cured = new Set(own.map(({ severity }) => severity));
   const verdicts = new Set(now.map((file) => file.verdict));
   if (verdicts.has("rejected") || recalls.length > 0) return "quarantined";
   if (now.length === 0) return superseded.length === 0 ? "not glued" : "opened";

@@ -2,6 +2,7 @@
 import {
   EQUIVALENT_AGE,
   AC_43_13_SAMPLE,
+  AC_43_13_TIMBER,
   FROM_PROCEDURE,
   FROM_RECORD,
   FROM_SHEET,
@@ -21,6 +22,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "lot-in-date": FROM_SHEET,
   "lot-recalled": TRACE,
   "lot-storage": FROM_SHEET,
+  "timber-grade": AC_43_13_TIMBER,
   "shop-temperature": FROM_SHEET,
   "shop-humidity": FROM_SHEET,
   "wood-moisture": HANDBOOK_MOISTURE,

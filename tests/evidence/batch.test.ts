@@ -19,6 +19,7 @@ describe("A batch in order", () => {
       "lot-in-date meets",
       "lot-in-date meets",
       "lot-recalled meets",
+      "timber-grade caution",
       "shop-temperature meets",
       "shop-humidity meets",
       "wood-moisture meets",

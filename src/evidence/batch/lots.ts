@@ -1,6 +1,8 @@
 /** Whether the lots are known, in date and not recalled. */
 import type { Lot } from "../../facts/types.ts";
+import { gradeOf, isGraded } from "../lots/grade.ts";
 import { lastDay } from "../lots/lot-life.ts";
+import { lookUp } from "../record-index.ts";
 import type { Finding } from "../types.ts";
 import { componentLots, entryRef, lotRef, type BatchCase } from "./case.ts";
 
@@ -41,6 +43,12 @@ export function lotRecalled(c: BatchCase): Finding[] {
   return recalls.map(({ lot, day, why, entry }) =>
     c.find("lot-recalled/recalled", "caution", { lot, day, why }, { alsoOn: [lotRef(lot), entryRef(entry)] }),
   );
+}
+
+export function timberGrade(c: BatchCase): Finding[] {
+  if (c.batch.joints.length === 0) return [];
+  const lots = c.batch.timber.map((id) => lookUp(c.index.record.lots, id, "lot"));
+  return lots.filter(isGraded).map((lot) => gradeOf(lot, c.find));
 }
 
 /** Components and timber, each once. */

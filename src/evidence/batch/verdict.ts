@@ -6,7 +6,7 @@ import { amendedFindings } from "../amended.ts";
 import { batchCase, type BatchCase, type BatchRule } from "./case.ts";
 import { cureTemperature } from "./cure-temperature.ts";
 import { dewPointRule, shopHumidity, shopTemperature } from "./climate.ts";
-import { lotInDate, lotKnown, lotRecalled, lotsOf } from "./lots.ts";
+import { lotInDate, lotKnown, lotRecalled, lotsOf, timberGrade } from "./lots.ts";
 import { mixRatioRule } from "./mix-ratio.ts";
 import { woodMoisture } from "./moisture.ts";
 import { testPieces } from "./pieces.ts";
@@ -25,6 +25,7 @@ const RULES: readonly BatchRule[] = [
   lotInDate,
   lotRecalled,
   lotStorage,
+  timberGrade,
   shopTemperature,
   shopHumidity,
   woodMoisture,

@@ -16,6 +16,8 @@ export interface LimitValues {
   "limit/shop": Asked;
   "limit/spread": Asked;
   "limit/storage": Asked;
+  /** Length to a rise of one. */
+  "limit/grain-slope": { readonly length: number };
   "limit/service": Asked;
   "limit/humidity": Asked;
   "limit/wood-moisture": Asked;

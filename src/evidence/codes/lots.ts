@@ -14,6 +14,11 @@ interface Dated {
   readonly until: Day;
 }
 
+interface Sloped {
+  readonly lot: string;
+  readonly slope: string;
+}
+
 /** °C */
 interface Kept {
   readonly lot: string;
@@ -22,6 +27,10 @@ interface Kept {
 }
 
 export interface LotValues {
+  /** Slope of grain as typed. */
+  "timber-grade/slope-within": Sloped;
+  "timber-grade/slope-steep": Sloped;
+  "timber-grade/slope-not-noted": { readonly lot: string };
   "lot-storage/not-known": { readonly lot: string };
   "lot-storage/kept": Kept;
   "lot-storage/kept-in-part": Kept;

@@ -8,6 +8,7 @@ export type RuleId =
   | "lot-in-date"
   | "lot-recalled"
   | "lot-storage"
+  | "timber-grade"
   | "shop-temperature"
   | "shop-humidity"
   | "wood-moisture"

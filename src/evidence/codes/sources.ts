@@ -9,6 +9,7 @@ export interface SourceValues {
   "source/sheet": { readonly sheet: string };
   "source/procedure": { readonly title: string };
   "source/ac-43-13-sample": NoValues;
+  "source/ac-43-13-timber": NoValues;
   "source/ac-43-13-sanding": NoValues;
   "source/handbook-moisture": NoValues;
   "source/guarded-acceptance": NoValues;

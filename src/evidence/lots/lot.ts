@@ -18,7 +18,9 @@ export function usesOf(
 ): Uses {
   return {
     batches: indexBy([...index.batches.values()], (batch) => lotsOf({ batch })),
-    pieces: indexBy([...index.pieces.values()], (piece) => [piece.lot]),
+    pieces: indexBy([...index.pieces.values()], (piece) => [
+      ...new Set(piece.legs?.map(({ lot }) => lot) ?? [piece.lot]),
+    ]),
     jointsHolding: indexBy([...joints.values()], ({ lots }) => lots),
     holdPointsOfJoint: indexBy([...holdPoints], (file) => file.joints),
   };

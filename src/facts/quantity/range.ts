@@ -166,9 +166,11 @@ export function readRatio(typed: string): Reading<MixRatio> {
   };
 }
 
+const SLOPE = /\s*:\s*|\s+in\s+/;
+
 /** `1 : 18` or `1 in 18`. */
 export function readSlope(typed: string): Reading<string> {
-  const parts = partsOf(typed, /\s*:\s*|\s+in\s+/);
+  const parts = partsOf(typed, SLOPE);
   if (parts && parts[0] <= parts[1]) return { value: typed };
   if (hasTooManyDigits(typed)) return { fault: tooManyDigits(typed) };
   const turned = parts
@@ -183,6 +185,12 @@ export function readSlope(typed: string): Reading<string> {
       ...turned,
     },
   };
+}
+
+/** Length to a rise of one, of a slope as it is read: 18 for `1 : 18`. */
+export function runOf(slope: string): number {
+  const [rise = Number.NaN, length = Number.NaN] = partsOf(slope, SLOPE) ?? [];
+  return length / rise;
 }
 
 function partsOf(typed: string, between: RegExp): readonly [number, number] | undefined {

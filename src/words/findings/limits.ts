@@ -11,6 +11,7 @@ export const LIMITS: Sentences<LimitValues & WarmthValues> = {
   "limit/working-life": ({ life, mass, temperature }) => `closed within ${life}, as for ${mass} at ${temperature}`,
   "limit/shop": ({ asked }) => `shop ${asked}`,
   "limit/spread": ({ asked }) => `${asked} over the area of the joints`,
+  "limit/grain-slope": ({ length }) => `slope of grain of spruce no more than 1 in ${length}`,
   "limit/storage": ({ asked }) => `kept at ${asked}`,
   "limit/service": ({ asked }) => `at most ${asked} once it is cured`,
   "limit/humidity": ({ asked }) => `humidity ${asked}`,

@@ -15,6 +15,10 @@ export const LOTS: Sentences<LotValues> = {
     `Lot ${lot} has no expiry date and the data sheet gives no shelf life: nothing shows that it was in date.`,
   "lot-in-date/good": ({ lot, used, until }) => `Lot ${lot} was used on ${used} and is good until ${until}.`,
   "lot-in-date/past": ({ lot, used, until }) => `Lot ${lot} was used on ${used} but was good only until ${until}.`,
+  "timber-grade/slope-within": ({ lot, slope }) => `The grain of lot ${lot} slopes ${slope}.`,
+  "timber-grade/slope-steep": ({ lot, slope }) => `The grain of lot ${lot} slopes ${slope}, steeper than is allowed.`,
+  "timber-grade/slope-not-noted": ({ lot }) =>
+    `How steep the grain of lot ${lot} is, is not noted, so nothing shows that it is fit for the part.`,
   "lot-storage/not-known": ({ lot }) => `How lot ${lot} was kept until it was used is not known: no logger had it.`,
   "lot-storage/kept": (v, { units }) => `${logged(v, units)}, as the sheet keeps it.`,
   "lot-storage/kept-in-part": (v, { units }) => `${logged(v, units)} where it was logged; the rest is not known.`,

@@ -73,6 +73,7 @@ export const REMOVALS: Listed = {
   "climate rows": "a cold, warm or damp reading, where its neighbours lie close enough together for there to be no gap",
   "lot file": "a lot that nothing names any more",
   "lot thickness": "a plank too thin for the legs that are said to be of it; timber need not be measured, plywood must",
+  "lot grain_slope": "steeper than is allowed; where it is not noted that is a caution",
   "lot expiry": "past its date; without one the sheet's shelf life is counted, without both nothing is shown",
   "adhesive temperature":
     "a limit that the sheet gives and the record does not: the sheet itself is attached and read by people",
@@ -220,6 +221,7 @@ export const STATES: Listed = {
   "entry amends": "what was written down wrong, and who else saw it",
   "entry amends[].entry": "which entry was written down wrong",
   "entry amends[].seen_by": "who else saw the source",
+  "lot grain_slope": "how steep the grain is",
   "lot expiry": "until when a lot may be used",
   "lot received": "when a lot came",
   "lot species": "of what species a lot is",
