@@ -1,8 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { hardenerFor } from "../../src/reckoning/mixing/hardener.ts";
 import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../src/reckoning/mixing/mix-ratio.ts";
-import { correction } from "../../src/reckoning/mixing/overshoot.ts";
 import { ratioDoubt } from "../../src/reckoning/mixing/ratio-doubt.ts";
 import { sessionAmount } from "../../src/reckoning/mixing/session-amount.ts";
 
@@ -72,81 +70,7 @@ describe("Doubt of the scale", () => {
   });
 });
 
-describe("At the bench", () => {
-  it("gives the hardener for the resin, and the band in whole steps of the scale", () => {
-    const found = hardenerFor(42, 0.83, 0.05, 0.1);
-    expect(found?.exact).toBeCloseTo(34.86, 9);
-    expect(found?.reading).toBeCloseTo(34.9, 9);
-    expect(found?.band?.least).toBeCloseTo(33.2, 9);
-    expect(found?.band?.most).toBeCloseTo(36.6, 9);
-  });
-
-  it("keeps an end of the band that falls on a step", () => {
-    const found = hardenerFor(100, 1, 0.1, 0.1);
-    expect([found?.band?.least, found?.band?.most].map((v) => v?.toFixed(6))).toEqual(["90.000000", "110.000000"]);
-    expect(hardenerFor(1, 0.5, 0.6, 1)?.reading).toBe(1);
-    expect(hardenerFor(10, 0.5, 0, 1)?.band).toEqual({ least: 5, most: 5 });
-  });
-
-  it("has no band where the scale is too coarse", () => {
-    expect(hardenerFor(3, 0.83, 0.05, 1)).toEqual({ exact: 3 * 0.83, reading: 2 });
-  });
-
-  it("never lets the band leave the tolerance", () => {
-    fc.assert(
-      fc.property(
-        amount,
-        fc.double({ min: 0.1, max: 2, noNaN: true }),
-        fc.double({ min: 0, max: 0.2, noNaN: true }),
-        fc.constantFrom(0.01, 0.1, 1),
-        (resin, ratio, tolerance, step) => {
-          const band = hardenerFor(resin, ratio, tolerance, step)?.band;
-          if (!band) return;
-          expect(band.least / resin / ratio - 1).toBeGreaterThanOrEqual(-tolerance - 1e-5);
-          expect(band.most / resin / ratio - 1).toBeLessThanOrEqual(tolerance + 1e-5);
-        },
-      ),
-    );
-  });
-
-  it("answers nothing to what it cannot reckon with", () => {
-    for (const bad of NOT_POSITIVE)
-      expect([hardenerFor(bad, 1, 0, 1), hardenerFor(1, bad, 0, 1), hardenerFor(1, 1, 0, bad)]).toEqual([
-        undefined,
-        undefined,
-        undefined,
-      ]);
-    expect([hardenerFor(1, 1, -0.1, 1), hardenerFor(1, 1, 1, 1), hardenerFor(1, 1, Number.NaN, 1)]).toEqual([
-      undefined,
-      undefined,
-      undefined,
-    ]);
-  });
-
-  it("says what brings an overshoot back", () => {
-    expect(correction(40, 40, 0.8)).toEqual({ add: "resin", amount: 10 });
-    expect(correction(50, 30, 0.8)).toEqual({ add: "hardener", amount: 10 });
-    expect(correction(50, 40, 0.8)).toEqual({ add: "nothing", amount: 0 });
-    for (const bad of NOT_POSITIVE)
-      expect([correction(bad, 1, 1), correction(1, bad, 1), correction(1, 1, bad)]).toEqual([
-        undefined,
-        undefined,
-        undefined,
-      ]);
-  });
-
-  it("brings any mix back to the nominal ratio by adding, never by taking out", () => {
-    fc.assert(
-      fc.property(amount, amount, fc.double({ min: 0.1, max: 2, noNaN: true }), (resin, hardener, ratio) => {
-        const what = correction(resin, hardener, ratio);
-        expect(what?.amount).toBeGreaterThanOrEqual(0);
-        const r = resin + (what?.add === "resin" ? what.amount : 0);
-        const h = hardener + (what?.add === "hardener" ? what.amount : 0);
-        expect(ratioError(h / r, ratio)).toBeCloseTo(0, 9);
-      }),
-    );
-  });
-
+describe("The amount for a session", () => {
   it("needs area × spread × (1 + loss): 0.32 m² at 250 g/m² and a fifth lost is 96 g", () => {
     expect(sessionAmount(0.32, 0.25, 0.2)).toBeCloseTo(0.096, 12);
     expect(sessionAmount(1, 1, 0)).toBe(1);

@@ -4,7 +4,6 @@ import { breakEvenOverlap, SITKA_SPRUCE } from "../../src/reckoning/pieces/break
 import { cureTime, USUAL_CURE } from "../../src/reckoning/cure/cure-time.ts";
 import { PSI } from "../../src/facts/quantity/conversions.ts";
 import { legCompression } from "../../src/reckoning/pieces/leg-compression.ts";
-import { strengthAtMoisture } from "../../src/reckoning/pieces/moisture-strength.ts";
 import { overlapRatio, USUAL_OVERLAP } from "../../src/reckoning/pieces/overlap.ts";
 import { revealingPower } from "../../src/reckoning/pieces/revealing-power.ts";
 import { shearStress } from "../../src/reckoning/pieces/shear-stress.ts";
@@ -77,33 +76,6 @@ describe("The three-leg piece", () => {
       ]);
       expect([breakEvenOverlap(bad, 1), breakEvenOverlap(1, bad)]).toEqual([undefined, undefined]);
     }
-  });
-});
-
-describe("Strength at another moisture (Wood Handbook, FPL-GTR-190, eq. 5-3; memory)", () => {
-  // Crushing of Sitka spruce: 5,610 psi at 12 %, 2,670 psi green (Table 5-3b; memory); the rest by hand from the equation.
-  it("is that of 12 % at 12 %, and the green one from Mp upwards", () => {
-    expect(strengthAtMoisture(5610, 2670, 12)).toBe(5610);
-    expect(strengthAtMoisture(5610, 2670, 27)).toBe(2670);
-    expect(strengthAtMoisture(5610, 2670, 40)).toBe(2670);
-    expect(strengthAtMoisture(5610, 2670, 26.999999)).toBeCloseTo(2670, 2);
-  });
-
-  it("falls with moisture", () => {
-    expect(strengthAtMoisture(5610, 2670, 15)).toBeCloseTo(4835.8469, 4);
-    expect(strengthAtMoisture(5610, 2670, 8)).toBeCloseTo(6838.3284, 4);
-    expect(strengthAtMoisture(5610, 2670, 15, 25)).toBeCloseTo(5610 * (5610 / 2670) ** (-3 / 13), 6);
-  });
-
-  it("is not reckoned outside its domain", () => {
-    for (const bad of NOT_POSITIVE)
-      expect([strengthAtMoisture(bad, 1, 12), strengthAtMoisture(1, bad, 12)]).toEqual([undefined, undefined]);
-    expect([
-      strengthAtMoisture(2, 1, -1),
-      strengthAtMoisture(2, 1, 12, 12),
-      strengthAtMoisture(2, 1, Number.NaN),
-    ]).toEqual([undefined, undefined, undefined]);
-    expect(strengthAtMoisture(2, 1, 0)).toBeGreaterThan(2);
   });
 });
 

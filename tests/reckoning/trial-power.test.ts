@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fisherTable } from "../../src/reckoning/statistics/fisher-table.ts";
 import { leastShownEffect } from "../../src/reckoning/statistics/least-shown-effect.ts";
-import { trialPower } from "../../src/reckoning/statistics/trial-power.ts";
+import { trialPower } from "./power.ts";
 import { apart, numbers, referenceRows } from "../reference/rows.ts";
 
 describe("The power of a trial", () => {

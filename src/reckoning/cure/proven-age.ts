@@ -1,13 +1,12 @@
 /**
  * The equivalent age that a record proves between two instants, s at the reference temperature, from a logger's track
- * of the shop's
- * temperature where it has readings and from a temperature assumed where it has none.
+ * of the shop's temperature where it has readings and from a temperature assumed where it has none.
+ *
+ *   te = Σ rate(T, Tref)·Δt, see cure-rate.ts for the rate and its source
  *
  * Between two readings the lower counts, so that the sum is never more than what was logged; in a gap the lowest of
- * the two readings at
- * its ends and of the assumed temperature; before the first and after the last reading the assumed temperature. Where
- * none is assumed
- * these count for nothing. See equivalent-age.ts for the form and its source. Additive over splits; rises with any
+ * the two readings at its ends and of the assumed temperature; before the first and after the last reading the
+ * assumed temperature. Where none is assumed these count for nothing. Additive over splits; rises with any
  * temperature.
  */
 import { cureRate, type CureLaw } from "./cure-rate.ts";

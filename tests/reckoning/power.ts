@@ -1,4 +1,6 @@
 /**
+ * Against which the least effect that a trial could have shown is held: the page tells that, and not the power itself.
+ *
  * Power of a trial of two preparations: how often Fisher's exact test, two-sided at `alpha`, would tell them apart.
  *
  *   power = ∑ over x, y of Bin(x; n₁, p₁)·Bin(y; n₂, p₂), where the table [[x, n₁ − x], [y, n₂ − y]] has p ≤ alpha
@@ -6,9 +8,9 @@
  * n pieces and true share p of each preparation. By going through every outcome; from the definition of power.
  * Domain: n₁, n₂ whole, 1 to 60; p₁, p₂ from 0 to 1; 0 < alpha < 1; else undefined.
  */
-import { choose } from "./binomial-coefficient.ts";
-import { isCount, isLevel } from "../domain.ts";
-import { fisherExact } from "./fisher-exact.ts";
+import { choose } from "../../src/reckoning/statistics/binomial-coefficient.ts";
+import { isCount, isLevel } from "../../src/reckoning/domain.ts";
+import { fisherExact } from "../../src/reckoning/statistics/fisher-exact.ts";
 
 export interface Preparation {
   readonly pieces: number;
