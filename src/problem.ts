@@ -101,3 +101,9 @@ export function problemText(problem: Problem): string {
   lines.push(`    mend      ${problem.mend}`);
   return lines.map(plainly).join("\n");
 }
+
+/** How many problems there are, those too that are not told one by one. */
+export function problemCount(problems: readonly Problem[]): string {
+  const number = problems.reduce((sum, { more = 1 }) => sum + more, 0);
+  return number === 1 ? "1 problem" : `${number} problems`;
+}

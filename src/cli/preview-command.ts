@@ -2,7 +2,7 @@ import type { Edition } from "../editions/shown.ts";
 import type { PreviewTeller } from "../preview/preview.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
-import { problemWords, tellerFor } from "./teller.ts";
+import { notesWords, problemWords, tellerFor } from "./teller.ts";
 
 interface PreviewOptions extends RecordOptions {
   readonly port: number;
@@ -26,6 +26,7 @@ export async function previewCommand(
 
 function previewTeller(surroundings: Surroundings): PreviewTeller {
   const { line, progress } = tellerFor(surroundings);
+  let noted = "";
   return {
     progress,
     line: () => undefined,
@@ -33,8 +34,12 @@ function previewTeller(surroundings: Surroundings): PreviewTeller {
     error: (text) => surroundings.err(`${text}\n`),
     renewed: (renewed, milliseconds) => {
       if (renewed instanceof Error)
-        surroundings.err(`The site could not be made: ${renewed.stack ?? renewed.message}\n`);
-      else if ("problems" in renewed)
+        return surroundings.err(`The site could not be made: ${renewed.stack ?? renewed.message}\n`);
+      const notes = notesWords(renewed.notes);
+      // After each edit the same notes once more would only hide what is new.
+      if (notes !== "" && notes !== noted) line(notes);
+      noted = notes;
+      if ("problems" in renewed)
         surroundings.err(
           `${problemWords(renewed.problems, surroundings.hasColours)} The last good site stays in view.\n`,
         );

@@ -1,6 +1,6 @@
 import type { Teller } from "../build.ts";
 import { bytesWords } from "../words/numbers.ts";
-import { inOrder, type Note, noteText, type Problem, problemText } from "../problem.ts";
+import { inOrder, type Note, noteText, type Problem, problemCount, problemText } from "../problem.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 const CLEAR_LINE = "\r\u001B[K";
@@ -76,9 +76,7 @@ export function notesWords(notes: readonly Note[]): string {
 /** All problems, and then how many there are. */
 export function problemWords(problems: readonly Problem[], hasColours: boolean): string {
   const bold = (text: string): string => (hasColours ? text.replace(/^.*/, "\u001B[1m$&\u001B[22m") : text);
-  const number = problems.reduce((sum, { more = 1 }) => sum + more, 0);
-  const count = number === 1 ? "1 problem" : `${number} problems`;
   return `${inOrder(problems)
     .map((problem) => bold(problemText(problem)))
-    .join("\n\n")}\n\n${count} in the record.`;
+    .join("\n\n")}\n\n${problemCount(problems)} in the record.`;
 }

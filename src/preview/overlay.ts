@@ -1,4 +1,4 @@
-import { inOrder, type Problem, problemText } from "../problem.ts";
+import { inOrder, type Problem, problemCount, problemText } from "../problem.ts";
 
 /** How the last build went: with problems, or with a failure of the program. */
 export interface Trouble {
@@ -24,10 +24,9 @@ export function onlyTrouble(trouble: Trouble): string {
 }
 
 function panel({ problems, failure }: Trouble): string {
-  const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;
   const summary =
     failure === undefined
-      ? `${count} in the record. The site below is the last good one.`
+      ? `${problemCount(problems)} in the record. The site below is the last good one.`
       : "The site could not be built. Below is the last good one.";
   const text = failure ?? inOrder(problems).map(problemText).join("\n\n");
   return `<style>${STYLE}</style><details open class="scarfline-trouble" role="alert"><summary>${summary}</summary><pre>${escaped(text)}</pre></details>`;

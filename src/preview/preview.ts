@@ -4,7 +4,7 @@ import { type BuildRequest, openPictures, prepare, type PrepareRequest, type Tel
 import { reckon } from "../evidence/evidence.ts";
 import { editionOf } from "../editions/edition.ts";
 import type { Edition } from "../editions/shown.ts";
-import type { Problem } from "../problem.ts";
+import type { Note, Problem } from "../problem.ts";
 import { writeAssets } from "../publish/assets.ts";
 import { layOut } from "../publish/publish.ts";
 import type { Trouble } from "./overlay.ts";
@@ -21,7 +21,9 @@ export interface PreviewRequest extends PrepareRequest, Pick<BuildRequest, "prog
  * What came of a look at the record: how many pages its site has, none of them made yet, or all that is wrong with
  * it.
  */
-export type Renewed = { readonly pages: number } | { readonly problems: readonly Problem[] };
+export type Renewed = ({ readonly pages: number } | { readonly problems: readonly Problem[] }) & {
+  readonly notes: readonly Note[];
+};
 
 export interface PreviewTeller extends Teller {
   /** The server is up; the first look at the record comes after. */
@@ -83,7 +85,7 @@ export async function renewing(
       prepared.ready,
     );
     await site.renew(layout);
-    return { pages: layout.pages.length };
+    return { pages: layout.pages.length, notes: prepared.notes };
   };
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { barred, progressWords, problemWords, tellerFor } from "../../src/cli/teller.ts";
+import { onlyTrouble } from "../../src/preview/overlay.ts";
 
 function telling(
   isTerminal: boolean,
@@ -108,6 +109,13 @@ describe("Problems", () => {
     expect(problemWords([problem, { ...problem, line: 1 }], false)).toMatch(
       /^a\.md:1:3[^]*\n\na\.md:2:3[^]*\n\n2 problems in the record\.$/,
     );
+  });
+
+  it("are counted with those that are not told one by one, in the preview's panel too", () => {
+    const last = { ...problem, code: "limit", more: 101 } as const;
+    expect(problemWords([problem, last], false)).toMatch(/\n\n102 problems in the record\.$/);
+    expect(onlyTrouble({ problems: [problem, last] })).toContain("<summary>102 problems in the record.");
+    expect(onlyTrouble({ problems: [problem] })).toContain("<summary>1 problem in the record.");
   });
 
   it("have their first line bold where there are colours", () => {
