@@ -2,9 +2,8 @@
  * Who may see each field of a fact. A decision makes what an edition gets of a field; what an edition gets of a fact is made
  * from the decisions on its fields and holds nothing else. A field without a decision does not compile.
  */
-import type { FilePath, Passage } from "./values.ts";
+import type { FilePath, Passage, Withheld } from "./values.ts";
 import { UNNAMED, type Visibility, WITHHELD } from "./visibility.ts";
-import type { Withheld } from "./build/aircraft.ts";
 
 /** What is shown of a field, by its value, by what the edition may see, and by the fact that it stands in. Undefined leaves it out, where the fact allows that. */
 export type Decision<F, K extends keyof F, S = Visibility> = (

@@ -1,7 +1,8 @@
 /** The forms that values take in front matter: each is text, read by one function, with a description and examples for editors. */
 import * as z from "zod";
 import { readDrawn } from "./quantity/drawn.ts";
-import { type Measured, readQuantity, type Wanted } from "./quantity/quantity.ts";
+import type { Wanted } from "./quantity/faults.ts";
+import { type Measured, readQuantity } from "./quantity/quantity.ts";
 import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "./quantity/range.ts";
 import { readTenths } from "./quantity/tenths.ts";
 import { DIMENSIONS } from "./quantity/units.ts";
@@ -12,7 +13,7 @@ import { readDay } from "./time/day.ts";
 import { readHours } from "./time/hours.ts";
 import { readInstant } from "./time/instant.ts";
 import { readZone } from "./time/zone.ts";
-import type { Dimension } from "./types.ts";
+import type { Dimension } from "./values.ts";
 
 const BLANK: Fault = {
   code: "empty",

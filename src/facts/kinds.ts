@@ -1,6 +1,6 @@
 /** Which folder holds files of which kind. */
 import type * as z from "zod";
-import type { Kind } from "./types.ts";
+import type { Kind } from "./values.ts";
 import { adhesiveSchema } from "./build/adhesive.ts";
 import { aircraftSchema } from "./build/aircraft.ts";
 import { assemblySchema } from "./build/assembly.ts";

@@ -13,7 +13,7 @@ import type { Entry } from "./entry/entry.ts";
 import type { Day } from "./values.ts";
 
 export type { Adhesive } from "./build/adhesive.ts";
-export type { Aircraft, Withheld } from "./build/aircraft.ts";
+export type { Aircraft } from "./build/aircraft.ts";
 export type { Assembly } from "./build/assembly.ts";
 export type { BuildTask } from "./build/build-task.ts";
 export type { ClimateLog } from "./build/climate-log.ts";

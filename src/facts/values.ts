@@ -82,6 +82,9 @@ export interface Passage {
   readonly blocks?: readonly Token[];
 }
 
+/** Kinds of fact that the public edition withholds unless the builder lets it show them. */
+export type Withheld = "names" | "suppliers" | "certificates" | "attachments" | "ledgers";
+
 export type Kind =
   | "entry"
   | "assembly"

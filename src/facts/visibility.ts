@@ -1,6 +1,5 @@
 /** What one edition may see of a record: the sets and questions by which every field is decided. */
-import type { Withheld } from "./build/aircraft.ts";
-import type { Audience, FilePath, Kind, Passage, Ref } from "./values.ts";
+import type { Audience, FilePath, Kind, Passage, Ref, Withheld } from "./values.ts";
 
 /** Stands for a person whom the edition does not name; no id can be this. */
 export const UNNAMED = "?";

@@ -6,7 +6,7 @@ import { isFileShown, type Photo, photoOf, photoShown } from "../entry/photo.ts"
 import { block, choice, day, list, quantity, words, worked, zone } from "../field.ts";
 import { file } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
-import type { Day, Passage, Quantity } from "../values.ts";
+import type { Day, Passage, Quantity, Withheld } from "../values.ts";
 import { isPersonShown, type Person, personOf, personSchema, personShown } from "./person.ts";
 
 const picture = block({
@@ -39,8 +39,6 @@ export const aircraftSchema = block({
   visit: words("How to visit the workshop.", "On the first Saturday of each month; write first.").optional(),
   photo: picture.optional(),
 });
-
-export type Withheld = "names" | "suppliers" | "certificates" | "attachments" | "ledgers";
 
 export interface Aircraft {
   readonly place: Place;

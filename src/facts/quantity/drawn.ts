@@ -1,6 +1,6 @@
 /** What a drawing asks of a measure: a nominal value, or limits. */
 import { isFault, type Reading } from "../reading.ts";
-import type { Dimension, Range } from "../types.ts";
+import type { Dimension, Range } from "../values.ts";
 import { type Measured, readQuantity, tidied } from "./quantity.ts";
 import { readRange, within } from "./range.ts";
 

@@ -3,10 +3,19 @@ import type { ProblemCode } from "../../problems/codes.ts";
 import { beyond, LIMITS } from "../limits.ts";
 import { nearest } from "../nearest.ts";
 import { type Fault, meaning, type Mending, onlyYouKnow, shown, writes } from "../reading.ts";
-import type { Dimension } from "../types.ts";
+import type { Dimension } from "../values.ts";
 import type { NumberFault } from "./number.ts";
-import type { Wanted } from "./quantity.ts";
 import { DIMENSIONS, unitsFor, wordsFor } from "./units.ts";
+
+/** What may stand in a field. Without dimensions any will do. */
+export interface Wanted {
+  readonly dimensions?: readonly Dimension[];
+  /** `any` lets zero and negative values through, `not negative` lets zero through. */
+  readonly sign?: "positive" | "not negative" | "any";
+  /** Greatest value in the unit of reckoning, 1 for a percentage that cannot pass 100 %. */
+  readonly most?: number;
+  readonly example?: string;
+}
 
 type Failed = { readonly fault: Fault };
 

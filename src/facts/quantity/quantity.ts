@@ -1,7 +1,7 @@
 /** Text to a quantity. What was typed is kept; nothing is guessed. */
 import { LIMITS } from "../limits.ts";
 import { isFault, type Reading } from "../reading.ts";
-import type { Dimension, Quantity } from "../types.ts";
+import type { Dimension, Quantity } from "../values.ts";
 import {
   decimalComma,
   noNumber,
@@ -10,20 +10,11 @@ import {
   tooLarge,
   tooMuch,
   unknownUnit,
+  type Wanted,
   wrongDimension,
 } from "./faults.ts";
 import { numberAtHead, type TypedNumber } from "./number.ts";
 import { inBase, spanInBase, type Unit, unitOf } from "./units.ts";
-
-/** What may stand in a field. Without dimensions any will do. */
-export interface Wanted {
-  readonly dimensions?: readonly Dimension[];
-  /** `any` lets zero and negative values through, `not negative` lets zero through. */
-  readonly sign?: "positive" | "not negative" | "any";
-  /** Greatest value in the unit of reckoning, 1 for a percentage that cannot pass 100 %. */
-  readonly most?: number;
-  readonly example?: string;
-}
 
 export interface Measured extends Quantity {
   readonly dimension: Dimension;

@@ -1,11 +1,11 @@
 /** Ranges, tolerances and ratios. */
 import { defined } from "../../defined.ts";
 import { type Fault, isFault, onlyYouKnow, type Reading, shown, writes, writesQuoted } from "../reading.ts";
-import type { Dimension, MixRatio, Range, Tolerance } from "../types.ts";
+import type { Dimension, MixRatio, Range, Tolerance } from "../values.ts";
 import { hasTooManyDigits } from "../limits.ts";
-import { tooManyDigits } from "./faults.ts";
+import { tooManyDigits, type Wanted } from "./faults.ts";
 import { numberAtHead, plain } from "./number.ts";
-import { type Measured, readQuantity, tidied, type Wanted } from "./quantity.ts";
+import { type Measured, readQuantity, tidied } from "./quantity.ts";
 
 /** `15 °C to 30 °C`, `8 to 12 %`, `at least 15 °C`, `at most 70 %`. */
 export function readRange(typed: string, wanted: Wanted): Reading<Range> {

@@ -2,7 +2,7 @@
 import { FAHRENHEIT, FLUID_OUNCE_INCHES, KELVIN, POUND_OUNCES } from "./conversions.ts";
 import { defined } from "../../defined.ts";
 import Qty from "js-quantities";
-import type { Dimension } from "../types.ts";
+import type { Dimension } from "../values.ts";
 
 export interface Unit {
   readonly dimension: Dimension;

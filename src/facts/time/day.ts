@@ -2,7 +2,7 @@
 import { DAY_MS } from "../quantity/conversions.ts";
 import { beyond, LIMITS } from "../limits.ts";
 import { type Fault, type Mending, onlyYouKnow, type Reading, shown, writes } from "../reading.ts";
-import type { Day } from "../types.ts";
+import type { Day } from "../values.ts";
 
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 

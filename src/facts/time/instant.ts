@@ -1,6 +1,6 @@
 /** A day with a time of day, `2025-03-08 15:00`. */
 import { isFault, type Reading, shown } from "../reading.ts";
-import type { Day } from "../types.ts";
+import type { Day } from "../values.ts";
 import { type Clock, readClock } from "./clock.ts";
 import { readDay } from "./day.ts";
 

@@ -3,7 +3,7 @@ import { DAY_MINUTES, DAY_SECONDS } from "../quantity/conversions.ts";
 import { Temporal } from "temporal-polyfill";
 import { nearest } from "../nearest.ts";
 import { meaning, onlyYouKnow, type Reading, shown } from "../reading.ts";
-import type { Day, Moment } from "../types.ts";
+import type { Day, Moment } from "../values.ts";
 import type { Clock } from "./clock.ts";
 import { nextDay } from "./day.ts";
 
