@@ -2,7 +2,7 @@
 import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
 import { amendedFindings, glueIn } from "./amended.ts";
 import { lotsOf } from "./batch/lots.ts";
-import { gradeOf, isGraded } from "./lots/grade.ts";
+import { gradeOf } from "./lots/grade.ts";
 import { cureFindings } from "./readiness/joint-cure.ts";
 import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
 import { finder, type Finder } from "./finding.ts";
@@ -71,10 +71,10 @@ function timberIn(index: RecordIndex, batches: readonly Batch[], reworks: readon
   return found;
 }
 
-/** Timber in it, also what a rework put in, whose grain is too steep. */
+/** Timber in it, also what a rework put in, that is not as it should be. */
 function graded({ record }: RecordIndex, lots: readonly string[], find: Finder): Finding[] {
-  const timber = lots.map((id) => lookUp(record.lots, id, "lot")).filter(isGraded);
-  return timber.map((lot) => gradeOf(lot, find)).filter(({ severity }) => severity === "unproven");
+  const timber = lots.map((id) => lookUp(record.lots, id, "lot"));
+  return timber.flatMap((lot) => gradeOf(lot, find)).filter(({ severity }) => severity === "unproven");
 }
 
 function stateOf({ now, superseded, recalls }: JointCase, own: readonly Finding[]): JointState {

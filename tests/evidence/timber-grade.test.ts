@@ -104,6 +104,60 @@ describe("The slope of grain of a lot of timber", () => {
   });
 });
 
+describe("What the drawings ask of a lot of timber", () => {
+  const asks = (asked: Lot["asked"], change: Partial<Lot> = {}) => told({ grainSlope: "1 : 16", ...change, asked });
+  const WITHIN = "meets: The grain of lot S-9 slopes 1 : 16.";
+
+  it("of its slope stands above the circular, stricter or laxer, for any species", () => {
+    expect(asks({ grainSlope: "1 : 16" })).toEqual([WITHIN]);
+    expect(asks({ grainSlope: "1 : 16.1" })?.[0]).toMatch(/^unproven: /u);
+    expect(asks({ grainSlope: "1 : 12" }, { grainSlope: "1 : 12" })?.[0]).toMatch(/^meets: /u);
+    expect(asks({ grainSlope: "1 : 18" }, { species: "Ash" })?.[0]).toMatch(/^unproven: /u);
+    expect(asks({ grainSlope: "1 : 18" }, { grainSlope: undefined })?.[0]).toMatch(/^unproven: How steep/u);
+  });
+
+  const rings = (value: number) => ({ typed: `${value} /m`, value, unit: "1/m", step: 1 });
+  const share = (value: number) => ({ typed: `${Math.round(value * 100)} %`, value, unit: "1", step: 0.01 });
+  const dense = (value: number) => ({ typed: `${value} kg/m³`, value, unit: "kg/m³", step: 1 });
+
+  it("of rings, density and moisture holds up to its ends", () => {
+    const asked = {
+      rings: { typed: "at least 240 /m", least: 240 },
+      density: { typed: "360 kg/m³ to 500 kg/m³", least: 360, most: 500 },
+      moisture: { typed: "at most 14 %", most: 0.14 },
+    };
+    expect(asks(asked, { rings: rings(240), density: dense(360), moisture: share(0.14) })).toEqual([
+      WITHIN,
+      "meets: Of lot S-9 the rings are 240 /m.",
+      "meets: Of lot S-9 the density is 360 kg/m³.",
+      "meets: Of lot S-9 the moisture on arrival was 14 %.",
+    ]);
+    expect(asks(asked, { rings: rings(239), density: dense(501), moisture: share(0.15) })).toEqual([
+      WITHIN,
+      "unproven: Of lot S-9 the rings are 239 /m, outside what its drawings ask.",
+      "unproven: Of lot S-9 the density is 501 kg/m³, outside what its drawings ask.",
+      "unproven: Of lot S-9 the moisture on arrival was 15 %, outside what its drawings ask.",
+    ]);
+    expect(asks(asked, { density: dense(359) })).toEqual([
+      WITHIN,
+      "unproven: Of lot S-9 nothing is noted of rings, for which its drawings ask.",
+      "unproven: Of lot S-9 the density is 359 kg/m³, outside what its drawings ask.",
+      "unproven: Of lot S-9 nothing is noted of moisture, for which its drawings ask.",
+    ]);
+  });
+
+  it("is named as the record's own limit", () => {
+    const limits = evidenceOf({
+      grainSlope: "1 : 18",
+      rings: rings(300),
+      asked: { grainSlope: "1 in 16", rings: { typed: "at least 240 /m", least: 240 } },
+    })
+      .batches.get("B-1")
+      ?.findings.flatMap(({ rule, limit }) => (rule === "timber-grade" ? [limit?.text, limit?.from.known] : []));
+    expect(limits).toEqual(["slope of grain no more than 1 in 16", "record", "rings at least 240 /m", "record"]);
+  });
+});
+
 it("A lot is in each piece that has a leg of it, told once", () => {
   const legs = [{ lot: "S-9" }, { lot: "S-9" }, { lot: "S-1" }];
   const { lots } = evidenceOf({}, { pieces: [piece("B-1", 1, { lot: undefined, legs })] });

@@ -62,6 +62,7 @@ const APPENDIX: readonly Because[] = [
     "lots.grainSlope",
     "lots.rings",
     "lots.density",
+    "lots.asked.*",
     "lots.body",
     "trials.body",
     "assemblies.joints.drawing",
@@ -148,6 +149,7 @@ const LEDGER: readonly Because[] = [
     "lots.grainSlope",
     "lots.rings",
     "lots.density",
+    "lots.asked.*",
   ],
   ["it tells a reader that something is hidden, and hides in the ledger with it", "entries.amendments.withheld"],
 ];
@@ -172,6 +174,7 @@ export const NOT_IN_THE_DEMO: readonly Because[] = [
     "adhesives.service",
     "adhesives.storage",
     "procedures.facePlyCounts",
+    "lots.asked.*",
     "entries.batches.wood",
     "entries.batches.pieces.scraps",
     "entries.tests.judgedBy",

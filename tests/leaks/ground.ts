@@ -107,7 +107,7 @@ function wood(
   where: string,
   audience: Audience,
   material: (typeof LOT_KINDS)[number],
-): { readonly [key: string]: string } {
+): { readonly [key: string]: unknown } {
   if (material !== "timber") return {};
   const number = (what: string, whole: number): string => words.number(`${where}: ${what}`, audience, whole);
   return {
@@ -115,6 +115,12 @@ function wood(
     grain_slope: `1 : ${number("grain slope", 18)}`,
     rings: `${number("rings", 9)} /in`,
     density: `${number("density", 430)} kg/m³`,
+    asked: {
+      moisture: `at most ${number("moisture asked", 14)} %`,
+      grain_slope: `1 : ${number("grain slope asked", 12)}`,
+      rings: `at least ${number("rings asked", 6)} /in`,
+      density: `at least ${number("density asked", 360)} kg/m³`,
+    },
   };
 }
 

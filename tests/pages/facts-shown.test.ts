@@ -69,6 +69,16 @@ it("A lot's thickness is told on its page", () => {
   expect([thickness("S-9"), thickness("P-9")]).toEqual(["25 mm", undefined]);
 });
 
+it("What the drawings ask of a lot stands beside what it is, also where that is not noted", () => {
+  const asked = { grainSlope: "1 : 16", rings: { typed: "at least 240 /m", least: 240 } };
+  const shown = shownOf({}, "archive", { thickness: undefined, grainSlope: "1 : 18", asked });
+  const file = shown.evidence.lots.get("S-9");
+  expect(file && lotPage(shown, file).particulars.slice(3)).toEqual([
+    { word: "Slope of grain", noted: "1 : 18", limit: "no more than 1 : 16" },
+    { word: "Rings", noted: "not noted", limit: "at least 240 /m" },
+  ]);
+});
+
 it("A procedure that counts face plies says so", () => {
   const word = "Break in a face veneer of plywood";
   const said = (change: object) =>

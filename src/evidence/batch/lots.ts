@@ -1,6 +1,6 @@
 /** Whether the lots are known, in date and not recalled. */
 import type { Lot } from "../../facts/types.ts";
-import { gradeOf, isGraded } from "../lots/grade.ts";
+import { gradeOf } from "../lots/grade.ts";
 import { lastDay } from "../lots/lot-life.ts";
 import { lookUp } from "../record-index.ts";
 import type { Finding } from "../types.ts";
@@ -48,7 +48,7 @@ export function lotRecalled(c: BatchCase): Finding[] {
 export function timberGrade(c: BatchCase): Finding[] {
   if (c.batch.joints.length === 0) return [];
   const lots = c.batch.timber.map((id) => lookUp(c.index.record.lots, id, "lot"));
-  return lots.filter(isGraded).map((lot) => gradeOf(lot, c.find));
+  return lots.flatMap((lot) => gradeOf(lot, c.find));
 }
 
 /** Components and timber, each once. */

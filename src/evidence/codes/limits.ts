@@ -18,6 +18,8 @@ export interface LimitValues {
   "limit/storage": Asked;
   /** Length to a rise of one. */
   "limit/grain-slope": { readonly length: number };
+  /** As typed on the lot. */
+  "limit/timber-asked": { readonly what: "grain slope" | "rings" | "density" | "moisture"; readonly asked: string };
   "limit/service": Asked;
   "limit/humidity": Asked;
   "limit/wood-moisture": Asked;

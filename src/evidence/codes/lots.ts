@@ -19,6 +19,12 @@ interface Sloped {
   readonly slope: string;
 }
 
+interface Graded {
+  readonly lot: string;
+  readonly what: "rings" | "density" | "moisture";
+  readonly found: string;
+}
+
 /** °C */
 interface Kept {
   readonly lot: string;
@@ -30,6 +36,10 @@ export interface LotValues {
   /** Slope of grain as typed. */
   "timber-grade/slope-within": Sloped;
   "timber-grade/slope-steep": Sloped;
+  /** What the drawings ask of the lot beside its slope, as typed. */
+  "timber-grade/within": Graded;
+  "timber-grade/outside": Graded;
+  "timber-grade/not-noted": Pick<Graded, "lot" | "what">;
   "timber-grade/slope-not-noted": { readonly lot: string };
   "lot-storage/not-known": { readonly lot: string };
   "lot-storage/kept": Kept;

@@ -1,10 +1,10 @@
 /** What was delivered at once. */
 import type * as z from "zod";
-import { type Decisions, prose, show, where } from "../decisions.ts";
-import { audience, block, choice, day, either, quantity, share, slope, words } from "../field.ts";
+import { type Decisions, part, prose, show, where } from "../decisions.ts";
+import { audience, block, choice, day, either, quantity, range, share, slope, words } from "../field.ts";
 import { file, idOf } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
-import type { Audience, Day, FilePath, Passage, Placed, Quantity } from "../values.ts";
+import type { Audience, Day, FilePath, Passage, Placed, Quantity, Range } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
 export const lotSchema = block({
@@ -27,7 +27,23 @@ export const lotSchema = block({
   grain_slope: slope().optional(),
   rings: quantity({ dimension: "per length" }, "Growth rings.").optional(),
   density: quantity({ dimension: "density", example: "430 kg/m³" }, "Its density.").optional(),
+  asked: block({
+    grain_slope: slope().optional(),
+    rings: range("per length", "Growth rings.", "at least 6 /in").optional(),
+    density: range("density", "Its density.", "at least 360 kg/m³").optional(),
+    moisture: range("share", "Moisture when it came.", "8 % to 14 %").optional(),
+  }).optional(),
 });
+
+/** What the drawings ask of the timber of a lot; the slope is the steepest. */
+export interface TimberAsked {
+  readonly grainSlope?: string;
+  readonly rings?: Range;
+  readonly density?: Range;
+  readonly moisture?: Range;
+}
+
+const timberAskedShown: Decisions<TimberAsked> = { grainSlope: show, rings: show, density: show, moisture: show };
 
 export type Material = "resin" | "hardener" | "timber" | "plywood" | "other";
 
@@ -48,6 +64,7 @@ export interface Lot extends Placed {
   readonly grainSlope?: string;
   readonly rings?: Quantity;
   readonly density?: Quantity;
+  readonly asked?: TimberAsked;
   readonly audience: Audience;
   readonly body: readonly Passage[];
 }
@@ -71,10 +88,19 @@ export function lotOf({ spec, file, id: own, body, path }: SoundFile<z.output<ty
     grainSlope: spec.grain_slope,
     rings: maybe(spec.rings),
     density: maybe(spec.density),
+    asked: spec.asked && timberAskedOf(spec.asked),
     audience: spec.for ?? "public",
     body,
   });
 }
+
+const timberAskedOf = (asked: NonNullable<z.output<typeof lotSchema>["asked"]>): TimberAsked =>
+  factOf<TimberAsked>({
+    grainSlope: asked.grain_slope,
+    rings: asked.rings,
+    density: asked.density,
+    moisture: asked.moisture,
+  });
 
 export const lotShown: Decisions<Lot> = {
   id: show,
@@ -94,6 +120,7 @@ export const lotShown: Decisions<Lot> = {
   grainSlope: show,
   rings: show,
   density: show,
+  asked: part(timberAskedShown),
   audience: show,
   body: prose("lots"),
 };

@@ -1,7 +1,8 @@
 /** What the page on one lot says: its particulars and everywhere it went. */
 import type { BatchFile, HoldPointFile, JointFile, LotFile, PieceFile } from "../../evidence/types.ts";
 import type { Cut, Lot } from "../../facts/types.ts";
-import type { FactRow } from "./batch-page.ts";
+import { defined } from "../../defined.ts";
+import { type FactRow, NOT_NOTED } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords } from "../../words/dates.ts";
@@ -100,7 +101,8 @@ function cutWords(shown: Shown, { lot }: LotFile, cuts: readonly Cut[]): string 
 
 function particulars(shown: Shown, { lot }: LotFile): FactRow[] {
   const { aircraft, adhesives } = shown.record;
-  const rows: (readonly [string, string | undefined])[] = [
+  const { asked } = lot;
+  const rows: (readonly [string, string | undefined, string?])[] = [
     [
       "Material",
       lot.adhesive === undefined
@@ -119,10 +121,16 @@ function particulars(shown: Shown, { lot }: LotFile): FactRow[] {
     ],
     ["Species", lot.species],
     ["Thickness", lot.thickness === undefined ? undefined : quantityWords(lot.thickness, aircraft.units)],
-    ["Moisture when received", lot.moisture?.typed],
-    ["Slope of grain", lot.grainSlope],
-    ["Rings", lot.rings?.typed],
-    ["Density", lot.density === undefined ? undefined : quantityWords(lot.density, aircraft.units)],
+    ["Moisture when received", lot.moisture?.typed, asked?.moisture?.typed],
+    ["Slope of grain", lot.grainSlope, asked?.grainSlope && `no more than ${asked.grainSlope}`],
+    ["Rings", lot.rings?.typed, asked?.rings?.typed],
+    [
+      "Density",
+      lot.density === undefined ? undefined : quantityWords(lot.density, aircraft.units),
+      asked?.density?.typed,
+    ],
   ];
-  return rows.flatMap(([word, noted]) => (noted === undefined ? [] : [{ word, noted }]));
+  return rows.flatMap(([word, noted, limit]) =>
+    noted === undefined && limit === undefined ? [] : [defined({ word, noted: noted ?? NOT_NOTED, limit })],
+  );
 }

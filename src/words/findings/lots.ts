@@ -17,6 +17,9 @@ export const LOTS: Sentences<LotValues> = {
   "lot-in-date/past": ({ lot, used, until }) => `Lot ${lot} was used on ${used} but was good only until ${until}.`,
   "timber-grade/slope-within": ({ lot, slope }) => `The grain of lot ${lot} slopes ${slope}.`,
   "timber-grade/slope-steep": ({ lot, slope }) => `The grain of lot ${lot} slopes ${slope}, steeper than is allowed.`,
+  "timber-grade/within": (v) => `Of lot ${v.lot} ${GRADED[v.what]} ${v.found}.`,
+  "timber-grade/outside": (v) => `Of lot ${v.lot} ${GRADED[v.what]} ${v.found}, outside what its drawings ask.`,
+  "timber-grade/not-noted": ({ lot, what }) => `Of lot ${lot} nothing is noted of ${what}, for which its drawings ask.`,
   "timber-grade/slope-not-noted": ({ lot }) =>
     `How steep the grain of lot ${lot} is, is not noted, so nothing shows that it is fit for the part.`,
   "lot-storage/not-known": ({ lot }) => `How lot ${lot} was kept until it was used is not known: no logger had it.`,
@@ -31,6 +34,8 @@ export const LOTS: Sentences<LotValues> = {
   "stock/overdrawn": (v) =>
     `By the ${v.by} noted ${v.by === "cuts" ? sawn(v) : mixed(v)} of lot ${v.lot} were used, and ${v.came} came: an amount or a lot is noted wrong.`,
 };
+
+const GRADED = { rings: "the rings are", density: "the density is", moisture: "the moisture on arrival was" } as const;
 
 const logged = ({ lot, least, greatest }: LotValues["lot-storage/kept"], units: Units): string =>
   `From the day lot ${lot} came until it was used the shop was logged at ${temperatureText(least, units)} to ${temperatureText(greatest, units)}`;

@@ -21,10 +21,11 @@ export const RULES: Sentences<RuleValues> = {
   "title/lot-recalled": () => "Lots not recalled",
   "rule/lot-recalled": () =>
     "No lot that went into it has been recalled. A recall does not change what is found of the batch; its joints are quarantined.",
-  "title/timber-grade": () => "Slope of grain of the timber",
+  "title/timber-grade": () => "Timber on arrival",
   "rule/timber-grade": () =>
     "The grain of spruce, and of timber of no noted species, slopes no more than 1 in 15. A steeper lot leaves each batch and joint it is in not shown, until a rework says what replaced it; " +
-    "one of which no slope is noted is a caution on its batch. The slope that the drawings ask stands above this.",
+    "one of which no slope is noted is a caution on its batch. What the lot's file says that the drawings ask (`asked`) stands above that: " +
+    "slope, rings, density, moisture; outside it, or where it is asked and not noted, batch and joint are not shown.",
   "title/shop-temperature": () => "Shop temperature",
   "rule/shop-temperature": () =>
     "The coldest of air, surfaces, wood and the logger's readings while it was glued is no colder than the data sheet asks, and the warmest no warmer. Outside its limits the batch is rejected. " +

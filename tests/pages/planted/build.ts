@@ -129,6 +129,12 @@ export function lotsOf(base: Base): Lot[] {
         grainSlope: say(audience),
         rings: worded({ typed: "", value: 300, unit: "1/m", step: 0 }, say(audience)),
         density: worded(gcc("0.4"), say(audience)),
+        asked: {
+          moisture: { typed: say(audience), most: 0.14 },
+          grainSlope: say(audience),
+          rings: { typed: say(audience), least: 200 },
+          density: { typed: say(audience), least: 300 },
+        },
         ...(material === "timber" ? { adhesive: undefined } : {}),
         body: prose(base, audience, []),
       });
