@@ -36,7 +36,7 @@ export const lotSchema = block({
 });
 
 /** What the drawings ask of the timber of a lot; the slope is the steepest. */
-export interface TimberAsked {
+interface TimberAsked {
   readonly grainSlope?: string;
   readonly rings?: Range;
   readonly density?: Range;
