@@ -255,6 +255,11 @@ describe("A document", () => {
 
   it.each([
     ["papers/page.html", "no tag", ".txt"],
+    ["papers/gadget.js", "alert(1)", ".txt"],
+    ["papers/served.phar", "words <?php system('id');", ".txt"],
+    ["papers/served.php8", "words <?php system('id');", ".txt"],
+    ["papers/served.cgi", "#!/bin/sh", ".txt"],
+    ["papers/served.JSPX", "words", ".txt"],
     ["papers/page.XHTML", "<html xmlns='http://www.w3.org/1999/xhtml'><script>alert(1)</script></html>", ".txt"],
     ["papers/drawing.svgz", "\u001f\u008b", ".txt"],
     ["papers/route.gpx", "<?xml version='1.0'?><gpx/>", ".txt"],

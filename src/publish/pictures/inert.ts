@@ -7,20 +7,27 @@ import { extname } from "node:path";
  * 7: the resource header).
  */
 const HEADER_BYTES = 1445;
-/** Endings that servers and browsers take for pages, whatever the file begins with. */
-const PAGE = /^\.(?:[a-z]*html?|xht|xml|xslt?|xbl|mht|hta|svgz|php\d?|aspx?|jsp)$/;
+/**
+ * Endings that browsers take for pages or for scripts of the site's own, or that servers run, whatever the file begins
+ * with.
+ */
+const PAGE = /^\.(?:[a-z]*html?|php[\ds]?)$/;
+const ALIVE: ReadonlySet<string> = new Set(
+  `.xht .xml .xsl .xslt .xbl .mht .hta .htc .svgz .js .cjs .mjs .pht .phar .asp .aspx .ashx .asmx .jsp .jspx .cfm .stm
+    .cgi .fcgi .pl .py .rb .lua`.split(/\s+/),
+);
 /** An ending that says more than a kind of file may name somebody. */
 const KIND = /^\.[a-z\d]{1,5}$/;
 /** Marks of byte order, and the blanks that may stand before a tag; a letter of UTF-16 has a zero byte beside it. */
 const BEFORE_TAG = /^(?:\xef\xbb\xbf|\xff\xfe|\xfe\xff)?[\0\t\n\f\r ]*/;
 
 /**
- * `.txt` for what is a page, or begins as a tag does; else the file's own ending. `path` is where the file lies.
+ * `.txt` for what is alive, or begins as a tag does; else the file's own ending. `path` is where the file lies.
  * Fails as the disk does.
  */
 export async function inertEnding(path: string): Promise<string> {
   const ending = extname(path).toLowerCase();
-  if (PAGE.test(ending) || (await beginsWithTag(path))) return ".txt";
+  if (PAGE.test(ending) || ALIVE.has(ending) || (await beginsWithTag(path))) return ".txt";
   return ending === "" || KIND.test(ending) ? ending : ".bin";
 }
 
