@@ -1,7 +1,7 @@
 /** The cells of a logger's file, and where they stand in it. */
 import { CsvError, parse } from "csv-parse/sync";
 import { LIMITS } from "../facts/limits.ts";
-import type { Delimiter } from "./form.ts";
+import type { Delimiter } from "./sidecar.ts";
 
 export type Rows = readonly (readonly string[])[];
 

@@ -2,7 +2,7 @@
 import type { Fault } from "../facts/reading.ts";
 import { shown } from "../facts/reading.ts";
 import { linesOf, type Rows, rowsOf } from "./csv.ts";
-import type { Columns, Delimiter, Stated } from "./form.ts";
+import type { Columns, Delimiter, Stated } from "./sidecar.ts";
 import { type Header, headerOf } from "./header.ts";
 import type { Whereabouts } from "./report.ts";
 

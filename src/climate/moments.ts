@@ -1,7 +1,7 @@
 /** From the logger's own clock to moments. What the clock leaves open is a problem and never a guess. */
 import { defined } from "../defined.ts";
 import { type Fault, shown } from "../facts/reading.ts";
-import type { Stated } from "./form.ts";
+import type { Stated } from "./sidecar.ts";
 import type { Layout } from "./layout.ts";
 import type { Readings } from "./readings.ts";
 import { HEADER, type Report } from "./report.ts";

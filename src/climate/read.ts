@@ -7,7 +7,7 @@ import { bytesOf } from "../record/file-bytes.ts";
 import { type Form, type ReadText, readText } from "../record/text/bytes.ts";
 import { Zone } from "../facts/time/zone.ts";
 import type { ClimateLog, Day } from "../facts/types.ts";
-import { BESIDE, type Stated } from "./form.ts";
+import { BESIDE, type Stated } from "./sidecar.ts";
 import { readLog, USUAL_GAP, type Workshop } from "./log.ts";
 import { type FiledLog, overlapProblems } from "./overlap.ts";
 import { type Sidecar, sidecarsOf, statedIn } from "./sidecar.ts";

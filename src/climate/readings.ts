@@ -3,11 +3,11 @@ import { defined } from "../defined.ts";
 import type { ProblemCode } from "../problems/codes.ts";
 import { shown } from "../facts/reading.ts";
 import type { Rows } from "./csv.ts";
-import type { Mark, Stated, TemperatureUnit } from "./form.ts";
+import type { Mark, Stated, TemperatureUnit } from "./sidecar.ts";
 import type { Layout } from "./layout.ts";
 import { HEADER, type Report } from "./report.ts";
 import type { StampReader } from "../facts/time/stamp.ts";
-import { figureOf, inReckoning, isEmpty } from "./value.ts";
+import { figureOf, inReckoning, isEmpty } from "./cell.ts";
 
 /**
  * One row each: the wall time as if it were UTC, seconds east of Greenwich (NaN where the stamp names none), °C,

@@ -1,14 +1,48 @@
-/** Which file beside the logger's files tells of which of them. */
+/** What must be known of a logger's file, and what a builder may say of it in the file beside it. */
 import { defined } from "../defined.ts";
 import type * as z from "zod";
-import { placed, type Problem } from "../problem.ts";
+import { type Place, type Problem, placed } from "../problem.ts";
 import { nearest } from "../facts/nearest.ts";
 import { type Fault, meaning, onlyYouKnow, shown } from "../facts/reading.ts";
 import type { climateSchema } from "../facts/build/climate-log.ts";
 import type { Path } from "../record/text/yaml.ts";
 import type { Passage } from "../facts/types.ts";
-import type { Place } from "../problem.ts";
-import type { Stated } from "./form.ts";
+
+/** Stands in problem texts for the file beside a logger file, until it is known which that is. */
+export const BESIDE = "climate/NAME.md";
+
+export type TemperatureUnit = "°C" | "°F" | "K";
+export type Mark = "." | ",";
+export type Delimiter = "," | ";" | "\t";
+
+/**
+ * What a builder says in `climate/NAME.md` of a file whose form does not show by itself. Everything may be left out.
+ */
+export interface Stated {
+  readonly delimiter?: Delimiter;
+  readonly decimal?: Mark;
+  /** Such as `DD/MM/YYYY HH:mm`. */
+  readonly time?: string;
+  readonly timeColumn?: string;
+  /** `local`, `UTC`, `+01:00` or the name of a time zone. */
+  readonly zone?: string;
+  /** Of the hour that the clock passes twice in autumn, where only one passage was written down. */
+  readonly doubledHour?: "first" | "second";
+  readonly temperature?: { readonly column?: string; readonly unit?: TemperatureUnit };
+  readonly humidity?: { readonly column?: string; readonly unit?: "%" };
+  /** s */
+  readonly gap?: number;
+}
+
+/** Columns by their place in a row, with what the header says of them. */
+export interface Columns {
+  /** One for a whole stamp, or two for a day and a time of day. */
+  readonly time: readonly number[];
+  /** The zone that the header of the time names, as typed. */
+  readonly zone?: string;
+  readonly temperature?: { readonly at: number; readonly unit?: TemperatureUnit };
+  readonly humidity?: { readonly at: number; readonly unit?: "%" };
+}
 
 export type ClimateSpec = z.output<typeof climateSchema>;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Stated } from "../../../src/climate/form.ts";
+import type { Stated } from "../../../src/climate/sidecar.ts";
 import { messages, readings } from "./reading.ts";
 
 const TWO = ["2025-03-08T14:00Z 20 0.5", "2025-03-08T15:00Z 21.5 0.55"];

@@ -1,5 +1,5 @@
 /** Reads a logger's file in a test and says in short what came of it. */
-import type { Stated } from "../../../src/climate/form.ts";
+import type { Stated } from "../../../src/climate/sidecar.ts";
 import { readLog, type Workshop } from "../../../src/climate/log.ts";
 
 const LISBON: Workshop = { timeZone: "Europe/Lisbon", latest: Date.UTC(2026, 0, 1) / 1000 };

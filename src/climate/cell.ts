@@ -1,9 +1,40 @@
-/**
- * Stamps that are figures, as loggers write them: `2025-03-08T14:20:00+01:00`, `08.03.2025 14:20`, `03/08/2025 02:20
- * PM`.
- */
-import { hourOf, type StampReader, wallOf } from "../facts/time/stamp.ts";
+/** What a logger's cell holds: a figure, with or without its unit, or a stamp made of figures. */
+import { KELVIN, fromFahrenheit } from "../facts/quantity/conversions.ts";
+import type { Mark, TemperatureUnit } from "./sidecar.ts";
+import { unitOf } from "./header.ts";
+import { type StampReader, hourOf, wallOf } from "../facts/time/stamp.ts";
 import { offsetOf } from "../facts/time/wall-clock.ts";
+
+export interface Figure {
+  readonly value: number;
+  readonly mark?: Mark;
+  readonly unit?: TemperatureUnit | "%";
+}
+
+const FIGURE = /^([+\-−]?)(\d+)(?:([.,])(\d+))?(?:\s*([^\d\s].*))?$/u;
+const EMPTY = /^(?:|[-–—]+|n\/?a|nan|null|none)$/iu;
+
+/** Whether a cell is one in which loggers leave out a reading. */
+export const isEmpty = (cell: string): boolean => EMPTY.test(cell);
+
+/** The figure; undefined where the cell holds none, or one in thousands. */
+export function figureOf(cell: string): Figure | undefined {
+  const [, sign, whole = "", mark, part = "0", unit] = FIGURE.exec(cell) ?? [];
+  if (sign === undefined) return undefined;
+  const known = unit === undefined ? undefined : unitOf(unit);
+  if (unit !== undefined && known === undefined) return undefined;
+  const value = Number(`${sign === "−" ? "-" : sign}${whole}.${part}`);
+  const isMarked = mark === "." || mark === ",";
+  if (known === undefined) return isMarked ? { value, mark } : { value };
+  return isMarked ? { value, mark, unit: known } : { value, unit: known };
+}
+
+/** °C from a temperature in another unit, or a share from percent. */
+export function inReckoning(value: number, unit: TemperatureUnit | "%"): number {
+  if (unit === "%") return value / 100;
+  if (unit === "°F") return fromFahrenheit(value);
+  return unit === "K" ? value - KELVIN : value;
+}
 
 export type Order = "YMD" | "DMY" | "MDY";
 export type OrderFound =
