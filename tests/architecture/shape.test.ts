@@ -1,6 +1,7 @@
 import { posix } from "node:path";
 import { describe, expect, it } from "vitest";
 import { conversionsIn } from "./conversions.ts";
+import { MOST } from "./limits.ts";
 import { ORDER } from "./order.ts";
 import { functionsOf, importsOf, keptBy, type SourceFile, sourceFiles } from "./source.ts";
 
@@ -85,7 +86,7 @@ describe("The shape of the source", () => {
 
   it("has no file over 250 lines, of tests 400", () => {
     const most = (path: string): number =>
-      path.startsWith("tests/demo/") ? Number.POSITIVE_INFINITY : path.startsWith("tests/") ? 400 : 250;
+      path.startsWith("tests/demo/") ? Number.POSITIVE_INFINITY : path.startsWith("tests/") ? 400 : MOST.file;
     expect(
       all
         .map((file) => ({ path: file.path, lines: file.text.split("\n").length - 1 }))
@@ -101,7 +102,8 @@ describe("The shape of the source", () => {
         functionsOf(file)
           .filter(
             (f) =>
-              f.lines > (file.path.startsWith("tests/") ? 120 : 50) && !(tests(file.path) && f.name === "(no name)"),
+              f.lines > (file.path.startsWith("tests/") ? 120 : MOST.function) &&
+              !(tests(file.path) && f.name === "(no name)"),
           )
           .map((f) => `${file.path}:${f.line} ${f.name}, ${f.lines} lines`),
       ),
@@ -111,7 +113,7 @@ describe("The shape of the source", () => {
   it("has no folder of more than 20 files", () => {
     const counts = new Map<string, number>();
     for (const { path } of product) counts.set(posix.dirname(path), (counts.get(posix.dirname(path)) ?? 0) + 1);
-    expect([...counts].filter(([, files]) => files > 20)).toEqual([]);
+    expect([...counts].filter(([, files]) => files > MOST.folder)).toEqual([]);
   });
 
   it("has at most one line in a hundred over 120 columns", () => {
