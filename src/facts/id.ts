@@ -29,6 +29,16 @@ export function idOf(kind: Kind, description: string, example: string) {
   return ownId(description, example).register(NAMES, { kind });
 }
 
+/** One id, or several in brackets: always a list once read. */
+export function idsOf(kind: Kind, description: string, example: string) {
+  const one = idOf(kind, description, example);
+  return z
+    .union([one, z.array(one).min(1)])
+    .transform((ids) => (typeof ids === "string" ? [ids] : ids))
+    .meta({ description, examples: [example] })
+    .register(NAMES, { kind });
+}
+
 export function pieceIdOf(description: string) {
   return ownPieceId(description).register(NAMES, { kind: "piece" });
 }

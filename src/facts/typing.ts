@@ -39,8 +39,9 @@ export interface Accepted {
   readonly condition?: string | undefined;
 }
 
-/** What later entries say about things of earlier ones. */
+/** What the rest of the record says about an entry: who only looks on, and what later entries say about its things. */
 export interface Later {
+  readonly visitors: ReadonlySet<string>;
   readonly accepted: ReadonlyMap<string, Accepted>;
   readonly closedIn: ReadonlyMap<string, string>;
   /** By the entries that make them. */

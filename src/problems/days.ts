@@ -47,6 +47,31 @@ export const DAYS = {
       "+ ---",
     ],
   },
+  "how-long": {
+    title: "How long it took is not said, or said twice",
+    happened: "A line of hours has neither `time` nor both of `from` and `to`, or it has both.",
+    why: "Hours that nobody noted are not guessed, and two lengths of one line can differ.",
+    mend: "Say how long it took, as in `time: 2:45`, or from when to when.",
+    example: ["@ entries/2025-03-08-caps.md", "- time: 2:45", '+ from: "10:00"'],
+  },
+  "ended-before-begun": {
+    title: "Ended before it began",
+    happened: "Of a line of hours `to` is not after `from`.",
+    why: "It would have taken no time, or less than none.",
+    mend: "Correct one of the two; past midnight ten past twelve is 24:10.",
+    example: ["@ entries/2025-03-08-caps.md", "- time: 2:45", '+ from: "22:00", to: "00:10"'],
+  },
+  "same-person-twice": {
+    title: "One person twice in a line of hours",
+    happened: "A line of hours names the same person twice.",
+    why: "Nobody works the same hour twice.",
+    mend: "Take one of the two away, or name the person who was meant.",
+    example: [
+      "@ entries/2025-03-08-caps.md",
+      "- who: builder, task: gluing, time: 2:45",
+      "+ who: [builder, builder], task: gluing, time: 2:45",
+    ],
+  },
   "settled-twice": {
     title: "Settled twice",
     happened: "An open item is closed, or a departure accepted, a second time.",

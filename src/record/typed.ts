@@ -2,7 +2,7 @@
 import type { Filed, Files } from "./filed.ts";
 import type { FileIndex } from "./file-index.ts";
 import { Zone } from "../facts/time/zone.ts";
-import type { Amendment, ClimateLog, Day, Entry, Record } from "../facts/types.ts";
+import type { Aircraft, Amendment, ClimateLog, Day, Entry, Record } from "../facts/types.ts";
 import { adhesiveOf } from "../facts/build/adhesive.ts";
 import { aircraftOf } from "../facts/build/aircraft.ts";
 import { assemblyOf } from "../facts/build/assembly.ts";
@@ -23,7 +23,7 @@ export function recordOf(
   const [aircraftFile] = sound(files.aircraft, fileIndex);
   if (!aircraftFile) throw new Error("a record without an aircraft is never put together");
   const aircraft = aircraftOf(aircraftFile);
-  const entries = entriesOf(files, amendments, fileIndex, aircraft.timeZone);
+  const entries = entriesOf(files, amendments, fileIndex, aircraft);
   return {
     aircraft,
     assemblies: byId(sound(files.assembly, fileIndex).map(assemblyOf)),
@@ -56,11 +56,12 @@ function entriesOf(
   files: Files,
   amendments: ReadonlyMap<string, readonly Amendment[]>,
   fileIndex: FileIndex,
-  timeZone: string,
+  { timeZone, people }: Aircraft,
 ): Entry[] {
   const zone = Zone.of(timeZone);
   const specs = sound(files.entry, fileIndex);
-  const later = { ...laterOf(specs), amendments };
+  const visitors = new Set([...people.values()].filter(({ role }) => role === "visitor").map(({ id }) => id));
+  const later = { ...laterOf(specs), amendments, visitors };
   return specs
     .map((filed) => entryOf(filed, zone, later))
     .sort((a, b) => (`${a.day} ${a.id}` < `${b.day} ${b.id}` ? -1 : 1));
@@ -68,7 +69,7 @@ function entriesOf(
 
 function laterOf(
   entries: readonly SoundFile<NonNullable<Files["entry"][number]["spec"]>>[],
-): Omit<Later, "amendments"> {
+): Omit<Later, "amendments" | "visitors"> {
   const accepted = new Map<string, Accepted>();
   const closedIn = new Map<string, string>();
   for (const { spec, id } of entries) {

@@ -162,6 +162,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
     title: id,
     assembly: "wing",
     hours: [],
+    visits: [],
     cuts: [],
     batches: [],
     tests: [],

@@ -13,7 +13,7 @@ const NOWHERE: readonly Because[] = [
 
 const PAGE: readonly Because[] = [
   ["people are called by what the edition calls them", "aircraft.people.*"],
-  ["the minutes are told", "entries.hours.typed"],
+  ["the minutes are told", "entries.hours.typed", "entries.visits.typed"],
   ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
   ["the day's page tells it", "entries.weighed.day", "entries.thermometer.entry"],
 ];
@@ -36,9 +36,8 @@ const APPENDIX: readonly Because[] = [
     "assemblies.body",
     "entries.title",
     "entries.assembly",
-    "entries.hours.task",
-    "entries.hours.minutes",
-    "entries.hours.assembly",
+    "entries.hours.*",
+    "entries.visits.*",
     "entries.photos.*",
     "entries.clips.*",
     "entries.attachments.*",
@@ -102,6 +101,7 @@ const NO_NUMBERS = "ledgers are numbers, days and verdicts; words of a builder s
 const NO_LEDGER = "there is no ledger of these";
 
 const LEDGER: readonly Because[] = [
+  ["a visitor's time is no work", "entries.visits.*"],
   [NO_LEDGER, "adhesives.*", "procedures.*", "trials.*", "climate.*", "entries.departures.*", "entries.raised.*"],
   [
     "the finding that it brings about is a row",
@@ -167,6 +167,7 @@ export const NOT_PLANTED: readonly Because[] = [
 
 /** Fields that hold nothing in the demo's record. */
 export const NOT_IN_THE_DEMO: readonly Because[] = [
+  ["a visitor's hand is no help", "entries.visits.hand"],
   ["the aircraft is not far enough to stand on scales", "entries.scales.*"],
   [
     "the rules that ask for it came after the demo's story was written; examples of the schemas show it",

@@ -57,7 +57,13 @@ export async function session(around: Around, day: string, audience: Audience, j
         lot: from,
         amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g`,
       })),
-      hours: inBoth(people).map(({ id: who }, at) => ({ who, task: "gluing", time: `${at + 1}:00` })),
+      hours: inBoth(people).map(({ id: who }, at) => ({
+        who,
+        task: "gluing",
+        time: `${at + 1}:00`,
+        hand: "paid",
+        where: say("where someone worked"),
+      })),
       batches: [
         {
           id: batch,

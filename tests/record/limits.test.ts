@@ -45,9 +45,9 @@ describe("What is made to stop the program", () => {
       const read = await readRecord(folder, { today: TODAY });
       const problems = "problems" in read ? read.problems : [];
       expect(problems).toHaveLength(LIMITS.problems + 1);
-      expect(problems.at(-1)?.more).toBe(100);
+      expect(problems.at(-1)?.more).toBe(1300);
       expect(problemText(problems.at(-1) as Problem)).toBe(
-        `entries/2025-03-09-more.md:506:30  and 100 more problems, of which this is the place of the first  [limit]
+        `entries/2025-03-09-more.md:172:30  and 1,300 more problems, of which this is the place of the first  [limit]
     expected  at most 500 problems told one by one
     mend      mend those above, then look again`,
       );

@@ -144,6 +144,8 @@ export interface Entry extends Placed {
   readonly assembly: string;
   readonly audience: Audience;
   readonly hours: readonly HoursLine[];
+  /** Time of visitors: told, and in no sum of work. */
+  readonly visits: readonly HoursLine[];
   readonly cuts: readonly Cut[];
   readonly batches: readonly Batch[];
   readonly tests: readonly PieceTest[];
@@ -179,6 +181,8 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
   };
   const all = <S, F>(where: Path, list: readonly S[] | undefined, make: (spec: S, path: Path, of: InEntry) => F): F[] =>
     (list ?? []).map((each, index) => make(each, [...where, index], of));
+  const lines = all(["hours"], spec.hours, hoursOf).flat();
+  const looksOn = ({ who }: HoursLine): boolean => later.visitors.has(who);
   return factOf<Entry>({
     id: own,
     place: { file, line: 1, column: 1 },
@@ -189,7 +193,8 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
     title: spec.title,
     assembly: spec.assembly,
     audience: spec.for ?? "public",
-    hours: all(["hours"], spec.hours, hoursOf),
+    hours: lines.filter((line) => !looksOn(line)),
+    visits: lines.filter(looksOn),
     cuts: all(["cut"], spec.cut, cutOf),
     batches: all(["batches"], spec.batches, batchOf),
     tests: all(["tests"], spec.tests, testOf),
@@ -223,6 +228,7 @@ export const entryShown: Decisions<Entry> = {
   assembly: show,
   audience: show,
   hours: each(hoursShown),
+  visits: each(hoursShown),
   cuts: each(cutShown, isCutShown),
   batches: each(batchShown),
   tests: each(testShown, isTestShown),

@@ -25,6 +25,10 @@ export function hoursRows({ record, nameOf }: Shown): Row[] {
       assembly: line.assembly,
       minutes: line.minutes,
       typed: line.typed,
+      from: line.from ?? null,
+      to: line.to ?? null,
+      hand: line.hand ?? null,
+      where: line.where ?? null,
     })),
   );
 }

@@ -1,11 +1,9 @@
 /** Batches: their mix and their times. */
-import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { DIMENSIONS } from "../../facts/quantity/units.ts";
 import type { Path } from "../text/yaml.ts";
 import { Zone } from "../../facts/time/zone.ts";
-import type { Clock } from "../../facts/time/clock.ts";
-import type { Day } from "../../facts/types.ts";
 import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, soundOf } from "./context.ts";
+import { checkClock, pastMidnight } from "./days.ts";
 import { checkComponentLot, checkWoodLot, type Lots } from "./lots.ts";
 import { checkPiece } from "./pieces.ts";
 
@@ -86,33 +84,11 @@ function checkClocks(
   ] as const)
     checkClock(context, filed, [...path, key], clock, zone);
   if (!mixed || !closed || closed.minutes >= mixed.minutes) return;
-  const after = closed.minutes + DAY_MINUTES;
-  const past = after < 36 * 60 ? `${Math.floor(after / 60)}:${String(after % 60).padStart(2, "0")}` : undefined;
-  const mend = past === undefined ? "correct one of the two times" : `if midnight had passed, write "${past}"`;
   report(context, filed, [...path, "closed"], {
     code: "closed-before-mixed",
     message: "closed before it was mixed",
     expected: `a time after ${mixed.typed}`,
     found: closed.typed,
-    mend,
-  });
-}
-
-/** Reports a time of day that clocks, put forward for summer, passed over. */
-export function checkClock(
-  context: CheckContext,
-  filed: EntryFile,
-  path: Path,
-  clock: Clock | undefined,
-  zone: Zone | undefined,
-  day: Day = filed.spec.date,
-): void {
-  if (!clock || !zone || zone.moment(day, clock, "earlier")) return;
-  report(context, filed, path, {
-    code: "skipped-hour",
-    message: "clocks were put forward over this time",
-    expected: "a time that clocks showed that day",
-    found: clock.typed,
-    mend: "write the time that the clock showed",
+    mend: pastMidnight(mixed, closed),
   });
 }

@@ -1,10 +1,13 @@
-/** Days against the start of the build and today. */
+/** Days against the start of the build and today, and times of a day as clocks showed them. */
+import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { type Fault, isFault, shown } from "../../facts/reading.ts";
+import type { Clock } from "../../facts/time/clock.ts";
 import { readDay } from "../../facts/time/day.ts";
+import type { Zone } from "../../facts/time/zone.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Day } from "../../facts/types.ts";
 import type { Filed } from "../filed.ts";
-import { type CheckContext, report, soundOf } from "./context.ts";
+import { type CheckContext, type EntryFile, report, soundOf } from "./context.ts";
 
 export function checkDays(context: CheckContext): void {
   const start = soundOf(context, "aircraft")[0]?.spec.start;
@@ -62,4 +65,34 @@ function notAfterToday(context: CheckContext, filed: Filed<unknown>, path: Path,
     found: day,
     mend: "write the day on which it happened",
   });
+}
+
+/** Reports a time of day that clocks, put forward for summer, passed over. */
+export function checkClock(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  clock: Clock | undefined,
+  zone: Zone | undefined,
+  day: Day = filed.spec.date,
+): void {
+  if (!clock || !zone || zone.moment(day, clock, "earlier")) return;
+  report(context, filed, path, {
+    code: "skipped-hour",
+    message: "clocks were put forward over this time",
+    expected: "a time that clocks showed that day",
+    found: clock.typed,
+    mend: "write the time that the clock showed",
+  });
+}
+
+const LATEST_MINUTES = 36 * 60;
+
+/** What to write where a time of day, too early as it stands, is one of the next day. */
+export function pastMidnight(from: Clock, to: Clock): string {
+  const past = to.minutes + DAY_MINUTES;
+  const next = `${Math.floor(past / 60)}:${String(past % 60).padStart(2, "0")}`;
+  return past < LATEST_MINUTES && to.minutes < from.minutes
+    ? `if midnight had passed, write "${next}"`
+    : "correct one of the two times";
 }

@@ -1,22 +1,9 @@
-/** What an entry names: people, tasks, assemblies, lots, hold points, files. */
-import { nearest, someOf } from "../../facts/nearest.ts";
-import { meaning, onlyYouKnow } from "../../facts/reading.ts";
-import {
-  type CheckContext,
-  type EntryFile,
-  expectAttachment,
-  expectClip,
-  expectId,
-  expectPicture,
-  report,
-  soundOf,
-} from "./context.ts";
+/** What an entry names: people, assemblies, lots, hold points, files. */
+import { type CheckContext, expectAttachment, expectClip, expectId, expectPicture, soundOf } from "./context.ts";
 
 export function checkEntries(context: CheckContext): void {
-  const tasks = soundOf(context, "aircraft")[0]?.spec.tasks;
   for (const filed of soundOf(context, "entry")) {
     expectId(context, filed, ["assembly"], ["assembly"], filed.spec.assembly);
-    checkHours(context, filed, tasks);
     (filed.spec.recalls ?? []).forEach(({ lot }, index) =>
       expectId(context, filed, ["recalls", index, "lot"], ["lot"], lot),
     );
@@ -45,22 +32,4 @@ export function checkEntries(context: CheckContext): void {
       expectAttachment(context, filed, ["attachments", index, "file"], file),
     );
   }
-}
-
-function checkHours(context: CheckContext, filed: EntryFile, tasks: readonly string[] | undefined): void {
-  (filed.spec.hours ?? []).forEach(({ who, task, assembly }, index) => {
-    expectId(context, filed, ["hours", index, "who"], ["person"], who);
-    expectId(context, filed, ["hours", index, "assembly"], ["assembly"], assembly);
-    if (tasks === undefined || tasks.includes(task)) return;
-    const meant = nearest(task, tasks);
-    report(context, filed, ["hours", index, "task"], {
-      code: "unknown-task",
-      message: "this task is not one of the aircraft's",
-      expected: `one of ${someOf(tasks, 20)}`,
-      found: task,
-      ...(meant === undefined
-        ? onlyYouKnow("use one of these words, or add this one to `tasks` in aircraft.md")
-        : meaning(meant)),
-    });
-  });
 }

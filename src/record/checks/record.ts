@@ -11,12 +11,12 @@ import { checkAssemblies } from "./assemblies.ts";
 import { checkBatches } from "./batches.ts";
 import { checkCredit } from "./credit.ts";
 import { checkCuts } from "./cuts.ts";
-import { checkDayHours } from "./day-hours.ts";
 import { checkDays } from "./days.ts";
 import type { CheckContext } from "./context.ts";
 import { checkDepartures, checkOpenItems } from "./later.ts";
 import { checkEntries } from "./entries.ts";
 import { checkFiles } from "./files.ts";
+import { checkHours } from "./hours.ts";
 import { checkJoints } from "./joints.ts";
 import { checkMeasurements } from "./measurements.ts";
 import { checkProse, filesNamed } from "./prose.ts";
@@ -31,7 +31,7 @@ const CHECKS = [
   checkAssemblies,
   checkDays,
   checkEntries,
-  checkDayHours,
+  checkHours,
   checkCuts,
   checkBatches,
   checkTests,

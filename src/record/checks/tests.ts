@@ -1,7 +1,7 @@
 /** Tests of pieces. */
 import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { Zone } from "../../facts/time/zone.ts";
-import { checkClock } from "./batches.ts";
+import { checkClock } from "./days.ts";
 import {
   type BatchSpec,
   type CheckContext,

@@ -1,6 +1,6 @@
 /** Readings of a thermometer of least and greatest. */
 import { Zone } from "../../facts/time/zone.ts";
-import { checkClock } from "./batches.ts";
+import { checkClock } from "./days.ts";
 import { type CheckContext, type EntryFile, report, soundOf } from "./context.ts";
 
 type Reading = NonNullable<EntryFile["spec"]["thermometer"]>[number];

@@ -8,11 +8,18 @@ export function bare(form: z.ZodType | undefined): z.ZodType | undefined {
   return def?.innerType ? bare(def.innerType) : form;
 }
 
+/** The forms of which a value may have any: one item, or a list of them. */
+export function formsOf(form: z.ZodType | undefined): readonly z.ZodType[] {
+  const def = bare(form)?.def as { in?: z.ZodType; options?: readonly z.ZodType[] } | undefined;
+  return def?.options ?? (def?.in ? formsOf(def.in) : []);
+}
+
 /** The form at a path, where `form` allows anything there; a number stands for any item of a list. */
 export function formAt(form: z.ZodType | undefined, path: Path): z.ZodType | undefined {
   let at = form;
   for (const step of path) {
-    const def = bare(at)?.def as { element?: z.ZodType; shape?: { [key: string]: z.ZodType } } | undefined;
+    const several = typeof step === "number" ? formsOf(at).find(({ type }) => type === "array") : undefined;
+    const def = (several ?? bare(at))?.def as { element?: z.ZodType; shape?: { [key: string]: z.ZodType } } | undefined;
     at = typeof step === "number" ? def?.element : def?.shape?.[String(step)];
   }
   return bare(at);

@@ -9,6 +9,21 @@ import { bare, formAt, isOptional, shapeAt } from "./form.ts";
 
 type Issue = z.core.$ZodIssue;
 
+/** Of a value that may be one or a list, the issues of the form that was typed. */
+export function issuesOf(issues: readonly Issue[], data: Data): Issue[] {
+  return issues.flatMap((issue) => {
+    if (issue.code !== "invalid_union") return [issue];
+    const value = valueAt(data, issue.path);
+    if (value === undefined) return [issue];
+    const isOther = ([first]: readonly Issue[]): boolean => first?.code === "invalid_type" && first.path.length === 0;
+    const meant = issue.errors.find((errors) => !isOther(errors)) ?? issue.errors[0] ?? [];
+    return issuesOf(
+      meant.map((one) => ({ ...one, path: [...issue.path, ...one.path] })),
+      data,
+    );
+  });
+}
+
 export function problemsOf(issue: Issue, schema: z.ZodType, front: FrontMatter): Problem[] {
   const path = issue.path;
   if (issue.code === "unrecognized_keys") {
@@ -44,6 +59,13 @@ function faultIn(issue: Issue, path: Path, schema: z.ZodType, value: Data, front
       return { ...withoutMend(fault), ...onlyYouKnow("give the id as it stands where the thing itself is") };
     if (fault) return fault;
   }
+  if (issue.code === "too_small")
+    return {
+      code: "empty",
+      message: `${nameOf(path)} has nothing in its brackets`,
+      expected: about(path, schema),
+      mend: isOptional(schema, path) ? "write what it is, or take the line away" : "write what it is",
+    };
   if (issue.code === "invalid_value") return wrongWord(issue.values.map(String), value, front.typedAt(path));
   if (issue.code === "invalid_type") return wrongForm(issue.expected, path, value, schema, front.typedAt(path));
   return {
@@ -172,6 +194,7 @@ function exampleOf(schema: z.ZodType | undefined): string {
 }
 
 function quoted(example: string): string {
+  if (example.startsWith("{")) return example;
   return /^\d{1,2}:\d{2}$/.test(example) || /\s:\s/.test(example) || /[,;]|: /.test(example) ? `"${example}"` : example;
 }
 

@@ -2,7 +2,7 @@
 import type * as z from "zod";
 import type { Place, Problem } from "../../problem.ts";
 import type { Data, FrontMatter, Path } from "../text/yaml.ts";
-import { problemsOf, valueAt } from "./issues.ts";
+import { issuesOf, problemsOf, valueAt } from "./issues.ts";
 
 export interface Parsed<S> {
   readonly spec: S | undefined;
@@ -22,8 +22,9 @@ export function parse<T extends z.ZodType>(
 ): Parsed<z.output<T>> {
   const result = schema.safeParse(front.data);
   if (result.success) return { spec: result.data, problems: [], placeOf: front.placeOf, typedAt: front.typedAt };
-  const problems = result.error.issues.flatMap((issue) => problemsOf(issue, schema, front));
-  const { spec, original } = salvaged(schema, front.data, result.error.issues, standIns);
+  const issues = issuesOf(result.error.issues, front.data);
+  const problems = issues.flatMap((issue) => problemsOf(issue, schema, front));
+  const { spec, original } = salvaged(schema, front.data, issues, standIns);
   return {
     spec,
     problems,
@@ -49,7 +50,7 @@ function salvaged<T extends z.ZodType>(schema: T, data: Data, issues: readonly z
     pruned = prune(data, removed, standIns);
     const result = schema.safeParse(pruned.data);
     if (result.success) return { spec: result.data, original: pruned.original };
-    left = result.error.issues;
+    left = issuesOf(result.error.issues, pruned.data);
   }
   return { spec: undefined, original: pruned.original };
 }

@@ -4,6 +4,7 @@ import type {
   Batch,
   Departure,
   Entry,
+  HoursLine,
   Lot,
   Measurement,
   OpenItem,
@@ -63,9 +64,8 @@ export function session(ground: Ground, at: number): Session {
     cuts: lots
       .filter(({ material }) => material === "timber")
       .map((one) => cut(worded(mm("900"), say(narrowest(audience, one.audience))), { ...of, lot: one.id })),
-    hours: [
-      { place, who: pick(...people).id, task: say(audience), minutes: 30, typed: say(audience), assembly: "wing" },
-    ],
+    hours: [hoursLine(ground, audience)],
+    visits: [hoursLine(ground, audience)],
     thermometer: [thermometer(ground, audience, of)],
     measurements: [
       measurement({
@@ -195,6 +195,21 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
     wood: some(celsius("19")),
     moisture: some(pc("10")),
   });
+}
+
+function hoursLine({ say, pick, people }: Ground, audience: Audience): HoursLine {
+  return {
+    place,
+    who: pick(...people).id,
+    task: say(audience),
+    minutes: 30,
+    typed: say(audience),
+    from: say(audience),
+    to: say(audience),
+    hand: pick("paid", "unpaid"),
+    where: say(audience),
+    assembly: "wing",
+  };
 }
 
 function thermometer({ say }: Ground, audience: Audience, { entry: id, day: read }: Of): Thermometer {
