@@ -9,7 +9,7 @@ export function bare(form: z.ZodType | undefined): z.ZodType | undefined {
 }
 
 /** The forms of which a value may have any: one item, or a list of them. */
-export function formsOf(form: z.ZodType | undefined): readonly z.ZodType[] {
+function formsOf(form: z.ZodType | undefined): readonly z.ZodType[] {
   const def = bare(form)?.def as { in?: z.ZodType; options?: readonly z.ZodType[] } | undefined;
   return def?.options ?? (def?.in ? formsOf(def.in) : []);
 }
