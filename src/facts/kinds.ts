@@ -8,7 +8,7 @@ import { climateSchema } from "./build/climate-log.ts";
 import { lotSchema } from "./build/lot.ts";
 import { procedureSchema } from "./build/procedure.ts";
 import { trialSchema } from "./build/trial.ts";
-import { entrySchema } from "./entry/entry.ts";
+import { entrySchema } from "./entry/entry-form.ts";
 
 export const SCHEMAS = {
   aircraft: aircraftSchema,

@@ -57,13 +57,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         lot: from,
         amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g`,
       })),
-      hours: inBoth(people).map(({ id: who }, at) => ({
-        who,
-        task: "gluing",
-        time: `${at + 1}:00`,
-        hand: "paid",
-        where: say("where someone worked"),
-      })),
+      hours: hoursTyped(people, say),
       batches: [
         {
           id: batch,
@@ -325,3 +319,12 @@ function attachments(
     };
   });
 }
+
+const hoursTyped = (people: Around["people"], say: Say): Value[] =>
+  inBoth(people).map(({ id: who }, at) => ({
+    who,
+    task: "gluing",
+    time: `${at + 1}:00`,
+    hand: "paid",
+    where: say("where someone worked"),
+  }));

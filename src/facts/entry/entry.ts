@@ -1,137 +1,29 @@
 /** What happened on a day: an entry with all its facts. */
 import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
-import { audience, block, day, list, words } from "../field.ts";
-import { idOf } from "../id.ts";
-import { type Batch, batchAmended, batchOf, batchSchema, batchShown } from "../glue/batch.ts";
-import { type Cut, cutAmended, cutOf, cutSchema, cutShown, isCutShown } from "../glue/cut.ts";
-import { isRecallShown, type Recall, recallAmended, recallOf, recallSchema, recallShown } from "../glue/recall.ts";
-import {
-  isRejectionShown,
-  type Rejection,
-  rejectionAmended,
-  rejectionOf,
-  rejectionSchema,
-  rejectionShown,
-} from "../glue/rejection.ts";
-import { type Rework, reworkAmended, reworkOf, reworkSchema, reworkShown } from "../glue/rework.ts";
-import { isTestShown, type PieceTest, testAmended, testOf, testSchema, testShown } from "../glue/test.ts";
+import { type Batch, batchOf, batchShown } from "../glue/batch.ts";
+import { type Cut, cutOf, cutShown, isCutShown } from "../glue/cut.ts";
+import { isRecallShown, type Recall, recallOf, recallShown } from "../glue/recall.ts";
+import { isRejectionShown, type Rejection, rejectionOf, rejectionShown } from "../glue/rejection.ts";
+import { type Rework, reworkOf, reworkShown } from "../glue/rework.ts";
+import { isTestShown, type PieceTest, testOf, testShown } from "../glue/test.ts";
 import { factOf, type InEntry, type Later, type SoundFile } from "../typing.ts";
 import type { Zone } from "../time/zone.ts";
 import type { Audience, Day, FilePath, Passage, Path, Placed } from "../values.ts";
-import { acceptanceAmended, acceptanceSchema } from "../work/acceptance.ts";
-import {
-  type Departure,
-  departureAmended,
-  departureOf,
-  departureSchema,
-  departureShown,
-  isDepartureShown,
-} from "../work/departure.ts";
-import { type HoursLine, hoursAmended, hoursOf, hoursSchema, hoursShown } from "../work/hours.ts";
-import {
-  type Inspection,
-  inspectionAmended,
-  inspectionOf,
-  inspectionSchema,
-  inspectionShown,
-} from "../work/inspection.ts";
-import {
-  type Measurement,
-  measurementAmended,
-  measurementOf,
-  measurementSchema,
-  measurementShown,
-} from "../work/measurement.ts";
-import {
-  isOpenItemShown,
-  type OpenItem,
-  openItemOf,
-  openItemShown,
-  openItemsAmended,
-  openItemsSchema,
-} from "../work/open-item.ts";
-import { type OnScales, scalesAmended, scalesOf, scalesSchema, scalesShown } from "../work/scales.ts";
-import {
-  type Thermometer,
-  thermometerAmended,
-  thermometerOf,
-  thermometerSchema,
-  thermometerShown,
-} from "../work/thermometer.ts";
-import { type Weighing, weighingAmended, weighingOf, weighingSchema, weighingShown } from "../work/weighing.ts";
-import { type Amending, type AmendingOf, exempt, TELLS_NOTHING } from "./amending.ts";
+import { type Departure, departureOf, departureShown, isDepartureShown } from "../work/departure.ts";
+import { type HoursLine, hoursOf, hoursShown } from "../work/hours.ts";
+import { type Inspection, inspectionOf, inspectionShown } from "../work/inspection.ts";
+import { type Measurement, measurementOf, measurementShown } from "../work/measurement.ts";
+import { isOpenItemShown, type OpenItem, openItemOf, openItemShown } from "../work/open-item.ts";
+import { type OnScales, scalesOf, scalesShown } from "../work/scales.ts";
+import { type Thermometer, thermometerOf, thermometerShown } from "../work/thermometer.ts";
+import { type Weighing, weighingOf, weighingShown } from "../work/weighing.ts";
 import { type Amendment, amendmentShown, isAmendmentShown } from "./amendment.ts";
-import { amendmentSchema } from "./amends.ts";
-import { type Attachment, attachmentOf, attachmentSchema, attachmentShown, isAttachmentShown } from "./attachment.ts";
-import { type Clip, clipOf, clipSchema, clipShown } from "./clip.ts";
-import { isFileShown, type Photo, photoOf, photoSchema, photoShown } from "./photo.ts";
+import { type Attachment, attachmentOf, attachmentShown, isAttachmentShown } from "./attachment.ts";
+import { type Clip, clipOf, clipShown } from "./clip.ts";
+import { isFileShown, type Photo, photoOf, photoShown } from "./photo.ts";
+import type { entrySchema } from "./entry-form.ts";
 
-const shape = {
-  date: day("The day, as in the file's name."),
-  title: words("What was done, in a few words.", "Rear spar caps laminated"),
-  assembly: idOf("assembly", "The assembly that was worked on.", "tailplane"),
-  for: audience().optional(),
-  hours: list(hoursSchema, "Who worked how long at what.").optional(),
-  cut: list(cutSchema, "What was sawn from lots of timber and plywood that day.").optional(),
-  batches: list(batchSchema, "The batches of adhesive mixed that day.").optional(),
-  tests: list(testSchema, "The test pieces broken that day.").optional(),
-  thermometer: list(
-    thermometerSchema,
-    "Readings of a thermometer of least and greatest, each for the time since it was set.",
-  ).optional(),
-  measurements: list(measurementSchema, "What was measured.").optional(),
-  weighed: list(weighingSchema, "Parts weighed on the way.").optional(),
-  scales: scalesSchema.optional(),
-  departures: list(departureSchema, "Work that differs from the drawing.").optional(),
-  accepts: list(acceptanceSchema, "Departures of earlier days accepted now.").optional(),
-  open_items: openItemsSchema.optional(),
-  recalls: list(recallSchema, "Notices that a lot must not be trusted.").optional(),
-  reworks: list(reworkSchema, "Joints that were opened and cleaned of glue.").optional(),
-  rejects: list(rejectionSchema, "Batches you do not trust, whatever their pieces show.").optional(),
-  inspections: list(inspectionSchema, "Hold points that someone looked at.").optional(),
-  photos: list(photoSchema, "Pictures of the day.").optional(),
-  clips: list(clipSchema, "Video clips of the day.").optional(),
-  attachments: list(attachmentSchema, "Papers that belong to the day.").optional(),
-};
-
-/** What of an entry a later one can amend. */
-export const entryAmended: AmendingOf<typeof shape> = {
-  date: {
-    how: "day",
-    says: "The day on which it happened, where the entry was written under another; the entry keeps its file's name.",
-  },
-  title: TELLS_NOTHING,
-  assembly: exempt("lines name an assembly of their own where the entry's is not theirs"),
-  for: exempt("what was shown once is not hidden by an amendment"),
-  hours: hoursAmended,
-  cut: cutAmended,
-  batches: batchAmended,
-  tests: testAmended,
-  thermometer: thermometerAmended,
-  measurements: measurementAmended,
-  weighed: weighingAmended,
-  scales: scalesAmended,
-  departures: departureAmended,
-  accepts: acceptanceAmended,
-  open_items: { how: "within", parts: openItemsAmended },
-  recalls: recallAmended,
-  reworks: reworkAmended,
-  rejects: rejectionAmended,
-  inspections: inspectionAmended,
-  photos: TELLS_NOTHING,
-  clips: TELLS_NOTHING,
-  attachments: TELLS_NOTHING,
-};
-
-/** Front matter of an entry. What it amends is not itself amended: another amendment of the same entry is. */
-export const entrySchema = block({
-  ...shape,
-  amends: list(
-    amendmentSchema(shape, entryAmended as { readonly [key: string]: Amending }),
-    "Earlier entries that were written down wrong: what is right, and why.",
-  ).optional(),
-});
 type EntrySpec = z.output<typeof entrySchema>;
 
 export interface Entry extends Placed {

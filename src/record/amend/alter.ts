@@ -1,7 +1,7 @@
 /** Finds the facts of an entry that an amendment means, and alters them. */
 import { defined } from "../../defined.ts";
 import { isOptional } from "../schema/form.ts";
-import { entrySchema } from "../../facts/entry/entry.ts";
+import { entrySchema } from "../../facts/entry/entry-form.ts";
 import type { Fault } from "../../facts/reading.ts";
 import type { Path } from "../text/yaml.ts";
 import * as faults from "./faults.ts";

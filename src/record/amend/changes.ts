@@ -1,6 +1,6 @@
 /** What an amendment changes, in words that an edition can look through. */
 import type { Place } from "../../problem.ts";
-import { entrySchema } from "../../facts/entry/entry.ts";
+import { entrySchema } from "../../facts/entry/entry-form.ts";
 import { formAt } from "../schema/form.ts";
 import type { Data } from "../text/yaml.ts";
 import type { Audience, Change, Ref, Said } from "../../facts/types.ts";

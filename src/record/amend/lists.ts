@@ -1,7 +1,7 @@
 /** Which facts of an entry can be amended, as their forms say, and where they stand. */
 import type { FoundBy } from "../../facts/entry/amending.ts";
 import { waysIn } from "../../facts/entry/amending.ts";
-import { entryAmended } from "../../facts/entry/entry.ts";
+import { entryAmended } from "../../facts/entry/entry-form.ts";
 import { pieceAmended } from "../../facts/glue/piece.ts";
 import type { Path } from "../../facts/values.ts";
 
