@@ -269,6 +269,8 @@ describe("A document", () => {
     ["papers/plan.dxf", "0\nSECTION", ".dxf"],
     ["papers/notes", "two lines", ""],
     ["papers/bill.from-somebody", "two lines", ".bin"],
+    ["papers/gadget.wasm", "\u0000asm", ".bin"],
+    ["papers/bill.anna", "two lines", ".bin"],
   ])("never runs when it is opened: %s that begins with %j ends in %j", async (file, bytes, ending) => {
     const content = scratch();
     writeAll(content, { [file]: bytes });
