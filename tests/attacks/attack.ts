@@ -12,6 +12,7 @@
 import { readFileSync } from "node:fs";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Evidence } from "../../src/evidence/types.ts";
+import type { Record } from "../../src/facts/types.ts";
 import { problemText } from "../../src/problem.ts";
 import { alter } from "./alter.ts";
 import type { Workbench } from "./workbench.ts";
@@ -38,16 +39,30 @@ export function attacksIn(path: string): Attack[] {
     });
 }
 
+type Read = Awaited<ReturnType<Workbench["read"]>>;
+
+/** What was read of each attack: mutants of the evidence are tried on it without reading it anew. */
+const reads = new WeakMap<object, Promise<Read>>();
+
+function readOf(bench: Workbench, attack: Pick<Attack, "changes">): Promise<Read> {
+  const read = reads.get(attack) ?? bench.read(bench.changed((folder) => alter(folder, attack.changes)));
+  reads.set(attack, read);
+  return read;
+}
+
+/** The same record as nobody has reckoned it yet. */
+const afresh = (record: Record): Record => ({ ...record, ...(record.before && { before: record.before.map(afresh) }) });
+
 /** What the program says of the things that the attack expects something of, in the same words. */
 export async function answer(bench: Workbench, attack: Pick<Attack, "changes" | "expected">): Promise<string[]> {
-  const read = await bench.read(bench.changed((folder) => alter(folder, attack.changes)));
+  const read = await readOf(bench, attack);
   if ("problems" in read) {
     const codes = read.problems.map(({ code }) => `problem ${code}`);
     return attack.expected.every((line) => codes.includes(line))
       ? [...attack.expected]
       : read.problems.map(problemText);
   }
-  const evidence = reckon(read.record);
+  const evidence = reckon(afresh(read.record));
   return attack.expected.map((line) => stated(evidence, line));
 }
 

@@ -1,5 +1,5 @@
 /**
- * `npm run mutants [-- --sample 20] [paths]`: tries the mutants of the reckoning and the evidence and tells who lived. A sample is spread evenly
+ * `npm run mutants [-- --sample 20] [-- --resume] [paths]`: tries the mutants of the reckoning and the evidence and tells who lived. A sample is spread evenly
  * and tried in one go, but for mutants that need a process each.
  * Fails where one lived that is not on the list of survivors.
  */
@@ -12,15 +12,23 @@ import { CACHE, JOURNAL_FILE, type Mutant, read, write } from "./journal.ts";
 import { report } from "./report.ts";
 import { isListed } from "./survivors.ts";
 
-/** Quick tests go first; those that take longer than the last are never asked. */
-const LONGEST_TESTS_MS = [15, 100, 1500];
+/** How long a test may take, ms, and how many of a file are asked of each mutant. */
+interface Round {
+  readonly longest: number;
+  readonly tries?: number;
+}
+
+/** Quick tests go first, and few of each file; those that take longer than the last are never asked. */
+const ROUNDS: readonly Round[] = [{ longest: 15, tries: 6 }, { longest: 15 }, { longest: 100 }, { longest: 1500 }];
 /** Tests that go through so much that a sample would take minutes: the first are asked only of what lives after all others, the rest not at all, and a sample has nothing of what they are for. */
 const SLOW = ["quarantine", "recall", "removal"].map((name) => `tests/evidence/${name}.test.ts`);
+/** They reckon whole records: a sample asks them only of what lives after all others. */
+const ATTACKS = "tests/attacks/attacks.test.ts";
 const UNASKED = ["fisher", "forecast", "tolerance-factor", "trial-power"].map(
   (name) => `tests/reckoning/${name}.test.ts`,
 );
 const UNSAMPLED =
-  /\/(?:binomial-coefficient|drawn-weeks|factorials|finish-week|fisher-exact|fisher-table|forecast-backtest|least-shown-effect|local-time|tolerance-factor|work-ahead)\.ts$/;
+  /\/(?:binomial-coefficient|drawn-weeks|factorials|finish-week|fisher-exact|fisher-table|forecast-backtest|least-shown-effect|local-time|tolerance-factor|trial-power|work-ahead)\.ts$/;
 const LONGEST_OF_SAMPLE_MS = [200, 6000];
 const LONGEST_AFRESH_MS = 300;
 const HANGS_AFTER_MS = 60_000;
@@ -28,7 +36,10 @@ const LOOKS_EVERY_MS = 5000;
 /** These keep what they reckoned for as long as the process lives, so a mutant can hide behind it. */
 const REMEMBERING = ["src/reckoning/time/calendar.ts", "src/evidence/amended.ts"];
 
-const { values, positionals } = parseArgs({ options: { sample: { type: "string" } }, allowPositionals: true });
+const { values, positionals } = parseArgs({
+  options: { sample: { type: "string" }, resume: { type: "boolean", default: false } },
+  allowPositionals: true,
+});
 
 /** Runs vitest. It has hung, and is stopped, where a mutant is being tried and nothing was written down for too long, counted by what the machine has to do. */
 function vitest(
@@ -69,11 +80,11 @@ function vitest(
   });
 }
 
-async function tryAll(longest: number, but: readonly string[] = []): Promise<void> {
+async function tryAll({ longest, tries }: Round, but: readonly string[] = []): Promise<void> {
   for (;;) {
     const before = read().length;
     const { code, hung } = await vitest(
-      { MUTANTS_LONGEST_TEST: String(longest) },
+      { MUTANTS_LONGEST_TEST: String(longest), MUTANTS_TRIES: String(tries ?? Number.POSITIVE_INFINITY) },
       but.map((file) => `--exclude=${file}`),
     );
     const last = read().at(-1);
@@ -120,16 +131,16 @@ function needingProcess(mutants: readonly Mutant[]): Mutant[] {
 /** Mutants that need a process each are left out. */
 async function trySample(mutants: readonly Mutant[]): Promise<Mutant[]> {
   const [quick = 0, slow = 0] = LONGEST_OF_SAMPLE_MS;
-  await tryAll(quick, [...SLOW, ...UNASKED]);
+  await tryAll({ longest: quick }, [...SLOW, ...UNASKED, ATTACKS]);
   const left = new Set(needingProcess(mutants));
   const tried = mutants.filter((one) => !left.has(one));
   const dead = killed();
-  if (!tried.every(({ id }) => dead.has(id))) await tryAll(slow, UNASKED);
+  if (!tried.every(({ id }) => dead.has(id))) await tryAll({ longest: slow }, UNASKED);
   return tried;
 }
 
 async function tryWhole(mutants: readonly Mutant[]): Promise<readonly Mutant[]> {
-  for (const longest of LONGEST_TESTS_MS) await tryAll(longest);
+  for (const round of ROUNDS) await tryAll(round, SLOW);
   await tryAfresh(needingProcess(mutants));
   return mutants;
 }
@@ -142,10 +153,10 @@ function sampleOf(mutants: readonly Mutant[], n: number): Mutant[] {
 }
 
 mkdirSync(CACHE, { recursive: true });
-rmSync(JOURNAL_FILE, { force: true });
+if (!values.resume) rmSync(JOURNAL_FILE, { force: true });
 const all = await instrument(positionals.length > 0 ? positionals : ["src/"]);
 const isSample = values.sample !== undefined;
 const chosen = isSample ? sampleOf(all, Number(values.sample)) : all;
-write({ note: "chosen", ids: chosen.map(({ id }) => id) });
+if (!values.resume) write({ note: "chosen", ids: chosen.map(({ id }) => id) });
 const tried = await (isSample ? trySample(chosen) : tryWhole(chosen));
 process.exitCode = report(tried, isSample) ? 0 : 1;

@@ -16,6 +16,8 @@ interface Switches {
 
 const switches = ((globalThis as { __stryker__?: Switches }).__stryker__ ??= {});
 const LONGEST_MS = Number(process.env["MUTANTS_LONGEST_TEST"]);
+/** How many tests of a file are asked of a mutant in this round: what they do not notice is left for the next. */
+const MOST_TRIES = Number(process.env["MUTANTS_TRIES"] ?? Number.POSITIVE_INFINITY);
 const ONE = process.env["MUTANTS_ONE"];
 const notes = read();
 const chosen = new Set(notes.flatMap((one) => (one.note === "chosen" ? one.ids : [])));
@@ -30,6 +32,7 @@ const tooLong = new Set(notes.flatMap((one) => (one.note === "took" && one.ms > 
 export default class TryMutants extends TestRunner {
   #reached = new Set<string>();
   #spoilt = false;
+  #tries = new Map<string, number>();
 
   async runTask(test: RunnerTestCase): Promise<void> {
     const name = `${test.file.name}: ${test.fullTestName}`;
@@ -38,8 +41,15 @@ export default class TryMutants extends TestRunner {
     this.#noteImport(test.file.name);
     const { reached, micros } = await this.#unmutated(test, name);
     if (micros / 1000 > LONGEST_MS) return;
+    let isLeft = false;
     for (const id of reached) {
       if (!chosen.has(id) || settled.has(id)) continue;
+      const tries = this.#tries.get(id) ?? 0;
+      this.#tries.set(id, tries + 1);
+      if (tries >= MOST_TRIES) {
+        isLeft = true;
+        continue;
+      }
       write({ note: "trying", test: name, id });
       const outcome = await tried(test, id, micros);
       if (outcome === "passed") continue;
@@ -48,7 +58,7 @@ export default class TryMutants extends TestRunner {
       write({ note: this.#spoilt ? "remembered" : outcome, id, by: name });
       if (this.#spoilt) return;
     }
-    write({ note: "done", test: name });
+    if (!isLeft) write({ note: "done", test: name });
   }
 
   async #withOne(test: RunnerTestCase, name: string): Promise<void> {

@@ -1,11 +1,21 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { join, relative } from "node:path";
 import { defineConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
 import { COPIES } from "./journal.ts";
 
 const root = new URL("../..", import.meta.url).pathname;
 const copyOf = (id: string): string => join(root, COPIES, relative(root, id));
 const one = process.env["MUTANTS_ONE"] !== undefined;
+
+/** Small files first: they are about little, and notice best what is wrong with that. */
+class SmallFirst extends BaseSequencer {
+  override sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const size = ({ moduleId }: TestSpecification): number =>
+      moduleId.endsWith("attacks.test.ts") ? Number.POSITIVE_INFINITY : statSync(moduleId).size;
+    return Promise.resolve([...files].sort((a, b) => size(a) - size(b)));
+  }
+}
 
 /** The tests that judge mutants: those of the pure rooms, but for the two of great records, on the source with its mutants in it. */
 export default defineConfig({
@@ -18,12 +28,13 @@ export default defineConfig({
     },
   ],
   test: {
-    include: ["tests/reckoning/**/*.test.ts", "tests/evidence/**/*.test.ts"],
+    include: ["tests/reckoning/**/*.test.ts", "tests/evidence/**/*.test.ts", "tests/attacks/attacks.test.ts"],
     exclude: ["tests/evidence/size.test.ts", "tests/evidence/climate-size.test.ts"],
     setupFiles: ["tests/mutation/one-mutant.ts"],
     runner: "tests/mutation/try-mutants.ts",
     ...(one ? { bail: 1, isolate: false } : {}),
-    testTimeout: 60_000,
+    testTimeout: 600_000,
+    sequence: { sequencer: SmallFirst },
     maxWorkers: 1,
     fileParallelism: false,
   },

@@ -136,6 +136,14 @@ describe("The climate of a workshop", () => {
     expect(spanOf(temperature, 0, 10)).toEqual({ whole: true, known: 10, mean: 21, least: 20, greatest: 22 });
   });
 
+  it("has in a gap the least of a thermometer for warmth, and its greatest for heat", () => {
+    const logs = [log([0, 100], [20, 20], [0.5, 0.5])];
+    const { temperature, warmest, humidity } = climateTracks(logs, [{ from: 0, to: 100, least: 11, greatest: 33 }]);
+    expect(spanOf(temperature, 10, 90)).toMatchObject({ whole: true, least: 11, greatest: 11 });
+    expect(spanOf(warmest, 10, 90)).toMatchObject({ whole: true, least: 33, greatest: 33 });
+    expect(spanOf(humidity, 10, 90)).toBeUndefined();
+  });
+
   it("joins files, whichever comes first, and counts once what stands in both", () => {
     const [early, late] = [
       log([0, 5, 10], [20, 21, 22], [0.5, 0.5, 0.5]),

@@ -56,6 +56,32 @@ describe("What a thermometer of least and greatest adds to a log", () => {
     expect(asked(filled(log, [held(10, 20, 3)], Math.min), 0, 50)).toEqual(asked(log, 0, 50));
   });
 
+  it("fills no step of just the limit, and any step beyond the shorter limit of its two readings", () => {
+    const log = (step: number, [first, second]: readonly [number, number]): Readings => ({
+      times: Float64Array.from([0, step * HOUR]),
+      values: Float64Array.from([20, 20]),
+      limits: Float64Array.from([first * HOUR, second * HOUR]),
+    });
+    const least = (readings: Readings): number | undefined =>
+      asked(filled(readings, [held(0, 5, 3)], Math.min), 0, 5)?.least;
+    expect(least(log(5, [5, 5]))).toBe(20);
+    expect(least(log(5, [10, 4]))).toBe(3);
+    expect(least(log(5, [4, 10]))).toBe(3);
+  });
+
+  it("takes nothing from a span that lasts no time", () => {
+    const span = held(0, 20, 18);
+    expect(filled(none, [span, held(10, 10, 3)], Math.min)).toEqual(filled(none, [span], Math.min));
+  });
+
+  it("begins one span where another ended a second after it began", () => {
+    const [first, second] = [
+      { from: 0, to: 1, value: 18 },
+      { from: 1, to: 100, value: 15 },
+    ];
+    expect([...filled(none, [first, second], Math.min).times]).toEqual([0, 1, 100]);
+  });
+
   it("has rising times, and knows no instant that neither the log, by its own limit, nor a thermometer covers", () => {
     const spans = fc.array(
       fc.tuple(fc.integer({ min: 0, max: 90 }), fc.integer({ min: 1, max: 30 }), fc.integer({ min: -5, max: 40 })),

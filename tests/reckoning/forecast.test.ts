@@ -12,6 +12,13 @@ const pasts = fc.array(fc.integer({ min: 0, max: 1200 }), { minLength: 8, maxLen
 const Z90 = 1.2815516;
 
 describe("What is foretold", () => {
+  it("has no spread of weeks in which nothing was worked, and looks back by single weeks too", () => {
+    const idle = Array.from({ length: 12 }, () => 0);
+    expect(foretold(idle, sumsOf(idle), 4)).toEqual({ ratios: [], windows: 0, spread: 0.65 });
+    const even = Array.from({ length: 12 }, () => 60);
+    expect(foretold(even, sumsOf(even), 1)).toEqual({ ratios: [1, 1, 1, 1], windows: 4, spread: 0.65 });
+  });
+
   it("has, before any forecast could be looked back at, a log-normal doubt alone: s² = 0.65² + cv²/h", () => {
     const weekly = [60, 60, 60, 60, 60, 60, 60, 60];
     const none = foretold(weekly, sumsOf(weekly), 4);
@@ -188,5 +195,27 @@ describe("Whole weeks", () => {
     expect(wholeWeeks(work, "2025-01-07", "2025-01-18")).toEqual([]);
     expect(wholeWeeks([], "2025-02-30", "2025-03-30")).toBeUndefined();
     expect(wholeWeeks([], "2025-03-03", "2025-03-32")).toBeUndefined();
+  });
+});
+
+describe("Outside what a forecast is for", () => {
+  it("nothing is said", () => {
+    expect(finishWeeks([], 60, [0.5])).toBeUndefined();
+    expect(finishWeeks([60], -1, [0.5])).toBeUndefined();
+    expect(finishWeeks([60], 60, [0.5], 0)).toBeUndefined();
+    expect(workAhead([60], 2, [0.5, 1])).toBeUndefined();
+    expect(workAhead([60], 2, [0, 0.5])).toBeUndefined();
+    expect(workBy([60], 0, [0.5])).toBeUndefined();
+  });
+
+  it("one week at most is still a time", () => {
+    expect(finishWeeks([60], 1, [0.5], 1)).toEqual([1]);
+    expect(finishWeeks([60], 0, [0.5], 1)).toEqual([0]);
+    expect(finishWeeks([60], 6000, [0.5], 1)).toEqual([undefined]);
+  });
+
+  it("a sum that is worked just by the end of a week takes no week more", () => {
+    const [sum = 0] = workBy([60, 60, 60], 2, [0.5]) ?? [];
+    expect(finishWeeks([60, 60, 60], sum, [0.5], 4)).toEqual([2]);
   });
 });
