@@ -134,7 +134,7 @@ function Departures({ site, from, entry }: SheetProps): JSX.Element | null {
           <li>
             <To site={site} from={from} to={{ kind: "departure", id: departure.id }} /> {departure.what}
             <p class="quiet">
-              Why: {departure.why}. {ended(acceptedWords(site.shown, departure))}
+              Why: {ended(departure.why)} It is {ended(acceptedWords(site.shown, departure))}
             </p>
           </li>
         ))}

@@ -59,8 +59,7 @@ function Line({ site, from, entry, line, isVisit }: LineProps): JSX.Element {
         )}
         {line.from === undefined ? null : (
           <span class="quiet">
-            {" "}
-            {line.from} to {line.to}
+            , {line.from} to {line.to}
           </span>
         )}
       </td>
