@@ -49,7 +49,11 @@ function AppendixBatch({
       <p>
         {page.adhesive?.title ?? batch.adhesive}.{" "}
         {batch.joints.length === 0 ? (
-          "It went into no joint."
+          batch.discarded === undefined ? (
+            "It went into no joint."
+          ) : (
+            "It was thrown away."
+          )
         ) : (
           <>
             Joints: <Inside kind="joint" ids={batch.joints} />.

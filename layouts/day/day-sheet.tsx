@@ -132,6 +132,7 @@ function BatchPart({
         <Part site={site} from={from} word="Resin" component={batch.resin} />
         <Part site={site} from={from} word="Hardener" component={batch.hardener} />
         <Mixed batch={batch} />
+        <Left site={site} batch={batch} />
         {shop.length === 0 ? null : (
           <>
             <dt>Shop</dt>
@@ -155,6 +156,25 @@ function Mixed({ batch: { mixed, closed } }: { readonly batch: Batch }): JSX.Ele
         {mixed.typed}
         {closed === undefined ? "" : `, closed ${closed.typed}`}
       </dd>
+    </>
+  );
+}
+
+function Left({ site, batch: { waste, discarded } }: { readonly site: Site; readonly batch: Batch }): JSX.Element {
+  return (
+    <>
+      {waste === undefined ? null : (
+        <>
+          <dt>Left over</dt>
+          <dd>{quantityWords(waste, site.shown.record.aircraft.units)}</dd>
+        </>
+      )}
+      {discarded === undefined ? null : (
+        <>
+          <dt>Thrown away</dt>
+          <dd>{discarded}</dd>
+        </>
+      )}
     </>
   );
 }

@@ -96,6 +96,7 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
       </p>
       <div class="verdict__body">
         <p>{BATCH_MEANS[file.verdict]}</p>
+        {file.batch.discarded === undefined ? null : <p>Thrown away: {file.batch.discarded}</p>}
         {reasons.length === 0 ? null : (
           <ul>
             {reasons.map((finding) => (

@@ -116,7 +116,7 @@ function useRows({ batch, joints }: LotUse, where: Where): JSX.Element[] {
       <tr>
         {cells}
         <td colSpan={6} class="quiet">
-          went into no joint
+          {batch.batch.discarded === undefined ? "went into no joint" : "thrown away"}
         </td>
       </tr>,
     ];

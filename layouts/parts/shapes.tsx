@@ -61,6 +61,7 @@ const SHAPES: { readonly [of in Marked]: ShapeName } = {
   unproven: "unknown",
   "not shown": "unknown",
   "in no joint": "alone",
+  "thrown away": "alone",
   "no tolerance": "unknown",
   inconclusive: "half",
   caution: "half",

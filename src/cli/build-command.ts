@@ -46,7 +46,6 @@ function resultLines({ evidence, editions }: Extract<Built, { readonly evidence:
 function verdictWords({ batches, joints }: Evidence): string {
   const of = (verdict: string): number => [...batches.values()].filter((file) => file.verdict === verdict).length;
   const verdicts = ["shown", "pending", "not shown", "rejected"].map((verdict) => `${of(verdict)} ${verdict}`);
-  const loose = of("in no joint");
-  if (loose > 0) verdicts.push(`${loose} in no joint`);
+  for (const loose of ["in no joint", "thrown away"]) if (of(loose) > 0) verdicts.push(`${of(loose)} ${loose}`);
   return `${counted(batches.size, "batch", "batches")} (${verdicts.join(", ")}) and ${counted(joints.size, "joint")}`;
 }

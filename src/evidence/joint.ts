@@ -77,12 +77,15 @@ function graded({ record }: RecordIndex, lots: readonly string[], find: Finder):
   return timber.flatMap((lot) => gradeOf(lot, find)).filter(({ severity }) => severity === "unproven");
 }
 
+/** A joint holds no cup that was in none or thrown away, unless someone alone amended it so. */
+const UNPROVEN: readonly BatchVerdict[] = ["not shown", "in no joint", "thrown away"];
+
 function stateOf({ now, superseded, recalls }: JointCase, own: readonly Finding[]): JointState {
   const cured = new Set(own.map(({ severity }) => severity));
   const verdicts = new Set(now.map((file) => file.verdict));
   if (verdicts.has("rejected") || recalls.length > 0) return "quarantined";
   if (now.length === 0) return superseded.length === 0 ? "not glued" : "opened";
-  if (verdicts.has("not shown") || verdicts.has("in no joint") || cured.has("unproven")) return "not shown";
+  if (UNPROVEN.some((verdict) => verdicts.has(verdict)) || cured.has("unproven")) return "not shown";
   return verdicts.has("pending") || cured.has("waits") ? "pending" : "shown";
 }
 
@@ -91,6 +94,7 @@ const SEVERITY: { readonly [verdict in BatchVerdict]: Severity } = {
   pending: "waits",
   "not shown": "unproven",
   "in no joint": "unproven",
+  "thrown away": "unproven",
   rejected: "rejects",
 };
 

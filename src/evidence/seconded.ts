@@ -24,7 +24,7 @@ import type {
   Severity,
 } from "./types.ts";
 
-const BATCH: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "in no joint", "shown"];
+const BATCH: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "thrown away", "in no joint", "shown"];
 const JOINT: readonly JointState[] = ["quarantined", "not shown", "opened", "not glued", "pending", "shown"];
 const HOLD: readonly HoldState[] = ["blocked", "signed with things open", "reopened", "ahead", "ready", "passed"];
 
@@ -42,6 +42,7 @@ const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
   "not glued": "waits",
   pending: "waits",
   "in no joint": "caution",
+  "thrown away": "caution",
   shown: "caution",
 };
 

@@ -64,9 +64,10 @@ export interface PieceFile {
 }
 
 /**
- * People accept; the program shows. `in no joint`: it went into nothing, so that nothing is asked of it; it stands in no count.
+ * People accept; the program shows. `in no joint`: it went into nothing, so that nothing is asked of it; it stands in no count,
+ * nor does one `thrown away`.
  */
-export type BatchVerdict = "shown" | "rejected" | "pending" | "not shown" | "in no joint";
+export type BatchVerdict = "shown" | "rejected" | "pending" | "not shown" | "in no joint" | "thrown away";
 
 export interface BatchFile {
   readonly batch: Batch;

@@ -9,6 +9,7 @@ import { anyShop, recordOf, type Shop } from "./any-batch.ts";
 const RANK: { readonly [verdict in BatchVerdict]: number } = {
   shown: 0,
   "in no joint": 1,
+  "thrown away": 1,
   pending: 1,
   "not shown": 2,
   rejected: 3,

@@ -2,9 +2,11 @@
 import { describe, expect, it } from "vitest";
 import type { Adhesive, Batch } from "../../src/facts/types.ts";
 import { adhesive, assembly, batch, glued, joint, test } from "./make.ts";
+import { g, gcc, ml } from "./quantities.ts";
 import { reckon } from "./reckoned.ts";
 
 const area = (square: number) => ({ typed: `${square} m²`, value: square, unit: "m²", step: 0.01 });
+const DENSITY = { resin: gcc("1.0"), hardener: gcc("1.0") };
 const SPREAD = { typed: "300 g/m²", value: 0.3, unit: "kg/m²", step: 0.001 };
 const wing = (...areas: (number | undefined)[]) =>
   assembly("wing", {
@@ -30,6 +32,22 @@ describe("The spread of a session", () => {
     expect(told([0.21])).toEqual([
       "caution: 60.0 g mixed over 2100 cm² of joints is at most 286 g/m², less than 300 g/m² even if nothing stayed in the cup: the joint may be starved. the record itself",
     ]);
+  });
+
+  it("is less what was left over, of a mix by volume the same share of its mass", () => {
+    const left = (change: Partial<Batch>) => told([0.15], [batch("B-1", change)], { density: DENSITY });
+    expect(left({ waste: g("15.0") })).toEqual([
+      "meets: 60.0 g mixed less 15.0 g of waste over 1500 cm² of joints is at most 300 g/m². the record itself",
+    ]);
+    expect(left({ waste: g("18.0") })).toEqual([
+      "caution: 60.0 g mixed less 18.0 g of waste over 1500 cm² of joints is at most 280 g/m², less than 300 g/m² even if nothing more stayed in the cup: the joint may be starved. the record itself",
+    ]);
+    const byVolume = { resin: { volume: ml("40") }, hardener: { volume: ml("20") }, waste: ml("15") };
+    expect(left(byVolume)?.[0]).toMatch(/^meets: 60.0 g mixed less 15.0 g of waste over/u);
+    const second = batch("B-2", { waste: g("6.0") });
+    expect(told([0.2], [batch("B-1", { waste: g("4.0") }), second])?.[0]).toMatch(
+      /^meets: 120.0 g mixed less 10.0 g of waste over 2000 cm² of joints is at most 550 g/u,
+    );
   });
 
   it("counts the cups of one session together, and every joint that they went into", () => {

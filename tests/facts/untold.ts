@@ -139,6 +139,7 @@ const LEDGER: readonly Because[] = [
   ["findings tell what it shows of a cure", "entries.thermometer.*"],
   ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
   ["the piece's row tells it", "entries.tests.piece"],
+  ["its verdict tells that it was thrown away", "entries.batches.discarded"],
   ["the day is told", "entries.cuts.entry"],
   ["the hold point's row tells it", "entries.inspections.holdPoint"],
   [

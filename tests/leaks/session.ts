@@ -74,10 +74,12 @@ export async function session(around: Around, day: string, audience: Audience, j
             wood: number("temperature of the wood", "°C", 19),
           },
           moisture: number("moisture of the wood", "%", 10),
+          waste: number("what was left over", "g", 3),
           timber: [lot("timber")],
           joints: [joint],
           pieces: pieces.map((piece) => pieceTyped(words, where, piece, lot)),
         },
+        { id: `${batch}-w`, adhesive: "glue", discarded: say("why a cup was thrown away") },
       ],
       thermometer: [thermometer(words, where, audience, day)],
       measurements: [

@@ -13,6 +13,8 @@ export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoi
   readonly ratio?: Ratio;
   /** Of resin and hardener together, kg. */
   readonly mass?: number;
+  /** Of the mass, what was not spread, kg. */
+  readonly waste?: number;
 }
 
 /** Both components, measured in the same way. */
@@ -59,6 +61,7 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
   return {
     measured,
     mass,
+    waste: measured && mass !== undefined ? wasteOf(batch, measured, mass) : undefined,
     ratio: measured && ratioOf(batch, adhesive, measured),
     moistureEstimate: climate && equilibriumMoisture(...climate),
     dewPoint: climate && dewPoint(...climate),
@@ -76,6 +79,11 @@ function measuredOf({ resin, hardener }: Batch): Measured | undefined {
 function massOf({ by, resin, hardener }: Measured, { density }: Adhesive): number | undefined {
   if (by === "mass") return resin.value + hardener.value;
   return density && resin.value * density.resin.value + hardener.value * density.hardener.value;
+}
+
+/** Waste is measured as the mix was (`record/checks/batches`): of a mix by volume the same share of its mass. */
+function wasteOf({ waste }: Batch, { resin, hardener }: Measured, mass: number): number | undefined {
+  return waste && (mass * waste.value) / (resin.value + hardener.value);
 }
 
 function ratioOf(batch: Batch, adhesive: Adhesive, { by, resin, hardener }: Measured): Ratio | undefined {

@@ -1,4 +1,8 @@
-/** Whether as much adhesive was mixed as the joints it went into ask for. All that was mixed counts as spread, so that less was too little for sure. */
+/**
+ * Whether as much adhesive was mixed as the joints it went into ask for. All that was mixed counts as spread but what is
+ * noted as waste, so that less was too little for sure.
+ */
+import { defined } from "../../defined.ts";
 import { atLeast } from "../../reckoning/compare.ts";
 import type { Batch } from "../../facts/types.ts";
 import { lookUp } from "../record-index.ts";
@@ -19,14 +23,17 @@ export function spreadRule(c: BatchCase): Finding[] {
   const cups = together(c);
   const joints = [...new Set(cups.flatMap((cup) => cup.joints))];
   const areas = joints.map((id) => lookUp(index.joints, id, "joint").area?.value);
-  const masses = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive, "adhesive")).mass);
-  const [area, mass] = [sum(areas), sum(masses)];
+  const facts = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive, "adhesive")));
+  const [area, mass] = [sum(areas), sum(facts.map((one) => one.mass))];
   if (area === undefined || mass === undefined || !(area > 0))
     return [c.find("spread/not-known", "caution", {}, { limit })];
-  const values = { mass, area, spread: mass / area, asked: typed, limit: asked };
+  const wasted = facts.flatMap(({ waste }) => waste ?? []);
+  const waste = wasted.length === 0 ? undefined : wasted.reduce((total, one) => total + one, 0);
+  const spread = Math.max(0, mass - (waste ?? 0)) / area;
+  const values = defined({ mass, waste, area, spread, asked: typed, limit: asked });
   const beside = { limit, alsoOn: cups.map(({ id }) => ({ kind: "batch", id }) as const) };
   return [
-    atLeast(mass / area, asked)
+    atLeast(spread, asked)
       ? c.find("spread/enough", "meets", values, beside)
       : c.find("spread/too-little", "caution", values, beside),
   ];

@@ -48,7 +48,7 @@ export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly Pie
   const rejection = index.rejections.get(batch.id)?.[0];
   return {
     batch,
-    verdict: batch.joints.length === 0 ? "in no joint" : verdictOf(findings),
+    verdict: looseVerdict(batch) ?? verdictOf(findings),
     findings,
     pieces,
     recalls,
@@ -59,6 +59,12 @@ export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly Pie
     openFor,
     workingLife: life?.time,
   };
+}
+
+/** Nothing is asked of what is in no joint. A cup that is in one is judged, whatever is said of its end. */
+function looseVerdict({ joints, discarded }: Batch): BatchVerdict | undefined {
+  if (joints.length > 0) return undefined;
+  return discarded === undefined ? "in no joint" : "thrown away";
 }
 
 function verdictOf(findings: readonly Finding[]): BatchVerdict {

@@ -31,6 +31,8 @@ interface Stood {
 /** kg, m², kg/m²; what was asked as typed, and in kg/m². */
 interface Spread {
   readonly mass: number;
+  /** What was noted as left over of the mass. */
+  readonly waste?: number;
   readonly area: number;
   readonly spread: number;
   readonly asked: string;

@@ -2,7 +2,7 @@
 import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, clock, either, list, quantity, share } from "../field.ts";
+import { block, clock, either, list, quantity, share, words } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Day, Moment, Path, Placed, Quantity } from "../values.ts";
@@ -33,6 +33,11 @@ export const batchSchema = block({
   ).optional(),
   joints: list(idOf("joint", "A joint.", "TP-J03"), "The joints it went into.").optional(),
   pieces: list(pieceSchema, "The test pieces made from it.").optional(),
+  waste: either(["mass", "volume"], "What was left in the cup and on brushes, measured as the mix was.", [
+    "12 g",
+    "10 ml",
+  ]).optional(),
+  discarded: words("Why the whole cup was thrown away.", "It went hot before the brush was in it").optional(),
 });
 
 export interface Batch extends Placed {
@@ -57,6 +62,10 @@ export interface Batch extends Placed {
   /** Timber and plywood lots that the glued parts were made from. */
   readonly timber: readonly string[];
   readonly pieces: readonly Piece[];
+  /** What was mixed and never spread. */
+  readonly waste?: Quantity;
+  /** Why the whole cup was thrown away. */
+  readonly discarded?: string;
 }
 
 export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEntry): Batch {
@@ -79,6 +88,8 @@ export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEn
     joints: spec.joints ?? [],
     timber: spec.timber ?? [],
     pieces: (spec.pieces ?? []).map((piece, at) => pieceOf(piece, [...path, "pieces", at], spec.id, of)),
+    waste: maybe(spec.waste),
+    discarded: spec.discarded,
   });
 }
 
@@ -101,6 +112,8 @@ export const batchShown: Decisions<Batch> = {
   joints: show,
   timber: onlyShown("lots"),
   pieces: each(pieceShown, isPieceShown),
+  waste: show,
+  discarded: show,
 };
 
 export const batchAmended = foundBy({

@@ -56,7 +56,7 @@ export function batchPage(shown: Shown, file: BatchFile): BatchPage {
       componentRow(shown, "Resin", batch.resin, adhesive),
       componentRow(shown, "Hardener", batch.hardener, adhesive),
     ],
-    mix: mixRows(shown, file, adhesive),
+    mix: [...mixRows(shown, file, adhesive), ...leftRows(shown, file)],
     climate: climateRows(shown, file, adhesive),
     times: timeRows(file),
     timber: batch.timber.flatMap((id) => record.lots.get(id) ?? []),
@@ -125,6 +125,12 @@ function mixRows(shown: Shown, { batch, ratio }: BatchFile, adhesive: Adhesive |
     },
     scale,
   ];
+}
+
+function leftRows(shown: Shown, { batch: { waste } }: BatchFile): FactRow[] {
+  return waste === undefined
+    ? []
+    : [{ word: "Left over, not spread", noted: quantityWords(waste, shown.record.aircraft.units) }];
 }
 
 function tolerance(typed: string): string {

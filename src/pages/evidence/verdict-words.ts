@@ -4,7 +4,7 @@ import type { Source } from "../../evidence/types/source.ts";
 import type { FailureMode, HoldKind, JointSpec } from "../../facts/types.ts";
 import type { Marked } from "./marked.ts";
 
-/** Those that are asked for: a batch in no joint stands in no count. */
+/** Those that are asked for: a batch in no joint, or thrown away, stands in no count. */
 export const BATCH_VERDICTS: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "shown"];
 export const JOINT_STATES: readonly JointState[] = [
   "quarantined",
@@ -23,6 +23,7 @@ export const BATCH_MEANS: { readonly [verdict in BatchVerdict]: string } = {
   "not shown": "The record cannot show that this batch is good, and waiting will not help.",
   rejected: "The record shows that a limit was broken, or the builder rejected it.",
   "in no joint": "It went into no joint, so that nothing is asked of it and it stands in no count.",
+  "thrown away": "The whole cup was thrown away, so that nothing is asked of it and it stands in no count.",
 };
 
 /** A batch's verdict is not changed by the recall of a lot in it, but must never be seen without it. */

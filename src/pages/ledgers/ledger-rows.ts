@@ -69,6 +69,7 @@ function batchRow({ batch, verdict, ratio, moistureEstimate, dewPoint, openFor, 
     wood_moisture_estimate_share: moistureEstimate ?? null,
     dew_point_degc: dewPoint ?? null,
     ...quantity("wood_temperature", "degc", batch.wood),
+    ...quantity("waste", batch.waste?.unit === "m³" ? "m3" : "kg", batch.waste),
   };
 }
 

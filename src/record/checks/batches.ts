@@ -21,6 +21,7 @@ export function checkBatches(context: CheckContext): void {
       checkMix(context, filed, path, batch);
       for (const slot of ["resin", "hardener"] as const) checkComponentLot(context, filed, path, batch, slot, lots);
       checkClocks(context, filed, path, batch, zone);
+      checkLeft(context, filed, path, batch);
       (batch.timber ?? []).forEach((lot, at) => checkWoodLot(context, filed, [...path, "timber", at], lot, lots));
       (batch.pieces ?? []).forEach((piece, at) =>
         checkPiece(context, filed, [...path, "pieces", at], batch, piece, lots, preparations),
@@ -29,7 +30,8 @@ export function checkBatches(context: CheckContext): void {
   }
 }
 
-function checkMix(context: CheckContext, filed: EntryFile, path: Path, { resin, hardener, scale }: BatchSpec): void {
+function checkMix(context: CheckContext, filed: EntryFile, path: Path, batch: BatchSpec): void {
+  const { resin, hardener } = batch;
   const expected = "resin and hardener both by mass, or both by volume";
   for (const [slot, component] of [
     ["resin", resin],
@@ -60,15 +62,56 @@ function checkMix(context: CheckContext, filed: EntryFile, path: Path, { resin, 
     return;
   }
   const used = first ?? second;
-  if (scale !== undefined && used !== undefined && scale.dimension !== used) {
-    report(context, filed, [...path, "scale"], {
-      code: "wrong-dimension",
-      message: `the mix is by ${used}, but this is the step of ${DIMENSIONS[scale.dimension].name}`,
-      expected: `${DIMENSIONS[used].name}, such as ${used === "mass" ? "0.1 g" : "1 ml"}`,
-      found: scale.typed,
-      mend: "write the reading step of what the mix was measured with",
+  for (const key of ["scale", "waste"] as const) checkMeasure(context, filed, [...path, key], batch[key], used);
+}
+
+const STEP = "write the reading step of what the mix was measured with";
+const LEFT = "measure what was left as the mix was measured, or tell of it in the prose";
+
+function checkMeasure(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  given: BatchSpec["scale"],
+  used: "mass" | "volume" | undefined,
+): void {
+  if (given === undefined || used === undefined || given.dimension === used) return;
+  const isStep = path.at(-1) === "scale";
+  report(context, filed, path, {
+    code: "wrong-dimension",
+    message: `the mix is by ${used}, but this is ${isStep ? "the step of " : ""}${DIMENSIONS[given.dimension].name}`,
+    expected: `${DIMENSIONS[used].name}, such as ${isStep ? (used === "mass" ? "0.1 g" : "1 ml") : used === "mass" ? "12 g" : "10 ml"}`,
+    found: given.typed,
+    mend: isStep ? STEP : LEFT,
+  });
+}
+
+/** What was left of a cup, or all of it thrown away: held against what is said to have been mixed and used. */
+function checkLeft(context: CheckContext, filed: EntryFile, path: Path, batch: BatchSpec): void {
+  const { resin, hardener, waste, discarded } = batch;
+  const amounts = [resin, hardener].map((part) => (waste?.dimension === "mass" ? part?.mass : part?.volume));
+  const mixed = amounts.reduce((sum, amount) => sum + (amount?.value ?? Number.NaN), 0);
+  if (waste !== undefined && waste.value > mixed * (1 + 1e-9))
+    report(context, filed, [...path, "waste"], {
+      code: "more-waste-than-mix",
+      message: "more was left over than was mixed",
+      expected: `no more than ${amounts.map((amount) => amount?.typed ?? "").join(" and ")} together`,
+      found: waste.typed,
+      mend: "correct what was left, or what was mixed",
     });
-  }
+  if (discarded === undefined) return;
+  const used = (["joints", "pieces", "timber", "waste"] as const).filter((key) => {
+    const said = batch[key];
+    return Array.isArray(said) ? said.length > 0 : said !== undefined;
+  });
+  if (used.length === 0) return;
+  report(context, filed, [...path, "discarded"], {
+    code: "thrown-away-and-used",
+    message: `${batch.id} is said to be thrown away whole, and has ${used.join(", ")}`,
+    expected: "no joints, pieces, timber or waste of a batch that is `discarded`",
+    found: discarded,
+    mend: `take \`discarded\` away if any of it was used; if none was, take away ${used.join(", ")}`,
+  });
 }
 
 function checkClocks(

@@ -27,7 +27,7 @@ export const MIXING: Sentences<MixingValues> = {
     "How much was mixed, or the area of a joint, is not noted, so nothing shows that there was enough to spread.",
   "spread/enough": (v) => `${spread(v)}.`,
   "spread/too-little": (v) =>
-    `${spread(v)}, less than ${v.asked} even if nothing stayed in the cup: the joint may be starved.`,
+    `${spread(v)}, less than ${v.asked} even if nothing ${v.waste === undefined ? "" : "more "}stayed in the cup: the joint may be starved.`,
   "working-life/no-times": () =>
     "Neither when it was mixed nor when the joint was closed is noted, so the time it stood is not known.",
   "working-life/no-closing": () => "When the joint was closed is not noted, so the time it stood is not known.",
@@ -43,8 +43,8 @@ export const MIXING: Sentences<MixingValues> = {
   "working-life/exceeded": (v) => `${stood(v)}: ${span(v.openFor)}, more than ${v.life}.`,
 };
 
-const spread = ({ mass, area, spread: found, limit }: MixingValues["spread/enough"]): string =>
-  `${figure(mass * 1000, 1)} g mixed over ${figure(area * 1e4, 0)} cm² of joints is at most ${apart(found * 1000, limit * 1000, 0)} g/m²`;
+const spread = ({ mass, waste, area, spread: found, limit }: MixingValues["spread/enough"]): string =>
+  `${figure(mass * 1000, 1)} g mixed${waste === undefined ? "" : ` less ${figure(waste * 1000, 1)} g of waste`} over ${figure(area * 1e4, 0)} cm² of joints is at most ${apart(found * 1000, limit * 1000, 0)} g/m²`;
 
 function mix({
   resin,

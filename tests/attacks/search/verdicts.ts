@@ -18,6 +18,7 @@ const BATCH: { readonly [verdict in BatchVerdict]: Place } = {
   "not shown": { rank: 1, claim: 0 },
   pending: { rank: 2, claim: 1 },
   "in no joint": { rank: 2, claim: 0 },
+  "thrown away": { rank: 2, claim: 0 },
   shown: { rank: 3, claim: 2 },
 };
 const JOINT: { readonly [state in JointState]: Place } = {

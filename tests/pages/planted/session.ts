@@ -194,6 +194,8 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
     surface: some(celsius("20")),
     wood: some(celsius("19")),
     moisture: some(pc("10")),
+    waste: some(g("3")),
+    discarded: say(audience),
   });
 }
 
