@@ -14,14 +14,14 @@ export const GLUE = {
     happened: "The `waste` of a batch is more than its resin and hardener together.",
     why: "No more can be left in a cup than was put into it.",
     mend: "Correct the waste, or what was mixed.",
-    example: ["@ entries/2025-03-08-caps.md", "- scale: 0.1 g", "+ scale: 0.1 g", "+ waste: 90 g"],
+    example: ["@ entries/2025-03-08-caps.md", "- scale: 0.1 g", "+ scale: 0.1 g", "+     waste: 90 g"],
   },
   "thrown-away-and-used": {
     title: "Thrown away whole, and used",
     happened: "A batch is said to be `discarded`, and names joints, pieces or timber, or what was left of it as waste.",
     why: "A cup that was thrown away whole glued nothing; what it glued is judged by it.",
     mend: "Take `discarded` away where any of it was used; what was left of it then is its `waste`.",
-    example: ["@ entries/2025-03-08-caps.md", "- scale: 0.1 g", "+ scale: 0.1 g", "+ discarded: It went hot"],
+    example: ["@ entries/2025-03-08-caps.md", "- scale: 0.1 g", "+ scale: 0.1 g", "+     discarded: It went hot"],
   },
   "wrong-lot": {
     title: "A lot of another kind",
