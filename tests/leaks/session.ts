@@ -35,10 +35,8 @@ export async function session(around: Around, day: string, audience: Audience, j
   const id = `${day}-${audience === "public" ? "open" : words.say(`${where}: id`, audience)}`;
   const batch = audience === "public" ? `B-${day.slice(8)}` : words.say(`${where}: id of the batch`, audience);
   const pieces = piecesOf(around, where, batch, audience);
-  const [departures, items] = [
-    marked(around, `${where}: departure`, audience),
-    marked(around, `${where}: open item`, audience),
-  ];
+  const departures = marked(around, `${where}: departure`, audience);
+  const items = marked(around, `${where}: open item`, audience);
   const photos = await photosOf(around, where, audience);
   const clips = await clipsOf(around, where, audience);
   const number = (what: string, unit: string, whole = 61): string =>
