@@ -57,17 +57,9 @@ export function Piece({ file, site, from }: Where & { readonly file: PieceFile }
 
 /** Its procedure, its wood and its trial. */
 function MadeBy({ file: { piece }, site, from }: Where & { readonly file: PieceFile }): JSX.Element {
-  const procedure = site.shown.record.procedures.get(piece.procedure);
   return (
     <p class="small quiet">
-      <To site={site} from={from} to={{ kind: "procedure", id: piece.procedure }}>
-        {procedure?.title ?? piece.procedure}
-      </To>
-      {piece.lot === undefined ? null : (
-        <>
-          , of lot <Id site={site} from={from} kind="lot" id={piece.lot} />
-        </>
-      )}
+      <ProcedureAndLot piece={piece} site={site} from={from} />
       {piece.trial === undefined ? null : (
         <>
           , for the trial <Id site={site} from={from} kind="trial" id={piece.trial} />
@@ -110,4 +102,20 @@ export function whyPiece({ say }: Shown, { verdict, findings }: PieceFile): stri
     ({ severity }) => severity === "rejects" || severity === "unproven" || severity === "waits",
   );
   return reason === undefined ? PIECE_MEANS[verdict] : say(reason);
+}
+
+/** By which procedure it was made, and of what lot where that is noted. */
+export function ProcedureAndLot({ piece, site, from }: Where & Pick<PieceFile, "piece">): JSX.Element {
+  return (
+    <>
+      <To site={site} from={from} to={{ kind: "procedure", id: piece.procedure }}>
+        {site.shown.record.procedures.get(piece.procedure)?.title ?? piece.procedure}
+      </To>
+      {piece.lot === undefined ? null : (
+        <>
+          , of lot <Id site={site} from={from} kind="lot" id={piece.lot} />
+        </>
+      )}
+    </>
+  );
 }

@@ -6,11 +6,10 @@ import { piecesTogether } from "../../src/pages/evidence/pieces-together.ts";
 import type { Ref } from "../../src/facts/types.ts";
 import { groupBy } from "../../src/reckoning/hours/hours.ts";
 import { Findings } from "../parts/findings.tsx";
-import { To } from "../shell/link.tsx";
 import { Mark } from "../parts/mark.tsx";
 import { Photo } from "../parts/picture.tsx";
 import { Facts, Id, ListTable, type Where } from "./parts.tsx";
-import { whyPiece } from "./piece.tsx";
+import { ProcedureAndLot, whyPiece } from "./piece.tsx";
 
 /** Words so few that a line is not broken within them. */
 const SHORT = 10;
@@ -44,7 +43,7 @@ function Alike({
   return (
     <>
       <p>
-        <MadeBy piece={first.piece} site={site} from={from} />{" "}
+        <ProcedureAndLot piece={first.piece} site={site} from={from} />.{" "}
         {shared.length === 0 ? "" : pieces.length === 1 ? "Noted of it:" : "The same of all of them:"}
       </p>
       <Facts rows={shared} />
@@ -76,23 +75,6 @@ function Alike({
         <summary>Every check on these pieces</summary>
         <Findings site={site} from={from} findings={findings} about={aboutOf(pieces, site)} />
       </details>
-    </>
-  );
-}
-
-function MadeBy({ piece: { procedure, lot }, site, from }: Where & Pick<PieceFile, "piece">): JSX.Element {
-  return (
-    <>
-      <To site={site} from={from} to={{ kind: "procedure", id: procedure }}>
-        {site.shown.record.procedures.get(procedure)?.title ?? procedure}
-      </To>
-      {lot === undefined ? (
-        "."
-      ) : (
-        <>
-          , of lot <Id site={site} from={from} kind="lot" id={lot} />.
-        </>
-      )}
     </>
   );
 }

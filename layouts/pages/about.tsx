@@ -40,31 +40,25 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
   );
 }
 
+const PARTS: readonly (readonly [id: string, words: string])[] = [
+  ["cautions", "Cautions"],
+  ["verdicts", "How verdicts are reached"],
+  ["rules", "Every rule and its source"],
+  ["adhesives", "Adhesives"],
+  ["procedures", "Test procedures"],
+  ["left-out", "What this edition leaves out"],
+  ["seal", "Seal"],
+];
+
 function Contents(): JSX.Element {
   return (
     <nav class="contents" aria-label="On this page">
       <ul class="bare">
-        <li>
-          <a href="#cautions">Cautions</a>
-        </li>
-        <li>
-          <a href="#verdicts">How verdicts are reached</a>
-        </li>
-        <li>
-          <a href="#rules">Every rule and its source</a>
-        </li>
-        <li>
-          <a href="#adhesives">Adhesives</a>
-        </li>
-        <li>
-          <a href="#procedures">Test procedures</a>
-        </li>
-        <li>
-          <a href="#left-out">What this edition leaves out</a>
-        </li>
-        <li>
-          <a href="#seal">Seal</a>
-        </li>
+        {PARTS.map(([id, words]) => (
+          <li>
+            <a href={`#${id}`}>{words}</a>
+          </li>
+        ))}
       </ul>
     </nav>
   );

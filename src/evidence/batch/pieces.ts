@@ -62,15 +62,14 @@ function unmeasured(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
 
 /** A pass before the sheet's own cure stands, and says so. */
 function early(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
-  const files = counting.filter(
-    ({ verdict, findings }) => verdict === "pass" && findings.some(({ code }) => code === "full-cure/before-sheet"),
+  const told = counting.flatMap(({ verdict, findings, piece }) =>
+    findings
+      .filter(({ code }) => verdict === "pass" && code === "full-cure/before-sheet")
+      .map(({ restsOn: rests }) => ({ id: piece.id, rests })),
   );
-  if (files.length === 0) return [];
-  const pieces = files.map(({ piece }) => piece.id);
-  const alsoOn = files.flatMap(({ findings }) =>
-    findings.filter(({ code }) => code === "full-cure/before-sheet").flatMap((one) => one.restsOn),
-  );
-  return [c.find("test-pieces/before-sheet", "caution", { pieces }, { alsoOn })];
+  if (told.length === 0) return [];
+  const alsoOn = told.flatMap(({ rests }) => rests);
+  return [c.find("test-pieces/before-sheet", "caution", { pieces: told.map(({ id }) => id) }, { alsoOn })];
 }
 
 /** Numbers that are missing between the pieces' own: pieces that nobody declared. */

@@ -109,7 +109,7 @@ export function sheetCure(adhesive: Adhesive): SheetCure | undefined {
 function askedOf(index: RecordIndex, batch: Batch): Asked {
   const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
   const procedure = leastOf(index, batch);
-  const sheet = sheetCure(adhesive);
+  const sheet = index.memo.once(adhesive, sheetCure);
   if (sheet) return { ...sheet, limit: { code: "limit/joint-cure", values: sheet.row, from: sheetOf(adhesive) } };
   const { leastCure } = procedure ?? {};
   const values = { time: leastCure?.time.typed, temperature: leastCure?.temperature?.typed };

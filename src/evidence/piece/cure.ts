@@ -28,12 +28,11 @@ export function fullCure(c: PieceCase, test: PieceTest): Check {
 }
 
 /** A pass before the sheet's own cure stands, and says so: by what the piece's days were worth, as for its least cure. */
-export function beforeSheet(c: PieceCase, test: PieceTest): Check | undefined {
+export function beforeSheet(c: PieceCase): Check | undefined {
   const { from, stated, age, restsOn } = c.cure;
   const adhesive = lookUp(c.index.record.adhesives, c.batch.adhesive, "adhesive");
-  const sheet = sheetCure(adhesive);
-  const isTooEarly = fullCure(c, test).verdict !== undefined;
-  if (sheet === undefined || isTooEarly) return undefined;
+  const sheet = c.index.memo.once(adhesive, sheetCure);
+  if (sheet === undefined) return undefined;
   const cured = c.curedFor ?? 0;
   const clock = c.index.shop.clock(sheet.law, sheet.reference);
   const worth = age === undefined ? cured : provenAge(clock, from, from + cured, stated?.temperature);

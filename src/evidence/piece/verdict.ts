@@ -48,15 +48,7 @@ function atMostShown({ revealing, stress, strengths }: PieceCase): number | unde
 
 function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
   const checks = test
-    ? [
-        failureMode(c, test),
-        fullCure(c, test),
-        beforeSheet(c, test),
-        cureWarmth(c),
-        overlap(c),
-        pieceLoad(c, test),
-        plausibleLoad(c, test),
-      ]
+    ? [failureMode(c, test), ...cureOf(c, test), overlap(c), pieceLoad(c, test), plausibleLoad(c, test)]
     : [notBroken(c), overlap(c)];
   return [...checks, legsOfLots(c), timber(c)].filter((check) => check !== undefined);
 }
@@ -71,4 +63,9 @@ function timber(c: PieceCase): Check | undefined {
   ] as const;
   const { day, why } = recall;
   return { finding: c.find("piece-timber/recalled", "caution", { lot: recall.lot, day, why }, { alsoOn }) };
+}
+
+function cureOf(c: PieceCase, test: PieceTest): (Check | undefined)[] {
+  const cure = fullCure(c, test);
+  return [cure, cure.verdict === undefined ? beforeSheet(c) : undefined, cureWarmth(c)];
 }

@@ -1,3 +1,4 @@
+/** The form of an entry, and what of it a later one can amend. */
 import { audience, block, day, list, words } from "../field.ts";
 import { idOf } from "../id.ts";
 import { batchAmended, batchSchema } from "../glue/batch.ts";
@@ -20,6 +21,7 @@ import { amendmentSchema } from "./amends.ts";
 import { attachmentSchema } from "./attachment.ts";
 import { clipSchema } from "./clip.ts";
 import { photoSchema } from "./photo.ts";
+
 const shape = {
   date: day("The day, as in the file's name."),
   title: words("What was done, in a few words.", "Rear spar caps laminated"),

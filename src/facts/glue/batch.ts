@@ -4,6 +4,7 @@ import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
 import { block, clock, either, list, quantity, share, words } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
+import { PAST_MIDNIGHT } from "../time/clock.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Day, Moment, Path, Placed, Quantity } from "../values.ts";
 import { type Component, componentOf, componentSchema, componentShown } from "./component.ts";
@@ -13,7 +14,7 @@ export const batchSchema = block({
   id: ownId("The batch's id.", "B-014"),
   adhesive: idOf("adhesive", "Which adhesive was mixed.", "epoxy-a"),
   mixed: clock("When mixing began.").optional(),
-  closed: clock("When the last joint was closed; 24:20 is twenty past midnight.", 36).optional(),
+  closed: clock("When the last joint was closed; 24:20 is twenty past midnight.", PAST_MIDNIGHT).optional(),
   scale: either(["mass", "volume"], "Reading step of the scale or the measure.", ["0.1 g", "1 ml"]).optional(),
   resin: componentSchema("resin").optional(),
   hardener: componentSchema("hardener").optional(),

@@ -36,7 +36,6 @@ export const fromFahrenheit = (fahrenheit: number): number => (fahrenheit - FAHR
 /** Seconds. */
 export const HOUR_SECONDS = 3600;
 /** A day without a change of clocks: minutes, seconds, milliseconds. */
-export const MINUTE_SECONDS = 60;
 export const DAY_MINUTES = 1440;
 export const DAY_SECONDS = 86_400;
 export const DAY_MS = 86_400_000;

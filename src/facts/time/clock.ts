@@ -7,7 +7,10 @@ export interface Clock {
   readonly minutes: number;
 }
 
-/** `latest` is the first hour that may not be written: 24, or 36 where a session may run past midnight. */
+/** The first hour that may not be written where a session may run past midnight. */
+export const PAST_MIDNIGHT = 36;
+
+/** `latest` is the first hour that may not be written. */
 export function readClock(typed: string, latest = 24): Reading<Clock> {
   const match = /^(\d{1,2}):(\d{2})$/.exec(typed.trim());
   const hours = Number(match?.[1]);

@@ -60,7 +60,7 @@ function tooLong(typed: string): string {
 }
 
 /** `80` → `1:20` */
-function asHours(minutes: number): string {
+export function asHours(minutes: number): string {
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
 }
 

@@ -62,27 +62,41 @@ function checkMix(context: CheckContext, filed: EntryFile, path: Path, batch: Ba
     return;
   }
   const used = first ?? second;
-  for (const key of ["scale", "waste"] as const) checkMeasure(context, filed, [...path, key], batch[key], used);
+  if (used === undefined) return;
+  for (const key of ["scale", "waste"] as const) checkMeasure(context, filed, path, batch, key, used);
 }
 
-const STEP = "write the reading step of what the mix was measured with";
-const LEFT = "measure what was left as the mix was measured, or tell of it in the prose";
+/** What must be in the measure of the mix. */
+const MEASURES = {
+  scale: {
+    of: "the step of ",
+    such: { mass: "0.1 g", volume: "1 ml" },
+    mend: "write the reading step of what the mix was measured with",
+  },
+  waste: {
+    of: "",
+    such: { mass: "12 g", volume: "10 ml" },
+    mend: "measure what was left as the mix was measured, or tell of it in the prose",
+  },
+} as const;
 
 function checkMeasure(
   context: CheckContext,
   filed: EntryFile,
   path: Path,
-  given: BatchSpec["scale"],
-  used: "mass" | "volume" | undefined,
+  batch: BatchSpec,
+  key: keyof typeof MEASURES,
+  used: "mass" | "volume",
 ): void {
-  if (given === undefined || used === undefined || given.dimension === used) return;
-  const isStep = path.at(-1) === "scale";
-  report(context, filed, path, {
+  const given = batch[key];
+  if (given === undefined || given.dimension === used) return;
+  const { of, such, mend } = MEASURES[key];
+  report(context, filed, [...path, key], {
     code: "wrong-dimension",
-    message: `the mix is by ${used}, but this is ${isStep ? "the step of " : ""}${DIMENSIONS[given.dimension].name}`,
-    expected: `${DIMENSIONS[used].name}, such as ${isStep ? (used === "mass" ? "0.1 g" : "1 ml") : used === "mass" ? "12 g" : "10 ml"}`,
+    message: `the mix is by ${used}, but this is ${of}${DIMENSIONS[given.dimension].name}`,
+    expected: `${DIMENSIONS[used].name}, such as ${such[used]}`,
     found: given.typed,
-    mend: isStep ? STEP : LEFT,
+    mend,
   });
 }
 

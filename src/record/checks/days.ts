@@ -1,8 +1,9 @@
 /** Days against the start of the build and today, and times of a day as clocks showed them. */
 import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { type Fault, isFault, shown } from "../../facts/reading.ts";
-import type { Clock } from "../../facts/time/clock.ts";
+import { type Clock, PAST_MIDNIGHT } from "../../facts/time/clock.ts";
 import { readDay } from "../../facts/time/day.ts";
+import { asHours } from "../../facts/time/hours.ts";
 import type { Zone } from "../../facts/time/zone.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Day } from "../../facts/types.ts";
@@ -86,13 +87,10 @@ export function checkClock(
   });
 }
 
-const LATEST_MINUTES = 36 * 60;
-
 /** What to write where a time of day, too early as it stands, is one of the next day. */
 export function pastMidnight(from: Clock, to: Clock): string {
   const past = to.minutes + DAY_MINUTES;
-  const next = `${Math.floor(past / 60)}:${String(past % 60).padStart(2, "0")}`;
-  return past < LATEST_MINUTES && to.minutes < from.minutes
-    ? `if midnight had passed, write "${next}"`
+  return past < PAST_MIDNIGHT * 60 && to.minutes < from.minutes
+    ? `if midnight had passed, write "${asHours(past)}"`
     : "correct one of the two times";
 }

@@ -1,8 +1,10 @@
 /** Lines of hours: who, at what, how long, and what one person can have worked on one day. */
-import { DAY_MINUTES, MINUTE_SECONDS } from "../../facts/quantity/conversions.ts";
+import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { nearest, someOf } from "../../facts/nearest.ts";
 import { meaning, onlyYouKnow } from "../../facts/reading.ts";
+import { asHours } from "../../facts/time/hours.ts";
 import { Zone } from "../../facts/time/zone.ts";
+import { minutesBetween } from "../../facts/work/hours.ts";
 import { checkClock, pastMidnight } from "./days.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
 
@@ -99,8 +101,7 @@ function checkTime(
     });
     return 0;
   }
-  const [start, end] = [from, to].map((clock) => zone?.moment(filed.spec.date, clock, "earlier")?.epoch);
-  return start === undefined || end === undefined ? 0 : Math.max(0, (end - start) / MINUTE_SECONDS);
+  return Math.max(0, minutesBetween(from, to, (clock) => zone?.moment(filed.spec.date, clock, "earlier")) ?? 0);
 }
 
 function addUp(
@@ -123,13 +124,12 @@ function addUp(
 
 /** Told once, where the day runs over; which line is wrong only the builder knows. */
 function tell(context: CheckContext, filed: EntryFile, index: number, who: string, { minutes, places }: SoFar): void {
-  const hours = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
   const said = filed.spec.hours?.[index]?.time === undefined ? "to" : "time";
   report(context, filed, ["hours", index, said], {
     code: "over-a-day",
     message: `${who} would have worked more than 24 hours on ${filed.spec.date}`,
     expected: "lines of one day that add up to 24:00 or less for each person",
-    found: `${hours} so far, with ${places.slice(0, -1).slice(-3).join(", ")}`,
+    found: `${asHours(minutes)} so far, with ${places.slice(0, -1).slice(-3).join(", ")}`,
     mend: "correct the hours, or the date of the entry they belong to",
   });
 }

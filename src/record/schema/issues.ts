@@ -176,7 +176,12 @@ function firstKey(schema: z.ZodType): string {
 function exampleOf(schema: z.ZodType | undefined): string {
   const inner = bare(schema);
   const example = schema?.meta()?.examples ?? inner?.meta()?.examples;
-  if (Array.isArray(example) && typeof example[0] === "string") return quoted(example[0]);
+  const [first] = Array.isArray(example) ? (example as readonly unknown[]) : [];
+  if (typeof first === "string") return quoted(first);
+  if (typeof first === "object" && first !== null)
+    return `{ ${Object.entries(first)
+      .map(([key, text]) => `${key}: ${quoted(String(text))}`)
+      .join(", ")} }`;
   const def = inner?.def as
     | { type: string; element?: z.ZodType; shape?: { [key: string]: z.ZodType }; entries?: { [word: string]: string } }
     | undefined;
@@ -194,7 +199,6 @@ function exampleOf(schema: z.ZodType | undefined): string {
 }
 
 function quoted(example: string): string {
-  if (example.startsWith("{")) return example;
   return /^\d{1,2}:\d{2}$/.test(example) || /\s:\s/.test(example) || /[,;]|: /.test(example) ? `"${example}"` : example;
 }
 
