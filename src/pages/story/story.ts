@@ -74,7 +74,7 @@ function gather({ record }: Shown): Story {
 }
 
 function homesIn(entry: Entry, jointHome: ReadonlyMap<string, string>): Set<string> {
-  const homes = new Set([entry.assembly, ...entry.hours.map(({ assembly }) => assembly)]);
+  const homes = new Set([entry.assembly, ...[...entry.hours, ...entry.visits].map(({ assembly }) => assembly)]);
   for (const joint of entry.batches.flatMap(({ joints }) => joints)) {
     const home = jointHome.get(joint);
     if (home !== undefined) homes.add(home);
