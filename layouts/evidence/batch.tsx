@@ -4,7 +4,7 @@ import { batchPage, type BatchPage } from "../../src/pages/evidence/batch-page.t
 import { addressOf } from "../../src/pages/address.ts";
 import { BATCH_MEANS, deciding } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords } from "../../src/words/dates.ts";
-import { listed } from "../../src/words/lists.ts";
+import { ended, listed } from "../../src/words/lists.ts";
 import { toldFinding } from "../../src/words/findings/told.ts";
 import { ChangesOf } from "../parts/amended.tsx";
 import { Findings } from "../parts/findings.tsx";
@@ -96,7 +96,7 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
       </p>
       <div class="verdict__body">
         <p>{BATCH_MEANS[file.verdict]}</p>
-        {file.batch.discarded === undefined ? null : <p>Thrown away: {file.batch.discarded}</p>}
+        {file.batch.discarded === undefined ? null : <p>Thrown away: {ended(file.batch.discarded)}</p>}
         {reasons.length === 0 ? null : (
           <ul>
             {reasons.map((finding) => (
