@@ -23,9 +23,13 @@ interface PageProps {
   readonly children?: ComponentChildren;
 }
 
-/** A whole document, with its doctype and its policy. */
+/** End tags of elements of drawings that hold nothing; text and data of a page have no `<` of their own. */
+const EMPTY_DRAWN = /><\/(?:circle|line|path|rect|use)>/g;
+
+/** A whole document, with its doctype and its policy. Elements of drawings are closed shortly: a page has hundreds. */
 export function html(page: VNode, more: Allowed = {}): string {
-  return `<!doctype html>\n${withPolicy(withShapes(renderToString(page)), more)}\n`;
+  const text = withShapes(renderToString(page)).replace(EMPTY_DRAWN, "/>");
+  return `<!doctype html>\n${withPolicy(text, more)}\n`;
 }
 
 function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {
