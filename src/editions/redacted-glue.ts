@@ -1,4 +1,5 @@
 /** Evidence of pieces, batches and joints with only what an edition shows in it. */
+import { lotsOf } from "../evidence/batch/lots.ts";
 import type { BatchFile, JointFile, PieceFile } from "../evidence/types.ts";
 import { jointShown } from "../facts/build/joint.ts";
 import { type Decisions, each, onlyShown, part, redacted, same, show } from "../facts/decisions.ts";
@@ -8,7 +9,6 @@ import { isRecallShown, type Recall, recallShown } from "../facts/glue/recall.ts
 import { rejectionShown } from "../facts/glue/rejection.ts";
 import { reworkShown } from "../facts/glue/rework.ts";
 import { testShown } from "../facts/glue/test.ts";
-import type { Batch } from "../facts/types.ts";
 import { type Ground, type GroundWithPieces, isTold, ofEntry } from "./ground.ts";
 import { cureShown } from "./redacted-cure.ts";
 import { findings } from "./redacted-findings.ts";
@@ -66,7 +66,10 @@ export const jointFileShown: Decisions<JointFile, Ground> = {
       .filter((rework) => isTold(rework, ground))
       .flatMap(({ replaced = [] }) => replaced.map((one) => one.with))
       .filter((id) => ground.lots.has(id));
-    const glue = [...batches, ...superseded].flatMap((id) => lotsIn(ground.shownBatches.get(id)));
+    const glue = [...batches, ...superseded].flatMap((id) => {
+      const batch = ground.shownBatches.get(id);
+      return batch ? lotsOf({ batch }) : [];
+    });
     const used = new Set([...glue, ...putIn]);
     return same(
       ids,
@@ -74,8 +77,3 @@ export const jointFileShown: Decisions<JointFile, Ground> = {
     );
   },
 };
-
-function lotsIn(batch: Batch | undefined): string[] {
-  if (batch === undefined) return [];
-  return [batch.resin?.lot, batch.hardener?.lot, ...batch.timber].filter((id) => id !== undefined);
-}

@@ -17,6 +17,7 @@ import type {
   Rework,
 } from "../../facts/types.ts";
 import { amendedValues, type Changed, changesOf, glueIn, restsOnChange } from "../amended.ts";
+import { lotsOf } from "../batch/lots.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { ChangeValues } from "../codes/hold-points.ts";
 import { distinct } from "../finding.ts";
@@ -130,7 +131,7 @@ function takenBack(index: RecordIndex, { joints }: Scope): Told[] {
 function ways(index: RecordIndex, lot: string, joints: readonly string[]): Ref[] {
   const batches = joints
     .flatMap((id) => index.batchesOfJoint.get(id) ?? [])
-    .filter(({ resin, hardener, timber }) => [resin?.lot, hardener?.lot, ...timber].includes(lot));
+    .filter((batch) => lotsOf({ batch }).includes(lot));
   return batches.map(({ id }) => ({ kind: "batch", id }));
 }
 
