@@ -23,13 +23,15 @@ interface PageProps {
   readonly children?: ComponentChildren;
 }
 
-/** End tags of elements of drawings that hold nothing; text and data of a page have no `<` of their own. */
-const EMPTY_DRAWN = /><\/(?:circle|line|path|rect|use)>/g;
+/** An element of a drawing with nothing in it; text and data of a page have no `<` of their own. */
+const EMPTY_DRAWN = /<(circle|line|path|rect|use)((?:"[^"]*"|[^"<>])*)><\/\1>/g;
 
-/** A whole document, with its doctype and its policy. Elements of drawings are closed shortly: a page has hundreds. */
+/** Such elements closed shortly: a page has hundreds. */
+export const closedShortly = (page: string): string => page.replace(EMPTY_DRAWN, "<$1$2/>");
+
+/** A whole document, with its doctype and its policy. */
 export function html(page: VNode, more: Allowed = {}): string {
-  const text = withShapes(renderToString(page)).replace(EMPTY_DRAWN, "/>");
-  return `<!doctype html>\n${withPolicy(text, more)}\n`;
+  return `<!doctype html>\n${withPolicy(closedShortly(withShapes(renderToString(page))), more)}\n`;
 }
 
 function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {
