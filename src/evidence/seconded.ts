@@ -55,12 +55,9 @@ export class Standing {
   constructor(record: Record, before: readonly Evidence[]) {
     this.#before = before;
     this.#people = [...record.aircraft.people.values()];
-    this.#amendments =
-      before.length === 0
-        ? []
-        : record.entries
-            .flatMap((entry) => entry.amendments)
-            .filter((one) => one.changes.length > 0 && !isSeconded(one, this.#people));
+    this.#amendments = record.entries
+      .flatMap((entry) => entry.amendments)
+      .filter((one) => one.changes.length > 0 && !isSeconded(one, this.#people));
   }
 
   piece(file: PieceFile): PieceFile {
@@ -121,9 +118,7 @@ export class Standing {
   }
 
   assembly(file: AssemblyFile): AssemblyFile {
-    return this.#before.length === 0
-      ? file
-      : { ...file, measurements: file.measurements.map((one) => this.#measurement(one)) };
+    return { ...file, measurements: file.measurements.map((one) => this.#measurement(one)) };
   }
 
   pair(file: PairFile): PairFile {

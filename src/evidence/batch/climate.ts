@@ -10,6 +10,11 @@ import { gluedAt, loggedHumidity, loggedWarmth, noted } from "./witnesses.ts";
 /** How far a note and the logger may lie apart: this program's own measure of what two instruments explain; common practice, no source. */
 const EXPLAINED = { kelvin: 2, share: 0.1 };
 
+interface Ends {
+  readonly least: number;
+  readonly greatest: number;
+}
+
 /** The coldest of air, surfaces, wood and logger is held against the sheet's least, the warmest against its most. */
 export function shopTemperature(c: BatchCase): Finding[] {
   const {
@@ -22,45 +27,48 @@ export function shopTemperature(c: BatchCase): Finding[] {
     values: { asked: limits.typed },
     from: sheetOf(c.adhesive),
   };
-  const read = noted(batch);
   const logged = loggedWarmth(shop, batch);
   const air = batch.temperature;
-  const beside = { limit, alsoOn: logged ? logsAt(c) : [] };
-  if (!air && !logged) return [c.find("shop-temperature/not-noted", "unproven", {}, { limit })];
-  const apart = air && logged ? apartBy(air.value, logged, EXPLAINED.kelvin) : false;
-  const witnesses = apart
-    ? [c.find("shop-temperature/witnesses", "caution", { found: air?.typed ?? "", ...ends(logged) }, beside)]
-    : [];
-  if (!limits) return air ? [c.find("shop-temperature/no-limits", "caution", { found: air.typed }), ...witnesses] : [];
-  const outside = read.filter(({ found }) => against(found.value, limits) !== "within");
-  if (outside.length > 0)
-    return [
-      ...outside.map(({ of, found }) => {
-        const values = { found: found.typed, asked: limits.typed };
-        return of === "shop"
-          ? c.find("shop-temperature/outside", "rejects", values, { limit })
-          : c.find("shop-temperature/part-outside", "rejects", { ...values, of }, { limit });
-      }),
-      ...witnesses,
-    ];
-  if (logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
+  const beside = { limit, alsoOn: logsAt(c) };
+  const witnesses =
+    air && logged && isApart(air.value, logged, EXPLAINED.kelvin)
+      ? [c.find("shop-temperature/witnesses", "caution", { found: air.typed, ...ends(logged) }, beside)]
+      : [];
+  const outside = outsideOf(c, limit);
+  if (outside.length > 0) return [...outside, ...witnesses];
+  if (limits && logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
     return [c.find("shop-temperature/logged-outside", "rejects", { ...ends(logged), asked: limits.typed }, beside)];
-  if (air) return [c.find("shop-temperature/within", "meets", { found: air.typed }, { limit }), ...witnesses];
-  return [c.find("shop-temperature/logged", "meets", ends(logged), beside)];
+  if (air)
+    return limits
+      ? [c.find("shop-temperature/within", "meets", { found: air.typed }, { limit }), ...witnesses]
+      : [c.find("shop-temperature/no-limits", "caution", { found: air.typed }), ...witnesses];
+  if (!logged) return [c.find("shop-temperature/not-noted", "unproven", {}, { limit })];
+  return limits ? [c.find("shop-temperature/logged", "meets", ends(logged), beside)] : [];
 }
 
-const ends = (span: { readonly least: number; readonly greatest: number } | undefined) => ({
-  least: span?.least ?? Number.NaN,
-  greatest: span?.greatest ?? Number.NaN,
-});
+/** Of what was noted, air or not. */
+function outsideOf(c: BatchCase, limit: Limit | undefined): Finding[] {
+  const limits = c.adhesive.temperature;
+  if (!limits) return [];
+  return noted(c.batch)
+    .filter(({ found }) => against(found.value, limits) !== "within")
+    .map(({ of, found }) => {
+      const values = { found: found.typed, asked: limits.typed };
+      return of === "shop"
+        ? c.find("shop-temperature/outside", "rejects", values, { limit })
+        : c.find("shop-temperature/part-outside", "rejects", { ...values, of }, { limit });
+    });
+}
+
+const ends = ({ least, greatest }: Ends): Ends => ({ least, greatest });
 
 function logsAt({ index, batch }: BatchCase): Ref[] {
   const at = gluedAt(batch);
   return at ? index.shop.restsOn(at.from, at.to) : [];
 }
 
-const apartBy = (found: number, span: { readonly least: number; readonly greatest: number }, most: number): boolean =>
-  found < span.least - most - 1e-9 || found > span.greatest + most + 1e-9;
+const isApart = (found: number, { least, greatest }: Ends, most: number): boolean =>
+  found < least - most - 1e-9 || found > greatest + most + 1e-9;
 
 export function shopHumidity(c: BatchCase): Finding[] {
   const {
@@ -73,21 +81,21 @@ export function shopHumidity(c: BatchCase): Finding[] {
     from: sheetOf(c.adhesive),
   };
   const logged = loggedHumidity(c.index.shop, c.batch);
-  const beside = { limit, alsoOn: logged ? logsAt(c) : [] };
-  if (!humidity && !logged) return [c.find("shop-humidity/not-noted", limits ? "unproven" : "caution", {}, { limit })];
-  const apart = humidity && logged ? apartBy(humidity.value, logged, EXPLAINED.share) : false;
-  const witnesses = apart
-    ? [c.find("shop-humidity/witnesses", "caution", { found: humidity?.typed ?? "", ...ends(logged) }, beside)]
-    : [];
-  if (!limits)
-    return humidity ? [c.find("shop-humidity/no-limits", "caution", { found: humidity.typed }), ...witnesses] : [];
-  if (humidity && against(humidity.value, limits) !== "within")
-    return [c.find("shop-humidity/outside", "rejects", { found: humidity.typed, asked: limits.typed }, { limit })];
-  if (logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
+  const beside = { limit, alsoOn: logsAt(c) };
+  const witnesses =
+    humidity && logged && isApart(humidity.value, logged, EXPLAINED.share)
+      ? [c.find("shop-humidity/witnesses", "caution", { found: humidity.typed, ...ends(logged) }, beside)]
+      : [];
+  if (humidity) {
+    if (!limits) return [c.find("shop-humidity/no-limits", "caution", { found: humidity.typed }), ...witnesses];
+    if (against(humidity.value, limits) !== "within")
+      return [c.find("shop-humidity/outside", "rejects", { found: humidity.typed, asked: limits.typed }, { limit })];
+  }
+  if (limits && logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
     return [c.find("shop-humidity/logged-outside", "rejects", { ...ends(logged), asked: limits.typed }, beside)];
-  return humidity
-    ? [c.find("shop-humidity/within", "meets", { found: humidity.typed }, { limit }), ...witnesses]
-    : [c.find("shop-humidity/logged", "meets", ends(logged), beside)];
+  if (humidity) return [c.find("shop-humidity/within", "meets", { found: humidity.typed }, { limit }), ...witnesses];
+  if (!logged) return [c.find("shop-humidity/not-noted", limits ? "unproven" : "caution", {}, { limit })];
+  return limits ? [c.find("shop-humidity/logged", "meets", ends(logged), beside)] : [];
 }
 
 /** K */

@@ -75,7 +75,7 @@ function early(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
 /** Numbers that are missing between the pieces' own: pieces that nobody declared. */
 function gaps(c: BatchCase): Finding[] {
   const numbers = c.pieces.map(({ piece }) => Number(piece.id.slice(piece.id.lastIndexOf("/") + 1)));
-  if (numbers.length === 0 || !numbers.every((n) => Number.isInteger(n) && n > 0 && n < 1000)) return [];
+  if (!numbers.every((n) => Number.isInteger(n) && n > 0 && n < 1000)) return [];
   const has = new Set(numbers);
   const all = Array.from({ length: Math.max(...numbers) }, (_, at) => at + 1);
   const missing = all.filter((n) => !has.has(n)).map((n) => `${c.batch.id}/${n}`);
@@ -95,8 +95,7 @@ function late(c: BatchCase): Finding[] {
 }
 
 function askedOf(c: BatchCase, procedure: Procedure | undefined): { asked: number; limit: Limit } {
-  const stated = procedure?.pieces === undefined ? mostAsked(c) : procedure;
-  const own = procedure ?? stated;
+  const own = procedure ?? mostAsked(c);
   const asked = Math.max(1, own?.pieces ?? 1);
   const from = own?.pieces === undefined ? AC_43_13_SAMPLE : procedureOf(own);
   return { asked, limit: { code: "limit/test-pieces", values: { pieces: asked }, from } };
@@ -107,7 +106,7 @@ function mostAsked(c: BatchCase): Procedure | undefined {
   const procedures = c.pieces
     .filter(({ piece }) => piece.trial === undefined)
     .map(({ piece }) => lookUp(c.index.record.procedures, piece.procedure, "procedure"));
-  return procedures.filter((p) => p.pieces !== undefined).sort((a, b) => (b.pieces ?? 0) - (a.pieces ?? 0))[0];
+  return procedures.sort((a, b) => (b.pieces ?? 0) - (a.pieces ?? 0))[0];
 }
 
 // Where one failed there is no tally.

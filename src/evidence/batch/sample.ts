@@ -5,7 +5,7 @@
 import type { Lot, Ref } from "../../facts/types.ts";
 import { lookUp } from "../record-index.ts";
 import { kindOf, lotsOfPiece } from "../piece/lots.ts";
-import type { Finding, PieceFile } from "../types.ts";
+import type { Finding, PieceFile, PieceVerdict } from "../types.ts";
 import { type BatchCase, lotRef } from "./case.ts";
 
 const gluedLots = ({ index, batch }: BatchCase): Lot[] =>
@@ -51,19 +51,17 @@ function strangers(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
 /** Each kind that was glued needs a piece that passed with a leg of it: both together in one, or one of each. */
 function lacking(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
   const samples = counting.filter((file) => isSample(c, file));
-  const has = (lot: Lot, verdicts: readonly string[]): boolean =>
+  const has = (lot: Lot, verdict: PieceVerdict): boolean =>
     samples.some(
-      (file) =>
-        verdicts.includes(file.verdict) &&
-        (isOfScraps(file) || lotsOfPiece(c.index, file.piece, c.batch).some((own) => isAlike(own, lot))),
+      (file) => file.verdict === verdict && lotsOfPiece(c.index, file.piece, c.batch).some((own) => isAlike(own, lot)),
     );
   const glued = gluedLots(c);
-  const without = glued.filter((lot) => !has(lot, ["pass"]));
+  const without = glued.filter((lot) => !has(lot, "pass"));
   if (without.length === 0)
     return samples.length === 0
       ? []
       : [c.find("sample-wood/covered", "meets", { lots: ids(glued) }, { alsoOn: ids(glued).map(lotRef) })];
-  const waits = without.every((lot) => has(lot, ["pass", "not broken"]));
+  const waits = without.every((lot) => has(lot, "not broken"));
   const alsoOn = ids(without).map(lotRef);
   return [c.find("sample-wood/lacking", waits ? "waits" : "unproven", { lots: ids(without) }, { alsoOn })];
 }
@@ -72,6 +70,6 @@ function otherLots(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
   const samples = counting.filter((file) => isSample(c, file));
   const own = new Set(samples.flatMap(({ piece }) => lotsOfPiece(c.index, piece, c.batch)).map(({ id }) => id));
   const missed = c.batch.timber.filter((id) => !own.has(id));
-  if (missed.length === 0 || samples.length === 0 || samples.some(({ piece }) => piece.scraps === true)) return [];
+  if (missed.length === 0 || samples.length === 0) return [];
   return [c.find("sample-wood/other-lot", "caution", { lots: missed }, { alsoOn: missed.map(lotRef) })];
 }
