@@ -1,19 +1,20 @@
 import type { JSX } from "preact";
-import { relative } from "../../src/pages/address.ts";
+import { anchor, relative } from "../../src/pages/address.ts";
 import { forecastView, forecastWords } from "../../src/pages/forecast/forecast.ts";
 import { hoursView } from "../../src/pages/forecast/hours.ts";
 import type { Cut, HoursView } from "../../src/pages/forecast/hours.ts";
 import { plannedWithin } from "../../src/pages/story/planned.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { storyOf } from "../../src/pages/story/story.ts";
-import { dateWords, monthWords } from "../../src/words/dates.ts";
+import { dateWords, monthWords, spanWords } from "../../src/words/dates.ts";
 import { hoursRounded, hoursWords } from "../../src/words/durations.ts";
 import { percent } from "../../src/words/numbers.ts";
 import { total } from "../../src/reckoning/hours/hours.ts";
 import { CHART_SCRIPTS, ChartFigure } from "../parts/chart.tsx";
+import { ListTable } from "../evidence/parts.tsx";
 import { HoursBar } from "../parts/glances.tsx";
 import { To } from "../shell/link.tsx";
-import { Page } from "../shell/page.tsx";
+import { Page, Prose } from "../shell/page.tsx";
 
 const PATH = "hours.html";
 
@@ -33,8 +34,9 @@ export function HoursPage({ site }: { readonly site: Site }): JSX.Element {
       <div class="title">
         <h1>Hours</h1>
         <p class="title__lead">
-          {hoursWords(view.total)} worked since {dateWords(view.since)}. Over the last {pace.weeks} weeks{" "}
-          {hoursRounded(pace.recent)} a week
+          {hoursWords(view.total)} worked since {dateWords(view.since)}
+          {view.spanned === 0 ? "" : `, of which ${hoursRounded(view.spanned)} are known by month or year alone`}. Over
+          the last {pace.weeks} weeks {hoursRounded(pace.recent)} a week
           {pace.target === undefined ? "" : `, where ${hoursRounded(pace.target)} were meant`}.
         </p>
         <p class="measure">
@@ -52,6 +54,7 @@ export function HoursPage({ site }: { readonly site: Site }): JSX.Element {
       <p>
         <a href={relative(PATH, "credit.html")}>Who did which tasks, which is another ledger than hours</a>
       </p>
+      <Earlier site={site} view={view} />
       <Months view={view} />
     </Page>
   );
@@ -142,6 +145,54 @@ function ByCut({ title, word, view, cuts, chart }: ByCutProps): JSX.Element {
   );
 }
 
+function Earlier({ site, view }: { readonly site: Site; readonly view: HoursView }): JSX.Element | null {
+  if (view.earlier.length === 0) return null;
+  return (
+    <section class="section">
+      <h2>From before this record</h2>
+      <p class="measure">
+        Hours that were noted elsewhere before this record was kept. They are counted in the sums above. Where only a
+        month or a year is known they stand in no week, and the pace and the forecast take no notice of the time before
+        its end.
+      </p>
+      <ListTable
+        caption="Tables of earlier hours"
+        heads={[
+          "Table",
+          "From",
+          "To",
+          { word: "Hours", number: true },
+          { word: "Of these without a day", number: true },
+          "Where they come from",
+        ]}
+      >
+        {view.earlier.map(({ table, minutes, spanned, first, last, sources }) => (
+          <tr id={anchor("earlier hours", table.id)}>
+            <th scope="row">{table.title}</th>
+            <td class="day">{spanWords(first)}</td>
+            <td class="day">{spanWords(last)}</td>
+            <td class="number">{hoursWords(minutes)}</td>
+            <td class="number">{spanned === 0 ? "none" : hoursWords(spanned)}</td>
+            <td>{sourceWords(sources)}</td>
+          </tr>
+        ))}
+      </ListTable>
+      {view.earlier
+        .flatMap(({ table }) => table.body)
+        .map((passage) => (
+          <Prose html={site.prose(passage, PATH)} />
+        ))}
+    </section>
+  );
+}
+
+const MOST_SOURCES = 4;
+
+const sourceWords = (sources: readonly string[]): string =>
+  sources.length <= MOST_SOURCES
+    ? sources.join("; ")
+    : `${sources.slice(0, MOST_SOURCES - 1).join("; ")}; and ${sources.length - MOST_SOURCES + 1} more`;
+
 function Months({ view }: { readonly view: HoursView }): JSX.Element {
   return (
     <section class="section">
@@ -161,7 +212,7 @@ function Months({ view }: { readonly view: HoursView }): JSX.Element {
         <tbody>
           {view.months.map(({ month, minutes, sum }) => (
             <tr>
-              <th scope="row">{monthWords(month)}</th>
+              <th scope="row">{month.length === 4 ? `${month}, month not known` : monthWords(month)}</th>
               <td class="number">{hoursWords(minutes)}</td>
               <td class="number">{hoursWords(sum)}</td>
             </tr>

@@ -46,14 +46,18 @@ function inputOf(chart: Chart): LinesInput {
     from: chart.days[0] ?? 0,
     to: chart.days[chart.days.length - 1] ?? 1,
     filled: chart.filled === true,
+    spans: chart.spans,
   });
 }
 
 function Lines({ chart, room }: { readonly chart: Chart; readonly room: Room }): JSX.Element {
-  const { frame, lines, against, area } = linesDrawing(inputOf(chart), room);
+  const { frame, lines, against, area, bands } = linesDrawing(inputOf(chart), room);
   const named = room.names > 40;
   return (
     <g>
+      {bands.map(({ x, width }) => (
+        <rect class="band" x={x} y={frame.top} width={width} height={frame.bottom - frame.top} />
+      ))}
       <Axes frame={frame} />
       {area === undefined ? null : <path class="area" d={area} />}
       {against === undefined ? null : <path class="against" d={against.path} />}
@@ -114,6 +118,14 @@ function Key({ chart }: { readonly chart: Chart }): JSX.Element {
           {chart.against.name}
         </li>
       )}
+      {chart.spans === undefined ? null : (
+        <li>
+          <svg class="swatch" viewBox="0 0 26 12" width="26" height="12" aria-hidden="true">
+            <path class="band" d="M0 0h26v12H0z" />
+          </svg>
+          No day is known
+        </li>
+      )}
     </ul>
   );
 }
@@ -153,7 +165,7 @@ export function ChartFigure({
   readonly chart: Chart;
   readonly heading?: "h2" | "h3";
 }): JSX.Element {
-  const { id, title, says, form, days, series, against, filled } = chart;
+  const { id, title, says, form, days, series, against, filled, spans } = chart;
   const Drawing = form === "lines" ? Lines : Bars;
   const narrow = forNarrow(chart);
   return (
@@ -174,7 +186,7 @@ export function ChartFigure({
       <ChartTable chart={chart} />
       <script
         type="application/json"
-        dangerouslySetInnerHTML={{ __html: inScript({ title, says, form, days, series, against, filled }) }}
+        dangerouslySetInnerHTML={{ __html: inScript({ title, says, form, days, series, against, filled, spans }) }}
       />
     </figure>
   );

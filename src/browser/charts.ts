@@ -3,43 +3,19 @@
  * only then
  * is `chart.umd.js`, which lies beside this script, asked for. Where it is missing, or in print, the drawing stands.
  */
-interface Facts {
-  readonly title: string;
-  readonly says: string;
-  readonly form: "lines" | "bars";
-  readonly days: readonly number[];
-  readonly series: readonly Line[];
-  readonly against?: Line;
-  readonly filled?: boolean;
-}
+import { bands, colour, datasets, type Facts } from "./chart-data.ts";
 
-interface Line {
-  readonly name: string;
-  readonly values: readonly number[];
-}
-
-interface Point {
-  readonly x: number;
-  readonly y: number;
-}
 interface Live {
   destroy(): void;
 }
 type MakeChart = new (canvas: HTMLCanvasElement, settings: object) => Live;
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-const DASHES = [[], [], [9, 3], [3, 2.5], [12, 3, 2, 3], [1.5, 2.5], [7, 2, 2, 2], [16, 4]];
-const BAR_COLOURS = ["--spruce-2", "--accent", "--paper", "--ink", "--rule-strong", "--series-4", "--series-7"];
-
 const dateOf = (day: number): Date => new Date(day * 86_400_000);
 const dateWords = (day: number): string =>
   `${dateOf(day).getUTCDate()} ${MONTHS[dateOf(day).getUTCMonth()] ?? ""} ${dateOf(day).getUTCFullYear()}`;
 const hourWords = (hours: number): string =>
   `${Math.floor(Math.round(hours * 60) / 60)} h ${Math.round(hours * 60) % 60} min`;
-
-function colour(name: string): string {
-  return getComputedStyle(document.documentElement).getPropertyValue(name).trim();
-}
 
 /** First days of months, thinned to about `most`. */
 function monthStarts(from: number, to: number, most: number): number[] {
@@ -56,57 +32,6 @@ function monthStarts(from: number, to: number, most: number): number[] {
 
 const monthWords = (day: number): string =>
   dateOf(day).getUTCMonth() === 0 ? String(dateOf(day).getUTCFullYear()) : (MONTHS[dateOf(day).getUTCMonth()] ?? "");
-
-function pointsOf(facts: Facts, values: readonly number[]): Point[] {
-  const middle = facts.form === "bars" ? 3.5 : 0;
-  return facts.days.map((day, at) => ({ x: day + middle, y: values[at] ?? 0 }));
-}
-
-function datasets(facts: Facts): object[] {
-  const bars = facts.form === "bars";
-  const own = facts.series.map(({ name, values }, at) => {
-    const ink = colour(bars ? (BAR_COLOURS[at % BAR_COLOURS.length] ?? "--ink") : `--series-${(at % 8) + 1}`);
-    const line = {
-      fill: facts.filled === true && at === 0,
-      borderColor: ink,
-      borderWidth: 2,
-      borderDash: DASHES[at % 8],
-      pointRadius: 0,
-      pointHitRadius: 12,
-    };
-    const bar = {
-      borderColor: colour("--ink"),
-      borderWidth: 0.5,
-      barThickness: "flex",
-      categoryPercentage: 1,
-      barPercentage: 0.82,
-      stack: "work",
-    };
-    return {
-      label: name,
-      data: pointsOf(facts, values),
-      type: bars ? "bar" : "line",
-      backgroundColor: facts.filled === true && !bars ? `${colour("--spruce")}52` : ink,
-      ...(bars ? bar : line),
-    };
-  });
-  if (facts.against === undefined) return own;
-  const { name, values } = facts.against;
-  return [
-    ...own,
-    {
-      label: name,
-      data: pointsOf(facts, values),
-      type: "line",
-      borderColor: colour("--ink-2"),
-      backgroundColor: "transparent",
-      borderWidth: 1.4,
-      borderDash: [6, 4],
-      pointRadius: 0,
-      stack: "against",
-    },
-  ];
-}
 
 function scales(facts: Facts, narrow: boolean): object {
   const from = facts.days[0] ?? 0;
@@ -152,6 +77,7 @@ function settings(facts: Facts, narrow: boolean): object {
   };
   return {
     data: { datasets: datasets(facts) },
+    plugins: [bands(facts)],
     options: {
       animation: false,
       responsive: true,

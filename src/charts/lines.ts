@@ -17,6 +17,8 @@ export interface LinesInput {
   readonly to: number;
   /** Whether the ground below the first line is filled. */
   readonly filled?: boolean;
+  /** Stretches to be shaded, each by its first and last day. */
+  readonly spans?: readonly (readonly [from: number, to: number])[] | undefined;
 }
 
 interface DrawnLine {
@@ -32,6 +34,8 @@ export interface LinesDrawing {
   readonly lines: readonly DrawnLine[];
   readonly against?: DrawnLine;
   readonly area?: string;
+  /** Shaded stretches, as far as they lie within the frame. */
+  readonly bands: readonly { readonly x: number; readonly width: number }[];
 }
 
 const NAME_HEIGHT = 17;
@@ -68,8 +72,13 @@ export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
     .digits(1);
   const against = input.against === undefined ? undefined : drawn[drawn.length - 1];
   const first = input.series[0];
+  const bands = (input.spans ?? []).flatMap(([from, to]) => {
+    const [left, right] = [x(Math.max(from - 1, input.from)), x(Math.min(to, input.to))].map(tenth);
+    return left === undefined || right === undefined || right <= left ? [] : [{ x: left, width: tenth(right - left) }];
+  });
   return defined({
     frame,
+    bands,
     lines: drawn.slice(0, input.series.length),
     against,
     area: input.filled === true && first !== undefined ? (ground(turns(first.points)) ?? "") : undefined,

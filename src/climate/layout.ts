@@ -1,10 +1,10 @@
 /** How a logger's file is laid out: what parts its cells, which line is the header, what the columns are. */
 import type { Fault } from "../facts/reading.ts";
 import { shown } from "../facts/reading.ts";
-import { linesOf, type Rows, rowsOf } from "./csv.ts";
-import type { Columns, Delimiter, Stated } from "./sidecar.ts";
+import { type Delimiter, linesOf, type Rows, rowsOf } from "../record/table/csv.ts";
+import type { Columns, Stated } from "./sidecar.ts";
 import { type Header, headerOf } from "./header.ts";
-import type { Whereabouts } from "./report.ts";
+import type { Whereabouts } from "../record/table/report.ts";
 
 export interface Layout extends Whereabouts {
   readonly header: readonly string[];

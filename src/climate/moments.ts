@@ -4,7 +4,7 @@ import { type Fault, shown } from "../facts/reading.ts";
 import type { Stated } from "./sidecar.ts";
 import type { Layout } from "./layout.ts";
 import type { Readings } from "./readings.ts";
-import { HEADER, type Report } from "./report.ts";
+import { HEADER, type Report } from "../record/table/report.ts";
 import { fixedClock, isZone, offsetOf, type WallClock, zoneClock } from "../facts/time/wall-clock.ts";
 
 /** Moments of the readings, s; NaN where a problem has been told. */

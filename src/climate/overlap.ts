@@ -1,7 +1,7 @@
 /** Files that tell of the same time must say the same: all of them are of one workshop. */
 import type { Problem } from "../problem.ts";
 import type { Log } from "./log.ts";
-import { Report } from "./report.ts";
+import { Report } from "../record/table/report.ts";
 
 export interface FiledLog extends Log {
   readonly file: string;

@@ -2,10 +2,10 @@
 import { defined } from "../defined.ts";
 import type { ProblemCode } from "../problems/codes.ts";
 import { shown } from "../facts/reading.ts";
-import type { Rows } from "./csv.ts";
+import type { Rows } from "../record/table/csv.ts";
 import type { Mark, Stated, TemperatureUnit } from "./sidecar.ts";
 import type { Layout } from "./layout.ts";
-import { HEADER, type Report } from "./report.ts";
+import { HEADER, type Report } from "../record/table/report.ts";
 import type { StampReader } from "../facts/time/stamp.ts";
 import { figureOf, inReckoning, isEmpty } from "./cell.ts";
 

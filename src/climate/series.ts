@@ -1,7 +1,7 @@
 /** Readings in order, one for each moment. */
 import type { Fault } from "../facts/reading.ts";
 import type { Readings } from "./readings.ts";
-import type { Report } from "./report.ts";
+import type { Report } from "../record/table/report.ts";
 
 export interface Series {
   readonly times: Float64Array;

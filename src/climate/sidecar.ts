@@ -4,6 +4,7 @@ import type * as z from "zod";
 import { type Place, type Problem, placed } from "../problem.ts";
 import { nearest } from "../facts/nearest.ts";
 import { type Fault, meaning, onlyYouKnow, shown } from "../facts/reading.ts";
+import type { Delimiter } from "../record/table/csv.ts";
 import type { climateSchema } from "../facts/build/climate-log.ts";
 import type { Path } from "../record/text/yaml.ts";
 import type { Passage } from "../facts/types.ts";
@@ -13,7 +14,6 @@ export const BESIDE = "climate/NAME.md";
 
 export type TemperatureUnit = "°C" | "°F" | "K";
 export type Mark = "." | ",";
-export type Delimiter = "," | ";" | "\t";
 
 /**
  * What a builder says in `climate/NAME.md` of a file whose form does not show by itself. Everything may be left out.

@@ -81,6 +81,7 @@ function showing(record: Record, evidence: Evidence): (ref: Ref) => boolean {
     "open item": evidence.openItems,
     person: record.aircraft.people,
     "climate log": logs,
+    "earlier hours": new Set(record.earlier.map((table) => table.id)),
   };
   return ({ kind, id }) => id !== UNNAMED && having[kind].has(id);
 }
@@ -88,7 +89,7 @@ function showing(record: Record, evidence: Evidence): (ref: Ref) => boolean {
 /** The same words whatever the record holds, so that they do not tell whether there is such a thing in it. */
 function leftOut(visibility: Visibility): string[] {
   const marked =
-    "entries, passages, photographs, clips, attachments, people, lots, trials, climate logs, departures and open items";
+    "entries, passages, photographs, clips, attachments, people, lots, trials, climate logs, tables of earlier hours, departures and open items";
   if (visibility.edition === "inspector") return [`${marked} that the builder marked for the archive alone`];
   const withheld = [
     ["names", "full names of people, and their authorities; public names stand in their place"],

@@ -4,6 +4,7 @@ import { adhesiveShown } from "../facts/build/adhesive.ts";
 import { aircraftShown } from "../facts/build/aircraft.ts";
 import { assemblyShown } from "../facts/build/assembly.ts";
 import { climateLogShown, isLogShown } from "../facts/build/climate-log.ts";
+import { areEarlierShown, earlierHoursShown } from "../facts/build/earlier-hours.ts";
 import { isLotShown, lotShown } from "../facts/build/lot.ts";
 import { procedureShown } from "../facts/build/procedure.ts";
 import { isTrialShown, trialShown } from "../facts/build/trial.ts";
@@ -20,6 +21,7 @@ export const recordShown: Decisions<Record> = {
   trials: eachOf(trialShown, isTrialShown),
   entries: each(entryShown, isEntryShown),
   climate: each(climateLogShown, isLogShown),
+  earlier: each(earlierHoursShown, areEarlierShown),
   day: dayOf,
   // What stood before amendments is for the reckoning alone.
   before: () => undefined,

@@ -40,6 +40,7 @@ export function visibilityOf(record: Record, edition: Edition): Visibility {
     batches: idsOf(entries.flatMap((entry) => entry.batches)),
     lots: idsOf([...record.lots.values()].filter((lot) => sees(lot.audience))),
     logs: idsOf(record.climate.filter((log) => sees(log.audience))),
+    earlier: idsOf(record.earlier.filter((table) => sees(table.audience))),
     departures: idsOf(marked(entries, (entry) => entry.departures, sees)),
     openItems: idsOf(marked(entries, (entry) => entry.raised, sees)),
     hiddenFiles,

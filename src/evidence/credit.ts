@@ -1,9 +1,9 @@
 /** Two ledgers that are never mixed: tasks by who did them, and hours by person. Neither is reckoned from the other. */
 import { defined } from "../defined.ts";
 import { majorPortion, type Portion } from "../reckoning/hours/credit.ts";
-import { sumBy } from "../reckoning/hours/hours.ts";
+import { sumBy, type Worked } from "../reckoning/hours/hours.ts";
 import type { BuildTask, Record } from "../facts/types.ts";
-import { linesOf } from "./hours.ts";
+import { earlierLinesOf, linesOf } from "./hours.ts";
 
 export interface CreditFile {
   /** Tasks that apply, by assembly in the order of the record; and those that do not. */
@@ -22,6 +22,6 @@ export function creditOf(record: Record): CreditFile {
     tasks,
     notApplicable: all.filter(({ credit }) => credit === undefined),
     portion,
-    hours: sumBy(linesOf(record), ({ who }) => who),
+    hours: sumBy<Worked & { readonly who: string }>([...linesOf(record), ...earlierLinesOf(record)], ({ who }) => who),
   });
 }

@@ -9,7 +9,7 @@ import {
   type Step,
   type Worked,
 } from "../reckoning/hours/hours.ts";
-import type { Day, HoursLine, Record } from "../facts/types.ts";
+import type { Day, EarlierLine, HoursLine, Record } from "../facts/types.ts";
 import { recordIndexOf } from "./record-index.ts";
 import { within } from "./readiness/within.ts";
 
@@ -53,9 +53,16 @@ export function hoursOf(record: Record): Hours {
 export const linesOf = (record: Record): WorkedLine[] =>
   record.entries.flatMap((entry) => entry.hours.map((line) => ({ ...line, day: entry.day, entry: entry.id })));
 
-/** Minutes of each assembly's own lines. */
+/** Lines of tables from before the record was kept, each by the first day of its span. */
+export const earlierLinesOf = (record: Record): (EarlierLine & Worked)[] =>
+  record.earlier.flatMap(({ lines }) => lines.map((line) => ({ ...line, day: line.span.from })));
+
+/** Minutes of each assembly's own lines, those of before included; what stands on no assembly is in none. */
 export const minutesByAssembly = (record: Record): Map<string, number> =>
-  sumBy(linesOf(record), (line) => line.assembly);
+  sumBy(
+    [...linesOf(record), ...earlierLinesOf(record)].filter(({ assembly }) => assembly !== undefined),
+    ({ assembly }) => assembly ?? "",
+  );
 
 const cut = (lines: readonly Worked[]): Cut => ({ minutes: total(lines), over: cumulative(lines) });
 

@@ -5,7 +5,6 @@ import type {
   Departure,
   Entry,
   HoldPoint,
-  HoursLine,
   Inspection,
   JointSpec,
   Measurement,
@@ -14,15 +13,24 @@ import type {
   PieceTest,
   Recall,
   Record,
+  Ref,
   Rejection,
   Rework,
 } from "../facts/types.ts";
+import { defined } from "../defined.ts";
 import { dayNumber } from "../reckoning/time/calendar.ts";
 import { LocalTime } from "../reckoning/time/local-time.ts";
 import { Memo } from "../memo.ts";
 import { Shop } from "./cure/shop.ts";
 
 type Index<T> = ReadonlyMap<string, readonly T[]>;
+
+/** That somebody worked on an assembly, or on who knows which, and where that is noted. */
+interface WorkedOn {
+  readonly who: string;
+  readonly assembly?: string;
+  readonly noted: Ref;
+}
 
 export interface RecordIndex {
   readonly record: Record;
@@ -52,7 +60,7 @@ export interface RecordIndex {
   readonly pairs: Index<Measurement>;
   readonly children: Index<Assembly>;
   /** Where inspectors worked themselves. */
-  readonly workOfInspectors: Index<Pick<HoursLine, "who" | "assembly"> & { readonly entry: string }>;
+  readonly workOfInspectors: Index<WorkedOn>;
   readonly shop: Shop;
   readonly clock: LocalTime;
   /** When the day of the record begins, s since 1970-01-01T00:00Z: what lies before has passed. */
@@ -74,9 +82,8 @@ export function recordIndexOf(record: Record): RecordIndex {
     children: indexBy(assemblies, (assembly) => [assembly.parent]),
     ...glueIn(entries),
     ...workIn(entries),
-    workOfInspectors: indexBy(
-      entries.flatMap(({ id, hours }) => hours.map(({ who, assembly }) => ({ who, assembly, entry: id }))),
-      ({ who }) => (record.aircraft.people.get(who)?.role === "inspector" ? [who] : []),
+    workOfInspectors: indexBy(workedIn(record), ({ who }) =>
+      record.aircraft.people.get(who)?.role === "inspector" ? [who] : [],
     ),
     shop: new Shop(
       record.climate,
@@ -112,6 +119,14 @@ function glueIn(entries: readonly Entry[]) {
       (rework) => rework.joints,
     ),
   };
+}
+
+function workedIn({ entries, earlier }: Record): WorkedOn[] {
+  const lines = [
+    ...entries.map(({ id, hours }) => ({ noted: { kind: "entry", id } as const, hours })),
+    ...earlier.map(({ id, lines }) => ({ noted: { kind: "earlier hours", id } as const, hours: lines })),
+  ];
+  return lines.flatMap(({ noted, hours }) => hours.map(({ who, assembly }) => defined({ who, assembly, noted })));
 }
 
 function workIn(entries: readonly Entry[]) {

@@ -5,6 +5,7 @@ import { adhesiveSchema } from "./build/adhesive.ts";
 import { aircraftSchema } from "./build/aircraft.ts";
 import { assemblySchema } from "./build/assembly.ts";
 import { climateSchema } from "./build/climate-log.ts";
+import { earlierHoursSchema } from "./build/earlier-hours.ts";
 import { lotSchema } from "./build/lot.ts";
 import { procedureSchema } from "./build/procedure.ts";
 import { trialSchema } from "./build/trial.ts";
@@ -19,6 +20,7 @@ export const SCHEMAS = {
   trial: trialSchema,
   entry: entrySchema,
   climate: climateSchema,
+  hours: earlierHoursSchema,
 } as const;
 
 export type FileKind = keyof typeof SCHEMAS;
@@ -32,6 +34,7 @@ export const FOLDERS: { readonly [folder: string]: Exclude<FileKind, "aircraft">
   trials: "trial",
   entries: "entry",
   climate: "climate",
+  hours: "hours",
 };
 
 /** `an assembly` */

@@ -14,6 +14,8 @@ export const LIMITS = {
   tableLines: 2_100_000,
   /** Columns of a CSV file. */
   tableColumns: 256,
+  /** Rows of a table of earlier hours: some ten years, day by day. */
+  earlierRows: 20_000,
   /** Characters of one row of a CSV file. */
   rowLength: 16_384,
   /** Words, signs and blanks of front matter, as the parser of YAML counts them: three hundred photographs have 10,000. */

@@ -6,6 +6,7 @@ import type { Adhesive } from "./build/adhesive.ts";
 import type { Aircraft } from "./build/aircraft.ts";
 import type { Assembly } from "./build/assembly.ts";
 import type { ClimateLog } from "./build/climate-log.ts";
+import type { EarlierHours } from "./build/earlier-hours.ts";
 import type { Lot } from "./build/lot.ts";
 import type { Procedure } from "./build/procedure.ts";
 import type { Trial } from "./build/trial.ts";
@@ -17,6 +18,7 @@ export type { Aircraft } from "./build/aircraft.ts";
 export type { Assembly } from "./build/assembly.ts";
 export type { BuildTask } from "./build/build-task.ts";
 export type { ClimateLog } from "./build/climate-log.ts";
+export type { EarlierHours, EarlierLine } from "./build/earlier-hours.ts";
 export type { HoldKind, HoldPoint } from "./build/hold-point.ts";
 export type { JointSpec } from "./build/joint.ts";
 export type { Lot, Material } from "./build/lot.ts";
@@ -56,6 +58,8 @@ export interface Record {
   readonly entries: readonly Entry[];
   /** Logger files, by their first reading. */
   readonly climate: readonly ClimateLog[];
+  /** Tables of hours from before the record was kept, by their names. */
+  readonly earlier: readonly EarlierHours[];
   /** The date of the record: that of its last entry, or the one given. */
   readonly day: Day;
   /** As it stood before amendments that no second person saw: evidence looks at it, an edition never holds it. */

@@ -99,7 +99,8 @@ export type Kind =
   | "departure"
   | "open item"
   | "person"
-  | "climate log";
+  | "climate log"
+  | "earlier hours";
 
 /** A thing in the record, by its kind and id. */
 export interface Ref {

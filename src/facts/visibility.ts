@@ -20,6 +20,8 @@ export interface Visibility {
   readonly lots: ReadonlySet<string>;
   readonly trials: ReadonlySet<string>;
   readonly logs: ReadonlySet<string>;
+  /** Tables of earlier hours. */
+  readonly earlier: ReadonlySet<string>;
   readonly departures: ReadonlySet<string>;
   readonly openItems: ReadonlySet<string>;
   /** Files that stand in the record and that the edition must not name. */
@@ -44,6 +46,7 @@ const SHOWN: { readonly [kind in Kind]: (id: string, seer: Seer) => boolean } = 
   departure: (id, { departures }) => departures.has(id),
   "open item": (id, { openItems }) => openItems.has(id),
   "climate log": (id, { logs }) => logs.has(id),
+  "earlier hours": (id, { earlier }) => earlier.has(id),
   assembly: always,
   joint: always,
   "hold point": always,

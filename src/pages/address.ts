@@ -16,6 +16,7 @@ const LISTS: Partial<{ readonly [kind in Kind]: string }> = {
   adhesive: "about.html",
   procedure: "about.html",
   "climate log": "climate.html",
+  "earlier hours": "hours.html",
 };
 
 /** A name for an anchor: ids hold letters, digits, `-`, `.` and `/`, and the last is no good in a fragment. */

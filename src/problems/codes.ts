@@ -6,6 +6,7 @@ import { AMENDS } from "./amends.ts";
 import { CLIMATE } from "./climate.ts";
 import { DAYS } from "./days.ts";
 import type { Explanation } from "./explained.ts";
+import { EARLIER } from "./earlier.ts";
 import { FILES } from "./files.ts";
 import { FORM } from "./form.ts";
 import { GLUE } from "./glue.ts";
@@ -13,7 +14,18 @@ import { TEXT } from "./text.ts";
 import { VALUES } from "./values.ts";
 import { WORK } from "./work.ts";
 
-const TABLE = { ...TEXT, ...FORM, ...VALUES, ...FILES, ...GLUE, ...DAYS, ...WORK, ...AMENDS, ...CLIMATE } as const;
+const TABLE = {
+  ...TEXT,
+  ...FORM,
+  ...VALUES,
+  ...FILES,
+  ...GLUE,
+  ...DAYS,
+  ...WORK,
+  ...AMENDS,
+  ...CLIMATE,
+  ...EARLIER,
+} as const;
 
 export type ProblemCode = keyof typeof TABLE;
 

@@ -67,6 +67,7 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
     trial: [],
     entry: [],
     climate: [],
+    hours: [],
   };
   const problems: Problem[] = [];
   const unsound: string[] = [];
@@ -106,6 +107,9 @@ export function kindOf(file: string): FileKind | undefined {
   const parts = file.split("/");
   return parts.length === 2 && file.endsWith(".md") ? FOLDERS[parts[0] ?? ""] : undefined;
 }
+
+/** Whether a path is that of a table, of which every line is read. */
+export const isTable = (file: string): boolean => /^(?:climate|hours)\/[^/]+\.csv$/iu.test(file);
 
 export function nameOf(file: string): string {
   return file.slice(file.lastIndexOf("/") + 1).replace(/\.md$/, "");

@@ -34,7 +34,7 @@ export function resolveTarget(index: LinkIndex, from: FilePath, href: string): T
 function fileRef(path: string): Ref | undefined {
   const [, folder = "", id = ""] = /^([^/]+)\/([^/]+)\.md$/.exec(path) ?? [];
   const kind = FOLDERS[folder];
-  return kind === undefined || kind === "climate" ? undefined : { kind, id };
+  return kind === undefined || kind === "climate" || kind === "hours" ? undefined : { kind, id };
 }
 
 function decoded(href: string): string {

@@ -5,6 +5,8 @@ import { amend } from "./amend/amend.ts";
 import { filesBefore } from "./amend/unseconded.ts";
 import { onlyKnown } from "./known.ts";
 import { readClimate, workshopOf } from "../climate/read.ts";
+import { readEarlier } from "./earlier/read.ts";
+import { earlierOf } from "./earlier/typed.ts";
 import { checkRecord } from "./checks/record.ts";
 import { type Memory, readFiles } from "./filed.ts";
 import { listFolder } from "./folder.ts";
@@ -40,12 +42,15 @@ export async function readRecord(content: string, options: ReadOptions = {}): Pr
     draft.files.climate,
     workshopOf(draft.files.aircraft[0]?.spec?.time_zone, options.today),
   );
-  const { problems: found, notes } = checkRecord(draft, folder, fileIndex, options.today, climate.forms);
-  const problems = [folder.problems, draft.problems, misamended, climate.problems, found].flat();
+  const earlier = readEarlier(folder.root, folder.files, draft.files.hours);
+  const forms = new Map([...climate.forms, ...earlier.forms]);
+  const { problems: found, notes } = checkRecord(draft, folder, fileIndex, options.today, earlier.tables, forms);
+  const problems = [folder.problems, draft.problems, misamended, climate.problems, earlier.problems, found].flat();
   if (problems.length > 0) return { problems: few(inOrder(problems)), notes };
-  const record = recordOf(draft.files, climate.logs, amendments, fileIndex, options.day);
+  const tables = { climate: climate.logs, earlier: earlier.tables.map(earlierOf) };
+  const record = recordOf(draft.files, tables, amendments, fileIndex, options.day);
   const before = filesBefore(asWritten, amended).map((files) =>
-    onlyKnown(recordOf(files, climate.logs, amendments, fileIndex, record.day)),
+    onlyKnown(recordOf(files, tables, amendments, fileIndex, record.day)),
   );
   return { record: before.length === 0 ? record : { ...record, before }, notes };
 }

@@ -14,6 +14,7 @@ const TITLES: { readonly [kind in keyof typeof SCHEMAS]: string } = {
   trial: "A trial",
   entry: "An entry",
   climate: "Beside a logger's file",
+  hours: "Beside a table of earlier hours",
 };
 
 /** `entry.schema.json` and the like to their content. They describe what is typed; the reader checks more than they can say. */

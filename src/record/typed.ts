@@ -2,7 +2,7 @@
 import type { Filed, Files } from "./filed.ts";
 import type { FileIndex } from "./file-index.ts";
 import { Zone } from "../facts/time/zone.ts";
-import type { Aircraft, Amendment, ClimateLog, Day, Entry, Record } from "../facts/types.ts";
+import type { Aircraft, Amendment, Day, Entry, Record } from "../facts/types.ts";
 import { adhesiveOf } from "../facts/build/adhesive.ts";
 import { aircraftOf } from "../facts/build/aircraft.ts";
 import { assemblyOf } from "../facts/build/assembly.ts";
@@ -15,7 +15,7 @@ import type { Accepted, Later, SoundFile } from "../facts/typing.ts";
 
 export function recordOf(
   files: Files,
-  climate: readonly ClimateLog[],
+  tables: Pick<Record, "climate" | "earlier">,
   amendments: ReadonlyMap<string, readonly Amendment[]>,
   fileIndex: FileIndex,
   day: Day | undefined,
@@ -32,7 +32,7 @@ export function recordOf(
     lots: byId(sound(files.lot, fileIndex).map(lotOf)),
     trials: byId(sound(files.trial, fileIndex).map(trialOf)),
     entries,
-    climate,
+    ...tables,
     day: day ?? entries.at(-1)?.day ?? aircraft.start,
   };
 }

@@ -40,6 +40,11 @@ export function monthWords(month: string): string {
   return `${monthName(month)} ${month.slice(0, 4)}`;
 }
 
+/** A day, a month or a year as typed → `8 March 2025`, `March 2025`, `2025` */
+export function spanWords(typed: string): string {
+  return typed.length === 10 ? dateWords(typed) : typed.length === 7 ? monthWords(typed) : typed;
+}
+
 /** `2025-03` or a day in it → `Mar` */
 export function monthShort(month: string): string {
   return monthName(month).slice(0, 3);

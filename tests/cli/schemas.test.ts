@@ -12,7 +12,7 @@ it("scarfline schemas writes a JSON Schema for each kind of file", async () => {
   expect(code).toBe(0);
   const files = contentOf(join(folder, "schemas"));
   expect([...files.keys()]).toEqual(
-    ["adhesive", "aircraft", "assembly", "climate", "entry", "lot", "procedure", "trial"].map(
+    ["adhesive", "aircraft", "assembly", "climate", "entry", "hours", "lot", "procedure", "trial"].map(
       (kind) => `${kind}.schema.json`,
     ),
   );

@@ -289,6 +289,7 @@ export const record = (made: Made): Record => {
     trials: new Map(),
     entries,
     climate: [],
+    earlier: [],
     day: entries.at(-1)?.day ?? "2025-01-01",
   };
 };

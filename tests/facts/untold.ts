@@ -6,14 +6,15 @@ const NOWHERE: readonly Because[] = [
   ["problems name it", "*.place"],
   ["it decides who sees the fact", "*.audience", "aircraft.publicShows"],
   ["it is reckoned with", "entries.dayStart", "entries.dayEnd", "entries.measurements.dimension", "before"],
-  ["addresses are made from ids", "entries.file", "climate.file"],
+  ["addresses are made from ids", "entries.file", "climate.file", "earlier.file"],
   ["hours are held against it when the record is checked", "aircraft.tasks"],
   ["it decides whether a change is shown", "entries.amendments.changes.needs"],
 ];
 
 const PAGE: readonly Because[] = [
   ["people are called by what the edition calls them", "aircraft.people.*"],
-  ["the minutes are told", "entries.hours.typed", "entries.visits.typed"],
+  ["the minutes are told", "entries.hours.typed", "entries.visits.typed", "earlier.lines.typed"],
+  ["a table's line is told in sums by task and person", "earlier.lines.span.from", "earlier.lines.span.to"],
   ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
   ["the day's page tells it", "entries.weighed.day", "entries.thermometer.entry"],
 ];
@@ -38,6 +39,7 @@ const APPENDIX: readonly Because[] = [
     "entries.assembly",
     "entries.hours.*",
     "entries.visits.*",
+    "earlier.*",
     "entries.photos.*",
     "entries.clips.*",
     "entries.attachments.*",
@@ -134,6 +136,8 @@ const LEDGER: readonly Because[] = [
     "entries.inspections.scan",
     "entries.tests.photo",
     "entries.body",
+    "earlier.title",
+    "earlier.body",
   ],
   ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
   ["findings tell what it shows of a cure", "entries.thermometer.*"],

@@ -193,3 +193,35 @@ export function climate({ words, files, pick, extra }: Ground): void {
     );
   }
 }
+
+/** A table of earlier hours for everyone, and one that is hidden. */
+export function earlierHours({ words, files, pick, extra }: Ground, people: readonly Made[]): void {
+  const hidden = pick<Audience>("inspector", "archive");
+  const tables = [["public", "tables"], [hidden, "hidden table"], ...(extra ? [["archive", "table more"]] : [])] as [
+    Audience,
+    string,
+  ][];
+  for (const [audience, where] of tables) {
+    const name = audience === "public" ? "open" : words.say(`${where}: name of its file`, audience);
+    const column =
+      audience === "public"
+        ? "from where"
+        : words.say(`${where}: column of sources`, audience, { optional: true, told: false });
+    const minutes = audience === "public" ? "61" : words.number(`${where}: minutes`, audience, 71, false);
+    const who = people.find((one) => one.audience === audience && !one.more)?.id ?? "builder";
+    files[`hours/${name}.csv`] = [
+      `span,who,task,time,assembly,${column}`,
+      `2025-01,${who},gluing,${minutes} min,wing,${words.say(`${where}: source of a line`, audience)}`,
+      "2025-01-02,builder,gluing,1:00,,",
+    ].join("\n");
+    files[`hours/${name}.md`] = file(
+      {
+        title: words.say(`${where}: title`, audience),
+        source: words.say(`${where}: source`, audience),
+        columns: { source: column },
+        for: audience,
+      },
+      words.say(`${where}: prose`, audience),
+    );
+  }
+}

@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import type { Audience, Withheld } from "../../src/facts/types.ts";
 import { file } from "./files.ts";
-import { climate, type Files, type Ground, lots, type Made, prose, trials } from "./ground.ts";
+import { climate, earlierHours, type Files, type Ground, lots, type Made, prose, trials } from "./ground.ts";
 import { later } from "./later.ts";
 import { pictureOf } from "./pictures.ts";
 import { type Around, session } from "./session.ts";
@@ -28,6 +28,7 @@ export async function plantedRecord(
   const people = await aircraft(ground, publicShows);
   await parts(ground);
   climate(ground);
+  earlierHours(ground, people);
   const around: Around = { ...ground, people, lots: lots(ground), trials: trials(ground) };
   const hidden = pick<Audience>("inspector", "archive");
   const sessions = [

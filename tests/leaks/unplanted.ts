@@ -37,6 +37,7 @@ export const UNPLANTED: readonly Because[] = [
     "*.to",
   ],
   ["it tells how a logger's file is read", "climate.*"],
+  ["it tells how a table is read", "hours.columns.*", "hours.unread"],
   [
     "a lot's id has a word, and another field by which pieces and joints name lots",
     "entry.batches.pieces.legs.*",

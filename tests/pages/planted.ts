@@ -1,7 +1,16 @@
 /** A record of random shape in which every text that a builder can type is a word of its own, and what is known of who may see each word. */
 import type { Audience, Record, Withheld } from "../../src/facts/types.ts";
 import { record } from "../evidence/make.ts";
-import { aircraftOf, assembliesOf, climateOf, lotsOf, methodsOf, peopleOf, trialsOf } from "./planted/build.ts";
+import {
+  aircraftOf,
+  assembliesOf,
+  climateOf,
+  earlierOf,
+  lotsOf,
+  methodsOf,
+  peopleOf,
+  trialsOf,
+} from "./planted/build.ts";
 import { type Base, day, type Ground, type Pick, type Word } from "./planted/ground.ts";
 import { afterwards, breaking } from "./planted/later.ts";
 import { type Session, session } from "./planted/session.ts";
@@ -33,6 +42,7 @@ export function planted(pick: Pick): Planted {
     record: {
       ...made,
       climate: climateOf(base),
+      earlier: earlierOf(base, ground.people),
       trials: new Map(ground.trials.map((trial) => [trial.id, trial])),
       aircraft: aircraftOf(base, made, ground.people),
     },

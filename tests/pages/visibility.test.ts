@@ -4,7 +4,7 @@ import { redactedRecord } from "../../src/editions/redacted-record.ts";
 import { tellsAll, visibilityOf } from "../../src/editions/visibility.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { finder } from "../../src/evidence/finding.ts";
-import type { Entry, Kind, Ref } from "../../src/facts/types.ts";
+import type { EarlierHours, Entry, Kind, Ref } from "../../src/facts/types.ts";
 import { isShown } from "../../src/facts/visibility.ts";
 import { batch, departure, entry, glued, lot, openItem, piece, test } from "../evidence/make.ts";
 
@@ -20,7 +20,8 @@ const whole = (() => {
     audience: "archive",
   };
   const lots = new Map([...made.lots, ["K-LOT", lot("K-LOT", { audience: "archive" })]]);
-  return { ...made, lots, entries: [...made.entries, hidden] };
+  const table: EarlierHours = { ...hidden, id: "K-HOURS", file: "hours/K-HOURS.csv", title: "Old", lines: [] };
+  return { ...made, lots, earlier: [table], entries: [...made.entries, hidden] };
 })();
 const visibility = visibilityOf(whole, "public");
 
@@ -33,6 +34,7 @@ const HIDDEN: { readonly [kind in Kind]: string | "of a kind that no edition hid
   departure: "K-D1",
   "open item": "K-O1",
   "climate log": "K-LOG",
+  "earlier hours": "K-HOURS",
   assembly: "of a kind that no edition hides",
   joint: "of a kind that no edition hides",
   "hold point": "of a kind that no edition hides",

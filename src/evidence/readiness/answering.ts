@@ -10,11 +10,13 @@ interface Refused {
   readonly restsOn: readonly Ref[];
 }
 
-/** Why someone may not answer for work on these assemblies, whenever that one worked there. */
+/** Why someone may not answer for work on these assemblies, whenever that one worked there, or on who knows which. */
 export function refused(index: RecordIndex, who: string, assemblies: ReadonlySet<string>): Refused | undefined {
   if (index.record.aircraft.people.get(who)?.role !== "inspector") return { because: "role", restsOn: [] };
-  const worked = (index.workOfInspectors.get(who) ?? []).find(({ assembly }) => assemblies.has(assembly));
-  return worked && { because: "worked", restsOn: [{ kind: "entry", id: worked.entry }] };
+  const worked = (index.workOfInspectors.get(who) ?? []).find(
+    ({ assembly }) => assembly === undefined || assemblies.has(assembly),
+  );
+  return worked && { because: "worked", restsOn: [worked.noted] };
 }
 
 /** Worked on, too, is whatever a measurement that names the departure was taken on. */

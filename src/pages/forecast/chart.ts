@@ -1,6 +1,6 @@
 /** The numbers of a chart, from which its drawing, its table and its data for the browser are all made. */
 import { addDays, dayNumber, monday } from "../../reckoning/time/calendar.ts";
-import { groupBy } from "../../reckoning/hours/hours.ts";
+import { evenly, groupBy } from "../../reckoning/hours/hours.ts";
 import type { Worked } from "../../reckoning/hours/hours.ts";
 import type { Day } from "../../facts/types.ts";
 
@@ -18,6 +18,8 @@ export interface Chart {
   /** What the series are held against. */
   readonly against?: { readonly name: string; readonly values: readonly number[] };
   readonly filled?: boolean;
+  /** Where hours are known by their month or year alone, and are drawn as if alike on all its days; first and last day of each stretch. */
+  readonly spans?: readonly (readonly [from: number, to: number])[];
 }
 
 /** The weeks of a record: Mondays from its start to its day. */
@@ -29,7 +31,7 @@ export interface Weeks {
 export const dayAt = (day: Day): number => dayNumber(day) ?? 0;
 
 export function weeksOf(lines: readonly Worked[], start: Day, end: Day): Weeks {
-  const days = lines.map(({ day }) => day);
+  const days = lines.flatMap(({ day, through }) => [day, ...(through === undefined || through > end ? [] : [through])]);
   const first = monday(days.reduce((least, day) => (day < least ? day : least), start)) ?? start;
   const last = monday(days.reduce((most, day) => (day > most ? day : most), end)) ?? end;
   const mondays: Day[] = [];
@@ -37,10 +39,24 @@ export function weeksOf(lines: readonly Worked[], start: Day, end: Day): Weeks {
   return { mondays, at: new Map(mondays.map((day, index) => [day, index])) };
 }
 
-/** Minutes in each week. */
+/** Stretches of time in which lines are known by no day, those that touch as one. */
+export function spansOf(lines: readonly Worked[]): Chart["spans"] {
+  const all = lines.flatMap(({ day, through }) =>
+    through === undefined ? [] : [[dayAt(day), dayAt(through)] as const],
+  );
+  const joined: [number, number][] = [];
+  for (const [from, to] of all.sort(([a], [b]) => a - b)) {
+    const last = joined.at(-1);
+    if (last !== undefined && from <= last[1] + 1) last[1] = Math.max(last[1], to);
+    else joined.push([from, to]);
+  }
+  return joined.length === 0 ? undefined : joined;
+}
+
+/** Minutes in each week; those of a span alike on all its days. */
 export function weekly(lines: readonly Worked[], weeks: Weeks): number[] {
   const sums = new Array<number>(weeks.mondays.length).fill(0);
-  for (const { day, minutes } of lines) {
+  for (const { day, minutes } of evenly(lines)) {
     const at = weeks.at.get(monday(day) ?? "");
     if (at !== undefined) sums[at] = (sums[at] ?? 0) + minutes;
   }

@@ -1,9 +1,10 @@
 /** What a forecast stands on. */
 import { defined } from "../../defined.ts";
-import type { Worked } from "../../reckoning/hours/hours.ts";
+import { isOfDay, type Worked } from "../../reckoning/hours/hours.ts";
 import { planOf, type Part, type Plan } from "../../reckoning/hours/plan.ts";
 import { wholeWeeks } from "../../reckoning/hours/whole-weeks.ts";
-import type { Record } from "../../facts/types.ts";
+import { addDays } from "../../reckoning/time/calendar.ts";
+import type { Day, Record } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { storyOf } from "../story/story.ts";
 
@@ -20,9 +21,16 @@ export function groundOf(shown: Shown): Ground {
   const all = storyOf(shown).work;
   const plan = planOf(partsOf(record), all);
   const planned = new Set(plan.parts.map(({ id }) => id));
-  const work = all.filter(({ assembly }) => planned.has(assembly));
-  const weeks = wholeWeeks(work, record.aircraft.start, record.day) ?? [];
+  const work = all.filter(({ assembly }) => planned.has(assembly ?? ""));
+  const weeks = wholeWeeks(work.filter(isOfDay), knownFrom(all, record.aircraft.start), record.day) ?? [];
   return { shown, plan, work, weeks };
+}
+
+/** The day from which it is known on which day each hour was worked: weeks before it would look idle. */
+function knownFrom(work: readonly Worked[], start: Day): Day {
+  const last = work.reduce((latest, { through }) => (through !== undefined && through > latest ? through : latest), "");
+  const from = addDays(last, 1) ?? start;
+  return from > start ? from : start;
 }
 
 function partsOf({ assemblies, day }: Record): Part[] {

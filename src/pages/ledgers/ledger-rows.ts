@@ -33,6 +33,25 @@ export function hoursRows({ record, nameOf }: Shown): Row[] {
   );
 }
 
+/** One row for each person of each line of a table from before the record was kept. */
+export function earlierRows({ record, nameOf }: Shown): Row[] {
+  return record.earlier.flatMap((table) =>
+    table.lines.map((line) => ({
+      table: table.id,
+      span: line.span.typed,
+      from: line.span.from,
+      to: line.span.to,
+      person: line.who,
+      name: nameOf(line.who),
+      task: line.task,
+      assembly: line.assembly ?? null,
+      minutes: line.minutes,
+      typed: line.typed,
+      source: line.source,
+    })),
+  );
+}
+
 export function batchRows(shown: Shown): Row[] {
   return traceIndex(shown)
     .batches.flatMap(({ id }) => shown.evidence.batches.get(id) ?? [])

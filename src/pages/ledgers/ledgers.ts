@@ -1,7 +1,16 @@
 import { stringify } from "csv-stringify/sync";
 import { holdPointRows, measurementRows, scaleRows, taskRows, weightRows } from "./ledger-measures.ts";
 import { cutRows, stockRows } from "./ledger-stock.ts";
-import { batchRows, findingRows, hoursRows, jointRows, pieceRows, type Cell, type Row } from "./ledger-rows.ts";
+import {
+  batchRows,
+  earlierRows,
+  findingRows,
+  hoursRows,
+  jointRows,
+  pieceRows,
+  type Cell,
+  type Row,
+} from "./ledger-rows.ts";
 import { amendmentRows } from "./amendment-rows.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -17,6 +26,7 @@ const LEDGER_FORM = 2;
 
 const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])[] = [
   ["hours", hoursRows],
+  ["earlier-hours", earlierRows],
   ["batches", batchRows],
   ["pieces", pieceRows],
   ["joints", jointRows],

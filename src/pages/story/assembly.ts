@@ -4,7 +4,8 @@ import type { AssemblyFile, HoldPointFile, JointFile } from "../../evidence/type
 import { total } from "../../reckoning/hours/hours.ts";
 import type { Assembly, Entry } from "../../facts/types.ts";
 import type { Chart } from "../forecast/chart.ts";
-import { dayAt, inHours, running, weekly, weeksOf } from "../forecast/chart.ts";
+import { dayAt, inHours, running, spansOf, weekly, weeksOf } from "../forecast/chart.ts";
+import { spanned } from "../forecast/hours.ts";
 import { dayEvents, type Told } from "./day-events.ts";
 import { plannedWithin } from "./planned.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -100,8 +101,8 @@ function minutesHere(entry: Entry, within: ReadonlySet<string>): number {
 function hoursOf(shown: Shown, assembly: Assembly): Chart {
   const work = storyOf(shown).workOf.get(assembly.id) ?? [];
   const days = work.map(({ day }) => day);
-  const first = days[0] ?? shown.record.aircraft.start;
-  const last = days[days.length - 1] ?? first;
+  const first = days.reduce((least, day) => (day < least ? day : least), days[0] ?? shown.record.aircraft.start);
+  const last = days.reduce((most, day) => (day > most ? day : most), first);
   const weeks = weeksOf(work, first, last);
   const sum = total(work);
   const planned = plannedWithin(shown, assembly.id);
@@ -112,7 +113,8 @@ function hoursOf(shown: Shown, assembly: Assembly): Chart {
     form: "lines",
     filled: true,
     days: [dayAt(first) - 1, ...ends],
-    says: `${hoursWords(sum)} worked so far${planned === undefined ? "; no hours were planned" : `, of ${hoursWords(planned)} planned`}.`,
+    says: `${hoursWords(sum)} worked so far${planned === undefined ? "; no hours were planned" : `, of ${hoursWords(planned)} planned`}.${spanned(work)}`,
+    spans: spansOf(work),
     series: [{ name: "Worked", values: [0, ...running(weekly(work, weeks)).map(inHours)] }],
     against: planned === undefined ? undefined : { name: "Planned", values: [0, ...ends].map(() => inHours(planned)) },
   });

@@ -2,15 +2,16 @@
  * What many story pages need, gathered once for an edition: entries by assembly, hours as lines, the tree of
  * assemblies.
  */
-import { cumulative } from "../../reckoning/hours/hours.ts";
-import type { Step, Worked } from "../../reckoning/hours/hours.ts";
+import { defined } from "../../defined.ts";
+import type { Worked } from "../../reckoning/hours/hours.ts";
 import type { Assembly, Entry, Record } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 
 export interface WorkLine extends Worked {
   readonly who: string;
   readonly task: string;
-  readonly assembly: string;
+  /** None where a table from before the record names none. */
+  readonly assembly?: string;
 }
 
 interface Branch {
@@ -20,8 +21,6 @@ interface Branch {
 
 export interface Story {
   readonly work: readonly WorkLine[];
-  /** Hours of the whole build, a step for each day worked. */
-  readonly steps: readonly Step[];
   /** The assemblies that an entry itself names, by its hours, its batches and as its own. */
   readonly homesOf: ReadonlyMap<string, ReadonlySet<string>>;
   /** Entries that tell of an assembly or of one within it, oldest first. */
@@ -49,28 +48,32 @@ function gather({ record }: Shown): Story {
   const workOf = new Map<string, WorkLine[]>([...record.assemblies.keys()].map((id) => [id, []]));
   const homesOf = new Map<string, ReadonlySet<string>>();
   const work: WorkLine[] = [];
+  const add = (line: WorkLine): void => {
+    work.push(line);
+    for (const id of upFrom.get(line.assembly ?? "") ?? []) workOf.get(id)?.push(line);
+  };
+  earlierWork(record).forEach(add);
   for (const entry of record.entries) {
     const homes = homesIn(entry, jointHome);
     homesOf.set(entry.id, homes);
     const told = new Set([...homes].flatMap((id) => upFrom.get(id) ?? []));
     for (const id of told) entriesOf.get(id)?.push(entry);
     for (const { who, task, assembly, minutes } of entry.hours) {
-      const line = { day: entry.day, who, task, assembly, minutes };
-      work.push(line);
-      for (const id of upFrom.get(assembly) ?? []) workOf.get(id)?.push(line);
+      add({ day: entry.day, who, task, assembly, minutes });
     }
   }
   const position = new Map(record.entries.map(({ id }, at) => [id, at]));
-  return {
-    work,
-    steps: cumulative(work),
-    homesOf,
-    entriesOf,
-    workOf,
-    children,
-    tree: treeOf(record, children),
-    position,
-  };
+  return { work, homesOf, entriesOf, workOf, children, tree: treeOf(record, children), position };
+}
+
+/** Hours of tables, oldest first. */
+function earlierWork({ earlier }: Record): WorkLine[] {
+  const lines = earlier.flatMap((table) =>
+    table.lines.map(({ span: { from, to }, who, task, assembly, minutes }) =>
+      defined({ day: from, through: from === to ? undefined : to, who, task, assembly, minutes }),
+    ),
+  );
+  return lines.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
 }
 
 function homesIn(entry: Entry, jointHome: ReadonlyMap<string, string>): Set<string> {

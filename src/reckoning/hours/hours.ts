@@ -1,9 +1,25 @@
 /** Sums of minutes worked. Minutes are integers, so every cut of the same lines agrees to the minute. */
 import { addDays, monday } from "../time/calendar.ts";
 
+/** On a day; or, where no more is known, somewhere from that day `through` another. */
 export interface Worked {
   readonly day: string;
+  readonly through?: string;
   readonly minutes: number;
+}
+
+/** Whether it is known on which day it was. */
+export const isOfDay = ({ through }: Worked): boolean => through === undefined;
+
+/** Lines of spans as their minutes for each day of the span, alike on all of them: how a span is drawn, never how it was. Minutes are no integers then. */
+export function evenly<L extends Worked>(lines: readonly L[]): L[] {
+  return lines.flatMap((line) => {
+    if (line.through === undefined) return [line];
+    const days: string[] = [];
+    for (let day: string | undefined = line.day; day !== undefined && day <= line.through; day = addDays(day, 1))
+      days.push(day);
+    return days.map((day) => ({ ...line, day, minutes: line.minutes / days.length }));
+  });
 }
 
 /** A day on which something was worked, that day's minutes, and the sum up to its end. */
@@ -40,9 +56,11 @@ export function cumulative(lines: readonly Worked[]): Step[] {
   return days.map(([day, minutes]) => ({ day, minutes, sum: (sum += minutes) }));
 }
 
-/** Minutes by month (`YYYY-MM`), by date; months without work are left out. */
+/** Minutes by month (`YYYY-MM`), by date; months without work are left out. What is known by its year alone stands under that (`YYYY`), before its months. */
 export function byMonth(lines: readonly Worked[]): Map<string, number> {
-  return new Map([...sumBy(lines, (line) => line.day.slice(0, 7))].sort(([a], [b]) => (a < b ? -1 : 1)));
+  const keyOf = ({ day, through }: Worked): string =>
+    day.slice(0, (through ?? day).startsWith(day.slice(0, 7)) ? 7 : 4);
+  return new Map([...sumBy(lines, keyOf)].sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 /**

@@ -37,9 +37,9 @@ export interface Plan {
   readonly unplanned: number;
 }
 
-export function planOf(parts: readonly Part[], work: readonly (Worked & { readonly assembly: string })[]): Plan {
+export function planOf(parts: readonly Part[], work: readonly (Worked & { readonly assembly?: string })[]): Plan {
   const byId = new Map(parts.map((part) => [part.id, part]));
-  const worked = sumBy(work, ({ assembly }) => assembly);
+  const worked = sumBy(work, ({ assembly }) => assembly ?? "");
   const planned = parts
     .flatMap((part) => (part.planned === undefined ? [] : [{ part, planned: part.planned }]))
     .map(({ part, planned }) => ({

@@ -1,5 +1,6 @@
 /** What the checks work on and where they put what they find. */
 import { placed, type Problem } from "../../problem.ts";
+import type { EarlierTable } from "../earlier/read.ts";
 import type { Draft, Filed, Files, Sound } from "../filed.ts";
 import type { Folder } from "../folder.ts";
 import type { Ids } from "../ids.ts";
@@ -14,6 +15,7 @@ export interface CheckContext {
   readonly folder: Folder;
   readonly ids: Ids;
   readonly fileIndex: FileIndex;
+  readonly earlier: readonly EarlierTable[];
   readonly today: Day | undefined;
   readonly problems: Problem[];
 }
@@ -41,9 +43,15 @@ export function expectId(
   id: string | undefined,
 ): id is string {
   if (id === undefined) return false;
+  const fault = idFaultOf(context, kinds, id);
+  if (fault) report(context, filed, path, fault);
+  return context.ids.fault(kinds, id) === undefined;
+}
+
+/** What is wrong with an id, unless it may stand in a file that could not be read. */
+export function idFaultOf(context: CheckContext, kinds: readonly Kind[], id: string): Fault | undefined {
   const fault = context.ids.fault(kinds, id);
-  if (fault && !isExcused(context, kinds, id)) report(context, filed, path, fault);
-  return fault === undefined;
+  return fault && !isExcused(context, kinds, id) ? fault : undefined;
 }
 
 function isExcused(context: CheckContext, kinds: readonly Kind[], id: string): boolean {

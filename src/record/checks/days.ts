@@ -47,26 +47,28 @@ function notBeforeStart(
   day: Day,
   start: Day | undefined,
 ): void {
-  if (start === undefined || day >= start) return;
-  report(context, filed, path, {
-    code: "before-start",
-    message: "this is before the build began",
-    expected: `a day from ${start} on, the start in aircraft.md`,
-    found: day,
-    mend: "correct this date, or the start in aircraft.md",
-  });
+  if (start !== undefined && day < start) report(context, filed, path, beforeStart(day, start));
 }
 
+export const beforeStart = (found: string, start: Day): Fault => ({
+  code: "before-start",
+  message: "this is before the build began",
+  expected: `a day from ${start} on, the start in aircraft.md`,
+  found,
+  mend: "correct this date, or the start in aircraft.md",
+});
+
 function notAfterToday(context: CheckContext, filed: Filed<unknown>, path: Path, day: Day): void {
-  if (context.today === undefined || day <= context.today) return;
-  report(context, filed, path, {
-    code: "after-today",
-    message: "this day has not come yet",
-    expected: `a day up to today, ${context.today}`,
-    found: day,
-    mend: "write the day on which it happened",
-  });
+  if (context.today !== undefined && day > context.today) report(context, filed, path, notYet(day, context.today));
 }
+
+export const notYet = (found: string, today: Day): Fault => ({
+  code: "after-today",
+  message: "this day has not come yet",
+  expected: `a day up to today, ${today}`,
+  found,
+  mend: "write the day on which it happened",
+});
 
 /** Reports a time of day that clocks, put forward for summer, passed over. */
 export function checkClock(

@@ -1,5 +1,5 @@
 /** Whether each file lies where the record looks for it, under a name that is an id. */
-import { nameOf, kindOf } from "../filed.ts";
+import { isTable, nameOf, kindOf } from "../filed.ts";
 import { FOLDERS } from "../../facts/kinds.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { idFault, isWindowsName } from "../../facts/id.ts";
@@ -8,7 +8,7 @@ import { type Fault, isFault, onlyYouKnow, shown } from "../../facts/reading.ts"
 import type { CheckContext } from "./context.ts";
 
 const EXPECTED =
-  "aircraft.md, and .md files in assemblies/, adhesives/, procedures/, lots/, trials/, entries/ and climate/";
+  "aircraft.md, and .md files in assemblies/, adhesives/, procedures/, lots/, trials/, entries/, climate/ and hours/";
 
 export function checkFiles(context: CheckContext): void {
   const { files } = context.folder;
@@ -60,18 +60,22 @@ function windowsFault(file: string): Fault | undefined {
   };
 }
 
+/** What folders of tables hold. */
+const TABLES: { readonly [folder: string]: string } = { climate: "logger files", hours: "earlier hours" };
+
 /** Markdown in a wrong place, or a text in a folder of the record that only looks like one of its files. */
 function strayFault(file: string): Misnamed | undefined {
   const parts = file.split("/");
   const [top = ""] = parts;
-  if (top === "climate" && !/\.md$/i.test(file))
-    return parts.length === 2 && /\.csv$/i.test(file)
+  const tables = TABLES[top];
+  if (tables !== undefined && !/\.md$/i.test(file))
+    return isTable(file)
       ? undefined
       : {
           code: "stray-file",
           message: "this file is not read",
-          expected: "logger files as .csv, directly in climate/",
-          mend: "save it as CSV in climate/, or move it out of that folder",
+          expected: `${tables} as .csv, directly in ${top}/`,
+          mend: `save it as CSV in ${top}/, or move it out of that folder`,
         };
   const inFolder = parts.length === 2 && FOLDERS[top] !== undefined;
   if (!/\.(?:md|markdown|mdown|mkd)$/i.test(file)) {

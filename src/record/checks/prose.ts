@@ -1,6 +1,6 @@
 /** Links, pictures and comments in prose. */
 import { posix } from "node:path";
-import type { Filed, Files } from "../filed.ts";
+import type { Filed } from "../filed.ts";
 import { resolveTarget, type LinkIndex } from "../links.ts";
 import { beyond, inThousands, LIMITS } from "../../facts/limits.ts";
 import { nearest } from "../../facts/nearest.ts";
@@ -9,17 +9,6 @@ import { pathBetween } from "../file-index.ts";
 import { type Mention, mentionsIn } from "../text/prose.ts";
 import type { FilePath } from "../../facts/types.ts";
 import { type CheckContext, doubtful, soundOf } from "./context.ts";
-
-const KINDS = [
-  "aircraft",
-  "assembly",
-  "adhesive",
-  "procedure",
-  "lot",
-  "trial",
-  "entry",
-  "climate",
-] as const satisfies readonly (keyof Files)[];
 
 interface Declared {
   readonly index: LinkIndex;
@@ -30,14 +19,13 @@ interface Declared {
 
 export function checkProse(context: CheckContext): void {
   let declared: Declared | undefined;
-  for (const kind of KINDS) {
-    for (const filed of context.draft.files[kind] as readonly Filed<unknown>[]) {
-      for (const { markdown, line } of filed.body) {
-        const mentions = mentionsIn(markdown);
-        if (mentions.length > 0) declared ??= declaredIn(context);
-        if (declared)
-          for (const mention of mentions) checkMention(context, filed, filed.source.lineStart(line), mention, declared);
-      }
+  const files: readonly (readonly Filed<unknown>[])[] = Object.values(context.draft.files);
+  for (const filed of files.flat()) {
+    for (const { markdown, line } of filed.body) {
+      const mentions = mentionsIn(markdown);
+      if (mentions.length > 0) declared ??= declaredIn(context);
+      if (declared)
+        for (const mention of mentions) checkMention(context, filed, filed.source.lineStart(line), mention, declared);
     }
   }
 }

@@ -4,6 +4,7 @@ import type { Draft } from "../filed.ts";
 import type { Form } from "../text/bytes.ts";
 import type { Folder } from "../folder.ts";
 import { collectIds } from "../ids.ts";
+import type { EarlierTable } from "../earlier/read.ts";
 import { notesOf } from "../notes.ts";
 import type { FileIndex } from "../file-index.ts";
 import type { Day } from "../../facts/types.ts";
@@ -50,16 +51,17 @@ export interface Checked {
   readonly notes: readonly Note[];
 }
 
-/** `forms` are those of logger files. */
+/** `forms` are those of tables. */
 export function checkRecord(
   draft: Draft,
   folder: Folder,
   fileIndex: FileIndex,
   today: Day | undefined,
+  earlier: readonly EarlierTable[],
   forms: ReadonlyMap<string, readonly Form[]>,
 ): Checked {
   const ids = collectIds(draft.files);
-  const context: CheckContext = { draft, folder, ids, fileIndex, today, problems: [...ids.problems] };
+  const context: CheckContext = { draft, folder, ids, fileIndex, earlier, today, problems: [...ids.problems] };
   for (const check of CHECKS) check(context);
   const told = new Set(context.problems.map(({ file }) => file));
   const silent = folder.files.filter((file) => !told.has(file));

@@ -4,6 +4,7 @@ import type {
   Aircraft,
   Assembly,
   ClimateLog,
+  EarlierHours,
   Lot,
   Passage,
   Person,
@@ -160,6 +161,33 @@ export function climateOf(base: Base): ClimateLog[] {
       humidities: times.map(() => 0.5),
       gap: 43_200,
       gapIsDefault: false,
+      body: prose(base, audience, [id]),
+    };
+  });
+}
+
+export function earlierOf(base: Base, people: readonly Person[]): EarlierHours[] {
+  const { anyone, say, pick } = base;
+  return [0, 1, 2].map(() => {
+    const audience = anyone();
+    const id = say(audience);
+    const line = (month: string, assembly?: string) => ({
+      place,
+      span: { typed: `2025-${month}`, from: `2025-${month}-01`, to: `2025-${month}-28` },
+      who: pick(...people).id,
+      task: say(audience),
+      minutes: 45,
+      typed: say(audience),
+      source: say(audience),
+      ...(assembly === undefined ? {} : { assembly }),
+    });
+    return {
+      id,
+      place,
+      file: `hours/${id}.csv`,
+      audience,
+      title: say(audience),
+      lines: [line("01", "wing"), line("02")],
       body: prose(base, audience, [id]),
     };
   });

@@ -1,7 +1,7 @@
 import { parse } from "csv-parse/sync";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { linesOf, rowsOf } from "../../../src/climate/csv.ts";
+import { linesOf, rowsOf } from "../../../src/record/table/csv.ts";
 import { LIMITS } from "../../../src/facts/limits.ts";
 
 /** As the library reads it, quotation marks or none. */

@@ -1,9 +1,8 @@
-/** What is reported of a logger's file, and that it is larger than may be. */
-import type { Problem } from "../problem.ts";
-import type { Fault } from "../facts/reading.ts";
-import { type Unread, columnOf, fromLine, linesOf } from "./csv.ts";
-import type { Delimiter } from "./sidecar.ts";
-import { LIMITS, beyond, inThousands } from "../facts/limits.ts";
+/** What is reported of a table, and that it is larger than may be. */
+import type { Problem } from "../../problem.ts";
+import type { Fault } from "../../facts/reading.ts";
+import { type Delimiter, type Unread, columnOf, fromLine, linesOf } from "./csv.ts";
+import { LIMITS, beyond, inThousands } from "../../facts/limits.ts";
 
 /** Stands for the header where a row is asked for. */
 export const HEADER = -1;

@@ -1,7 +1,8 @@
-/** The cells of a logger's file, and where they stand in it. */
+/** The cells of a table, and where they stand in its file. */
 import { CsvError, parse } from "csv-parse/sync";
-import { LIMITS } from "../facts/limits.ts";
-import type { Delimiter } from "./sidecar.ts";
+import { LIMITS } from "../../facts/limits.ts";
+
+export type Delimiter = "," | ";" | "\t";
 
 export type Rows = readonly (readonly string[])[];
 
