@@ -1,20 +1,20 @@
 import type { JSX } from "preact";
-import { anchor, relative } from "../../src/pages/address.ts";
+import { relative } from "../../src/pages/address.ts";
 import { forecastView, forecastWords } from "../../src/pages/forecast/forecast.ts";
 import { hoursView } from "../../src/pages/forecast/hours.ts";
 import type { Cut, HoursView } from "../../src/pages/forecast/hours.ts";
 import { plannedWithin } from "../../src/pages/story/planned.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { storyOf } from "../../src/pages/story/story.ts";
-import { dateWords, monthWords, spanWords } from "../../src/words/dates.ts";
+import { dateWords, monthWords } from "../../src/words/dates.ts";
 import { hoursRounded, hoursWords } from "../../src/words/durations.ts";
 import { percent } from "../../src/words/numbers.ts";
 import { total } from "../../src/reckoning/hours/hours.ts";
+import { Earlier } from "./earlier-hours.tsx";
 import { CHART_SCRIPTS, ChartFigure } from "../parts/chart.tsx";
-import { ListTable } from "../evidence/parts.tsx";
 import { HoursBar } from "../parts/glances.tsx";
 import { To } from "../shell/link.tsx";
-import { Page, Prose } from "../shell/page.tsx";
+import { Page } from "../shell/page.tsx";
 
 const PATH = "hours.html";
 
@@ -54,7 +54,7 @@ export function HoursPage({ site }: { readonly site: Site }): JSX.Element {
       <p>
         <a href={relative(PATH, "credit.html")}>Who did which tasks, which is another ledger than hours</a>
       </p>
-      <Earlier site={site} view={view} />
+      <Earlier site={site} earlier={view.earlier} from={PATH} />
       <Months view={view} />
     </Page>
   );
@@ -144,54 +144,6 @@ function ByCut({ title, word, view, cuts, chart }: ByCutProps): JSX.Element {
     </section>
   );
 }
-
-function Earlier({ site, view }: { readonly site: Site; readonly view: HoursView }): JSX.Element | null {
-  if (view.earlier.length === 0) return null;
-  return (
-    <section class="section">
-      <h2>From before this record</h2>
-      <p class="measure">
-        Hours that were noted elsewhere before this record was kept. They are counted in the sums above. Where only a
-        month or a year is known they stand in no week, and the pace and the forecast take no notice of the time before
-        its end.
-      </p>
-      <ListTable
-        caption="Tables of earlier hours"
-        heads={[
-          "Table",
-          "From",
-          "To",
-          { word: "Hours", number: true },
-          { word: "Of these without a day", number: true },
-          "Where they come from",
-        ]}
-      >
-        {view.earlier.map(({ table, minutes, spanned, first, last, sources }) => (
-          <tr id={anchor("earlier hours", table.id)}>
-            <th scope="row">{table.title}</th>
-            <td class="day">{spanWords(first)}</td>
-            <td class="day">{spanWords(last)}</td>
-            <td class="number">{hoursWords(minutes)}</td>
-            <td class="number">{spanned === 0 ? "none" : hoursWords(spanned)}</td>
-            <td>{sourceWords(sources)}</td>
-          </tr>
-        ))}
-      </ListTable>
-      {view.earlier
-        .flatMap(({ table }) => table.body)
-        .map((passage) => (
-          <Prose html={site.prose(passage, PATH)} />
-        ))}
-    </section>
-  );
-}
-
-const MOST_SOURCES = 4;
-
-const sourceWords = (sources: readonly string[]): string =>
-  sources.length <= MOST_SOURCES
-    ? sources.join("; ")
-    : `${sources.slice(0, MOST_SOURCES - 1).join("; ")}; and ${sources.length - MOST_SOURCES + 1} more`;
 
 function Months({ view }: { readonly view: HoursView }): JSX.Element {
   return (

@@ -14,7 +14,6 @@ const NOWHERE: readonly Because[] = [
 const PAGE: readonly Because[] = [
   ["people are called by what the edition calls them", "aircraft.people.*"],
   ["the minutes are told", "entries.hours.typed", "entries.visits.typed", "earlier.lines.typed"],
-  ["a table's line is told in sums by task and person", "earlier.lines.span.from", "earlier.lines.span.to"],
   ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
   ["the day's page tells it", "entries.weighed.day", "entries.thermometer.entry"],
 ];

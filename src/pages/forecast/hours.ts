@@ -29,7 +29,6 @@ export interface EarlierView {
   /** As typed, in the order of time. */
   readonly first: string;
   readonly last: string;
-  readonly sources: readonly string[];
 }
 
 export interface HoursView {
@@ -125,7 +124,6 @@ export function earlierView(table: EarlierHours): EarlierView {
     spanned: lines.reduce((sum, { minutes, span }) => (span.from === span.to ? sum : sum + minutes), 0),
     first: lines[0]?.span.typed ?? "",
     last: lines.at(-1)?.span.typed ?? "",
-    sources: [...new Set(table.lines.map(({ source }) => source))],
   };
 }
 
