@@ -207,7 +207,7 @@ export function earlierHours({ words, files, pick, extra }: Ground, people: read
       audience === "public"
         ? "from where"
         : words.say(`${where}: column of sources`, audience, { optional: true, told: false });
-    const minutes = audience === "public" ? 61 : extra ? 97 : 71;
+    const minutes = words.isShown(audience) || !extra ? 71 : 97;
     const who = people.find((one) => one.audience === audience && !one.more)?.id ?? "builder";
     files[`hours/${name}.csv`] = [
       `span,who,task,time,assembly,${column}`,
