@@ -116,7 +116,7 @@ function cuts(work: readonly WorkLine[], keyOf: (line: WorkLine) => string, name
   return sums.sort((a, b) => b.minutes - a.minutes || (a.name < b.name ? -1 : 1));
 }
 
-export function earlierView(table: EarlierHours): EarlierView {
+function earlierView(table: EarlierHours): EarlierView {
   const lines = [...table.lines].sort((a, b) => (a.span.from < b.span.from ? -1 : a.span.from > b.span.from ? 1 : 0));
   return {
     table,
