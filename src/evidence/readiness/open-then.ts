@@ -69,8 +69,8 @@ function jointsThen(moment: Moment, { joints, batches }: Scope): Opening[] {
 
 /** By the beginning of the day on which it was signed. */
 function hadCured({ index, at, day }: Moment, { joint }: JointFile): boolean {
-  const cure = lastCure(index, joint, heldBy(index, joint, at).batches);
-  return cure === undefined || (cure.at !== undefined && cure.at <= day);
+  const cured = lastCure(index, joint, heldBy(index, joint, at).batches)?.at;
+  return (cured ?? Number.POSITIVE_INFINITY) <= day;
 }
 
 const SHOWN: JointFile["state"] = "shown";
