@@ -78,6 +78,7 @@ describe("A sheet's own cure", () => {
   it("is no row by heating beside one that needs none, and of heating alone only heat counts", () => {
     expect(of(31, 2)).toEqual(["2 °C", "2 d", 2, 2 * day, 15]);
     expect(of(30)).toEqual(["30 °C", "1 d", 30, day, 15]);
+    expect(of(30, 5)).toEqual(["30 °C", "1 d", 30, day, 15]);
     expect(of(31)).toEqual(["31 °C", "1 d", 31, day, 31]);
     expect(of(60, 40)).toEqual(["40 °C", "2 d", 40, 2 * day, 40]);
   });
@@ -135,6 +136,10 @@ describe("The shop", () => {
     expect(warmth(11.5, 14)).toEqual([true, 2.5 * 3600, 5, 30]);
     expect(warmth(10.5, 10.6)?.slice(2)).toEqual([5, 33]);
     expect(warmth(14, 16)).toEqual([true, 7200, 20, 20]);
+    expect([warmth(8, 10), warmth(12, 14)]).toEqual([
+      [true, 7200, 20, 20],
+      [true, 7200, 20, 20],
+    ]);
     expect(warmth(-5, -4)).toBeUndefined();
     expect(warmth(20, 30)?.slice(0, 2)).toEqual([false, 4 * 3600]);
   });
@@ -150,6 +155,13 @@ describe("The shop", () => {
     expect(rests(-2, 0)).toEqual([logged]);
     expect(rests(24, 30)).toEqual([logged]);
     expect(rests(24.1, 30)).toEqual([]);
+  });
+
+  it("has a clock for each law and each temperature that it is counted at", () => {
+    const [slow, fast] = [{ from: "doubling" } as const, { from: "doubling", least: 21 } as const];
+    expect(shop.clock(slow, 20)).toBe(shop.clock(slow, 20));
+    expect(shop.clock(slow, 20)).not.toBe(shop.clock(slow, 25));
+    expect(shop.clock(slow, 20)).not.toBe(shop.clock(fast, 20));
   });
 
   it("is logged by either, and was last read when the last of them was", () => {
@@ -264,6 +276,7 @@ describe("When a joint has cured", () => {
     const asked = (...names: string[]) => {
       const pieces = names.map((name, i) => piece("B-1", i + 1, { procedure: name }));
       const { time, limit } = of({ sheet: none, procedures, batch: { pieces } });
+      expect(limit.code).toBe("limit/joint-cure");
       return [time / DAYS, limit.values, limit.from.code];
     };
     const long = [5, { time: "5 d", temperature: "20 °C" }, "source/procedure"];

@@ -19,7 +19,14 @@ const PEOPLE = new Map([
   person("ins", "inspector"),
   person("also", "inspector"),
 ]);
-const hours = (who: string, assemblyId: string) => ({ place, who, task: "gluing", minutes: 60, assembly: assemblyId });
+const hours = (who: string, assemblyId: string) => ({
+  place,
+  who,
+  task: "gluing",
+  minutes: 60,
+  typed: "1:00",
+  assembly: assemblyId,
+});
 
 const POINTS = {
   wing: [

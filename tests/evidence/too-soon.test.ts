@@ -120,14 +120,8 @@ describe("The cure of a joint", () => {
 
 describe("What was done to a joint before it had cured", () => {
   const after = (about: About) => told({ ...about, entries: [...(about.entries ?? []), until("2025-03-20")] }).slice(1);
-  const signs = (day: string, point = "CLOSE", result: "signed" | "not signed" = "signed") => {
-    const id = `${day}-look`;
-    return { id, inspections: [inspection(point, { entry: id, day, result })] };
-  };
-  const looked = (day: string, ...more: ["CLOSE" | "COVER", ("signed" | "not signed")?]) => {
-    const { id, inspections } = signs(day, ...more);
-    return entry(id, { inspections });
-  };
+  const looked = (day: string, point = "CLOSE", result: "signed" | "not signed" = "signed") =>
+    entry(`${day}-look`, { inspections: [inspection(point, { entry: `${day}-look`, day, result })] });
   const because = (day: string) => ({ batch: "B-1", day, until: BY });
 
   it("is told of a signature on a day that began before, and not on the day it had cured", () => {

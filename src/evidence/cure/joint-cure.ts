@@ -70,7 +70,7 @@ function reckoned(index: RecordIndex, isSecondary: boolean, batch: Batch): Joint
     const reached = isUnknown ? from : reachedAt(clock, from, time, assumed);
     return reached === undefined ? undefined : Math.max(from + time, reached);
   };
-  const age = isUnknown ? index.now - from : provenAge(clock, from, index.now, believed);
+  const age = isUnknown ? Number.POSITIVE_INFINITY : provenAge(clock, from, index.now, believed);
   const at = by(believed);
   const expected = by((stated ?? lastLogged(index, from))?.temperature);
   const assumed = isUnknown ? "days" : by(undefined) === at ? undefined : stated;

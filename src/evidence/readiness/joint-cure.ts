@@ -26,7 +26,7 @@ function stateOf(index: RecordIndex, cure: JointCure, find: Finder): Finding {
     instant === undefined ? undefined : index.clock.hourBy(instant);
   if (at !== undefined && at <= index.now) {
     const { assumed } = cure;
-    const values = defined({ batch: batch.id, until: hour(at) ?? "", assumed });
+    const values = defined({ batch: batch.id, until: index.clock.hourBy(at), assumed });
     return find("joint-cure/reached", "meets", values, beside);
   }
   const end = at ?? expected;
