@@ -2,8 +2,9 @@ import type { JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
 import { assemblyPath, traceIndex } from "../../src/pages/evidence/trace-index.ts";
-import { JOINT_MEANS, secondary } from "../../src/pages/evidence/verdict-words.ts";
-import type { Kind } from "../../src/facts/types.ts";
+import { JOINT_MEANS, jointWords, stageWords } from "../../src/pages/evidence/verdict-words.ts";
+import type { Kind, Stage } from "../../src/facts/types.ts";
+import { dateWords } from "../../src/words/dates.ts";
 import { Mark } from "../parts/mark.tsx";
 import { ListTable, None, type Where } from "../evidence/parts.tsx";
 
@@ -28,7 +29,12 @@ export function AppendixJoints({ site, number }: Where & { readonly number: numb
             heads={["Joint", "What it joins", "State", "Why", "Batches", "Lots", "Hold points"]}
           >
             {joints.map((file) => (
-              <JointRow site={site} file={file} holdPoints={index.holdPointsOf.get(file.joint.id) ?? []} />
+              <JointRow
+                site={site}
+                file={file}
+                holdPoints={index.holdPointsOf.get(file.joint.id) ?? []}
+                stages={index.stagesOf.get(file.joint.id) ?? []}
+              />
             ))}
           </ListTable>
         </section>
@@ -41,7 +47,12 @@ function JointRow({
   site,
   file,
   holdPoints,
-}: Pick<Where, "site"> & { readonly file: JointFile; readonly holdPoints: readonly string[] }): JSX.Element {
+  stages,
+}: Pick<Where, "site"> & {
+  readonly file: JointFile;
+  readonly holdPoints: readonly string[];
+  readonly stages: readonly Stage[];
+}): JSX.Element {
   const { joint, state, findings, batches, superseded, lots } = file;
   const reasons = findings.filter(({ severity }) => severity !== "meets").map(site.shown.say);
   return (
@@ -51,7 +62,7 @@ function JointRow({
       </th>
       <td>
         {joint.title}
-        {secondary(joint)}
+        {jointWords(joint)}
       </td>
       <td>
         <Mark of={state} />
@@ -65,6 +76,15 @@ function JointRow({
             taken out: <Inside kind="batch" ids={superseded} />
           </>
         )}
+        {stages.map((stage) => (
+          <>
+            {" "}
+            {dateWords(stage.day)}: {stageWords(stage)}
+            {stage.batches.length === 0 ? null : ", "}
+            <Inside kind="batch" ids={stage.batches} />
+            {stage.complete === true ? ", said to be complete" : ""}.
+          </>
+        ))}
       </td>
       <td>{lots.join(", ")}</td>
       <td>

@@ -1,5 +1,6 @@
 import type { JSX } from "preact";
 import { acceptedWords, drawingWords } from "../../src/pages/evidence/evidence-lists.ts";
+import { stagesOpened } from "../../src/pages/evidence/verdict-words.ts";
 import { ended } from "../../src/words/lists.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { DayWeights } from "./day-weights.tsx";
@@ -192,10 +193,11 @@ function TakenOut({ site, from, entry }: SheetProps): JSX.Element | null {
             <p class="quiet">{why}</p>
           </li>
         ))}
-        {entry.reworks.map(({ joints, why, replaced = [] }) => (
+        {entry.reworks.map(({ joints, stages, why, replaced = [] }) => (
           <li>
             <ToEach site={site} from={from} to={joints.map((id) => ({ kind: "joint", id }))} />{" "}
             <Mark of="rework" word="glue taken out" />
+            {stages === undefined ? "" : stagesOpened(stages)}
             <p class="quiet">
               {ended(why)}
               <Replaced site={site} from={from} replaced={replaced} />

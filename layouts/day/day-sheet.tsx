@@ -4,6 +4,7 @@ import type { Site } from "../../src/editions/shown.ts";
 import { quantityWords, timberInUnits } from "../../src/words/quantities.ts";
 import type { Batch, Component, Ref } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
+import { DayStages } from "./day-stages.tsx";
 import { Hours } from "./hours.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { To, ToEach } from "../shell/link.tsx";
@@ -17,6 +18,7 @@ export function DaySheet(props: SheetProps): JSX.Element {
       <Hours {...props} />
       <Cuts {...props} />
       <Batches {...props} />
+      <DayStages {...props} />
       <DayEvents {...props} />
       <Attachments {...props} />
     </div>

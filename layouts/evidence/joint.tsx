@@ -3,7 +3,7 @@ import { addressOf } from "../../src/pages/address.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
 import { jointPage, type JointBatch, type JointPage } from "../../src/pages/evidence/joint-page.ts";
 import { madeOf } from "../../src/pages/evidence/trace.ts";
-import { HOLD_MEANS, JOINT_MEANS, secondary } from "../../src/pages/evidence/verdict-words.ts";
+import { HOLD_MEANS, JOINT_MEANS, jointWords, stagesOpened } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import { ended, listed } from "../../src/words/lists.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
@@ -19,6 +19,7 @@ import { TraceFigure } from "../parts/trace.tsx";
 import { BatchVerdictBox } from "./batch.tsx";
 import { Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
+import { StageLine } from "../day/day-stages.tsx";
 import { Replaced } from "./replaced.tsx";
 
 export function Joint({ site, file }: { readonly site: Where["site"]; readonly file: JointFile }): JSX.Element {
@@ -43,6 +44,7 @@ export function Joint({ site, file }: { readonly site: Where["site"]; readonly f
           list={page.lots.length === 0 ? "made-of" : "lots-in-it"}
           {...where}
         />
+        <Stages page={page} {...where} />
         {page.batches
           .filter(({ now }) => now)
           .map((batch) => (
@@ -73,7 +75,7 @@ function Head({ page, ...where }: Where & { readonly page: JointPage }): JSX.Ele
     >
       <p class="title__lead">
         {joint.title}
-        {secondary(joint)}
+        {jointWords(joint)}
         {joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}
         {joint.area === undefined ? "" : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}.
       </p>
@@ -120,6 +122,22 @@ function JointVerdict({ page, site, from }: Where & { readonly page: JointPage }
         </Section>
       )}
     </>
+  );
+}
+
+function Stages({ page, ...where }: Where & { readonly page: JointPage }): JSX.Element | null {
+  if (page.stages.length === 0) return null;
+  return (
+    <ul class="lines bare">
+      {page.stages.map((stage) => (
+        <li>
+          <To {...where} to={{ kind: "entry", id: stage.entry }}>
+            {dateWords(stage.day)}
+          </To>
+          : <StageLine {...where} stage={stage} />
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -193,7 +211,7 @@ function Reworks({ page, site, from }: Where & { readonly page: JointPage }): JS
             <To site={site} from={from} to={{ kind: "entry", id: rework.entry }}>
               {dateWords(rework.day)}
             </To>
-            : glue taken out. {ended(rework.why)}
+            : glue taken out{rework.stages === undefined ? "" : stagesOpened(rework.stages)}. {ended(rework.why)}
             <Replaced replaced={rework.replaced ?? []} site={site} from={from} />
           </li>
         ))}

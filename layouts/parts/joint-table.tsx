@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import type { JointFile } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { secondary } from "../../src/pages/evidence/verdict-words.ts";
+import { jointWords } from "../../src/pages/evidence/verdict-words.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { To, ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
@@ -37,7 +37,7 @@ export function JointTable({ site, from, joints }: JointTableProps): JSX.Element
                 <To site={site} from={from} to={{ kind: "joint", id: file.joint.id }} />{" "}
                 <span class="joints__title">
                   {file.joint.title}
-                  {secondary(file.joint)}
+                  {jointWords(file.joint)}
                 </span>
               </th>
               <td>

@@ -12,11 +12,14 @@ export interface Changed {
 
 /** Of one thing, or of several told of another that holds them. */
 export function amendedFindings(index: RecordIndex, things: readonly Ref[], find: Finder): Finding[] {
-  return things.flatMap((thing) =>
-    changesOf(index, thing).map((changed) =>
-      find(codeOf(changed.change), "caution", amendedValues(changed), { alsoOn: [thing, ...restsOnChange(changed)] }),
-    ),
-  );
+  return things.flatMap((thing) => changesOf(index, thing).map((changed) => amendedFinding(changed, find)));
+}
+
+export function amendedFinding(changed: Changed, find: Finder): Finding {
+  const { about } = changed.change;
+  return find(codeOf(changed.change), "caution", amendedValues(changed), {
+    alsoOn: [about, ...restsOnChange(changed)],
+  });
 }
 
 function codeOf({ fixed, worsens }: Change) {

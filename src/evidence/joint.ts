@@ -1,10 +1,13 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
+import { defined } from "../defined.ts";
 import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
-import { amendedFindings, glueIn } from "./amended.ts";
+import { amendedFinding, amendedFindings, glueIn } from "./amended.ts";
 import { lotsOf } from "./batch/lots.ts";
 import { gradeOf } from "./lots/grade.ts";
 import { cureFindings } from "./readiness/joint-cure.ts";
-import { lookUp, orderOf, type RecordIndex } from "./record-index.ts";
+import { heldBy } from "./held.ts";
+import { amendedStages, sessionsOf, stageFindings } from "./joint-stages.ts";
+import { lookUp, type RecordIndex } from "./record-index.ts";
 import { finder, type Finder } from "./finding.ts";
 import type { BatchFile, BatchVerdict, Finding, JointFile, JointState, Severity } from "./types.ts";
 
@@ -16,59 +19,36 @@ interface JointCase {
 }
 
 export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyMap<string, BatchFile>): JointFile {
-  const { batches, superseded, reworks, lots } = heldBy(index, joint);
+  const held = heldBy(index, joint);
+  const { batches, superseded, reworks, lots } = held;
   const now = batches.map((batch) => lookUp(files, batch.id, "batch"));
   const c: JointCase = { now, superseded, reworks, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
-  const cures = cureFindings(index, joint, batches, find);
+  const stages = stageFindings(index, joint, held, find);
+  const cures = cureFindings(index, joint, sessionsOf(held), find);
   const steep = graded(index, lots, find);
-  const touched = amendedFindings(index, [...batches, ...superseded].flatMap(glueIn), find);
+  const touched = [
+    ...amendedFindings(index, [...batches, ...superseded].flatMap(glueIn), find),
+    ...amendedStages(index, joint).map((changed) => amendedFinding(changed, find)),
+  ];
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
     joint,
-    state: stateOf(c, [...cures, ...steep]),
-    findings: [...reworked(c, find), ...glued(c, find), ...cures, ...recalled(c, find), ...steep, ...touched],
+    state: stateOf(c, [...stages, ...cures, ...steep]),
+    findings: [
+      ...reworked(c, find),
+      ...glued(c, find),
+      ...stages,
+      ...cures,
+      ...recalled(c, find),
+      ...steep,
+      ...touched,
+    ],
     batches: ids(batches),
     superseded: ids(superseded),
     reworks,
     lots,
   };
-}
-
-/** What a joint holds. */
-interface Held {
-  readonly batches: readonly Batch[];
-  readonly superseded: readonly Batch[];
-  readonly reworks: readonly Rework[];
-  readonly lots: readonly string[];
-}
-
-/**
- * What a joint holds by all entries up to a place in the order of the record. Batches of the entry of the last rework, or of a later one, are
- * in it; a rework comes before the batches of its own entry. Timber stays until a rework says what it was replaced by.
- */
-export function heldBy(index: RecordIndex, joint: JointSpec, until = Number.POSITIVE_INFINITY): Held {
-  const isSeen = ({ entry }: { readonly entry: string }): boolean => orderOf(index, entry) <= until;
-  const all = (index.batchesOfJoint.get(joint.id) ?? []).filter(isSeen);
-  const reworks = (index.reworks.get(joint.id) ?? []).filter(isSeen);
-  const opened = Math.max(-1, ...reworks.map((rework) => orderOf(index, rework.entry)));
-  const isIn = (batch: Batch): boolean => orderOf(index, batch.entry) >= opened;
-  const batches = all.filter(isIn);
-  const lots = new Set([...batches.flatMap((batch) => lotsOf({ batch })), ...timberIn(index, all, reworks)]);
-  return { batches, superseded: all.filter((batch) => !isIn(batch)), reworks, lots: [...lots] };
-}
-
-function timberIn(index: RecordIndex, batches: readonly Batch[], reworks: readonly Rework[]): ReadonlySet<string> {
-  const steps = [
-    ...reworks.map(({ entry, replaced = [] }) => ({ entry, replaced, timber: [] as readonly string[] })),
-    ...batches.map(({ entry, timber }) => ({ entry, replaced: [], timber })),
-  ].sort((a, b) => orderOf(index, a.entry) - orderOf(index, b.entry));
-  const found = new Set<string>();
-  for (const { replaced, timber } of steps) {
-    for (const { lot } of replaced) found.delete(lot);
-    for (const lot of [...replaced.map((one) => one.with), ...timber]) found.add(lot);
-  }
-  return found;
 }
 
 /** Timber in it, also what a rework put in, that is not as it should be. */
@@ -99,8 +79,8 @@ const SEVERITY: { readonly [verdict in BatchVerdict]: Severity } = {
 };
 
 function reworked({ reworks }: JointCase, find: Finder): Finding[] {
-  return reworks.map(({ day, why, entry }) =>
-    find("joint-glued/reworked", "caution", { day, why }, { alsoOn: [{ kind: "entry", id: entry }] }),
+  return reworks.map(({ day, why, stages, entry }) =>
+    find("joint-glued/reworked", "caution", defined({ day, why, stages }), { alsoOn: [{ kind: "entry", id: entry }] }),
   );
 }
 

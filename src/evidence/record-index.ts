@@ -16,6 +16,7 @@ import type {
   Ref,
   Rejection,
   Rework,
+  Stage,
 } from "../facts/types.ts";
 import { defined } from "../defined.ts";
 import { dayNumber } from "../reckoning/time/calendar.ts";
@@ -47,6 +48,8 @@ export interface RecordIndex {
   readonly recalls: Index<Recall>;
   readonly rejections: Index<Rejection>;
   readonly reworks: Index<Rework>;
+  /** Stages of joints that are glued over several sessions. */
+  readonly stages: Index<Stage>;
   readonly batchesOfJoint: Index<Batch>;
   readonly inspections: Index<Inspection>;
   readonly departuresOf: Index<Departure>;
@@ -117,6 +120,10 @@ function glueIn(entries: readonly Entry[]) {
     reworks: indexBy(
       all(({ reworks }) => reworks),
       (rework) => rework.joints,
+    ),
+    stages: indexBy(
+      all(({ stages }) => stages),
+      ({ joint }) => [joint],
     ),
   };
 }

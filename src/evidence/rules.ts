@@ -47,6 +47,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "piece-wood": STATICS,
   stock: TRACE,
   "joint-glued": FROM_RECORD,
+  "joint-stages": FROM_RECORD,
   "joint-cure": FROM_SHEET,
   "joint-quarantine": TRACE,
 };

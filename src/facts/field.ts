@@ -119,14 +119,14 @@ export const worked = (description: string, example: string, most?: number) =>
   field((typed) => readHours(typed, most), description, [example]);
 export const zone = () => field(readZone, "The time zone of the workshop.", ["Europe/Lisbon", "America/Chicago"]);
 
-export function count(description: string, example: string) {
+export function count(description: string, example: string, of = "pieces") {
   return field(
     (typed): Reading<number> => {
       if (/^[1-9]\d{0,3}$/.test(typed)) return { value: Number(typed) };
       return {
         fault: {
           code: "no-count",
-          message: "this is not a number of pieces",
+          message: `this is not a number of ${of}`,
           expected: `a whole number, such as ${example}`,
           found: shown(typed),
           mend: "give digits only, 1 or more",

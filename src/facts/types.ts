@@ -36,6 +36,7 @@ export type { Piece } from "./glue/piece.ts";
 export type { Recall } from "./glue/recall.ts";
 export type { Rejection } from "./glue/rejection.ts";
 export type { Rework } from "./glue/rework.ts";
+export type { Stage } from "./glue/stage.ts";
 export type { FailureMode, PieceTest } from "./glue/test.ts";
 export type * from "./values.ts";
 export type { Departure } from "./work/departure.ts";

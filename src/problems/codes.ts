@@ -10,6 +10,7 @@ import { EARLIER } from "./earlier.ts";
 import { FILES } from "./files.ts";
 import { FORM } from "./form.ts";
 import { GLUE } from "./glue.ts";
+import { JOINTS } from "./joints.ts";
 import { TEXT } from "./text.ts";
 import { VALUES } from "./values.ts";
 import { WORK } from "./work.ts";
@@ -20,6 +21,7 @@ const TABLE = {
   ...VALUES,
   ...FILES,
   ...GLUE,
+  ...JOINTS,
   ...DAYS,
   ...WORK,
   ...AMENDS,

@@ -101,33 +101,6 @@ export const GLUE = {
     mend: "Add `trial:` beside it.",
     example: ["@ entries/2025-03-08-caps.md", "- trial: wiping, preparation: dry", "+ preparation: dry"],
   },
-  "joint-twice": {
-    title: "A joint twice in one list",
-    happened: "A joint stands twice in the joints of a batch.",
-    why: "It was glued once.",
-    mend: "Take one away.",
-    example: ["@ entries/2025-03-08-caps.md", "- joints: [SP-J01, SP-J02]", "+ joints: [SP-J01, SP-J02, SP-J01]"],
-  },
-  "glued-twice": {
-    title: "A joint glued again without being opened",
-    happened: "A joint that an earlier entry glued is glued again.",
-    why: "A second gluing over the first is no repair; if it was opened, that must be said.",
-    mend: "Say under `reworks` that it was opened and cleaned, or write the joint that was glued.",
-    example: [
-      "@ entries/2025-03-22-looked.md",
-      "- joints: [SP-J02]",
-      "- inspections:",
-      "+ joints: [SP-J01]",
-      "+ inspections:",
-    ],
-  },
-  "not-glued": {
-    title: "A joint opened that was never glued",
-    happened: "A rework names a joint that no earlier entry glued.",
-    why: "One of the two entries is wrong.",
-    mend: "Write the joint that was opened, or add it to the batch that glued it.",
-    example: ["@ entries/2025-03-22-looked.md", "- - { joints: [SP-J02], why", "+ - { joints: [SP-J02, SP-J03], why"],
-  },
   "foreign-joint": {
     title: "A joint of another assembly",
     happened: "A hold point names a joint that is no part of its assembly.",

@@ -1,6 +1,7 @@
 /** What a joint holds and what state that leaves it in: by its batches' verdicts, by recalls of what is in it, by its timber. */
 import { describe, expect, it } from "vitest";
-import { heldBy, jointFile } from "../../src/evidence/joint.ts";
+import { heldBy } from "../../src/evidence/held.ts";
+import { jointFile } from "../../src/evidence/joint.ts";
 import { recordIndexOf } from "../../src/evidence/record-index.ts";
 import type { BatchVerdict } from "../../src/evidence/types.ts";
 import type { Batch, Entry, JointSpec, Rework } from "../../src/facts/types.ts";

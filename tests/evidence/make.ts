@@ -177,6 +177,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
     attachments: [],
     recalls: [],
     reworks: [],
+    stages: [],
     rejections: [],
     inspections: [],
     amendments: [],

@@ -58,7 +58,7 @@ describe("The spread of a session", () => {
 
   it("is not known without an area or an amount, and is not asked without a figure or a joint", () => {
     const unknown =
-      "caution: How much was mixed, or the area of a joint, is not noted, so nothing shows that there was enough to spread. the record itself";
+      "caution: How much was mixed, or the area that was glued with it, is not noted, so nothing shows that there was enough to spread. the record itself";
     expect(told([undefined])).toEqual([unknown]);
     expect(told([0.2], [batch("B-1", { resin: { lot: "R-1" } })])).toEqual([unknown]);
     expect(told([0.2], [batch("B-1", { joints: [] })])).toEqual([]);

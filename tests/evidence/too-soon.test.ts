@@ -45,7 +45,7 @@ function told(about: About) {
   const { batches = [one()], structure = "secondary" } = about;
   const index = indexOf(about);
   const find = finder({ kind: "joint", id: "W-1" }, []);
-  return cureFindings(index, { ...joint("W-1"), structure }, batches, find).map(
+  return cureFindings(index, { ...joint("W-1"), structure }, [batches], find).map(
     ({ severity, code, values, restsOn }) => [
       `${severity} ${code}`,
       values,

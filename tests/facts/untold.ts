@@ -92,6 +92,7 @@ const APPENDIX: readonly Because[] = [
     "entries.closed",
   ],
   ["findings tell what it shows of a cure", "entries.thermometer.*"],
+  ["the day is told, in the row of its joint", "entries.stages.entry", "entries.stages.joint"],
   ["its hold point stands above it", "entries.inspections.holdPoint"],
   ["the day is told", "entries.cuts.entry"],
   ["the change stands beside its fact", "entries.amendments.entry", "entries.amendments.changes.about"],
@@ -171,6 +172,7 @@ export const NOT_PLANTED: readonly Because[] = [
 
 /** Fields that hold nothing in the demo's record. */
 export const NOT_IN_THE_DEMO: readonly Because[] = [
+  ["the fillets are for another evening", "entries.stages.complete"],
   ["a visitor's hand is no help", "entries.visits.hand"],
   ["the aircraft is not far enough to stand on scales", "entries.scales.*"],
   [
@@ -185,6 +187,8 @@ export const NOT_IN_THE_DEMO: readonly Because[] = [
     "entries.tests.judgedBy",
     "entries.departures.condition",
     "entries.reworks.replaced.*",
+    "entries.reworks.stages",
+    "assemblies.joints.stages",
     "entries.amendments.seenBy",
     "entries.amendments.changes.fixed",
     "entries.amendments.changes.worsens",

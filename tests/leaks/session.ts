@@ -37,8 +37,7 @@ export async function session(around: Around, day: string, audience: Audience, j
   const pieces = piecesOf(around, where, batch, audience);
   const departures = marked(around, `${where}: departure`, audience);
   const items = marked(around, `${where}: open item`, audience);
-  const photos = await photosOf(around, where, audience);
-  const clips = await clipsOf(around, where, audience);
+  const [photos, clips] = [await photosOf(around, where, audience), await clipsOf(around, where, audience)];
   const number = (what: string, unit: string, whole = 61): string =>
     `${words.number(`${where}: ${what}`, audience, whole)} ${unit}`;
   const say = (what: string): string => words.say(`${where}: ${what}`, audience);
@@ -79,6 +78,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         },
         { id: `${batch}-w`, adhesive: "glue", discarded: say("why a cup was thrown away") },
       ],
+      stages: [{ joint, stage: "1 of 2", batches: [batch], complete: "yes" }],
       thermometer: [thermometer(words, where, audience, day)],
       measurements: [
         {

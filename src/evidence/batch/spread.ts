@@ -22,7 +22,7 @@ export function spreadRule(c: BatchCase): Finding[] {
   const limit: Limit = { code: "limit/spread", values: { asked: typed }, from };
   const cups = together(c);
   const joints = [...new Set(cups.flatMap((cup) => cup.joints))];
-  const areas = joints.map((id) => lookUp(index.joints, id, "joint").area?.value);
+  const areas = joints.map((id) => areaOf(c, id));
   const facts = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive, "adhesive")));
   const [area, mass] = [sum(areas), sum(facts.map((one) => one.mass))];
   if (area === undefined || mass === undefined || !(area > 0))
@@ -37,6 +37,12 @@ export function spreadRule(c: BatchCase): Finding[] {
       ? c.find("spread/enough", "meets", values, beside)
       : c.find("spread/too-little", "caution", values, beside),
   ];
+}
+
+/** Of a joint that is glued in stages nothing says how much of it was glued that day. */
+function areaOf({ index }: BatchCase, id: string): number | undefined {
+  const { stages, area } = lookUp(index.joints, id, "joint");
+  return stages === undefined && !index.stages.has(id) ? area?.value : undefined;
 }
 
 /** The cups of one entry that went into the same joints. */

@@ -74,6 +74,7 @@ export interface TakeValues {
   "take/glue": NoValues;
   "take/break-pieces": NoValues;
   "take/let-cure": NoValues;
+  "take/glue-stages": NoValues;
   "take/complete": NoValues;
   "take/rework": NoValues;
   "take/glue-again": NoValues;

@@ -40,10 +40,18 @@ export interface Stands {
 }
 
 export interface JointValues {
-  "joint-glued/reworked": Because;
+  /** Without `stages` all of it. */
+  "joint-glued/reworked": Because & { readonly stages?: readonly number[] };
   "joint-glued/never": NoValues;
   "joint-glued/not-again": NoValues;
   "joint-glued/batch": Glued;
+  /** By number, those that hold no batch, of all. */
+  "joint-stages/to-come": { readonly stages: readonly number[]; readonly of: number };
+  "joint-stages/left-out": { readonly stages: readonly number[]; readonly of: number; readonly day: Day };
+  /** Batches that are of no stage. */
+  "joint-stages/unsaid": { readonly batches: readonly string[] };
+  "joint-stages/not-said-complete": { readonly of: number };
+  "joint-stages/complete": { readonly of: number; readonly day: Day };
   /** `until`: `2025-03-14 09:00`; `assumed` where no logger or thermometer shows it. */
   "joint-cure/reached": {
     readonly batch: string;

@@ -33,6 +33,7 @@ export type RuleId =
   | "piece-wood"
   | "stock"
   | "joint-glued"
+  | "joint-stages"
   | "joint-cure"
   | "joint-quarantine";
 

@@ -14,9 +14,15 @@ export function lastCure(index: RecordIndex, joint: JointSpec, batches: readonly
   return cures.reduce<JointCure | undefined>((a, b) => (a === undefined || end(b) > end(a) ? b : a), undefined);
 }
 
-export function cureFindings(index: RecordIndex, joint: JointSpec, batches: readonly Batch[], find: Finder): Finding[] {
-  const cure = lastCure(index, joint, batches);
-  return cure === undefined ? [] : [stateOf(index, cure, find), ...tooSoon(index, joint, cure, find)];
+/** Of each session that which cures last: what was done after one session may have been too soon for it, whatever came later. */
+export function cureFindings(
+  index: RecordIndex,
+  joint: JointSpec,
+  sessions: readonly (readonly Batch[])[],
+  find: Finder,
+): Finding[] {
+  const cures = new Set(sessions.flatMap((batches) => lastCure(index, joint, batches) ?? []));
+  return [...cures].flatMap((cure) => [stateOf(index, cure, find), ...tooSoon(index, joint, cure, find)]);
 }
 
 function stateOf(index: RecordIndex, cure: JointCure, find: Finder): Finding {

@@ -36,16 +36,19 @@ export function jointNeed(file: JointFile): Need[] {
       about,
       code: "need/joint",
       values: { joint: file.joint.id, state: file.state, told: told.flatMap(coded) },
-      ...(isOnlyCuring(file) ? { takes: takes("take/let-cure"), blocks: false } : JOINT_NEEDS[file.state]),
+      ...whatItTakes(file.state, told),
       restsOn: distinct([about, ...told.flatMap((finding) => finding.restsOn)]),
     },
   ];
 }
 
-/** Where nothing but its own cure is still to come. */
-const isOnlyCuring = ({ state, findings }: JointFile): boolean =>
-  state === "pending" &&
-  findings.every(({ rule, severity }) => rule === "joint-cure" || severity === "meets" || severity === "caution");
+/** Of a pending one by what is still to come: a stage before pieces, and these before its own cure. */
+function whatItTakes(state: keyof typeof JOINT_NEEDS, findings: readonly Finding[]) {
+  if (state !== "pending") return JOINT_NEEDS[state];
+  if (findings.some(({ rule }) => rule === "joint-stages")) return { takes: takes("take/glue-stages"), blocks: false };
+  const isOnlyCuring = findings.every(({ rule }) => rule === "joint-cure");
+  return isOnlyCuring ? { takes: takes("take/let-cure"), blocks: false } : JOINT_NEEDS.pending;
+}
 
 export function openItemNeed(item: OpenItem): Need {
   const about: Ref = { kind: "open item", id: item.id };

@@ -5,7 +5,8 @@
 import type { Batch, Inspection, Ref } from "../../facts/types.ts";
 import { changesOf } from "../amended.ts";
 import { distinct } from "../finding.ts";
-import { heldBy } from "../joint.ts";
+import { heldBy } from "../held.ts";
+import { isWhole } from "../joint-stages.ts";
 import { measurementFile, askedOf } from "../measures/measurement.ts";
 import { pairFile } from "../measures/pair.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
@@ -77,7 +78,7 @@ const SHOWN: JointFile["state"] = "shown";
 
 function wasOpen({ index, at, isLater }: Moment, { joint }: JointFile, files: ReadonlyMap<string, BatchFile>): boolean {
   const held = heldBy(index, joint, at);
-  if (held.batches.length === 0) return true;
+  if (held.batches.length === 0 || !isWhole(index, joint, at)) return true;
   const recalls = held.lots.flatMap((lot) => index.recalls.get(lot) ?? []);
   if (recalls.some(({ entry }) => !isLater(entry))) return true;
   return held.batches.some((batch) => wasNotGood(index, lookUp(files, batch.id, "batch"), isLater));

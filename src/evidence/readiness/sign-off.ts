@@ -18,6 +18,7 @@ import type {
 } from "../../facts/types.ts";
 import { amendedValues, type Changed, changesOf, glueIn, restsOnChange } from "../amended.ts";
 import { lotsOf } from "../batch/lots.ts";
+import { amendedStages } from "../joint-stages.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { ChangeValues } from "../codes/hold-points.ts";
 import { distinct } from "../finding.ts";
@@ -161,10 +162,7 @@ function amendedLater(index: RecordIndex, scope: Scope): Told[] {
   );
 }
 
-/**
- * Whatever was written down anew of what a hold point asks for, in the order of the record but for measurements,
- * which come last.
- */
+/** Whatever was written down anew of what a hold point asks for, in the order of the record; measurements come last. */
 export function amendedIn(
   index: RecordIndex,
   { joints, batches, departures, openItems, measurements }: Scope,
@@ -179,6 +177,7 @@ export function amendedIn(
   const entries = [...new Set(measurements.map(({ entry }) => entry))];
   return [
     ...things.flatMap((thing) => changesOf(index, thing)),
+    ...new Set(joints.flatMap(({ joint }) => amendedStages(index, joint))),
     ...entries.flatMap((id) =>
       changesOf(index, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`)),
     ),

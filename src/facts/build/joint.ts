@@ -1,7 +1,7 @@
 /** A glued joint of an assembly. */
 import type * as z from "zod";
 import { type Decisions, show } from "../decisions.ts";
-import { block, choice, quantity, share, words } from "../field.ts";
+import { block, choice, count, quantity, share, words } from "../field.ts";
 import { ownId } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
 import type { Path, Placed, Quantity } from "../values.ts";
@@ -18,6 +18,7 @@ export const jointSchema = block({
     ["primary", "secondary"],
     "Secondary where its failure would not endanger the aircraft; without it primary.",
   ).optional(),
+  stages: count("In how many sessions it is glued, where that is more than one.", "3", "stages").optional(),
   drawing: words("Where it stands in the plans.", "sheet 14").optional(),
 });
 
@@ -29,6 +30,8 @@ export interface JointSpec extends Placed {
   readonly area?: Quantity;
   /** Primary unless the builder says that its failure would not endanger the aircraft. */
   readonly structure?: "primary" | "secondary";
+  /** In how many stages it is to be glued, where the plan says so. */
+  readonly stages?: number;
   readonly drawing?: string;
 }
 
@@ -41,6 +44,7 @@ export function jointOf(spec: z.output<typeof jointSchema>, path: Path, of: Soun
     at: spec.at && { x: spec.at.x.value, y: spec.at.y.value },
     area: maybe(spec.area),
     structure: spec.structure,
+    stages: spec.stages,
     drawing: spec.drawing,
   });
 }
@@ -53,5 +57,6 @@ export const jointShown: Decisions<JointSpec> = {
   at: show,
   area: show,
   structure: show,
+  stages: show,
   drawing: show,
 };

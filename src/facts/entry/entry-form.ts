@@ -6,6 +6,7 @@ import { cutAmended, cutSchema } from "../glue/cut.ts";
 import { recallAmended, recallSchema } from "../glue/recall.ts";
 import { rejectionAmended, rejectionSchema } from "../glue/rejection.ts";
 import { reworkAmended, reworkSchema } from "../glue/rework.ts";
+import { stageAmended, stageSchema } from "../glue/stage.ts";
 import { testAmended, testSchema } from "../glue/test.ts";
 import { acceptanceAmended, acceptanceSchema } from "../work/acceptance.ts";
 import { departureAmended, departureSchema } from "../work/departure.ts";
@@ -30,6 +31,7 @@ const shape = {
   hours: list(hoursSchema, "Who worked how long at what.").optional(),
   cut: list(cutSchema, "What was sawn from lots of timber and plywood that day.").optional(),
   batches: list(batchSchema, "The batches of adhesive mixed that day.").optional(),
+  stages: list(stageSchema, "Stages of joints that are glued over several sessions.").optional(),
   tests: list(testSchema, "The test pieces broken that day.").optional(),
   thermometer: list(
     thermometerSchema,
@@ -62,6 +64,7 @@ export const entryAmended: AmendingOf<typeof shape> = {
   hours: hoursAmended,
   cut: cutAmended,
   batches: batchAmended,
+  stages: stageAmended,
   tests: testAmended,
   thermometer: thermometerAmended,
   measurements: measurementAmended,

@@ -6,6 +6,7 @@ import { type Cut, cutOf, cutShown, isCutShown } from "../glue/cut.ts";
 import { isRecallShown, type Recall, recallOf, recallShown } from "../glue/recall.ts";
 import { isRejectionShown, type Rejection, rejectionOf, rejectionShown } from "../glue/rejection.ts";
 import { type Rework, reworkOf, reworkShown } from "../glue/rework.ts";
+import { type Stage, stageOf, stageShown } from "../glue/stage.ts";
 import { isTestShown, type PieceTest, testOf, testShown } from "../glue/test.ts";
 import { factOf, type InEntry, type Later, type SoundFile } from "../typing.ts";
 import type { Zone } from "../time/zone.ts";
@@ -53,6 +54,7 @@ export interface Entry extends Placed {
   readonly attachments: readonly Attachment[];
   readonly recalls: readonly Recall[];
   readonly reworks: readonly Rework[];
+  readonly stages: readonly Stage[];
   readonly rejections: readonly Rejection[];
   readonly inspections: readonly Inspection[];
   /** What it amends in earlier entries. */
@@ -102,6 +104,7 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
     attachments: all(["attachments"], spec.attachments, attachmentOf),
     recalls: all(["recalls"], spec.recalls, recallOf),
     reworks: all(["reworks"], spec.reworks, reworkOf),
+    stages: all(["stages"], spec.stages, stageOf(spec.batches ?? [])),
     rejections: all(["rejects"], spec.rejects, rejectionOf),
     inspections: all(["inspections"], spec.inspections, inspectionOf),
     amendments: later.amendments.get(own) ?? [],
@@ -136,6 +139,7 @@ export const entryShown: Decisions<Entry> = {
   attachments: each(attachmentShown, isAttachmentShown),
   recalls: each(recallShown, isRecallShown),
   reworks: each(reworkShown),
+  stages: each(stageShown),
   rejections: each(rejectionShown, isRejectionShown),
   inspections: each(inspectionShown),
   amendments: each(amendmentShown, isAmendmentShown),

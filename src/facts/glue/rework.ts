@@ -7,9 +7,11 @@ import { block, list, words } from "../field.ts";
 import { idOf, plain } from "../id.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
+import { stageNumber } from "./stage.ts";
 
 export const reworkSchema = block({
   joints: plain(list(idOf("joint", "A joint.", "TP-J03"), "Which joints were opened.")),
+  stages: list(stageNumber(), "Which of their stages were opened, where not all; glue of the others stays.").optional(),
   why: words("Why.", "Batch B-014 rejected"),
   replaced: list(
     block({
@@ -26,6 +28,8 @@ export interface Rework {
   readonly entry: string;
   readonly day: Day;
   readonly joints: readonly string[];
+  /** Which of their stages were opened, where not all. */
+  readonly stages?: readonly number[];
   readonly why: string;
   /** Timber that was taken out of these joints, and what was put in. */
   readonly replaced?: readonly Replacement[];
@@ -36,8 +40,9 @@ interface Replacement {
   readonly with: string;
 }
 
-export function reworkOf({ joints, why, replaced }: z.output<typeof reworkSchema>, path: Path, of: InEntry): Rework {
-  return factOf<Rework>({ place: of.at(path), entry: of.entry, day: of.day, joints, why, replaced });
+export function reworkOf(spec: z.output<typeof reworkSchema>, path: Path, of: InEntry): Rework {
+  const { joints, stages, why, replaced } = spec;
+  return factOf<Rework>({ place: of.at(path), entry: of.entry, day: of.day, joints, stages, why, replaced });
 }
 
 const replacementShown: Decisions<Replacement> = { lot: orWithheld("lots"), with: orWithheld("lots") };
@@ -47,6 +52,7 @@ export const reworkShown: Decisions<Rework> = {
   entry: show,
   day: show,
   joints: show,
+  stages: show,
   why: show,
   replaced: each(replacementShown),
 };

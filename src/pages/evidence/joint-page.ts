@@ -1,7 +1,7 @@
 /** What the page on one joint says. */
 import { lotsOf } from "../../evidence/batch/lots.ts";
 import type { BatchFile, HoldPointFile, JointFile } from "../../evidence/types.ts";
-import type { Clip, Entry, Lot, Photo } from "../../facts/types.ts";
+import type { Clip, Entry, Lot, Photo, Stage } from "../../facts/types.ts";
 import { peopleAt } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { assemblyPath, traceIndex } from "./trace-index.ts";
@@ -21,6 +21,8 @@ export interface JointPage {
   readonly batches: readonly JointBatch[];
   /** Lots with the batch that brought them, those in the joint now first. */
   readonly lots: readonly { readonly lot: Lot; readonly batch: string; readonly now: boolean }[];
+  /** In the order of entries. */
+  readonly stages: readonly Stage[];
   readonly holdPoints: readonly HoldPointFile[];
   /** Photographs and clips of the sessions in which it was glued, each once. */
   readonly photos: readonly Photo[];
@@ -54,6 +56,7 @@ export function jointPage(shown: Shown, file: JointFile): JointPage {
           : [{ lot, batch: of.batch.id, now: now || (file.lots.includes(id) && of.batch.timber.includes(id)) }];
       }),
     ),
+    stages: index.stagesOf.get(file.joint.id) ?? [],
     holdPoints: (index.holdPointsOf.get(file.joint.id) ?? []).flatMap((id) => evidence.holdPoints.get(id) ?? []),
     photos: once([...sessions].flatMap((entry) => entry.photos)),
     clips: once([...sessions].flatMap((entry) => entry.clips)),

@@ -1,6 +1,6 @@
 /** Cross references over what an edition shows, made once for all of its pages. */
 import type { MeasurementFile, PieceFile } from "../../evidence/types.ts";
-import type { Batch, Cut, Entry, FilePath, Photo, Record } from "../../facts/types.ts";
+import type { Batch, Cut, Entry, FilePath, Photo, Record, Stage } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 
 export interface TraceIndex {
@@ -13,6 +13,8 @@ export interface TraceIndex {
   readonly piecesOf: ReadonlyMap<string, readonly PieceFile[]>;
   /** What was cut from a lot, in the order of entries. */
   readonly cutsOf: ReadonlyMap<string, readonly Cut[]>;
+  /** Stages of joints, in the order of entries. */
+  readonly stagesOf: ReadonlyMap<string, readonly Stage[]>;
   /** Every measurement once, in the order of entries. */
   readonly measurements: readonly MeasurementFile[];
   /** What is said of a photograph in the entry that shows it. */
@@ -39,6 +41,7 @@ function indexed(shown: Shown): TraceIndex {
       ),
     ),
     cutsOf: grouped(record.entries.flatMap((entry) => entry.cuts.map((cut) => [cut.lot, cut] as const))),
+    stagesOf: grouped(record.entries.flatMap(({ stages }) => stages.map((stage) => [stage.joint, stage] as const))),
     measurements: measurementsIn(shown),
     photos: new Map(record.entries.flatMap((entry) => entry.photos.map((photo) => [photo.file, photo]))),
     assemblies: parentsFirst(record),

@@ -1,7 +1,8 @@
 /** What verdicts, states and sources mean, in words that stand beside their marks. */
 import type { BatchFile, BatchVerdict, HoldState, JointState, PieceVerdict, Severity } from "../../evidence/types.ts";
 import type { Source } from "../../evidence/types/source.ts";
-import type { FailureMode, HoldKind, JointSpec } from "../../facts/types.ts";
+import type { FailureMode, HoldKind, JointSpec, Stage } from "../../facts/types.ts";
+import { counted, listed } from "../../words/lists.ts";
 import type { Marked } from "./marked.ts";
 
 /** Those that are asked for: a batch in no joint, or thrown away, stands in no count. */
@@ -106,6 +107,14 @@ export function deciding<T extends Weighed>(findings: readonly T[]): T[] {
   return sorted.filter(({ severity }) => severity === sorted[0]?.severity);
 }
 
-/** After a joint's title, where the builder says that its failure would not endanger the aircraft. */
-export const secondary = ({ structure }: JointSpec): string =>
-  structure === "secondary" ? ", secondary structure" : "";
+/** After a joint's title: where the builder says that its failure would not endanger the aircraft, and in how many stages it is to be glued. */
+export const jointWords = ({ structure, stages }: JointSpec): string =>
+  `${structure === "secondary" ? ", secondary structure" : ""}${stages === undefined ? "" : `, to be glued in ${counted(stages, "stage")}`}`;
+
+/** `stage 2 of 3`. */
+export const stageWords = ({ stage, of }: Pick<Stage, "stage" | "of">): string =>
+  `stage ${stage}${of === undefined ? "" : ` of ${of}`}`;
+
+/** `, stages 1 and 2 of it`: of a rework that opened no more. */
+export const stagesOpened = (stages: readonly number[]): string =>
+  `, ${stages.length === 1 ? "stage" : "stages"} ${listed(stages.map(String))} of it`;

@@ -2,7 +2,7 @@
  * The rows of each ledger. Keys are the columns; their units stand in their names. A value that is not noted is null.
  */
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
-import type { Component, Moment, Quantity } from "../../facts/types.ts";
+import type { Component, Moment, Quantity, Stage } from "../../facts/types.ts";
 import { WITHHELD } from "../../facts/visibility.ts";
 import { toldFinding } from "../../words/findings/told.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -143,7 +143,7 @@ function testRow({ nameOf }: Shown, { test, curedFor, cure, stress }: PieceFile)
 }
 
 export function jointRows(shown: Shown): Row[] {
-  const { holdPointsOf } = traceIndex(shown);
+  const { holdPointsOf, stagesOf } = traceIndex(shown);
   return [...shown.evidence.joints.values()].map(({ joint, state, batches, superseded, reworks, lots }: JointFile) => ({
     joint: joint.id,
     title: joint.title,
@@ -152,12 +152,24 @@ export function jointRows(shown: Shown): Row[] {
     batches,
     superseded_batches: superseded,
     rework_entries: reworks.map(({ entry }) => entry),
+    stages: joint.stages ?? null,
+    ...stageColumns(stagesOf.get(joint.id) ?? []),
     lots,
     hold_points: holdPointsOf.get(joint.id) ?? [],
     ...quantity("area", "m2", joint.area),
     drawing: joint.drawing ?? null,
     structure: joint.structure ?? null,
   }));
+}
+
+/** `1 of 2: B-031 B-032` of each that was said, by day; and the entries that say that it is complete. */
+function stageColumns(stages: readonly Stage[]): Row {
+  return {
+    stages_glued: stages.map(
+      ({ day, stage, of, batches }) => `${day} ${stage}${of === undefined ? "" : ` of ${of}`}: ${batches.join(" ")}`,
+    ),
+    complete_entries: stages.flatMap(({ complete, entry }) => (complete === true ? [entry] : [])),
+  };
 }
 
 export function findingRows({ evidence, say }: Shown): Row[] {

@@ -61,6 +61,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
 
   "take/glue": () => "glue it",
   "take/break-pieces": () => "break the test pieces of its batches",
+  "take/glue-stages": () => "glue the stages that are to come, and say with the last that the joint is complete",
   "take/let-cure": () => "let it cure, and note how warm it was",
   "take/complete": () => "complete what the record lacks of its batches, or rework it",
   "take/rework": () => "rework it with a batch of its own, and say by which lot recalled timber was replaced",

@@ -1,7 +1,7 @@
 /** Joints, and what was amended or rejected. */
 import type { Amended, JointValues, Stands } from "../../evidence/codes/joints.ts";
 import { span } from "../durations.ts";
-import { ended, listed } from "../lists.ts";
+import { counted, ended, listed } from "../lists.ts";
 import type { Sentences } from "./catalogue.ts";
 
 const glued = ({ batch, day, verdict }: JointValues["joint-glued/batch"]): string =>
@@ -10,11 +10,24 @@ const glued = ({ batch, day, verdict }: JointValues["joint-glued/batch"]): strin
 const tooSoon = ({ batch, until }: { readonly batch: string; readonly until?: string }): string =>
   `before ${until === undefined ? "the record shows that batch" : "batch"} ${batch} had cured${until === undefined ? "" : `, by ${until}`}`;
 
+const stagesNamed = (stages: readonly number[]): string =>
+  `${stages.length === 1 ? "Stage" : "Stages"} ${listed(stages.map(String))}`;
+
 export const JOINTS: Sentences<JointValues> = {
-  "joint-glued/reworked": ({ day, why }) => `Opened for rework on ${day}: ${ended(why)}`,
+  "joint-glued/reworked": ({ day, why, stages }) =>
+    `${stages === undefined ? "Opened" : `${stagesNamed(stages)} opened`} for rework on ${day}: ${ended(why)}`,
   "joint-glued/never": () => "No batch has gone into it.",
   "joint-glued/not-again": () => "It has not been glued again since it was opened.",
   "joint-glued/batch": glued,
+  "joint-stages/to-come": ({ stages, of }) =>
+    `Of its ${counted(of, "stage")} ${listed(stages.map(String))} ${stages.length === 1 ? "is" : "are"} not glued, and it is not said to be complete.`,
+  "joint-stages/left-out": ({ stages, of, day }) =>
+    `It was said to be complete on ${day}, and of its ${counted(of, "stage")} ${listed(stages.map(String))} ${stages.length === 1 ? "holds" : "hold"} no batch.`,
+  "joint-stages/unsaid": ({ batches }) =>
+    `It is glued in stages, and nothing says of which ${listed(batches)} ${batches.length === 1 ? "is" : "are"}.`,
+  "joint-stages/not-said-complete": ({ of }) =>
+    `${of === 1 ? "Its stage is glued" : `All ${of} stages said of it are glued`}, and it is not said to be complete.`,
+  "joint-stages/complete": ({ of, day }) => `Glued in ${counted(of, "stage")}, and said to be complete on ${day}.`,
   "joint-cure/reached": ({ batch, until, assumed }, { say }) => {
     if (assumed === undefined) return `The record shows that batch ${batch} had cured by ${until}.`;
     return assumed === "days"

@@ -24,7 +24,7 @@ export const MIXING: Sentences<MixingValues> = {
   "mix-doubt/too-coarse": (v) =>
     `${doubt(v)}; the scale is too coarse for so little: it could not show any mix to be within the limit.`,
   "spread/not-known": () =>
-    "How much was mixed, or the area of a joint, is not noted, so nothing shows that there was enough to spread.",
+    "How much was mixed, or the area that was glued with it, is not noted, so nothing shows that there was enough to spread.",
   "spread/enough": (v) => `${spread(v)}.`,
   "spread/too-little": (v) =>
     `${spread(v)}, less than ${v.asked} even if nothing ${v.waste === undefined ? "" : "more "}stayed in the cup: the joint may be starved.`,

@@ -123,7 +123,12 @@ export const RULES: Sentences<RuleValues> = {
     "What the batches took of a lot of adhesive, or what was cut from a lot of timber, is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",
   "title/joint-glued": () => "Glued, and by which batch",
   "rule/joint-glued": () =>
-    "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does.",
+    "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does, " +
+    "but for the glue of stages that the rework left closed.",
+  "title/joint-stages": () => "Glued in stages",
+  "rule/joint-stages": () =>
+    "A joint that is glued over several sessions is as good as the worst batch of all its stages, and shown only once each of them is glued and the joint is said to be complete. " +
+    "Until then it is pending; said to be complete with a stage left out, or with a batch in it that is of no stage, it is not shown. The most stages that are said of it count.",
   "title/joint-cure": () => "The joint's own cure",
   "rule/joint-cure": () =>
     "Each batch in a joint has cured for the time that its data sheet gives near room temperature, or else for the least cure of its pieces, in days and in what they are worth at that temperature. " +

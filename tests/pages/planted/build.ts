@@ -36,6 +36,7 @@ export function assembliesOf(base: Base): Assembly[] {
         at: { x: 0.2 * at, y: 0.5 },
         area: worded({ typed: "", value: 0.01, unit: "m²", step: 0 }, say()),
         drawing: say(),
+        stages: 1,
       })),
       holdPoints: [holdPoint("H-1", { title: say(), joints: ["W-1", "W-2", "W-3"] })],
       tasks: [{ maker: 2, paid: 1, assembly: 3, fabrication: 4 }, undefined].map((credit) => ({

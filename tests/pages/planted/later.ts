@@ -75,7 +75,14 @@ export function breaking(
     ],
     rejections: [{ place, ...of, batch: rejected.id, why: say(narrowest(audience, audienceOf(rejected))) }],
     reworks: [
-      { place, ...of, joints: ["W-3"], why: say(audience), replaced: [{ lot: timber().id, with: timber().id }] },
+      {
+        place,
+        ...of,
+        joints: ["W-3"],
+        stages: [1],
+        why: say(audience),
+        replaced: [{ lot: timber().id, with: timber().id }],
+      },
     ],
     inspections: [
       inspection("H-1", {

@@ -10,6 +10,7 @@ import type {
   OpenItem,
   Piece,
   Quantity,
+  Stage,
   Thermometer,
 } from "../../../src/facts/types.ts";
 import { batch, cut, departure, entry, measurement, openItem, piece } from "../../evidence/make.ts";
@@ -59,6 +60,7 @@ export function session(ground: Ground, at: number): Session {
     audience,
     title: say(audience),
     batches,
+    stages: batches.map((one) => stageOfAll(one, of)),
     raised,
     departures,
     cuts: lots
@@ -162,6 +164,17 @@ function weights({ say }: Ground, audience: Audience, of: Of): Pick<Entry, "weig
 /** An entry after the signature, in which what was signed changes. */ /** Of a whole lot, or of scraps. */
 const madeOf = (n: number, lot: string, say: () => string): Pick<Piece, "lot" | "legs" | "scraps"> =>
   n === 1 ? { legs: [{ lot, thickness: worded(mm("6.0"), say()) }, { lot }], lot } : { scraps: true, lot };
+
+/** A stage that is all of its joint. */
+const stageOfAll = ({ id, joints }: Batch, of: Of): Stage => ({
+  place,
+  ...of,
+  joint: joints[0] ?? "",
+  stage: 1,
+  of: 1,
+  batches: [id],
+  complete: true,
+});
 
 function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): Batch {
   const id = say(audience);
