@@ -8,7 +8,7 @@ import { readTenths } from "./quantity/tenths.ts";
 import { DIMENSIONS } from "./quantity/units.ts";
 import { LIMITS, tooLong } from "./limits.ts";
 import { type Fault, isFault, type Reading, shown } from "./reading.ts";
-import { readClock } from "./time/clock.ts";
+import { readClock, wholeMinutes } from "./time/clock.ts";
 import { readDay } from "./time/day.ts";
 import { readHours } from "./time/hours.ts";
 import { readInstant } from "./time/instant.ts";
@@ -114,6 +114,9 @@ export const day = (description: string, example = "2025-03-08") =>
   field(readDay, description, [example], { pattern: "^\\d{4}-\\d{2}-\\d{2}$" });
 export const clock = (description: string, latest = 24) =>
   field((typed) => readClock(typed, latest), description, ["14:20"]);
+/** Of hours of work, which are kept in whole minutes. */
+export const wholeClock = (description: string, latest = 24) =>
+  field((typed) => wholeMinutes(typed, readClock(typed, latest)), description, ["14:20"]);
 export const instant = (description: string) => field(readInstant, description, ["2025-03-08 15:00"]);
 export const worked = (description: string, example: string, most?: number) =>
   field((typed) => readHours(typed, most), description, [example]);

@@ -30,6 +30,13 @@ export const DAYS = {
       "+ ---",
     ],
   },
+  "other-offset": {
+    title: "A time with an offset that did not hold",
+    happened: "A time of day carries its offset from UTC, and clocks of the workshop never showed it so.",
+    why: "In the hour that comes twice in autumn the offset alone tells which of the two is meant.",
+    mend: "Correct the offset, or take it away.",
+    example: ["@ entries/2025-03-08-caps.md", '- closed: "14:55"', '+ closed: "14:55+09:00"'],
+  },
   "over-a-day": {
     title: "More than 24 hours of one person in a day",
     happened: "The lines of hours of one person on one day, over all entries, add up to more than a day.",

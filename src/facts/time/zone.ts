@@ -72,21 +72,26 @@ export class Zone {
 
   /**
    * The moment of a clock time counted from the start of a day. Where clocks were put back and a time came twice,
-   * `twice` says which is meant; undefined where clocks were put forward over it.
+   * `twice` says which is meant, unless the clock time has its offset; undefined where clocks were put forward over it, or never showed it with that offset.
    */
   moment(day: Day, clock: Clock, twice: "earlier" | "later"): Moment | undefined {
     const past = clock.minutes >= DAY_MINUTES;
     const date = past ? nextDay(day) : day;
     const minutes = past ? clock.minutes - DAY_MINUTES : clock.minutes;
+    const seconds = Math.round(minutes * 60);
+    if (clock.offset !== undefined) return this.#withOffset(date, seconds, clock, clock.offset);
     if (this.start(nextDay(date)) - this.start(date) === DAY_SECONDS)
-      return { typed: clock.typed, epoch: this.start(date) + minutes * 60 };
-    const local = Temporal.PlainDate.from(date).toPlainDateTime({
-      hour: Math.floor(minutes / 60),
-      minute: minutes % 60,
-    });
+      return { typed: clock.typed, epoch: this.start(date) + seconds };
+    const local = Temporal.PlainDate.from(date).toPlainDateTime().add({ seconds });
     const zoned = local.toZonedDateTime(this.#name, { disambiguation: twice });
     return zoned.toPlainDateTime().equals(local)
       ? { typed: clock.typed, epoch: zoned.epochMilliseconds / 1000 }
       : undefined;
+  }
+
+  #withOffset(date: Day, seconds: number, { typed }: Clock, offset: number): Moment | undefined {
+    const epoch = Date.parse(`${date}T00:00:00Z`) / 1000 + seconds - offset;
+    const zoned = Temporal.Instant.fromEpochMilliseconds(epoch * 1000).toZonedDateTimeISO(this.#name);
+    return zoned.offsetNanoseconds === offset * 1e9 ? { typed, epoch } : undefined;
   }
 }

@@ -4,7 +4,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, person, show } from "../decisions.ts";
 import { anew } from "../entry/amending.ts";
-import { block, choice, clock, words, worked } from "../field.ts";
+import { block, choice, wholeClock, words, worked } from "../field.ts";
 import { idOf, idsOf, plain } from "../id.ts";
 import { type Clock, PAST_MIDNIGHT } from "../time/clock.ts";
 import { factOf, type InEntry } from "../typing.ts";
@@ -14,8 +14,8 @@ export const hoursSchema = block({
   who: plain(idsOf("person", "Who worked; several in brackets, each for all of the time.", "builder")),
   task: plain(words("At what: one of the aircraft's tasks.", "gluing")),
   time: plain(worked("How long; or say from when to when.", "2:45", DAY_MINUTES)).optional(),
-  from: clock("From when, in place of how long.").optional(),
-  to: clock("To when; 24:20 is twenty past midnight.", PAST_MIDNIGHT).optional(),
+  from: wholeClock("From when, in place of how long.").optional(),
+  to: wholeClock("To when; 24:20 is twenty past midnight.", PAST_MIDNIGHT).optional(),
   hand: choice(["paid", "unpaid"], "Whether a helper's hand was paid.").optional(),
   where: words("Where, if not in the workshop.", "at the machine shop").optional(),
   assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),

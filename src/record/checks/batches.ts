@@ -1,6 +1,7 @@
 /** Batches: their mix and their times. */
 import { DIMENSIONS } from "../../facts/quantity/units.ts";
 import type { Path } from "../text/yaml.ts";
+import type { Clock } from "../../facts/time/clock.ts";
 import { Zone } from "../../facts/time/zone.ts";
 import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, soundOf } from "./context.ts";
 import { checkClock, pastMidnight } from "./days.ts";
@@ -140,7 +141,7 @@ function checkClocks(
     ["closed", closed],
   ] as const)
     checkClock(context, filed, [...path, key], clock, zone);
-  if (!mixed || !closed || closed.minutes >= mixed.minutes) return;
+  if (!mixed || !closed || isInOrder(filed, mixed, closed, zone)) return;
   report(context, filed, [...path, "closed"], {
     code: "closed-before-mixed",
     message: "closed before it was mixed",
@@ -148,4 +149,11 @@ function checkClocks(
     found: closed.typed,
     mend: pastMidnight(mixed, closed),
   });
+}
+
+/** By clocks; where an offset is said, by moments. */
+function isInOrder(filed: EntryFile, mixed: Clock, closed: Clock, zone: Zone | undefined): boolean {
+  if (mixed.offset === undefined && closed.offset === undefined) return closed.minutes >= mixed.minutes;
+  const [from, to] = [mixed, closed].map((clock) => zone?.moment(filed.spec.date, clock, "earlier")?.epoch);
+  return from === undefined || to === undefined || to >= from;
 }

@@ -1,9 +1,8 @@
 /** Days against the start of the build and today, and times of a day as clocks showed them. */
 import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { type Fault, isFault, shown } from "../../facts/reading.ts";
-import { type Clock, PAST_MIDNIGHT } from "../../facts/time/clock.ts";
+import { type Clock, clockText, PAST_MIDNIGHT } from "../../facts/time/clock.ts";
 import { readDay } from "../../facts/time/day.ts";
-import { asHours } from "../../facts/time/hours.ts";
 import type { Zone } from "../../facts/time/zone.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Day } from "../../facts/types.ts";
@@ -80,6 +79,16 @@ export function checkClock(
   day: Day = filed.spec.date,
 ): void {
   if (!clock || !zone || zone.moment(day, clock, "earlier")) return;
+  if (clock.offset !== undefined) {
+    report(context, filed, path, {
+      code: "other-offset",
+      message: "clocks of the workshop never showed this time so far from UTC",
+      expected: "the offset that held at that time, or none",
+      found: clock.typed,
+      mend: "correct the offset, or take it away",
+    });
+    return;
+  }
   report(context, filed, path, {
     code: "skipped-hour",
     message: "clocks were put forward over this time",
@@ -93,6 +102,6 @@ export function checkClock(
 export function pastMidnight(from: Clock, to: Clock): string {
   const past = to.minutes + DAY_MINUTES;
   return past < PAST_MIDNIGHT * 60 && to.minutes < from.minutes
-    ? `if midnight had passed, write "${asHours(past)}"`
+    ? `if midnight had passed, write "${clockText(past)}"`
     : "correct one of the two times";
 }

@@ -25,7 +25,8 @@ function checkReading(
     ["to", to],
   ] as const)
     checkClock(context, filed, [...path, key], at.clock, zone, at.day);
-  const order = (at: Reading["from"]): string => `${at.day} ${String(at.clock.minutes).padStart(4, "0")}`;
+  const order = (at: Reading["from"]): string =>
+    `${at.day} ${String(Math.round(at.clock.minutes * 60)).padStart(6, "0")}`;
   if (order(from) >= order(to))
     report(context, filed, [...path, "to"], {
       code: "read-before-set",
