@@ -229,7 +229,7 @@ function Logs({ page, site, from }: Where & { readonly page: ClimatePage }): JSX
           <div class="climate__log">
             <h3>{log.id}</h3>
             {log.body.map((passage) => (
-              <Prose html={site.prose(passage, from)} />
+              <Prose site={site} html={site.prose(passage, from)} />
             ))}
           </div>
         ))}

@@ -38,7 +38,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
           </p>
         )}
         {lot.body.map((passage) => (
-          <Prose html={site.prose(passage, from)} />
+          <Prose site={site} html={site.prose(passage, from)} />
         ))}
       </Section>
       <Section id="where-used" title="Where it was used">

@@ -53,6 +53,11 @@ export function StockParts({ site, from, level }: Where & { readonly level: Leve
           </>
         )}
       </Section>
+      {page.cost === undefined ? null : (
+        <Section id="cost" title="What it cost" level={level}>
+          <p>{page.cost}</p>
+        </Section>
+      )}
       <Section id="ahead" title="What is still to be glued" level={level}>
         <Ahead page={page} />
       </Section>

@@ -40,7 +40,7 @@ export function Trial({ site, trial }: { readonly site: Where["site"]; readonly 
       {trial.body.length === 0 ? null : (
         <Section id="words" title="In the builder’s words">
           {trial.body.map((passage) => (
-            <Prose html={site.prose(passage, from)} />
+            <Prose site={site} html={site.prose(passage, from)} />
           ))}
         </Section>
       )}

@@ -133,7 +133,7 @@ function Adhesives({ site }: { readonly site: Site }): JSX.Element {
               Limits from: {file === undefined ? adhesive.sheet : <a href={relative(PATH, file)}>{adhesive.sheet}</a>}
             </p>
             {adhesive.body.map((passage) => (
-              <Prose html={site.prose(passage, PATH)} />
+              <Prose site={site} html={site.prose(passage, PATH)} />
             ))}
             <Limits limits={limitsOfAdhesive(adhesive, aircraft.units)} />
             {adhesive.workingLife.length === 0 ? null : (
@@ -173,7 +173,7 @@ function Procedures({ site }: { readonly site: Site }): JSX.Element {
         <article class="limits" id={anchor("procedure", procedure.id)}>
           <h3>{procedure.title}</h3>
           {procedure.body.map((passage) => (
-            <Prose html={site.prose(passage, PATH)} />
+            <Prose site={site} html={site.prose(passage, PATH)} />
           ))}
           <Limits limits={limitsOfProcedure(procedure, aircraft.units)} />
         </article>

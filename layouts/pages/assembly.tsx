@@ -73,7 +73,7 @@ function Opening({ site, from, view }: PartProps): JSX.Element {
         </p>
         <h1>{assembly.title}</h1>
         {assembly.body.map((passage) => (
-          <Prose html={site.prose(passage, from)} />
+          <Prose site={site} html={site.prose(passage, from)} />
         ))}
       </div>
       <dl class="facts">

@@ -50,7 +50,7 @@ export function Earlier({ site, earlier, from }: Props): JSX.Element | null {
       {earlier
         .flatMap(({ table }) => table.body)
         .map((passage) => (
-          <Prose html={site.prose(passage, from)} />
+          <Prose site={site} html={site.prose(passage, from)} />
         ))}
     </section>
   );

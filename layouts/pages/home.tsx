@@ -66,7 +66,7 @@ function Opening({ site, view: { lead } }: PartProps): JSX.Element {
         <h1>{aircraft.name}</h1>
         <p class="opening__type">{aircraft.type}</p>
         {aircraft.body.map((passage) => (
-          <Prose html={site.prose(passage, PATH)} />
+          <Prose site={site} html={site.prose(passage, PATH)} />
         ))}
       </div>
       {lead === undefined ? null : (
@@ -179,7 +179,7 @@ function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Ent
           {entry.title}
         </To>
       </h3>
-      {first === "" ? null : <Prose html={first} />}
+      {first === "" ? null : <Prose site={site} html={first} />}
       <Happenings site={site} from={PATH} all={dayEvents(entry, site.shown)} />
     </article>
   );

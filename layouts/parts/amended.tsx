@@ -157,7 +157,11 @@ function SaidWords({ site, from, said }: Where & { readonly said: Said }): JSX.E
 /** The story of a day, struck out where an amendment says so. */
 export function Story({ site, from, entry }: Where & { readonly entry: Entry }): JSX.Element {
   const story = entry.body.map((passage) => (
-    <Prose html={site.prose(passage, from)} class={passage.audience === "public" ? "" : `prose--${passage.audience}`} />
+    <Prose
+      site={site}
+      html={site.prose(passage, from)}
+      class={passage.audience === "public" ? "" : `prose--${passage.audience}`}
+    />
   ));
   const struck = amendmentsTo(site.shown, entry.id)
     .filter(({ prose }) => prose)

@@ -86,6 +86,19 @@ export function Page(props: PageProps): JSX.Element {
 }
 
 /** HTML that was made by the site's own Markdown, and nothing else. */
-export function Prose({ html: inner, class: name }: { readonly html: string; readonly class?: string }): JSX.Element {
-  return <div class={name === undefined ? "prose" : `prose ${name}`} dangerouslySetInnerHTML={{ __html: inner }} />;
+interface ProseProps {
+  readonly site: Site;
+  readonly html: string;
+  readonly class?: string;
+}
+
+export function Prose({ site, html: inner, class: name }: ProseProps): JSX.Element {
+  const { language } = site.shown.record.aircraft;
+  return (
+    <div
+      class={name === undefined ? "prose" : `prose ${name}`}
+      lang={language}
+      dangerouslySetInnerHTML={{ __html: inner }}
+    />
+  );
 }

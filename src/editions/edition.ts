@@ -90,7 +90,8 @@ function showing(record: Record, evidence: Evidence): (ref: Ref) => boolean {
 function leftOut(visibility: Visibility): string[] {
   const marked =
     "entries, passages, photographs, clips, attachments, people, lots, trials, climate logs, tables of earlier hours, departures and open items";
-  if (visibility.edition === "inspector") return [`${marked} that the builder marked for the archive alone`];
+  const costs = visibility.may("costs") ? [] : ["what lots cost"];
+  if (visibility.edition === "inspector") return [`${marked} that the builder marked for the archive alone`, ...costs];
   const withheld = [
     ["names", "full names of people, and their authorities; public names stand in their place"],
     ["suppliers", "who supplied the lots"],
@@ -101,6 +102,7 @@ function leftOut(visibility: Visibility): string[] {
   return [
     `${marked} that the builder marked for the inspector or the archive`,
     ...withheld.filter(([kind]) => !visibility.may(kind)).map(([, words]) => words),
+    ...costs,
     "what files of photographs and clips hold beside the picture and the sound: place, time, camera, owner",
   ];
 }

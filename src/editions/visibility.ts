@@ -19,7 +19,8 @@ const RANK: { readonly [audience in Audience]: number } = { public: 0, inspector
 
 export function visibilityOf(record: Record, edition: Edition): Visibility {
   const sees = (audience: Audience): boolean => RANK[audience] <= RANK[edition];
-  const may = (kind: Withheld): boolean => edition !== "public" || record.aircraft.publicShows.includes(kind);
+  const may = (kind: Withheld): boolean =>
+    record.aircraft.publicShows.includes(kind) || (kind === "costs" ? edition === "archive" : edition !== "public");
   const entries = record.entries.filter((entry) => sees(entry.audience));
   const trials = idsOf([...record.trials.values()].filter((trial) => sees(trial.audience)));
   const pieces = idsOf(

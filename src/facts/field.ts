@@ -8,6 +8,8 @@ import { readTenths } from "./quantity/tenths.ts";
 import { DIMENSIONS } from "./quantity/units.ts";
 import { LIMITS, tooLong } from "./limits.ts";
 import { type Fault, isFault, type Reading, shown } from "./reading.ts";
+import { readLanguage } from "./language.ts";
+import { readMoney } from "./quantity/money.ts";
 import { readClock, wholeMinutes } from "./time/clock.ts";
 import { readDay } from "./time/day.ts";
 import { readHours } from "./time/hours.ts";
@@ -120,6 +122,8 @@ export const wholeClock = (description: string, latest = 24) =>
 export const instant = (description: string) => field(readInstant, description, ["2025-03-08 15:00"]);
 export const worked = (description: string, example: string, most?: number) =>
   field((typed) => readHours(typed, most), description, [example]);
+export const language = () => field(readLanguage, "The language that you write in, by its tag.", ["de", "pt-BR"]);
+export const money = (description: string) => field(readMoney, description, ["84.50 EUR"]);
 export const zone = () => field(readZone, "The time zone of the workshop.", ["Europe/Lisbon", "America/Chicago"]);
 
 export function count(description: string, example: string, of = "pieces") {

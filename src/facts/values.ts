@@ -33,6 +33,13 @@ export interface Quantity {
   readonly step: number;
 }
 
+/** A sum of money as typed; `currency` is its code by ISO 4217. */
+export interface Money {
+  readonly typed: string;
+  readonly hundredths: number;
+  readonly currency: string;
+}
+
 /** A closed range such as `8 % to 12 %`; `at least 15 °C` and `at most 70 %` leave one end open. */
 export interface Range {
   readonly typed: string;
@@ -83,7 +90,8 @@ export interface Passage {
 }
 
 /** Kinds of fact that the public edition withholds unless the builder lets it show them. */
-export type Withheld = "names" | "suppliers" | "certificates" | "attachments" | "ledgers";
+export const WITHHELD_KINDS = ["names", "suppliers", "certificates", "attachments", "ledgers", "costs"] as const;
+export type Withheld = (typeof WITHHELD_KINDS)[number];
 
 export type Kind =
   | "entry"

@@ -118,6 +118,20 @@ export const VALUES = {
     mend: "Write the hours in one of these forms.",
     example: ["@ entries/2025-03-08-caps.md", "- time: 2:45", "+ time: 2:75"],
   },
+  "no-language": {
+    title: "A language that has no such tag",
+    happened: "`language:` is the tag of the language you write in.",
+    why: "Browsers part words and read aloud by it.",
+    mend: "Write de, fr, es, pt-BR or the like.",
+    example: ["@ aircraft.md", "- units: metric", "+ units: metric\nlanguage: Deutsch"],
+  },
+  "no-money": {
+    title: "A sum of money that cannot be read",
+    happened: "A cost is an amount and the code of its currency.",
+    why: "Sums are made for each currency, and none is guessed.",
+    mend: "Write 84.50 EUR, with a point.",
+    example: ["@ lots/S-1.md", "- material: timber", "+ material: timber\ncost: 84 euros"],
+  },
   "no-time-zone": {
     title: "A time zone that nobody has",
     happened: "A time zone is named by its place.",

@@ -82,6 +82,7 @@ export function lots(ground: Ground): ReadonlyMap<(typeof LOT_KINDS)[number], re
                 material,
                 adhesive: material === "timber" ? undefined : "glue",
                 number: words.say(`${where}: number`, audience),
+                cost: words.money(`${where}: cost`, audience),
                 supplier: words.say(`${where}: supplier`, audience, { kind: "suppliers" }),
                 received: "2025-01-02",
                 expiry: material === "timber" ? undefined : "2027-01-02",

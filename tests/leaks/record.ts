@@ -1,6 +1,6 @@
 /** A whole record with a word in every place that a builder can type in or photograph into. */
 import { createHash } from "node:crypto";
-import type { Audience, Withheld } from "../../src/facts/types.ts";
+import { type Audience, type Withheld, WITHHELD_KINDS } from "../../src/facts/values.ts";
 import { file } from "./files.ts";
 import { climate, earlierHours, type Files, type Ground, lots, type Made, prose, trials } from "./ground.ts";
 import { later } from "./later.ts";
@@ -14,14 +14,12 @@ export interface Planted {
   readonly publicShows: readonly Withheld[];
 }
 
-const WITHHELD: readonly Withheld[] = ["names", "suppliers", "certificates", "attachments", "ledgers"];
-
 /** `salt` and `extra` change what is hidden and leave everything else as it is. */
 export async function plantedRecord(
   pick: Ground["pick"],
   { salt = "", extra = false, edition = "public" as Audience } = {},
 ): Promise<Planted> {
-  const publicShows = WITHHELD.filter(() => pick(false, false, true));
+  const publicShows = WITHHELD_KINDS.filter(() => pick(false, false, true));
   const turn = pick(0, 1, 2, 3, 4, 5, 6) + 7 * pick(0, 1, 2);
   const ground: Ground = { words: new Words(salt, publicShows, edition), files: {}, pick, turn, extra };
   const { words, files } = ground;

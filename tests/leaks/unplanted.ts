@@ -8,6 +8,7 @@ export const UNPLANTED: readonly Because[] = [
     "aircraft.start",
     "aircraft.target",
     "aircraft.tasks",
+    "aircraft.language",
     "assembly.*",
     "adhesive.*",
     "procedure.*",

@@ -62,10 +62,15 @@ export class Words {
 
   /** Whether the edition shows what is marked so; then it stays the same, files that are published whole among it. */
   isShown(audience: Audience, kind?: Withheld): boolean {
-    return (
-      !isNarrower(audience, this.#edition) &&
-      !(this.#edition === "public" && kind !== undefined && !this.#publicShows.includes(kind))
-    );
+    return mayShow(kind === undefined ? { audience } : { audience, kind }, this.#edition, this.#publicShows);
+  }
+
+  /** A sum of money of digits that stand nowhere else, as `70012.31`. */
+  money(where: string, audience: Audience): string {
+    const same = this.isShown(audience, "costs");
+    const text = `${same ? `7${String(this.#same++).padStart(4, "0")}` : `8${String(this.#other++ + this.#salt.length * 3000).padStart(4, "0")}`}.31`;
+    this.all.push({ text, where, audience, told: true, number: true, typed: true, kind: "costs" });
+    return `${text} EUR`;
   }
 
   /** Digits that stand nowhere else, as `61.7301`. */
@@ -92,6 +97,12 @@ function lettersOf(count: number): string {
     .replace(/./g, (digit) => LETTERS[Number.parseInt(digit, 16)] ?? "b");
 }
 
-export function mayShow({ audience, kind }: Word, edition: Audience, publicShows: readonly Withheld[] = []): boolean {
-  return !isNarrower(audience, edition) && !(edition === "public" && kind !== undefined && !publicShows.includes(kind));
+export function mayShow(
+  { audience, kind }: Pick<Word, "audience" | "kind">,
+  edition: Audience,
+  publicShows: readonly Withheld[] = [],
+): boolean {
+  const byDefault = kind === undefined ? "public" : kind === "costs" ? "archive" : "inspector";
+  const withheld = kind !== undefined && !publicShows.includes(kind) && isNarrower(byDefault, edition);
+  return !isNarrower(audience, edition) && !withheld;
 }

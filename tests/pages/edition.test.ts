@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import type { Edition, Shown } from "../../src/editions/shown.ts";
+import { mayShow } from "../leaks/words.ts";
 import { planted, type Planted, type Word } from "./planted.ts";
 
 const EDITIONS: readonly Edition[] = ["public", "inspector", "archive"];
@@ -17,10 +18,8 @@ const allText = (shown: Shown): string =>
         : value,
   );
 
-function mayBeSeen({ audience, kind }: Word, edition: Edition, { record }: Planted): boolean {
-  const withheld = edition === "public" && kind !== undefined && !record.aircraft.publicShows.includes(kind);
-  return EDITIONS.indexOf(audience) <= EDITIONS.indexOf(edition) && !withheld;
-}
+const mayBeSeen = (word: Word, edition: Edition, { record }: Planted): boolean =>
+  mayShow(word, edition, record.aircraft.publicShows);
 
 /** Holds for records of many shapes, each with a secret in every place where a builder can type one. */
 function holds(claim: (made: Planted) => void): void {

@@ -3,10 +3,10 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, eachOf, partIf, prose, show } from "../decisions.ts";
 import { isFileShown, type Photo, photoOf, photoShown } from "../entry/photo.ts";
-import { block, choice, day, list, quantity, words, worked, zone } from "../field.ts";
+import { block, choice, day, language, list, quantity, words, worked, zone } from "../field.ts";
 import { file } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
-import type { Day, Passage, Quantity, Withheld } from "../values.ts";
+import { type Day, type Passage, type Quantity, type Withheld, WITHHELD_KINDS } from "../values.ts";
 import { isPersonShown, type Person, personOf, personSchema, personShown } from "./person.ts";
 
 const picture = block({
@@ -25,10 +25,7 @@ export const aircraftSchema = block({
   people: list(personSchema, "Everyone who stands in the record."),
   tasks: list(words("A word for a kind of work.", "gluing"), "The words allowed for `task:`."),
   public_shows: list(
-    choice(
-      ["names", "suppliers", "certificates", "attachments", "ledgers"],
-      "A kind of fact that the public edition withholds by default.",
-    ),
+    choice(WITHHELD_KINDS, "A kind of fact that the public edition withholds by default."),
     "What the public edition may show although it is withheld by default.",
   ).optional(),
   datum: words("From where arms are measured for weighing.", "Front face of the firewall, level").optional(),
@@ -38,6 +35,7 @@ export const aircraftSchema = block({
   ).optional(),
   visit: words("How to visit the workshop.", "On the first Saturday of each month; write first.").optional(),
   photo: picture.optional(),
+  language: language().optional(),
 });
 
 export interface Aircraft {
@@ -60,6 +58,8 @@ export interface Aircraft {
   /** How to visit the workshop, if the builder says so. */
   readonly visit?: string;
   readonly photo?: Photo;
+  /** Of what the builder writes, by its tag; without it English, as the words of pages are. */
+  readonly language?: string;
   readonly body: readonly Passage[];
 }
 
@@ -81,6 +81,7 @@ export function aircraftOf(filed: SoundFile<z.output<typeof aircraftSchema>>): A
     designWeight: maybe(spec.design_weight),
     visit: spec.visit,
     photo: spec.photo && photoOf(spec.photo, ["photo"], filed),
+    language: spec.language,
     body,
   });
 }
@@ -100,5 +101,6 @@ export const aircraftShown: Decisions<Aircraft> = {
   designWeight: show,
   visit: show,
   photo: partIf(photoShown, isFileShown),
+  language: show,
   body: prose(""),
 };

@@ -1,10 +1,10 @@
 /** What was delivered at once. */
 import type * as z from "zod";
 import { type Decisions, part, prose, show, where } from "../decisions.ts";
-import { audience, block, choice, day, either, quantity, range, share, slope, words } from "../field.ts";
+import { audience, block, choice, day, either, money, quantity, range, share, slope, words } from "../field.ts";
 import { file, idOf } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
-import type { Audience, Day, FilePath, Passage, Placed, Quantity, Range } from "../values.ts";
+import type { Audience, Day, FilePath, Money, Passage, Placed, Quantity, Range } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
 export const lotSchema = block({
@@ -17,6 +17,7 @@ export const lotSchema = block({
   expiry: day("The last day it may be used.", "2026-11-01").optional(),
   certificate: file("Its certificate, relative to this file.", "s-2.pdf").optional(),
   amount: either(["mass", "volume", "length", "area"], "How much came.", ["2 kg", "1 l", "24 m"]).optional(),
+  cost: money("What it cost; for the archive alone, unless `public_shows` has costs.").optional(),
   for: audience().optional(),
   species: words("The species of wood.", "Sitka spruce").optional(),
   thickness: quantity(
@@ -57,6 +58,7 @@ export interface Lot extends Placed {
   readonly expiry?: Day;
   readonly certificate?: FilePath;
   readonly amount?: Quantity;
+  readonly cost?: Money;
   readonly species?: string;
   /** Of the sheet of plywood, or of the plank, m. */
   readonly thickness?: Quantity;
@@ -82,6 +84,7 @@ export function lotOf({ spec, file, id: own, body, path }: SoundFile<z.output<ty
     expiry: spec.expiry,
     certificate: spec.certificate === undefined ? undefined : path(spec.certificate),
     amount: maybe(spec.amount),
+    cost: spec.cost,
     species: spec.species,
     thickness: maybe(spec.thickness),
     moisture: maybe(spec.moisture),
@@ -114,6 +117,7 @@ export const lotShown: Decisions<Lot> = {
   expiry: show,
   certificate: where("certificates"),
   amount: show,
+  cost: where("costs"),
   species: show,
   thickness: show,
   moisture: show,

@@ -119,6 +119,7 @@ function particulars(shown: Shown, { lot }: LotFile): FactRow[] {
         ? undefined
         : quantityWords(lot.amount, aircraft.units, isAdhesive(lot) ? undefined : timberInUnits),
     ],
+    ["Cost", lot.cost?.typed],
     ["Species", lot.species],
     ["Thickness", lot.thickness === undefined ? undefined : quantityWords(lot.thickness, aircraft.units)],
     ["Moisture when received", lot.moisture?.typed, asked?.moisture?.typed],

@@ -38,6 +38,9 @@ export function stockRows(shown: Shown): Row[] {
         used: used ?? null,
         used_unknown_batches: unknown,
         left_at_most: left ?? null,
+        cost_typed: lot.cost?.typed ?? null,
+        cost: lot.cost === undefined ? null : lot.cost.hundredths / 100,
+        currency: lot.cost?.currency ?? null,
       };
     },
   );

@@ -5,9 +5,10 @@ import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import type { Lot } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
+import { defined } from "../../defined.ts";
 import { dateWords } from "../../words/dates.ts";
 import { counted, listed } from "../../words/lists.ts";
-import { percent } from "../../words/numbers.ts";
+import { grouped, percent } from "../../words/numbers.ts";
 import { inUnits, quantityWords, timberInUnits } from "../../words/quantities.ts";
 
 export interface StockPage {
@@ -18,6 +19,8 @@ export interface StockPage {
   readonly ahead: string;
   readonly needs: readonly NeedRow[];
   readonly soon: string;
+  /** What lots cost together, in words; none where no cost is shown. */
+  readonly cost?: string;
 }
 
 export interface StockRow {
@@ -36,11 +39,24 @@ interface NeedRow {
   readonly parts: string;
 }
 
+/** What all lots cost of which that is noted, by currency. */
+function costWords({ record }: Shown): string | undefined {
+  const lots = [...record.lots.values()];
+  const noted = lots.flatMap(({ cost }) => cost ?? []);
+  if (noted.length === 0) return undefined;
+  const sums = new Map<string, number>();
+  for (const { currency, hundredths } of noted) sums.set(currency, (sums.get(currency) ?? 0) + hundredths);
+  const told = [...sums].map(([currency, hundredths]) => `${grouped(hundredths / 100, 2)} ${currency}`);
+  const without = lots.length - noted.length;
+  const rest = without === 0 ? "" : ` Of ${counted(without, "lot")} no cost is noted.`;
+  return `${counted(noted.length, "lot")} cost ${listed(told)}.${rest}`;
+}
+
 export function stockPage(shown: Shown): StockPage {
   const { record } = shown;
   const stock = reckonStock(record, shown.evidence);
   const row = (each: LotStock): StockRow => rowOf(shown, each);
-  return {
+  return defined({
     adhesives: [...record.adhesives.values()]
       .map(({ id, title }) => ({
         title,
@@ -52,7 +68,8 @@ export function stockPage(shown: Shown): StockPage {
     ahead: aheadWords(shown, stock),
     needs: stock.needs.map((need) => needRow(shown, need)),
     soon: `within ${SOON} days of ${dateWords(record.day)}`,
-  };
+    cost: costWords(shown),
+  });
 }
 
 function rowOf(shown: Shown, stock: LotStock): StockRow {

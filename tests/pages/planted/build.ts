@@ -13,6 +13,7 @@ import type {
   Record,
   Trial,
 } from "../../../src/facts/types.ts";
+import { WITHHELD_KINDS } from "../../../src/facts/values.ts";
 import { adhesive, assembly, holdPoint, joint, lot, procedure } from "../../evidence/make.ts";
 import { celsius, d, g, gcc, min, mm, mpa, pc, range } from "../../evidence/quantities.ts";
 import { type Base, place, prose, worded } from "./ground.ts";
@@ -105,9 +106,7 @@ export function aircraftOf(base: Base, { aircraft }: Record, people: readonly Pe
     designWeight: worded(g("900000"), say("public")),
     visit: say("public"),
     photo: { place, file: `photos/${say("public")}`, alt: say("public"), caption: say("public"), audience: "public" },
-    publicShows: (["names", "suppliers", "certificates", "attachments", "ledgers"] as const).filter(() =>
-      pick(true, false, false),
-    ),
+    publicShows: WITHHELD_KINDS.filter(() => pick(true, false, false)),
     body: prose(base, "public", []),
   };
 }
@@ -123,6 +122,7 @@ export function lotsOf(base: Base): Lot[] {
         title: say(audience),
         number: say(audience),
         amount: worded(material === "timber" ? mm("9000") : g("900"), say(audience)),
+        cost: { typed: say(audience, "costs"), hundredths: 100, currency: "EUR" },
         supplier: say(audience, "suppliers"),
         certificate: say(audience, "certificates"),
         species: say(audience),
