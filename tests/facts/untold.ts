@@ -141,6 +141,7 @@ const LEDGER: readonly Because[] = [
   ],
   ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
   ["findings tell what it shows of a cure", "entries.thermometer.*"],
+  ["it is the language of prose, of which a ledger has none", "aircraft.language"],
   ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
   ["the piece's row tells it", "entries.tests.piece"],
   ["its verdict tells that it was thrown away", "entries.batches.discarded"],

@@ -149,6 +149,9 @@ describe("ledgers", () => {
       used: 1.2,
       used_unknown_batches: [],
       left_at_most: 22.8,
+      cost_typed: null,
+      cost: null,
+      currency: null,
     });
     expect(stock.get("P-1")).toMatchObject({
       unit: "m2",

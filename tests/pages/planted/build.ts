@@ -105,6 +105,7 @@ export function aircraftOf(base: Base, { aircraft }: Record, people: readonly Pe
     datum: say("public"),
     designWeight: worded(g("900000"), say("public")),
     visit: say("public"),
+    language: say("public"),
     photo: { place, file: `photos/${say("public")}`, alt: say("public"), caption: say("public"), audience: "public" },
     publicShows: WITHHELD_KINDS.filter(() => pick(true, false, false)),
     body: prose(base, "public", []),
