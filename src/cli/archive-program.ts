@@ -1,7 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
 import { sizeOf } from "../archive/bag/parts.ts";
 import { bagCommand } from "./bag-command.ts";
-import { content, date, day, EXIT_CODES } from "./options.ts";
+import { content, date, day, EXIT_CODES, RECORD } from "./options.ts";
 import { restoreCommand } from "./restore-command.ts";
 import { sealCommand } from "./seal-command.ts";
 import type { Surroundings } from "./surroundings.ts";
@@ -22,6 +22,7 @@ function addSeal(program: Command, surroundings: Surroundings, exit: (code: numb
     .description(
       "Writes down the digest of every file of the record, and adds one line to seals.txt in its folder. Later changes show against it. With any problem in the record nothing is sealed.",
     )
+    .argument(...RECORD)
     .addOption(content())
     .addOption(new Option("--date <YYYY-MM-DD>", "the day of the seal; without it today").argParser(day))
     .option("--sign <file>", "sign with this SSH key; needs OpenSSH's ssh-keygen")
@@ -42,12 +43,12 @@ number of files, the name of the list, and the versions of this form and of the 
 
 Examples:
   scarfline seal
-  scarfline seal --content ~/build-record --sign ~/.ssh/id_ed25519
+  scarfline seal ~/build-record --sign ~/.ssh/id_ed25519
   scarfline seal --stamp
   scarfline seal --reply reply.tsr --authority authority.pem
 ${EXIT_CODES}`,
     )
-    .action(async (options) => exit(await sealCommand(options, surroundings)));
+    .action(async (record, options) => exit(await sealCommand({ ...options, record }, surroundings)));
 }
 
 function addVerify(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -57,7 +58,7 @@ function addVerify(program: Command, surroundings: Surroundings, exit: (code: nu
     .description(
       "Holds a record against its seals, or a bag (RFC 8493; anyone's: a folder, a .zip, a .tar.gz, or a folder that holds the parts of one) against its manifests. Tells what is missing, changed, added or unsafe. Changes nothing, fetches nothing, and reads nothing outside.",
     )
-    .argument("[path]", "the record's folder, or the bag", "content")
+    .argument("[path]", "the record's folder, or the bag; without it the record you are in, or the nearest above")
     .option(
       "--signers <file>",
       "check signatures of seals against this file of allowed signers; its form is in `man ssh-keygen`",
@@ -89,8 +90,9 @@ function addBag(program: Command, surroundings: Surroundings, exit: (code: numbe
     .description(
       "Writes a bag (RFC 8493, BagIt 1.0): the record with all photographs and papers, the ledgers, the archive edition as a site, the rules, the seals, and manifests that common tools check. Written whole or not at all; a bag that stands is never written over.",
     )
+    .argument(...RECORD)
     .addOption(content())
-    .option("--out <dir>", "the folder to put the bag into", "archive")
+    .option("--out <dir>", "the folder to put the bag into; without it `archive`, beside a record that was found")
     .addOption(new Option("--serialise <form>", "as one file").choices(["zip", "tar.gz"]))
     .addOption(
       new Option("--split <size>", "into several bags, none larger than this: 650 MB, 4.7 GB, 2 GiB").argParser(size),
@@ -105,7 +107,7 @@ function addBag(program: Command, surroundings: Surroundings, exit: (code: numbe
       "after",
       `\nExamples:\n  scarfline bag\n  scarfline bag --out /media/stick --serialise zip\n  scarfline bag --split "4.7 GB"\n${EXIT_CODES}`,
     )
-    .action(async (options) => exit(await bagCommand(options, surroundings)));
+    .action(async (record, options) => exit(await bagCommand({ ...options, record }, surroundings)));
 }
 
 function addRestore(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {

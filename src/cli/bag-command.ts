@@ -6,23 +6,24 @@ import { writeBag } from "../archive/bag/write.ts";
 import { prepare } from "../build.ts";
 import { reckon } from "../evidence/evidence.ts";
 import { bytesWords } from "../words/numbers.ts";
-import { type RecordOptions, recordRequest } from "./record-folder.ts";
+import { outBeside, type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
 import { bytesProgress, problemWords, tellerFor } from "./teller.ts";
 
 interface BagOptions extends RecordOptions {
-  readonly out: string;
+  readonly out?: string;
   readonly baggingDate?: string;
   readonly serialise?: Serialisation;
   readonly split?: number;
 }
 
 export async function bagCommand(
-  { out, baggingDate, serialise, split, ...options }: BagOptions,
+  { out: typed, baggingDate, serialise, split, ...options }: BagOptions,
   surroundings: Surroundings,
 ): Promise<number> {
   const { program } = surroundings;
   const request = recordRequest(options, surroundings);
+  const out = typed ?? outBeside(request.content, options, "archive");
   const state = await recordState(request.content);
   const prepared = await prepare(request, tellerFor(surroundings));
   if ("problems" in prepared) {

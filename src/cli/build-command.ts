@@ -2,27 +2,26 @@ import { build, type Built } from "../build.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Edition } from "../editions/shown.ts";
 import { counted } from "../words/lists.ts";
-import { type RecordOptions, recordRequest } from "./record-folder.ts";
+import { outBeside, type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
 import { notesWords, problemWords, tellerFor } from "./teller.ts";
 
 interface BuildOptions extends RecordOptions {
-  readonly out: string;
+  readonly out?: string;
   readonly edition: Edition | "all";
   readonly prune?: boolean;
 }
 
 export async function buildCommand(
-  { out, edition, prune = false, ...options }: BuildOptions,
+  { out: typed, edition, prune = false, ...options }: BuildOptions,
   surroundings: Surroundings,
 ): Promise<number> {
   const began = surroundings.now().getTime();
   const tell = tellerFor(surroundings);
   const editions: readonly Edition[] = edition === "all" ? ["public", "inspector", "archive"] : [edition];
-  const built = await build(
-    { ...recordRequest(options, surroundings), out, editions, prune, apart: edition === "all" },
-    tell,
-  );
+  const request = recordRequest(options, surroundings);
+  const out = typed ?? outBeside(request.content, options, "site");
+  const built = await build({ ...request, out, editions, prune, apart: edition === "all" }, tell);
   if (built.notes.length > 0) tell.line(notesWords(built.notes));
   if ("problems" in built) {
     surroundings.err(`${problemWords(built.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);

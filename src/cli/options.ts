@@ -9,7 +9,13 @@ Exit codes:
   74  the disk or the system refused
 `;
 
-export const content = (): Option => new Option("--content <dir>", "the record's folder").default("content");
+export const content = (): Option =>
+  new Option("--content <dir>", "the record's folder, as it may be named after the command too");
+/** Of commands that are about a record: its folder may be named after the command. */
+export const RECORD = [
+  "[record]",
+  "the record's folder; without it the one you are in, or the nearest above that holds a record",
+] as const;
 export const date = (): Option =>
   new Option("--date <YYYY-MM-DD>", "the date of the record; without it that of its last entry").argParser(day);
 

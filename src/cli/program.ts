@@ -4,7 +4,7 @@ import { addArchive } from "./archive-program.ts";
 import { buildCommand } from "./build-command.ts";
 import { checkCommand } from "./check-command.ts";
 import { explainCommand } from "./explain-command.ts";
-import { content, date, EXIT_CODES } from "./options.ts";
+import { content, date, EXIT_CODES, RECORD } from "./options.ts";
 import { previewCommand } from "./preview-command.ts";
 import { schemasCommand } from "./schemas-command.ts";
 import type { Surroundings } from "./surroundings.ts";
@@ -17,7 +17,7 @@ export function programFor(surroundings: Surroundings, exit: (code: number) => v
       "Reads a home builder's record of an aircraft, reckons what it proves of every glued joint, and writes a site.",
     )
     .version(versionOf(surroundings))
-    .helpCommand(false)
+    .helpCommand("help [command]", "show the help of a command")
     .exitOverride()
     .configureOutput({ writeOut: surroundings.out, writeErr: surroundings.err })
     .showHelpAfterError("For help: scarfline --help")
@@ -41,11 +41,11 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
     .description(
       "Writes the site. With any problem in the record nothing is written, and an earlier site stays as it was.",
     )
+    .argument(...RECORD)
     .addOption(content())
     .option(
       "--out <dir>",
-      "where to write; what an earlier build wrote there is replaced, anything else is left alone",
-      "site",
+      "where to write; what an earlier build wrote there is replaced, anything else is left alone; without it `site`, beside a record that was found",
     )
     .addOption(
       new Option("--edition <edition>", "whom it is for; `all` writes each into a folder of its own within --out")
@@ -69,11 +69,11 @@ Editions:
 Examples:
   scarfline build
   scarfline build --edition inspector --out ../for-the-inspector
-  scarfline build --content ~/build-record --edition all --out ~/sites
+  scarfline build ~/build-record --edition all --out ~/sites
   scarfline build --date 2025-06-30
 ${EXIT_CODES}`,
     )
-    .action(async (options) => exit(await buildCommand(options, surroundings)));
+    .action(async (record, options) => exit(await buildCommand({ ...options, record }, surroundings)));
 }
 
 function addCheck(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -83,14 +83,15 @@ function addCheck(program: Command, surroundings: Surroundings, exit: (code: num
     .description(
       "Tells every problem in the record with its file, line and column, and how to mend it. Writes nothing.",
     )
+    .argument(...RECORD)
     .addOption(content())
     .option("--json", "print the problems as JSON, for editors and scripts")
     .addOption(date())
     .addHelpText(
       "after",
-      `\nExamples:\n  scarfline check\n  scarfline check --content ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`,
+      `\nExamples:\n  scarfline check\n  scarfline check ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`,
     )
-    .action(async (options) => exit(await checkCommand(options, surroundings)));
+    .action(async (record, options) => exit(await checkCommand({ ...options, record }, surroundings)));
 }
 
 function addExplain(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -112,6 +113,7 @@ function addPreview(program: Command, surroundings: Surroundings, exit: (code: n
     .description(
       "Serves the site to a browser on this machine and renews it whenever the record changes. Problems are shown in the page and here; the last good site stays in view. Stop it with Ctrl+C.",
     )
+    .argument(...RECORD)
     .addOption(content())
     .option("--port <number>", "the port to serve at; the next free one is taken if it is in use", port, 8080)
     .addOption(
@@ -121,7 +123,7 @@ function addPreview(program: Command, surroundings: Surroundings, exit: (code: n
       "after",
       `\nExamples:\n  scarfline preview\n  scarfline preview --edition inspector --port 4000\n${EXIT_CODES}`,
     )
-    .action(async (options) => exit(await previewCommand(options, surroundings)));
+    .action(async (record, options) => exit(await previewCommand({ ...options, record }, surroundings)));
 }
 
 function addSchemas(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -129,7 +131,7 @@ function addSchemas(program: Command, surroundings: Surroundings, exit: (code: n
     .command("schemas")
     .summary("write JSON Schemas for an editor")
     .description("Writes a JSON Schema for each kind of file, so that an editor can complete keys and mark mistakes.")
-    .option("--out <dir>", "where to write", "content/schemas")
+    .option("--out <dir>", "where to write; without it `schemas` in the record")
     .addHelpText(
       "after",
       `\nExamples:\n  scarfline schemas\n  scarfline schemas --out ~/build-record/schemas\n${EXIT_CODES}`,

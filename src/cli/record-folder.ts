@@ -1,12 +1,18 @@
-import { defined } from "../defined.ts";
-import { realpathSync, statSync } from "node:fs";
-import { dirname, join, resolve, sep } from "node:path";
+/** Which record a command is about, and what every command that reads one needs. */
+import { existsSync, realpathSync, statSync } from "node:fs";
+import { dirname, join, relative, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
+import { defined } from "../defined.ts";
 import type { Day } from "../facts/types.ts";
 import { type Surroundings, WrongUse } from "./surroundings.ts";
 
-export interface RecordOptions {
-  readonly content: string;
+/** As it was typed: after the command, or after `--content`. */
+export interface RecordNamed {
+  readonly content?: string;
+  readonly record?: string | undefined;
+}
+
+export interface RecordOptions extends RecordNamed {
   readonly date?: Day;
 }
 
@@ -18,19 +24,56 @@ export interface RecordRequest {
   readonly program: string;
 }
 
-/** What every command that reads a record needs. */
-export function recordRequest({ content, date }: RecordOptions, { now, program }: Surroundings): RecordRequest {
-  if (statSync(content, { throwIfNoEntry: false })?.isDirectory() !== true) {
-    throw new WrongUse(`There is no folder ${content} here. Say where the record is: --content DIR`);
-  }
+export function recordRequest({ date, ...named }: RecordOptions, surroundings: Surroundings): RecordRequest {
+  const content = recordFolder(named, surroundings);
   return defined({
     content,
-    today: localDay(now()),
+    today: localDay(surroundings.now()),
     cache: cacheFor(content),
-    program: fileURLToPath(program),
+    program: fileURLToPath(surroundings.program),
     day: date,
   });
 }
+
+/**
+ * The folder that was named; else the one the command runs in, or one above it, that is a record or holds one as `content/`.
+ * The demo that comes with the program is taken only where it was named. Throws WrongUse where there is none.
+ */
+export function recordFolder({ content, record }: RecordNamed, { program }: Surroundings): string {
+  if (content !== undefined && record !== undefined && content !== record)
+    throw new WrongUse("The record is named twice: once after the command, once after --content. Leave one out.");
+  const named = content ?? record;
+  if (named !== undefined) {
+    if (statSync(named, { throwIfNoEntry: false })?.isDirectory() === true) return named;
+    throw new WrongUse(`There is no folder ${named} here. Say where the record is: --content DIR`);
+  }
+  const found = recordAbove(resolve("."));
+  if (found === undefined)
+    throw new WrongUse(
+      "No record is here or in a folder above: none holds aircraft.md, or content/aircraft.md. Say where the record is: --content DIR",
+    );
+  const demo = resolve(fileURLToPath(program), "content");
+  if (existsSync(demo) && realpathSync(found) === realpathSync(demo))
+    throw new WrongUse("The record here is the demo that comes with Scarfline. To take it, say so: --content content");
+  return found;
+}
+
+/** Where what a command writes goes without being told: beside a record that was found, else into the folder it runs in. */
+export function outBeside(content: string, named: RecordNamed, name: string): string {
+  return named.content === undefined && named.record === undefined
+    ? shown(join(dirname(resolve(content)), name))
+    : name;
+}
+
+function recordAbove(folder: string): string | undefined {
+  for (const place of [folder, join(folder, "content")])
+    if (existsSync(join(place, "aircraft.md"))) return shown(place);
+  const above = dirname(folder);
+  return above === folder ? undefined : recordAbove(above);
+}
+
+/** As it is told: from the folder the command runs in. */
+const shown = (path: string): string => relative(".", path) || ".";
 
 /** In the folder the command runs in, but never inside the record: there it is beside it. */
 function cacheFor(content: string): string {

@@ -5,12 +5,11 @@ import { askForStamp, keepReply, timeWords } from "../archive/stamp/stamp.ts";
 import { printable } from "../archive/finding.ts";
 import { refuseWithout } from "../archive/tool.ts";
 import { check } from "../build.ts";
-import { recordRequest } from "./record-folder.ts";
+import { recordFolder, type RecordNamed, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { notesWords, problemWords, tellerFor } from "./teller.ts";
 
-interface SealOptions {
-  readonly content: string;
+interface SealOptions extends RecordNamed {
   /** The day of the seal; without it today. */
   readonly date?: string;
   readonly sign?: string;
@@ -21,16 +20,17 @@ interface SealOptions {
 }
 
 export async function sealCommand(options: SealOptions, surroundings: Surroundings): Promise<number> {
-  const { content, date, sign, stamp = false, reply, authority } = options;
+  const { date, sign, stamp = false, reply, authority } = options;
   if (reply !== undefined) {
     if (stamp || date !== undefined || sign !== undefined)
       throw new WrongUse("`--reply` sets no seal: it keeps the time stamp of one that was set. Leave out the rest.");
-    return replyCommand(content, reply, authority, surroundings);
+    return replyCommand(recordFolder(options, surroundings), reply, authority, surroundings);
   }
   if (authority !== undefined) throw new WrongUse("`--authority` is for a reply: --reply FILE --authority FILE");
   if (stamp) await refuseWithout("openssl");
   const tell = tellerFor(surroundings);
-  const request = recordRequest({ content }, surroundings);
+  const request = recordRequest(defined({ content: options.content, record: options.record }), surroundings);
+  const { content } = request;
   const day = date ?? request.today;
   if (day > request.today) throw new WrongUse(`${day} is still to come; a seal is set on its day or afterwards.`);
   const { problems, notes } = await check(request, tell);

@@ -3,6 +3,7 @@ import { type KnownElsewhere, verifyRecord } from "../archive/seal/verify-record
 import { type BagsFound, lookAt } from "../archive/source/open.ts";
 import { verifyBags } from "../archive/verify/verify.ts";
 import { bytesWords } from "../words/numbers.ts";
+import { recordFolder } from "./record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { bytesProgress, tellerFor } from "./teller.ts";
 
@@ -11,10 +12,11 @@ interface VerifyOptions extends KnownElsewhere {
 }
 
 export async function verifyCommand(
-  path: string,
+  typed: string | undefined,
   { json = false, ...known }: VerifyOptions,
   surroundings: Surroundings,
 ): Promise<number> {
+  const path = typed ?? recordFolder({}, surroundings);
   const found = await lookAt(path);
   if (found.kind === "nothing")
     throw new WrongUse(`${found.why} Give a record's folder, a bag's folder, a .zip or a .tar.gz.`);
