@@ -1,5 +1,5 @@
 import type { JSX } from "preact";
-import { acceptedWords, drawingWords } from "../../src/pages/evidence/evidence-lists.ts";
+import { acceptedWords, drawingWords, NOT_GIVEN } from "../../src/pages/evidence/evidence-lists.ts";
 import { stagesOpened } from "../../src/pages/evidence/verdict-words.ts";
 import { ended } from "../../src/words/lists.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
@@ -101,14 +101,21 @@ function Measurements({ site, from, entry }: SheetProps): JSX.Element | null {
     <SheetPart title="Measured">
       <ul class="bare sheet__list">
         {entry.measurements.map((one) => {
-          const { what, found, drawing, limits, tolerance, departure } = one;
+          const { what, found, joint, tolerance, departure } = one;
+          const drawing = drawingWords(site.shown, one);
           return (
             <li>
               {what}: {quantityWords(found, units)}
-              {drawing === undefined && limits === undefined ? null : (
+              {joint === undefined ? null : (
+                <>
+                  {" "}
+                  at <To site={site} from={from} to={{ kind: "joint", id: joint }} />
+                </>
+              )}
+              {drawing === NOT_GIVEN ? null : (
                 <span class="quiet">
                   {" "}
-                  (drawing {drawingWords(site.shown, one)}
+                  (drawing {drawing}
                   {tolerance === undefined ? "" : ` ${tolerance.typed}`})
                 </span>
               )}

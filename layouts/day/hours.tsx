@@ -48,7 +48,7 @@ function Line({ site, from, entry, line, isVisit }: LineProps): JSX.Element {
     <tr>
       <td>
         {[site.shown.nameOf(who), task, where, said].filter(Boolean).join(", ")}
-        {assembly === entry.assembly ? null : (
+        {assembly === undefined || assembly === entry.assembly ? null : (
           <>
             {" "}
             on{" "}

@@ -100,7 +100,7 @@ export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointPro
 
 function Looked({ inspection, site, from }: Where & { readonly inspection: Inspection }): JSX.Element {
   const scan = inspection.scan === undefined ? undefined : site.files.get(inspection.scan);
-  const authority = site.shown.record.aircraft.people.get(inspection.by)?.authority;
+  const { authority, mayReturn } = site.shown.record.aircraft.people.get(inspection.by) ?? {};
   return (
     <>
       <To site={site} from={from} to={{ kind: "entry", id: inspection.entry }}>
@@ -108,6 +108,7 @@ function Looked({ inspection, site, from }: Where & { readonly inspection: Inspe
       </To>
       : <strong>{inspection.result}</strong> by {site.shown.nameOf(inspection.by)}
       {authority === undefined ? "" : `, ${authority}`}
+      {mayReturn === undefined ? "" : `, may return it to service by ${mayReturn}`}
       {inspection.reference === undefined ? "" : `, reference ${inspection.reference}`}
       {inspection.remarks === undefined ? "." : `. ${inspection.remarks}`}
       {scan === undefined ? null : (

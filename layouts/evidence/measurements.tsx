@@ -194,7 +194,14 @@ function MeasurementRow({ row, site, from }: Where & { readonly row: Measurement
       <td data-sort={measurement.entry}>
         <EntryLink site={site} from={from} id={measurement.entry} />
       </td>
-      <td>{measurement.what}</td>
+      <td>
+        {measurement.what}
+        {measurement.joint === undefined ? null : (
+          <>
+            , <Id site={site} from={from} kind="joint" id={measurement.joint} />
+          </>
+        )}
+      </td>
       <td>
         <AssemblyLink site={site} from={from} id={measurement.assembly} />
       </td>

@@ -67,7 +67,7 @@ function Head({ site, entry, view }: HeadProps): JSX.Element {
     <header class="title entry__title">
       <p class="title__place">
         <time dateTime={entry.day}>{dateWords(entry.day)}</time>
-        {" · "}
+        {view.place.length === 0 ? null : " · "}
         {view.place.map(({ id, title }, at) => (
           <>
             {at > 0 ? " / " : ""}

@@ -96,7 +96,11 @@ function Standing({ site, view: { total, pace, passed, later, next } }: PartProp
         <div>
           <dt>Worked so far</dt>
           <dd>
-            <b>{hoursRounded(total)}</b> <span>since {dateWords(aircraft.start)}</span>
+            <b>{hoursRounded(total)}</b>{" "}
+            <span>
+              since {dateWords(aircraft.start)}
+              {aircraft.firstFlight === undefined ? "" : `; first flown on ${dateWords(aircraft.firstFlight)}`}
+            </span>
           </dd>
         </div>
         <div>

@@ -48,7 +48,7 @@ interface LineProps extends PlaceProps {
 
 /** One line of the log: the day in the margin, the entry beside it. */
 export function LogLine({ site, from, entry, minutes, all = [], photo, assembly = false }: LineProps): JSX.Element {
-  const title = site.shown.record.assemblies.get(entry.assembly)?.title ?? entry.assembly;
+  const part = assembly ? entry.assembly : undefined;
   return (
     <li class={photo === undefined ? "log__line" : "log__line log__line--photo"}>
       <p class="log__margin">
@@ -61,13 +61,13 @@ export function LogLine({ site, from, entry, minutes, all = [], photo, assembly 
             {entry.title}
           </To>
         </p>
-        {assembly ? (
+        {part === undefined ? null : (
           <p class="log__place">
-            <To site={site} from={from} to={{ kind: "assembly", id: entry.assembly }}>
-              {title}
+            <To site={site} from={from} to={{ kind: "assembly", id: part }}>
+              {site.shown.record.assemblies.get(part)?.title ?? part}
             </To>
           </p>
-        ) : null}
+        )}
         <Happenings site={site} from={from} all={all} />
       </div>
       {photo === undefined ? null : (

@@ -98,6 +98,6 @@ const evidenceShown: Decisions<Evidence, GroundWithPieces> = {
 function minutesIn(ground: Ground, within: ReadonlySet<string>): number {
   let sum = 0;
   for (const entry of ground.record.entries)
-    for (const line of entry.hours) if (within.has(line.assembly)) sum += line.minutes;
+    for (const line of entry.hours) if (within.has(line.assembly ?? "")) sum += line.minutes;
   return sum;
 }

@@ -29,6 +29,8 @@ export interface Hours {
   readonly all: Cut;
   /** Every assembly of the record: its own hours, and with those of all assemblies within it. */
   readonly byAssembly: ReadonlyMap<string, { readonly own: Cut; readonly within: Cut }>;
+  /** On no assembly: with the own hours of each all there are. */
+  readonly ofNone: Cut;
   readonly byPerson: ReadonlyMap<string, Cut>;
   readonly byTask: ReadonlyMap<string, Cut>;
   /** `YYYY-MM` to minutes, by date. */
@@ -43,6 +45,7 @@ export function hoursOf(record: Record): Hours {
     lines,
     all: cut(lines),
     byAssembly: assembliesOf(record, lines),
+    ofNone: cut(lines.filter(({ assembly }) => assembly === undefined)),
     byPerson: cuts(groupBy(lines, (line) => line.who)),
     byTask: cuts(groupBy(lines, (line) => line.task)),
     byMonth: byMonth(lines),
@@ -71,7 +74,7 @@ const cuts = (groups: ReadonlyMap<string, readonly Worked[]>): Map<string, Cut> 
 
 function assembliesOf(record: Record, lines: readonly WorkedLine[]): Map<string, { own: Cut; within: Cut }> {
   const index = recordIndexOf(record);
-  const own = groupBy(lines, (line) => line.assembly);
+  const own = groupBy(lines, (line) => line.assembly ?? "");
   const of = (id: string): WorkedLine[] => own.get(id) ?? [];
   return new Map(
     [...record.assemblies.keys()].map((id) => [

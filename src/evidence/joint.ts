@@ -4,6 +4,8 @@ import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
 import { amendedFinding, amendedFindings, glueIn } from "./amended.ts";
 import { lotsOf } from "./batch/lots.ts";
 import { gradeOf } from "./lots/grade.ts";
+import { measuredAt } from "./measures/at-joint.ts";
+import { inService } from "./readiness/in-service.ts";
 import { cureFindings } from "./readiness/joint-cure.ts";
 import { heldBy } from "./held.ts";
 import { amendedStages, sessionsOf, stageFindings } from "./joint-stages.ts";
@@ -27,6 +29,8 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const stages = stageFindings(index, joint, held, find);
   const cures = cureFindings(index, joint, sessionsOf(held), find);
   const steep = graded(index, lots, find);
+  const measured = measuredAt(index, joint, find);
+  const service = inService(index, joint, held, find);
   const touched = [
     ...amendedFindings(index, [...batches, ...superseded].flatMap(glueIn), find),
     ...amendedStages(index, joint).map((changed) => amendedFinding(changed, find)),
@@ -34,7 +38,7 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
     joint,
-    state: stateOf(c, [...stages, ...cures, ...steep]),
+    state: stateOf(c, [...stages, ...cures, ...steep, ...measured]),
     findings: [
       ...reworked(c, find),
       ...glued(c, find),
@@ -42,6 +46,8 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
       ...cures,
       ...recalled(c, find),
       ...steep,
+      ...measured,
+      ...service,
       ...touched,
     ],
     batches: ids(batches),

@@ -59,6 +59,8 @@ export interface RecordIndex {
   readonly measurementsOf: Index<Measurement>;
   /** Measurements by the departure that they name. */
   readonly measurementsNaming: Index<Measurement>;
+  /** Measurements by the joint that they were taken at. */
+  readonly measurementsAt: Index<Measurement>;
   /** Measurements of a pair of sides, by the word that they share. */
   readonly pairs: Index<Measurement>;
   readonly children: Index<Assembly>;
@@ -150,6 +152,7 @@ function workIn(entries: readonly Entry[]) {
     openItemsBefore: indexBy(openItems, ({ before }) => [before]),
     measurementsOf: indexBy(measurements, ({ assembly }) => [assembly]),
     measurementsNaming: indexBy(measurements, ({ departure }) => [departure]),
+    measurementsAt: indexBy(measurements, ({ joint }) => [joint]),
     pairs: indexBy(measurements, ({ pair }) => [pair]),
   };
 }

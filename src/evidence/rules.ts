@@ -11,6 +11,7 @@ import {
   PAINT_RULE,
   STATICS,
   TRACE,
+  USUAL_SCARF_SOURCE,
 } from "./sources.ts";
 import type { RuleId } from "./codes/rules.ts";
 import type { Source } from "./types/source.ts";
@@ -47,6 +48,8 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "piece-wood": STATICS,
   stock: TRACE,
   "joint-glued": FROM_RECORD,
+  "in-service": FROM_RECORD,
+  "joint-measured": USUAL_SCARF_SOURCE,
   "joint-stages": FROM_RECORD,
   "joint-cure": FROM_SHEET,
   "joint-quarantine": TRACE,

@@ -15,6 +15,7 @@ export const USUAL_ROOM: Source = { code: "source/usual-room", values: {}, known
 export const EQUIVALENT_AGE: Source = { code: "source/equivalent-age", values: {}, known: "second-hand" };
 export const DOUBLING: Source = { code: "source/doubling", values: {}, known: "common practice" };
 export const USUAL_OVERLAP_SOURCE: Source = { code: "source/usual-overlap", values: {}, known: "common practice" };
+export const USUAL_SCARF_SOURCE: Source = { code: "source/usual-scarf", values: {}, known: "common practice" };
 export const STATICS: Source = { code: "source/statics", values: {}, known: "common practice" };
 export const TRACE: Source = { code: "source/trace", values: {}, known: "common practice" };
 export const AC_20_27_TASKS: Source = { code: "source/ac-20-27-tasks", values: {}, known: "second-hand" };

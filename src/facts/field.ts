@@ -3,7 +3,7 @@ import * as z from "zod";
 import { readDrawn } from "./quantity/drawn.ts";
 import type { Wanted } from "./quantity/faults.ts";
 import { type Measured, readQuantity } from "./quantity/quantity.ts";
-import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "./quantity/range.ts";
+import { readPlusMinus, readRange, readRatio, readScarf, readSlope, readTolerance } from "./quantity/range.ts";
 import { readTenths } from "./quantity/tenths.ts";
 import { DIMENSIONS } from "./quantity/units.ts";
 import { LIMITS, tooLong } from "./limits.ts";
@@ -61,7 +61,10 @@ export function quantity(
 }
 
 export function measured(description: string, example: string) {
-  return field((typed) => readQuantity(typed, { sign: "any", example }), description, [example]);
+  return field((typed) => readScarf(typed) ?? readQuantity(typed, { sign: "any", example }), description, [
+    example,
+    "1 in 12",
+  ]);
 }
 
 /** What a drawing asks: a nominal value or limits, of any dimension. */

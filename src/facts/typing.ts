@@ -22,8 +22,8 @@ export interface SoundFile<S> {
 export interface InEntry {
   readonly entry: string;
   readonly day: Day;
-  /** The assembly that the entry is about. */
-  readonly assembly: string;
+  /** The assembly that the entry is about, if it is about one. */
+  readonly assembly: string | undefined;
   readonly at: (path: Path) => Place;
   readonly path: (typed: string) => FilePath;
   /** A time of that day, or of another; of one that comes twice the earlier or the later. */
@@ -47,6 +47,9 @@ export interface Later {
   /** By the entries that make them. */
   readonly amendments: ReadonlyMap<string, readonly Amendment[]>;
 }
+
+/** That of the fact, else of its entry: the checks ask for one or the other. */
+export const assemblyIn = (own: string | undefined, { assembly }: InEntry): string => own ?? assembly ?? "";
 
 /** A quantity without what only its reading needed. */
 export function quantityOf<T extends Quantity>(measured: T): Quantity {

@@ -18,12 +18,13 @@ export type Dimension =
   | "density"
   | "spread"
   | "angle"
+  | "slope"
   | "per length"
   | "thicknesses";
 
 /**
  * A quantity as typed and in the unit used for reckoning: kg, m, m², m³, N, Pa, °C, 1 (a share of one),
- * s, kg/m³, kg/m², rad, 1/m, 1 (multiples of the thickness).
+ * s, kg/m³, kg/m², rad, slope (rise over length), 1/m, 1 (multiples of the thickness).
  * `step` is the last digit's worth as typed, in the same unit (`42.0 g` → 0.0001 kg); 0 for fractions.
  */
 export interface Quantity {

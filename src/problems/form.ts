@@ -44,4 +44,21 @@ export const FORM = {
     mend: "Write it in the form of the example.",
     example: ["@ entries/2025-03-08-caps.md", "- timber: [S-1]", "+ timber: S-1"],
   },
+  "no-assembly": {
+    title: "A fact of no part",
+    happened:
+      "A measurement, a weighing, a departure or an open item stands in an entry of no assembly, and names none itself.",
+    why: "It stands in the way of the hold points of its part: without one nobody would find it.",
+    mend: "Add `assembly:` to it, or to the entry.",
+    example: [
+      "@ entries/2025-03-08-caps.md",
+      "- assembly: spar",
+      "- hours:",
+      "+ hours:",
+      "- found: 162.6 mm, departure: D-1",
+      "+ found: 162.6 mm, assembly: spar, departure: D-1",
+      "- for: inspector }",
+      "+ assembly: spar, for: inspector }",
+    ],
+  },
 } as const satisfies Explained;

@@ -73,7 +73,6 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
   const unsound: string[] = [];
   const unread: string[] = [];
   const forms = new Map<string, readonly Form[]>();
-  const assembly = folder.files.find((file) => file.startsWith("assemblies/") && file.endsWith(".md"));
   for (const file of folder.files) {
     const kind = kindOf(file);
     if (kind === undefined) continue;
@@ -82,9 +81,7 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
       file,
       kind,
       memory,
-      kind === "entry" && assembly !== undefined
-        ? { assembly: nameOf(assembly), date: nameOf(file).slice(0, 10), title: "-" }
-        : {},
+      kind === "entry" ? { date: nameOf(file).slice(0, 10), title: "-" } : {},
     );
     for (const problem of read.problems) problems.push(problem);
     if (read.forms.length > 0) forms.set(file, read.forms);

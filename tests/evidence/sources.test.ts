@@ -35,6 +35,7 @@ describe("A source", () => {
       "USUAL_CURE_SOURCE",
       "USUAL_OVERLAP_SOURCE",
       "USUAL_ROOM",
+      "USUAL_SCARF_SOURCE",
     ]);
     expect(names("record")).toEqual(["FROM_PROCEDURE", "FROM_RECORD", "FROM_SHEET"]);
     expect(toldSource(english(), LOSS_SOURCE)).toEqual({

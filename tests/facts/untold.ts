@@ -5,7 +5,7 @@ import type { Because } from "./because.ts";
 const NOWHERE: readonly Because[] = [
   ["problems name it", "*.place"],
   ["it decides who sees the fact", "*.audience", "aircraft.publicShows"],
-  ["it is reckoned with", "entries.dayStart", "entries.dayEnd", "entries.measurements.dimension", "before"],
+  ["it is reckoned with", "entries.dayStart", "entries.dayEnd", "before"],
   ["addresses are made from ids", "entries.file", "climate.file", "earlier.file"],
   ["hours are held against it when the record is checked", "aircraft.tasks"],
   ["it decides whether a change is shown", "entries.amendments.changes.needs"],
@@ -25,6 +25,7 @@ const APPENDIX: readonly Because[] = [
   [
     STORY,
     "aircraft.start",
+    "aircraft.firstFlight",
     "aircraft.targetPerWeek",
     "aircraft.visit",
     "aircraft.photo.*",
@@ -104,6 +105,7 @@ const NO_LEDGER = "there is no ledger of these";
 
 const LEDGER: readonly Because[] = [
   ["a visitor's time is no work", "entries.visits.*"],
+  ["it is reckoned with", "entries.measurements.dimension"],
   [NO_LEDGER, "adhesives.*", "procedures.*", "trials.*", "climate.*", "entries.departures.*", "entries.raised.*"],
   [
     "the finding that it brings about is a row",
@@ -142,6 +144,7 @@ const LEDGER: readonly Because[] = [
   ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
   ["findings tell what it shows of a cure", "entries.thermometer.*"],
   ["it is the language of prose, of which a ledger has none", "aircraft.language"],
+  ["what it asks for is told with hold points and joints", "aircraft.firstFlight"],
   ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
   ["the piece's row tells it", "entries.tests.piece"],
   ["its verdict tells that it was thrown away", "entries.batches.discarded"],
@@ -173,6 +176,7 @@ export const NOT_PLANTED: readonly Because[] = [
 
 /** Fields that hold nothing in the demo's record. */
 export const NOT_IN_THE_DEMO: readonly Because[] = [
+  ["the aircraft has not flown", "aircraft.firstFlight", "aircraft.people.mayReturn"],
   ["the fillets are for another evening", "entries.stages.complete"],
   ["a visitor's hand is no help", "entries.visits.hand"],
   ["the aircraft is not far enough to stand on scales", "entries.scales.*"],

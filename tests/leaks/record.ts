@@ -67,6 +67,10 @@ async function aircraft(ground: Ground, publicShows: readonly Withheld[]): Promi
         name: words.say(`${where}: full name`, audience, { kind: "names" }),
         public: words.say(`${where}: public name`, audience, { optional: true }),
         authority: words.say(`${where}: authority`, audience, { kind: "names", optional: true }),
+        paper: words.say(`${where}: paper by which the aircraft is returned`, audience, {
+          kind: "names",
+          optional: true,
+        }),
         more: at > 3,
       };
     },
@@ -82,13 +86,14 @@ async function aircraft(ground: Ground, publicShows: readonly Withheld[]): Promi
       units: "metric",
       time_zone: "Europe/Lisbon",
       start: "2025-01-01",
-      people: people.map(({ id, name, public: open, audience, authority }, at) => ({
+      people: people.map(({ id, name, public: open, audience, authority, paper: returns }, at) => ({
         id,
         name,
         public: open,
         role: at === 1 ? "inspector" : "builder",
         for: audience,
         authority,
+        may_return: returns,
       })),
       tasks: ["gluing"],
       public_shows: publicShows,

@@ -57,6 +57,8 @@ export interface NeedValues {
   "need/hold-point": { readonly holdPoint: string; readonly state: string };
   /** One within that need not come first, and that was looked at and not signed. */
   "need/within-not-signed": { readonly holdPoint: string; readonly day: Day };
+  /** It flew on that day, and no signature that counts is as old. */
+  "need/flown": { readonly day: Day };
   /** It was signed, with something open. */
   "need/signed-open": { readonly day: Day };
   /** What was open when it was signed and was settled only after that. */

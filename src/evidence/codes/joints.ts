@@ -39,7 +39,21 @@ export interface Stands {
   readonly broken: boolean;
 }
 
+/** As typed. */
+interface MeasuredAt {
+  readonly what: string;
+  readonly found: string;
+}
+
 export interface JointValues {
+  /** The day it was first glued or opened after the first flight. */
+  "in-service/hold-point": { readonly day: Day; readonly holdPoint: string };
+  "in-service/no-hold-point": { readonly day: Day };
+  "joint-measured/within": MeasuredAt;
+  "joint-measured/out": MeasuredAt;
+  /** By the departure that it names. */
+  "joint-measured/accepted": MeasuredAt & { readonly departure: string };
+  "joint-measured/not-accepted": MeasuredAt & { readonly departure: string };
   /** Without `stages` all of it. */
   "joint-glued/reworked": Because & { readonly stages?: readonly number[] };
   "joint-glued/never": NoValues;

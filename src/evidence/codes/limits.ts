@@ -19,6 +19,8 @@ export interface LimitValues {
   /** Length to a rise of one. */
   "limit/grain-slope": { readonly length: number };
   /** As typed on the lot. */
+  /** Of a slope the steepest that is allowed. */
+  "limit/measured": { readonly asked: string; readonly isSlope: boolean };
   "limit/timber-asked": { readonly what: "grain slope" | "rings" | "density" | "moisture"; readonly asked: string };
   "limit/service": Asked;
   "limit/humidity": Asked;

@@ -33,6 +33,8 @@ export type RuleId =
   | "piece-wood"
   | "stock"
   | "joint-glued"
+  | "in-service"
+  | "joint-measured"
   | "joint-stages"
   | "joint-cure"
   | "joint-quarantine";

@@ -19,6 +19,7 @@ export interface SourceValues {
   "source/equivalent-age": NoValues;
   "source/doubling": NoValues;
   "source/usual-overlap": NoValues;
+  "source/usual-scarf": NoValues;
   "source/sitka-spruce": NoValues;
   "source/statics": NoValues;
   "source/trace": NoValues;

@@ -12,9 +12,18 @@ export function measurementFile(index: RecordIndex, measurement: Measurement): M
   return defined({ measurement, off: drawing ? found.value - drawing.value : undefined, verdict, again });
 }
 
-/** The limits that the drawing gives, or its measure with the tolerance about it. */
-function limitsOf({ drawing, limits, tolerance }: Measurement): Pick<Range, "least" | "most"> | undefined {
+/** The steepest scarf where the drawing gives none: {@link USUAL_SCARF_SOURCE}. */
+const USUAL_SCARF = { typed: "1 in 12", most: 1 / 12 };
+
+/** A slope at a joint, of which nothing says what the drawing asks. */
+export const isUsualScarf = ({ dimension, joint, limits }: Measurement): boolean =>
+  dimension === "slope" && joint !== undefined && limits === undefined;
+
+/** The limits that the drawing gives, or its measure with the tolerance about it; of a scarf the usual slope in their place. */
+function limitsOf(measurement: Measurement): Pick<Range, "least" | "most"> | undefined {
+  const { drawing, limits, tolerance } = measurement;
   if (limits) return limits;
+  if (isUsualScarf(measurement)) return USUAL_SCARF;
   return drawing && tolerance && { least: drawing.value + tolerance.minus, most: drawing.value + tolerance.plus };
 }
 
@@ -24,13 +33,14 @@ function verdictOf(measurement: Measurement): MeasurementFile["verdict"] {
   return against(measurement.found.value, limits) === "within" ? "within" : "out";
 }
 
-/** A later measurement of the same in the same words, on the same assembly and against the same limits, that is within them. */
+/** A later measurement of the same in the same words, on the same assembly, at the same joint and against the same limits, that is within them. */
 function measuredAgain(index: RecordIndex, out: Measurement): Measurement | undefined {
   const limits = limitsOf(out);
   return (index.measurementsOf.get(out.assembly) ?? []).find((one) => {
     const same = limitsOf(one);
     return (
       one.what === out.what &&
+      one.joint === out.joint &&
       orderOf(index, one.entry) > orderOf(index, out.entry) &&
       same?.least === limits?.least &&
       same?.most === limits?.most &&
@@ -40,6 +50,8 @@ function measuredAgain(index: RecordIndex, out: Measurement): Measurement | unde
 }
 
 /** `62.0 mm ±0.5 mm`, `at least 12 mm`: what was asked, as typed. */
-export function askedOf({ drawing, limits, tolerance }: Measurement): string {
+export function askedOf(measurement: Measurement): string {
+  const { drawing, limits, tolerance } = measurement;
+  if (isUsualScarf(measurement)) return USUAL_SCARF.typed;
   return [drawing?.typed ?? limits?.typed, tolerance?.typed].filter((text) => text !== undefined).join(" ");
 }

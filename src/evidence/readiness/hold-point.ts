@@ -5,6 +5,7 @@ import { distinct } from "../finding.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
 import { amendedIn, changesSince, type Scope } from "./sign-off.ts";
 import type { BatchFile, Change, HoldPointFile, HoldState, JointFile, Need, PairFile, Remark } from "../types.ts";
+import { flownNeed, isAskedByReturn } from "./in-service.ts";
 import { lastLook, type Looks, looksOf } from "./looks.ts";
 import * as need from "./needs.ts";
 import { type Opening, openThen } from "./open-then.ts";
@@ -44,7 +45,9 @@ function holdPointFile(index: RecordIndex, holdPoint: HoldPoint, known: Known & 
   const signed = last?.result === "signed" ? last : undefined;
   const scope = scopeOf(index, holdPoint, inside, { ...known, asked: joints });
   const { earlier, others } = othersWithin(index, holdPoint, inside);
-  const first = earlier.map((point) => ({ file: known.fileOf(point), looks: looksIn(known.looks, point) }));
+  const first = earlier
+    .map((point) => ({ file: known.fileOf(point), looks: looksIn(known.looks, point) }))
+    .filter(({ file }) => !isAskedByReturn(index, holdPoint, file));
   const changes = signed ? changesSince(index, signed, scope) : [];
   const then = signed ? openThen(index, signed, scope, first) : [];
   const now = [
@@ -52,6 +55,7 @@ function holdPointFile(index: RecordIndex, holdPoint: HoldPoint, known: Known & 
     ...first.flatMap(({ file }) => need.holdPointNeed(file)),
     ...others.flatMap((point) => need.withinNeed(lastLook(index, looksIn(known.looks, point)))),
     ...need.inspectionNeed(last),
+    ...flownNeed(index, holdPoint, looks),
   ];
   const state = signed ? signedState(then, changes, now) : openState(now);
   const again = signed ? againNeeds(signed, state, then) : [];

@@ -22,7 +22,7 @@ const REFUSED = {
 export function looksOf(index: RecordIndex, holdPoint: HoldPoint, assemblies: ReadonlySet<string>): Looks {
   const all = (index.inspections.get(holdPoint.id) ?? []).map((look) => ({
     look,
-    no: look.result === "signed" ? refusedLook(index, look, assemblies) : undefined,
+    no: look.result === "signed" ? refusedLook(index, holdPoint, look, assemblies) : undefined,
   }));
   const counted = all.filter(({ no }) => no === undefined).map(({ look }) => look);
   const since = all.slice(all.findLastIndex(({ no }) => no === undefined) + 1);
@@ -35,9 +35,18 @@ export function looksOf(index: RecordIndex, holdPoint: HoldPoint, assemblies: Re
   return { counted, needs };
 }
 
-/** Why a signature does not count. On no paper, by number or as a scan, it is the builder's word. */
-function refusedLook(index: RecordIndex, { by, reference, scan }: Inspection, assemblies: ReadonlySet<string>) {
-  const no = refused(index, by, assemblies);
+/**
+ * Why a signature does not count. On no paper, by number or as a scan, it is the builder's word. Who is said to be allowed to return the aircraft
+ * to service may do so after own work too.
+ */
+function refusedLook(
+  index: RecordIndex,
+  { kind }: HoldPoint,
+  { by, reference, scan }: Inspection,
+  assemblies: ReadonlySet<string>,
+) {
+  const may = kind === "return to service" && index.record.aircraft.people.get(by)?.mayReturn !== undefined;
+  const no = may ? undefined : refused(index, by, assemblies);
   if (no || reference !== undefined || scan !== undefined) return no;
   return { because: "told", restsOn: [] } as const;
 }

@@ -21,6 +21,7 @@ export const aircraftSchema = block({
   units: choice(["metric", "imperial"], "The units that pages show beside what was typed."),
   time_zone: zone(),
   start: day("The day the build began.", "2023-03-04"),
+  first_flight: day("The day it first flew; the record goes on.", "2028-06-17").optional(),
   target: worked("Hours you mean to work each week.", "9 h").optional(),
   people: list(personSchema, "Everyone who stands in the record."),
   tasks: list(words("A word for a kind of work.", "gluing"), "The words allowed for `task:`."),
@@ -45,6 +46,7 @@ export interface Aircraft {
   readonly units: "metric" | "imperial";
   readonly timeZone: string;
   readonly start: Day;
+  readonly firstFlight?: Day;
   /** Hours the builder means to work each week, in minutes. */
   readonly targetPerWeek?: number;
   readonly people: ReadonlyMap<string, Person>;
@@ -73,6 +75,7 @@ export function aircraftOf(filed: SoundFile<z.output<typeof aircraftSchema>>): A
     units: spec.units,
     timeZone: spec.time_zone,
     start: spec.start,
+    firstFlight: spec.first_flight,
     targetPerWeek: spec.target?.minutes,
     people: new Map(people.map((one) => [one.id, one])),
     tasks: spec.tasks,
@@ -93,6 +96,7 @@ export const aircraftShown: Decisions<Aircraft> = {
   units: show,
   timeZone: show,
   start: show,
+  firstFlight: show,
   targetPerWeek: show,
   people: eachOf(personShown, isPersonShown),
   tasks: show,

@@ -7,7 +7,7 @@ import { factOf, type SoundFile } from "../typing.ts";
 import type { Path, Placed } from "../values.ts";
 
 /** What may not happen before someone has looked, in the order in which it happens. */
-export const HOLD_KINDS = ["next skin", "close-up", "covering", "first load", "flight"] as const;
+export const HOLD_KINDS = ["next skin", "close-up", "covering", "first load", "flight", "return to service"] as const;
 
 export const holdPointSchema = block({
   id: ownId("The hold point's id.", "TP-H1"),

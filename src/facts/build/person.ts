@@ -14,6 +14,10 @@ export const personSchema = block({
   role: choice(["builder", "helper", "inspector", "visitor"], "What this person does here."),
   for: audience().optional(),
   authority: words("By whose authority an inspector signs.", "inspector of the owners' association").optional(),
+  may_return: words(
+    "By what paper this person may return the aircraft to service, own work too.",
+    "certificate of the builder, number 12",
+  ).optional(),
 });
 
 export interface Person extends Placed {
@@ -23,6 +27,8 @@ export interface Person extends Placed {
   readonly role: "builder" | "helper" | "inspector" | "visitor";
   readonly audience: Audience;
   readonly authority?: string;
+  /** By what paper this person may return the aircraft to service, own work too. */
+  readonly mayReturn?: string;
 }
 
 export function personOf(spec: z.output<typeof personSchema>, path: Path, of: SoundFile<unknown>): Person {
@@ -34,6 +40,7 @@ export function personOf(spec: z.output<typeof personSchema>, path: Path, of: So
     role: spec.role,
     audience: spec.for ?? "public",
     authority: spec.authority,
+    mayReturn: spec.may_return,
   });
 }
 
@@ -46,6 +53,7 @@ export const personShown: Decisions<Person> = {
   role: show,
   audience: show,
   authority: where("names"),
+  mayReturn: where("names"),
 };
 
 export const isPersonShown = ({ audience: mark }: Person, seer: Visibility): boolean => seer.sees(mark);

@@ -26,7 +26,11 @@ import { photoSchema } from "./photo.ts";
 const shape = {
   date: day("The day, as in the file's name."),
   title: words("What was done, in a few words.", "Rear spar caps laminated"),
-  assembly: idOf("assembly", "The assembly that was worked on.", "tailplane"),
+  assembly: idOf(
+    "assembly",
+    "The assembly that was worked on; without it the day belongs to no part: a purchase, a recall, a jig, a visit.",
+    "tailplane",
+  ).optional(),
   for: audience().optional(),
   hours: list(hoursSchema, "Who worked how long at what.").optional(),
   cut: list(cutSchema, "What was sawn from lots of timber and plywood that day.").optional(),

@@ -34,7 +34,8 @@ export interface Entry extends Placed {
   readonly dayStart: number;
   readonly dayEnd: number;
   readonly title: string;
-  readonly assembly: string;
+  /** What was worked on; a purchase, a recall, a jig or a visit may belong to no part. */
+  readonly assembly?: string;
   readonly audience: Audience;
   readonly hours: readonly HoursLine[];
   /** Time of visitors: told, and in no sum of work. */

@@ -187,6 +187,21 @@ export function readSlope(typed: string): Reading<string> {
   };
 }
 
+const SLOPES = /^\s*[\d.,]+(?:\s*:\s*|\s+in\s+)[\d.,]+(?:\s+to\s+[\d.,]+(?:\s*:\s*|\s+in\s+)[\d.,]+)?\s*$/;
+
+/** `1 in 12`, `1:12`, or `1 in 11 to 1 in 13`, of which the steeper end counts; undefined of what is no slope at all. */
+export function readScarf(typed: string): Reading<Measured> | undefined {
+  if (!SLOPES.test(typed)) return undefined;
+  const ends = typed.trim().split(/\s+to\s+/);
+  for (const end of ends) {
+    const slope = readSlope(end);
+    if (isFault(slope)) return { fault: { ...within(slope.fault, typed, end).fault, message: "this is not a slope" } };
+  }
+  return {
+    value: { typed, value: Math.max(...ends.map((end) => 1 / runOf(end))), unit: "slope", step: 0, dimension: "slope" },
+  };
+}
+
 /** Length to a rise of one, of a slope as it is read: 18 for `1 : 18`. */
 export function runOf(slope: string): number {
   const [rise = Number.NaN, length = Number.NaN] = partsOf(slope, SLOPE) ?? [];

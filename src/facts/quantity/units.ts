@@ -31,6 +31,7 @@ export const DIMENSIONS: {
   density: { base: "kg/m³", example: "1.16 g/cm³", name: "a density" },
   spread: { base: "kg/m²", example: "250 g/m²", name: "a spread" },
   angle: { base: "rad", example: "1.5°", name: "an angle" },
+  slope: { base: "slope", example: "1 in 12", name: "a slope" },
   "per length": { base: "1/m", example: "9 /in", name: "a count in each length" },
   thicknesses: { base: "1", example: "2.5 thicknesses", name: "a multiple of the thickness" },
 };
@@ -117,6 +118,7 @@ const TABLE: {
     ["arcmin", "deg", 1 / 60],
     ["rad", "rad"],
   ],
+  slope: [],
   "per length": [
     ["/in|per in|per inch", "1/in"],
     ["/cm|per cm", "1/cm"],

@@ -4,7 +4,7 @@ import { type Decisions, orWithheld, person, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
 import { audience, block, words } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
-import { factOf, type InEntry } from "../typing.ts";
+import { assemblyIn, factOf, type InEntry } from "../typing.ts";
 import type { Audience, Day, Path, Placed } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
@@ -43,7 +43,7 @@ export function departureOf(spec: z.output<typeof departureSchema>, path: Path, 
     place: of.at(path),
     entry: of.entry,
     day: of.day,
-    assembly: spec.assembly ?? of.assembly,
+    assembly: assemblyIn(spec.assembly, of),
     what: spec.what,
     why: spec.why,
     acceptedBy: accepted?.by,

@@ -36,7 +36,8 @@ export interface HoursLine {
   readonly hand?: "paid" | "unpaid";
   /** Where, if not in the workshop. */
   readonly where?: string;
-  readonly assembly: string;
+  /** On what; neither the line nor its entry need name a part. */
+  readonly assembly?: string;
 }
 
 /** By moments, so that an hour which clocks passed over was not worked; undefined where either is none. */

@@ -5,7 +5,7 @@ import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
 import { block, choice, difference, drawn, measured, tolerance, words } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
-import { factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
+import { assemblyIn, factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
 import type { Dimension, Path, Quantity, Range, Tolerance } from "../values.ts";
 
 export const measurementSchema = block({
@@ -17,9 +17,15 @@ export const measurementSchema = block({
     "at least 12 mm",
     "at most 3 mm",
     "8 mm to 10 mm",
+    "1 in 12",
   ]).optional(),
   tolerance: tolerance().optional(),
   found: measured("What was found.", "62.3 mm"),
+  joint: idOf(
+    "joint",
+    "The joint that it was measured at, such as a scarf before it was glued: what is out there leaves the joint not shown.",
+    "FS-J01",
+  ).optional(),
   pair: ownId(
     "A word of your own that both sides share: left and right, or the two faces, are then held against each other too.",
     "rib-3-height",
@@ -55,6 +61,8 @@ export interface Measurement {
   /** How far the sides may differ, to either side; the same wherever it is given for a pair. */
   readonly pairTolerance?: Quantity;
   readonly departure?: string;
+  /** The joint that it was measured at. */
+  readonly joint?: string;
 }
 
 export function measurementOf(spec: z.output<typeof measurementSchema>, path: Path, of: InEntry): Measurement {
@@ -62,7 +70,7 @@ export function measurementOf(spec: z.output<typeof measurementSchema>, path: Pa
     place: of.at(path),
     entry: of.entry,
     what: spec.what,
-    assembly: spec.assembly ?? of.assembly,
+    assembly: assemblyIn(spec.assembly, of),
     dimension: spec.found.dimension,
     drawing: maybe(spec.drawing?.nominal),
     limits: spec.drawing?.limits,
@@ -76,6 +84,7 @@ export function measurementOf(spec: z.output<typeof measurementSchema>, path: Pa
     side: spec.side,
     pairTolerance: maybe(spec.pair_tolerance),
     departure: spec.departure,
+    joint: spec.joint,
   });
 }
 
@@ -93,6 +102,7 @@ export const measurementShown: Decisions<Measurement> = {
   side: show,
   pairTolerance: show,
   departure: orWithheld("departures"),
+  joint: show,
 };
 
 export const measurementAmended = foundBy({

@@ -6,7 +6,7 @@ import { HOLD_KINDS } from "../build/hold-point.ts";
 import { audience, block, field, list, words } from "../field.ts";
 import { idFault, idOf, ownId } from "../id.ts";
 import type { Reading } from "../reading.ts";
-import { factOf, type InEntry } from "../typing.ts";
+import { assemblyIn, factOf, type InEntry } from "../typing.ts";
 import type { Audience, Day, Path, Placed } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
@@ -48,7 +48,7 @@ export function openItemOf(spec: z.output<typeof openItemSchema>, path: Path, of
     place: of.at(path),
     entry: of.entry,
     day: of.day,
-    assembly: spec.assembly ?? of.assembly,
+    assembly: assemblyIn(spec.assembly, of),
     what: spec.what,
     before: spec.before,
     closedIn: of.later.closedIn.get(spec.id),

@@ -5,7 +5,7 @@ import { type Decisions, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
 import { block, list, quantity, words } from "../field.ts";
 import { idOf } from "../id.ts";
-import { factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
+import { assemblyIn, factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
 import type { Day, Path, Quantity } from "../values.ts";
 import { arm } from "./arm.ts";
 
@@ -42,7 +42,7 @@ export function weighingOf(spec: z.output<typeof weighingSchema>, path: Path, of
     place: of.at(path),
     entry: of.entry,
     day: of.day,
-    assembly: spec.assembly ?? of.assembly,
+    assembly: assemblyIn(spec.assembly, of),
     part: spec.part,
     mass: quantityOf(spec.mass),
     arm: maybe(spec.arm),

@@ -1,6 +1,7 @@
 /** What the lists of open items, departures, measurements and hold points say. */
 import type { HoldPointFile, MeasurementFile, PairFile, Standing } from "../../evidence/types.ts";
 import type { Departure, Measurement, OpenItem } from "../../facts/types.ts";
+import { askedOf, isUsualScarf } from "../../evidence/measures/measurement.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
 import { HOLD_KIND } from "./verdict-words.ts";
@@ -67,10 +68,14 @@ export function measurements(shown: Shown): readonly MeasurementFile[] {
   return traceIndex(shown).measurements;
 }
 
+export const NOT_GIVEN = "not given";
+
 /** What the drawing asks: a measure, or limits. */
-export function drawingWords(shown: Shown, { drawing, limits }: Measurement): string {
+export function drawingWords(shown: Shown, measurement: Measurement): string {
+  const { drawing, limits } = measurement;
+  if (isUsualScarf(measurement)) return `not given; by common practice ${askedOf(measurement)}`;
   if (drawing !== undefined) return quantityWords(drawing, shown.record.aircraft.units);
-  return limits?.typed ?? "not given";
+  return limits?.typed ?? NOT_GIVEN;
 }
 
 export interface PairRow {

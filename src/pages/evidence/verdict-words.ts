@@ -43,7 +43,7 @@ export const JOINT_MEANS: { readonly [state in JointState]: string } = {
 };
 
 export const HOLD_MEANS: { readonly [state in HoldState]: string } = {
-  passed: "Looked at by an inspector and signed, with nothing open that this record looks at.",
+  passed: "Looked at and signed by someone who may sign it, with nothing open that this record looks at.",
   "signed with things open": "Signed, but something was open when it was signed or is open now. It is not passed.",
   reopened: "Signed, but what was looked at has changed since. It is to be looked at again.",
   ready: "Nothing is open that this record looks at; ready to be looked at.",
@@ -79,6 +79,7 @@ export const HOLD_KIND: { readonly [kind in HoldKind]: string } = {
   covering: "before covering",
   "first load": "before the first load",
   flight: "before flight",
+  "return to service": "before return to service",
 };
 
 /** How a source was known to whoever wrote the rule: never more than is so. */

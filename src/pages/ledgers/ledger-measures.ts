@@ -42,6 +42,7 @@ export function measurementRows(shown: Shown): Row[] {
     verdict,
     again_entry: again?.entry ?? null,
     departure: m.departure === WITHHELD ? "withheld" : (m.departure ?? null),
+    joint: m.joint ?? null,
     pair: m.pair ?? null,
     side: m.side ?? null,
     pair_tolerance_typed: m.pairTolerance?.typed ?? null,

@@ -22,7 +22,7 @@ export function hoursRows({ record, nameOf }: Shown): Row[] {
       person: line.who,
       name: nameOf(line.who),
       task: line.task,
-      assembly: line.assembly,
+      assembly: line.assembly ?? null,
       minutes: line.minutes,
       typed: line.typed,
       from: line.from ?? null,

@@ -9,7 +9,7 @@ import { spanned } from "../forecast/hours.ts";
 import { dayEvents, type Told } from "./day-events.ts";
 import { plannedWithin } from "./planned.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { lineageOf, minutesOf, storyOf } from "./story.ts";
+import { lineageOf, storyOf } from "./story.ts";
 import { MOST_IN_ROW, timelineOf } from "./timeline.ts";
 import { hoursWords } from "../../words/durations.ts";
 
@@ -54,7 +54,7 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
   const told = (story.entriesOf.get(id) ?? []).map((entry) => ({
     entry,
     minutes: minutesHere(entry, within),
-    dayEvents: dayEvents(entry, shown),
+    dayEvents: dayEvents(entry, shown).filter(({ isOfTrial }) => isOfTrial !== true),
   }));
   const here = new Set(listedOn(shown, id));
   const listed = told.filter(({ entry }) => here.has(entry));
@@ -93,9 +93,7 @@ export function hasDaysPage(shown: Shown, id: string): boolean {
 }
 
 function minutesHere(entry: Entry, within: ReadonlySet<string>): number {
-  return within.has(entry.assembly) && entry.hours.every(({ assembly }) => within.has(assembly))
-    ? minutesOf(entry)
-    : entry.hours.reduce((sum, { assembly, minutes }) => (within.has(assembly) ? sum + minutes : sum), 0);
+  return entry.hours.reduce((sum, { assembly = "", minutes }) => (within.has(assembly) ? sum + minutes : sum), 0);
 }
 
 function hoursOf(shown: Shown, assembly: Assembly): Chart {

@@ -23,6 +23,8 @@ export interface Happening {
   readonly word: string;
   readonly what: string;
   readonly about: Ref;
+  /** Pieces of a trial stand with it and on no part's line of time. */
+  readonly isOfTrial?: boolean;
 }
 
 /** A day as it is told on the page of an assembly. */
@@ -58,8 +60,10 @@ function glued(entry: Entry, { evidence }: Shown): Happening[] {
 
 function broken(entry: Entry, { evidence }: Shown): Happening[] {
   return entry.tests.map(({ piece }) => {
-    const verdict = evidence.pieces.get(piece)?.verdict ?? "inconclusive";
+    const file = evidence.pieces.get(piece);
+    const verdict = file?.verdict ?? "inconclusive";
     return {
+      ...(file?.piece.trial !== undefined && { isOfTrial: true }),
       row: "Pieces broken",
       mark: verdict,
       word: verdict,
@@ -121,7 +125,7 @@ function gathered(all: readonly Happening[]): Happening[] {
   for (const one of all) {
     const key =
       one.row === "Pieces broken"
-        ? `${batchOf(one.about.id)} ${one.mark}`
+        ? `${batchOf(one.about.id)} ${one.mark} ${one.isOfTrial}`
         : `${one.row} ${one.about.kind} ${one.about.id} ${one.mark}`;
     groups.set(key, [...(groups.get(key) ?? []), one]);
   }

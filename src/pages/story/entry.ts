@@ -20,8 +20,11 @@ export function entryView(shown: Shown, entry: Entry): EntryView {
   const at = position.get(entry.id) ?? 0;
   const [earlier, later] = [entries[at - 1], entries[at + 1]];
   const [lead, ...others] = entry.photos.filter((photo) => !placedInProse(entry, photo));
-  return defined({ entry, others, place: lineageOf(shown.record, entry.assembly).reverse(), lead, earlier, later });
+  return defined({ entry, others, place: placeOf(shown, entry), lead, earlier, later });
 }
+
+const placeOf = ({ record }: Shown, { assembly }: Entry): Assembly[] =>
+  assembly === undefined ? [] : lineageOf(record, assembly).reverse();
 
 /** Whether the prose shows the photograph where it speaks of it. */
 function placedInProse(entry: Entry, { file }: Photo): boolean {

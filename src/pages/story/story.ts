@@ -77,7 +77,7 @@ function earlierWork({ earlier }: Record): WorkLine[] {
 }
 
 function homesIn(entry: Entry, jointHome: ReadonlyMap<string, string>): Set<string> {
-  const homes = new Set([entry.assembly, ...[...entry.hours, ...entry.visits].map(({ assembly }) => assembly)]);
+  const homes = new Set([entry, ...entry.hours, ...entry.visits].flatMap(({ assembly }) => assembly ?? []));
   for (const joint of entry.batches.flatMap(({ joints }) => joints)) {
     const home = jointHome.get(joint);
     if (home !== undefined) homes.add(home);

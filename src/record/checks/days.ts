@@ -11,7 +11,13 @@ import { type CheckContext, type EntryFile, report, soundOf } from "./context.ts
 
 export function checkDays(context: CheckContext): void {
   const start = soundOf(context, "aircraft")[0]?.spec.start;
-  for (const filed of soundOf(context, "aircraft")) notAfterToday(context, filed, ["start"], filed.spec.start);
+  for (const filed of soundOf(context, "aircraft")) {
+    notAfterToday(context, filed, ["start"], filed.spec.start);
+    const { first_flight } = filed.spec;
+    if (first_flight === undefined) continue;
+    notBeforeStart(context, filed, ["first_flight"], first_flight, start);
+    notAfterToday(context, filed, ["first_flight"], first_flight);
+  }
   for (const filed of soundOf(context, "lot")) notAfterToday(context, filed, ["received"], filed.spec.received);
   for (const filed of soundOf(context, "trial")) notAfterToday(context, filed, ["stated"], filed.spec.stated);
   for (const filed of soundOf(context, "assembly")) {

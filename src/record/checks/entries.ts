@@ -1,9 +1,19 @@
 /** What an entry names: people, assemblies, lots, hold points, files. */
-import { type CheckContext, expectAttachment, expectClip, expectId, expectPicture, soundOf } from "./context.ts";
+import {
+  type CheckContext,
+  type EntryFile,
+  expectAttachment,
+  expectClip,
+  expectId,
+  expectPicture,
+  report,
+  soundOf,
+} from "./context.ts";
 
 export function checkEntries(context: CheckContext): void {
   for (const filed of soundOf(context, "entry")) {
     expectId(context, filed, ["assembly"], ["assembly"], filed.spec.assembly);
+    checkParts(context, filed);
     (filed.spec.recalls ?? []).forEach(({ lot }, index) =>
       expectId(context, filed, ["recalls", index, "lot"], ["lot"], lot),
     );
@@ -32,4 +42,26 @@ export function checkEntries(context: CheckContext): void {
       expectAttachment(context, filed, ["attachments", index, "file"], file),
     );
   }
+}
+
+/** What stands in the way of a hold point is of a part, which the fact names where its entry is of none. */
+function checkParts(context: CheckContext, filed: EntryFile): void {
+  const { assembly, measurements, weighed, departures, open_items } = filed.spec;
+  if (assembly !== undefined || !filed.whole) return;
+  const lists = [
+    [["measurements"], measurements],
+    [["weighed"], weighed],
+    [["departures"], departures],
+    [["open_items", "raise"], open_items?.raise],
+  ] as const;
+  for (const [path, facts = []] of lists)
+    facts.forEach((fact, index) => {
+      if (fact.assembly !== undefined) return;
+      report(context, filed, [...path, index], {
+        code: "no-assembly",
+        message: "the entry is of no assembly, and this does not say of which it is",
+        expected: "`assembly:` here, or of the whole entry",
+        mend: "add `assembly:` with the part that it is about",
+      });
+    });
 }

@@ -36,6 +36,7 @@ export function checkMeasurements(context: CheckContext): void {
 function checkLine(context: CheckContext, { filed, index, line }: Measured): void {
   const path = ["measurements", index];
   expectId(context, filed, [...path, "assembly"], ["assembly"], line.assembly);
+  expectId(context, filed, [...path, "joint"], ["joint"], line.joint);
   expectId(context, filed, [...path, "departure"], ["departure"], line.departure);
   const { name, example } = DIMENSIONS[line.found.dimension];
   for (const key of ["drawing", "tolerance", "pair_tolerance"] as const) {

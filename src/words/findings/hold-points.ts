@@ -46,6 +46,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
     `It is said to have been signed on ${day}, on no paper that is named or scanned: the builder's word does not count.`,
   "need/hold-point": ({ holdPoint, state }) => `${holdPoint} comes first and is not passed: it is ${state}.`,
   "need/within-not-signed": ({ holdPoint, day }) => `${holdPoint} was looked at on ${day} and not signed.`,
+  "need/flown": ({ day }) => `It first flew on ${day}, and no signature that counts was there by then.`,
   "need/signed-open": ({ day }) => `It was signed on ${day} with things open.`,
   "then/joint": ({ joint }) => `Joint ${joint} was not shown yet when it was signed.`,
   "then/cure": ({ joint }) => `Joint ${joint} had not cured as its sheet asks yet when it was signed.`,

@@ -14,6 +14,16 @@ const stagesNamed = (stages: readonly number[]): string =>
   `${stages.length === 1 ? "Stage" : "Stages"} ${listed(stages.map(String))}`;
 
 export const JOINTS: Sentences<JointValues> = {
+  "in-service/hold-point": ({ day, holdPoint }) =>
+    `It was glued or opened on ${day}, after the first flight; ${holdPoint}, before return to service, asks for it.`,
+  "in-service/no-hold-point": ({ day }) =>
+    `It was glued or opened on ${day}, after the first flight, and no hold point before return to service asks for it.`,
+  "joint-measured/within": ({ what, found }) => `${what}: ${found}.`,
+  "joint-measured/out": ({ what, found }) => `${what}: ${found}, outside what is asked.`,
+  "joint-measured/accepted": ({ what, found, departure }) =>
+    `${what}: ${found}, outside what is asked, and accepted as departure ${departure}.`,
+  "joint-measured/not-accepted": ({ what, found, departure }) =>
+    `${what}: ${found}, outside what is asked; departure ${departure}, which stands for it, is not accepted.`,
   "joint-glued/reworked": ({ day, why, stages }) =>
     `${stages === undefined ? "Opened" : `${stagesNamed(stages)} opened`} for rework on ${day}: ${ended(why)}`,
   "joint-glued/never": () => "No batch has gone into it.",

@@ -11,6 +11,7 @@ export const LIMITS: Sentences<LimitValues & WarmthValues> = {
   "limit/working-life": ({ life, mass, temperature }) => `closed within ${life}, as for ${mass} at ${temperature}`,
   "limit/shop": ({ asked }) => `shop ${asked}`,
   "limit/spread": ({ asked }) => `${asked} over the area of the joints`,
+  "limit/measured": ({ asked, isSlope }) => (isSlope ? `no steeper than ${asked}` : asked),
   "limit/timber-asked": ({ what, asked }) =>
     what === "grain slope" ? `slope of grain no more than ${asked}` : `${what} ${asked}`,
   "limit/grain-slope": ({ length }) => `slope of grain of spruce no more than 1 in ${length}`,

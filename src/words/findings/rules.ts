@@ -125,6 +125,14 @@ export const RULES: Sentences<RuleValues> = {
   "rule/joint-glued": () =>
     "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does, " +
     "but for the glue of stages that the rework left closed.",
+  "title/in-service": () => "Work after the first flight",
+  "rule/in-service": () =>
+    "A joint that was glued or opened after the first flight is asked for by a hold point before return to service. Where none is, that is a caution. " +
+    "Such a hold point is passed by an inspector who has not worked on it, or by whoever is said to be allowed to sign it, own work too, and that on a paper; what has been open again only since the first flight it asks for itself.",
+  "title/joint-measured": () => "Measured at the joint",
+  "rule/joint-measured": () =>
+    "What was measured at a joint is within what its drawing asks: a scarf is no steeper than that, or than 1 in 12 where the drawing gives no slope; of a range the steeper end counts. What is outside leaves the joint not shown, " +
+    "until it is measured again within, or a departure that it names is accepted. A scarf that nobody measured is told by nothing.",
   "title/joint-stages": () => "Glued in stages",
   "rule/joint-stages": () =>
     "A joint that is glued over several sessions is as good as the worst batch of all its stages, and shown only once each of them is glued and the joint is said to be complete. " +

@@ -22,6 +22,8 @@ export const SOURCES: Sentences<SourceValues> = {
     "a rule of thumb, for want of cure times at several temperatures in the data sheet: the rate of cure doubles every 10 K",
   "source/usual-overlap": () =>
     "this program's default, for want of a limit in the procedure: 2 to 3 thicknesses for a three-leg piece",
+  "source/usual-scarf": () =>
+    "common practice, for want of a slope in the drawing: scarfs no steeper than 1 in 12; ANC-18 has that slope too, for skins of plywood",
   "source/statics": () => "statics of the test piece",
   "source/trace": () => "traceability of materials: what is recalled is found again by lot",
   "source/ac-20-27-tasks": () =>

@@ -8,6 +8,7 @@ type Listed = { readonly [name: string]: string };
 
 /** Facts that told against something and can be left out, each with the reason why nothing asks for it. */
 export const REMOVALS: Listed = {
+  "aircraft first_flight": "a day on which it flew before anyone let it, and that nobody wrote down",
   "entry file": "all that stands in an entry goes with it: what is told here of each fact in it holds for all of them",
   "entry batches": "what was glued with it is then not glued, or held by another batch alone",
   "entry batches[].joints":
@@ -57,6 +58,8 @@ export const REMOVALS: Listed = {
     "a measure that was out and that nobody noted; the record holds no list of what is to be measured",
   "entry measurements[].drawing": "without what the drawing asks a measure is held against nothing",
   "entry measurements[].tolerance": "without a tolerance a measure is held against nothing",
+  "entry measurements[].joint": "where it was measured: then it stands in the way of the hold points around it alone",
+  "entry assembly": "a day of no part: hours of an inspector on none count as on any",
   "entry measurements[].pair": "without its pair a side is held against nothing",
   "entry measurements[].pair_tolerance": "without it two sides are held against nothing",
   "entry measurements[].assembly": "of another assembly: then it stands in the way there",
@@ -64,6 +67,7 @@ export const REMOVALS: Listed = {
   "entry recalls": "a notice that nobody wrote down",
   "entry rejects": "the builder's own doubt, which nothing else says",
   "entry reworks": "glue that was taken out and never noted as opened",
+  "entry reworks[].stages": "which stages were opened; without it all of the joint was",
   "entry stages":
     "that more of a joint is to be glued: only the builder knows, unless the plan says how many stages it has",
   "entry stages[].batches": "without them all batches of the entry that went into the joint are of the stage",
@@ -129,6 +133,8 @@ export const STATES: Listed = {
   "adhesive shelf_life": "how long the sheet lets a lot keep",
   "adhesive wood_moisture": "the sheet's limits of moisture",
   "aircraft people": "who someone is",
+  "aircraft people[].may_return": "by what paper someone may return the aircraft to service",
+  "aircraft first_flight": "on which day it first flew",
   "aircraft people[].role": "what someone does here: an inspector answers, and a builder does not",
   "aircraft people[].id": "who someone is",
   "aircraft time_zone": "the zone of the workshop's clock, by which the logger's hours are placed",
@@ -198,6 +204,7 @@ export const STATES: Listed = {
   "entry measurements[].drawing": "what the drawing asks",
   "entry measurements[].tolerance": "what the drawing allows",
   "entry measurements[].found": "what was found",
+  "entry measurements[].joint": "at which joint it was measured",
   "entry measurements[].pair": "which two sides belong together",
   "entry measurements[].side": "which side it is",
   "entry measurements[].pair_tolerance": "how far two sides may differ",

@@ -100,6 +100,7 @@ export function aircraftOf(base: Base, { aircraft }: Record, people: readonly Pe
     name: say("public"),
     type: say("public"),
     targetPerWeek: 300,
+    firstFlight: "2026-12-31",
     people: new Map(people.map((one) => [one.id, one])),
     tasks: [say("public")],
     datum: say("public"),
@@ -207,6 +208,7 @@ export function peopleOf(base: Base): Person[] {
       publicName: say(audience),
       role,
       authority: say(audience, "names"),
+      mayReturn: say(audience, "names"),
     };
   });
 }

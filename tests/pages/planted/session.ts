@@ -77,6 +77,7 @@ export function session(ground: Ground, at: number): Session {
         found: worded(mm("62.0"), say(audience)),
         tolerance: { typed: say(audience), minus: -0.0001, plus: 0.0001 },
         departure: pick(undefined, departures[0]?.id),
+        joint: "W-1",
       }),
       measurement({
         ...of,

@@ -27,6 +27,7 @@ const TRICKS = [
   "S-1",
   "builder",
   "flight",
+  "return to service",
   "+5 mm",
   "<b>",
   "[x](javascript:y)",
