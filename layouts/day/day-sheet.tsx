@@ -1,10 +1,12 @@
 import type { JSX } from "preact";
+import { byDefault } from "../../src/pages/evidence/by-default.ts";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { quantityWords, timberInUnits } from "../../src/words/quantities.ts";
 import type { Batch, Component, Ref } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { DayStages } from "./day-stages.tsx";
+import { InUse } from "./in-use.tsx";
 import { Hours } from "./hours.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { To, ToEach } from "../shell/link.tsx";
@@ -17,6 +19,7 @@ export function DaySheet(props: SheetProps): JSX.Element {
       <h2>The day’s facts</h2>
       <Hours {...props} />
       <Cuts {...props} />
+      <InUse {...props} />
       <Batches {...props} />
       <DayStages {...props} />
       <DayEvents {...props} />
@@ -57,21 +60,19 @@ function amount(component: Component, site: Site): string {
   return quantity === undefined ? "amount not noted" : quantityWords(quantity, site.shown.record.aircraft.units);
 }
 
-function Part({
-  site,
-  from,
-  word,
-  component,
-}: {
+interface PartProps {
   readonly site: Site;
   readonly from: string;
-  readonly word: string;
-  readonly component: Component | undefined;
-}): JSX.Element | null {
+  readonly word: "resin" | "hardener";
+  readonly batch: Batch;
+}
+
+function Part({ site, from, word, batch }: PartProps): JSX.Element | null {
+  const component = batch[word];
   if (component === undefined) return null;
   return (
     <>
-      <dt>{word}</dt>
+      <dt>{word === "resin" ? "Resin" : "Hardener"}</dt>
       <dd>
         {amount(component, site)}
         {component.lot === undefined ? (
@@ -80,6 +81,7 @@ function Part({
           <>
             {" "}
             of <To site={site} from={from} to={{ kind: "lot", id: component.lot }} />
+            {byDefault(site.shown, batch, `lot of ${word}`)}
           </>
         )}
       </dd>
@@ -130,9 +132,10 @@ function BatchPart({
           <To site={site} from={from} to={{ kind: "adhesive", id: batch.adhesive }}>
             {record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}
           </To>
+          {byDefault(site.shown, batch, "adhesive")}
         </dd>
-        <Part site={site} from={from} word="Resin" component={batch.resin} />
-        <Part site={site} from={from} word="Hardener" component={batch.hardener} />
+        <Part site={site} from={from} word="resin" batch={batch} />
+        <Part site={site} from={from} word="hardener" batch={batch} />
         <Mixed batch={batch} />
         <Left site={site} batch={batch} />
         {shop.length === 0 ? null : (

@@ -1,5 +1,6 @@
 import type { JSX } from "preact";
 import type { BatchFile } from "../../src/evidence/types.ts";
+import { byDefault, entriesOf } from "../../src/pages/evidence/by-default.ts";
 import { batchPage, type BatchPage } from "../../src/pages/evidence/batch-page.ts";
 import { addressOf } from "../../src/pages/address.ts";
 import { BATCH_MEANS, deciding } from "../../src/pages/evidence/verdict-words.ts";
@@ -79,9 +80,10 @@ function Head({ page, site, from }: Where & { readonly page: BatchPage }): JSX.E
     >
       <p class="title__lead">
         {page.adhesive?.title ?? batch.adhesive}
+        {byDefault(site.shown, batch, "adhesive")}
         {page.people.length === 0 ? "" : `. At work that day: ${listed(page.people)}`}.
       </p>
-      <Sealed site={site} entries={[batch.entry]} />
+      <Sealed site={site} entries={entriesOf(batch)} />
     </Title>
   );
 }
@@ -133,7 +135,7 @@ export function ComponentTable({ page, site, from }: Where & { readonly page: Ba
       caption={`Components of batch ${page.file.batch.id}`}
       heads={["Part", { word: "Amount", number: true }, "Lot", "Keeps"]}
     >
-      {page.components.map(({ part, amount, lot, keeps }) => (
+      {page.components.map(({ part, amount, lot, keeps, usual }) => (
         <tr>
           <th scope="row">{part}</th>
           <td class="number">{amount}</td>
@@ -144,6 +146,7 @@ export function ComponentTable({ page, site, from }: Where & { readonly page: Ba
               <>
                 <Id site={site} from={from} kind="lot" id={lot.id} />
                 {lot.number === undefined ? "" : ` no. ${lot.number}`}
+                {usual}
               </>
             )}
           </td>

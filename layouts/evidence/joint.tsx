@@ -12,6 +12,7 @@ import { Clip } from "../parts/clip.tsx";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
 import { BatchMark, Mark } from "../parts/mark.tsx";
+import { entriesOf } from "../../src/pages/evidence/by-default.ts";
 import { Sealed } from "../parts/sealed.tsx";
 import { Page } from "../shell/page.tsx";
 import { GALLERY_SCRIPTS, Photo } from "../parts/picture.tsx";
@@ -79,7 +80,10 @@ function Head({ page, ...where }: Where & { readonly page: JointPage }): JSX.Ele
         {joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}
         {joint.area === undefined ? "" : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}.
       </p>
-      <Sealed site={site} entries={page.batches.flatMap(({ entry }) => entry?.id ?? [])} />
+      <Sealed
+        site={site}
+        entries={page.batches.flatMap(({ entry, file }) => (entry === undefined ? [] : entriesOf(file.batch)))}
+      />
     </Title>
   );
 }

@@ -36,6 +36,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "cure-temperature": FROM_SHEET,
   "trial-pieces": FROM_RECORD,
   "builders-rejection": FROM_RECORD,
+  "by-default": FROM_RECORD,
   amended: FROM_RECORD,
   seconded: FROM_RECORD,
   "piece-broken": AC_43_13_SAMPLE,

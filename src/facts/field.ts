@@ -159,6 +159,17 @@ export function list<T extends z.ZodType>(item: T, description: string) {
   return z.array(item).meta({ description });
 }
 
+const SHORT = z.registry<{ readonly short: unknown }>();
+
+/** A form that may be typed in a shorter one, which is spelled out before it is held against the form. */
+export function shortly<T extends z.ZodType>(form: T, short: z.ZodType): T {
+  SHORT.add(form, { short });
+  return form;
+}
+
+export const shortFormOf = (form: z.core.$ZodType): z.ZodType | undefined =>
+  SHORT.get(form)?.short as z.ZodType | undefined;
+
 export function block<T extends z.ZodRawShape>(shape: T) {
   return z.strictObject(shape);
 }

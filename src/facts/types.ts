@@ -32,6 +32,8 @@ export type { Photo } from "./entry/photo.ts";
 export type { Batch } from "./glue/batch.ts";
 export type { Component } from "./glue/component.ts";
 export type { Cut } from "./glue/cut.ts";
+export type { ByDefault } from "./glue/by-default.ts";
+export type { InUse } from "./glue/in-use.ts";
 export type { Piece } from "./glue/piece.ts";
 export type { Recall } from "./glue/recall.ts";
 export type { Rejection } from "./glue/rejection.ts";

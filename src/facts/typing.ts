@@ -14,6 +14,8 @@ export interface SoundFile<S> {
   readonly body: readonly Passage[];
   /** Where the value at a path of `spec` stands. */
   readonly at: (path: Path) => Place;
+  /** The entry whose `in_use` put the value at a path there, where nothing was typed. */
+  readonly usualFrom: (path: Path) => string | undefined;
   /** The file that a path typed here leads to. */
   readonly path: (typed: string) => FilePath;
 }
@@ -25,6 +27,7 @@ export interface InEntry {
   /** The assembly that the entry is about, if it is about one. */
   readonly assembly: string | undefined;
   readonly at: (path: Path) => Place;
+  readonly usualFrom: (path: Path) => string | undefined;
   readonly path: (typed: string) => FilePath;
   /** A time of that day, or of another; of one that comes twice the earlier or the later. */
   readonly moment: (clock: Clock, which: "earlier" | "later", day?: Day) => Moment | undefined;

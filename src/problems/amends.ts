@@ -186,7 +186,7 @@ export const AMENDS = {
       "+ title: Read again",
       "+ assembly: spar",
       "+ amends:",
-      "+   - { entry: 2025-03-08-caps, why: Misread, batches: [{ id: B-001, struck: [adhesive] }] }",
+      "+   - { entry: 2025-03-15-pieces, why: Misread, tests: [{ piece: B-001/1, struck: [failure] }] }",
       "+ ---",
     ],
   },

@@ -11,6 +11,7 @@ import { FILES } from "./files.ts";
 import { FORM } from "./form.ts";
 import { GLUE } from "./glue.ts";
 import { JOINTS } from "./joints.ts";
+import { SESSION } from "./session.ts";
 import { TEXT } from "./text.ts";
 import { VALUES } from "./values.ts";
 import { WORK } from "./work.ts";
@@ -22,6 +23,7 @@ const TABLE = {
   ...FILES,
   ...GLUE,
   ...JOINTS,
+  ...SESSION,
   ...DAYS,
   ...WORK,
   ...AMENDS,

@@ -4,6 +4,7 @@ import { LIMITS } from "../facts/limits.ts";
 import { FOLDERS, type FileKind, SCHEMAS, type Spec } from "../facts/kinds.ts";
 import { bytesOf } from "./file-bytes.ts";
 import type { Folder } from "./folder.ts";
+import { spelledOut } from "./usual/short-forms.ts";
 import { parse, type StandIns } from "./schema/parse.ts";
 import { type Form, readText } from "./text/bytes.ts";
 import { readFrontMatter } from "./text/front-matter.ts";
@@ -28,6 +29,8 @@ export interface Filed<S> {
   /** Where the value at a path of `data` stands. */
   readonly rawAt: (path: Path) => Place;
   readonly typedAt: (path: Path) => string;
+  /** The entry whose `in_use` put the value at a path of `spec` there. */
+  readonly usualFrom: (path: Path) => string | undefined;
 }
 
 /** A file of which at least a part is sound. */
@@ -140,25 +143,28 @@ function parseFile<K extends FileKind>(file: string, bytes: Buffer, kind: K, sta
   const text = readText(file, bytes);
   if ("problem" in text) return { text: bytes.toString("latin1"), problems: [text.problem], forms: [] };
   const { source, forms } = text;
-  const front = readFrontMatter(source);
-  if ("problem" in front) return { text: source.text, problems: [front.problem], forms };
-  const passages = readPassages(source, front.body, front.bodyLine);
-  const parsed = front.syntax
-    ? { spec: undefined, problems: [], placeOf: front.front.placeOf, typedAt: front.front.typedAt }
-    : parse(SCHEMAS[kind], front.front, standIns);
-  const problems = [...front.problems, ...parsed.problems, ...passages.problems];
+  const read = readFrontMatter(source);
+  if ("problem" in read) return { text: source.text, problems: [read.problem], forms };
+  const passages = readPassages(source, read.body, read.bodyLine);
+  const front = kind === "entry" ? spelledOut(read.front) : read.front;
+  const { placeOf, typedAt, usualFrom } = front;
+  const parsed = read.syntax
+    ? { spec: undefined, problems: [], placeOf, typedAt, usualFrom }
+    : parse(SCHEMAS[kind], front, standIns);
+  const problems = [...read.problems, ...parsed.problems, ...passages.problems];
   const filed = {
     file,
     id: nameOf(file),
     source,
-    front: front.front,
-    data: front.front.data,
+    front,
+    data: front.data,
     spec: parsed.spec as Spec<K> | undefined,
     whole: problems.length === 0,
     body: passages.body,
     at: parsed.placeOf,
-    rawAt: front.front.placeOf,
+    rawAt: placeOf,
     typedAt: parsed.typedAt,
+    usualFrom: parsed.usualFrom,
   };
   return { filed, text: source.text, problems, forms };
 }

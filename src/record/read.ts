@@ -13,6 +13,7 @@ import { listFolder } from "./folder.ts";
 import { FileIndex } from "./file-index.ts";
 import type { Day, Record } from "../facts/types.ts";
 import { recordOf } from "./typed.ts";
+import { withUsual } from "./usual/in-use.ts";
 
 export interface ReadOptions {
   /** The day after which nothing can have happened yet, `YYYY-MM-DD`; without it no day is too late. */
@@ -32,7 +33,7 @@ export type Read = ({ readonly record: Record } | { readonly problems: readonly 
 export async function readRecord(content: string, options: ReadOptions = {}): Promise<Read> {
   const folder = listFolder(content);
   if ("problem" in folder) return { problems: [folder.problem], notes: [] };
-  const asWritten = readFiles(folder, options.memory);
+  const asWritten = withUsual(readFiles(folder, options.memory));
   const amended = amend(asWritten);
   const { draft, amendments, problems: misamended } = amended;
   const fileIndex = new FileIndex(folder.root, folder.files);
@@ -45,7 +46,9 @@ export async function readRecord(content: string, options: ReadOptions = {}): Pr
   const earlier = readEarlier(folder.root, folder.files, draft.files.hours);
   const forms = new Map([...climate.forms, ...earlier.forms]);
   const { problems: found, notes } = checkRecord(draft, folder, fileIndex, options.today, earlier.tables, forms);
-  const problems = [folder.problems, draft.problems, misamended, climate.problems, earlier.problems, found].flat();
+  const problems = each(
+    [folder.problems, draft.problems, misamended, climate.problems, earlier.problems, found].flat(),
+  );
   if (problems.length > 0) return { problems: few(inOrder(problems)), notes };
   const tables = { climate: climate.logs, earlier: earlier.tables.map(earlierOf) };
   const record = recordOf(draft.files, tables, amendments, fileIndex, options.day);
@@ -68,4 +71,13 @@ function few(problems: readonly Problem[]): readonly Problem[] {
     "mend those above, then look again",
   );
   return [...problems.slice(0, LIMITS.problems), { file, line, column, ...fault, more }];
+}
+
+/** What several batches take from one `in_use` is told once. */
+function each(problems: readonly Problem[]): Problem[] {
+  const told = new Set<string>();
+  return problems.filter((problem) => {
+    const one = JSON.stringify(problem);
+    return !told.has(one) && told.add(one);
+  });
 }

@@ -1,6 +1,7 @@
 /** The schemas as JSON Schema, for editors that complete and explain front matter while it is typed. */
 import * as z from "zod";
 import { SCHEMAS } from "../facts/kinds.ts";
+import { shortFormOf } from "../facts/field.ts";
 import { LIMITS } from "../facts/limits.ts";
 
 type Json = { [key: string]: unknown };
@@ -28,7 +29,11 @@ export function jsonSchemas(): Map<string, object> {
 }
 
 function jsonSchema(schema: z.ZodType, title: string): object {
-  const made = z.toJSONSchema(schema, {
+  return { ...jsonOf(schema), title };
+}
+
+function jsonOf(schema: z.ZodType): object {
+  return z.toJSONSchema(schema, {
     io: "input",
     target: "draft-7",
     override: ({ zodSchema, jsonSchema: json }) => {
@@ -38,7 +43,15 @@ function jsonSchema(schema: z.ZodType, title: string): object {
       if (json.type === "object") json.maxProperties = LIMITS.keys;
       // Editors read `1.5` as a number and `true` as neither; here both are text as typed.
       if (json.type === "string" && json.enum === undefined) (json as Json)["type"] = ["string", "number", "boolean"];
+      const short = shortFormOf(zodSchema);
+      if (short) orShort(json as Json, jsonOf(short) as Json);
     },
   });
-  return { ...made, title };
+}
+
+/** What is said of the whole form stays beside both. */
+function orShort(json: Json, { $schema: _, ...short }: Json): void {
+  const { description, ...whole } = json;
+  for (const key of Object.keys(json)) delete json[key];
+  Object.assign(json, { description, anyOf: [whole, short] });
 }

@@ -38,13 +38,13 @@ export function recordOf(
 }
 
 function sound<S>(files: readonly Filed<S>[], fileIndex: FileIndex): SoundFile<S>[] {
-  return files.map(({ spec, file, id, body, at }) => {
+  return files.map(({ spec, file, id, body, at, usualFrom }) => {
     if (spec === undefined) throw new Error(`${file} has problems and cannot be trusted`);
     const path = (typed: string): string => {
       const found = fileIndex.find(file, typed);
       return isFault(found) ? typed : found.value;
     };
-    return { spec, file, id, body, at, path };
+    return { spec, file, id, body, at, usualFrom, path };
   });
 }
 

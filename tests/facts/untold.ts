@@ -15,6 +15,7 @@ const PAGE: readonly Because[] = [
   ["people are called by what the edition calls them", "aircraft.people.*"],
   ["the minutes are told", "entries.hours.typed", "entries.visits.typed", "earlier.lines.typed"],
   ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
+  ["it decides whether a mark is shown; the lot stands beside it", "entries.batches.byDefault.lot"],
   ["the day's page tells it", "entries.weighed.day", "entries.thermometer.entry"],
 ];
 
@@ -92,6 +93,7 @@ const APPENDIX: readonly Because[] = [
     "entries.rejections.*",
     "entries.closed",
   ],
+  ["batches that stand by it say so", "entries.inUse.*"],
   ["findings tell what it shows of a cure", "entries.thermometer.*"],
   ["the day is told, in the row of its joint", "entries.stages.entry", "entries.stages.joint"],
   ["its hold point stands above it", "entries.inspections.holdPoint"],
@@ -141,6 +143,7 @@ const LEDGER: readonly Because[] = [
     "earlier.title",
     "earlier.body",
   ],
+  ["a finding tells what of a batch stands by default", "entries.inUse.*", "entries.batches.byDefault.*"],
   ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
   ["findings tell what it shows of a cure", "entries.thermometer.*"],
   ["it is the language of prose, of which a ledger has none", "aircraft.language"],
@@ -179,6 +182,7 @@ export const NOT_IN_THE_DEMO: readonly Because[] = [
   ["the aircraft has not flown", "aircraft.firstFlight", "aircraft.people.mayReturn"],
   ["the fillets are for another evening", "entries.stages.complete"],
   ["a visitor's hand is no help", "entries.visits.hand"],
+  ["nothing ended that was in use, but by another that followed", "entries.inUse.ended"],
   ["the aircraft is not far enough to stand on scales", "entries.scales.*"],
   [
     "the rules that ask for it came after the demo's story was written; examples of the schemas show it",

@@ -42,6 +42,7 @@ export async function session(around: Around, day: string, audience: Audience, j
     `${words.number(`${where}: ${what}`, audience, whole)} ${unit}`;
   const say = (what: string): string => words.say(`${where}: ${what}`, audience);
   const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
+  const kept = { resin: lot("resin"), hardener: lot("hardener") };
   const [measured, weighed] = [say("what was measured"), say("part that was weighed")];
   const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
   files[`entries/${id}.md`] = file(
@@ -55,27 +56,11 @@ export async function session(around: Around, day: string, audience: Audience, j
         amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g`,
       })),
       hours: hoursTyped(people, say),
+      ...some(audience === "public", { in_use: inUse(kept, number) }),
       batches: [
-        {
-          id: batch,
-          adhesive: "glue",
-          mixed: "14:03",
-          closed: "14:21",
-          scale: "0.1 g",
-          resin: { lot: lot("resin"), mass: number("mass of resin", "g") },
-          hardener: { lot: lot("hardener"), mass: number("mass of hardener", "g", 31) },
-          shop: {
-            temperature: number("temperature of the air", "°C", 20),
-            humidity: number("humidity of the air", "%", 50),
-            surface: number("temperature of the surfaces", "°C", 19),
-            wood: number("temperature of the wood", "°C", 19),
-          },
-          moisture: number("moisture of the wood", "%", 10),
-          waste: number("what was left over", "g", 3),
-          timber: [lot("timber")],
-          joints: [joint],
-          pieces: pieces.map((piece) => pieceTyped(words, where, piece, lot)),
-        },
+        batchTyped({ batch, joint, audience, pieces, kept }, number, lot, (piece) =>
+          pieceTyped(words, where, piece, lot),
+        ),
         { id: `${batch}-w`, adhesive: "glue", discarded: say("why a cup was thrown away") },
       ],
       stages: [{ joint, stage: "1 of 2", batches: [batch], complete: "yes" }],
@@ -149,6 +134,57 @@ export async function session(around: Around, day: string, audience: Audience, j
     ],
   };
 }
+
+interface Mixed {
+  readonly batch: string;
+  readonly joint: string;
+  readonly audience: Audience;
+  readonly pieces: readonly PieceMade[];
+  readonly kept: { readonly resin: string; readonly hardener: string };
+}
+
+/** In an entry that all may read it says nothing of what is in use. */
+function batchTyped(
+  { batch, joint, audience, pieces, kept }: Mixed,
+  number: Measure,
+  lot: (kind: string) => string,
+  typed: (piece: PieceMade) => Value,
+): Value {
+  return {
+    id: batch,
+    ...some(audience !== "public", { adhesive: "glue", scale: "0.1 g" }),
+    mixed: "14:03",
+    closed: "14:21",
+    resin: { ...some(audience !== "public", { lot: kept.resin }), mass: number("mass of resin", "g") },
+    hardener: { ...some(audience !== "public", { lot: kept.hardener }), mass: number("mass of hardener", "g", 31) },
+    shop: {
+      temperature: number("temperature of the air", "°C", 20),
+      humidity: number("humidity of the air", "%", 50),
+      surface: number("temperature of the surfaces", "°C", 19),
+      wood: number("temperature of the wood", "°C", 19),
+    },
+    moisture: number("moisture of the wood", "%", 10),
+    waste: number("what was left over", "g", 3),
+    timber: [lot("timber")],
+    joints: [joint],
+    pieces: pieces.map(typed),
+  };
+}
+
+/** What is in use is said where everyone reads it; its lots may be hidden. */
+const inUse = (lots: { readonly resin: string; readonly hardener: string }, number: Measure): Value => ({
+  adhesive: "glue",
+  ...lots,
+  scale: "0.1 g",
+  pieces: [
+    {
+      procedure: "legs",
+      thickness: number("thickness of the stock", "mm", 6),
+      width: number("width of the stock", "mm", 7),
+      overlap: number("overlap of the jig", "mm", 15),
+    },
+  ],
+});
 
 type PieceMade = Made & { readonly trial?: MadeTrial };
 

@@ -49,6 +49,8 @@ export const UNPLANTED: readonly Because[] = [
   ["a stage is a small number, and others have the same", "entry.stages.stage", "entry.reworks.stages"],
   ["lots have their amounts by other numbers", "lot.thickness"],
   ["batches here are weighed, by one scale", "*.volume", "*.scale"],
+  ["it is spelled out as a time and two components, in which there are words", "entry.batches.mix.*"],
+  ["that something has ended is no word", "entry.in_use.ended"],
   ["pieces here are of timber of their own", "*.scraps"],
   ["a measurement's tolerance is that of its limits, in which there is a word", "entry.measurements.tolerance"],
   ["the third wheel is at the tail", "*.nose"],

@@ -62,14 +62,16 @@ describe("The JSON Schemas", () => {
         (schema["properties"] ?? {}) as { [key: string]: { [key: string]: unknown } },
       )) {
         const at = `${path}.${key}`;
-        const leaf = part["properties"] === undefined && part["items"] === undefined;
+        const leaf = part["properties"] === undefined && part["items"] === undefined && part["anyOf"] === undefined;
         if (
           leaf &&
           (part["description"] === undefined || (part["enum"] === undefined && part["examples"] === undefined))
         )
           bare.push(at);
         visit(part, at);
-        visit((part["items"] ?? {}) as { [key: string]: unknown }, at);
+        const either = (part["anyOf"] ?? []) as { [key: string]: { [key: string]: unknown } }[];
+        for (const form of [part, ...either]) visit((form["items"] ?? {}) as { [key: string]: unknown }, at);
+        for (const form of either) visit(form, at);
       }
     };
     for (const [name, schema] of jsonSchemas()) visit(schema as { [key: string]: unknown }, name);

@@ -3,6 +3,7 @@ import type { Batch } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { BatchFile, BatchVerdict, Finding, PieceFile } from "../types.ts";
 import { amendedFindings } from "../amended.ts";
+import { byDefaultRule } from "./by-default.ts";
 import { batchCase, type BatchCase, type BatchRule } from "./case.ts";
 import { cureTemperature } from "./cure-temperature.ts";
 import { dewPointRule, shopHumidity, shopTemperature } from "./climate.ts";
@@ -36,6 +37,7 @@ const RULES: readonly BatchRule[] = [
   serviceHeat,
   testPieces,
   sampleWood,
+  byDefaultRule,
   buildersRejection,
   amendedRule,
 ];

@@ -1,4 +1,5 @@
 /** What is found of the mix and of the time until the joint was closed. Amounts, ratios and times as typed; the rest as reckoned. */
+import type { ByDefault, Day } from "../../facts/types.ts";
 import type { NoValues } from "./no-values.ts";
 
 interface Mix {
@@ -40,6 +41,12 @@ interface Spread {
 }
 
 export interface MixingValues {
+  /** What stands as it was in use from a day on; sizes are those of pieces. */
+  "by-default/in-use": {
+    readonly day: Day;
+    readonly what: readonly ByDefault["what"][];
+    readonly pieces: readonly string[];
+  };
   "spread/not-known": NoValues;
   "spread/enough": Spread;
   "spread/too-little": Spread;

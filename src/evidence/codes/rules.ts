@@ -21,6 +21,7 @@ export type RuleId =
   | "cure-temperature"
   | "trial-pieces"
   | "builders-rejection"
+  | "by-default"
   | "amended"
   | "seconded"
   | "piece-broken"

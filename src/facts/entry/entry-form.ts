@@ -3,6 +3,7 @@ import { audience, block, day, list, words } from "../field.ts";
 import { idOf } from "../id.ts";
 import { batchAmended, batchSchema } from "../glue/batch.ts";
 import { cutAmended, cutSchema } from "../glue/cut.ts";
+import { inUseAmended, inUseSchema } from "../glue/in-use.ts";
 import { recallAmended, recallSchema } from "../glue/recall.ts";
 import { rejectionAmended, rejectionSchema } from "../glue/rejection.ts";
 import { reworkAmended, reworkSchema } from "../glue/rework.ts";
@@ -34,6 +35,11 @@ const shape = {
   for: audience().optional(),
   hours: list(hoursSchema, "Who worked how long at what.").optional(),
   cut: list(cutSchema, "What was sawn from lots of timber and plywood that day.").optional(),
+  in_use: inUseSchema
+    .meta({
+      description: "What is in use from this entry on, where a batch says nothing else; in an entry that all may read.",
+    })
+    .optional(),
   batches: list(batchSchema, "The batches of adhesive mixed that day.").optional(),
   stages: list(stageSchema, "Stages of joints that are glued over several sessions.").optional(),
   tests: list(testSchema, "The test pieces broken that day.").optional(),
@@ -67,6 +73,7 @@ export const entryAmended: AmendingOf<typeof shape> = {
   for: exempt("what was shown once is not hidden by an amendment"),
   hours: hoursAmended,
   cut: cutAmended,
+  in_use: inUseAmended,
   batches: batchAmended,
   stages: stageAmended,
   tests: testAmended,

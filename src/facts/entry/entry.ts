@@ -3,6 +3,7 @@ import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
 import { type Batch, batchOf, batchShown } from "../glue/batch.ts";
 import { type Cut, cutOf, cutShown, isCutShown } from "../glue/cut.ts";
+import { type InUse, inUseOf, inUseShown } from "../glue/in-use.ts";
 import { isRecallShown, type Recall, recallOf, recallShown } from "../glue/recall.ts";
 import { isRejectionShown, type Rejection, rejectionOf, rejectionShown } from "../glue/rejection.ts";
 import { type Rework, reworkOf, reworkShown } from "../glue/rework.ts";
@@ -41,6 +42,8 @@ export interface Entry extends Placed {
   /** Time of visitors: told, and in no sum of work. */
   readonly visits: readonly HoursLine[];
   readonly cuts: readonly Cut[];
+  /** What is in use from this entry on. */
+  readonly inUse?: InUse;
   readonly batches: readonly Batch[];
   readonly tests: readonly PieceTest[];
   readonly thermometer: readonly Thermometer[];
@@ -64,12 +67,13 @@ export interface Entry extends Placed {
 }
 
 export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): Entry {
-  const { spec, file, id: own, at, body, path } = sound;
+  const { spec, file, id: own, at, usualFrom, body, path } = sound;
   const of: InEntry = {
     entry: own,
     day: spec.date,
     assembly: spec.assembly,
     at,
+    usualFrom,
     path,
     moment: (time, which, day = spec.date) => zone.moment(day, time, which),
     later,
@@ -91,6 +95,7 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
     hours: lines.filter((line) => !looksOn(line)),
     visits: lines.filter(looksOn),
     cuts: all(["cut"], spec.cut, cutOf),
+    inUse: spec.in_use && inUseOf(spec.in_use, ["in_use"], of),
     batches: all(["batches"], spec.batches, batchOf),
     tests: all(["tests"], spec.tests, testOf),
     thermometer: all(["thermometer"], spec.thermometer, thermometerOf),
@@ -126,6 +131,7 @@ export const entryShown: Decisions<Entry> = {
   hours: each(hoursShown),
   visits: each(hoursShown),
   cuts: each(cutShown, isCutShown),
+  inUse: part(inUseShown),
   batches: each(batchShown),
   tests: each(testShown, isTestShown),
   thermometer: each(thermometerShown),

@@ -2,17 +2,33 @@
 import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, clock, either, list, quantity, share, words } from "../field.ts";
+import { block, clock, either, list, quantity, share, shortly, words } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
 import { PAST_MIDNIGHT } from "../time/clock.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Day, Moment, Path, Placed, Quantity } from "../values.ts";
+import { type ByDefault, byDefaultOf, byDefaultShown, isByDefaultShown } from "./by-default.ts";
 import { type Component, componentOf, componentSchema, componentShown } from "./component.ts";
-import { isPieceShown, type Piece, pieceAmended, pieceOf, pieceSchema, pieceShown } from "./piece.ts";
+import {
+  isPieceShown,
+  type Piece,
+  pieceAmended,
+  pieceOf,
+  pieceSchema,
+  pieceShown,
+  severalPiecesSchema,
+} from "./piece.ts";
 
 export const batchSchema = block({
   id: ownId("The batch's id.", "B-014"),
-  adhesive: idOf("adhesive", "Which adhesive was mixed.", "epoxy-a"),
+  adhesive: idOf("adhesive", "Which adhesive was mixed; without it the one in use.", "epoxy-a").optional(),
+  mix: block({
+    at: clock("When mixing began.").optional(),
+    resin: either(["mass", "volume"], "How much resin.", ["42.0 g", "40 ml"]).optional(),
+    hardener: either(["mass", "volume"], "How much hardener.", ["35.1 g", "34 ml"]).optional(),
+  })
+    .meta({ description: "`mixed`, `resin` and `hardener` in one line, where the lots are those in use." })
+    .optional(),
   mixed: clock("When mixing began.").optional(),
   closed: clock("When the last joint was closed; 24:20 is twenty past midnight.", PAST_MIDNIGHT).optional(),
   scale: either(["mass", "volume"], "Reading step of the scale or the measure.", ["0.1 g", "1 ml"]).optional(),
@@ -33,7 +49,13 @@ export const batchSchema = block({
     "The lots that the glued parts were made from.",
   ).optional(),
   joints: list(idOf("joint", "A joint.", "TP-J03"), "The joints it went into.").optional(),
-  pieces: list(pieceSchema, "The test pieces made from it.").optional(),
+  pieces: shortly(
+    list(
+      pieceSchema,
+      "The test pieces made from it; where all but their ids is the same, { ids: [B-014/1, B-014/2], procedure: three-leg }.",
+    ),
+    severalPiecesSchema,
+  ).optional(),
   waste: either(["mass", "volume"], "What was left in the cup and on brushes, measured as the mix was.", [
     "12 g",
     "10 ml",
@@ -67,6 +89,8 @@ export interface Batch extends Placed {
   readonly waste?: Quantity;
   /** Why the whole cup was thrown away. */
   readonly discarded?: string;
+  /** What of all this was typed nowhere here, and was in use then. */
+  readonly byDefault?: readonly ByDefault[];
 }
 
 export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEntry): Batch {
@@ -75,7 +99,7 @@ export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEn
     place: of.at(path),
     entry: of.entry,
     day: of.day,
-    adhesive: spec.adhesive,
+    adhesive: spec.adhesive ?? "",
     resin: componentOf(spec.resin),
     hardener: componentOf(spec.hardener),
     scale: maybe(spec.scale),
@@ -91,6 +115,7 @@ export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEn
     pieces: (spec.pieces ?? []).map((piece, at) => pieceOf(piece, [...path, "pieces", at], spec.id, of)),
     waste: maybe(spec.waste),
     discarded: spec.discarded,
+    byDefault: byDefaultOf(spec, path, of),
   });
 }
 
@@ -115,6 +140,7 @@ export const batchShown: Decisions<Batch> = {
   pieces: each(pieceShown, isPieceShown),
   waste: show,
   discarded: show,
+  byDefault: each(byDefaultShown, isByDefaultShown),
 };
 
 export const batchAmended = foundBy({

@@ -22,6 +22,11 @@ export const pieceSchema = block({
   preparation: ownId("Which of the trial's preparations it had.", "abraded").optional(),
 });
 
+/** Pieces of which everything but the id is the same: spelled out before the record is read. */
+export const severalPiecesSchema = pieceSchema
+  .omit({ id: true })
+  .extend({ ids: list(ownPieceId("The batch's id, a slash and a number."), "Their ids, in order.") });
+
 export interface Piece extends Placed {
   readonly batch: string;
   readonly procedure: string;

@@ -1,8 +1,9 @@
 /** What the page on one batch says. */
 import { defined } from "../../defined.ts";
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
-import type { Adhesive, Component, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
+import type { Adhesive, Batch, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
+import { byDefault } from "./by-default.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords } from "../../words/dates.ts";
 import { durationWords } from "../../words/durations.ts";
@@ -24,6 +25,8 @@ interface ComponentRow {
   readonly lot?: Lot;
   /** Best before, or why that is not known. */
   readonly keeps: string;
+  /** `, by default from …`, where the lot is the one that was in use. */
+  readonly usual: string;
 }
 
 export interface BatchPage {
@@ -52,10 +55,7 @@ export function batchPage(shown: Shown, file: BatchFile): BatchPage {
     adhesive,
     entry,
     people: peopleAt(shown, entry),
-    components: [
-      componentRow(shown, "Resin", batch.resin, adhesive),
-      componentRow(shown, "Hardener", batch.hardener, adhesive),
-    ],
+    components: [componentRow(shown, "Resin", batch, adhesive), componentRow(shown, "Hardener", batch, adhesive)],
     mix: [...mixRows(shown, file, adhesive), ...leftRows(shown, file)],
     climate: climateRows(shown, file, adhesive),
     times: timeRows(file),
@@ -75,9 +75,10 @@ export function peopleAt(shown: Shown, entry: Entry | undefined): string[] {
 function componentRow(
   shown: Shown,
   part: ComponentRow["part"],
-  component: Component | undefined,
+  batch: Batch,
   adhesive: Adhesive | undefined,
 ): ComponentRow {
+  const component = part === "Resin" ? batch.resin : batch.hardener;
   const lot = component?.lot === undefined ? undefined : shown.record.lots.get(component.lot);
   const amount = component?.mass ?? component?.volume;
   return defined({
@@ -85,6 +86,7 @@ function componentRow(
     amount: amount === undefined ? NOT_NOTED : quantityWords(amount, shown.record.aircraft.units),
     lot,
     keeps: lot === undefined ? "not known" : keeps(lot, adhesive),
+    usual: byDefault(shown, batch, part === "Resin" ? "lot of resin" : "lot of hardener"),
   });
 }
 
@@ -108,7 +110,7 @@ function mixRows(shown: Shown, { batch, ratio }: BatchFile, adhesive: Adhesive |
     noted:
       batch.scale === undefined
         ? "not noted; the last digit as typed is taken"
-        : quantityWords(batch.scale, shown.record.aircraft.units),
+        : quantityWords(batch.scale, shown.record.aircraft.units) + byDefault(shown, batch, "scale"),
   };
   if (ratio === undefined)
     return [{ word: "Ratio as mixed", noted: "cannot be reckoned from what was noted", ...limit }, scale];

@@ -9,6 +9,7 @@ import { inUnits, quantityWords } from "../../words/quantities.ts";
 import type { Leg } from "../../facts/glue/leg.ts";
 import type { Photo, Piece } from "../../facts/types.ts";
 import { WITHHELD } from "../../facts/visibility.ts";
+import { byDefault } from "./by-default.ts";
 import { NOT_NOTED, type FactRow } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { traceIndex } from "./trace-index.ts";
@@ -38,6 +39,7 @@ export function brokeWords({ test, verdict }: PieceFile): string {
 function geometry(shown: Shown, { piece, overlapRatio, atMost: revealing }: PieceFile): FactRow[] {
   const { units } = shown.record.aircraft;
   const procedure = shown.record.procedures.get(piece.procedure);
+  const batch = shown.evidence.batches.get(piece.batch)?.batch;
   const sizes = [
     ["thickness", piece.thickness],
     ["width", piece.width],
@@ -47,7 +49,10 @@ function geometry(shown: Shown, { piece, overlapRatio, atMost: revealing }: Piec
     {
       word: "Size",
       noted: sizes
-        .map(([word, size]) => `${word} ${size === undefined ? NOT_NOTED : quantityWords(size, units)}`)
+        .map(
+          ([word, size]) =>
+            `${word} ${size === undefined ? NOT_NOTED : quantityWords(size, units)}${byDefault(shown, batch, word, piece.id)}`,
+        )
         .join(", "),
     },
     defined({

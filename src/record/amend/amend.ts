@@ -152,6 +152,7 @@ class Amender {
       at: parsed.placeOf,
       rawAt: front.placeOf,
       typedAt: parsed.typedAt,
+      usualFrom: parsed.usualFrom,
     };
   }
 

@@ -1,7 +1,7 @@
 /** Puts the values that an amendment states into the fact that it amends, and tells each that changes. */
 import { defined } from "../../defined.ts";
 import type { Data } from "../text/yaml.ts";
-import { dataOf, type Tree } from "./tree.ts";
+import { dataOf, type Tree, usualOf } from "./tree.ts";
 import { PIECES } from "./lists.ts";
 
 /** A value that is no longer what it was. `path` is within the fact. */
@@ -28,7 +28,7 @@ export function mergeInto(fact: Tree, stated: Tree, keys: readonly string[]): Al
     const before = fact.fields?.get(key);
     if (before?.fields && value.fields)
       altered.push(...mergeInto(before, value, []).map((one) => ({ ...one, path: [key, ...one.path] })));
-    else if (before === undefined || !isSame(before, value)) {
+    else if (before === undefined || usualOf(before) !== undefined || !isSame(before, value)) {
       fact.fields?.set(key, value);
       altered.push(defined({ path: [key], is: dataOf(value), at: value, was: before ? dataOf(before) : undefined }));
     }

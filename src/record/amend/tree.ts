@@ -9,6 +9,8 @@ interface Origin {
 /** A text, a list or a block. Lists and blocks are changed in place while amendments are put into them. */
 export interface Tree {
   readonly origin: Origin;
+  /** The entry whose `in_use` put it there, where nothing was typed. */
+  readonly usual?: string;
   readonly text?: string;
   readonly items?: Tree[];
   readonly fields?: Map<string, Tree>;
@@ -54,8 +56,15 @@ export function frontOf(root: Tree): FrontMatter {
       } = lastOn(root, path);
       return whole ? origin.front.typedAt(origin.path) : "";
     },
+    usualFrom: (path) => {
+      const { tree, whole } = lastOn(root, path);
+      return whole ? usualOf(tree) : undefined;
+    },
   };
 }
+
+/** The entry whose `in_use` put a value there. */
+export const usualOf = ({ usual, origin }: Tree): string | undefined => usual ?? origin.front.usualFrom(origin.path);
 
 /** The tree at the end of a path, if there is one. */
 export function treeAt(root: Tree, path: Path): Tree | undefined {

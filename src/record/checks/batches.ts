@@ -18,9 +18,12 @@ export function checkBatches(context: CheckContext): void {
   for (const filed of soundOf(context, "entry")) {
     (filed.spec.batches ?? []).forEach((batch, index) => {
       const path = ["batches", index];
-      expectId(context, filed, [...path, "adhesive"], ["adhesive"], batch.adhesive);
+      checkAdhesive(context, filed, path, batch);
       checkMix(context, filed, path, batch);
-      for (const slot of ["resin", "hardener"] as const) checkComponentLot(context, filed, path, batch, slot, lots);
+      for (const slot of ["resin", "hardener"] as const) {
+        const part = { adhesive: batch.adhesive, lot: batch[slot]?.lot };
+        checkComponentLot(context, filed, [...path, slot, "lot"], part, slot, lots);
+      }
       checkClocks(context, filed, path, batch, zone);
       checkLeft(context, filed, path, batch);
       (batch.timber ?? []).forEach((lot, at) => checkWoodLot(context, filed, [...path, "timber", at], lot, lots));
@@ -29,6 +32,26 @@ export function checkBatches(context: CheckContext): void {
       );
     });
   }
+}
+
+/** Nothing says of what it was, or something is said twice: in `mix` and beside it. */
+function checkAdhesive(context: CheckContext, filed: EntryFile, path: Path, { id, adhesive, mix }: BatchSpec): void {
+  expectId(context, filed, [...path, "adhesive"], ["adhesive"], adhesive);
+  if (adhesive === undefined && filed.whole)
+    report(context, filed, path, {
+      code: "missing-key",
+      message: `nothing says of which adhesive ${id} was mixed, and none is in use`,
+      expected: "`adhesive`, or `in_use` in this entry or an earlier one",
+      mend: "add `adhesive: …`, with what is so in your build",
+    });
+  for (const [key, said] of Object.entries(mix ?? {}))
+    report(context, filed, [...path, "mix", key], {
+      code: "mix-said-twice",
+      message: `\`mix\` gives what stands beside it as \`${key === "at" ? "mixed" : key}\` too`,
+      expected: "each of them once",
+      found: said.typed,
+      mend: "keep one of the two",
+    });
 }
 
 function checkMix(context: CheckContext, filed: EntryFile, path: Path, batch: BatchSpec): void {

@@ -3,20 +3,18 @@ import type { Filed } from "../filed.ts";
 import type { Spec } from "../../facts/kinds.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Material } from "../../facts/types.ts";
-import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, whereIs } from "./context.ts";
+import { type CheckContext, type EntryFile, expectId, report, whereIs } from "./context.ts";
 
 export type Lots = ReadonlyMap<string, Filed<Spec<"lot">> & { readonly spec: Spec<"lot"> }>;
 
 export function checkComponentLot(
   context: CheckContext,
   filed: EntryFile,
-  path: Path,
-  batch: BatchSpec,
+  at: Path,
+  { adhesive, lot: id }: { readonly adhesive: string | undefined; readonly lot: string | undefined },
   slot: "resin" | "hardener",
   lots: Lots,
 ): void {
-  const id = batch[slot]?.lot;
-  const at = [...path, slot, "lot"];
   if (!expectId(context, filed, at, ["lot"], id)) return;
   const lot = lots.get(id);
   if (!lot) return;
@@ -29,14 +27,15 @@ export function checkComponentLot(
       mend: `name the lot of ${slot}, or correct \`material\` in ${lot.file}`,
     });
   } else if (
+    adhesive !== undefined &&
     lot.spec.adhesive !== undefined &&
-    lot.spec.adhesive !== batch.adhesive &&
+    lot.spec.adhesive !== adhesive &&
     context.ids.has("adhesive", lot.spec.adhesive)
   ) {
     report(context, filed, at, {
       code: "wrong-lot",
-      message: `${id} is ${slot} of ${lot.spec.adhesive}, not of ${batch.adhesive}`,
-      expected: `a lot of ${slot} of ${batch.adhesive}`,
+      message: `${id} is ${slot} of ${lot.spec.adhesive}, not of ${adhesive}`,
+      expected: `a lot of ${slot} of ${adhesive}`,
       found: id,
       mend: "write the lot that went into this batch, or the adhesive it belongs to",
     });

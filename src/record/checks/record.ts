@@ -24,6 +24,7 @@ import { checkProse, filesNamed } from "./prose.ts";
 import { checkSettings } from "./settings.ts";
 import { checkTests } from "./tests.ts";
 import { checkThermometers } from "./thermometer.ts";
+import { checkInUse } from "./session/in-use.ts";
 import { checkWeights } from "./weights.ts";
 
 const CHECKS = [
@@ -34,6 +35,7 @@ const CHECKS = [
   checkEntries,
   checkHours,
   checkCuts,
+  checkInUse,
   checkBatches,
   checkTests,
   checkThermometers,

@@ -10,6 +10,7 @@ export interface Parsed<S> {
   /** Where the value at a path of `spec` stands in the file. */
   readonly placeOf: (path: Path) => Place;
   readonly typedAt: (path: Path) => string;
+  readonly usualFrom: (path: Path) => string | undefined;
 }
 
 /** Texts put in the place of required keys that are missing or wrong, only to check the rest. */
@@ -21,7 +22,8 @@ export function parse<T extends z.ZodType>(
   standIns: StandIns = {},
 ): Parsed<z.output<T>> {
   const result = schema.safeParse(front.data);
-  if (result.success) return { spec: result.data, problems: [], placeOf: front.placeOf, typedAt: front.typedAt };
+  const { placeOf, typedAt, usualFrom } = front;
+  if (result.success) return { spec: result.data, problems: [], placeOf, typedAt, usualFrom };
   const issues = issuesOf(result.error.issues, front.data);
   const problems = issues.flatMap((issue) => problemsOf(issue, schema, front));
   const { spec, original } = salvaged(schema, front.data, issues, standIns);
@@ -30,6 +32,7 @@ export function parse<T extends z.ZodType>(
     problems,
     placeOf: (path) => front.placeOf(original(path)),
     typedAt: (path) => front.typedAt(original(path)),
+    usualFrom: (path) => front.usualFrom(original(path)),
   };
 }
 

@@ -23,6 +23,8 @@ export interface FrontMatter {
   readonly placeOfKey: (path: Path) => Place;
   /** The value at a path as typed. */
   readonly typedAt: (path: Path) => string;
+  /** The entry whose `in_use` put the value at a path there, where nothing was typed. */
+  readonly usualFrom: (path: Path) => string | undefined;
 }
 
 const OPTIONS = {
@@ -227,6 +229,7 @@ function frontMatter(source: Source, base: number, data: Data, root: Spot): Fron
       const { spot, whole } = spotAt(root, path);
       return whole ? source.text.slice(base + spot.start, base + spot.end) : "";
     },
+    usualFrom: () => undefined,
   };
 }
 

@@ -1,6 +1,8 @@
 /** The mix, and the time until the joint was closed. */
 import type { MixingValues } from "../../evidence/codes/mixing.ts";
+import { dateWords } from "../dates.ts";
 import { span } from "../durations.ts";
+import { listed } from "../lists.ts";
 import { apart, figure, percent, percentApart } from "../numbers.ts";
 import type { Sentences } from "./catalogue.ts";
 
@@ -8,6 +10,8 @@ const stood = ({ mixed, closed }: MixingValues["working-life/closed-first"]): st
   `Mixed at ${mixed} and closed at ${closed}`;
 
 export const MIXING: Sentences<MixingValues> = {
+  "by-default/in-use": ({ day, what, pieces }) =>
+    `Typed nowhere in the batch, and taken as in use from ${dateWords(day)} on: ${listed(what)}${pieces.length === 0 ? "" : ` (sizes of ${listed(pieces)})`}.`,
   "mix-ratio/not-noted": () => "The amounts of resin and hardener are not noted, so the ratio of the mix is not known.",
   "mix-ratio/not-in-one-measure": () =>
     "The amounts of resin and hardener are not both noted in one measure, so the ratio of the mix is not known.",

@@ -77,6 +77,10 @@ export const RULES: Sentences<RuleValues> = {
   "rule/trial-pieces": () => "Pieces made for a trial are judged by the trial and never count for their batch.",
   "title/builders-rejection": () => "Rejected by the builder",
   "rule/builders-rejection": () => "A batch that the builder rejects is rejected, whatever its pieces show.",
+  "title/by-default": () => "By default",
+  "rule/by-default": () =>
+    "What a batch does not say of its adhesive, the lots of it, the scale and the sizes of its pieces stands as an entry of that day or before it says that it was in use. It is told as such, a caution, and counts as if it had been typed. " +
+    "Amounts, times, readings, the wood and what was done are never taken by default.",
   "title/amended": () => "Amended",
   "rule/amended": () =>
     "What was written down wrong is put right in a later entry, which says why. Everything is reckoned from what stands now, on the day it was first " +

@@ -12,6 +12,7 @@ export interface Form {
   readonly properties?: { readonly [key: string]: Form };
   readonly required?: readonly string[];
   readonly items?: Form;
+  readonly anyOf?: readonly Form[];
   readonly enum?: readonly string[];
   readonly examples?: readonly string[];
   readonly pattern?: string;
@@ -75,7 +76,8 @@ function sitesOfFile(file: string, kind: string, front: Value): Site[] {
 /** A site and all within it; where it is left out, it alone. */
 function* within(site: Site): Generator<Site> {
   yield site;
-  const { value, form, name, path, file } = site;
+  const { value, name, path, file } = site;
+  const form = formFor(site.form, value);
   if (Array.isArray(value)) {
     for (const [at, item] of value.entries())
       yield* within({
@@ -94,6 +96,10 @@ function* within(site: Site): Generator<Site> {
     }
   }
 }
+
+/** Of several forms the one that the value has. */
+const formFor = (form: Form, value: Value | undefined): Form =>
+  form.anyOf?.find((one) => (one.items !== undefined) === Array.isArray(value)) ?? form;
 
 /** The front matter with another value at a site, without it, or with one more item of a list. */
 export function changedAt(front: Value, path: Site["path"], value: Value | undefined): Value {
@@ -121,6 +127,7 @@ export function namesInForms(): ReadonlySet<string> {
   const names = new Set<string>();
   const add = (name: string, form: Form): void => {
     names.add(name.replace(/\[\]$/, ""));
+    for (const one of form.anyOf ?? []) add(name, one);
     if (form.items !== undefined) add(`${name}[]`, form.items);
     for (const [key, part] of Object.entries(form.properties ?? {}))
       add(name.includes(" ") ? `${name}.${key}` : `${name} ${key}`, part);

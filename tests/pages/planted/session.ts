@@ -5,6 +5,7 @@ import type {
   Departure,
   Entry,
   HoursLine,
+  InUse,
   Lot,
   Measurement,
   OpenItem,
@@ -68,6 +69,7 @@ export function session(ground: Ground, at: number): Session {
       .map((one) => cut(worded(mm("900"), say(narrowest(audience, one.audience))), { ...of, lot: one.id })),
     hours: [hoursLine(ground, audience)],
     visits: [hoursLine(ground, audience)],
+    inUse: inUse(ground, audience),
     thermometer: [thermometer(ground, audience, of)],
     measurements: [
       measurement({
@@ -193,12 +195,17 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
       ...(trial === undefined ? {} : { trial: trial.id, preparation: trial.preparations[0]?.id }),
     });
   });
+  const resin = lotOf("resin");
   return batch(id, {
     ...of,
+    byDefault: [
+      { what: "lot of resin", lot: resin, entry: of.entry },
+      ...pieces.map((one) => ({ what: "width", piece: one.id, entry: of.entry }) as const),
+    ],
     joints: [pick("W-1", "W-2", "W-3")],
     timber: [lotOf("timber")],
     pieces,
-    resin: { lot: lotOf("resin"), mass: some(g(pick("40.0", "49.0"))), volume: some(ml("40")) },
+    resin: { lot: resin, mass: some(g(pick("40.0", "49.0"))), volume: some(ml("40")) },
     hardener: { lot: lotOf("hardener"), mass: some(g("20.0")), volume: some(ml("20")) },
     scale: some(g("0.1")),
     mixed: { ...moment(of.day, "14:00"), typed: say(audience) },
@@ -211,6 +218,20 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
     waste: some(g("3")),
     discarded: say(audience),
   });
+}
+
+function inUse({ say, pick, lots }: Ground, audience: Audience): InUse {
+  const lotOf = (material: Lot["material"]): string => pick(...lots.filter((one) => one.material === material)).id;
+  const length = (millimetres: string): Quantity => worded(mm(millimetres), say(audience));
+  return {
+    place,
+    ended: true,
+    adhesive: "resorcin",
+    resin: lotOf("resin"),
+    hardener: lotOf("hardener"),
+    scale: worded(g("0.1"), say(audience)),
+    pieces: [{ procedure: "legs", thickness: length("6.0"), width: length("6.0"), overlap: length("15.0") }],
+  };
 }
 
 function hoursLine({ say, pick, people }: Ground, audience: Audience): HoursLine {

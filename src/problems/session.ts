@@ -1,0 +1,51 @@
+/** What a gluing session says in few words: what is told of each problem. */
+import type { Explained } from "./explained.ts";
+
+export const SESSION = {
+  "mix-said-twice": {
+    title: "The mix said twice",
+    happened: "`mix` gives a time or an amount that stands in the batch beside it as well.",
+    why: "Of two that differ nobody could say which was meant.",
+    mend: "Keep one of the two.",
+    example: ["@ entries/2025-03-08-caps.md", "- scale: 0.1 g", "+ scale: 0.1 g", '+     mix: { at: "14:20" }'],
+  },
+  "in-use-hidden": {
+    title: "What is in use, in a hidden entry",
+    happened: "`in_use` stands in an entry with `for`, which not every edition shows.",
+    why: "Batches that everyone sees would rest on what not everyone may see.",
+    mend: "Say it in an entry that all may read.",
+    example: [
+      "@ entries/2025-03-08-caps.md",
+      "- date: 2025-03-08",
+      "+ date: 2025-03-08",
+      "+ for: archive",
+      "+ in_use: { scale: 0.1 g }",
+    ],
+  },
+  "in-use-no-adhesive": {
+    title: "A lot in use, of no adhesive",
+    happened: "`in_use` names a lot of resin or hardener, and neither it nor an earlier one names the adhesive.",
+    why: "A batch takes the lots in use for its adhesive and for no other.",
+    mend: "Name the adhesive that the lot is a part of.",
+    example: ["@ entries/2025-03-08-caps.md", "- date: 2025-03-08", "+ date: 2025-03-08", "+ in_use: { resin: R-1 }"],
+  },
+  "in-use-on-another-day": {
+    title: "Another day, and what was in use",
+    happened: "An amendment moves an entry to another day, and a batch in it stands by what was in use on the first.",
+    why: "What was in use on one day need not have been on the other.",
+    mend: "State in the same amendment what the batch was made with.",
+    example: [
+      "@ entries/2025-03-08-caps.md",
+      "- date: 2025-03-08",
+      "+ date: 2025-03-08",
+      "+ in_use: { scale: 0.1 g }",
+      "-     scale: 0.1 g",
+      "-     resin",
+      "+     resin",
+      "@ entries/2025-03-15-pieces.md",
+      "- date: 2025-03-15",
+      "+ date: 2025-03-15",
+      "+ amends: [{ entry: 2025-03-08-caps, why: It was the day before, date: 2025-03-07 }]",
+    ],
+  },
+} as const satisfies Explained;

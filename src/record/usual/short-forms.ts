@@ -1,0 +1,63 @@
+/**
+ * Short forms of an entry, spelled out before anything else reads it: `mix` of a batch, and pieces of which everything
+ * but the id is said once. Every value keeps the place where it was typed.
+ */
+import { readQuantity } from "../../facts/quantity/quantity.ts";
+import { isFault } from "../../facts/reading.ts";
+import { frontOf, type Tree, treeAt, treeOf } from "../amend/tree.ts";
+import type { Data, FrontMatter } from "../text/yaml.ts";
+
+export function spelledOut(front: FrontMatter): FrontMatter {
+  if (!isShort(front.data)) return front;
+  const root = treeOf(front, front.data, []);
+  for (const batch of treeAt(root, ["batches"])?.items ?? []) {
+    spellMix(batch);
+    spellPieces(batch);
+  }
+  for (const amended of treeAt(root, ["amends"])?.items ?? [])
+    for (const batch of treeAt(amended, ["batches"])?.items ?? []) spellMix(batch);
+  return frontOf(root);
+}
+
+/** Whether anything in it may be short. */
+function isShort(data: Data): boolean {
+  if (typeof data === "string" || Array.isArray(data)) return false;
+  const { batches, amends } = data as { readonly [key: string]: Data | undefined };
+  return [batches, ...listOf(amends).map((one) => (isBlock(one) ? one["batches"] : undefined))]
+    .flatMap(listOf)
+    .some((batch) => isBlock(batch) && (batch["mix"] !== undefined || isBlock(batch["pieces"])));
+}
+
+const listOf = (data: Data | undefined): readonly Data[] => (Array.isArray(data) ? (data as readonly Data[]) : []);
+const isBlock = (data: Data | undefined): data is { readonly [key: string]: Data } =>
+  typeof data === "object" && !Array.isArray(data);
+
+/** What the batch says beside `mix` stays there, and what `mix` says of the same stays in it: that is a problem. */
+function spellMix({ fields: batch }: Tree): void {
+  const mix = batch?.get("mix");
+  if (batch === undefined || mix?.fields === undefined) return;
+  for (const [key, said] of [...mix.fields]) {
+    const to = key === "at" ? "mixed" : key;
+    if (batch.has(to) || said.text === undefined || said.text === "") continue;
+    if (key === "at") batch.set(to, said);
+    else if (key === "resin" || key === "hardener")
+      batch.set(to, { origin: said.origin, fields: new Map([[measureOf(said.text), said]]) });
+    else continue;
+    mix.fields.delete(key);
+  }
+  if (mix.fields.size === 0) batch.delete("mix");
+}
+
+function measureOf(typed: string): "mass" | "volume" {
+  const read = readQuantity(typed, { dimensions: ["mass", "volume"] });
+  return !isFault(read) && read.value.dimension === "volume" ? "volume" : "mass";
+}
+
+function spellPieces({ fields: batch }: Tree): void {
+  const several = batch?.get("pieces");
+  const ids = several?.fields?.get("ids")?.items;
+  if (batch === undefined || several?.fields === undefined || ids === undefined || ids.length === 0) return;
+  const said = [...several.fields].filter(([key]) => key !== "ids");
+  const items = ids.map((id): Tree => ({ origin: id.origin, fields: new Map([["id", id], ...said]) }));
+  batch.set("pieces", { origin: several.origin, items });
+}
