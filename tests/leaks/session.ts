@@ -56,7 +56,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g`,
       })),
       hours: hoursTyped(people, say),
-      ...some(audience === "public", { in_use: inUse(kept, number) }),
+      ...(audience === "public" ? { in_use: inUse(kept, number) } : {}),
       batches: [
         batchTyped({ batch, joint, audience, pieces, kept }, number, lot, (piece) =>
           pieceTyped(words, where, piece, lot),
