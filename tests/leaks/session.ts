@@ -61,7 +61,13 @@ export async function session(around: Around, day: string, audience: Audience, j
         batchTyped({ batch, joint, audience, pieces, kept }, number, lot, (piece) =>
           pieceTyped(words, where, piece, lot),
         ),
-        { id: `${batch}-w`, adhesive: "glue", discarded: say("why a cup was thrown away") },
+        {
+          id: `${batch}-w`,
+          adhesive: "glue",
+          resin: { lot: kept.resin },
+          hardener: { lot: kept.hardener },
+          discarded: say("why a cup was thrown away"),
+        },
       ],
       stages: [{ joint, stage: "1 of 2", batches: [batch], complete: "yes" }],
       thermometer: [thermometer(words, where, audience, day)],
