@@ -43,7 +43,7 @@ export interface InUse {
 }
 
 /** The sizes that stock and jig of a procedure make. */
-export interface StockOfPieces {
+interface StockOfPieces {
   readonly procedure: string;
   readonly thickness?: Quantity;
   readonly width?: Quantity;
