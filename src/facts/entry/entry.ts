@@ -67,17 +67,8 @@ export interface Entry extends Placed {
 }
 
 export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): Entry {
-  const { spec, file, id: own, at, usualFrom, body, path } = sound;
-  const of: InEntry = {
-    entry: own,
-    day: spec.date,
-    assembly: spec.assembly,
-    at,
-    usualFrom,
-    path,
-    moment: (time, which, day = spec.date) => zone.moment(day, time, which),
-    later,
-  };
+  const { spec, file, id: own, body } = sound;
+  const of = inEntry(sound, zone, later);
   const all = <S, F>(where: Path, list: readonly S[] | undefined, make: (spec: S, path: Path, of: InEntry) => F): F[] =>
     (list ?? []).map((each, index) => make(each, [...where, index], of));
   const lines = all(["hours"], spec.hours, hoursOf).flat();
@@ -116,6 +107,20 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
     amendments: later.amendments.get(own) ?? [],
     body,
   });
+}
+
+/** What the facts of an entry need to know of it. */
+function inEntry({ spec, id, at, usualFrom, path }: SoundFile<EntrySpec>, zone: Zone, later: Later): InEntry {
+  return {
+    entry: id,
+    day: spec.date,
+    assembly: spec.assembly,
+    at,
+    usualFrom,
+    path,
+    moment: (time, which, day = spec.date) => zone.moment(day, time, which),
+    later,
+  };
 }
 
 export const entryShown: Decisions<Entry> = {
