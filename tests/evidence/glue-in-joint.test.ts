@@ -10,6 +10,7 @@ import { batch, entry, joint, lot, LOTS, record } from "./make.ts";
 const place = { file: "", line: 1, column: 1 };
 const DAYS = { first: "2025-03-10", opened: "2025-04-01", again: "2025-04-05", recalled: "2025-05-01" };
 const END = entry("2025-12-01-end");
+const JOINT = { kind: "joint", id: "W-1" };
 const woods = ["S-2", "S-3", "S-4"].map((id) => lot(id, { material: "timber", adhesive: undefined, species: "ash" }));
 const glue = (day: string, ...batches: readonly Partial<Batch>[]): Entry =>
   entry(`${day}-glue`, {
@@ -46,6 +47,7 @@ function fileOf({ verdicts = {}, entries, structure = "secondary", lots = [] }: 
 }
 const told = (about: About) => {
   const { state, findings } = fileOf(about);
+  for (const one of findings) expect([one.about, one.restsOn[0]]).toEqual([JOINT, JOINT]);
   return [
     state,
     ...findings
@@ -153,6 +155,10 @@ describe("A recalled lot", () => {
       ],
     ]);
     expect(last([...entries, recall("R-1")])).toEqual(["opened"]);
+    const other = open([{ lot: "S-3", with: "S-4" }], "2025-04-02");
+    expect((last([...entries, other, recall("S-2")])[1] as readonly unknown[])[0]).toBe(
+      "rejects joint-quarantine/left-in",
+    );
   });
 
   it("is out once a rework says by what it was replaced, and what was put in is in", () => {
@@ -212,4 +218,13 @@ it("A joint holds by an entry what stands up to and in that entry", () => {
     [["B-2"], ["B-1"], 1, ["R-1", "H-1", "S-2"]],
   ]);
   expect(held()).toEqual(held(2));
+  const { batches, superseded, state } = fileOf({ entries });
+  expect([batches, superseded, state]).toEqual([["B-2"], ["B-1"], "shown"]);
+});
+
+it("A joint that was opened and glued in one entry holds the batch of that entry", () => {
+  const [{ batches: again = [] } = {}] = [glue(DAYS.opened, { id: "B-2" })];
+  const both = { ...open(), batches: again.map((one) => ({ ...one, entry: `${DAYS.opened}-open` })) };
+  const { batches, superseded } = fileOf({ entries: [glue(DAYS.first, {}), both] });
+  expect([batches, superseded]).toEqual([["B-2"], ["B-1"]]);
 });

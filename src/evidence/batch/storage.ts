@@ -14,7 +14,7 @@ export function lotStorage(c: BatchCase): Finding[] {
   const { adhesive, batch } = c;
   const asked = adhesive.storage;
   const lots = componentLots(c).flatMap(({ lot }) => lot ?? []);
-  if (asked === undefined || batch.joints.length === 0 || lots.length === 0) return [];
+  if (asked === undefined || batch.joints.length === 0) return [];
   const limit: Limit = { code: "limit/storage", values: { asked: asked.typed }, from: sheetOf(adhesive) };
   return lots.map((lot) => storageOf(c, lot, limit));
 }
@@ -24,7 +24,7 @@ function storageOf({ index, adhesive, batch, find }: BatchCase, lot: Lot, limit:
   const to = batch.mixed?.epoch ?? closedAtLatest(index, batch);
   // By no zone: at what hour of that day it came is not in the record either.
   const from = (dayNumber(lot.received) ?? Number.POSITIVE_INFINITY) * DAY_SECONDS;
-  const known = to > from ? index.shop.warmth(from, to) : undefined;
+  const known = index.shop.warmth(from, to);
   if (!known) return find("lot-storage/not-known", "caution", { lot: lot.id }, { limit, alsoOn: [lotRef(lot.id)] });
   const alsoOn = [lotRef(lot.id), ...index.shop.restsOn(from, to)];
   const values = { lot: lot.id, least: known.least, greatest: known.greatest };
@@ -45,7 +45,7 @@ export function serviceHeat(c: BatchCase): Finding[] {
   const limit: Limit = { code: "limit/service", values: { asked: asked.typed }, from: sheetOf(adhesive) };
   const from = closedAtLatest(index, batch);
   const to = index.record.entries.at(-1)?.dayStart ?? from;
-  const known = to > from ? index.shop.warmth(from, to) : undefined;
+  const known = index.shop.warmth(from, to);
   if (!known) return [];
   const beside = { limit, alsoOn: index.shop.restsOn(from, to) };
   const values = { greatest: known.greatest, asked: asked.typed };
