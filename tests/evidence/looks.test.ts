@@ -77,6 +77,23 @@ describe("Who may answer for work", () => {
     expect(refused(index, "also", new Set(["wing", "rib"]))).toBeUndefined();
   });
 
+  it("is nobody who worked before the record was kept, on who knows which assembly", () => {
+    const line = {
+      ...hours("ins", "rib"),
+      span: { typed: "2021", from: "2021-01-01", to: "2021-12-31" },
+      source: "log",
+    };
+    const earlier = (assemblyId: string | undefined) => {
+      const lines = [{ ...line, assembly: assemblyId }];
+      const file = { id: "before", place, file: "before.md", audience: "public" as const, title: "", lines, body: [] };
+      const made = record({ assemblies: TREE, entries: [] });
+      const of = recordIndexOf({ ...made, earlier: [file], aircraft: { ...made.aircraft, people: PEOPLE } });
+      return refused(of, "ins", new Set(["wing"]));
+    };
+    expect(earlier(undefined)).toEqual({ because: "worked", restsOn: [ref("earlier hours", "before")] });
+    expect([earlier("rib"), earlier("wing")?.because]).toEqual([undefined, "worked"]);
+  });
+
   it("of a departure is one who worked neither on its assembly nor where a measurement names it", () => {
     const standing = (change: Partial<Departure>, of = index) =>
       standingOf(of, departure("D-1", { reference: "letter 4", ...change }));

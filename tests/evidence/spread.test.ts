@@ -54,12 +54,17 @@ describe("The spread of a session", () => {
     const second = batch("B-2", { joints: ["W-1", "W-2"] });
     expect(told([0.2, 0.2], [batch("B-1"), second])?.[0]).toMatch(/^meets: 120.0 g mixed over 4000 cm²/u);
     expect(told([0.2, 0.3], [batch("B-1"), second])?.[0]).toMatch(/^caution: 120.0 g mixed over 5000 cm²/u);
+    const another = batch("B-2", {}, "2025-03-11");
+    expect(told([0.2], [batch("B-1"), another])?.[0]).toMatch(/^meets: 60.0 g mixed over 2000 cm²/u);
   });
 
   it("is not known without an area or an amount, and is not asked without a figure or a joint", () => {
     const unknown =
       "caution: How much was mixed, or the area that was glued with it, is not noted, so nothing shows that there was enough to spread. the record itself";
     expect(told([undefined])).toEqual([unknown]);
+    expect(told([0])).toEqual([unknown]);
+    expect(told([undefined, 0.2], [batch("B-1", { joints: ["W-1", "W-2"] })])).toEqual([unknown]);
+    expect(told([0.2, undefined], [batch("B-1", { joints: ["W-1", "W-2"] })])).toEqual([unknown]);
     expect(told([0.2], [batch("B-1", { resin: { lot: "R-1" } })])).toEqual([unknown]);
     expect(told([0.2], [batch("B-1", { joints: [] })])).toEqual([]);
     expect(told([0.2], [batch("B-1")], { spread: undefined })).toEqual([]);
@@ -67,5 +72,8 @@ describe("The spread of a session", () => {
 
   it("is called the sheet's only where the sheet is attached", () => {
     expect(told([0.2], [batch("B-1")], { sheetFile: "sheet.pdf" })?.[0]).toContain("Resorcin data sheet, revision 4");
+    const made = { assemblies: [wing(0.2)], adhesives: [adhesive({ spread: SPREAD })] };
+    const { findings } = reckon(glued([batch("B-1")], [test("B-1/1")], made)).batches.get("B-1") ?? { findings: [] };
+    expect(findings.find(({ rule }) => rule === "spread")?.limit?.text).toContain("300 g/m²");
   });
 });
