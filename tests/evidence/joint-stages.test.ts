@@ -51,7 +51,7 @@ describe("A joint glued in stages", () => {
   it("waits for a stage that is to come, and for being said to be complete", () => {
     const some = both([stage(FIRST, 1, 4)], [stage(SECOND, 2)]);
     expect(fileOf(some)?.state).toBe("pending");
-    expect(told(some)).toEqual(["waits: Of its 4 stages 3 and 4 are not glued, and it is not said to be complete."]);
+    expect(told(some)).toEqual(["waits: Stages 3 and 4 of 4 are not glued, and it is not said to be complete."]);
     expect(told(both([stage(FIRST, 1)], [stage(SECOND, 2)]))).toEqual([
       "waits: All 2 stages said of it are glued, and it is not said to be complete.",
     ]);
@@ -64,11 +64,11 @@ describe("A joint glued in stages", () => {
     const left = both([stage(FIRST, 1)], [stage(SECOND, 3, 3, LAST)]);
     expect(fileOf(left)?.state).toBe("not shown");
     expect(told(left)).toEqual([
-      "unproven: It was said to be complete on 2025-04-10, and of its 3 stages 2 holds no batch.",
+      "unproven: Stage 2 of 3 holds no batch, though it was said to be complete on 2025-04-10.",
     ]);
     const fewer = both([stage(FIRST, 1, 4)], [stage(SECOND, 2, 2, LAST)]);
     expect(told(fewer)).toEqual([
-      "unproven: It was said to be complete on 2025-04-10, and of its 4 stages 3 and 4 hold no batch.",
+      "unproven: Stages 3 and 4 of 4 hold no batch, though it was said to be complete on 2025-04-10.",
     ]);
   });
 
@@ -78,7 +78,7 @@ describe("A joint glued in stages", () => {
     expect(told(unsaid)).toEqual(["unproven: It is glued in stages, and nothing says of which B-1 is."]);
     expect(told([session(FIRST, [])], { stages: 2 })).toEqual([
       "unproven: It is glued in stages, and nothing says of which B-1 is.",
-      "waits: Of its 2 stages 1 and 2 are not glued, and it is not said to be complete.",
+      "waits: Stages 1 and 2 of 2 are not glued, and it is not said to be complete.",
     ]);
     expect(told([], { stages: 2 })).toEqual([]);
   });
@@ -159,7 +159,7 @@ describe("A rework of some stages", () => {
       batches: [batch("B-3", { entry: again, pieces: [] }, "2025-05-01")],
     });
     expect(told([...three, opened([1]), one])).toEqual([
-      "unproven: It was said to be complete on 2025-05-01, and of its 3 stages 2 and 3 hold no batch.",
+      "unproven: Stages 2 and 3 of 3 hold no batch, though it was said to be complete on 2025-05-01.",
     ]);
     expect(told([...three, opened(undefined), one])).toEqual([
       "meets: Glued in 1 stage, and said to be complete on 2025-05-01.",

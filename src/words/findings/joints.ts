@@ -30,9 +30,9 @@ export const JOINTS: Sentences<JointValues> = {
   "joint-glued/not-again": () => "It has not been glued again since it was opened.",
   "joint-glued/batch": glued,
   "joint-stages/to-come": ({ stages, of }) =>
-    `Of its ${counted(of, "stage")} ${listed(stages.map(String))} ${stages.length === 1 ? "is" : "are"} not glued, and it is not said to be complete.`,
+    `${stagesNamed(stages)} of ${of} ${stages.length === 1 ? "is" : "are"} not glued, and it is not said to be complete.`,
   "joint-stages/left-out": ({ stages, of, day }) =>
-    `It was said to be complete on ${day}, and of its ${counted(of, "stage")} ${listed(stages.map(String))} ${stages.length === 1 ? "holds" : "hold"} no batch.`,
+    `${stagesNamed(stages)} of ${of} ${stages.length === 1 ? "holds" : "hold"} no batch, though it was said to be complete on ${day}.`,
   "joint-stages/unsaid": ({ batches }) =>
     `It is glued in stages, and nothing says of which ${listed(batches)} ${batches.length === 1 ? "is" : "are"}.`,
   "joint-stages/not-said-complete": ({ of }) =>
