@@ -140,6 +140,12 @@ describe("The moisture of the wood", () => {
       });
     const limit = (from: string) => ["limit/wood-moisture", { asked: RANGE }, from];
     expect(limits({})).toEqual([limit("source/sheet"), limit("source/sheet"), limit("source/sheet")]);
+    for (const about of [
+      { batch: { moisture: undefined, temperature: celsius("-300") } },
+      { batch: { moisture: undefined, humidity: pc("90") } },
+      { batch: { moisture: undefined }, climate: logged(0.8, 240) },
+    ])
+      expect(woodMoisture(caseOf(about))[0]?.limit?.code).toBe("limit/wood-moisture");
     const handbook = limit("source/handbook-moisture");
     expect(limits({ woodMoisture: undefined })).toEqual([handbook, handbook, handbook]);
   });

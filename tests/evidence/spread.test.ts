@@ -63,6 +63,7 @@ describe("The spread of a session", () => {
       "caution: How much was mixed, or the area that was glued with it, is not noted, so nothing shows that there was enough to spread. the record itself";
     expect(told([undefined])).toEqual([unknown]);
     expect(told([0])).toEqual([unknown]);
+    expect(told([0.2], [batch("B-1", { resin: { lot: "R-1" } }), batch("B-2")])).toEqual([unknown]);
     expect(told([undefined, 0.2], [batch("B-1", { joints: ["W-1", "W-2"] })])).toEqual([unknown]);
     expect(told([0.2, undefined], [batch("B-1", { joints: ["W-1", "W-2"] })])).toEqual([unknown]);
     expect(told([0.2], [batch("B-1", { resin: { lot: "R-1" } })])).toEqual([unknown]);

@@ -174,6 +174,9 @@ function struckIn(chance: Chance, own: readonly Site[]): Stated | undefined {
   return { name: `${fact.name} ${struck}`, facts: nested(own, [...fact.path, "struck"], [struck]) as Stated["facts"] };
 }
 
+/** Of a piece's legs the first is the one that is pressed: in another order they state something else. */
+const TOLD_IN_ORDER: ReadonlySet<string> = new Set(["entry batches[].pieces[].legs"]);
+
 /** Keys of a block or items of a list in another order. */
 function reordered(chance: Chance, texts: Texts, values: Values): Edit | undefined {
   const site = chance.of(
@@ -183,5 +186,5 @@ function reordered(chance: Chance, texts: Texts, values: Values): Edit | undefin
   const value = Array.isArray(site.value)
     ? chance.shuffled(site.value)
     : Object.fromEntries(chance.shuffled(Object.entries(site.value)));
-  return at(texts, "reorder", site, value);
+  return at(texts, TOLD_IN_ORDER.has(site.name) ? "alter" : "reorder", site, value);
 }

@@ -179,7 +179,7 @@ export const STATES: Listed = {
   "entry batches[].pieces[].id": "which piece it is",
   "entry batches[].pieces[].procedure": "by which procedure a piece was made",
   "entry batches[].pieces[].lot": "of what wood a piece is",
-  "entry batches[].pieces[].legs": "of what wood each leg of a piece is",
+  "entry batches[].pieces[].legs": "of what wood each leg of a piece is, and which of them is pressed",
   "entry batches[].pieces[].legs[].lot": "of what wood a leg is",
   "entry batches[].pieces[].legs[].thickness": "how thick a leg is",
   "entry batches[].pieces[].scraps": "that a piece is of the joint's own scraps",
