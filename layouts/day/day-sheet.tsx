@@ -1,8 +1,10 @@
 import type { JSX } from "preact";
 import { byDefault } from "../../src/pages/evidence/by-default.ts";
+import { PART_WORDS } from "../../src/pages/evidence/part-words.ts";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { quantityWords, timberInUnits } from "../../src/words/quantities.ts";
+import { type AdhesivePart, MADE, partsNoted } from "../../src/facts/build/adhesive-kind.ts";
 import type { Batch, Component, Ref } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { DayStages } from "./day-stages.tsx";
@@ -60,28 +62,31 @@ function amount(component: Component, site: Site): string {
   return quantity === undefined ? "amount not noted" : quantityWords(quantity, site.shown.record.aircraft.units);
 }
 
-interface PartProps {
+function Part({
+  site,
+  from,
+  part,
+  component,
+  batch,
+}: {
   readonly site: Site;
   readonly from: string;
-  readonly word: "resin" | "hardener";
+  readonly part: AdhesivePart;
+  readonly component: Component;
   readonly batch: Batch;
-}
-
-function Part({ site, from, word, batch }: PartProps): JSX.Element | null {
-  const component = batch[word];
-  if (component === undefined) return null;
+}): JSX.Element {
   return (
     <>
-      <dt>{word === "resin" ? "Resin" : "Hardener"}</dt>
+      <dt>{PART_WORDS[part]}</dt>
       <dd>
         {amount(component, site)}
-        {component.lot === undefined ? (
+        {part === "water" ? null : component.lot === undefined ? (
           ", lot not noted"
         ) : (
           <>
             {" "}
             of <To site={site} from={from} to={{ kind: "lot", id: component.lot }} />
-            {byDefault(site.shown, batch, `lot of ${word}`)}
+            {part === "resin" || part === "hardener" ? byDefault(site.shown, batch, `lot of ${part}`) : ""}
           </>
         )}
       </dd>
@@ -134,9 +139,10 @@ function BatchPart({
           </To>
           {byDefault(site.shown, batch, "adhesive")}
         </dd>
-        <Part site={site} from={from} word="resin" batch={batch} />
-        <Part site={site} from={from} word="hardener" batch={batch} />
-        <Mixed batch={batch} />
+        {partsNoted<Component>(batch).map(({ part, noted }) => (
+          <Part site={site} from={from} part={part} component={noted} batch={batch} />
+        ))}
+        <Mixed batch={batch} isMixed={MADE[record.adhesives.get(batch.adhesive)?.kind ?? "two-part"].mixed} />
         <Left site={site} batch={batch} />
         {shop.length === 0 ? null : (
           <>
@@ -153,10 +159,16 @@ function BatchPart({
   );
 }
 
-function Mixed({ batch: { mixed, closed } }: { readonly batch: Batch }): JSX.Element | null {
+function Mixed({
+  batch: { mixed, closed },
+  isMixed,
+}: {
+  readonly batch: Batch;
+  readonly isMixed: boolean;
+}): JSX.Element | null {
   return mixed === undefined ? null : (
     <>
-      <dt>Mixed</dt>
+      <dt>{isMixed ? "Mixed" : "First spread"}</dt>
       <dd>
         {mixed.typed}
         {closed === undefined ? "" : `, closed ${closed.typed}`}

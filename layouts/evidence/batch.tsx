@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import type { BatchFile } from "../../src/evidence/types.ts";
 import { byDefault, entriesOf } from "../../src/pages/evidence/by-default.ts";
 import { batchPage, type BatchPage } from "../../src/pages/evidence/batch-page.ts";
+import { PART_WORDS } from "../../src/pages/evidence/part-words.ts";
 import { addressOf } from "../../src/pages/address.ts";
 import { BATCH_MEANS, deciding } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords } from "../../src/words/dates.ts";
@@ -137,10 +138,12 @@ export function ComponentTable({ page, site, from }: Where & { readonly page: Ba
     >
       {page.components.map(({ part, amount, lot, keeps, usual }) => (
         <tr>
-          <th scope="row">{part}</th>
+          <th scope="row">{PART_WORDS[part]}</th>
           <td class="number">{amount}</td>
           <td>
-            {lot === undefined ? (
+            {part === "water" ? (
+              ""
+            ) : lot === undefined ? (
               "not noted, or not shown"
             ) : (
               <>

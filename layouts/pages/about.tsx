@@ -3,6 +3,7 @@ import { KNOWN_WORDS, limitsOfAdhesive, limitsOfProcedure } from "../../src/page
 import type { Limit } from "../../src/pages/story/about.ts";
 import { anchor, relative } from "../../src/pages/address.ts";
 import { toldRules } from "../../src/words/findings/told.ts";
+import { MADE } from "../../src/facts/build/adhesive-kind.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { AboutVerdicts } from "./about-verdicts.tsx";
 import { Page, Prose } from "../shell/page.tsx";
@@ -73,7 +74,7 @@ function Cautions(): JSX.Element {
           The record shows what was written down; it does not certify airworthiness. The drawings, the adhesive maker’s
           data sheet, the authority’s rules and the inspector’s judgement stand above every limit here.
         </li>
-        <li>Epoxy resin and hardener sensitise the skin: gloves and ventilation.</li>
+        <li>Resins, hardeners and other adhesives can sensitise the skin: gloves and ventilation.</li>
         <li>Wood dust and solvent vapour: extraction, and nothing that can ignite them.</li>
         <li>Test pieces break with force: eye protection and a guard.</li>
       </ul>
@@ -142,7 +143,7 @@ function Adhesives({ site }: { readonly site: Site }): JSX.Element {
                 <thead>
                   <tr>
                     <th scope="col">At</th>
-                    <th scope="col">Mixed</th>
+                    <th scope="col">{MADE[adhesive.kind].mixed ? "Mixed" : "Amount"}</th>
                     <th scope="col">Time</th>
                   </tr>
                 </thead>
@@ -150,7 +151,7 @@ function Adhesives({ site }: { readonly site: Site }): JSX.Element {
                   {adhesive.workingLife.map(({ temperature, mass, time }) => (
                     <tr>
                       <td>{temperature.typed}</td>
-                      <td>{mass.typed}</td>
+                      <td>{mass?.typed ?? "any amount"}</td>
                       <td>{time.typed}</td>
                     </tr>
                   ))}

@@ -16,6 +16,7 @@ import type {
   Rejection,
   Rework,
 } from "../facts/types.ts";
+import type { PartPair } from "../facts/build/adhesive-kind.ts";
 import type { RuleId } from "./codes/rules.ts";
 import type { FindingCode, Saying } from "./saying.ts";
 import type { Cure } from "./types/cure.ts";
@@ -76,9 +77,10 @@ export interface BatchFile {
   readonly pieces: readonly PieceFile[];
   readonly recalls: readonly Recall[];
   readonly rejection?: Rejection;
-  /** Hardener over resin as mixed, by the way it was measured. */
+  /** The second part over the first (hardener over resin, water over powder) as mixed, by the way it was measured. */
   readonly ratio?: {
     readonly by: "mass" | "volume";
+    readonly parts: PartPair;
     readonly found: number;
     readonly nominal: number;
     readonly error: number;

@@ -55,11 +55,11 @@ export interface Tolerance {
   readonly plus: number;
 }
 
-/** Parts of resin to parts of hardener. */
+/** Parts of the first to parts of the second: of resin to hardener, of powder to water. */
 export interface MixRatio {
-  /** As typed, such as `100 : 83`: parts of resin to parts of hardener. */
+  /** As typed, such as `100 : 83`: parts of the first to parts of the second. */
   readonly typed: string;
-  readonly hardenerOverResin: number;
+  readonly secondOverFirst: number;
   readonly tolerance?: Quantity;
 }
 

@@ -4,14 +4,14 @@ import type { Explained } from "./explained.ts";
 export const GLUE = {
   "mix-two-ways": {
     title: "A mix by mass and by volume",
-    happened: "Resin and hardener are not both given by mass, or both by volume.",
+    happened: "The parts of a mix are not all given by mass, or all by volume.",
     why: "The ratio cannot be reckoned across the two without guessing densities.",
     mend: "Keep the way by which the ratio was measured.",
     example: ["@ entries/2025-03-22-looked.md", "- resin: { volume: 40 ml }", "+ resin: { volume: 40 ml, mass: 46 g }"],
   },
   "more-waste-than-mix": {
     title: "More left over than was mixed",
-    happened: "The `waste` of a batch is more than its resin and hardener together.",
+    happened: "The `waste` of a batch is more than all that was mixed for it.",
     why: "No more can be left in a cup than was put into it.",
     mend: "Correct the waste, or what was mixed.",
     example: ["@ entries/2025-03-08-caps.md", "- scale: 0.1 g", "+ scale: 0.1 g", "+     waste: 90 g"],
@@ -30,8 +30,23 @@ export const GLUE = {
     mend: "Write the lot that was used, or correct the lot's own file.",
     example: ["@ entries/2025-03-08-caps.md", "- timber: [S-1]", "+ timber: [R-1]"],
   },
+  "no-such-part": {
+    title: "A part that the adhesive has not",
+    happened:
+      "A batch, a lot or a sheet names resin, hardener, glue, powder or water, or a ratio, that its adhesive does not have by its `kind`.",
+    why: "What an adhesive is made of decides what is asked of its batches: a hardener that its kind leaves out would never be held against a ratio.",
+    mend: "Write what went in as the parts of the adhesive that was used, or correct its `kind`.",
+    example: ["@ adhesives/resin-7.md", "- title: Resin seven", "+ title: Resin seven", "+ kind: powder-and-water"],
+  },
+  "half-a-sheet": {
+    title: "A line of a sheet without what its adhesive needs",
+    happened: "Densities are not given for all parts, or a working life of a two-part adhesive has no mass.",
+    why: "A ratio cannot be turned with half of the densities, and a time for a small cup would let a big one pass.",
+    mend: "Add what the sheet gives, or take away what it gives only in part.",
+    example: ["@ adhesives/resin-7.md", "- mass: 100 g, time: 45 min", "+ time: 45 min"],
+  },
   "lot-without-adhesive": {
-    title: "A lot of resin or hardener without its adhesive",
+    title: "A lot of a part without its adhesive",
     happened: "It is not said to which adhesive the lot belongs.",
     why: "Resin of one adhesive with hardener of another would pass unseen.",
     mend: "Add `adhesive:` with the one it is a part of.",

@@ -1,5 +1,6 @@
 /** A record that was not held against itself, with only those facts in it whose names it knows. */
-import type { Batch, Piece, Record } from "../facts/types.ts";
+import { partsNoted } from "../facts/build/adhesive-kind.ts";
+import type { Batch, Component, Piece, Record } from "../facts/types.ts";
 
 /** Names of lots that are not known go, so that what they stood for is not shown; a piece or a batch that cannot be judged goes. */
 export function onlyKnown(record: Record): Record {
@@ -13,8 +14,7 @@ export function onlyKnown(record: Record): Record {
     lot(one.legs?.some((leg) => leg.lot !== undefined && !record.lots.has(leg.lot)) ? { ...one, legs: [] } : one);
   const batch = (one: Batch): Batch => ({
     ...one,
-    ...(one.resin && { resin: lot(one.resin) }),
-    ...(one.hardener && { hardener: lot(one.hardener) }),
+    ...Object.fromEntries(partsNoted<Component>(one).map(({ part, noted }) => [part, lot(noted)])),
     timber: one.timber.filter((id) => record.lots.has(id)),
     joints: one.joints.filter((id) => joints.has(id)),
     pieces: one.pieces.filter(({ procedure }) => record.procedures.has(procedure)).map(piece),

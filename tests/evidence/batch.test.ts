@@ -301,7 +301,7 @@ describe("Working life", () => {
     expect(
       after("working-life", poured, {
         density: undefined,
-        byVolume: { typed: "5 : 3", hardenerOverResin: 0.6, tolerance: pc("5") },
+        byVolume: { typed: "5 : 3", secondOverFirst: 0.6, tolerance: pc("5") },
       }),
     ).toEqual(["not shown", "unproven"]);
   });

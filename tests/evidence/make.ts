@@ -30,7 +30,8 @@ export const adhesive = (change: Partial<Adhesive> = {}): Adhesive => ({
   place,
   title: "Resorcin",
   sheet: "Resorcin data sheet, revision 4",
-  byMass: { typed: "100 : 50", hardenerOverResin: 0.5, tolerance: pc("5") },
+  kind: "two-part",
+  byMass: { typed: "100 : 50", secondOverFirst: 0.5, tolerance: pc("5") },
   density: { resin: gcc("1.2"), hardener: gcc("1.0") },
   workingLife: [
     { temperature: celsius("25"), mass: g("100"), time: min("30") },

@@ -22,7 +22,7 @@ describe("Mix ratio", () => {
     expect(after("mix-doubt", weigh("40.0", "20.9"))).toEqual(["shown", "meets"]);
     const { error = 0, doubt = 0 } = fileOf(weigh("40.0", "20.9")).ratio ?? {};
     const within = (tolerance: number) => ({
-      byMass: { typed: "100 : 50", hardenerOverResin: 0.5, tolerance: { ...pc("5"), value: tolerance } },
+      byMass: { typed: "100 : 50", secondOverFirst: 0.5, tolerance: { ...pc("5"), value: tolerance } },
     });
     expect(after("mix-doubt", weigh("40.0", "20.9"), within(error + doubt))).toEqual(["shown", "meets"]);
     expect(after("mix-doubt", weigh("40.0", "20.9"), within(error + doubt - 1e-6))).toEqual(["not shown", "unproven"]);
@@ -72,7 +72,7 @@ describe("Mix ratio", () => {
     ]);
     expect(after("mix-ratio", { resin: { lot: "R-1", volume: ml("40") } })).toEqual(["not shown", "unproven"]);
     expect(after("mix-ratio", {}, { byMass: undefined })).toEqual(["not shown", "unproven"]);
-    expect(after("mix-ratio", {}, { byMass: { typed: "100 : 50", hardenerOverResin: 0.5 } })).toEqual([
+    expect(after("mix-ratio", {}, { byMass: { typed: "100 : 50", secondOverFirst: 0.5 } })).toEqual([
       "not shown",
       "unproven",
     ]);
@@ -93,13 +93,13 @@ describe("Mix ratio", () => {
       said({ resin: undefined, hardener: { lot: "H-1", volume: ml("24.0") } }),
     ]).toEqual([half, half, half, half]);
     const noRatio = "The data sheet gives no usable ratio by mass, and none that its densities could turn into one.";
-    expect(said({}, { byMass: { typed: "100 : 0", hardenerOverResin: 0, tolerance: pc("5") } })).toBe(noRatio);
+    expect(said({}, { byMass: { typed: "100 : 0", secondOverFirst: 0, tolerance: pc("5") } })).toBe(noRatio);
     expect(
       said(
         {},
         {
           byMass: undefined,
-          byVolume: { typed: "5 : 3", hardenerOverResin: 0.6, tolerance: pc("5") },
+          byVolume: { typed: "5 : 3", secondOverFirst: 0.6, tolerance: pc("5") },
           density: { resin: { ...g("0"), value: 0 }, hardener: { ...g("0"), value: 0 } },
         },
       ),
@@ -117,7 +117,7 @@ describe("Mix ratio", () => {
     );
     expect(
       sentence(
-        fileOf({ ...weigh("40.000", "20.992"), ...fine }, { byMass: { typed: "100 : 50", hardenerOverResin: 0.5 } }),
+        fileOf({ ...weigh("40.000", "20.992"), ...fine }, { byMass: { typed: "100 : 50", secondOverFirst: 0.5 } }),
         "mix-ratio",
       ),
     ).toContain("5.0 % too much hardener; the data sheet as entered gives no tolerance to hold that against.");
@@ -135,7 +135,7 @@ describe("Mix ratio", () => {
       error: expect.closeTo(0, 12),
     });
     expect(fileOf(poured).verdict).toBe("shown");
-    const byVolume = { typed: "5 : 3", hardenerOverResin: 0.6, tolerance: pc("5") };
+    const byVolume = { typed: "5 : 3", secondOverFirst: 0.6, tolerance: pc("5") };
     expect(fileOf(poured, { byVolume }).ratio?.nominal).toBe(0.6);
     expect(fileOf({}, { byMass: undefined, byVolume }).ratio?.nominal).toBeCloseTo(0.5, 12);
     expect(after("mix-ratio", poured, { density: undefined })).toEqual(["not shown", "unproven"]);

@@ -17,7 +17,7 @@ export interface Ground {
   readonly extra: boolean;
 }
 
-export const LOT_KINDS = ["resin", "hardener", "timber"] as const;
+export const LOT_KINDS = ["resin", "hardener", "timber", "glue", "powder"] as const;
 
 export interface Made {
   readonly id: string;
@@ -60,6 +60,8 @@ export function prose(ground: Ground, where: string, owner: Audience, links: rea
   ].join("\n");
 }
 
+const ADHESIVE_OF = { resin: "glue", hardener: "glue", timber: undefined, glue: "glue-one", powder: "glue-powder" };
+
 export function lots(ground: Ground): ReadonlyMap<(typeof LOT_KINDS)[number], readonly Made[]> {
   const { words, files, pick, extra } = ground;
   const made = LOT_KINDS.map(
@@ -80,7 +82,7 @@ export function lots(ground: Ground): ReadonlyMap<(typeof LOT_KINDS)[number], re
               {
                 title: words.say(`${where}: title`, audience),
                 material,
-                adhesive: material === "timber" ? undefined : "glue",
+                adhesive: ADHESIVE_OF[material],
                 number: words.say(`${where}: number`, audience),
                 cost: words.money(`${where}: cost`, audience),
                 supplier: words.say(`${where}: supplier`, audience, { kind: "suppliers" }),

@@ -151,6 +151,15 @@ async function parts(ground: Ground): Promise<void> {
     },
     prose(ground, "adhesive", "public"),
   );
+  for (const [id, kind] of [
+    ["glue-one", "one-part"],
+    ["glue-powder", "powder-and-water"],
+  ] as const)
+    files[`adhesives/${id}.md`] = file({
+      title: say(`${kind}: title`),
+      kind,
+      sheet: say(`${kind}: name of the sheet`),
+    });
   files["procedures/legs.md"] = file(
     {
       title: say("procedure: title"),

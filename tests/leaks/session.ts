@@ -68,6 +68,7 @@ export async function session(around: Around, day: string, audience: Audience, j
           hardener: { lot: kept.hardener },
           discarded: say("why a cup was thrown away"),
         },
+        ...otherGlue(batch, lot, number),
       ],
       stages: [{ joint, stage: "1 of 2", batches: [batch], complete: "yes" }],
       thermometer: [thermometer(words, where, audience, day)],
@@ -191,6 +192,23 @@ const inUse = (lots: { readonly resin: string; readonly hardener: string }, numb
     },
   ],
 });
+
+/** Batches of adhesives that are not of two parts. */
+function otherGlue(
+  batch: string,
+  lot: (kind: string) => string,
+  number: (what: string, unit: string, whole?: number) => string,
+): Value[] {
+  return [
+    { id: `${batch}-g`, adhesive: "glue-one", glue: { lot: lot("glue"), mass: number("mass of glue", "g", 23) } },
+    {
+      id: `${batch}-p`,
+      adhesive: "glue-powder",
+      powder: { lot: lot("powder"), mass: number("mass of powder", "g", 24) },
+      water: { mass: number("mass of water", "g", 12) },
+    },
+  ];
+}
 
 type PieceMade = Made & { readonly trial?: MadeTrial };
 

@@ -88,8 +88,8 @@ describe("Quantities as they are written", () => {
   });
 
   it("reads ratios as parts of resin to parts of hardener", () => {
-    expect(readRatio("100 : 83")).toEqual({ value: { typed: "100 : 83", hardenerOverResin: 0.83 } });
-    expect(readRatio("2:1")).toEqual({ value: { typed: "2:1", hardenerOverResin: 0.5 } });
+    expect(readRatio("100 : 83")).toEqual({ value: { typed: "100 : 83", secondOverFirst: 0.83 } });
+    expect(readRatio("2:1")).toEqual({ value: { typed: "2:1", secondOverFirst: 0.5 } });
   });
 });
 

@@ -1,4 +1,5 @@
 /** What one batch is judged by. */
+import { isLotPart, type LotPart, MADE } from "../../facts/build/adhesive-kind.ts";
 import type { Adhesive, Batch, Lot, Ref } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import { finder, type Finder } from "../finding.ts";
@@ -34,12 +35,13 @@ export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly Pie
   };
 }
 
-/** The lots noted for resin and hardener, in that order. */
+/** The lots noted for each part of its adhesive that comes in lots, in the order of the parts. */
 export function componentLots({
   index,
   batch,
-}: BatchCase): { readonly material: "resin" | "hardener"; readonly lot?: Lot }[] {
-  return (["resin", "hardener"] as const).map((material) => {
+  adhesive,
+}: BatchCase): { readonly material: LotPart; readonly lot?: Lot }[] {
+  return MADE[adhesive.kind].parts.filter(isLotPart).map((material) => {
     const id = batch[material]?.lot;
     return { material, lot: id === undefined ? undefined : lookUp(index.record.lots, id, "lot") };
   });

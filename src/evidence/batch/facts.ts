@@ -4,25 +4,30 @@ import { equilibriumMoisture } from "../../reckoning/climate/equilibrium-moistur
 import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../reckoning/mixing/mix-ratio.ts";
 import { ratioDoubt } from "../../reckoning/mixing/ratio-doubt.ts";
 import { lifeRow } from "../../reckoning/mixing/working-life.ts";
+import { type AdhesivePart, MADE, type PartPair } from "../../facts/build/adhesive-kind.ts";
 import type { Adhesive, Batch, MixRatio, Quantity } from "../../facts/types.ts";
 import type { BatchFile } from "../types.ts";
 
 export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoint" | "openFor"> {
   readonly life?: Life;
-  readonly measured?: Measured;
+  /** How both parts of the ratio were measured. */
+  readonly measuredBy?: Way;
   readonly ratio?: Ratio;
-  /** Of resin and hardener together, kg. */
+  /** Of all parts together, kg. */
   readonly mass?: number;
-  /** Of the mass, what was not spread, kg. */
+  /** What was there to spread, kg: the same, but of parts applied apart that of the first alone, by which their sheets give it. */
+  readonly forSpread?: number;
+  /** Of that, what was not spread, kg. */
   readonly waste?: number;
 }
 
-/** Both components, measured in the same way. */
-export interface Measured {
-  readonly by: "mass" | "volume";
-  readonly resin: Quantity;
-  readonly hardener: Quantity;
+/** Parts, all measured in the same way. */
+interface Measured {
+  readonly by: Way;
+  readonly amounts: readonly { readonly part: AdhesivePart; readonly amount: Quantity }[];
 }
+
+type Way = "mass" | "volume";
 
 /** The row of the data sheet that gives the working life. */
 interface Life {
@@ -32,7 +37,10 @@ interface Life {
 
 /** `doubt` is a share of the nominal ratio, as is `error`; undefined where no reading step is known. */
 export interface Ratio {
-  readonly by: "mass" | "volume";
+  readonly by: Way;
+  readonly parts: PartPair;
+  /** As typed, in the order of the parts. */
+  readonly amounts: readonly [string, string];
   readonly found: number;
   readonly nominal: number;
   readonly error: number;
@@ -46,57 +54,78 @@ export interface Ratio {
 
 /** `logged` is the greatest that the logger read while it was glued, °C: the working life is that of the warmer of it and the note. */
 export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): BatchFacts {
-  const measured = measuredOf(batch);
-  const mass = measured && massOf(measured, adhesive);
+  const { parts, pair, mixed } = MADE[adhesive.kind];
+  const whole = measuredOf(batch, parts);
+  const mass = whole && massOf(whole, adhesive);
+  const counted = measuredOf(batch, mixed ? parts : parts.slice(0, 1));
+  const forSpread = counted && massOf(counted, adhesive);
   const known = [batch.temperature?.value, logged].filter((value) => value !== undefined);
   const warmest = known.length === 0 ? undefined : Math.max(...known);
   const climate =
     batch.temperature && batch.humidity ? ([batch.temperature.value, batch.humidity.value] as const) : undefined;
   const rows = adhesive.workingLife.map((row) => ({
     temperature: row.temperature.value,
-    mass: row.mass.value,
+    // A sheet that names no mass gives the time for any.
+    mass: row.mass?.value ?? Number.POSITIVE_INFINITY,
     time: row.time.value,
     row,
   }));
   return {
-    measured,
+    measuredBy: pair && measuredOf(batch, pair)?.by,
     mass,
-    waste: measured && mass !== undefined ? wasteOf(batch, measured, mass) : undefined,
-    ratio: measured && ratioOf(batch, adhesive, measured),
+    forSpread,
+    waste: counted && forSpread !== undefined ? wasteOf(batch, counted, forSpread) : undefined,
+    ratio: pair && ratioOf(batch, adhesive, pair),
     moistureEstimate: climate && equilibriumMoisture(...climate),
     dewPoint: climate && dewPoint(...climate),
     openFor: batch.mixed && batch.closed ? batch.closed.epoch - batch.mixed.epoch : undefined,
-    life: warmest === undefined || mass === undefined ? undefined : lifeRow(rows, warmest, mass),
+    life: warmest === undefined ? undefined : lifeRow(rows, warmest, mass ?? Number.POSITIVE_INFINITY),
   };
 }
 
-function measuredOf({ resin, hardener }: Batch): Measured | undefined {
-  if (resin?.mass && hardener?.mass) return { by: "mass", resin: resin.mass, hardener: hardener.mass };
-  if (resin?.volume && hardener?.volume) return { by: "volume", resin: resin.volume, hardener: hardener.volume };
+function measuredOf(batch: Batch, parts: readonly AdhesivePart[]): Measured | undefined {
+  for (const by of ["mass", "volume"] as const) {
+    const amounts = parts.flatMap((part) => {
+      const amount = batch[part]?.[by];
+      return amount === undefined ? [] : [{ part, amount }];
+    });
+    if (amounts.length === parts.length) return { by, amounts };
+  }
   return undefined;
 }
 
-function massOf({ by, resin, hardener }: Measured, { density }: Adhesive): number | undefined {
-  if (by === "mass") return resin.value + hardener.value;
-  return density && resin.value * density.resin.value + hardener.value * density.hardener.value;
+function massOf({ by, amounts }: Measured, { density }: Adhesive): number | undefined {
+  const masses = amounts.map(
+    ({ part, amount }) => amount.value * (by === "mass" ? 1 : (density?.[part]?.value ?? Number.NaN)),
+  );
+  const mass = sum(masses);
+  return Number.isNaN(mass) ? undefined : mass;
 }
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** Waste is measured as the mix was (`record/checks/batches`): of a mix by volume the same share of its mass. */
-function wasteOf({ waste }: Batch, { resin, hardener }: Measured, mass: number): number | undefined {
-  return waste && (mass * waste.value) / (resin.value + hardener.value);
+function wasteOf({ waste }: Batch, { amounts }: Measured, mass: number): number | undefined {
+  return waste && (mass * waste.value) / sum(amounts.map(({ amount }) => amount.value));
 }
 
-function ratioOf(batch: Batch, adhesive: Adhesive, { by, resin, hardener }: Measured): Ratio | undefined {
-  const sheet = sheetRatio(adhesive, by);
-  const found = mixRatio(resin.value, hardener.value);
+function ratioOf(batch: Batch, adhesive: Adhesive, parts: PartPair): Ratio | undefined {
+  const measured = measuredOf(batch, parts);
+  const [first, second] = measured?.amounts ?? [];
+  if (!measured || !first || !second) return undefined;
+  const { by } = measured;
+  const sheet = sheetRatio(adhesive, by, parts);
+  const found = mixRatio(first.amount.value, second.amount.value);
   if (!sheet || found === undefined) return undefined;
   const error = ratioError(found, sheet.nominal);
   if (error === undefined) return undefined;
-  const step = stepOf(batch, resin, hardener);
-  const relative = step && ratioDoubt(resin.value, hardener.value, step.value);
+  const step = stepOf(batch, first.amount, second.amount);
+  const relative = step && ratioDoubt(first.amount.value, second.amount.value, step.value);
   const doubt = relative === undefined ? undefined : relative * (1 + error);
   return {
     by,
+    parts,
+    amounts: [first.amount.typed, second.amount.typed],
     found,
     error,
     step,
@@ -115,18 +144,19 @@ interface SheetRatio {
 }
 
 /** The sheet's ratio in the measure that was used; from the other measure by the densities where it gives only that. */
-function sheetRatio({ byMass, byVolume, density }: Adhesive, by: "mass" | "volume"): SheetRatio | undefined {
+function sheetRatio({ byMass, byVolume, density }: Adhesive, by: Way, parts: PartPair): SheetRatio | undefined {
   const [own, other] = by === "mass" ? [byMass, byVolume] : [byVolume, byMass];
-  if (own) return { nominal: own.hardenerOverResin, from: own, converted: false };
-  if (!other || !density) return undefined;
+  if (own) return { nominal: own.secondOverFirst, from: own, converted: false };
+  const [first, second] = parts.map((part) => density?.[part]?.value);
+  if (!other || first === undefined || second === undefined) return undefined;
   const convert = by === "mass" ? massRatioOfVolumes : volumeRatioOfMasses;
-  const nominal = convert(other.hardenerOverResin, density.resin.value, density.hardener.value);
+  const nominal = convert(other.secondOverFirst, first, second);
   return nominal === undefined ? undefined : { nominal, from: other, converted: true };
 }
 
 /** The coarser of the noted reading step and of the last digits as typed; where none is noted, digits alone show nothing of the scale. */
-function stepOf({ scale }: Batch, resin: Quantity, hardener: Quantity): Ratio["step"] {
-  if (scale?.unit !== resin.unit) return undefined;
-  const typed = Math.max(resin.step, hardener.step);
+function stepOf({ scale }: Batch, first: Quantity, second: Quantity): Ratio["step"] {
+  if (scale?.unit !== first.unit) return undefined;
+  const typed = Math.max(first.step, second.step);
   return typed > scale.value * (1 + 1e-9) ? { value: typed } : { value: scale.value, noted: scale.typed };
 }

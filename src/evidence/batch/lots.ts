@@ -1,5 +1,6 @@
 /** Whether the lots are known, in date and not recalled. */
-import type { Lot } from "../../facts/types.ts";
+import { partsNoted } from "../../facts/build/adhesive-kind.ts";
+import type { Component, Lot } from "../../facts/types.ts";
 import { gradeOf } from "../lots/grade.ts";
 import { lastDay } from "../lots/lot-life.ts";
 import { lookUp } from "../record-index.ts";
@@ -53,5 +54,5 @@ export function timberGrade(c: BatchCase): Finding[] {
 
 /** Components and timber, each once. */
 export function lotsOf({ batch }: Pick<BatchCase, "batch">): string[] {
-  return [...new Set([batch.resin?.lot, batch.hardener?.lot, ...batch.timber].filter((id) => id !== undefined))];
+  return [...new Set([...partsNoted<Component>(batch).flatMap(({ noted }) => noted.lot ?? []), ...batch.timber])];
 }

@@ -1,21 +1,24 @@
-/** Whether hardener and resin stand in the ratio of the data sheet, and whether the scale can show it. */
+/** Whether both parts of a mix stand in the ratio of the data sheet, and whether the scale can show it. */
+import { MADE, type PartPair } from "../../facts/build/adhesive-kind.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import type { Limit } from "../types/source.ts";
 import type { Finding } from "../types.ts";
 import { GUARDED_ACCEPTANCE, sheetOf } from "../sources.ts";
 import type { BatchCase } from "./case.ts";
-import type { Measured, Ratio } from "./facts.ts";
+import type { Ratio } from "./facts.ts";
 
 export function mixRatioRule(c: BatchCase): Finding[] {
-  const { measured, ratio } = c.facts;
-  if (!measured) return [notMeasured(c)];
-  if (!ratio) return [c.find("mix-ratio/no-usable-ratio", "unproven", { by: measured.by })];
-  const mix = mixOf(measured, ratio);
+  const parts = ratioAsked(c);
+  if (!parts) return c.adhesive.kind === "applied-apart" ? [c.find("mix-ratio/applied-apart", "caution", {})] : [];
+  const { measuredBy: by, ratio } = c.facts;
+  if (!by) return [notMeasured(c, parts)];
+  if (!ratio) return [c.find("mix-ratio/no-usable-ratio", "unproven", { by })];
+  const mix = mixOf(ratio);
   if (!ratio.tolerance) return [c.find("mix-ratio/no-tolerance", "unproven", mix)];
   const { value: tolerance, typed: asked } = ratio.tolerance;
   const limit: Limit = {
     code: "limit/mix-ratio",
-    values: { ratio: ratio.asTyped, tolerance: asked },
+    values: { parts, ratio: ratio.asTyped, tolerance: asked },
     from: sheetOf(c.adhesive),
   };
   if (!atMost(Math.abs(ratio.error), tolerance))
@@ -23,14 +26,21 @@ export function mixRatioRule(c: BatchCase): Finding[] {
   return [c.find("mix-ratio/within", "meets", { ...mix, tolerance }, { limit }), doubtOf(c, ratio, tolerance)];
 }
 
-function notMeasured({ batch: { resin, hardener }, find }: BatchCase): Finding {
-  const noted = (["mass", "volume"] as const).some((measure) => resin?.[measure] || hardener?.[measure]);
-  return noted ? find("mix-ratio/not-in-one-measure", "unproven", {}) : find("mix-ratio/not-noted", "unproven", {});
+/** Of one part there is none; of parts that are not mixed it is asked where their sheet gives one. */
+function ratioAsked({ adhesive: { kind, byMass, byVolume } }: BatchCase): PartPair | undefined {
+  const { pair, mixed } = MADE[kind];
+  return mixed || byMass || byVolume ? pair : undefined;
 }
 
-function mixOf({ by, resin, hardener }: Measured, { found, asTyped, nominal, converted, error }: Ratio) {
-  const convertedTo = converted ? by : undefined;
-  return { resin: resin.typed, hardener: hardener.typed, found, asTyped, nominal, convertedTo, error };
+function notMeasured({ batch, find }: BatchCase, parts: PartPair): Finding {
+  const noted = parts.some((part) => batch[part]?.mass || batch[part]?.volume);
+  return noted
+    ? find("mix-ratio/not-in-one-measure", "unproven", { parts })
+    : find("mix-ratio/not-noted", "unproven", { parts });
+}
+
+function mixOf({ by, parts, amounts, found, asTyped, nominal, converted, error }: Ratio) {
+  return { parts, amounts, found, asTyped, nominal, convertedTo: converted ? by : undefined, error };
 }
 
 function doubtOf(c: BatchCase, { error, doubt, step }: Ratio, tolerance: number): Finding {

@@ -24,7 +24,7 @@ export function spreadRule(c: BatchCase): Finding[] {
   const joints = [...new Set(cups.flatMap((cup) => cup.joints))];
   const areas = joints.map((id) => areaOf(c, id));
   const facts = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive, "adhesive")));
-  const [area, mass] = [sum(areas), sum(facts.map((one) => one.mass))];
+  const [area, mass] = [sum(areas), sum(facts.map((one) => one.forSpread))];
   if (area === undefined || mass === undefined || !(area > 0))
     return [c.find("spread/not-known", "caution", {}, { limit })];
   const wasted = facts.flatMap(({ waste }) => waste ?? []);

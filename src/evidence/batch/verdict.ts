@@ -78,6 +78,6 @@ function verdictOf(findings: readonly Finding[]): BatchVerdict {
 
 function ratioOf({ facts: { ratio } }: BatchCase): BatchFile["ratio"] {
   if (!ratio) return undefined;
-  const { by, found, nominal, error, tolerance, doubt } = ratio;
-  return { by, found, nominal, error, tolerance: tolerance?.value, doubt };
+  const { by, parts, found, nominal, error, tolerance, doubt } = ratio;
+  return { by, parts, found, nominal, error, tolerance: tolerance?.value, doubt };
 }

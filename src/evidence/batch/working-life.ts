@@ -1,4 +1,6 @@
-/** Whether the joint was closed within the working life of the mix. */
+/** Whether the joint was closed within the working life of the adhesive. */
+import { defined } from "../../defined.ts";
+import { MADE } from "../../facts/build/adhesive-kind.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
@@ -12,13 +14,17 @@ export function workingLifeRule(c: BatchCase): Finding[] {
     facts: { mass, openFor, life },
     find,
   } = c;
-  if (!mixed || !closed || openFor === undefined) return [timeMissing(c)];
-  const times = { mixed: mixed.typed, closed: closed.typed };
+  const { workingLife, kind } = c.adhesive;
+  const began = MADE[kind].mixed ? ("mixed" as const) : ("spread" as const);
+  if (!mixed || !closed || openFor === undefined) return [timeMissing(c, began)];
+  const times = { began, mixed: mixed.typed, closed: closed.typed };
   if (openFor < 0) return [find("working-life/closed-first", "unproven", times)];
   const stood = { ...times, openFor };
   if (!temperature && !loggedWarmth(c.index.shop, c.batch))
     return [find("working-life/no-temperature", "unproven", stood)];
-  if (mass === undefined) return [find("working-life/no-mass", "unproven", stood)];
+  // The sheet of an adhesive that gets no warmer in a big cup names no mass.
+  const isByMass = kind === "two-part" || workingLife.some((row) => row.mass !== undefined);
+  if (mass === undefined && !life && isByMass) return [find("working-life/no-mass", "unproven", stood)];
   if (!life)
     return [
       find("working-life/no-row", "unproven", {
@@ -30,7 +36,7 @@ export function workingLifeRule(c: BatchCase): Finding[] {
   const { row } = life;
   const limit: Limit = {
     code: "limit/working-life",
-    values: { life: row.time.typed, mass: row.mass.typed, temperature: row.temperature.typed },
+    values: defined({ life: row.time.typed, mass: row.mass?.typed, temperature: row.temperature.typed }),
     from: sheetOf(c.adhesive),
   };
   const values = { ...stood, life: row.time.typed };
@@ -39,7 +45,9 @@ export function workingLifeRule(c: BatchCase): Finding[] {
     : [find("working-life/exceeded", "rejects", values, { limit })];
 }
 
-function timeMissing({ batch: { mixed, closed }, find }: BatchCase): Finding {
-  if (!mixed && !closed) return find("working-life/no-times", "unproven", {});
-  return mixed ? find("working-life/no-closing", "unproven", {}) : find("working-life/no-mixing", "unproven", {});
+function timeMissing({ batch: { mixed, closed }, find }: BatchCase, began: "mixed" | "spread"): Finding {
+  if (!mixed && !closed) return find("working-life/no-times", "unproven", { began });
+  return mixed
+    ? find("working-life/no-closing", "unproven", {})
+    : find("working-life/no-mixing", "unproven", { began });
 }

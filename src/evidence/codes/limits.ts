@@ -1,4 +1,5 @@
 /** What findings are held against, and the warmths that stand in for readings. Limits of the record as typed. */
+import type { PartPair } from "../../facts/build/adhesive-kind.ts";
 import type { Day } from "../../facts/types.ts";
 import type { Coded } from "./coded.ts";
 import type { NoValues } from "./no-values.ts";
@@ -9,10 +10,10 @@ interface Asked {
 }
 
 export interface LimitValues {
-  "limit/mix-ratio": { readonly ratio: string; readonly tolerance: string };
+  "limit/mix-ratio": { readonly parts: PartPair; readonly ratio: string; readonly tolerance: string };
   /** A share. */
   "limit/mix-doubt": { readonly tolerance: number };
-  "limit/working-life": { readonly life: string; readonly mass: string; readonly temperature: string };
+  "limit/working-life": { readonly life: string; readonly mass?: string; readonly temperature: string };
   "limit/shop": Asked;
   "limit/spread": Asked;
   "limit/storage": Asked;

@@ -1,4 +1,5 @@
 /** What is found of lots. */
+import type { LotPart } from "../../facts/build/adhesive-kind.ts";
 import type { Day } from "../../facts/types.ts";
 import type { NoValues } from "./no-values.ts";
 
@@ -50,8 +51,8 @@ export interface LotValues {
     readonly found: number;
     readonly limit: number;
   };
-  "lot-known/not-noted": { readonly material: "resin" | "hardener" };
-  "lot-known/noted": { readonly material: "resin" | "hardener"; readonly lot: string };
+  "lot-known/not-noted": { readonly material: LotPart };
+  "lot-known/noted": { readonly material: LotPart; readonly lot: string };
   "lot-known/timber": { readonly lots: readonly string[] };
   "lot-known/no-timber": NoValues;
   "lot-in-date/no-date": { readonly lot: string };

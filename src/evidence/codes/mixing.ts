@@ -1,10 +1,11 @@
 /** What is found of the mix and of the time until the joint was closed. Amounts, ratios and times as typed; the rest as reckoned. */
 import type { ByDefault, Day } from "../../facts/types.ts";
+import type { PartPair } from "../../facts/build/adhesive-kind.ts";
 import type { NoValues } from "./no-values.ts";
 
 interface Mix {
-  readonly resin: string;
-  readonly hardener: string;
+  readonly parts: PartPair;
+  readonly amounts: readonly [string, string];
   readonly found: number;
   readonly asTyped: string;
   readonly nominal: number;
@@ -13,6 +14,8 @@ interface Mix {
   /** Share of the nominal ratio. */
   readonly error: number;
 }
+
+type Began = "mixed" | "spread";
 
 interface Doubt {
   /** The noted reading step. */
@@ -23,6 +26,8 @@ interface Doubt {
 }
 
 interface Stood {
+  /** What began when it is said to have begun. */
+  readonly began: Began;
   readonly mixed: string;
   readonly closed: string;
   /** s */
@@ -50,8 +55,9 @@ export interface MixingValues {
   "spread/not-known": NoValues;
   "spread/enough": Spread;
   "spread/too-little": Spread;
-  "mix-ratio/not-noted": NoValues;
-  "mix-ratio/not-in-one-measure": NoValues;
+  "mix-ratio/not-noted": Pick<Mix, "parts">;
+  "mix-ratio/not-in-one-measure": Pick<Mix, "parts">;
+  "mix-ratio/applied-apart": NoValues;
   "mix-ratio/no-usable-ratio": { readonly by: "mass" | "volume" };
   "mix-ratio/no-tolerance": Mix;
   "mix-ratio/within": Mix & { readonly tolerance: number };
@@ -60,14 +66,14 @@ export interface MixingValues {
   "mix-doubt/within": Doubt;
   "mix-doubt/too-close": Doubt;
   "mix-doubt/too-coarse": Doubt;
-  "working-life/no-times": NoValues;
+  "working-life/no-times": Pick<Stood, "began">;
   "working-life/no-closing": NoValues;
-  "working-life/no-mixing": NoValues;
-  "working-life/closed-first": Pick<Stood, "mixed" | "closed">;
+  "working-life/no-mixing": Pick<Stood, "began">;
+  "working-life/closed-first": Pick<Stood, "began" | "mixed" | "closed">;
   "working-life/no-temperature": Stood;
   "working-life/no-mass": Stood;
-  /** `mass` in kg. */
-  "working-life/no-row": Stood & { readonly mass: number; readonly temperature: string };
+  /** `mass` in kg; undefined where the sheet is asked for none. */
+  "working-life/no-row": Stood & { readonly mass?: number | undefined; readonly temperature: string };
   "working-life/within": Stood & { readonly life: string };
   "working-life/exceeded": Stood & { readonly life: string };
 }

@@ -33,11 +33,11 @@ export function referenceOf(procedure: Procedure | undefined, adhesive: Adhesive
 
 export function lawOf(adhesive: Adhesive): CureLaw {
   const cure = adhesive.cure.map(({ temperature, time }) => ({ temperature: temperature.value, time: time.value }));
-  const life = adhesive.workingLife.map(({ temperature, mass, time }) => ({
-    temperature: temperature.value,
-    mass: mass.value,
-    time: time.value,
-  }));
+  // How long a glue stays open says nothing of how it cures, where it is no mix of resin and hardener.
+  const rows = adhesive.kind === "two-part" ? adhesive.workingLife : [];
+  const life = rows.flatMap(({ temperature, mass, time }) =>
+    mass === undefined ? [] : [{ temperature: temperature.value, mass: mass.value, time: time.value }],
+  );
   return cureLaw(cure, life, adhesive.temperature?.least);
 }
 

@@ -4,11 +4,19 @@ import { atMost } from "../../reckoning/compare.ts";
 import { addDays } from "../../reckoning/time/calendar.ts";
 import { massRatioOfVolumes } from "../../reckoning/mixing/mix-ratio.ts";
 import { sessionAmount } from "../../reckoning/mixing/session-amount.ts";
+import {
+  type AdhesivePart,
+  isLotPart,
+  type LotPart,
+  MADE,
+  type PartPair,
+  partsNoted,
+} from "../../facts/build/adhesive-kind.ts";
 import type { Adhesive, Batch, Component, Cut, Lot, Record, Ref } from "../../facts/types.ts";
 import { indexBy } from "../record-index.ts";
 import { finder } from "../finding.ts";
 import { lastDay } from "./lot-life.ts";
-import type { AdhesiveNeed, LotStock, Part, Stock } from "../types/stock.ts";
+import type { AdhesiveNeed, LotStock, Stock } from "../types/stock.ts";
 import type { Source } from "../types/source.ts";
 import type { Evidence, Finding } from "../types.ts";
 
@@ -20,8 +28,7 @@ export const SOON = 60;
 export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">): Stock {
   const batches = record.entries.flatMap((entry) => entry.batches);
   const uses = indexBy(batches, (batch) => [
-    batch.resin?.lot,
-    batch.hardener?.lot,
+    ...partsNoted<Component>(batch).map(({ noted }) => noted.lot),
     ...batch.timber,
     ...batch.pieces.map(({ lot }) => lot),
   ]);
@@ -58,10 +65,7 @@ function lotStock(record: Record, lot: Lot, took: Took, recalled: boolean): LotS
   const adhesive = lot.adhesive === undefined ? undefined : record.adhesives.get(lot.adhesive);
   const unit = lot.amount?.unit ?? took.cuts[0]?.amount.unit ?? "kg";
   const last = lastDay(lot, adhesive);
-  const { used, unknown } =
-    lot.material === "resin" || lot.material === "hardener"
-      ? mixed(lot.material, took, unit, adhesive)
-      : sawn(lot, took);
+  const { used, unknown } = isLotPart(lot.material) ? mixed(lot.material, took, unit, adhesive) : sawn(lot, took);
   const received = lot.amount?.value;
   const left =
     received === undefined || used === undefined || unknown.length > 0 ? undefined : Math.max(0, received - used);
@@ -80,10 +84,10 @@ function lotStock(record: Record, lot: Lot, took: Took, recalled: boolean): LotS
   };
 }
 
-function mixed(component: "resin" | "hardener", { batches }: Took, unit: string, adhesive: Adhesive | undefined): Use {
+function mixed(component: LotPart, { batches }: Took, unit: string, adhesive: Adhesive | undefined): Use {
   const takes = batches.map((batch) => ({
     batch,
-    amount: taken(batch[component], unit, adhesive?.density?.[component].value),
+    amount: taken(batch[component], unit, adhesive?.density?.[component]?.value),
   }));
   return {
     used: takes.reduce((sum, { amount }) => sum + (amount ?? 0), 0),
@@ -128,32 +132,36 @@ function needOf(adhesive: Adhesive, area: number, lots: readonly LotStock[]): Ad
   // Nothing is needed where no area waits.
   const mixed = adhesive.spread && sessionAmount(area, adhesive.spread.value, LOSS);
   if (mixed === undefined) return [];
-  const ratio = massRatio(adhesive);
-  if (ratio === undefined) return [{ adhesive: adhesive.id, mixed }];
-  const part = (material: "resin" | "hardener", needed: number): Part => ({
-    needed,
-    usable: usableOf(adhesive, material, lots),
-  });
+  const needed = neededOf(adhesive, mixed);
+  if (needed === undefined) return [{ adhesive: adhesive.id, mixed }];
+  const parts = needed.flatMap(([part, mass]) =>
+    isLotPart(part) ? [{ part, needed: mass, usable: usableOf(adhesive, part, lots) }] : [],
+  );
+  return [{ adhesive: adhesive.id, mixed, parts }];
+}
+
+function neededOf(adhesive: Adhesive, mixed: number): (readonly [AdhesivePart, number])[] | undefined {
+  const { parts, pair } = MADE[adhesive.kind];
+  if (pair === undefined) return parts.map((part) => [part, mixed]);
+  const ratio = massRatio(adhesive, pair);
+  if (ratio === undefined) return undefined;
   return [
-    {
-      adhesive: adhesive.id,
-      mixed,
-      parts: { resin: part("resin", mixed / (1 + ratio)), hardener: part("hardener", (mixed * ratio) / (1 + ratio)) },
-    },
+    [pair[0], mixed / (1 + ratio)],
+    [pair[1], (mixed * ratio) / (1 + ratio)],
   ];
 }
 
-/** Hardener over resin by mass. */
-function massRatio({ byMass, byVolume, density }: Adhesive): number | undefined {
-  if (byMass) return byMass.hardenerOverResin;
-  return (
-    byVolume && density && massRatioOfVolumes(byVolume.hardenerOverResin, density.resin.value, density.hardener.value)
-  );
+/** The second part over the first by mass. */
+function massRatio({ byMass, byVolume, density }: Adhesive, pair: PartPair): number | undefined {
+  if (byMass) return byMass.secondOverFirst;
+  const [first, second] = pair.map((part) => density?.[part]?.value);
+  if (!byVolume || first === undefined || second === undefined) return undefined;
+  return massRatioOfVolumes(byVolume.secondOverFirst, first, second);
 }
 
 /** What is in date and not recalled, kg; undefined where it cannot be told of one of these lots. */
-function usableOf(adhesive: Adhesive, material: "resin" | "hardener", lots: readonly LotStock[]): number | undefined {
-  const density = adhesive.density?.[material].value;
+function usableOf(adhesive: Adhesive, material: LotPart, lots: readonly LotStock[]): number | undefined {
+  const density = adhesive.density?.[material]?.value;
   const ours = lots.filter(
     ({ lot, life, recalled }) =>
       lot.adhesive === adhesive.id && lot.material === material && life !== "past" && !recalled,

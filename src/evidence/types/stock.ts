@@ -1,4 +1,5 @@
 /** What there should still be of what was bought. */
+import type { LotPart } from "../../facts/build/adhesive-kind.ts";
 import type { Cut, Day, Lot } from "../../facts/types.ts";
 import type { Finding } from "../types.ts";
 
@@ -24,11 +25,13 @@ export interface LotStock {
 export interface AdhesiveNeed {
   readonly adhesive: string;
   readonly mixed: number;
-  readonly parts?: { readonly resin: Part; readonly hardener: Part };
+  /** Those that come in lots; undefined where no ratio parts them. */
+  readonly parts?: readonly Part[];
 }
 
 /** `usable` is what there is in date and not recalled; undefined where some lot's is not known. */
 export interface Part {
+  readonly part: LotPart;
   readonly needed: number;
   readonly usable?: number;
 }

@@ -2,32 +2,46 @@
 import type * as z from "zod";
 import { defined } from "../../defined.ts";
 import { type Decisions, prose, show, where } from "../decisions.ts";
-import { block, list, plusMinusShare, quantity, range, ratio, words } from "../field.ts";
+import { block, choice, list, plusMinusShare, quantity, range, ratio, words } from "../field.ts";
 import { file } from "../id.ts";
 import { factOf, maybe, quantityOf, type SoundFile } from "../typing.ts";
+import { ADHESIVE_KINDS, type AdhesiveKind, type AdhesivePart, partsNoted } from "./adhesive-kind.ts";
 import type { FilePath, MixRatio, Passage, Placed, Quantity, Range } from "../values.ts";
 
 const mix = (words: string, example: string) =>
   block({
-    ratio: ratio(`Resin to hardener ${words}.`, example),
+    ratio: ratio(`Resin to hardener, or powder to water, ${words}.`, example),
     tolerance: plusMinusShare("How far the ratio may be off, as the data sheet has it.").optional(),
   });
 
+const densityOf = (what: string, example: string) =>
+  quantity({ dimension: "density", example }, `Density of the ${what}.`).optional();
+
 export const adhesiveSchema = block({
   title: words("The adhesive.", "Epoxy A, two parts"),
+  kind: choice(
+    ADHESIVE_KINDS,
+    "What it is made of: two parts mixed (as without this line), one part, powder and water, or two parts of which each goes on a face of its own.",
+  ).optional(),
   sheet: words("Name and revision of the maker's data sheet.", "Data sheet EA-7, revision 3, May 2022"),
   sheet_file: file("The data sheet itself, relative to this file.", "ea-7-rev-3.pdf").optional(),
   by_mass: mix("by mass", "100 : 83").optional(),
   by_volume: mix("by volume", "1 : 1").optional(),
   density: block({
-    resin: quantity({ dimension: "density", example: "1.16 g/cm³" }, "Density of the resin."),
-    hardener: quantity({ dimension: "density", example: "0.97 g/cm³" }, "Density of the hardener."),
+    resin: densityOf("resin", "1.16 g/cm³"),
+    hardener: densityOf("hardener", "0.97 g/cm³"),
+    glue: densityOf("glue", "1.1 g/cm³"),
+    powder: densityOf("powder as it lies in the measure", "0.6 g/cm³"),
+    water: densityOf("water", "1 g/cm³"),
   }).optional(),
   working_life: list(
     block({
       temperature: quantity({ dimension: "temperature", sign: "any", example: "20 °C" }, "At this temperature"),
-      mass: quantity({ dimension: "mass", example: "100 g" }, "and with this much mixed at once"),
-      time: quantity({ dimension: "duration", example: "45 min" }, "it may be worked this long."),
+      mass: quantity({ dimension: "mass", example: "100 g" }, "and with this much mixed at once").optional(),
+      time: quantity(
+        { dimension: "duration", example: "45 min" },
+        "it may be worked this long, from mixing or, where nothing is mixed, from spreading.",
+      ),
     }),
     "The sheet's working life, a line for each temperature and mass.",
   ).optional(),
@@ -44,12 +58,7 @@ export const adhesiveSchema = block({
     { dimension: "temperature", sign: "any", example: "60 °C" },
     "The greatest temperature it may see once it is cured.",
   ).optional(),
-  storage: range(
-    "temperature",
-    "Temperature at which resin and hardener are kept.",
-    "10 °C to 25 °C",
-    "any",
-  ).optional(),
+  storage: range("temperature", "Temperature at which its parts are kept.", "10 °C to 25 °C", "any").optional(),
   shelf_life: quantity(
     { dimension: "duration", example: "730 d" },
     "How long a lot keeps from the day it is received.",
@@ -63,11 +72,16 @@ export interface Adhesive extends Placed {
   /** How the maker's data sheet is named and dated. */
   readonly sheet: string;
   readonly sheetFile?: FilePath;
-  /** Hardener over resin by mass, and the tolerance of that ratio as a share (0.05 = ±5 %). */
+  readonly kind: AdhesiveKind;
+  /** The second part over the first by mass (hardener over resin, water over powder), and the tolerance of that ratio as a share (0.05 = ±5 %). */
   readonly byMass?: MixRatio;
   readonly byVolume?: MixRatio;
-  readonly density?: { readonly resin: Quantity; readonly hardener: Quantity };
-  readonly workingLife: readonly { readonly temperature: Quantity; readonly mass: Quantity; readonly time: Quantity }[];
+  readonly density?: { readonly [part in AdhesivePart]?: Quantity };
+  readonly workingLife: readonly {
+    readonly temperature: Quantity;
+    readonly mass?: Quantity;
+    readonly time: Quantity;
+  }[];
   /** Shop temperature while gluing and curing, °C. */
   readonly temperature?: Range;
   /** Relative humidity as a share. */
@@ -75,7 +89,7 @@ export interface Adhesive extends Placed {
   readonly cure: readonly { readonly temperature: Quantity; readonly time: Quantity }[];
   /** The greatest temperature it may see once it is cured, °C. */
   readonly service?: Quantity;
-  /** Temperature at which resin and hardener are kept, °C. */
+  /** Temperature at which its parts are kept, °C. */
   readonly storage?: Range;
   readonly shelfLife?: Quantity;
   /** Wood moisture as a share of dry mass. */
@@ -92,16 +106,15 @@ export function adhesiveOf(filed: SoundFile<z.output<typeof adhesiveSchema>>): A
     id: own,
     place: { file, line: 1, column: 1 },
     title: spec.title,
+    kind: spec.kind ?? "two-part",
     sheet: spec.sheet,
     sheetFile: spec.sheet_file === undefined ? undefined : path(spec.sheet_file),
     byMass: ratio(spec.by_mass),
     byVolume: ratio(spec.by_volume),
-    density: spec.density && { resin: quantityOf(spec.density.resin), hardener: quantityOf(spec.density.hardener) },
-    workingLife: (spec.working_life ?? []).map((row) => ({
-      temperature: quantityOf(row.temperature),
-      mass: quantityOf(row.mass),
-      time: quantityOf(row.time),
-    })),
+    density: spec.density && densities(spec.density),
+    workingLife: (spec.working_life ?? []).map(({ temperature, mass, time }) =>
+      defined({ temperature: quantityOf(temperature), mass: maybe(mass), time: quantityOf(time) }),
+    ),
     temperature: spec.temperature,
     humidity: spec.humidity,
     cure: (spec.cure ?? []).map((row) => ({ temperature: quantityOf(row.temperature), time: quantityOf(row.time) })),
@@ -114,10 +127,15 @@ export function adhesiveOf(filed: SoundFile<z.output<typeof adhesiveSchema>>): A
   });
 }
 
+function densities(spec: NonNullable<z.output<typeof adhesiveSchema>["density"]>): NonNullable<Adhesive["density"]> {
+  return Object.fromEntries(partsNoted(spec).map(({ part, noted }) => [part, quantityOf(noted)]));
+}
+
 export const adhesiveShown: Decisions<Adhesive> = {
   id: show,
   place: show,
   title: show,
+  kind: show,
   sheet: show,
   sheetFile: where("attachments"),
   byMass: show,

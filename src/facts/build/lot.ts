@@ -5,12 +5,16 @@ import { audience, block, choice, day, either, money, quantity, range, share, sl
 import { file, idOf } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
 import type { Audience, Day, FilePath, Money, Passage, Placed, Quantity, Range } from "../values.ts";
+import { LOT_PARTS } from "./adhesive-kind.ts";
 import type { Visibility } from "../visibility.ts";
+
+/** What glues, and what is glued. */
+const MATERIALS = [...LOT_PARTS, "timber", "plywood", "other"] as const;
 
 export const lotSchema = block({
   title: words("What was delivered.", "Spruce planks, 25 mm"),
-  material: choice(["resin", "hardener", "timber", "plywood", "other"], "What it is."),
-  adhesive: idOf("adhesive", "The adhesive that a resin or hardener belongs to.", "epoxy-a").optional(),
+  material: choice(MATERIALS, "What it is."),
+  adhesive: idOf("adhesive", "The adhesive that resin, hardener, glue or powder belongs to.", "epoxy-a").optional(),
   number: words("The maker's lot number.", "40217").optional(),
   supplier: words("Who delivered it.", "A timber merchant").optional(),
   received: day("The day it came.", "2024-11-02"),
@@ -46,7 +50,7 @@ interface TimberAsked {
 
 const timberAskedShown: Decisions<TimberAsked> = { grainSlope: show, rings: show, density: show, moisture: show };
 
-export type Material = "resin" | "hardener" | "timber" | "plywood" | "other";
+export type Material = (typeof MATERIALS)[number];
 
 export interface Lot extends Placed {
   readonly title: string;

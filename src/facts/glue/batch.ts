@@ -8,7 +8,16 @@ import { PAST_MIDNIGHT } from "../time/clock.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Day, Moment, Path, Placed, Quantity } from "../values.ts";
 import { type ByDefault, byDefaultOf, byDefaultShown, isByDefaultShown } from "./by-default.ts";
-import { type Component, componentOf, componentSchema, componentShown } from "./component.ts";
+import {
+  type Component,
+  componentOf,
+  componentSchema,
+  componentShown,
+  type Water,
+  waterOf,
+  waterSchema,
+  waterShown,
+} from "./component.ts";
 import {
   isPieceShown,
   type Piece,
@@ -29,11 +38,14 @@ export const batchSchema = block({
   })
     .meta({ description: "`mixed`, `resin` and `hardener` in one line, where the lots are those in use." })
     .optional(),
-  mixed: clock("When mixing began.").optional(),
+  mixed: clock("When mixing began or, of an adhesive that is not mixed, when it was first spread.").optional(),
   closed: clock("When the last joint was closed; 24:20 is twenty past midnight.", PAST_MIDNIGHT).optional(),
   scale: either(["mass", "volume"], "Reading step of the scale or the measure.", ["0.1 g", "1 ml"]).optional(),
-  resin: componentSchema("resin").optional(),
-  hardener: componentSchema("hardener").optional(),
+  resin: componentSchema("resin", "R-3").optional(),
+  hardener: componentSchema("hardener", "H-3").optional(),
+  glue: componentSchema("glue, of an adhesive of one part", "G-1").optional(),
+  powder: componentSchema("powder", "U-1").optional(),
+  water: waterSchema().optional(),
   shop: block({
     temperature: quantity({ dimension: "temperature", sign: "any" }, "Of the air.").optional(),
     humidity: share("Relative humidity of the air.", "52 %").optional(),
@@ -69,8 +81,13 @@ export interface Batch extends Placed {
   readonly adhesive: string;
   readonly resin?: Component;
   readonly hardener?: Component;
+  /** Of an adhesive of one part. */
+  readonly glue?: Component;
+  readonly powder?: Component;
+  readonly water?: Water;
   /** Reading step of the scale (mass) or the measure (volume). */
   readonly scale?: Quantity;
+  /** When mixing began or, where nothing is mixed, spreading. */
   readonly mixed?: Moment;
   readonly closed?: Moment;
   readonly temperature?: Quantity;
@@ -102,6 +119,9 @@ export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEn
     adhesive: spec.adhesive ?? "",
     resin: componentOf(spec.resin),
     hardener: componentOf(spec.hardener),
+    glue: componentOf(spec.glue),
+    powder: componentOf(spec.powder),
+    water: waterOf(spec.water),
     scale: maybe(spec.scale),
     mixed: spec.mixed && of.moment(spec.mixed, "earlier"),
     closed: spec.closed && of.moment(spec.closed, "later"),
@@ -127,6 +147,9 @@ export const batchShown: Decisions<Batch> = {
   adhesive: show,
   resin: part(componentShown),
   hardener: part(componentShown),
+  glue: part(componentShown),
+  powder: part(componentShown),
+  water: part(waterShown),
   scale: show,
   mixed: show,
   closed: show,

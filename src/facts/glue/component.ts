@@ -6,12 +6,16 @@ import { idOf } from "../id.ts";
 import { factOf, maybe } from "../typing.ts";
 import type { Quantity } from "../values.ts";
 
-export const componentSchema = (name: string) =>
-  block({
-    lot: idOf("lot", `The lot of the ${name}.`, "R-3").optional(),
-    mass: quantity({ dimension: "mass" }, "How much, weighed.").optional(),
-    volume: quantity({ dimension: "volume" }, "How much, by the measure.").optional(),
-  });
+const AMOUNT = {
+  mass: quantity({ dimension: "mass" }, "How much, weighed.").optional(),
+  volume: quantity({ dimension: "volume" }, "How much, by the measure.").optional(),
+};
+
+export const componentSchema = (name: string, example: string) =>
+  block({ lot: idOf("lot", `The lot of the ${name}.`, example).optional(), ...AMOUNT });
+
+/** Water comes in no lot. */
+export const waterSchema = () => block(AMOUNT);
 
 /** What one component of a mix was: from which lot and how much, by mass or by volume. */
 export interface Component {
@@ -20,7 +24,18 @@ export interface Component {
   readonly volume?: Quantity;
 }
 
-export function componentOf(spec: z.output<ReturnType<typeof componentSchema>> | undefined): Component | undefined {
+type Spec = z.output<ReturnType<typeof componentSchema>>;
+
+/** How much water; it comes in no lot. */
+export type Water = Pick<Component, "mass" | "volume">;
+
+export function waterOf(spec: z.output<ReturnType<typeof waterSchema>> | undefined): Water | undefined {
+  return spec && factOf<Water>({ mass: maybe(spec.mass), volume: maybe(spec.volume) });
+}
+
+export const waterShown: Decisions<Water> = { mass: show, volume: show };
+
+export function componentOf(spec: Spec | undefined): Component | undefined {
   return spec && factOf<Component>({ lot: spec.lot, mass: maybe(spec.mass), volume: maybe(spec.volume) });
 }
 

@@ -145,10 +145,10 @@ export function readTolerance(typed: string, example = "±0.5 mm"): Reading<Meas
   };
 }
 
-/** `100 : 83`, parts of resin to parts of hardener. */
+/** `100 : 83`, parts of resin to parts of hardener, or of powder to water. */
 export function readRatio(typed: string): Reading<MixRatio> {
   const parts = partsOf(typed, /\s*:\s*/);
-  if (parts) return { value: { typed, hardenerOverResin: parts[1] / parts[0] } };
+  if (parts) return { value: { typed, secondOverFirst: parts[1] / parts[0] } };
   if (hasTooManyDigits(typed)) return { fault: tooManyDigits(typed) };
   const point = typed.replace(/(\d),(\d)/g, "$1.$2");
   const comma =

@@ -1,7 +1,8 @@
 /** What the page on one batch says. */
 import { defined } from "../../defined.ts";
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
-import type { Adhesive, Batch, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
+import { type AdhesivePart, MADE, partsNoted } from "../../facts/build/adhesive-kind.ts";
+import type { Adhesive, Batch, Component, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { byDefault } from "./by-default.ts";
 import { traceIndex } from "./trace-index.ts";
@@ -20,7 +21,7 @@ export interface FactRow {
 }
 
 interface ComponentRow {
-  readonly part: "Resin" | "Hardener";
+  readonly part: AdhesivePart;
   readonly amount: string;
   readonly lot?: Lot;
   /** Best before, or why that is not known. */
@@ -55,10 +56,10 @@ export function batchPage(shown: Shown, file: BatchFile): BatchPage {
     adhesive,
     entry,
     people: peopleAt(shown, entry),
-    components: [componentRow(shown, "Resin", batch, adhesive), componentRow(shown, "Hardener", batch, adhesive)],
+    components: partsOf(batch, adhesive).map((part) => componentRow(shown, part, batch, adhesive)),
     mix: [...mixRows(shown, file, adhesive), ...leftRows(shown, file)],
     climate: climateRows(shown, file, adhesive),
-    times: timeRows(file),
+    times: timeRows(file, adhesive),
     timber: batch.timber.flatMap((id) => record.lots.get(id) ?? []),
     joints: batch.joints
       .flatMap((id) => evidence.joints.get(id) ?? [])
@@ -72,21 +73,28 @@ export function peopleAt(shown: Shown, entry: Entry | undefined): string[] {
   return [...new Set(entry?.hours.map(({ who }) => shown.nameOf(who)))];
 }
 
+/** Those of its adhesive, and whatever else is noted. */
+function partsOf(batch: Batch, adhesive: Adhesive | undefined): AdhesivePart[] {
+  const known = adhesive ? MADE[adhesive.kind].parts : [];
+  const noted = partsNoted<Component>(batch).map(({ part }) => part);
+  return [...new Set([...known, ...noted])];
+}
+
 function componentRow(
   shown: Shown,
   part: ComponentRow["part"],
   batch: Batch,
   adhesive: Adhesive | undefined,
 ): ComponentRow {
-  const component = part === "Resin" ? batch.resin : batch.hardener;
+  const component: Component | undefined = batch[part];
   const lot = component?.lot === undefined ? undefined : shown.record.lots.get(component.lot);
   const amount = component?.mass ?? component?.volume;
   return defined({
     part,
     amount: amount === undefined ? NOT_NOTED : quantityWords(amount, shown.record.aircraft.units),
     lot,
-    keeps: lot === undefined ? "not known" : keeps(lot, adhesive),
-    usual: byDefault(shown, batch, part === "Resin" ? "lot of resin" : "lot of hardener"),
+    keeps: part === "water" ? "" : lot === undefined ? "not known" : keeps(lot, adhesive),
+    usual: part === "resin" || part === "hardener" ? byDefault(shown, batch, `lot of ${part}`) : "",
   });
 }
 
@@ -98,12 +106,14 @@ function keeps(lot: Lot, adhesive: Adhesive | undefined): string {
 }
 
 function mixRows(shown: Shown, { batch, ratio }: BatchFile, adhesive: Adhesive | undefined): FactRow[] {
+  const pair = MADE[adhesive?.kind ?? "two-part"].pair;
+  if (pair === undefined) return [];
   const nominal = ratio?.by === "volume" ? adhesive?.byVolume : (adhesive?.byMass ?? adhesive?.byVolume);
   const limit =
     nominal === undefined
       ? {}
       : {
-          limit: `${nominal.typed}${nominal.tolerance === undefined ? ", no tolerance given" : ` ${tolerance(nominal.tolerance.typed)}`}, resin to hardener`,
+          limit: `${nominal.typed}${nominal.tolerance === undefined ? ", no tolerance given" : ` ${tolerance(nominal.tolerance.typed)}`}, ${pair.join(" to ")}`,
         };
   const scale: FactRow = {
     word: "Scale reads in steps of",
@@ -165,9 +175,12 @@ function climateRows(shown: Shown, file: BatchFile, adhesive: Adhesive | undefin
   return rows;
 }
 
-function timeRows({ batch, openFor, workingLife }: BatchFile): FactRow[] {
+function timeRows({ batch, openFor, workingLife }: BatchFile, adhesive: Adhesive | undefined): FactRow[] {
   return [
-    { word: "Mixed at", noted: batch.mixed?.typed ?? NOT_NOTED },
+    {
+      word: MADE[adhesive?.kind ?? "two-part"].mixed ? "Mixed at" : "First spread at",
+      noted: batch.mixed?.typed ?? NOT_NOTED,
+    },
     { word: "Last joint closed at", noted: batch.closed?.typed ?? NOT_NOTED },
     {
       word: "Working life used",

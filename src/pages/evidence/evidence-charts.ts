@@ -6,6 +6,7 @@ import type { BatchSeries, SharePassed } from "../../evidence/types/statistics.t
 import { PSI } from "../../facts/quantity/conversions.ts";
 import { LEAST_POINTS } from "../../reckoning/statistics/individuals-chart.ts";
 import type { Day } from "../../facts/types.ts";
+import { MADE } from "../../facts/build/adhesive-kind.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { counted, listed } from "../../words/lists.ts";
 import { grouped, percent, signedPercent } from "../../words/numbers.ts";
@@ -162,14 +163,18 @@ function titleOf(shown: Shown, { quantity, adhesive, by, procedure }: BatchSerie
   return `${glue}, ${shown.record.procedures.get(procedure ?? "")?.title ?? procedure ?? ""}`;
 }
 
+function ratioWords({ record }: Shown, adhesive: string): string {
+  const [first, second] = MADE[record.adhesives.get(adhesive)?.kind ?? "two-part"].pair ?? [];
+  return `Error of the ratio of ${second} to ${first}`;
+}
+
 function saysOf(shown: Shown, series: BatchSeries, { words }: Scale): string {
   const {
     points,
     quantity,
     chart: { centre, limits },
   } = series;
-  const what =
-    quantity === "stress" ? "Mean stress on the glue faces at breaking" : "Error of the ratio of hardener to resin";
+  const what = quantity === "stress" ? "Mean stress on the glue faces at breaking" : ratioWords(shown, series.adhesive);
   const held = `${what}, ${counted(points.length, "batch", "batches")} in the order of mixing; mean ${words(centre)}`;
   const sheet = sheetWords(shown, series);
   if (limits === undefined)

@@ -1,4 +1,5 @@
 /** What the page on one lot says: its particulars and everywhere it went. */
+import { isLotPart } from "../../facts/build/adhesive-kind.ts";
 import type { BatchFile, HoldPointFile, JointFile, LotFile, PieceFile } from "../../evidence/types.ts";
 import type { Cut, Lot } from "../../facts/types.ts";
 import { defined } from "../../defined.ts";
@@ -68,7 +69,7 @@ export function lotPage(shown: Shown, file: LotFile): LotPage {
   };
 }
 
-const isAdhesive = ({ material }: Lot): boolean => material === "resin" || material === "hardener";
+const isAdhesive = ({ material }: Lot): boolean => isLotPart(material);
 
 function cutRows(shown: Shown, cuts: readonly Cut[]): CutRow[] {
   const { units } = shown.record.aircraft;

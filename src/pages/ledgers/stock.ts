@@ -3,6 +3,7 @@ import { LOSS, LOSS_SOURCE, reckonStock, SOON } from "../../evidence/lots/stock.
 import type { AdhesiveNeed, LotStock, Part } from "../../evidence/types/stock.ts";
 import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { atMost } from "../../reckoning/compare.ts";
+import { isLotPart } from "../../facts/build/adhesive-kind.ts";
 import type { Lot } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { defined } from "../../defined.ts";
@@ -91,7 +92,7 @@ function rowOf(shown: Shown, stock: LotStock): StockRow {
   };
 }
 
-const isPart = ({ lot }: LotStock): boolean => lot.material === "resin" || lot.material === "hardener";
+const isPart = ({ lot }: LotStock): boolean => isLotPart(lot.material);
 
 function usedWords(stock: LotStock, amount: (value: number) => string): string {
   const { used, unknown, batches, cuts } = stock;
@@ -125,12 +126,12 @@ function aheadWords(shown: Shown, { planned, withoutArea, area }: ReturnType<typ
 function needRow(shown: Shown, { adhesive, mixed, parts }: AdhesiveNeed): NeedRow {
   const { units } = shown.record.aircraft;
   const mass = (value: number): string => inUnits(value, "kg", units);
-  const one = (name: string, { needed, usable }: Part): string =>
-    `${mass(needed)} of ${name}; ${usable === undefined ? "how much there is cannot be told" : usable >= needed ? `there are ${mass(usable)}` : `there are ${mass(usable)}, ${mass(needed - usable)} too little`}`;
+  const one = ({ part, needed, usable }: Part): string =>
+    `${mass(needed)} of ${part}; ${usable === undefined ? "how much there is cannot be told" : usable >= needed ? `there are ${mass(usable)}` : `there are ${mass(usable)}, ${mass(needed - usable)} too little`}`;
   return {
     title: shown.record.adhesives.get(adhesive)?.title ?? adhesive,
     mixed: mass(mixed),
-    parts: parts === undefined ? "" : `${one("resin", parts.resin)}. ${one("hardener", parts.hardener)}.`,
+    parts: (parts ?? []).map((part) => `${one(part)}.`).join(" "),
   };
 }
 

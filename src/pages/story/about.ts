@@ -1,6 +1,7 @@
 /** What the about page says of rules, sources, adhesives and procedures. */
 import type { Source } from "../../evidence/types/source.ts";
-import type { Adhesive, Procedure } from "../../facts/types.ts";
+import { type AdhesiveKind, MADE, partsNoted } from "../../facts/build/adhesive-kind.ts";
+import type { Adhesive, Procedure, Quantity } from "../../facts/types.ts";
 import { quantityWords } from "../../words/quantities.ts";
 
 export const KNOWN_WORDS: { readonly [known in Source["known"]]: string } = {
@@ -20,17 +21,29 @@ type Units = "metric" | "imperial";
 
 const limit = (word: string, value: string | undefined): Limit[] => (value === undefined ? [] : [{ word, value }]);
 
+/** Two parts that are mixed go without saying. */
+const KINDS: { readonly [kind in AdhesiveKind]: string | undefined } = {
+  "two-part": undefined,
+  "one-part": "one part; it has no ratio",
+  "powder-and-water": "powder and water, mixed",
+  "applied-apart": "two parts, each on a face of its own and not mixed",
+};
+
 export function limitsOfAdhesive(adhesive: Adhesive, units: Units): Limit[] {
   const { byMass, byVolume, density, temperature, humidity, woodMoisture, shelfLife, spread } = adhesive;
   const ratio = (mix: Adhesive["byMass"]): string | undefined =>
     mix &&
-    `${mix.typed} (resin : hardener)${mix.tolerance === undefined ? ", no tolerance given" : `, within ${mix.tolerance.typed}`}`;
+    `${mix.typed} (${MADE[adhesive.kind].pair?.join(" : ") ?? ""})${mix.tolerance === undefined ? ", no tolerance given" : `, within ${mix.tolerance.typed}`}`;
   return [
+    ...limit("Made of", KINDS[adhesive.kind]),
     ...limit("Ratio by mass", ratio(byMass)),
     ...limit("Ratio by volume", ratio(byVolume)),
     ...limit(
       "Density",
-      density && `resin ${quantityWords(density.resin, units)}, hardener ${quantityWords(density.hardener, units)}`,
+      density &&
+        partsNoted<Quantity>(density)
+          .map(({ part, noted }) => `${part} ${quantityWords(noted, units)}`)
+          .join(", "),
     ),
     ...limit("Shop temperature", temperature?.typed),
     ...limit("Humidity", humidity?.typed),

@@ -1,11 +1,12 @@
 /** Batches: their mix and their times. */
-import { DIMENSIONS } from "../../facts/quantity/units.ts";
+import { LOT_PARTS, partsNoted } from "../../facts/build/adhesive-kind.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Clock } from "../../facts/time/clock.ts";
 import { Zone } from "../../facts/time/zone.ts";
 import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, soundOf } from "./context.ts";
 import { checkClock, pastMidnight } from "./days.ts";
 import { checkComponentLot, checkWoodLot, type Lots } from "./lots.ts";
+import { type Amount, checkComponents } from "./materials/components.ts";
 import { checkPiece } from "./pieces.ts";
 
 export function checkBatches(context: CheckContext): void {
@@ -13,16 +14,17 @@ export function checkBatches(context: CheckContext): void {
   const preparations = new Map(
     soundOf(context, "trial").map(({ id, spec }) => [id, spec.preparations.map((preparation) => preparation.id)]),
   );
+  const kinds = new Map(soundOf(context, "adhesive").map(({ id, spec }) => [id, spec.kind ?? "two-part"]));
   const timeZone = soundOf(context, "aircraft")[0]?.spec.time_zone;
   const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
   for (const filed of soundOf(context, "entry")) {
     (filed.spec.batches ?? []).forEach((batch, index) => {
       const path = ["batches", index];
       checkAdhesive(context, filed, path, batch);
-      checkMix(context, filed, path, batch);
-      for (const slot of ["resin", "hardener"] as const) {
-        const part = { adhesive: batch.adhesive, lot: batch[slot]?.lot };
-        checkComponentLot(context, filed, [...path, slot, "lot"], part, slot, lots);
+      checkComponents(context, filed, path, batch, kinds.get(batch.adhesive ?? ""));
+      for (const part of LOT_PARTS) {
+        const one = { adhesive: batch.adhesive, lot: batch[part]?.lot };
+        checkComponentLot(context, filed, [...path, part, "lot"], one, part, lots);
       }
       checkClocks(context, filed, path, batch, zone);
       checkLeft(context, filed, path, batch);
@@ -54,81 +56,14 @@ function checkAdhesive(context: CheckContext, filed: EntryFile, path: Path, { id
     });
 }
 
-function checkMix(context: CheckContext, filed: EntryFile, path: Path, batch: BatchSpec): void {
-  const { resin, hardener } = batch;
-  const expected = "resin and hardener both by mass, or both by volume";
-  for (const [slot, component] of [
-    ["resin", resin],
-    ["hardener", hardener],
-  ] as const) {
-    if (component?.mass !== undefined && component.volume !== undefined) {
-      report(context, filed, [...path, slot, "volume"], {
-        code: "mix-two-ways",
-        message: `the ${slot} is given by mass and by volume`,
-        expected,
-        found: `${component.mass.typed} and ${component.volume.typed}`,
-        mend: "keep the one by which the ratio was measured",
-      });
-      return;
-    }
-  }
-  const way = (component: typeof resin): "mass" | "volume" | undefined =>
-    component?.mass ? "mass" : component?.volume ? "volume" : undefined;
-  const [first, second] = [way(resin), way(hardener)];
-  if (first !== undefined && second !== undefined && first !== second) {
-    report(context, filed, [...path, "hardener", second], {
-      code: "mix-two-ways",
-      message: `the resin is given by ${first} and the hardener by ${second}`,
-      expected,
-      found: hardener?.[second]?.typed ?? "",
-      mend: `give the ${first} of the hardener, or the ${second} of the resin`,
-    });
-    return;
-  }
-  const used = first ?? second;
-  if (used === undefined) return;
-  for (const key of ["scale", "waste"] as const) checkMeasure(context, filed, path, batch, key, used);
-}
-
-/** What must be in the measure of the mix. */
-const MEASURES = {
-  scale: {
-    of: "the step of ",
-    such: { mass: "0.1 g", volume: "1 ml" },
-    mend: "write the reading step of what the mix was measured with",
-  },
-  waste: {
-    of: "",
-    such: { mass: "12 g", volume: "10 ml" },
-    mend: "measure what was left as the mix was measured, or tell of it in the prose",
-  },
-} as const;
-
-function checkMeasure(
-  context: CheckContext,
-  filed: EntryFile,
-  path: Path,
-  batch: BatchSpec,
-  key: keyof typeof MEASURES,
-  used: "mass" | "volume",
-): void {
-  const given = batch[key];
-  if (given === undefined || given.dimension === used) return;
-  const { of, such, mend } = MEASURES[key];
-  report(context, filed, [...path, key], {
-    code: "wrong-dimension",
-    message: `the mix is by ${used}, but this is ${of}${DIMENSIONS[given.dimension].name}`,
-    expected: `${DIMENSIONS[used].name}, such as ${such[used]}`,
-    found: given.typed,
-    mend,
-  });
-}
-
 /** What was left of a cup, or all of it thrown away: held against what is said to have been mixed and used. */
 function checkLeft(context: CheckContext, filed: EntryFile, path: Path, batch: BatchSpec): void {
-  const { resin, hardener, waste, discarded } = batch;
-  const amounts = [resin, hardener].map((part) => (waste?.dimension === "mass" ? part?.mass : part?.volume));
-  const mixed = amounts.reduce((sum, amount) => sum + (amount?.value ?? Number.NaN), 0);
+  const { waste, discarded } = batch;
+  const amounts = partsNoted<Amount>(batch).map(({ noted }) =>
+    waste?.dimension === "mass" ? noted.mass : noted.volume,
+  );
+  const mixed =
+    amounts.length === 0 ? Number.NaN : amounts.reduce((sum, amount) => sum + (amount?.value ?? Number.NaN), 0);
   if (waste !== undefined && waste.value > mixed * (1 + 1e-9))
     report(context, filed, [...path, "waste"], {
       code: "more-waste-than-mix",

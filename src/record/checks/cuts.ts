@@ -1,4 +1,5 @@
 /** What was sawn from lots of timber and plywood. */
+import { isLotPart } from "../../facts/build/adhesive-kind.ts";
 import { DIMENSIONS } from "../../facts/quantity/units.ts";
 import type { Dimension } from "../../facts/types.ts";
 import { checkWoodLot, type Lots } from "./lots.ts";
@@ -31,7 +32,7 @@ export function checkCuts(context: CheckContext): void {
 /** Of such a lot only this is told: nothing is sawn from it. */
 function isAdhesive(lots: Lots, id: string): boolean {
   const material = lots.get(id)?.spec.material;
-  return material === "resin" || material === "hardener";
+  return material !== undefined && isLotPart(material);
 }
 
 function cameAs(id: string, filed: Lots extends ReadonlyMap<string, infer T> ? T : never): [string, Measured][] {

@@ -1,4 +1,5 @@
 /** Lots where they are named: of the right kind, and received by then. */
+import type { LotPart } from "../../facts/build/adhesive-kind.ts";
 import type { Filed } from "../filed.ts";
 import type { Spec } from "../../facts/kinds.ts";
 import type { Path } from "../text/yaml.ts";
@@ -12,7 +13,7 @@ export function checkComponentLot(
   filed: EntryFile,
   at: Path,
   { adhesive, lot: id }: { readonly adhesive: string | undefined; readonly lot: string | undefined },
-  slot: "resin" | "hardener",
+  slot: LotPart,
   lots: Lots,
 ): void {
   if (!expectId(context, filed, at, ["lot"], id)) return;

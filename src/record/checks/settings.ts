@@ -1,4 +1,6 @@
 /** Aircraft, adhesives, procedures, lots and trials: their files and the ids they name. */
+import { isLotPart } from "../../facts/build/adhesive-kind.ts";
+import { checkParts } from "./materials/components.ts";
 import { type CheckContext, expectAttachment, expectId, expectPicture, report, soundOf } from "./context.ts";
 
 export function checkSettings(context: CheckContext): void {
@@ -7,6 +9,7 @@ export function checkSettings(context: CheckContext): void {
   for (const filed of soundOf(context, "adhesive"))
     expectAttachment(context, filed, ["sheet_file"], filed.spec.sheet_file);
   checkLots(context);
+  checkParts(context);
   checkTrials(context);
 }
 
@@ -15,7 +18,7 @@ function checkLots(context: CheckContext): void {
     const { spec } = filed;
     expectAttachment(context, filed, ["certificate"], spec.certificate);
     expectId(context, filed, ["adhesive"], ["adhesive"], spec.adhesive);
-    const component = spec.material === "resin" || spec.material === "hardener";
+    const component = isLotPart(spec.material);
     const known = [...context.ids.of("adhesive")];
     if (component && spec.adhesive === undefined && filed.whole) {
       report(context, filed, ["material"], {

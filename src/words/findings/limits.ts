@@ -6,9 +6,10 @@ import { temperatureText } from "../quantities.ts";
 import type { Sentences } from "./catalogue.ts";
 
 export const LIMITS: Sentences<LimitValues & WarmthValues> = {
-  "limit/mix-ratio": ({ ratio, tolerance }) => `hardener over resin ${ratio}, ${tolerance}`,
+  "limit/mix-ratio": ({ parts, ratio, tolerance }) => `${parts[1]} over ${parts[0]} ${ratio}, ${tolerance}`,
   "limit/mix-doubt": ({ tolerance }) => `error and doubt of the scale together at most ${percent(tolerance, 1)}`,
-  "limit/working-life": ({ life, mass, temperature }) => `closed within ${life}, as for ${mass} at ${temperature}`,
+  "limit/working-life": ({ life, mass, temperature }) =>
+    `closed within ${life}, as ${mass === undefined ? "" : `for ${mass} `}at ${temperature}`,
   "limit/shop": ({ asked }) => `shop ${asked}`,
   "limit/spread": ({ asked }) => `${asked} over the area of the joints`,
   "limit/measured": ({ asked, isSlope }) => (isSlope ? `no steeper than ${asked}` : asked),

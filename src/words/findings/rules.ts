@@ -5,18 +5,19 @@ import type { Sentences } from "./catalogue.ts";
 export const RULES: Sentences<RuleValues> = {
   "title/mix-ratio": () => "Mix ratio",
   "rule/mix-ratio": () =>
-    "Hardener over resin, as weighed or measured, lies within the data sheet's tolerance of its ratio. Outside it the batch is rejected. " +
-    "An amount, a ratio or a tolerance that is missing leaves it not shown. The ratio is not to be varied to change the time of cure (AC 43.13-1B, para 1-4).",
+    "The second part over the first (hardener over resin, water over powder), as weighed or measured, lies within the data sheet's tolerance of its ratio. Outside it the batch is rejected. " +
+    "An amount, a ratio or a tolerance that is missing leaves it not shown. The ratio is not to be varied to change the time of cure (AC 43.13-1B, para 1-4). " +
+    "Of an adhesive of one part it is not asked; of parts applied apart only where the sheet gives one.",
   "title/mix-doubt": () => "What the scale can show",
   "rule/mix-doubt": () =>
     "The error of the mix and the doubt that the reading step of the scale alone leaves, together, stay within the tolerance. " +
     "Where they do not, the scale cannot show that the mix was right: not shown.",
   "title/lot-known": () => "Lots known",
   "rule/lot-known": () =>
-    "The lots of resin and hardener are noted; each that is missing leaves the batch not shown. A timber lot that is not noted is a caution.",
+    "The lots of all parts of the adhesive but water are noted; each that is missing leaves the batch not shown. A timber lot that is not noted is a caution.",
   "title/lot-in-date": () => "Lots in date",
   "rule/lot-in-date": () =>
-    "Resin and hardener are used no later than the last day of their lot: the expiry date, else the day received and the sheet's shelf life. " +
+    "Each part of the adhesive that comes in lots is used no later than the last day of its lot: the expiry date, else the day received and the sheet's shelf life. " +
     "Later rejects the batch. Where neither is known nothing shows that the lot was in date, and the batch is not shown.",
   "title/lot-recalled": () => "Lots not recalled",
   "rule/lot-recalled": () =>
@@ -44,11 +45,11 @@ export const RULES: Sentences<RuleValues> = {
     "The surfaces, or else the shop, are at least 3 K above the dew point of the air. Closer than that is a caution.",
   "title/working-life": () => "Working life",
   "rule/working-life": () =>
-    "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop. Later rejects the batch. A time, an " +
+    "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop, from mixing or, where nothing is mixed, from spreading. Later rejects the batch. A time, an " +
     "amount or a row of the sheet that is missing leaves it not shown.",
   "title/lot-storage": () => "How lots were kept",
   "rule/lot-storage": () =>
-    "From the day a lot of resin or hardener came until the batch was mixed, the shop's logger stayed within the temperatures at which the data sheet keeps it. Readings outside, and time that was not logged, are a caution: " +
+    "From the day a lot of adhesive came until the batch was mixed, the shop's logger stayed within the temperatures at which the data sheet keeps it. Readings outside, and time that was not logged, are a caution: " +
     "the record does not say where the lot stood.",
   "title/service-heat": () => "Heat after the cure",
   "rule/service-heat": () =>

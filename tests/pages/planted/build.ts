@@ -62,9 +62,9 @@ export function methodsOf(base: Base): { adhesives: Adhesive[]; procedures: Proc
         title: say(),
         sheet: say(),
         sheetFile: `papers/${base.say("public", "attachments")}`,
-        byMass: { typed: say(), hardenerOverResin: 0.5, tolerance: some(pc("5")) },
-        byVolume: { typed: say(), hardenerOverResin: 0.6, tolerance: some(pc("5")) },
-        density: { resin: some(gcc("1.2")), hardener: some(gcc("1.0")) },
+        byMass: { typed: say(), secondOverFirst: 0.5, tolerance: some(pc("5")) },
+        byVolume: { typed: say(), secondOverFirst: 0.6, tolerance: some(pc("5")) },
+        density: { resin: some(gcc("1.2")), hardener: some(gcc("1.0")), water: some(gcc("1.0")) },
         workingLife: [{ temperature: some(celsius("25")), mass: some(g("100")), time: some(min("30")) }],
         temperature: range(say(), 15, 30),
         humidity: range(say(), undefined, 0.7),
@@ -115,7 +115,7 @@ export function aircraftOf(base: Base, { aircraft }: Record, people: readonly Pe
 
 export function lotsOf(base: Base): Lot[] {
   const { anyone, say } = base;
-  return (["resin", "hardener", "timber"] as const).flatMap((material) =>
+  return (["resin", "hardener", "glue", "powder", "timber"] as const).flatMap((material) =>
     [0, 1].map(() => {
       const audience = anyone();
       return lot(say(audience), {
