@@ -5,6 +5,7 @@ import { ended } from "../../src/words/lists.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { DayWeights } from "./day-weights.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
+import { Noted } from "../shell/page.tsx";
 import { To, ToEach } from "../shell/link.tsx";
 import { Replaced } from "../evidence/replaced.tsx";
 import { Mark } from "../parts/mark.tsx";
@@ -49,12 +50,13 @@ function Thermometers({ site, entry }: SheetProps): JSX.Element | null {
   return (
     <SheetPart title="Thermometer of least and greatest">
       <ul class="bare sheet__list">
-        {entry.thermometer.map(({ from, to, least, greatest }) => (
+        {entry.thermometer.map(({ from, to, least, greatest, note }) => (
           <li>
             {quantityWords(least, units)} to {quantityWords(greatest, units)}{" "}
             <span class="quiet">
               from {from.typed} to {to.typed}
             </span>
+            <Noted note={note} />
           </li>
         ))}
       </ul>
@@ -101,7 +103,7 @@ function Measurements({ site, from, entry }: SheetProps): JSX.Element | null {
     <SheetPart title="Measured">
       <ul class="bare sheet__list">
         {entry.measurements.map((one) => {
-          const { what, found, joint, tolerance, departure } = one;
+          const { what, found, joint, tolerance, departure, note } = one;
           const drawing = drawingWords(site.shown, one);
           return (
             <li>
@@ -125,6 +127,7 @@ function Measurements({ site, from, entry }: SheetProps): JSX.Element | null {
                   <To site={site} from={from} to={{ kind: "departure", id: departure }} />
                 </>
               )}
+              <Noted note={note} />
             </li>
           );
         })}
@@ -143,6 +146,7 @@ function Departures({ site, from, entry }: SheetProps): JSX.Element | null {
             <To site={site} from={from} to={{ kind: "departure", id: departure.id }} /> {departure.what}
             <p class="quiet">
               Why: {ended(departure.why)} It is {ended(acceptedWords(site.shown, departure))}
+              <Noted note={departure.note} />
             </p>
           </li>
         ))}
@@ -157,10 +161,13 @@ function OpenItems({ site, from, entry }: SheetProps): JSX.Element | null {
   return (
     <SheetPart title="Open items">
       <ul class="bare sheet__list">
-        {entry.raised.map(({ id, what }) => (
+        {entry.raised.map(({ id, what, note }) => (
           <li>
             <To site={site} from={from} to={{ kind: "open item", id }} /> <Mark of="raised" />
-            <p class="quiet">{what}</p>
+            <p class="quiet">
+              {what}
+              <Noted note={note} />
+            </p>
           </li>
         ))}
         {entry.closed.map((id) => (
@@ -179,7 +186,7 @@ function TakenOut({ site, from, entry }: SheetProps): JSX.Element | null {
   return (
     <SheetPart title="No longer trusted">
       <ul class="bare sheet__list">
-        {entry.recalls.map(({ lot, why, reference }) => (
+        {entry.recalls.map(({ lot, why, reference, note }) => (
           <li>
             <To site={site} from={from} to={{ kind: "lot", id: lot }}>
               Lot {lot}
@@ -188,19 +195,23 @@ function TakenOut({ site, from, entry }: SheetProps): JSX.Element | null {
             <p class="quiet">
               {why}
               {reference === undefined ? "" : ` (${reference})`}
+              <Noted note={note} />
             </p>
           </li>
         ))}
-        {entry.rejections.map(({ batch, why }) => (
+        {entry.rejections.map(({ batch, why, note }) => (
           <li>
             <To site={site} from={from} to={{ kind: "batch", id: batch }}>
               Batch {batch}
             </To>{" "}
             <Mark of="rejected" />
-            <p class="quiet">{why}</p>
+            <p class="quiet">
+              {why}
+              <Noted note={note} />
+            </p>
           </li>
         ))}
-        {entry.reworks.map(({ joints, stages, why, replaced = [] }) => (
+        {entry.reworks.map(({ joints, stages, why, replaced = [], note }) => (
           <li>
             <ToEach site={site} from={from} to={joints.map((id) => ({ kind: "joint", id }))} />{" "}
             <Mark of="rework" word="glue taken out" />
@@ -208,6 +219,7 @@ function TakenOut({ site, from, entry }: SheetProps): JSX.Element | null {
             <p class="quiet">
               {ended(why)}
               <Replaced site={site} from={from} replaced={replaced} />
+              <Noted note={note} />
             </p>
           </li>
         ))}

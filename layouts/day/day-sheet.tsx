@@ -11,6 +11,7 @@ import { DayStages } from "./day-stages.tsx";
 import { InUse } from "./in-use.tsx";
 import { Hours } from "./hours.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
+import { Noted } from "../shell/page.tsx";
 import { To, ToEach } from "../shell/link.tsx";
 import { BatchMark } from "../parts/mark.tsx";
 
@@ -35,11 +36,12 @@ function Cuts({ site, from, entry }: SheetProps): JSX.Element | null {
   return (
     <SheetPart title="Cut from stock">
       <ul class="bare sheet__list">
-        {entry.cuts.map(({ lot, amount }) => (
+        {entry.cuts.map(({ lot, amount, note }) => (
           <li>
             {quantityWords(amount, site.shown.record.aircraft.units, timberInUnits)} of{" "}
             <To site={site} from={from} to={{ kind: "lot", id: lot }} />{" "}
             <span class="quiet">{site.shown.record.lots.get(lot)?.title}</span>
+            <Noted note={note} />
           </li>
         ))}
       </ul>
@@ -131,6 +133,7 @@ function BatchPart({
         </To>{" "}
         <BatchMark file={evidence.batches.get(batch.id)} />
       </h3>
+      <Noted note={batch.note} />
       <dl class="facts">
         <dt>Adhesive</dt>
         <dd>

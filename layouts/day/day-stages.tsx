@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import type { Site } from "../../src/editions/shown.ts";
 import type { Stage } from "../../src/facts/types.ts";
 import { stageWords } from "../../src/pages/evidence/verdict-words.ts";
+import { Noted } from "../shell/page.tsx";
 import { To, ToEach } from "../shell/link.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 
@@ -15,6 +16,7 @@ export function DayStages({ site, from, entry }: SheetProps): JSX.Element | null
           <li>
             <To site={site} from={from} to={{ kind: "joint", id: stage.joint }} />:{" "}
             <StageLine site={site} from={from} stage={stage} />
+            <Noted note={stage.note} />
           </li>
         ))}
       </ul>

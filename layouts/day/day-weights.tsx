@@ -1,6 +1,7 @@
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
+import { Noted } from "../shell/page.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 
 /** What was weighed on a day. */
@@ -10,10 +11,11 @@ export function DayWeights({ site, from, entry: { weighed, scales } }: SheetProp
   return (
     <SheetPart title="Weighed">
       <ul class="bare sheet__list">
-        {weighed.map(({ part, mass, arm }) => (
+        {weighed.map(({ part, mass, arm, note }) => (
           <li>
             {part}: {quantityWords(mass, units)}
             {arm === undefined ? null : <span class="quiet"> (arm {quantityWords(arm, units)})</span>}
+            <Noted note={note} />
           </li>
         ))}
         {scales === undefined ? null : (

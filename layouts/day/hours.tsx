@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import type { HoursLine } from "../../src/facts/types.ts";
 import { minutesOf } from "../../src/pages/story/story.ts";
 import { hoursWords } from "../../src/words/durations.ts";
+import { Noted } from "../shell/page.tsx";
 import { To } from "../shell/link.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 
@@ -62,6 +63,7 @@ function Line({ site, from, entry, line, isVisit }: LineProps): JSX.Element {
             , {line.from} to {line.to}
           </span>
         )}
+        <Noted note={line.note} />
       </td>
       <td class="number">{hoursWords(minutes)}</td>
     </tr>

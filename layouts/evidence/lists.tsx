@@ -4,7 +4,7 @@ import { acceptedWords, before, departures, openItems } from "../../src/pages/ev
 import type { Departure, OpenItem } from "../../src/facts/types.ts";
 import { ChangesOf } from "../parts/amended.tsx";
 import { To } from "../shell/link.tsx";
-import { Page } from "../shell/page.tsx";
+import { Noted, Page } from "../shell/page.tsx";
 import { EntryLink, Id, ListTable, None, Title, type Where } from "./parts.tsx";
 
 export const LIST_SCRIPTS = ["lists.js"];
@@ -62,6 +62,7 @@ export function OpenItemTable({
           </th>
           <td>
             {item.what}
+            <Noted note={item.note} />
             <ChangesOf site={site} from={from} about={[{ kind: "open item", id: item.id }]} />
           </td>
           <td>
@@ -131,6 +132,7 @@ export function DepartureTable({
           </th>
           <td>
             {item.what}
+            <Noted note={item.note} />
             <ChangesOf site={site} from={from} about={[{ kind: "departure", id: item.id }]} />
           </td>
           <td>{item.why}</td>

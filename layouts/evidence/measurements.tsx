@@ -5,7 +5,7 @@ import { quantityWords } from "../../src/words/quantities.ts";
 import type { MeasurementFile } from "../../src/evidence/types.ts";
 import type { Measurement } from "../../src/facts/types.ts";
 import { Mark } from "../parts/mark.tsx";
-import { Page } from "../shell/page.tsx";
+import { Noted, Page } from "../shell/page.tsx";
 import { AssemblyLink, LIST_SCRIPTS, ListPlace } from "./lists.tsx";
 import { EntryLink, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 
@@ -196,6 +196,7 @@ function MeasurementRow({ row, site, from }: Where & { readonly row: Measurement
       </td>
       <td>
         {measurement.what}
+        <Noted note={measurement.note} />
         {measurement.joint === undefined ? null : (
           <>
             , <Id site={site} from={from} kind="joint" id={measurement.joint} />

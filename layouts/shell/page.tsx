@@ -86,6 +86,11 @@ export function Page(props: PageProps): JSX.Element {
 }
 
 /** HTML that was made by the site's own Markdown, and nothing else. */
+/** Whatever else is said of a fact, beside it. */
+export function Noted({ note }: { readonly note: string | undefined }): JSX.Element | null {
+  return note === undefined ? null : <span class="noted"> {note}</span>;
+}
+
 interface ProseProps {
   readonly site: Site;
   readonly html: string;

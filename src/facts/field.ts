@@ -152,6 +152,9 @@ export function choice<const T extends readonly [string, ...string[]]>(values: T
   return z.enum(values).meta({ description });
 }
 
+/** Of any fact. */
+export const note = () => words("Whatever else is to be said of it.", "The light was poor").optional();
+
 export const audience = () =>
   choice(["public", "inspector", "archive"], "The narrowest edition that shows this; without it all do.");
 

@@ -69,6 +69,7 @@ const APPENDIX: readonly Because[] = [
     "trials.body",
     "assemblies.joints.drawing",
   ],
+  ["a note stands beside its fact on pages", "*.note"],
   ["titles stand in place of ids", "assemblies.id", "assemblies.joints.assembly", "procedures.id"],
   [
     "a piece is one line of its batch there, its reckoned stress in it",
@@ -118,6 +119,7 @@ const LEDGER: readonly Because[] = [
   ],
   [
     NO_NUMBERS,
+    "*.note",
     "aircraft.type",
     "aircraft.visit",
     "aircraft.datum",
@@ -180,6 +182,7 @@ export const NOT_PLANTED: readonly Because[] = [
 /** Fields that hold nothing in the demo's record. */
 export const NOT_IN_THE_DEMO: readonly Because[] = [
   ["the aircraft has not flown", "aircraft.firstFlight", "aircraft.people.mayReturn"],
+  ["a note is typed and told alike on every fact, and the demo has one on five of them", "*.note"],
   ["the fillets are for another evening", "entries.stages.complete"],
   ["a visitor's hand is no help", "entries.visits.hand"],
   ["nothing ended that was in use, but by another that followed", "entries.inUse.ended"],

@@ -103,10 +103,13 @@ function settling(around: Around, day: string, owner: Audience, { batch, departu
           lot: lot.id,
           why: say("why it is recalled", narrowest(owner, lot.audience)),
           reference: say("reference of the recall", narrowest(owner, lot.audience)),
+          note: say("note on a recall", narrowest(owner, lot.audience)),
         },
       ],
-      rejects: [{ batch, why: say("why it is rejected") }],
-      reworks: [{ joints: [owner === "public" ? "W-1" : "W-2"], why: say("why it is reworked") }],
+      rejects: [{ batch, why: say("why it is rejected"), note: say("note on a rejection") }],
+      reworks: [
+        { joints: [owner === "public" ? "W-1" : "W-2"], why: say("why it is reworked"), note: say("note on a rework") },
+      ],
       inspections: [
         {
           hold_point: "W-H",

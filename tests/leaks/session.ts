@@ -54,6 +54,7 @@ export async function session(around: Around, day: string, audience: Audience, j
       cut: (lots.get("timber") ?? []).map(({ id: from, audience: seen }) => ({
         lot: from,
         amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g`,
+        note: words.say(`${where}: note on a cut`, narrowest(audience, seen)),
       })),
       hours: hoursTyped(people, say),
       ...(audience === "public" ? { in_use: inUse(kept, number) } : {}),
@@ -70,7 +71,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         },
         ...otherGlue(batch, lot, number),
       ],
-      stages: [{ joint, stage: "1 of 2", batches: [batch], complete: "yes" }],
+      stages: [{ joint, stage: "1 of 2", batches: [batch], complete: "yes", note: say("note on a stage") }],
       thermometer: [thermometer(words, where, audience, day)],
       measurements: [
         {
@@ -79,6 +80,7 @@ export async function session(around: Around, day: string, audience: Audience, j
           tolerance: "±5.0 mm",
           found: number("what was found", "mm"),
           departure: pick(...inBoth(departures)).id,
+          note: say("note on a measure"),
         },
         ...sides(say, number),
       ],
@@ -87,6 +89,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         id: made.id,
         what: words.say(`${where}: what departs`, made.audience),
         why: words.say(`${where}: why it departs`, made.audience),
+        note: words.say(`${where}: note on a departure`, made.audience),
         ...(made.more !== true && pick(true, false)
           ? { accepted_by: pick(...inBoth(people)).id, ...paper(words, where, made.audience) }
           : {}),
@@ -96,6 +99,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         raise: items.map((made) => ({
           id: made.id,
           what: words.say(`${where}: what is left open`, made.audience),
+          note: words.say(`${where}: note on an open item`, made.audience),
           before: made.more === true ? "W-H" : pick("W-H", "close-up"),
           for: made.own,
         })),
@@ -172,6 +176,7 @@ function batchTyped(
     },
     moisture: number("moisture of the wood", "%", 10),
     waste: number("what was left over", "g", 3),
+    note: number("note on a batch", "g", 3),
     timber: [lot("timber")],
     joints: [joint],
     pieces: pieces.map(typed),
@@ -219,13 +224,21 @@ const pieceTyped = (words: Words, where: string, piece: PieceMade, lot: (kind: s
   thickness: `${words.number(`${where}: thickness of a piece`, piece.audience, 6)} mm`,
   width: `${words.number(`${where}: width of a piece`, piece.audience, 7)} mm`,
   overlap: `${words.number(`${where}: overlap of a piece`, piece.audience, 15)} mm`,
+  note: words.say(`${where}: note on a piece`, piece.audience),
   ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }),
 });
 
 function thermometer(words: Words, where: string, audience: Audience, day: string): Value {
   const reading = (what: string, whole: number): string =>
     `${words.number(`${where}: ${what} on the thermometer`, audience, whole)} °C`;
-  return { from: `${day} 08:00`, to: `${day} 20:00`, least: reading("least", 18), greatest: reading("greatest", 22) };
+  const note = words.say(`${where}: note on a thermometer`, audience);
+  return {
+    from: `${day} 08:00`,
+    to: `${day} 20:00`,
+    least: reading("least", 18),
+    greatest: reading("greatest", 22),
+    note,
+  };
 }
 
 /** On what paper something was accepted, and on what condition; told where a finding rests on it. */
@@ -261,7 +274,7 @@ function sides(say: Say, number: Measure): Value[] {
 function weights(part: string, say: Say, number: Measure): { readonly [key: string]: Value } {
   return {
     weighed: [
-      { part, mass: number("what it weighed", "kg", 2) },
+      { part, mass: number("what it weighed", "kg", 2), note: say("note on a weight") },
       {
         part: say("part that holds it"),
         mass: number("what that weighed", "kg", 3),
@@ -387,4 +400,5 @@ const hoursTyped = (people: Around["people"], say: Say): Value[] =>
     time: `${at + 1}:00`,
     hand: "paid",
     where: say("where someone worked"),
+    note: say("note on hours"),
   }));

@@ -2,7 +2,7 @@
 import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, clock, either, list, quantity, share, shortly, words } from "../field.ts";
+import { block, clock, either, list, quantity, share, shortly, words, note } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
 import { PAST_MIDNIGHT } from "../time/clock.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
@@ -73,6 +73,7 @@ export const batchSchema = block({
     "10 ml",
   ]).optional(),
   discarded: words("Why the whole cup was thrown away.", "It went hot before the brush was in it").optional(),
+  note: note(),
 });
 
 export interface Batch extends Placed {
@@ -108,6 +109,7 @@ export interface Batch extends Placed {
   readonly discarded?: string;
   /** What of all this was typed nowhere here, and was in use then. */
   readonly byDefault?: readonly ByDefault[];
+  readonly note?: string;
 }
 
 export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEntry): Batch {
@@ -136,6 +138,7 @@ export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEn
     waste: maybe(spec.waste),
     discarded: spec.discarded,
     byDefault: byDefaultOf(spec, path, of),
+    note: spec.note,
   });
 }
 
@@ -164,6 +167,7 @@ export const batchShown: Decisions<Batch> = {
   waste: show,
   discarded: show,
   byDefault: each(byDefaultShown, isByDefaultShown),
+  note: show,
 };
 
 export const batchAmended = foundBy({

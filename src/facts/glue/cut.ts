@@ -3,9 +3,9 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, either } from "../field.ts";
+import { block, either, note } from "../field.ts";
 import { idOf } from "../id.ts";
-import { type InEntry, quantityOf } from "../typing.ts";
+import { factOf, type InEntry, quantityOf } from "../typing.ts";
 import type { Day, Path, Quantity } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
@@ -16,6 +16,7 @@ export const cutSchema = block({
     "How much that took, in a unit of the same kind as the lot's own amount; offcuts with it, if you reckon so.",
     ["1.2 m", "0.4 m²"],
   ),
+  note: note(),
 });
 
 /** What was sawn from a lot of timber or plywood: m, m², m³ or kg, as the lot's own amount. */
@@ -25,13 +26,21 @@ export interface Cut {
   readonly day: Day;
   readonly lot: string;
   readonly amount: Quantity;
+  readonly note?: string;
 }
 
 export function cutOf(spec: z.output<typeof cutSchema>, path: Path, of: InEntry): Cut {
-  return { place: of.at(path), entry: of.entry, day: of.day, lot: spec.lot, amount: quantityOf(spec.amount) };
+  return factOf<Cut>({
+    place: of.at(path),
+    entry: of.entry,
+    day: of.day,
+    lot: spec.lot,
+    amount: quantityOf(spec.amount),
+    note: spec.note,
+  });
 }
 
-export const cutShown: Decisions<Cut> = { place: show, entry: show, day: show, lot: show, amount: show };
+export const cutShown: Decisions<Cut> = { place: show, entry: show, day: show, lot: show, amount: show, note: show };
 
 /** Goes with its lot. */
 export const isCutShown = ({ lot }: Cut, seer: Visibility): boolean => seer.lots.has(lot);

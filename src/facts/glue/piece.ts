@@ -2,7 +2,7 @@
 import type * as z from "zod";
 import { type Decisions, each, ifShown, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, choice, list, quantity } from "../field.ts";
+import { block, choice, list, quantity, note } from "../field.ts";
 import { idOf, ownId, ownPieceId } from "../id.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
 import type { Path, Placed, Quantity } from "../values.ts";
@@ -20,6 +20,7 @@ export const pieceSchema = block({
   overlap: quantity({ dimension: "length", example: "5/8 in" }, "Length of the glued overlap.").optional(),
   trial: idOf("trial", "The trial it was made for; it does not count for its batch then.", "cured-surfaces").optional(),
   preparation: ownId("Which of the trial's preparations it had.", "abraded").optional(),
+  note: note(),
 });
 
 /** Pieces of which everything but the id is the same: spelled out before the record is read. */
@@ -42,6 +43,7 @@ export interface Piece extends Placed {
   /** A piece made for a trial is judged by the trial and never counts for its batch. */
   readonly trial?: string;
   readonly preparation?: string;
+  readonly note?: string;
 }
 
 export function pieceOf(spec: z.output<typeof pieceSchema>, path: Path, batch: string, of: InEntry): Piece {
@@ -58,6 +60,7 @@ export function pieceOf(spec: z.output<typeof pieceSchema>, path: Path, batch: s
     overlap: maybe(spec.overlap),
     trial: spec.trial,
     preparation: spec.preparation,
+    note: spec.note,
   });
 }
 
@@ -74,6 +77,7 @@ export const pieceShown: Decisions<Piece> = {
   overlap: show,
   trial: show,
   preparation: show,
+  note: show,
 };
 
 /** Goes with its batch's entry and with its trial. */

@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, words } from "../field.ts";
+import { block, words, note } from "../field.ts";
 import { idOf } from "../id.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
@@ -13,6 +13,7 @@ export const recallSchema = block({
   lot: idOf("lot", "Which lot.", "H-2"),
   why: words("What the notice says.", "Maker's notice: hardener off specification"),
   reference: words("Number or date of the notice.", "notice 7 of 2 May").optional(),
+  note: note(),
 });
 
 /** A notice that a lot must not be trusted any more. */
@@ -23,11 +24,12 @@ export interface Recall {
   readonly lot: string;
   readonly why: string;
   readonly reference?: string;
+  readonly note?: string;
 }
 
 export function recallOf(spec: z.output<typeof recallSchema>, path: Path, of: InEntry): Recall {
-  const { lot, why, reference } = spec;
-  return factOf<Recall>({ place: of.at(path), entry: of.entry, day: of.day, lot, why, reference });
+  const { lot, why, reference, note: said } = spec;
+  return factOf<Recall>({ place: of.at(path), entry: of.entry, day: of.day, lot, why, reference, note: said });
 }
 
 export const recallShown: Decisions<Recall> = {
@@ -37,6 +39,7 @@ export const recallShown: Decisions<Recall> = {
   lot: show,
   why: show,
   reference: show,
+  note: show,
 };
 
 /** Goes with its lot. */

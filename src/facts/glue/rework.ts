@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, each, orWithheld, show } from "../decisions.ts";
 import { anew } from "../entry/amending.ts";
-import { block, list, words } from "../field.ts";
+import { block, list, words, note } from "../field.ts";
 import { idOf, plain } from "../id.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
@@ -20,6 +20,7 @@ export const reworkSchema = block({
     }),
     "Timber that was taken out of these joints, and the lot of the part that was put in.",
   ).optional(),
+  note: note(),
 });
 
 /** Glue taken out of joints. Only batches of the same or a later entry count for them from then on. */
@@ -33,6 +34,7 @@ export interface Rework {
   readonly why: string;
   /** Timber that was taken out of these joints, and what was put in. */
   readonly replaced?: readonly Replacement[];
+  readonly note?: string;
 }
 
 interface Replacement {
@@ -41,8 +43,17 @@ interface Replacement {
 }
 
 export function reworkOf(spec: z.output<typeof reworkSchema>, path: Path, of: InEntry): Rework {
-  const { joints, stages, why, replaced } = spec;
-  return factOf<Rework>({ place: of.at(path), entry: of.entry, day: of.day, joints, stages, why, replaced });
+  const { joints, stages, why, replaced, note: said } = spec;
+  return factOf<Rework>({
+    place: of.at(path),
+    entry: of.entry,
+    day: of.day,
+    joints,
+    stages,
+    why,
+    replaced,
+    note: said,
+  });
 }
 
 const replacementShown: Decisions<Replacement> = { lot: orWithheld("lots"), with: orWithheld("lots") };
@@ -55,6 +66,7 @@ export const reworkShown: Decisions<Rework> = {
   stages: show,
   why: show,
   replaced: each(replacementShown),
+  note: show,
 };
 
 export const reworkAmended = anew("Joints opened", "All reworks of that day, as they should read.");

@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, onlyShown, show } from "../decisions.ts";
 import { anew } from "../entry/amending.ts";
-import { block, choice, field, list } from "../field.ts";
+import { block, choice, field, list, note } from "../field.ts";
 import { idOf } from "../id.ts";
 import { onlyYouKnow, type Reading, shown } from "../reading.ts";
 import { factOf, type InEntry } from "../typing.ts";
@@ -54,6 +54,7 @@ export const stageSchema = block({
     "The batches that glued it; without it all those of this entry that went into the joint.",
   ).optional(),
   complete: choice(["yes"], "The joint is glued all along: no stage is to come.").optional(),
+  note: note(),
 });
 
 /** One stage of a joint, and the batches that glued it. */
@@ -68,6 +69,7 @@ export interface Stage {
   readonly batches: readonly string[];
   /** Whether the joint is said to be glued all along with it. */
   readonly complete?: boolean;
+  readonly note?: string;
 }
 
 type Glued = Pick<z.output<typeof batchSchema>, "id" | "joints">;
@@ -92,6 +94,7 @@ export const stageOf =
       of: spec.stage.of,
       batches: batchesOfStage(spec, ofEntry),
       complete: spec.complete && true,
+      note: spec.note,
     });
 
 export const stageShown: Decisions<Stage> = {
@@ -103,6 +106,7 @@ export const stageShown: Decisions<Stage> = {
   of: show,
   batches: onlyShown("batches"),
   complete: show,
+  note: show,
 };
 
 /** What an amendment of them is called, by which it is found again. */

@@ -2,7 +2,7 @@
 import type * as z from "zod";
 import { type Decisions, orWithheld, person, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { audience, block, words } from "../field.ts";
+import { audience, block, words, note } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
 import { assemblyIn, factOf, type InEntry } from "../typing.ts";
 import type { Audience, Day, Path, Placed } from "../values.ts";
@@ -17,6 +17,7 @@ export const departureSchema = block({
   condition: words("On what condition it was accepted.", "Two more screws at the root").optional(),
   assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),
+  note: note(),
 });
 
 export interface Departure extends Placed {
@@ -32,6 +33,7 @@ export interface Departure extends Placed {
   /** On what condition it was accepted last. */
   readonly condition?: string;
   readonly audience: Audience;
+  readonly note?: string;
 }
 
 export function departureOf(spec: z.output<typeof departureSchema>, path: Path, of: InEntry): Departure {
@@ -51,6 +53,7 @@ export function departureOf(spec: z.output<typeof departureSchema>, path: Path, 
     reference: accepted?.reference,
     condition: accepted?.condition,
     audience: spec.for ?? "public",
+    note: spec.note,
   });
 }
 
@@ -72,6 +75,7 @@ export const departureShown: Decisions<Departure> = {
   reference: whereAccepted,
   condition: whereAccepted,
   audience: show,
+  note: show,
 };
 
 export const isDepartureShown = ({ id: one }: Departure, seer: Visibility): boolean => seer.departures.has(one);

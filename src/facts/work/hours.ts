@@ -4,7 +4,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, person, show } from "../decisions.ts";
 import { anew } from "../entry/amending.ts";
-import { block, choice, wholeClock, words, worked } from "../field.ts";
+import { block, choice, wholeClock, words, worked, note } from "../field.ts";
 import { idOf, idsOf, plain } from "../id.ts";
 import { type Clock, PAST_MIDNIGHT } from "../time/clock.ts";
 import { factOf, type InEntry } from "../typing.ts";
@@ -19,6 +19,7 @@ export const hoursSchema = block({
   hand: choice(["paid", "unpaid"], "Whether a helper's hand was paid.").optional(),
   where: words("Where, if not in the workshop.", "at the machine shop").optional(),
   assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
+  note: note(),
 }).meta({ examples: [{ who: "builder", task: "gluing", time: "2:45" }] });
 
 type HoursSpec = z.output<typeof hoursSchema>;
@@ -38,6 +39,7 @@ export interface HoursLine {
   readonly where?: string;
   /** On what; neither the line nor its entry need name a part. */
   readonly assembly?: string;
+  readonly note?: string;
 }
 
 /** By moments, so that an hour which clocks passed over was not worked; undefined where either is none. */
@@ -62,6 +64,7 @@ export function hoursOf(spec: HoursSpec, path: Path, of: InEntry): HoursLine[] {
       hand: spec.hand,
       where: spec.where,
       assembly: spec.assembly ?? of.assembly,
+      note: spec.note,
     }),
   );
 }
@@ -77,6 +80,7 @@ export const hoursShown: Decisions<HoursLine> = {
   hand: show,
   where: show,
   assembly: show,
+  note: show,
 };
 
 export const hoursAmended = anew("Hours", "All of that day's lines of hours, as they should read.");

@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, choice, difference, drawn, measured, tolerance, words } from "../field.ts";
+import { block, choice, difference, drawn, measured, tolerance, words, note } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
 import { assemblyIn, factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
 import type { Dimension, Path, Quantity, Range, Tolerance } from "../values.ts";
@@ -40,6 +40,7 @@ export const measurementSchema = block({
     "The departure that stands for it, if it or its pair is out of tolerance.",
     "D-05",
   ).optional(),
+  note: note(),
 });
 
 export type Side = "left" | "right" | "front" | "back" | "upper" | "lower";
@@ -63,6 +64,7 @@ export interface Measurement {
   readonly departure?: string;
   /** The joint that it was measured at. */
   readonly joint?: string;
+  readonly note?: string;
 }
 
 export function measurementOf(spec: z.output<typeof measurementSchema>, path: Path, of: InEntry): Measurement {
@@ -85,6 +87,7 @@ export function measurementOf(spec: z.output<typeof measurementSchema>, path: Pa
     pairTolerance: maybe(spec.pair_tolerance),
     departure: spec.departure,
     joint: spec.joint,
+    note: spec.note,
   });
 }
 
@@ -103,6 +106,7 @@ export const measurementShown: Decisions<Measurement> = {
   pairTolerance: show,
   departure: orWithheld("departures"),
   joint: show,
+  note: show,
 };
 
 export const measurementAmended = foundBy({

@@ -3,7 +3,7 @@ import type * as z from "zod";
 import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { type AmendingOf, anew, foundBy } from "../entry/amending.ts";
 import { HOLD_KINDS } from "../build/hold-point.ts";
-import { audience, block, field, list, words } from "../field.ts";
+import { audience, block, field, list, words, note } from "../field.ts";
 import { idFault, idOf, ownId } from "../id.ts";
 import type { Reading } from "../reading.ts";
 import { assemblyIn, factOf, type InEntry } from "../typing.ts";
@@ -23,6 +23,7 @@ const openItemSchema = block({
   ).optional(),
   assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),
+  note: note(),
 });
 
 /** As an entry has them. */
@@ -40,6 +41,7 @@ export interface OpenItem extends Placed {
   readonly before?: string;
   readonly closedIn?: string;
   readonly audience: Audience;
+  readonly note?: string;
 }
 
 export function openItemOf(spec: z.output<typeof openItemSchema>, path: Path, of: InEntry): OpenItem {
@@ -53,6 +55,7 @@ export function openItemOf(spec: z.output<typeof openItemSchema>, path: Path, of
     before: spec.before,
     closedIn: of.later.closedIn.get(spec.id),
     audience: spec.for ?? "public",
+    note: spec.note,
   });
 }
 
@@ -66,6 +69,7 @@ export const openItemShown: Decisions<OpenItem> = {
   before: show,
   closedIn: orWithheld("entries"),
   audience: show,
+  note: show,
 };
 
 export const isOpenItemShown = ({ id: one }: OpenItem, seer: Visibility): boolean => seer.openItems.has(one);

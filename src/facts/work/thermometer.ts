@@ -3,9 +3,9 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { anew } from "../entry/amending.ts";
-import { block, instant, quantity } from "../field.ts";
+import { block, instant, quantity, note } from "../field.ts";
 import type { Instant } from "../time/instant.ts";
-import { type InEntry, quantityOf } from "../typing.ts";
+import { factOf, type InEntry, quantityOf } from "../typing.ts";
 import type { Moment, Path, Quantity } from "../values.ts";
 
 export const thermometerSchema = block({
@@ -13,6 +13,7 @@ export const thermometerSchema = block({
   to: instant("When it was read."),
   least: quantity({ dimension: "temperature", sign: "any", example: "16.5 °C" }, "The least that it shows."),
   greatest: quantity({ dimension: "temperature", sign: "any", example: "22 °C" }, "The greatest that it shows."),
+  note: note(),
 });
 
 export interface Thermometer {
@@ -22,6 +23,7 @@ export interface Thermometer {
   readonly to: Moment;
   readonly least: Quantity;
   readonly greatest: Quantity;
+  readonly note?: string;
 }
 
 /** A time that clocks passed over is a problem, so that none is missing here. */
@@ -30,14 +32,15 @@ export function thermometerOf(spec: z.output<typeof thermometerSchema>, path: Pa
     typed: `${day} ${clock.typed}`,
     epoch: of.moment(clock, which, day)?.epoch ?? Number.NaN,
   });
-  return {
+  return factOf<Thermometer>({
     place: of.at(path),
     entry: of.entry,
     from: moment(spec.from, "later"),
     to: moment(spec.to, "earlier"),
     least: quantityOf(spec.least),
     greatest: quantityOf(spec.greatest),
-  };
+    note: spec.note,
+  });
 }
 
 export const thermometerShown: Decisions<Thermometer> = {
@@ -47,6 +50,7 @@ export const thermometerShown: Decisions<Thermometer> = {
   to: show,
   least: show,
   greatest: show,
+  note: show,
 };
 
 export const thermometerAmended = anew(

@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, list, quantity, words } from "../field.ts";
+import { block, list, quantity, words, note } from "../field.ts";
 import { idOf } from "../id.ts";
 import { assemblyIn, factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
 import type { Day, Path, Quantity } from "../values.ts";
@@ -21,6 +21,7 @@ export const weighingSchema = block({
     words("A part weighed before.", "Left wing panel, bare"),
     "Parts weighed before that are in this one, and no longer count by themselves.",
   ).optional(),
+  note: note(),
 });
 
 /** A part weighed on the way. One of the same words weighed later takes its place. */
@@ -35,6 +36,7 @@ export interface Weighing {
   readonly arm?: Quantity;
   /** Parts weighed before that are in this one. */
   readonly insteadOf: readonly string[];
+  readonly note?: string;
 }
 
 export function weighingOf(spec: z.output<typeof weighingSchema>, path: Path, of: InEntry): Weighing {
@@ -47,6 +49,7 @@ export function weighingOf(spec: z.output<typeof weighingSchema>, path: Path, of
     mass: quantityOf(spec.mass),
     arm: maybe(spec.arm),
     insteadOf: spec.instead_of ?? [],
+    note: spec.note,
   });
 }
 
@@ -59,6 +62,7 @@ export const weighingShown: Decisions<Weighing> = {
   mass: show,
   arm: show,
   insteadOf: show,
+  note: show,
 };
 
 export const weighingAmended = foundBy({

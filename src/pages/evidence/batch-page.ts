@@ -139,10 +139,12 @@ function mixRows(shown: Shown, { batch, ratio }: BatchFile, adhesive: Adhesive |
   ];
 }
 
-function leftRows(shown: Shown, { batch: { waste } }: BatchFile): FactRow[] {
-  return waste === undefined
-    ? []
-    : [{ word: "Left over, not spread", noted: quantityWords(waste, shown.record.aircraft.units) }];
+function leftRows(shown: Shown, { batch: { waste, note } }: BatchFile): FactRow[] {
+  const left = waste && quantityWords(waste, shown.record.aircraft.units);
+  return [
+    ...(left === undefined ? [] : [{ word: "Left over, not spread", noted: left }]),
+    ...(note === undefined ? [] : [{ word: "Note", noted: note }]),
+  ];
 }
 
 function tolerance(typed: string): string {

@@ -16,7 +16,9 @@ import { traceIndex } from "./trace-index.ts";
 import { FAILURE_WORDS } from "./verdict-words.ts";
 
 export function pieceFacts(shown: Shown, file: PieceFile): FactRow[] {
-  return [...geometry(shown, file), ...breaking(shown, file)];
+  const { note } = file.piece;
+  const noted = note === undefined ? [] : [{ word: "Note", noted: note }];
+  return [...geometry(shown, file), ...breaking(shown, file), ...noted];
 }
 
 /** The photograph of the broken piece, with the words its entry has for it. */

@@ -71,9 +71,18 @@ export function breaking(
         lot: recalled.id,
         why: say(narrowest(audience, recalled.audience)),
         reference: say(narrowest(audience, recalled.audience)),
+        note: say(narrowest(audience, recalled.audience)),
       },
     ],
-    rejections: [{ place, ...of, batch: rejected.id, why: say(narrowest(audience, audienceOf(rejected))) }],
+    rejections: [
+      {
+        place,
+        ...of,
+        batch: rejected.id,
+        why: say(narrowest(audience, audienceOf(rejected))),
+        note: say(narrowest(audience, audienceOf(rejected))),
+      },
+    ],
     reworks: [
       {
         place,
@@ -81,6 +90,7 @@ export function breaking(
         joints: ["W-3"],
         stages: [1],
         why: say(audience),
+        note: say(audience),
         replaced: [{ lot: timber().id, with: timber().id }],
       },
     ],

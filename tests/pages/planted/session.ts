@@ -37,6 +37,7 @@ export function session(ground: Ground, at: number): Session {
     return openItem(say(narrowest(own, audience)), {
       ...of,
       what: say(narrowest(own, audience)),
+      note: say(narrowest(own, audience)),
       audience: own,
       before: pick("H-1", "close-up"),
     });
@@ -47,6 +48,7 @@ export function session(ground: Ground, at: number): Session {
       ...of,
       what: say(narrowest(own, audience)),
       why: say(narrowest(own, audience)),
+      note: say(narrowest(own, audience)),
       audience: own,
       ...(pick(false, true) && {
         acceptedBy: pick(...people).id,
@@ -61,12 +63,15 @@ export function session(ground: Ground, at: number): Session {
     audience,
     title: say(audience),
     batches,
-    stages: batches.map((one) => stageOfAll(one, of)),
+    stages: batches.map((one) => ({ ...stageOfAll(one, of), note: say(audience) })),
     raised,
     departures,
     cuts: lots
       .filter(({ material }) => material === "timber")
-      .map((one) => cut(worded(mm("900"), say(narrowest(audience, one.audience))), { ...of, lot: one.id })),
+      .map(({ id: from, audience: seen }) => {
+        const word = (): string => say(narrowest(audience, seen));
+        return cut(worded(mm("900"), word()), { ...of, lot: from, note: word() });
+      }),
     hours: [hoursLine(ground, audience)],
     visits: [hoursLine(ground, audience)],
     inUse: inUse(ground, audience),
@@ -79,6 +84,7 @@ export function session(ground: Ground, at: number): Session {
         found: worded(mm("62.0"), say(audience)),
         tolerance: { typed: say(audience), minus: -0.0001, plus: 0.0001 },
         departure: pick(undefined, departures[0]?.id),
+        note: say(audience),
         joint: "W-1",
       }),
       measurement({
@@ -147,6 +153,7 @@ function weights({ say }: Ground, audience: Audience, of: Of): Pick<Entry, "weig
     mass: typed("400"),
     arm: worded(mm("100.0"), say(audience)),
     insteadOf: [],
+    note: say(audience),
   };
   return {
     weighed: [weighing, { ...weighing, part: say(audience), mass: typed("500"), insteadOf: [part] }],
@@ -188,6 +195,7 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
     const own = narrowest(audience, trial?.audience ?? "public");
     return piece(id, n, {
       id: `${id}/${say(own)}`,
+      note: say(own),
       ...madeOf(n, lotOf("timber"), () => say(own)),
       thickness: worded(mm("6.0"), say(own)),
       width: worded(mm("6.0"), say(own)),
@@ -220,6 +228,7 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
     moisture: some(pc("10")),
     waste: some(g("3")),
     discarded: say(audience),
+    note: say(audience),
   });
 }
 
@@ -248,6 +257,7 @@ function hoursLine({ say, pick, people }: Ground, audience: Audience): HoursLine
     to: say(audience),
     hand: pick("paid", "unpaid"),
     where: say(audience),
+    note: say(audience),
     assembly: "wing",
   };
 }
@@ -260,6 +270,7 @@ function thermometer({ say }: Ground, audience: Audience, { entry: id, day: read
     to: { ...moment(read, "20:00"), typed: say(audience) },
     least: worded(celsius("18"), say(audience)),
     greatest: worded(celsius("22"), say(audience)),
+    note: say(audience),
   };
 }
 
