@@ -60,6 +60,7 @@ export const UNPLANTED: readonly Because[] = [
     "entry.amends.prose",
     "entry.amends.hours.*",
     "entry.amends.cut.struck",
+    "entry.amends.cut.note",
     "entry.amends.batches.*",
     "entry.amends.tests.*",
     "entry.amends.thermometer.*",
