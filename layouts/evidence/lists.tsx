@@ -143,23 +143,24 @@ export function DepartureTable({
             <EntryLink site={site} from={from} id={item.entry} />
           </td>
           <td>
-            {item.acceptedBy === undefined ? (
-              <strong>not accepted</strong>
-            ) : (
-              <>
-                {acceptedWords(site.shown, item)}
-                {item.acceptedIn === undefined || item.acceptedIn === item.entry ? (
-                  ""
-                ) : (
-                  <>
-                    , <EntryLink site={site} from={from} id={item.acceptedIn} />
-                  </>
-                )}
-              </>
-            )}
+            <Accepted site={site} from={from} item={item} />
           </td>
         </tr>
       ))}
     </ListTable>
+  );
+}
+
+function Accepted({ site, from, item }: Where & { readonly item: Departure }): JSX.Element {
+  if (item.acceptedBy === undefined) return <strong>not accepted</strong>;
+  return (
+    <>
+      {acceptedWords(site.shown, item)}
+      {item.acceptedIn === undefined || item.acceptedIn === item.entry ? null : (
+        <>
+          , <EntryLink site={site} from={from} id={item.acceptedIn} />
+        </>
+      )}
+    </>
   );
 }

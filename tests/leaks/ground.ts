@@ -4,6 +4,8 @@ import { CONSTRUCTS, OPENINGS } from "./constructs.ts";
 import { file } from "./files.ts";
 import { narrowest, type Words } from "./words.ts";
 
+export const WHO: readonly Audience[] = ["public", "inspector", "archive"];
+
 export type Files = { [path: string]: string | Buffer };
 
 export interface Ground {
@@ -227,4 +229,23 @@ export function earlierHours({ words, files, pick, extra }: Ground, people: read
       words.say(`${where}: prose`, audience),
     );
   }
+}
+
+/** A paper for each audience. */
+export function attachments(
+  { words, files }: Ground,
+  where: string,
+  owner: Audience,
+): { file: string; title: string; for: Audience }[] {
+  return WHO.map((own) => {
+    const audience = narrowest(own, owner);
+    const name = words.say(`${where}: name of an attached file`, audience, { kind: "attachments", told: false });
+    files[`papers/${name}.txt`] =
+      `${words.say(`${where}: within an attached file`, audience, { kind: "attachments" })}\n`;
+    return {
+      file: `../papers/${name}.txt`,
+      title: words.say(`${where}: title of an attached file`, audience, { kind: "attachments" }),
+      for: own,
+    };
+  });
 }

@@ -2,7 +2,7 @@
 import type { Audience } from "../../src/facts/types.ts";
 import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
-import { type Ground, inBoth, type Made, type MadeTrial, prose } from "./ground.ts";
+import { attachments, type Ground, inBoth, type Made, type MadeTrial, prose, WHO } from "./ground.ts";
 import { type Form, pictureOf } from "./pictures.ts";
 import { narrowest, type Words } from "./words.ts";
 
@@ -27,7 +27,6 @@ export interface Session extends Made {
 }
 
 const FORMS: readonly Form[] = ["jpg", "png", "webp", "tiff", "gif", "avif", "svg"];
-const WHO: readonly Audience[] = ["public", "inspector", "archive"];
 
 export async function session(around: Around, day: string, audience: Audience, joint: string): Promise<Session> {
   const { words, files, pick, lots, people } = around;
@@ -373,24 +372,6 @@ async function clipsOf(
     made.push({ id: `../clips/${file}`, file, poster, own, audience, more: at > 2 });
   }
   return made;
-}
-
-function attachments(
-  { words, files }: Ground,
-  where: string,
-  owner: Audience,
-): { file: string; title: string; for: Audience }[] {
-  return WHO.map((own) => {
-    const audience = narrowest(own, owner);
-    const name = words.say(`${where}: name of an attached file`, audience, { kind: "attachments", told: false });
-    files[`papers/${name}.txt`] =
-      `${words.say(`${where}: within an attached file`, audience, { kind: "attachments" })}\n`;
-    return {
-      file: `../papers/${name}.txt`,
-      title: words.say(`${where}: title of an attached file`, audience, { kind: "attachments" }),
-      for: own,
-    };
-  });
 }
 
 const hoursTyped = (people: Around["people"], say: Say): Value[] =>
