@@ -57,6 +57,11 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
           <Facts rows={page.times} />
         </Section>
       </div>
+      {page.glueUp.length === 0 ? null : (
+        <Section id="glue-up" title="The glue-up">
+          <Facts rows={page.glueUp} />
+        </Section>
+      )}
       <BatchPieces page={page} {...where} />
       <Section id="joints" title="Joints it went into">
         <BatchJoints page={page} {...where} />

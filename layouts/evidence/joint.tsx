@@ -1,6 +1,7 @@
 import type { JSX } from "preact";
 import { addressOf } from "../../src/pages/address.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
+import { asksRows } from "../../src/pages/evidence/glue-up.ts";
 import { jointPage, type JointBatch, type JointPage } from "../../src/pages/evidence/joint-page.ts";
 import { madeOf } from "../../src/pages/evidence/trace.ts";
 import { HOLD_MEANS, JOINT_MEANS, jointWords, stagesOpened } from "../../src/pages/evidence/verdict-words.ts";
@@ -80,6 +81,15 @@ function Head({ page, ...where }: Where & { readonly page: JointPage }): JSX.Ele
         {joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}
         {joint.area === undefined ? "" : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}.
       </p>
+      {joint.asks === undefined ? null : (
+        <p class="quiet">
+          Its drawing asks:{" "}
+          {asksRows(joint.asks)
+            .map(({ word, value }) => `${word}: ${value}`)
+            .join("; ")}
+          .
+        </p>
+      )}
       <Sealed
         site={site}
         entries={page.batches.flatMap(({ entry, file }) => (entry === undefined ? [] : entriesOf(file.batch)))}

@@ -1,6 +1,7 @@
 /** Every rule that findings name, and where it comes from. Its words are in `src/words/findings/rules.ts`. */
 import {
   EQUIVALENT_AGE,
+  AC_43_13_GLUING,
   AC_43_13_SAMPLE,
   AC_43_13_TIMBER,
   FROM_PROCEDURE,
@@ -30,6 +31,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "dew-point": PAINT_RULE,
   "working-life": FROM_SHEET,
   spread: FROM_SHEET,
+  "glue-up": AC_43_13_GLUING,
   "service-heat": FROM_SHEET,
   "test-pieces": AC_43_13_SAMPLE,
   "sample-wood": AC_43_13_SAMPLE,

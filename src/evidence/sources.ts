@@ -6,6 +6,7 @@ export const FROM_RECORD: Source = { code: "source/record", values: {}, known: "
 export const FROM_SHEET: Source = { code: "source/any-sheet", values: {}, known: "record" };
 export const FROM_PROCEDURE: Source = { code: "source/any-procedure", values: {}, known: "record" };
 export const AC_43_13_SAMPLE: Source = { code: "source/ac-43-13-sample", values: {}, known: "seen" };
+export const AC_43_13_GLUING: Source = { code: "source/ac-43-13-gluing", values: {}, known: "seen" };
 export const AC_43_13_TIMBER: Source = { code: "source/ac-43-13-timber", values: {}, known: "seen" };
 export const HANDBOOK_MOISTURE: Source = { code: "source/handbook-moisture", values: {}, known: "seen" };
 export const GUARDED_ACCEPTANCE: Source = { code: "source/guarded-acceptance", values: {}, known: "memory" };

@@ -48,4 +48,28 @@ export const SESSION = {
       "+ amends: [{ entry: 2025-03-08-caps, why: It was the day before, date: 2025-03-07 }]",
     ],
   },
+  "wrong-procedure": {
+    title: "A procedure of another kind",
+    happened: "A glue-up names a procedure of test pieces, or a piece one of glue-ups.",
+    why: "What is done and how a piece is judged would be read from the wrong page.",
+    mend: "Name the procedure that was followed.",
+    example: [
+      "@ entries/2025-03-08-caps.md",
+      "-     scale: 0.1 g",
+      "+     scale: 0.1 g",
+      "+     glue_up: { by: three-leg }",
+    ],
+  },
+  "glue-up-out-of-order": {
+    title: "Times of a glue-up out of order",
+    happened: "Surfaces were finished, spread, clamped or let go before what comes before that.",
+    why: "How long a surface waited and a joint stood under clamps cannot be reckoned from it.",
+    mend: "Correct the time, or say on which day it was.",
+    example: [
+      "@ entries/2025-03-08-caps.md",
+      "-     scale: 0.1 g",
+      "+     scale: 0.1 g",
+      '+     glue_up: { spread: "14:30", on: "14:25" }',
+    ],
+  },
 } as const satisfies Explained;

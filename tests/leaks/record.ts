@@ -160,6 +160,11 @@ async function parts(ground: Ground): Promise<void> {
       kind,
       sheet: say(`${kind}: name of the sheet`),
     });
+  files["procedures/std.md"] = file({
+    title: say("procedure of glue-ups: title"),
+    form: "glue-up",
+    method: { surfaces: say("procedure of glue-ups: surfaces"), faces: "both" },
+  });
   files["procedures/legs.md"] = file(
     {
       title: say("procedure: title"),

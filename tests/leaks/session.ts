@@ -41,7 +41,7 @@ export async function session(around: Around, day: string, audience: Audience, j
     `${words.number(`${where}: ${what}`, audience, whole)} ${unit}`;
   const say = (what: string): string => words.say(`${where}: ${what}`, audience);
   const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
-  const kept = { resin: lot("resin"), hardener: lot("hardener") };
+  const kept = { timber: lot("timber"), resin: lot("resin"), hardener: lot("hardener") };
   const [measured, weighed] = [say("what was measured"), say("part that was weighed")];
   const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
   files[`entries/${id}.md`] = file(
@@ -58,7 +58,7 @@ export async function session(around: Around, day: string, audience: Audience, j
       hours: hoursTyped(people, say),
       ...(audience === "public" ? { in_use: inUse(kept, number) } : {}),
       batches: [
-        batchTyped({ batch, joint, audience, pieces, kept }, number, lot, (piece) =>
+        batchTyped({ batch, joint, audience, pieces, kept }, say, number, (piece) =>
           pieceTyped(words, where, piece, lot),
         ),
         {
@@ -150,14 +150,14 @@ interface Mixed {
   readonly joint: string;
   readonly audience: Audience;
   readonly pieces: readonly PieceMade[];
-  readonly kept: { readonly resin: string; readonly hardener: string };
+  readonly kept: { readonly timber: string; readonly resin: string; readonly hardener: string };
 }
 
 /** In an entry that all may read it says nothing of what is in use. */
 function batchTyped(
   { batch, joint, audience, pieces, kept }: Mixed,
+  say: Say,
   number: Measure,
-  lot: (kind: string) => string,
   typed: (piece: PieceMade) => Value,
 ): Value {
   return {
@@ -176,11 +176,42 @@ function batchTyped(
     moisture: number("moisture of the wood", "%", 10),
     waste: number("what was left over", "g", 3),
     note: number("note on a batch", "g", 3),
-    timber: [lot("timber")],
+    timber: [kept.timber],
+    glue_up: glueUp(kept.timber, say, number),
     joints: [joint],
     pieces: pieces.map(typed),
   };
 }
+
+/** What was done and seen, of a lot that may be hidden. */
+const glueUp = (lot: string, say: Say, number: Measure): Value => ({
+  by: "std",
+  prepared: "09:30",
+  surfaces: say("how surfaces were prepared"),
+  cleaned: say("how they were cleaned"),
+  faces: "both",
+  end_grain: "twice",
+  filler: say("what was stirred in"),
+  clamps: say("what clamps"),
+  staples: "pulled",
+  scraped: "yes",
+  second_cup: "yes",
+  drop: [lot],
+  beaded: [lot],
+  over_cured: ["washed"],
+  filler_mass: number("mass of the filler", "g", 1),
+  gap: number("greatest gap", "mm", 1),
+  spread: "14:05",
+  spread_to: "14:15",
+  on: "14:25",
+  off: "18:00",
+  pressure: number("pressure", "MPa", 1),
+  squeeze_out: "in part",
+  dry_spots: say("where it was dry"),
+  parts: [{ lot, moisture: number("moisture of a part", "%", 10) }],
+  resin: number("warmth of the resin", "°C", 19),
+  mixed_for: number("how long it was mixed", "min", 3),
+});
 
 /** What is in use is said where everyone reads it; its lots may be hidden. */
 const inUse = (lots: { readonly resin: string; readonly hardener: string }, number: Measure): Value => ({

@@ -134,3 +134,58 @@ amends: [{ entry: 2025-04-05-caps, why: Another scale, batches: [{ id: B-014, sc
     expect(batch.byDefault?.map(({ what }) => what)).not.toContain("scale");
   });
 });
+
+/** The line of the procedure by which the session was done; the times, and what was seen. */
+const GLUE_UP =
+  "    glue_up: std 09:30, spread 14:25 to 14:40, on 14:55, off 18:30, gap 0.2 mm, drop P-1, resin 19 °C, squeeze-out\n";
+
+const STD = `title: Standard glue-up
+form: glue-up
+method:
+  surfaces: planed, then scraped along the grain
+  cleaned: vacuum, then a dry cloth
+  faces: both
+  end_grain: twice
+  filler: none
+  clamps: F-clamps every 80 mm
+  staples: pulled
+  scraped: yes
+  second_cup: yes`;
+
+const PLY = `title: Birch ply
+material: plywood
+species: birch
+thickness: 1.5 mm
+received: 2025-01-20`;
+
+describe("a session that says all of its glue-up", () => {
+  const session = SHORT.replace("    joints:", `${GLUE_UP}    joints:`);
+  const read = (text: string): Promise<Batch> =>
+    batchOf({ "2025-04-01-tins": IN_USE, "2025-04-05-caps": text, "../procedures/std": STD, "../lots/P-1": PLY });
+
+  it("takes under 120 characters more than one that says nothing of it, and at most 18 lines", () => {
+    expect(GLUE_UP.length).toBeLessThan(120);
+    expect(lines(session)).toBe(14);
+  });
+
+  it("says the same in a line as in a block", async () => {
+    const block = SHORT.replace(
+      "    joints:",
+      `    glue_up:
+      by: std
+      prepared: "09:30"
+      spread: "14:25"
+      spread_to: "14:40"
+      on: "14:55"
+      off: "18:30"
+      gap: 0.2 mm
+      drop: [P-1]
+      resin: 19 °C
+      squeeze_out: all along
+    joints:`,
+    );
+    const short = await read(session);
+    expect(bare(short)).toEqual(bare(await read(block)));
+    expect(short.glueUp?.spreadTo?.typed).toBe("14:40");
+  });
+});

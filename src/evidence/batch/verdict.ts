@@ -7,6 +7,7 @@ import { byDefaultRule } from "./by-default.ts";
 import { batchCase, type BatchCase, type BatchRule } from "./case.ts";
 import { cureTemperature } from "./cure-temperature.ts";
 import { dewPointRule, shopHumidity, shopTemperature } from "./climate.ts";
+import { glueUpRule } from "./glue-up.ts";
 import { lotInDate, lotKnown, lotRecalled, lotsOf, timberGrade } from "./lots.ts";
 import { mixRatioRule } from "./mix-ratio.ts";
 import { woodMoisture } from "./moisture.ts";
@@ -33,6 +34,7 @@ const RULES: readonly BatchRule[] = [
   dewPointRule,
   workingLifeRule,
   spreadRule,
+  glueUpRule,
   cureTemperature,
   serviceHeat,
   testPieces,

@@ -1,6 +1,6 @@
 /** What findings are held against, and the warmths that stand in for readings. Limits of the record as typed. */
 import type { PartPair } from "../../facts/build/adhesive-kind.ts";
-import type { Day } from "../../facts/types.ts";
+import type { Ask, Day } from "../../facts/types.ts";
 import type { Coded } from "./coded.ts";
 import type { NoValues } from "./no-values.ts";
 import type { SourceValues } from "./sources.ts";
@@ -16,6 +16,7 @@ export interface LimitValues {
   "limit/working-life": { readonly life: string; readonly mass?: string; readonly temperature: string };
   "limit/shop": Asked;
   "limit/spread": Asked;
+  "limit/glue-up": Asked & { readonly ask: Ask };
   "limit/storage": Asked;
   /** Length to a rise of one. */
   "limit/grain-slope": { readonly length: number };

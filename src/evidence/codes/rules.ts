@@ -15,6 +15,7 @@ export type RuleId =
   | "dew-point"
   | "working-life"
   | "spread"
+  | "glue-up"
   | "service-heat"
   | "test-pieces"
   | "sample-wood"

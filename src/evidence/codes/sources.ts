@@ -10,6 +10,9 @@ export interface SourceValues {
   "source/procedure": { readonly title: string };
   "source/ac-43-13-sample": NoValues;
   "source/ac-43-13-timber": NoValues;
+  "source/ac-43-13-gluing": NoValues;
+  /** The drawing of a joint, by its title as entered. */
+  "source/joint-drawing": { readonly title: string };
   "source/ac-43-13-sanding": NoValues;
   "source/handbook-moisture": NoValues;
   "source/guarded-acceptance": NoValues;

@@ -1,7 +1,7 @@
 /** The strengths of the wood that a piece is reckoned with, and what its shape could show. */
 import { SITKA_SPRUCE } from "../../reckoning/pieces/break-even-overlap.ts";
 import { revealingPower } from "../../reckoning/pieces/revealing-power.ts";
-import type { Lot, PieceForm, Procedure } from "../../facts/types.ts";
+import type { Lot, Procedure } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Source } from "../types/source.ts";
 import { isSpruce } from "./lots.ts";
@@ -25,7 +25,8 @@ export function strengthsOf(procedure: Procedure, lots: readonly Lot[]): Strengt
 const FLOOR_RATIO = 3;
 
 /** Of a shape with so many thicknesses of overlap; a lap of one face carries half of what two do, a block has no leg to be crushed. */
-export function shapeShows(form: PieceForm, ratio: number, { crushing, shear }: Strengths): number | undefined {
+export function shapeShows(form: Procedure["form"], ratio: number, { crushing, shear }: Strengths): number | undefined {
+  if (form === "glue-up") return undefined;
   if (form === "block-shear") return 1;
   return revealingPower(form === "three-leg" ? ratio : ratio / 2, crushing, shear);
 }

@@ -1,8 +1,9 @@
 /** An adhesive, by its data sheet. */
 import type * as z from "zod";
 import { defined } from "../../defined.ts";
-import { type Decisions, prose, show, where } from "../decisions.ts";
+import { type Decisions, part, prose, show, where } from "../decisions.ts";
 import { block, choice, list, plusMinusShare, quantity, range, ratio, words } from "../field.ts";
+import { type Asks, asksOf, asksSchema, asksShown } from "../glue/asks.ts";
 import { file } from "../id.ts";
 import { factOf, maybe, quantityOf, type SoundFile } from "../typing.ts";
 import { ADHESIVE_KINDS, type AdhesiveKind, type AdhesivePart, partsNoted } from "./adhesive-kind.ts";
@@ -65,6 +66,7 @@ export const adhesiveSchema = block({
   ).optional(),
   wood_moisture: range("share", "Moisture of the wood to be glued.", "8 % to 12 %").optional(),
   spread: quantity({ dimension: "spread" }, "How much is spread on the joint.").optional(),
+  asks: asksSchema.meta({ description: "What the sheet asks of the glue-up." }).optional(),
 });
 
 export interface Adhesive extends Placed {
@@ -95,6 +97,8 @@ export interface Adhesive extends Placed {
   /** Wood moisture as a share of dry mass. */
   readonly woodMoisture?: Range;
   readonly spread?: Quantity;
+  /** What the sheet asks of the glue-up. */
+  readonly asks?: Asks;
   readonly body: readonly Passage[];
 }
 
@@ -123,6 +127,7 @@ export function adhesiveOf(filed: SoundFile<z.output<typeof adhesiveSchema>>): A
     shelfLife: maybe(spec.shelf_life),
     woodMoisture: spec.wood_moisture,
     spread: maybe(spec.spread),
+    asks: asksOf(spec.asks),
     body: filed.body,
   });
 }
@@ -150,5 +155,6 @@ export const adhesiveShown: Decisions<Adhesive> = {
   shelfLife: show,
   woodMoisture: show,
   spread: show,
+  asks: part(asksShown),
   body: prose("adhesives"),
 };

@@ -1,7 +1,8 @@
 /** A glued joint of an assembly. */
 import type * as z from "zod";
-import { type Decisions, show } from "../decisions.ts";
+import { type Decisions, part, show } from "../decisions.ts";
 import { block, choice, count, quantity, share, words } from "../field.ts";
+import { type Asks, asksOf, asksSchema, asksShown } from "../glue/asks.ts";
 import { ownId } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
 import type { Path, Placed, Quantity } from "../values.ts";
@@ -20,6 +21,7 @@ export const jointSchema = block({
   ).optional(),
   stages: count("In how many sessions it is glued, where that is more than one.", "3", "stages").optional(),
   drawing: words("Where it stands in the plans.", "sheet 14").optional(),
+  asks: asksSchema.meta({ description: "What the drawing asks of its glue-up." }).optional(),
 });
 
 export interface JointSpec extends Placed {
@@ -33,6 +35,8 @@ export interface JointSpec extends Placed {
   /** In how many stages it is to be glued, where the plan says so. */
   readonly stages?: number;
   readonly drawing?: string;
+  /** What the drawing asks of its glue-up. */
+  readonly asks?: Asks;
 }
 
 export function jointOf(spec: z.output<typeof jointSchema>, path: Path, of: SoundFile<unknown>): JointSpec {
@@ -46,6 +50,7 @@ export function jointOf(spec: z.output<typeof jointSchema>, path: Path, of: Soun
     structure: spec.structure,
     stages: spec.stages,
     drawing: spec.drawing,
+    asks: asksOf(spec.asks),
   });
 }
 
@@ -59,4 +64,5 @@ export const jointShown: Decisions<JointSpec> = {
   structure: show,
   stages: show,
   drawing: show,
+  asks: part(asksShown),
 };

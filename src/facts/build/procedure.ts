@@ -1,14 +1,21 @@
 /** How test pieces are made and judged. */
 import type * as z from "zod";
 import { defined } from "../../defined.ts";
-import { type Decisions, prose, show } from "../decisions.ts";
+import { type Decisions, part, prose, show } from "../decisions.ts";
 import { block, choice, count, quantity, range, share, words } from "../field.ts";
+import { type Asks, asksOf, asksSchema, asksShown } from "../glue/asks.ts";
+import { type Method, methodOf, methodSchema, methodShown } from "../glue/method.ts";
 import { factOf, maybe, quantityOf, type SoundFile } from "../typing.ts";
 import type { Passage, Placed, Quantity, Range } from "../values.ts";
 
 export const procedureSchema = block({
   title: words("What the procedure is called.", "Three-leg piece, quarter inch"),
-  form: choice(["three-leg", "single-lap", "block-shear"], "The form of the test piece."),
+  form: choice(
+    ["three-leg", "single-lap", "block-shear", "glue-up"],
+    "The form of the test piece; glue-up where it says how joints are glued, and not how pieces are made.",
+  ),
+  method: methodSchema.meta({ description: "How a glue-up is done: never that it was." }).optional(),
+  asks: asksSchema.meta({ description: "What it asks of a glue-up." }).optional(),
   overlap: range("thicknesses", "Overlap as multiples of the thickness.", "2 to 3 thicknesses").optional(),
   pieces: count("How many pieces each batch must have.", "3").optional(),
   least_cure: block({
@@ -34,11 +41,13 @@ export const procedureSchema = block({
   }).optional(),
 });
 
-export type PieceForm = "three-leg" | "single-lap" | "block-shear";
-
 export interface Procedure extends Placed {
   readonly title: string;
-  readonly form: PieceForm;
+  readonly form: "three-leg" | "single-lap" | "block-shear" | "glue-up";
+  /** How a glue-up is done: never that it was. */
+  readonly method?: Method;
+  /** What it asks of a glue-up. */
+  readonly asks?: Asks;
   /** Overlap as multiples of the thickness. */
   readonly overlap?: Range;
   /** Pieces asked for from each batch. */
@@ -61,6 +70,8 @@ export function procedureOf({ spec, file, id: own, body }: SoundFile<z.output<ty
     place: { file, line: 1, column: 1 },
     title: spec.title,
     form: spec.form,
+    method: spec.method && methodOf(spec.method),
+    asks: asksOf(spec.asks),
     overlap: spec.overlap,
     pieces: spec.pieces,
     leastCure:
@@ -80,6 +91,8 @@ export const procedureShown: Decisions<Procedure> = {
   place: show,
   title: show,
   form: show,
+  method: part<Method>(methodShown),
+  asks: part(asksShown),
   overlap: show,
   pieces: show,
   leastCure: show,

@@ -18,6 +18,7 @@ import {
   waterSchema,
   waterShown,
 } from "./component.ts";
+import { type GlueUp, glueUpInWords, glueUpOf, glueUpSchema, glueUpShown } from "./glue-up.ts";
 import {
   isPieceShown,
   type Piece,
@@ -61,6 +62,7 @@ export const batchSchema = block({
     "The lots that the glued parts were made from.",
   ).optional(),
   joints: list(idOf("joint", "A joint.", "TP-J03"), "The joints it went into.").optional(),
+  glue_up: shortly(glueUpSchema, glueUpInWords).optional(),
   pieces: shortly(
     list(
       pieceSchema,
@@ -102,6 +104,8 @@ export interface Batch extends Placed {
   readonly joints: readonly string[];
   /** Timber and plywood lots that the glued parts were made from. */
   readonly timber: readonly string[];
+  /** What was done and seen from the surfaces to the clamps. */
+  readonly glueUp?: GlueUp;
   readonly pieces: readonly Piece[];
   /** What was mixed and never spread. */
   readonly waste?: Quantity;
@@ -134,6 +138,7 @@ export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEn
     moisture: maybe(spec.moisture),
     joints: spec.joints ?? [],
     timber: spec.timber ?? [],
+    glueUp: spec.glue_up && glueUpOf(spec.glue_up, of),
     pieces: (spec.pieces ?? []).map((piece, at) => pieceOf(piece, [...path, "pieces", at], spec.id, of)),
     waste: maybe(spec.waste),
     discarded: spec.discarded,
@@ -163,6 +168,7 @@ export const batchShown: Decisions<Batch> = {
   moisture: show,
   joints: show,
   timber: onlyShown("lots"),
+  glueUp: part(glueUpShown),
   pieces: each(pieceShown, isPieceShown),
   waste: show,
   discarded: show,

@@ -5,6 +5,7 @@ import { type AdhesivePart, MADE, partsNoted } from "../../facts/build/adhesive-
 import type { Adhesive, Batch, Component, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { byDefault } from "./by-default.ts";
+import { glueUpRows } from "./glue-up.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords } from "../../words/dates.ts";
 import { durationWords } from "../../words/durations.ts";
@@ -40,6 +41,7 @@ export interface BatchPage {
   readonly mix: readonly FactRow[];
   readonly climate: readonly FactRow[];
   readonly times: readonly FactRow[];
+  readonly glueUp: readonly FactRow[];
   readonly timber: readonly Lot[];
   readonly joints: readonly { readonly file: JointFile; readonly now: boolean }[];
   readonly counting: readonly PieceFile[];
@@ -60,6 +62,7 @@ export function batchPage(shown: Shown, file: BatchFile): BatchPage {
     mix: [...mixRows(shown, file, adhesive), ...leftRows(shown, file)],
     climate: climateRows(shown, file, adhesive),
     times: timeRows(file, adhesive),
+    glueUp: glueUpRows(shown, batch),
     timber: batch.timber.flatMap((id) => record.lots.get(id) ?? []),
     joints: batch.joints
       .flatMap((id) => evidence.joints.get(id) ?? [])

@@ -2,6 +2,7 @@
 import type { Source } from "../../evidence/types/source.ts";
 import { type AdhesiveKind, MADE, partsNoted } from "../../facts/build/adhesive-kind.ts";
 import type { Adhesive, Procedure, Quantity } from "../../facts/types.ts";
+import { asksRows, methodRows } from "../evidence/glue-up.ts";
 import { quantityWords } from "../../words/quantities.ts";
 
 export const KNOWN_WORDS: { readonly [known in Source["known"]]: string } = {
@@ -58,6 +59,7 @@ export function limitsOfAdhesive(adhesive: Adhesive, units: Units): Limit[] {
     ),
     ...limit("Shelf life", shelfLife?.typed),
     ...limit("Spread", spread && quantityWords(spread, units)),
+    ...asksRows(adhesive.asks),
   ];
 }
 
@@ -65,6 +67,7 @@ const FORMS: { readonly [form in Procedure["form"]]: string } = {
   "three-leg": "three legs, the middle one pressed",
   "single-lap": "single lap, pulled",
   "block-shear": "block, sheared",
+  "glue-up": "no test piece: how joints are glued",
 };
 
 export function limitsOfProcedure(procedure: Procedure, units: Units): Limit[] {
@@ -86,5 +89,7 @@ export function limitsOfProcedure(procedure: Procedure, units: Units): Limit[] {
       "Strength of the wood",
       wood && `crushing ${quantityWords(wood.crushing, units)}, shear ${quantityWords(wood.shear, units)}`,
     ),
+    ...methodRows(procedure.method),
+    ...asksRows(procedure.asks),
   ];
 }

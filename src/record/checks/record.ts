@@ -24,6 +24,7 @@ import { checkProse, filesNamed } from "./prose.ts";
 import { checkSettings } from "./settings.ts";
 import { checkTests } from "./tests.ts";
 import { checkThermometers } from "./thermometer.ts";
+import { checkGlueUps } from "./session/glue-up.ts";
 import { checkInUse } from "./session/in-use.ts";
 import { checkWeights } from "./weights.ts";
 
@@ -37,6 +38,7 @@ const CHECKS = [
   checkCuts,
   checkInUse,
   checkBatches,
+  checkGlueUps,
   checkTests,
   checkThermometers,
   checkJoints,

@@ -1,7 +1,8 @@
 /**
- * Short forms of an entry, spelled out before anything else reads it: `mix` of a batch, and pieces of which everything
- * but the id is said once. Every value keeps the place where it was typed.
+ * Short forms of an entry, spelled out before anything else reads it: `mix` of a batch, its `glue_up` in a line, and
+ * pieces of which everything but the id is said once. Every value keeps the place where it was typed.
  */
+import { glueUpSchema } from "../../facts/glue/glue-up.ts";
 import { readQuantity } from "../../facts/quantity/quantity.ts";
 import { isFault } from "../../facts/reading.ts";
 import { frontOf, type Tree, treeAt, treeOf } from "../amend/tree.ts";
@@ -13,9 +14,13 @@ export function spelledOut(front: FrontMatter): FrontMatter {
   for (const batch of treeAt(root, ["batches"])?.items ?? []) {
     spellMix(batch);
     spellPieces(batch);
+    spellGlueUp(batch);
   }
   for (const amended of treeAt(root, ["amends"])?.items ?? [])
-    for (const batch of treeAt(amended, ["batches"])?.items ?? []) spellMix(batch);
+    for (const batch of treeAt(amended, ["batches"])?.items ?? []) {
+      spellMix(batch);
+      spellGlueUp(batch);
+    }
   return frontOf(root);
 }
 
@@ -25,7 +30,10 @@ function isShort(data: Data): boolean {
   const { batches, amends } = data as { readonly [key: string]: Data | undefined };
   return [batches, ...listOf(amends).map((one) => (isBlock(one) ? one["batches"] : undefined))]
     .flatMap(listOf)
-    .some((batch) => isBlock(batch) && (batch["mix"] !== undefined || isBlock(batch["pieces"])));
+    .some(
+      (batch) =>
+        isBlock(batch) && (["mix", "glue_up"].some((key) => batch[key] !== undefined) || isBlock(batch["pieces"])),
+    );
 }
 
 const listOf = (data: Data | undefined): readonly Data[] => (Array.isArray(data) ? (data as readonly Data[]) : []);
@@ -60,4 +68,39 @@ function spellPieces({ fields: batch }: Tree): void {
   const said = [...several.fields].filter(([key]) => key !== "ids");
   const items = ids.map((id): Tree => ({ origin: id.origin, fields: new Map([["id", id], ...said]) }));
   batch.set("pieces", { origin: several.origin, items });
+}
+
+/** Words that begin a phrase, and name no procedure. */
+const KEYS: ReadonlySet<string> = new Set([...Object.keys(glueUpSchema.shape), "mixed", "squeeze-out"]);
+
+const ALONE: { readonly [phrase: string]: readonly [key: string, value: string] } = {
+  "squeeze-out": ["squeeze_out", "all along"],
+  scraped: ["scraped", "yes"],
+  "second cup": ["second_cup", "yes"],
+};
+
+/** `std 09:30, spread 14:25 to 14:40, gap 0.2 mm`: the procedure and the time first, then phrases of a key and its value. */
+function spellGlueUp({ fields: batch }: Tree): void {
+  const line = batch?.get("glue_up");
+  if (batch === undefined || line?.text === undefined || line.text.trim() === "") return;
+  const { origin } = line;
+  const fields = new Map<string, Tree>();
+  const put = (key: string, text: string): void =>
+    void fields.set(fields.has(key) ? `${key} again` : key, { origin, text });
+  line.text.split(",").forEach((part, at) => {
+    const phrase = part.trim().replace(/\s+/g, " ");
+    const [head = "", ...rest] = phrase.split(" ");
+    const value = rest.join(" ");
+    const alone = ALONE[phrase];
+    if (alone) return put(...alone);
+    if (at === 0 && !KEYS.has(head) && (value === "" || /^\d{1,2}:\d{2}$/.test(value))) {
+      put("by", head);
+      if (value !== "") put("prepared", value);
+    } else if (head === "spread")
+      value.split(" to ").forEach((time, end) => put(end === 0 ? "spread" : "spread_to", time));
+    else if (head === "drop" || head === "beaded")
+      fields.set(fields.has(head) ? `${head} again` : head, { origin, items: rest.map((text) => ({ origin, text })) });
+    else put(head === "mixed" ? "mixed_for" : head.replaceAll("-", "_"), value);
+  });
+  batch.set("glue_up", { origin, fields });
 }

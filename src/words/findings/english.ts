@@ -1,6 +1,7 @@
 /** English: every sentence that evidence says, by code. Another language is another folder like this one. */
 import type { Catalogue } from "./catalogue.ts";
 import { CLIMATE } from "./climate.ts";
+import { GLUING } from "./gluing.ts";
 import { HOLD_POINTS } from "./hold-points.ts";
 import { JOINTS } from "./joints.ts";
 import { LIMITS } from "./limits.ts";
@@ -13,6 +14,7 @@ import { TRIALS } from "./trials.ts";
 
 export const ENGLISH: Catalogue = {
   ...MIXING,
+  ...GLUING,
   ...CLIMATE,
   ...LOTS,
   ...PIECES,

@@ -4,6 +4,9 @@ import { counted } from "../lists.ts";
 import { percent } from "../numbers.ts";
 import { temperatureText } from "../quantities.ts";
 import type { Sentences } from "./catalogue.ts";
+import { ASKS } from "./gluing.ts";
+
+const lowered = (words: string): string => `${words.slice(0, 1).toLowerCase()}${words.slice(1)}`;
 
 export const LIMITS: Sentences<LimitValues & WarmthValues> = {
   "limit/mix-ratio": ({ parts, ratio, tolerance }) => `${parts[1]} over ${parts[0]} ${ratio}, ${tolerance}`,
@@ -13,6 +16,7 @@ export const LIMITS: Sentences<LimitValues & WarmthValues> = {
   "limit/shop": ({ asked }) => `shop ${asked}`,
   "limit/spread": ({ asked }) => `${asked} over the area of the joints`,
   "limit/measured": ({ asked, isSlope }) => (isSlope ? `no steeper than ${asked}` : asked),
+  "limit/glue-up": ({ ask, asked }) => `${lowered(ASKS[ask][0])}: ${ASKS[ask][1](asked)}`,
   "limit/timber-asked": ({ what, asked }) =>
     what === "grain slope" ? `slope of grain no more than ${asked}` : `${what} ${asked}`,
   "limit/grain-slope": ({ length }) => `slope of grain of spruce no more than 1 in ${length}`,

@@ -78,6 +78,10 @@ export const RULES: Sentences<RuleValues> = {
   "rule/trial-pieces": () => "Pieces made for a trial are judged by the trial and never count for their batch.",
   "title/builders-rejection": () => "Rejected by the builder",
   "rule/builders-rejection": () => "A batch that the builder rejects is rejected, whatever its pieces show.",
+  "title/glue-up": () => "The glue-up as asked",
+  "rule/glue-up": () =>
+    "What the sheet, the procedure that a session says it followed and the drawing of a joint ask of the glue-up is held against what is noted of it. Not as asked rejects the batch; asked and not noted leaves it not shown. " +
+    "A procedure gives the method and never that it was followed. A dry spot, a drop of water that stood in a bead and cured adhesive bonded again as it was leave it not shown whoever asks; what nothing asks is told and decides nothing.",
   "title/by-default": () => "By default",
   "rule/by-default": () =>
     "What a batch does not say of its adhesive, the lots of it, the scale and the sizes of its pieces stands as an entry of that day or before it says that it was in use. It is told as such, a caution, and counts as if it had been typed. " +

@@ -10,6 +10,9 @@ export const SOURCES: Sentences<SourceValues> = {
     "FAA AC 43.13-1B, para 1-29h: a sample with each new joint, of the same batch and of scraps of the wood used, tested to destruction after curing. It gives no number: one a batch is this program's default, and laxer",
   "source/ac-43-13-timber": () =>
     "FAA AC 43.13-1B, Table 1-1: slope of grain of spruce no more than 1 in 15; this program's default, where the drawings may ask for more",
+  "source/ac-43-13-gluing": () =>
+    "FAA AC 43.13-1B, paras 1-6 to 1-11, seen in part: how surfaces are prepared, spread and pressed; each limit is that of the sheet, the procedure or the drawing",
+  "source/joint-drawing": ({ title }) => `drawing of the joint: ${title}`,
   "source/handbook-moisture": () => "FAA-H-8083-31, chapter 6: wood at 8 % to 12 % moisture for gluing",
   "source/guarded-acceptance": () => "guarded acceptance as in JCGM 106:2012; doubt of readings as in JCGM 100:2008",
   "source/paint-rule": () => "a painters' rule, borrowed: surfaces at least 3 K above the dew point",

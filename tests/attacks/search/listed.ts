@@ -96,6 +96,18 @@ export const REMOVALS: Listed = {
   "adhesive cure": "a limit that the sheet gives and the record does not",
   "adhesive spread": "a limit that the sheet gives and the record does not",
   "adhesive service": "a limit that the sheet gives and the record does not",
+  "adhesive asks": "what the sheet asks of the glue-up and the record does not",
+  "procedure asks": "what a procedure asks of the glue-up and the record does not",
+  "assembly joints[].asks": "what a drawing asks of the glue-up and the record does not",
+  "entry in_use":
+    "a coarse scale, a recalled lot or a poor jig that nobody said was in use: without any nothing is known",
+  "entry batches[].scale": "a coarse scale, where a finer one is in use: that stands then, and is told as by default",
+  "entry batches[].glue_up": "a dry spot or a drop in a bead that nobody noted",
+  "entry batches[].glue_up.by":
+    "a procedure that nobody said was followed asks nothing; the sheet and the drawing ask all the same",
+  "entry batches[].glue_up.dry_spots": "a dry spot that nobody noted",
+  "entry batches[].glue_up.beaded": "a drop in a bead that nobody noted",
+  "entry batches[].glue_up.over_cured": "cured adhesive of which nobody noted that it was bonded again",
   "adhesive storage": "a limit that the sheet gives and the record does not",
   "procedure overlap":
     "what the procedure asks beyond the usual; without it two to three thicknesses are asked of three legs, and the floor of all",

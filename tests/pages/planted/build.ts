@@ -16,6 +16,7 @@ import type {
 import { WITHHELD_KINDS } from "../../../src/facts/values.ts";
 import { adhesive, assembly, holdPoint, joint, lot, procedure } from "../../evidence/make.ts";
 import { celsius, d, g, gcc, min, mm, mpa, pc, range } from "../../evidence/quantities.ts";
+import { asksWith, methodWith } from "./asked.ts";
 import { type Base, place, prose, worded } from "./ground.ts";
 
 /** The assemblies, all for everyone: a wing, and what it is a part of. */
@@ -38,6 +39,7 @@ export function assembliesOf(base: Base): Assembly[] {
         area: worded({ typed: "", value: 0.01, unit: "m²", step: 0 }, say()),
         drawing: say(),
         stages: 1,
+        asks: asksWith(say),
       })),
       holdPoints: [holdPoint("H-1", { title: say(), joints: ["W-1", "W-2", "W-3"] })],
       tasks: [{ maker: 2, paid: 1, assembly: 3, fabrication: 4 }, undefined].map((credit) => ({
@@ -74,10 +76,12 @@ export function methodsOf(base: Base): { adhesives: Adhesive[]; procedures: Proc
         shelfLife: some(d("365")),
         woodMoisture: range(say(), 0.08, 0.12),
         spread: some({ typed: "", value: 0.2, unit: "kg/m²", step: 0 }),
+        asks: asksWith(say),
         body: prose(base, "public", []),
       }),
     ],
     procedures: [
+      procedure({ id: "std", title: say(), form: "glue-up", method: methodWith(say), asks: asksWith(say) }),
       procedure({
         title: say(),
         overlap: range(say(), 2, 3),

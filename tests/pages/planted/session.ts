@@ -4,6 +4,7 @@ import type {
   Batch,
   Departure,
   Entry,
+  GlueUp,
   HoursLine,
   InUse,
   Lot,
@@ -16,6 +17,7 @@ import type {
 } from "../../../src/facts/types.ts";
 import { batch, cut, departure, entry, measurement, openItem, piece } from "../../evidence/make.ts";
 import { celsius, g, ml, mm, moment, pc } from "../../evidence/quantities.ts";
+import { methodWith } from "./asked.ts";
 import { day, type Ground, narrowest, type Of, place, prose, worded } from "./ground.ts";
 
 export interface Session {
@@ -212,6 +214,7 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
     ],
     joints: [pick("W-1", "W-2", "W-3")],
     timber: [lotOf("timber")],
+    glueUp: glueUp(() => say(audience), some, lotOf("timber"), of),
     pieces,
     resin: { lot: resin, mass: some(g(pick("40.0", "49.0"))), volume: some(ml("40")) },
     hardener: { lot: lotOf("hardener"), mass: some(g("20.0")), volume: some(ml("20")) },
@@ -231,6 +234,27 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
     note: say(audience),
   });
 }
+
+const glueUp = (word: () => string, some: (of: Quantity) => Quantity, lot: string, of: Of): GlueUp => ({
+  ...methodWith(word),
+  by: "std",
+  prepared: { ...moment(of.day, "09:30"), typed: word() },
+  drop: [lot],
+  beaded: [lot],
+  overCured: ["washed"],
+  fillerMass: some(g("1.0")),
+  gap: some(mm("0.2")),
+  spread: { ...moment(of.day, "14:05"), typed: word() },
+  spreadTo: { ...moment(of.day, "14:15"), typed: word() },
+  on: { ...moment(of.day, "14:25"), typed: word() },
+  off: { ...moment(of.day, "18:00"), typed: word() },
+  pressure: some({ typed: "1 MPa", value: 1e6, unit: "Pa", step: 1e6 }),
+  squeezeOut: "in part",
+  drySpots: word(),
+  parts: [{ lot, moisture: some(pc("10")) }],
+  resin: some(celsius("19")),
+  mixedFor: some({ typed: "3 min", value: 180, unit: "s", step: 60 }),
+});
 
 function inUse({ say, pick, lots }: Ground, audience: Audience): InUse {
   const lotOf = (material: Lot["material"]): string => pick(...lots.filter((one) => one.material === material)).id;

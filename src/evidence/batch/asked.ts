@@ -1,0 +1,143 @@
+/** What was found of each thing that can be asked of a glue-up. */
+import { against, atLeast, atMost } from "../../reckoning/compare.ts";
+import type { Ask, Asks, Batch, GlueUp, Method, Moment, Quantity, Range, Ref } from "../../facts/types.ts";
+import { indexBy, lookUp } from "../record-index.ts";
+import type { GlueUpFound } from "../codes/gluing.ts";
+import { type BatchCase, entryRef, lotRef } from "./case.ts";
+
+/** What a session said of its glue-up, and the procedure that it says it followed. */
+export interface Session {
+  readonly c: BatchCase;
+  readonly said: GlueUp;
+  readonly method: Method;
+}
+
+interface Answer {
+  /** Undefined where nothing shows what is asked: that is never taken as met. */
+  readonly found?: GlueUpFound | undefined;
+  readonly isMet: boolean;
+  /** What it rests on beside its own batch. */
+  readonly alsoOn?: readonly Ref[];
+}
+
+/** Undefined where it asks of something that this batch has none of. */
+type Judged = Answer | undefined;
+
+type Judges = { readonly [ask in Ask]-?: (asked: NonNullable<Asks[ask]>, session: Session) => Judged };
+
+const UNKNOWN: Answer = { isMet: false };
+const answer = (found: GlueUpFound, isMet: boolean, alsoOn: readonly Ref[] = []): Answer => ({ found, isMet, alsoOn });
+
+const between = (from: Moment | undefined, to: Moment | undefined): number | undefined => {
+  const over = from && to ? to.epoch - from.epoch : undefined;
+  return over === undefined || over < 0 ? undefined : over;
+};
+const within = (seconds: number | undefined, asked: Quantity): Answer =>
+  seconds === undefined ? UNKNOWN : answer({ seconds }, atMost(seconds, asked.value));
+const atLeastSo = (seconds: number | undefined, asked: Quantity): Answer =>
+  seconds === undefined ? UNKNOWN : answer({ seconds }, atLeast(seconds, asked.value));
+const inRange = (found: Quantity | undefined, asked: Range): Answer =>
+  found ? answer({ typed: found.typed }, against(found.value, asked) === "within") : UNKNOWN;
+const said = (found: string | undefined, asked: string): Answer =>
+  found === undefined ? UNKNOWN : answer({ typed: found }, found === asked);
+
+/** As the session says; else as the procedure that it says it followed. */
+const asDone = <K extends keyof Method>({ said: own, method }: Session, key: K): Method[K] => own[key] ?? method[key];
+
+const plain = (words: string): string => words.trim().replace(/\s+/g, " ").toLowerCase();
+const NO_FILLER = "none";
+
+/** The longest that a surface can have waited, and the shortest, as far as times are noted. */
+function waited({ c: { batch }, said: { prepared, spread, spreadTo } }: Session) {
+  return {
+    most: between(prepared, spreadTo ?? batch.closed),
+    least: between(prepared, spreadTo ?? spread ?? batch.mixed),
+  };
+}
+
+const JUDGES: Judges = {
+  preparedWithin: (asked, session) => {
+    const { most, least } = waited(session);
+    if (most !== undefined && atMost(most, asked.value)) return answer({ seconds: most }, true);
+    return least !== undefined && !atMost(least, asked.value) ? answer({ seconds: least }, false) : UNKNOWN;
+  },
+  openTime: (asked, { c, said: { spread } }) => within(between(spread, c.batch.closed), asked),
+  assemblyTime: (asked, { said: { spread, on } }) => within(between(spread, on), asked),
+  clamped: (asked, { said: { on, off } }) => atLeastSo(between(on, off), asked),
+  mixing: (asked, { said: { mixedFor } }) =>
+    mixedFor ? answer({ typed: mixedFor.typed }, atLeast(mixedFor.value, asked.value)) : UNKNOWN,
+  gap: (asked, { said: { gap } }) => (gap ? answer({ typed: gap.typed }, atMost(gap.value, asked.value)) : UNKNOWN),
+  moistureDifference: (asked, { c, said: { parts = [] } }) => {
+    const isWhole = parts.length > 1 && c.batch.timber.every((lot) => parts.some((one) => one.lot === lot));
+    if (!isWhole) return UNKNOWN;
+    const all = parts.map(({ moisture }) => moisture.value);
+    const share = Math.max(...all) - Math.min(...all);
+    return answer(
+      { share },
+      atMost(share, asked.value),
+      parts.map(({ lot }) => lotRef(lot)),
+    );
+  },
+  fillerMass: (asked, session) => {
+    const { c, said: own } = session;
+    const kind = asDone(session, "filler");
+    if (kind !== undefined && plain(kind) === NO_FILLER && !own.fillerMass) return answer({ typed: kind }, true);
+    if (!own.fillerMass || !c.facts.mass) return UNKNOWN;
+    const share = own.fillerMass.value / c.facts.mass;
+    return answer({ share }, atMost(share, asked.value));
+  },
+  fillers: (asked, session) => {
+    const kind = asDone(session, "filler");
+    return kind === undefined
+      ? UNKNOWN
+      : answer({ typed: kind }, [NO_FILLER, ...asked.map(plain)].includes(plain(kind)));
+  },
+  pressure: (asked, { said: { pressure } }) => inRange(pressure, asked),
+  resin: (asked, { said: { resin } }) => inRange(resin, asked),
+  faces: (asked, session) => said(asDone(session, "faces"), asked),
+  endGrain: (asked, session) => said(asDone(session, "endGrain"), asked),
+  staples: (asked, session) => said(asDone(session, "staples"), asked),
+  scraped: (asked, session) => said(asDone(session, "scraped"), asked),
+  secondCup: (asked, session) => said(asDone(session, "secondCup"), asked),
+  squeezeOut: (asked, { said: { squeezeOut, drySpots } }) =>
+    drySpots === undefined ? said(squeezeOut, asked) : answer({ typed: drySpots }, false),
+  waterDrop: (_, session) => dropped(session),
+  overCured: (_, { c, said: { overCured } }) => {
+    const earlier = gluedBefore(c);
+    if (overCured === undefined) return earlier.length === 0 ? undefined : { isMet: false, alsoOn: earlier };
+    const isDone = overCured.includes("washed") && overCured.includes("abraded") && !overCured.includes("neither");
+    return answer({ typed: overCured.join(", ") }, isDone);
+  },
+};
+
+/** What was found of one thing that is asked. */
+export function judged<K extends Ask>(ask: K, asked: NonNullable<Asks[K]>, session: Session): Judged {
+  return (JUDGES[ask] as (asked: NonNullable<Asks[K]>, session: Session) => Judged)(asked, session);
+}
+
+/** A lot of plywood is tried once a day, for all that is glued then. */
+function dropped({ c, said: { beaded } }: Session): Judged {
+  const { batch, index } = c;
+  const ply = batch.timber.filter((id) => lookUp(index.record.lots, id, "lot").material === "plywood");
+  if (beaded.length > 0) return answer({ lots: beaded, beaded: true }, false, beaded.map(lotRef));
+  if (ply.length === 0) return undefined;
+  const tried = (index.memo.once(index, triedByDay).get(batch.day) ?? []).filter(({ glueUp }) =>
+    glueUp?.drop.some((lot) => ply.includes(lot)),
+  );
+  const alsoOn = [...ply.map(lotRef), ...tried.flatMap(refsOf)];
+  return ply.every((lot) => tried.some(({ glueUp }) => glueUp?.drop.includes(lot)))
+    ? answer({ lots: ply, beaded: false }, true, alsoOn)
+    : UNKNOWN;
+}
+
+const triedByDay = ({ batches }: BatchCase["index"]): ReadonlyMap<string, readonly Batch[]> =>
+  indexBy([...batches.values()], ({ day, glueUp }) => (glueUp ? [day] : []));
+
+const refsOf = ({ id, entry }: Batch): Ref[] => [{ kind: "batch", id }, entryRef(entry)];
+
+/** Batches that glued one of its joints on an earlier day: then there is cured adhesive in it. */
+const gluedBefore = ({ batch, index }: BatchCase): Ref[] =>
+  batch.joints
+    .flatMap((joint) => index.batchesOfJoint.get(joint) ?? [])
+    .filter(({ day }) => day < batch.day)
+    .flatMap(refsOf);
