@@ -57,11 +57,7 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
           <Facts rows={page.times} />
         </Section>
       </div>
-      {page.glueUp.length === 0 ? null : (
-        <Section id="glue-up" title="The glue-up">
-          <Facts rows={page.glueUp} />
-        </Section>
-      )}
+      <GlueUp page={page} />
       <BatchPieces page={page} {...where} />
       <Section id="joints" title="Joints it went into">
         <BatchJoints page={page} {...where} />
@@ -70,6 +66,14 @@ export function Batch({ site, file }: { readonly site: Where["site"]; readonly f
         <Findings {...where} findings={file.findings.map((one) => toldFinding(site.shown.say, one))} about={about} />
       </Section>
     </Page>
+  );
+}
+
+function GlueUp({ page }: { readonly page: BatchPage }): JSX.Element | null {
+  return page.glueUp.length === 0 ? null : (
+    <Section id="glue-up" title="The glue-up">
+      <Facts rows={page.glueUp} />
+    </Section>
   );
 }
 

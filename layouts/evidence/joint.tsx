@@ -1,7 +1,6 @@
 import type { JSX } from "preact";
 import { addressOf } from "../../src/pages/address.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
-import { asksRows } from "../../src/pages/evidence/glue-up.ts";
 import { jointPage, type JointBatch, type JointPage } from "../../src/pages/evidence/joint-page.ts";
 import { madeOf } from "../../src/pages/evidence/trace.ts";
 import { HOLD_MEANS, JOINT_MEANS, jointWords, stagesOpened } from "../../src/pages/evidence/verdict-words.ts";
@@ -19,7 +18,7 @@ import { Page } from "../shell/page.tsx";
 import { GALLERY_SCRIPTS, Photo } from "../parts/picture.tsx";
 import { TraceFigure } from "../parts/trace.tsx";
 import { BatchVerdictBox } from "./batch.tsx";
-import { Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { Asked, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { PieceTable } from "./piece.tsx";
 import { StageLine } from "../day/day-stages.tsx";
 import { Replaced } from "./replaced.tsx";
@@ -81,15 +80,7 @@ function Head({ page, ...where }: Where & { readonly page: JointPage }): JSX.Ele
         {joint.drawing === undefined ? "" : `, drawing: ${joint.drawing}`}
         {joint.area === undefined ? "" : `, glued area ${quantityWords(joint.area, site.shown.record.aircraft.units)}`}.
       </p>
-      {joint.asks === undefined ? null : (
-        <p class="quiet">
-          Its drawing asks:{" "}
-          {asksRows(joint.asks)
-            .map(({ word, value }) => `${word}: ${value}`)
-            .join("; ")}
-          .
-        </p>
-      )}
+      <Asked asks={joint.asks} />
       <Sealed
         site={site}
         entries={page.batches.flatMap(({ entry, file }) => (entry === undefined ? [] : entriesOf(file.batch)))}

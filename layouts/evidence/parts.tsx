@@ -1,9 +1,10 @@
 /** Parts that pages of evidence are made of. */
 import type { ComponentChildren, JSX } from "preact";
 import { NOT_NOTED, type FactRow } from "../../src/pages/evidence/batch-page.ts";
+import { asksRows } from "../../src/pages/evidence/glue-up.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { dateShort } from "../../src/words/dates.ts";
-import type { Day, Ref } from "../../src/facts/types.ts";
+import type { Asks, Day, Ref } from "../../src/facts/types.ts";
 import { To } from "../shell/link.tsx";
 
 /** What every part is told: whose site, and on which page it stands. */
@@ -171,4 +172,10 @@ export function Telling({
 
 export function None({ children }: { readonly children?: ComponentChildren }): JSX.Element {
   return <p class="quiet">{children}</p>;
+}
+
+/** What the drawing of a joint asks of its glue-up. */
+export function Asked({ asks }: { readonly asks: Asks | undefined }): JSX.Element | null {
+  const rows = asksRows(asks).map(({ word, value }) => `${word}: ${value}`);
+  return rows.length === 0 ? null : <p class="quiet">Its drawing asks: {rows.join("; ")}.</p>;
 }

@@ -2,6 +2,7 @@
 import type { Audience } from "../../src/facts/types.ts";
 import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
+import { glueUp } from "./glue-up.ts";
 import { attachments, type Ground, inBoth, type Made, type MadeTrial, prose, WHO } from "./ground.ts";
 import { type Form, pictureOf } from "./pictures.ts";
 import { narrowest, type Words } from "./words.ts";
@@ -182,36 +183,6 @@ function batchTyped(
     pieces: pieces.map(typed),
   };
 }
-
-/** What was done and seen, of a lot that may be hidden. */
-const glueUp = (lot: string, say: Say, number: Measure): Value => ({
-  by: "std",
-  prepared: "09:30",
-  surfaces: say("how surfaces were prepared"),
-  cleaned: say("how they were cleaned"),
-  faces: "both",
-  end_grain: "twice",
-  filler: say("what was stirred in"),
-  clamps: say("what clamps"),
-  staples: "pulled",
-  scraped: "yes",
-  second_cup: "yes",
-  drop: [lot],
-  beaded: [lot],
-  over_cured: ["washed"],
-  filler_mass: number("mass of the filler", "g", 1),
-  gap: number("greatest gap", "mm", 1),
-  spread: "14:05",
-  spread_to: "14:15",
-  on: "14:25",
-  off: "18:00",
-  pressure: number("pressure", "MPa", 1),
-  squeeze_out: "in part",
-  dry_spots: say("where it was dry"),
-  parts: [{ lot, moisture: number("moisture of a part", "%", 10) }],
-  resin: number("warmth of the resin", "°C", 19),
-  mixed_for: number("how long it was mixed", "min", 3),
-});
 
 /** What is in use is said where everyone reads it; its lots may be hidden. */
 const inUse = (lots: { readonly resin: string; readonly hardener: string }, number: Measure): Value => ({

@@ -5,7 +5,11 @@ import type { Shown } from "../../editions/shown.ts";
 import { ASKS } from "../../words/findings/gluing.ts";
 import { listed } from "../../words/lists.ts";
 import { quantityWords } from "../../words/quantities.ts";
-import type { FactRow } from "./batch-page.ts";
+
+interface Row {
+  readonly word: string;
+  readonly noted: string;
+}
 
 const METHODS: readonly (readonly [keyof Method, string])[] = [
   ["surfaces", "Surfaces"],
@@ -20,10 +24,10 @@ const METHODS: readonly (readonly [keyof Method, string])[] = [
 ];
 
 /** A procedure's method stands only where the session says that it was followed, and says so. */
-export function glueUpRows(shown: Shown, { glueUp }: Batch): FactRow[] {
+export function glueUpRows(shown: Shown, { glueUp }: Batch): Row[] {
   if (glueUp === undefined) return [];
   const by = glueUp.by === undefined ? undefined : shown.record.procedures.get(glueUp.by);
-  const row = (word: string, noted: string | undefined): FactRow[] => (noted === undefined ? [] : [{ word, noted }]);
+  const row = (word: string, noted: string | undefined): Row[] => (noted === undefined ? [] : [{ word, noted }]);
   const size = (quantity: Quantity | undefined): string | undefined =>
     quantity && quantityWords(quantity, shown.record.aircraft.units);
   const lots = (ids: readonly string[]): string | undefined => (ids.length === 0 ? undefined : listed(ids));
