@@ -187,7 +187,8 @@ function batchTyped(
 /** What is in use is said where everyone reads it; its lots may be hidden. */
 const inUse = (lots: { readonly resin: string; readonly hardener: string }, number: Measure): Value => ({
   adhesive: "glue",
-  ...lots,
+  resin: lots.resin,
+  hardener: lots.hardener,
   scale: "0.1 g",
   pieces: [
     {

@@ -71,7 +71,7 @@ export interface GlueUp extends Method {
   readonly mixedFor?: Quantity;
 }
 
-export interface PartMoisture {
+interface PartMoisture {
   readonly lot: string;
   readonly moisture: Quantity;
 }
