@@ -1,6 +1,6 @@
 /** What is asked of a glue-up, and how a procedure says it is done. */
 import type { Asks, Method } from "../../../src/facts/types.ts";
-import { g, mm, pc, range } from "../../evidence/quantities.ts";
+import { mm, pc, range } from "../../evidence/quantities.ts";
 
 export const methodWith = (word: () => string): Method => ({
   surfaces: word(),
