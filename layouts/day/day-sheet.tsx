@@ -9,6 +9,7 @@ import type { Batch, Component, Ref } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { DayStages } from "./day-stages.tsx";
 import { InUse } from "./in-use.tsx";
+import { DayFitted } from "./day-fitted.tsx";
 import { Hours } from "./hours.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { Noted } from "../shell/page.tsx";
@@ -25,6 +26,7 @@ export function DaySheet(props: SheetProps): JSX.Element {
       <InUse {...props} />
       <Batches {...props} />
       <DayStages {...props} />
+      <DayFitted {...props} />
       <DayEvents {...props} />
       <Attachments {...props} />
     </div>

@@ -10,6 +10,7 @@ import { BatchMark, Mark } from "../parts/mark.tsx";
 import { Page, Prose } from "../shell/page.tsx";
 import { TraceFigure } from "../parts/trace.tsx";
 import { EntryLink, Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { FittedTable } from "./materials/fitted.tsx";
 import { PieceTable } from "./piece.tsx";
 
 export function Lot({ site, file }: { readonly site: Where["site"]; readonly file: LotFile }): JSX.Element {
@@ -29,7 +30,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
       <Title place={<a href={relative(from, "evidence.html#lots")}>Lots</a>} title={`Lot ${lot.id}`}>
         <p class="title__lead">{lot.title}</p>
       </Title>
-      <Recalls file={file} {...where} />
+      <Recalls page={page} {...where} />
       <Section id="particulars" title="Particulars">
         <Facts rows={page.particulars} />
         {certificate === undefined ? null : (
@@ -41,6 +42,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
           <Prose site={site} html={site.prose(passage, from)} />
         ))}
       </Section>
+      <Fitted page={page} {...where} />
       <Section id="where-used" title="Where it was used">
         <TraceFigure trace={whereUsed(site.shown, file)} list="where-used-list" {...where} />
         <div id="where-used-list">
@@ -58,7 +60,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
   );
 }
 
-function Recalls({ file, site, from }: Where & { readonly file: LotFile }): JSX.Element | null {
+function Recalls({ page: { file, fitted }, site, from }: Where & { readonly page: LotPage }): JSX.Element | null {
   if (file.recalls.length === 0) return null;
   return (
     <div class="verdict verdict--recalled">
@@ -77,13 +79,31 @@ function Recalls({ file, site, from }: Where & { readonly file: LotFile }): JSX.
           </p>
         ))}
         <p>
-          {file.joints.length === 0
-            ? "No joint holds it now."
-            : `${counted(file.joints.length, "joint")} ${file.joints.length === 1 ? "holds" : "hold"} it now and ${file.joints.length === 1 ? "is" : "are"} quarantined until reworked.`}
+          {fitted.length > 0
+            ? fittedWords(fitted)
+            : file.joints.length === 0
+              ? "No joint holds it now."
+              : `${counted(file.joints.length, "joint")} ${file.joints.length === 1 ? "holds" : "hold"} it now and ${file.joints.length === 1 ? "is" : "are"} quarantined until reworked.`}
           {file.formerJoints.length === 0 ? "" : ` It was taken out of ${counted(file.formerJoints.length, "joint")}.`}
         </p>
       </div>
     </div>
+  );
+}
+
+function fittedWords(fitted: LotPage["fitted"]): string {
+  const now = fitted.filter(({ stood }) => stood.out === undefined).length;
+  return now === 0
+    ? "It was taken out wherever it was fitted."
+    : `It stands in ${counted(now, "place")}; hold points ask for it until a line says what took its place.`;
+}
+
+function Fitted({ page, ...where }: Where & { readonly page: LotPage }): JSX.Element | null {
+  if (page.fitted.length === 0) return null;
+  return (
+    <Section id="fitted" title="Where it was fitted">
+      <FittedTable rows={page.fitted} caption={`Where parts of lot ${page.file.lot.id} were fitted`} {...where} />
+    </Section>
   );
 }
 

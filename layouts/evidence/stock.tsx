@@ -3,6 +3,7 @@ import { relative } from "../../src/pages/address.ts";
 import { LOSS_WORDS, stockPage, type StockPage, type StockRow, WOOD_WORDS } from "../../src/pages/ledgers/stock.ts";
 import { Findings } from "../parts/findings.tsx";
 import { Page } from "../shell/page.tsx";
+import { FittedTable } from "./materials/fitted.tsx";
 import { Id, ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
 
 export function Stock({ site }: Pick<Where, "site">): JSX.Element {
@@ -56,6 +57,11 @@ export function StockParts({ site, from, level }: Where & { readonly level: Leve
       {page.cost === undefined ? null : (
         <Section id="cost" title="What it cost" level={level}>
           <p>{page.cost}</p>
+        </Section>
+      )}
+      {page.fitted.length === 0 ? null : (
+        <Section id="fitted" title="Parts bought in" level={level}>
+          <FittedTable rows={page.fitted} caption="Parts bought in, and where they were fitted" {...where} />
         </Section>
       )}
       <Section id="ahead" title="What is still to be glued" level={level}>

@@ -4,6 +4,7 @@ import type {
   Batch,
   Departure,
   Entry,
+  Fitting,
   HoldPoint,
   Inspection,
   JointSpec,
@@ -61,6 +62,8 @@ export interface RecordIndex {
   readonly measurementsNaming: Index<Measurement>;
   /** Measurements by the joint that they were taken at. */
   readonly measurementsAt: Index<Measurement>;
+  /** Parts bought in, by their assembly. */
+  readonly fittedIn: Index<Fitting>;
   /** Measurements of a pair of sides, by the word that they share. */
   readonly pairs: Index<Measurement>;
   readonly children: Index<Assembly>;
@@ -153,6 +156,10 @@ function workIn(entries: readonly Entry[]) {
     measurementsOf: indexBy(measurements, ({ assembly }) => [assembly]),
     measurementsNaming: indexBy(measurements, ({ departure }) => [departure]),
     measurementsAt: indexBy(measurements, ({ joint }) => [joint]),
+    fittedIn: indexBy(
+      entries.flatMap(({ fitted }) => fitted),
+      ({ assembly }) => [assembly],
+    ),
     pairs: indexBy(measurements, ({ pair }) => [pair]),
   };
 }

@@ -45,6 +45,7 @@ export type { Stage } from "./glue/stage.ts";
 export type { FailureMode, PieceTest } from "./glue/test.ts";
 export type * from "./values.ts";
 export type { Departure } from "./work/departure.ts";
+export type { Fitting } from "./work/fitting.ts";
 export type { HoursLine } from "./work/hours.ts";
 export type { Inspection } from "./work/inspection.ts";
 export type { Measurement, Side } from "./work/measurement.ts";

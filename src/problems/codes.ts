@@ -12,6 +12,7 @@ import { FORM } from "./form.ts";
 import { GLUE } from "./glue.ts";
 import { JOINTS } from "./joints.ts";
 import { SESSION } from "./session.ts";
+import { MATERIALS } from "./materials.ts";
 import { TEXT } from "./text.ts";
 import { VALUES } from "./values.ts";
 import { WORK } from "./work.ts";
@@ -29,6 +30,7 @@ const TABLE = {
   ...AMENDS,
   ...CLIMATE,
   ...EARLIER,
+  ...MATERIALS,
 } as const;
 
 export type ProblemCode = keyof typeof TABLE;

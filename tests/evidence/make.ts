@@ -170,6 +170,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
     thermometer: [],
     measurements: [],
     weighed: [],
+    fitted: [],
     departures: [],
     raised: [],
     closed: [],

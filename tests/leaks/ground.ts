@@ -19,7 +19,7 @@ export interface Ground {
   readonly extra: boolean;
 }
 
-export const LOT_KINDS = ["resin", "hardener", "timber", "glue", "powder"] as const;
+export const LOT_KINDS = ["resin", "hardener", "timber", "glue", "powder", "part"] as const;
 
 export interface Made {
   readonly id: string;
@@ -62,7 +62,14 @@ export function prose(ground: Ground, where: string, owner: Audience, links: rea
   ].join("\n");
 }
 
-const ADHESIVE_OF = { resin: "glue", hardener: "glue", timber: undefined, glue: "glue-one", powder: "glue-powder" };
+const ADHESIVE_OF = {
+  resin: "glue",
+  hardener: "glue",
+  timber: undefined,
+  glue: "glue-one",
+  powder: "glue-powder",
+  part: undefined,
+};
 
 export function lots(ground: Ground): ReadonlyMap<(typeof LOT_KINDS)[number], readonly Made[]> {
   const { words, files, pick, extra } = ground;

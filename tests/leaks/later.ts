@@ -75,7 +75,12 @@ interface Settled {
   readonly lot: Made;
 }
 
-function settling(around: Around, day: string, owner: Audience, { batch, departures, items }: Session): Settled {
+function settling(
+  around: Around,
+  day: string,
+  owner: Audience,
+  { batch, departures, items, fitted }: Session,
+): Settled {
   const { words, files, pick, people, lots } = around;
   const where = `entry of ${day}`;
   const lot = (owner === "public" ? lots.get("hardener")?.[0] : lots.get("timber")?.[1]) ?? { id: "", audience: owner };
@@ -109,6 +114,14 @@ function settling(around: Around, day: string, owner: Audience, { batch, departu
       rejects: [{ batch, why: say("why it is rejected"), note: say("note on a rejection") }],
       reworks: [
         { joints: [owner === "public" ? "W-1" : "W-2"], why: say("why it is reworked"), note: say("note on a rework") },
+      ],
+      fitted: [
+        {
+          where: fitted.where,
+          lot: inBoth(lots.get("part")).at(0)?.id,
+          replaces: fitted.lot,
+          why: say("why a part was replaced"),
+        },
       ],
       inspections: [
         {

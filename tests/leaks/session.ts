@@ -21,6 +21,7 @@ export interface Session extends Made {
   /** The words by which its first measurement and weighing are found. */
   readonly measured: string;
   readonly weighed: string;
+  readonly fitted: { readonly where: string; readonly lot: string };
   /** A picture that is hidden. */
   readonly hidden: string;
   /** Everything in it that has an id and is not for everyone. */
@@ -44,6 +45,7 @@ export async function session(around: Around, day: string, audience: Audience, j
   const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
   const kept = { timber: lot("timber"), resin: lot("resin"), hardener: lot("hardener") };
   const [measured, weighed] = [say("what was measured"), say("part that was weighed")];
+  const fitted = { where: say("where a part was fitted"), lot: lot("part") };
   const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
   files[`entries/${id}.md`] = file(
     {
@@ -84,6 +86,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         },
         ...sides(say, number),
       ],
+      fitted: [{ ...fitted, serial: say("serial number of a part"), count: "2" }],
       ...weights(weighed, say, number),
       departures: departures.map((made) => ({
         id: made.id,
@@ -133,6 +136,7 @@ export async function session(around: Around, day: string, audience: Audience, j
     items,
     measured,
     weighed,
+    fitted,
     hidden,
     secrets: [
       ...secrets,

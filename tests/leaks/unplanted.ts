@@ -25,6 +25,7 @@ export const UNPLANTED: readonly Because[] = [
     "*.joints",
     "*.joint",
     "*.hold_point",
+    "entry.fitted.count",
     "entry.open_items.raise.before",
   ],
   [
@@ -73,6 +74,7 @@ export const UNPLANTED: readonly Because[] = [
     "entry.amends.tests.*",
     "entry.amends.thermometer.*",
     "entry.amends.measurements.*",
+    "entry.amends.fitted.*",
     "entry.amends.weighed.*",
     "entry.amends.scales.*",
     "entry.amends.departures.*",

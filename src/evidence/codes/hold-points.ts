@@ -28,9 +28,19 @@ interface Pair {
   readonly tolerance?: string;
 }
 
+interface Fitted {
+  readonly where: string;
+  readonly lot: string;
+  /** Of the recall. */
+  readonly day: Day;
+  readonly why: string;
+}
+
 export interface NeedValues {
   /** With what was found that is neither met nor a caution. */
   "need/joint": { readonly joint: string; readonly state: string; readonly told: readonly Coded<FindingValues>[] };
+  /** A part bought in, of a lot that is recalled, that stands in the assembly. */
+  "need/fitted-recalled": Fitted;
   "need/open-item": Noted;
   "need/departure": Noted;
   /** A name alone, on no paper that is named. */
@@ -65,6 +75,7 @@ export interface NeedValues {
   "then/joint": { readonly joint: string };
   "then/cure": { readonly joint: string };
   "then/piece": { readonly piece: string; readonly day: Day };
+  "then/fitted-recalled": Fitted;
   "then/open-item": Noted;
   "then/departure": Noted;
   "then/measure-out": Measured;
@@ -79,6 +90,7 @@ export interface TakeValues {
   "take/glue-stages": NoValues;
   "take/complete": NoValues;
   "take/rework": NoValues;
+  "take/replace-part": NoValues;
   "take/glue-again": NoValues;
   "take/close-item": NoValues;
   "take/acceptance": NoValues;
@@ -105,6 +117,9 @@ export interface ChangeValues {
   "change/glued": OfJoints & { readonly batch: string };
   "change/opened": OfJoints & { readonly why: string };
   "change/recalled": OfJoints & { readonly lot: string; readonly why: string };
+  "change/fitted-recalled": Fitted;
+  /** Another part stands where one stood when it was signed. */
+  "change/fitted": { readonly where: string; readonly lot: string; readonly replaced: string; readonly day: Day };
   "change/rejected": OfJoints & { readonly batch: string; readonly why: string };
   "change/failed": OfJoints & { readonly piece: string };
   "change/amended": Amended;

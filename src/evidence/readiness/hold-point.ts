@@ -6,6 +6,8 @@ import { orderOf, type RecordIndex } from "../record-index.ts";
 import { amendedIn, changesSince, type Scope } from "./sign-off.ts";
 import type { BatchFile, Change, HoldPointFile, HoldState, JointFile, Need, PairFile, Remark } from "../types.ts";
 import { flownNeed, isAskedByReturn } from "./in-service.ts";
+import { stoodIn } from "../lots/fitted.ts";
+import { fittedNeed } from "./fitted.ts";
 import { lastLook, type Looks, looksOf } from "./looks.ts";
 import * as need from "./needs.ts";
 import { type Opening, openThen } from "./open-then.ts";
@@ -89,6 +91,7 @@ function needsNow(index: RecordIndex, scope: Scope): Need[] {
     ...scope.departures.flatMap((departure) => need.departureNeed(index, departure)),
     ...scope.measurements.flatMap((one) => need.measurementNeed(index, one)),
     ...scope.pairs.flatMap((pair) => need.pairNeed(index, pair)),
+    ...scope.fitted.flatMap((one) => fittedNeed(index, one)),
   ];
 }
 
@@ -124,6 +127,7 @@ function scopeOf(
     joints: known.asked.flatMap((id) => known.joints.get(id) ?? []),
     batches: known.batches,
     openItems: openItemsOf(index, holdPoint, inside),
+    fitted: inside.flatMap(({ id }) => stoodIn(index, id)),
     departures: departuresIn(index, inside, [...measurements, ...pairs.flatMap(({ now }) => now)]),
   };
 }

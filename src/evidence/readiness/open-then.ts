@@ -12,6 +12,7 @@ import { pairFile } from "../measures/pair.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { BatchFile, HoldPointFile, JointFile, Need } from "../types.ts";
 import { standingOf } from "./answering.ts";
+import { fittedThen } from "./fitted.ts";
 import { lastCure } from "./joint-cure.ts";
 import { lastLook, type Looks } from "./looks.ts";
 import { takes } from "./needs.ts";
@@ -46,6 +47,7 @@ export function openThen(index: RecordIndex, signed: Inspection, scope: Scope, f
     ...departuresThen(moment, scope),
     ...measuresThen(moment, scope),
     ...pairsThen(moment, scope),
+    ...fittedThen(index, scope.fitted, at),
     ...first.flatMap((one) => holdPointThen(moment, one)),
   ];
 }

@@ -21,10 +21,11 @@ import { lotsOf } from "../batch/lots.ts";
 import { amendedStages } from "../joint-stages.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { ChangeValues } from "../codes/hold-points.ts";
-import { distinct } from "../finding.ts";
-import type { Saying } from "../saying.ts";
+import type { Stood } from "../lots/fitted.ts";
 import { askedOf, measurementFile } from "../measures/measurement.ts";
 import type { BatchFile, Change, JointFile, PairFile } from "../types.ts";
+import { fittedLater } from "./fitted.ts";
+import { type Told, told } from "./told.ts";
 
 /** What the hold point is about: its joints, and what lies in its assembly and within. */
 export interface Scope {
@@ -33,6 +34,8 @@ export interface Scope {
   readonly batches: ReadonlyMap<string, BatchFile>;
   readonly openItems: readonly OpenItem[];
   readonly departures: readonly Departure[];
+  /** Parts bought in, those taken out again too. */
+  readonly fitted: readonly Stood[];
   readonly measurements: readonly Measurement[];
   readonly pairs: readonly PairFile[];
 }
@@ -44,6 +47,7 @@ export function changesSince(index: RecordIndex, signed: Inspection, scope: Scop
     ...gluedLater(index, scope).filter(({ fact }) => isLater(fact)),
     ...openedLater(index, scope).filter(({ fact }) => isLater(fact)),
     ...takenBack(index, scope).filter(({ fact }) => isLater(fact)),
+    ...fittedLater(index, scope.fitted, isLater),
     ...failedLater(scope).filter(({ fact }) => isLater(fact)),
     ...amendedLater(index, scope).filter(({ fact }) => isLater(fact)),
     ...putLater(scope).filter(({ fact }) => isLater(fact)),
@@ -53,23 +57,6 @@ export function changesSince(index: RecordIndex, signed: Inspection, scope: Scop
     .map(({ fact, change }) => ({ at: orderOf(index, fact.entry), change }))
     .sort((a, b) => a.at - b.at);
   return inOrder.length === 0 ? [] : [...inOrder.map(({ change }) => change), ...scope.joints.flatMap(notAccepted)];
-}
-
-interface Told {
-  readonly fact: { readonly entry: string };
-  readonly change: Change;
-}
-
-function told(
-  about: Ref,
-  fact: { readonly entry: string },
-  saying: Saying<keyof ChangeValues>,
-  alsoOn: readonly Ref[] = [],
-): Told {
-  return {
-    fact,
-    change: { ...saying, about, restsOn: distinct([about, { kind: "entry", id: fact.entry }, ...alsoOn]) },
-  };
 }
 
 /** Things of the scope's joints, each once, with the joints that it touches. */
@@ -165,7 +152,7 @@ function amendedLater(index: RecordIndex, scope: Scope): Told[] {
 /** Whatever was written down anew of what a hold point asks for, in the order of the record; measurements come last. */
 export function amendedIn(
   index: RecordIndex,
-  { joints, batches, departures, openItems, measurements }: Scope,
+  { joints, batches, departures, openItems, measurements, fitted }: Scope,
 ): Changed[] {
   const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id, "batch").batch)).keys()];
   const things: Ref[] = [
@@ -173,13 +160,17 @@ export function amendedIn(
     ...departures.map(({ id }): Ref => ({ kind: "departure", id })),
     ...openItems.map(({ id }): Ref => ({ kind: "open item", id })),
   ];
-  const measured = new Set(measurements.map(({ entry, what }) => `${entry} Measurement: ${what}`));
-  const entries = [...new Set(measurements.map(({ entry }) => entry))];
+  const told = [
+    ...measurements.map(({ entry, what }) => ({ entry, fact: `Measurement: ${what}` })),
+    ...fitted.map(({ fitting: { entry, where } }) => ({ entry, fact: `Fitted: ${where}` })),
+  ];
+  const amended = new Set(told.map(({ entry, fact }) => `${entry} ${fact}`));
+  const entries = [...new Set(told.map(({ entry }) => entry))];
   return [
     ...things.flatMap((thing) => changesOf(index, thing)),
     ...new Set(joints.flatMap(({ joint }) => amendedStages(index, joint))),
     ...entries.flatMap((id) =>
-      changesOf(index, { kind: "entry", id }).filter(({ change }) => measured.has(`${id} ${change.fact}`)),
+      changesOf(index, { kind: "entry", id }).filter(({ change }) => amended.has(`${id} ${change.fact}`)),
     ),
     ...departures.flatMap(({ id, acceptedIn }) =>
       changesOf(index, { kind: "entry", id: acceptedIn ?? "" }).filter(

@@ -8,8 +8,8 @@ import type { Audience, Day, FilePath, Money, Passage, Placed, Quantity, Range }
 import { LOT_PARTS } from "./adhesive-kind.ts";
 import type { Visibility } from "../visibility.ts";
 
-/** What glues, and what is glued. */
-const MATERIALS = [...LOT_PARTS, "timber", "plywood", "other"] as const;
+/** What glues, what is glued, and parts that are bought in: fittings, cables, instruments, what belongs to the engine. */
+const MATERIALS = [...LOT_PARTS, "timber", "plywood", "part", "other"] as const;
 
 export const lotSchema = block({
   title: words("What was delivered.", "Spruce planks, 25 mm"),

@@ -11,6 +11,7 @@ import { stageAmended, stageSchema } from "../glue/stage.ts";
 import { testAmended, testSchema } from "../glue/test.ts";
 import { acceptanceAmended, acceptanceSchema } from "../work/acceptance.ts";
 import { departureAmended, departureSchema } from "../work/departure.ts";
+import { fittingAmended, fittingSchema } from "../work/fitting.ts";
 import { hoursAmended, hoursSchema } from "../work/hours.ts";
 import { inspectionAmended, inspectionSchema } from "../work/inspection.ts";
 import { measurementAmended, measurementSchema } from "../work/measurement.ts";
@@ -50,6 +51,7 @@ const shape = {
   measurements: list(measurementSchema, "What was measured.").optional(),
   weighed: list(weighingSchema, "Parts weighed on the way.").optional(),
   scales: scalesSchema.optional(),
+  fitted: list(fittingSchema, "Parts bought in that were fitted that day.").optional(),
   departures: list(departureSchema, "Work that differs from the drawing.").optional(),
   accepts: list(acceptanceSchema, "Departures of earlier days accepted now.").optional(),
   open_items: openItemsSchema.optional(),
@@ -81,6 +83,7 @@ export const entryAmended: AmendingOf<typeof shape> = {
   measurements: measurementAmended,
   weighed: weighingAmended,
   scales: scalesAmended,
+  fitted: fittingAmended,
   departures: departureAmended,
   accepts: acceptanceAmended,
   open_items: { how: "within", parts: openItemsAmended },

@@ -12,6 +12,7 @@ import { isTestShown, type PieceTest, testOf, testShown } from "../glue/test.ts"
 import { factOf, type InEntry, type Later, type SoundFile } from "../typing.ts";
 import type { Zone } from "../time/zone.ts";
 import type { Audience, Day, FilePath, Passage, Path, Placed } from "../values.ts";
+import { type Fitting, fittingOf, fittingShown } from "../work/fitting.ts";
 import { type Departure, departureOf, departureShown, isDepartureShown } from "../work/departure.ts";
 import { type HoursLine, hoursOf, hoursShown } from "../work/hours.ts";
 import { type Inspection, inspectionOf, inspectionShown } from "../work/inspection.ts";
@@ -50,6 +51,7 @@ export interface Entry extends Placed {
   readonly measurements: readonly Measurement[];
   readonly weighed: readonly Weighing[];
   readonly scales?: OnScales;
+  readonly fitted: readonly Fitting[];
   readonly departures: readonly Departure[];
   readonly raised: readonly OpenItem[];
   readonly closed: readonly string[];
@@ -93,6 +95,7 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
     measurements: all(["measurements"], spec.measurements, measurementOf),
     weighed: all(["weighed"], spec.weighed, weighingOf),
     scales: spec.scales && scalesOf(spec.scales, ["scales"], of),
+    fitted: all(["fitted"], spec.fitted, fittingOf),
     departures: all(["departures"], spec.departures, departureOf),
     raised: all(["open_items", "raise"], spec.open_items?.raise, openItemOf),
     closed: spec.open_items?.close ?? [],
@@ -143,6 +146,7 @@ export const entryShown: Decisions<Entry> = {
   measurements: each(measurementShown),
   weighed: each(weighingShown),
   scales: part(scalesShown),
+  fitted: each(fittingShown),
   departures: each(departureShown, isDepartureShown),
   raised: each(openItemShown, isOpenItemShown),
   closed: onlyShown("openItems"),

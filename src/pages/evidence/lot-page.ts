@@ -5,6 +5,7 @@ import type { Cut, Lot } from "../../facts/types.ts";
 import { defined } from "../../defined.ts";
 import { type FactRow, NOT_NOTED } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
+import { type FittedRow, fittedRows } from "./fitted.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords } from "../../words/dates.ts";
 import { counted } from "../../words/lists.ts";
@@ -33,6 +34,7 @@ export interface LotPage {
   /** What was cut from it, in the order of entries; and all of it in a sentence. */
   readonly cuts: readonly CutRow[];
   readonly cutWords: string;
+  readonly fitted: readonly FittedRow[];
   readonly uses: readonly LotUse[];
   readonly pieces: readonly PieceFile[];
   readonly holdPoints: readonly HoldPointFile[];
@@ -61,6 +63,7 @@ export function lotPage(shown: Shown, file: LotFile): LotPage {
   return {
     file,
     uses,
+    fitted: fittedRows(shown, file.lot.id),
     particulars: particulars(shown, file),
     cuts: cutRows(shown, cuts),
     cutWords: cutWords(shown, file, cuts),

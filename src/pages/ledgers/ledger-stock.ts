@@ -1,4 +1,6 @@
 /** The rows of the ledgers of cuts and of what is left of each lot. */
+import { allStood } from "../../evidence/lots/fitted.ts";
+import { WITHHELD } from "../../facts/visibility.ts";
 import { reckonStock } from "../../evidence/lots/stock.ts";
 import { UNITS } from "./ledger-measures.ts";
 import type { Row } from "./ledger-rows.ts";
@@ -15,6 +17,23 @@ export function cutRows({ record }: Shown): Row[] {
       amount: amount.value,
     })),
   );
+}
+
+/** A row for each part bought in, at each place where it was fitted. */
+export function fittedRows({ record }: Shown): Row[] {
+  return allStood(record.entries).map(({ fitting, out }) => ({
+    entry: fitting.entry,
+    day: fitting.day,
+    assembly: fitting.assembly,
+    where: fitting.where,
+    lot: fitting.lot === WITHHELD ? "withheld" : fitting.lot,
+    serial: fitting.serial ?? null,
+    count: fitting.count,
+    replaces: fitting.replaces === WITHHELD ? "withheld" : (fitting.replaces ?? null),
+    why: fitting.why ?? null,
+    taken_out_day: out?.day ?? null,
+    taken_out_entry: out?.entry ?? null,
+  }));
 }
 
 /**

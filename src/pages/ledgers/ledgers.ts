@@ -1,6 +1,5 @@
 import { stringify } from "csv-stringify/sync";
 import { holdPointRows, measurementRows, scaleRows, taskRows, weightRows } from "./ledger-measures.ts";
-import { cutRows, stockRows } from "./ledger-stock.ts";
 import {
   batchRows,
   earlierRows,
@@ -11,6 +10,7 @@ import {
   type Cell,
   type Row,
 } from "./ledger-rows.ts";
+import { cutRows, fittedRows, stockRows } from "./ledger-stock.ts";
 import { amendmentRows } from "./amendment-rows.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -39,6 +39,7 @@ const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])
   ["tasks", taskRows],
   ["cuts", cutRows],
   ["stock", stockRows],
+  ["fitted", fittedRows],
 ];
 
 /** Whether an edition has ledgers: public only where the aircraft file says so. */

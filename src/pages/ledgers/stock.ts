@@ -5,6 +5,7 @@ import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { isLotPart } from "../../facts/build/adhesive-kind.ts";
 import type { Lot } from "../../facts/types.ts";
+import { type FittedRow, fittedRows } from "../evidence/fitted.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { defined } from "../../defined.ts";
 import { dateWords } from "../../words/dates.ts";
@@ -15,6 +16,7 @@ import { inUnits, quantityWords, timberInUnits } from "../../words/quantities.ts
 export interface StockPage {
   readonly adhesives: readonly { readonly title: string; readonly lots: readonly StockRow[] }[];
   readonly others: readonly StockRow[];
+  readonly fitted: readonly FittedRow[];
   readonly findings: readonly ToldFinding[];
   /** How much is to be glued yet, in words; and what that asks of each adhesive. */
   readonly ahead: string;
@@ -64,7 +66,8 @@ export function stockPage(shown: Shown): StockPage {
         lots: stock.lots.filter((each) => isPart(each) && each.lot.adhesive === id).map(row),
       }))
       .filter(({ lots }) => lots.length > 0),
-    others: stock.lots.filter((each) => !isPart(each)).map(row),
+    others: stock.lots.filter((each) => !isPart(each) && each.lot.material !== "part").map(row),
+    fitted: fittedRows(shown),
     findings: stock.findings.map((finding) => toldFinding(shown.say, finding)),
     ahead: aheadWords(shown, stock),
     needs: stock.needs.map((need) => needRow(shown, need)),

@@ -68,7 +68,7 @@ export function checkWoodLot(
   checkReceived(context, filed, path, id, lots);
 }
 
-function checkReceived(context: CheckContext, filed: EntryFile, path: Path, id: string, lots: Lots): void {
+export function checkReceived(context: CheckContext, filed: EntryFile, path: Path, id: string, lots: Lots): void {
   const lot = lots.get(id);
   if (!lot || lot.spec.received <= filed.spec.date) return;
   report(context, filed, path, {

@@ -22,6 +22,7 @@ import { checkJoints } from "./joints.ts";
 import { checkMeasurements } from "./measurements.ts";
 import { checkProse, filesNamed } from "./prose.ts";
 import { checkSettings } from "./settings.ts";
+import { checkFitted } from "./materials/fitted.ts";
 import { checkTests } from "./tests.ts";
 import { checkThermometers } from "./thermometer.ts";
 import { checkGlueUps } from "./session/glue-up.ts";
@@ -46,6 +47,7 @@ const CHECKS = [
   checkDepartures,
   checkMeasurements,
   checkWeights,
+  checkFitted,
   checkCredit,
   checkProse,
 ];

@@ -19,6 +19,8 @@ const unnamed = (beside: readonly string[]): string =>
 
 export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & RemarkValues> = {
   "need/joint": ({ joint, state, told }, { say }) => [`Joint ${joint} is ${state}.`, ...told.map(say)].join(" "),
+  "need/fitted-recalled": ({ where, lot, day, why }) =>
+    `${where} is of lot ${lot}, recalled on ${day}, and nothing says what took its place: ${ended(why)}`,
   "need/open-item": ({ id, day, what }) => `${id} is open since ${day}: ${ended(what)}`,
   "need/departure": ({ id, day, what }) => `Departure ${id} of ${day} is not accepted: ${ended(what)}`,
   "need/departure-told": ({ id, day, what }) =>
@@ -51,6 +53,8 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "then/joint": ({ joint }) => `Joint ${joint} was not shown yet when it was signed.`,
   "then/cure": ({ joint }) => `Joint ${joint} had not cured as its sheet asks yet when it was signed.`,
   "then/piece": ({ piece, day }) => `Test piece ${piece} was broken on ${day}, after it was signed.`,
+  "then/fitted-recalled": ({ where, lot, day, why }) =>
+    `${where} was of lot ${lot}, recalled on ${day}, when it was signed: ${ended(why)}`,
   "then/open-item": ({ id, day, what }) => `${id}, raised on ${day}, was still open when it was signed: ${ended(what)}`,
   "then/departure": ({ id, day, what }) =>
     `Departure ${id} of ${day} was not accepted yet when it was signed: ${ended(what)}`,
@@ -66,6 +70,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "take/let-cure": () => "let it cure, and note how warm it was",
   "take/complete": () => "complete what the record lacks of its batches, or rework it",
   "take/rework": () => "rework it with a batch of its own, and say by which lot recalled timber was replaced",
+  "take/replace-part": () => "fit another in its place, and say which lot that replaces",
   "take/glue-again": () => "glue it again",
   "take/close-item": () => "do it and close it in an entry",
   "take/acceptance": () => "have an inspector accept it, and note by whom and on what paper",
@@ -85,6 +90,10 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "change/opened": ({ joints, day, why }) => `Glue was taken out of ${named(joints)} on ${day}: ${ended(why)}`,
   "change/recalled": ({ lot, joints, day, why }) =>
     `Lot ${lot}, which is in ${named(joints)}, was recalled on ${day}: ${ended(why)}`,
+  "change/fitted-recalled": ({ where, lot, day, why }) =>
+    `${where} is of lot ${lot}, which was recalled on ${day}: ${ended(why)}`,
+  "change/fitted": ({ where, lot, replaced, day }) =>
+    `On ${day} ${where} of lot ${replaced} was replaced by one of lot ${lot}.`,
   "change/rejected": ({ batch, joints, day, why }) =>
     `Batch ${batch}, which is in ${named(joints)}, was rejected on ${day}: ${ended(why)}`,
   "change/failed": ({ piece, joints, day }) => `Test piece ${piece}, for ${named(joints)}, failed on ${day}.`,

@@ -119,7 +119,7 @@ export function aircraftOf(base: Base, { aircraft }: Record, people: readonly Pe
 
 export function lotsOf(base: Base): Lot[] {
   const { anyone, say } = base;
-  return (["resin", "hardener", "glue", "powder", "timber"] as const).flatMap((material) =>
+  return (["resin", "hardener", "glue", "powder", "timber", "part"] as const).flatMap((material) =>
     [0, 1].map(() => {
       const audience = anyone();
       return lot(say(audience), {

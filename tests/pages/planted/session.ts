@@ -101,6 +101,7 @@ export function session(ground: Ground, at: number): Session {
       side(ground, audience, of, at),
     ],
     ...weights(ground, audience, of),
+    fitted: fittings(ground, audience, of),
     photos: [
       { place, file, alt: say(narrowest(photo, audience)), caption: say(narrowest(photo, audience)), audience: photo },
     ],
@@ -142,6 +143,13 @@ function side({ say, pick }: Ground, audience: Audience, of: Of, at: number): Me
     found: worded(mm(pick("20.0", "23.0")), say(audience)),
     ...(pick(false, true) && { pairTolerance: worded(mm("1.0"), say(audience)) }),
   });
+}
+
+/** A part, and what took its place after the day of the first: of its lot or of another. */
+function fittings({ say, pick, lots }: Ground, audience: Audience, of: Of): Entry["fitted"] {
+  const lot = (): string => pick(...lots.filter(({ material }) => material === "part")).id;
+  const first = { place, ...of, assembly: "wing", where: say(audience), lot: lot(), serial: say(audience), count: 2 };
+  return [first, { ...first, where: say(audience), lot: lot(), replaces: lot(), why: say(audience) }];
 }
 
 function weights({ say }: Ground, audience: Audience, of: Of): Pick<Entry, "weighed" | "scales"> {

@@ -1,0 +1,68 @@
+/** Parts bought in, where they were fitted and what took their place. */
+import type { JSX } from "preact";
+import { type FittedRow, isWithheld } from "../../../src/pages/evidence/fitted.ts";
+import { To } from "../../shell/link.tsx";
+import { EntryLink, Id, ListTable, type Where } from "../parts.tsx";
+
+export function FittedTable({
+  rows,
+  caption,
+  site,
+  from,
+}: Where & { readonly rows: readonly FittedRow[]; readonly caption: string }): JSX.Element {
+  return (
+    <ListTable
+      caption={caption}
+      heads={[
+        "Where",
+        "Assembly",
+        "Fitted",
+        "Lot",
+        "Serial number",
+        { word: "How many", number: true },
+        "Certificate",
+        "Taken out",
+      ]}
+    >
+      {rows.map(({ stood: { fitting, out }, assembly, lot, count, serial, certificate, out: taken }) => (
+        <tr>
+          <th scope="row" class="plainly">
+            {fitting.where}
+          </th>
+          <td>
+            <To site={site} from={from} to={{ kind: "assembly", id: fitting.assembly }}>
+              {assembly}
+            </To>
+          </td>
+          <td>
+            <EntryLink site={site} from={from} id={fitting.entry} />
+          </td>
+          <td>
+            <FittedLot id={fitting.lot} site={site} from={from} /> {lot?.title}
+            {lot?.number === undefined ? "" : `, no. ${lot.number}`}
+          </td>
+          <td>{serial}</td>
+          <td class="number">{count}</td>
+          <td>{certificate}</td>
+          <td>
+            {out === undefined ? (
+              "stands there"
+            ) : (
+              <>
+                {taken}; now <FittedLot id={out.lot} site={site} from={from} />
+              </>
+            )}
+          </td>
+        </tr>
+      ))}
+    </ListTable>
+  );
+}
+
+export function FittedLot({ id, site, from }: Where & { readonly id: string }): JSX.Element {
+  return isWithheld(id) ? (
+    <>a lot that this edition does not show</>
+  ) : (
+    <Id site={site} from={from} kind="lot" id={id} />
+  );
+}

@@ -1,0 +1,68 @@
+/** A part bought in, where it was fitted: it stays in the aircraft until another is said to be in its place. */
+import type * as z from "zod";
+import type { Place } from "../../problem.ts";
+import { type Decisions, orWithheld, show } from "../decisions.ts";
+import { foundBy } from "../entry/amending.ts";
+import { block, count, words } from "../field.ts";
+import { idOf } from "../id.ts";
+import { factOf, type InEntry } from "../typing.ts";
+import type { Day, Path } from "../values.ts";
+
+export const fittingSchema = block({
+  where: words("Where it was fitted; in the same words where another takes its place.", "Hinge bolt, left inner"),
+  lot: idOf("lot", "The lot of parts that it came in.", "BO-1"),
+  serial: words("The serial number of this one.", "SN 1182").optional(),
+  count: count("How many, if not one.", "4").optional(),
+  assembly: idOf("assembly", "In which assembly, if not the entry's.", "aileron").optional(),
+  replaces: idOf("lot", "The lot of what stood there before and was taken out.", "BO-0").optional(),
+  why: words("Why that was replaced.", "Recalled by its maker").optional(),
+});
+
+export interface Fitting {
+  readonly place: Place;
+  readonly entry: string;
+  readonly day: Day;
+  readonly assembly: string;
+  readonly where: string;
+  readonly lot: string;
+  readonly serial?: string;
+  readonly count: number;
+  /** The lot of what was taken out there. */
+  readonly replaces?: string;
+  readonly why?: string;
+}
+
+export function fittingOf(spec: z.output<typeof fittingSchema>, path: Path, of: InEntry): Fitting {
+  return factOf<Fitting>({
+    place: of.at(path),
+    entry: of.entry,
+    day: of.day,
+    assembly: spec.assembly ?? of.assembly,
+    where: spec.where,
+    lot: spec.lot,
+    serial: spec.serial,
+    count: spec.count ?? 1,
+    replaces: spec.replaces,
+    why: spec.why,
+  });
+}
+
+export const fittingShown: Decisions<Fitting> = {
+  place: show,
+  entry: show,
+  day: show,
+  assembly: show,
+  where: show,
+  lot: orWithheld("lots"),
+  serial: show,
+  count: show,
+  replaces: orWithheld("lots"),
+  why: show,
+};
+
+export const fittingAmended = foundBy({
+  keys: ["where", "assembly"],
+  named: false,
+  word: "Fitted:",
+  several: "Parts fitted",
+});
