@@ -52,6 +52,7 @@ function open(entries: readonly Entry[], asked = ["W-1"], change: Partial<JointS
     departures: [...index.departures.values()],
     measurements: made.entries.flatMap(({ measurements }) => measurements),
     pairs: [...evidence.pairs.values()],
+    fitted: [],
   };
   const file = evidence.holdPoints.get("NEXT");
   const counted = index.inspections.get("NEXT") ?? [];
