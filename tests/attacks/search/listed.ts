@@ -127,6 +127,7 @@ export const REMOVALS: Listed = {
 
 /** Fields that say something new, added or altered, with what they state. */
 export const STATES: Listed = {
+  "adhesive kind": "what it is made of: no ratio is asked of parts applied apart where the sheet gives none",
   "adhesive by_mass": "the sheet's ratio",
   "adhesive by_mass.ratio": "the sheet's ratio",
   "adhesive by_mass.tolerance": "how far the sheet lets the ratio be off",
