@@ -5,7 +5,7 @@ import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
 import { block, count, words } from "../field.ts";
 import { idOf } from "../id.ts";
-import { factOf, type InEntry } from "../typing.ts";
+import { assemblyIn, factOf, type InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
 
 export const fittingSchema = block({
@@ -37,7 +37,7 @@ export function fittingOf(spec: z.output<typeof fittingSchema>, path: Path, of: 
     place: of.at(path),
     entry: of.entry,
     day: of.day,
-    assembly: spec.assembly ?? of.assembly,
+    assembly: assemblyIn(spec.assembly, of),
     where: spec.where,
     lot: spec.lot,
     serial: spec.serial,

@@ -46,11 +46,12 @@ export function checkEntries(context: CheckContext): void {
 
 /** What stands in the way of a hold point is of a part, which the fact names where its entry is of none. */
 function checkParts(context: CheckContext, filed: EntryFile): void {
-  const { assembly, measurements, weighed, departures, open_items } = filed.spec;
+  const { assembly, measurements, weighed, fitted, departures, open_items } = filed.spec;
   if (assembly !== undefined || !filed.whole) return;
   const lists = [
     [["measurements"], measurements],
     [["weighed"], weighed],
+    [["fitted"], fitted],
     [["departures"], departures],
     [["open_items", "raise"], open_items?.raise],
   ] as const;
