@@ -16,7 +16,7 @@ const PAGE: readonly Because[] = [
   ["the minutes are told", "entries.hours.typed", "entries.visits.typed", "earlier.lines.typed"],
   ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
   ["it decides whether a mark is shown; the lot stands beside it", "entries.batches.byDefault.lot"],
-  ["the day's page tells it", "entries.weighed.day", "entries.thermometer.entry"],
+  ["the day's page tells it", "entries.fitted.day", "entries.weighed.day", "entries.thermometer.entry"],
 ];
 
 const STORY = "the appendix prints the evidence, not the story";
@@ -58,7 +58,6 @@ const APPENDIX: readonly Because[] = [
     "adhesives.body",
     "procedures.*",
     "lots.supplier",
-    "lots.certificate",
     "lots.thickness",
     "lots.moisture",
     "lots.grainSlope",

@@ -21,6 +21,7 @@ export function FittedTable({
         "Serial number",
         { word: "How many", number: true },
         "Certificate",
+        "In place of",
         "Taken out",
       ]}
     >
@@ -44,6 +45,10 @@ export function FittedTable({
           <td>{serial}</td>
           <td class="number">{count}</td>
           <td>{certificate}</td>
+          <td>
+            {fitting.replaces === undefined ? null : <FittedLot id={fitting.replaces} site={site} from={from} />}
+            {fitting.why === undefined ? "" : `: ${fitting.why}`}
+          </td>
           <td>
             {out === undefined ? (
               "stands there"

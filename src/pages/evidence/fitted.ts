@@ -14,7 +14,7 @@ export interface FittedRow {
   readonly serial: string;
   /** Its certificate is noted, or that none is. */
   readonly certificate: string;
-  /** When it was taken out, and why; nothing while it stands. */
+  /** When it was taken out; nothing while it stands. */
   readonly out: string;
 }
 
@@ -32,7 +32,7 @@ export function fittedRows({ record }: Shown, lot?: string): FittedRow[] {
         count: String(fitting.count),
         serial: fitting.serial ?? "",
         certificate: from === undefined ? "" : from.certificate === undefined ? "none shown" : "yes",
-        out: out === undefined ? "" : `${dateWords(out.day)}${out.why === undefined ? "" : `: ${out.why}`}`,
+        out: out === undefined ? "" : dateWords(out.day),
       };
     });
 }
