@@ -1,4 +1,5 @@
 import type { JSX } from "preact";
+import { Noted } from "../shell/page.tsx";
 import { FittedLot } from "../evidence/materials/fitted.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 
@@ -8,7 +9,7 @@ export function DayFitted({ site, from, entry: { fitted } }: SheetProps): JSX.El
   return (
     <SheetPart title="Fitted">
       <ul class="bare sheet__list">
-        {fitted.map(({ where, lot, serial, count, replaces, why }) => (
+        {fitted.map(({ where, lot, serial, count, replaces, why, note }) => (
           <li>
             {where}: {count === 1 ? "" : `${count} `}
             <FittedLot id={lot} site={site} from={from} />{" "}
@@ -20,6 +21,7 @@ export function DayFitted({ site, from, entry: { fitted } }: SheetProps): JSX.El
               </>
             )}
             {why === undefined ? "" : `: ${why}`}
+            <Noted note={note} />
           </li>
         ))}
       </ul>

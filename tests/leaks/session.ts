@@ -86,7 +86,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         },
         ...sides(say, number),
       ],
-      fitted: [{ ...fitted, serial: say("serial number of a part"), count: "2" }],
+      fitted: [{ ...fitted, serial: say("serial number of a part"), count: "2", note: say("note on a part") }],
       ...weights(weighed, say, number),
       departures: departures.map((made) => ({
         id: made.id,

@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, count, words } from "../field.ts";
+import { block, count, words, note } from "../field.ts";
 import { idOf } from "../id.ts";
 import { assemblyIn, factOf, type InEntry } from "../typing.ts";
 import type { Day, Path } from "../values.ts";
@@ -16,6 +16,7 @@ export const fittingSchema = block({
   assembly: idOf("assembly", "In which assembly, if not the entry's.", "aileron").optional(),
   replaces: idOf("lot", "The lot of what stood there before and was taken out.", "BO-0").optional(),
   why: words("Why that was replaced.", "Recalled by its maker").optional(),
+  note: note(),
 });
 
 export interface Fitting {
@@ -30,6 +31,7 @@ export interface Fitting {
   /** The lot of what was taken out there. */
   readonly replaces?: string;
   readonly why?: string;
+  readonly note?: string;
 }
 
 export function fittingOf(spec: z.output<typeof fittingSchema>, path: Path, of: InEntry): Fitting {
@@ -44,6 +46,7 @@ export function fittingOf(spec: z.output<typeof fittingSchema>, path: Path, of: 
     count: spec.count ?? 1,
     replaces: spec.replaces,
     why: spec.why,
+    note: spec.note,
   });
 }
 
@@ -58,6 +61,7 @@ export const fittingShown: Decisions<Fitting> = {
   count: show,
   replaces: orWithheld("lots"),
   why: show,
+  note: show,
 };
 
 export const fittingAmended = foundBy({

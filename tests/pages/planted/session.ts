@@ -149,7 +149,10 @@ function side({ say, pick }: Ground, audience: Audience, of: Of, at: number): Me
 function fittings({ say, pick, lots }: Ground, audience: Audience, of: Of): Entry["fitted"] {
   const lot = (): string => pick(...lots.filter(({ material }) => material === "part")).id;
   const first = { place, ...of, assembly: "wing", where: say(audience), lot: lot(), serial: say(audience), count: 2 };
-  return [first, { ...first, where: say(audience), lot: lot(), replaces: lot(), why: say(audience) }];
+  return [
+    first,
+    { ...first, where: say(audience), lot: lot(), replaces: lot(), why: say(audience), note: say(audience) },
+  ];
 }
 
 function weights({ say }: Ground, audience: Audience, of: Of): Pick<Entry, "weighed" | "scales"> {
