@@ -1,6 +1,6 @@
 /** Parts bought in, where they were fitted and what took their place. */
 import type { JSX } from "preact";
-import { type FittedRow, isWithheld } from "../../../src/pages/evidence/fitted.ts";
+import { type FittedRow, isWithheld } from "../../../src/pages/ledgers/fitted.ts";
 import { To } from "../../shell/link.tsx";
 import { EntryLink, Id, ListTable, type Where } from "../parts.tsx";
 
@@ -25,42 +25,50 @@ export function FittedTable({
         "Taken out",
       ]}
     >
-      {rows.map(({ stood: { fitting, out }, assembly, lot, count, serial, certificate, out: taken }) => (
-        <tr>
-          <th scope="row" class="plainly">
-            {fitting.where}
-          </th>
-          <td>
-            <To site={site} from={from} to={{ kind: "assembly", id: fitting.assembly }}>
-              {assembly}
-            </To>
-          </td>
-          <td>
-            <EntryLink site={site} from={from} id={fitting.entry} />
-          </td>
-          <td>
-            <FittedLot id={fitting.lot} site={site} from={from} /> {lot?.title}
-            {lot?.number === undefined ? "" : `, no. ${lot.number}`}
-          </td>
-          <td>{serial}</td>
-          <td class="number">{count}</td>
-          <td>{certificate}</td>
-          <td>
-            {fitting.replaces === undefined ? null : <FittedLot id={fitting.replaces} site={site} from={from} />}
-            {fitting.why === undefined ? "" : `: ${fitting.why}`}
-          </td>
-          <td>
-            {out === undefined ? (
-              "stands there"
-            ) : (
-              <>
-                {taken}; now <FittedLot id={out.lot} site={site} from={from} />
-              </>
-            )}
-          </td>
-        </tr>
+      {rows.map((row) => (
+        <FittedLine row={row} site={site} from={from} />
       ))}
     </ListTable>
+  );
+}
+
+function FittedLine({ row, site, from }: Where & { readonly row: FittedRow }): JSX.Element {
+  const { stood, assembly, lot, count, serial, certificate, out: taken } = row;
+  const { fitting, out } = stood;
+  return (
+    <tr>
+      <th scope="row" class="plainly">
+        {fitting.where}
+      </th>
+      <td>
+        <To site={site} from={from} to={{ kind: "assembly", id: fitting.assembly }}>
+          {assembly}
+        </To>
+      </td>
+      <td>
+        <EntryLink site={site} from={from} id={fitting.entry} />
+      </td>
+      <td>
+        <FittedLot id={fitting.lot} site={site} from={from} /> {lot?.title}
+        {lot?.number === undefined ? "" : `, no. ${lot.number}`}
+      </td>
+      <td>{serial}</td>
+      <td class="number">{count}</td>
+      <td>{certificate}</td>
+      <td>
+        {fitting.replaces === undefined ? null : <FittedLot id={fitting.replaces} site={site} from={from} />}
+        {fitting.why === undefined ? "" : `: ${fitting.why}`}
+      </td>
+      <td>
+        {out === undefined ? (
+          "stands there"
+        ) : (
+          <>
+            {taken}; now <FittedLot id={out.lot} site={site} from={from} />
+          </>
+        )}
+      </td>
+    </tr>
   );
 }
 

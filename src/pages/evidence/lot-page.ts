@@ -5,7 +5,7 @@ import type { Cut, Lot } from "../../facts/types.ts";
 import { defined } from "../../defined.ts";
 import { type FactRow, NOT_NOTED } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { type FittedRow, fittedRows } from "./fitted.ts";
+import { type FittedRow, fittedRows } from "../ledgers/fitted.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords } from "../../words/dates.ts";
 import { counted } from "../../words/lists.ts";

@@ -5,7 +5,7 @@ import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { isLotPart } from "../../facts/build/adhesive-kind.ts";
 import type { Lot } from "../../facts/types.ts";
-import { type FittedRow, fittedRows } from "../evidence/fitted.ts";
+import { type FittedRow, fittedRows } from "./fitted.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { defined } from "../../defined.ts";
 import { dateWords } from "../../words/dates.ts";
