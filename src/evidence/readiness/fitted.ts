@@ -4,7 +4,7 @@ import { distinct } from "../finding.ts";
 import { recalledBy, type Stood } from "../lots/fitted.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { Need } from "../types.ts";
-import { takes } from "./needs.ts";
+import { takes } from "./takes.ts";
 import { type Told, told } from "./told.ts";
 
 export function fittedNeed(index: RecordIndex, one: Stood): Need[] {

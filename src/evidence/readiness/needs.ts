@@ -6,15 +6,11 @@ import { askedOf, measurementFile } from "../measures/measurement.ts";
 import { entriesOf, pairValues } from "./sign-off.ts";
 import type { Coded } from "../codes/coded.ts";
 import type { FindingValues } from "../codes/findings.ts";
-import type { TakeValues } from "../codes/hold-points.ts";
 import type { Finding, HoldPointFile, JointFile, Need, PairFile } from "../types.ts";
 import { standingOf } from "./answering.ts";
+import { takes } from "./takes.ts";
 
 const entry = (id: string): Ref => ({ kind: "entry", id });
-
-export function takes<C extends keyof TakeValues>(code: C) {
-  return { code, values: {} };
-}
 
 const JOINT_NEEDS = {
   "not glued": { takes: takes("take/glue"), blocks: false },

@@ -15,7 +15,7 @@ import { standingOf } from "./answering.ts";
 import { fittedThen } from "./fitted.ts";
 import { lastCure } from "./joint-cure.ts";
 import { lastLook, type Looks } from "./looks.ts";
-import { takes } from "./needs.ts";
+import { takes } from "./takes.ts";
 import { entriesOf, type Scope } from "./sign-off.ts";
 
 export interface Opening {
