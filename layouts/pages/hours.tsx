@@ -93,6 +93,15 @@ function ByAssembly({ site, view }: { readonly site: Site; readonly view: HoursV
               </tr>
             );
           })}
+          {view.ofNone === 0 ? null : (
+            <tr>
+              <th scope="row" class="depth-0">
+                On no assembly
+              </th>
+              <td>{hoursWords(view.ofNone)}</td>
+              <td class="number">{percent(view.ofNone / view.total)}</td>
+            </tr>
+          )}
         </tbody>
       </table>
     </section>

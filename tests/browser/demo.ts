@@ -23,9 +23,11 @@ export function builtDemo(edition: "public" | "inspector"): BuiltSite {
   const [begun, ended] = [`${folder}.begun`, `${folder}.ended`];
   if (isFirst(begun)) {
     try {
-      execFileSync(process.execPath, [".build/cli.js", "build", "--edition", edition, "--out", folder], {
-        stdio: ["ignore", "ignore", "inherit"],
-      });
+      execFileSync(
+        process.execPath,
+        [".build/cli.js", "build", "--content", "content", "--edition", edition, "--out", folder],
+        { stdio: ["ignore", "ignore", "inherit"] },
+      );
     } finally {
       mkdirSync(ended);
     }

@@ -35,6 +35,8 @@ export interface HoursView {
   readonly total: number;
   /** Minutes of which no day is known. */
   readonly spanned: number;
+  /** Minutes on no assembly. */
+  readonly ofNone: number;
   readonly since: string;
   readonly pace: Pace;
   readonly cumulative: Chart;
@@ -141,6 +143,7 @@ export function hoursView(shown: Shown): HoursView {
   return {
     total: total(work),
     spanned: total(work.filter((line) => !isOfDay(line))),
+    ofNone: total(work.filter(({ assembly }) => assembly === undefined)),
     since: aircraft.start,
     pace: paceOf(shown),
     cumulative: totalChart(shown, weeks, last),
