@@ -1,5 +1,5 @@
 import { defined } from "../defined.ts";
-import { area, line } from "d3-shape";
+import { line } from "d3-shape";
 import { apart, framed, tenth } from "./frame.ts";
 import type { Frame, Room } from "./frame.ts";
 
@@ -65,13 +65,11 @@ export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
     const end = { x: tenth(x(day)), y: tenth(y(value)) };
     return { name, path: path(turns(points)) ?? "", end, nameAt: { x: frame.right + 10, y: names[at] ?? end.y } };
   });
-  const ground = area<readonly [number, number]>()
-    .x(([day]) => x(day))
-    .y0(y(0))
-    .y1(([, value]) => y(value))
-    .digits(1);
-  const against = input.against === undefined ? undefined : drawn[drawn.length - 1];
   const first = input.series[0];
+  // Down to the ground at its end, and back along it.
+  const start = tenth(x(first?.points[0]?.[0] ?? input.from));
+  const under = (top: string): string => (top === "" ? "" : `${top}V${tenth(y(0))}H${start}Z`);
+  const against = input.against === undefined ? undefined : drawn[drawn.length - 1];
   const bands = (input.spans ?? []).flatMap(([from, to]) => {
     const [left, right] = [x(Math.max(from - 1, input.from)), x(Math.min(to, input.to))].map(tenth);
     return left === undefined || right === undefined || right <= left ? [] : [{ x: left, width: tenth(right - left) }];
@@ -81,6 +79,6 @@ export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
     bands,
     lines: drawn.slice(0, input.series.length),
     against,
-    area: input.filled === true && first !== undefined ? (ground(turns(first.points)) ?? "") : undefined,
+    area: input.filled === true && first !== undefined ? under(path(turns(first.points)) ?? "") : undefined,
   });
 }

@@ -38,7 +38,7 @@ describe("Lines over time", () => {
 
   it("draw a path of lengths rounded to a tenth", () => {
     expect(drawing.lines[0]?.path).toBe("M46,174L126.9,134L200,54");
-    expect(drawing.area).toBe("M46,174L126.9,134L200,54L200,174L126.9,174L46,174Z");
+    expect(drawing.area).toBe("M46,174L126.9,134L200,54V174H46Z");
     expect(drawing.against?.path).toBe("M46,174L200,14");
   });
 
