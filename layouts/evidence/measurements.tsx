@@ -82,7 +82,7 @@ export function PairTable({ list = false, site, from }: Where & { readonly list?
           </td>
           <td class="number">
             {pair.tolerance?.typed ??
-              (pair.verdict === "out" || pair.verdict === "within" ? "not shown in this edition" : "not stated")}
+              (["out", "within", "estimated"].includes(pair.verdict) ? "not shown in this edition" : "not stated")}
           </td>
           <td>
             <Mark of={pair.verdict} />

@@ -80,7 +80,7 @@ function Departures({ site, from, view: { file } }: PartProps): JSX.Element | nu
 
 /** So many are told of in full; a list of more is for the page on measurements, which can be sorted. */
 const MOST_MEASURED = 6;
-const GRAVEST = ["out", "no tolerance"] as const;
+const GRAVEST = ["out", "no tolerance", "estimated"] as const;
 
 function gravest(all: AssemblyView["file"]["measurements"]): AssemblyView["file"]["measurements"] {
   const rank = (verdict: string): number =>

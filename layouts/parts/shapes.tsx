@@ -63,6 +63,7 @@ const SHAPES: { readonly [of in Marked]: ShapeName } = {
   "in no joint": "alone",
   "thrown away": "alone",
   "no tolerance": "unknown",
+  estimated: "half",
   inconclusive: "half",
   caution: "half",
   "one side": "half",

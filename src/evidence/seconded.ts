@@ -28,8 +28,8 @@ const BATCH: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "thr
 const JOINT: readonly JointState[] = ["quarantined", "not shown", "opened", "not glued", "pending", "shown"];
 const HOLD: readonly HoldState[] = ["blocked", "signed with things open", "reopened", "ahead", "ready", "passed"];
 
-const MEASURE: readonly MeasurementFile["verdict"][] = ["out", "no tolerance", "within"];
-const PAIR: readonly PairFile["verdict"][] = ["out", "one side", "no tolerance", "within"];
+const MEASURE: readonly MeasurementFile["verdict"][] = ["out", "no tolerance", "estimated", "within"];
+const PAIR: readonly PairFile["verdict"][] = ["out", "one side", "estimated", "no tolerance", "within"];
 
 /** What makes a measurement the same before and after it was amended. */
 const alike = ({ entry, what, assembly, side }: Measurement): string => JSON.stringify([entry, what, assembly, side]);

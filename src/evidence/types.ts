@@ -128,7 +128,8 @@ export interface MeasurementFile {
   readonly measurement: Measurement;
   /** Found minus drawing, in the unit of reckoning. */
   readonly off?: number;
-  readonly verdict: "within" | "out" | "no tolerance";
+  /** "estimated" where it is within by an estimate, which shows nothing. */
+  readonly verdict: "within" | "out" | "no tolerance" | "estimated";
   /** Of one that was out: a later measurement of the same against the same limits that is within them. */
   readonly again?: Measurement;
   /** Entries whose amendments would better the verdict, and that no second person saw: it stays what it was. */
@@ -139,7 +140,7 @@ export interface MeasurementFile {
 export interface PairFile {
   readonly id: string;
   /** "one side" while the other has not been measured. */
-  readonly verdict: "within" | "out" | "no tolerance" | "one side";
+  readonly verdict: "within" | "out" | "no tolerance" | "one side" | "estimated";
   /** The last measurement of each side, left, front or upper first; and earlier ones, which count no more. */
   readonly now: readonly Measurement[];
   readonly before: readonly Measurement[];

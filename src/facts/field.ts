@@ -2,8 +2,9 @@
 import * as z from "zod";
 import { readDrawn } from "./quantity/drawn.ts";
 import type { Wanted } from "./quantity/faults.ts";
+import { readNoted, readNotedOrScarf } from "./quantity/noted.ts";
 import { type Measured, readQuantity } from "./quantity/quantity.ts";
-import { readPlusMinus, readRange, readRatio, readScarf, readSlope, readTolerance } from "./quantity/range.ts";
+import { readPlusMinus, readRange, readRatio, readSlope, readTolerance } from "./quantity/range.ts";
 import { readTenths } from "./quantity/tenths.ts";
 import { DIMENSIONS } from "./quantity/units.ts";
 import { LIMITS, tooLong } from "./limits.ts";
@@ -60,10 +61,30 @@ export function quantity(
   ]);
 }
 
+/** What was read: one value, a range, or an estimate. */
+export function noted(
+  { dimension, ...wanted }: Omit<Wanted, "dimensions"> & { readonly dimension: Dimension },
+  description: string,
+  more: readonly string[] = [],
+) {
+  const example = wanted.example ?? DIMENSIONS[dimension].example;
+  return field((typed) => readNoted(typed, { dimensions: [dimension], ...wanted }), description, [
+    example,
+    ...more,
+    `about ${example}`,
+  ]);
+}
+
+/** A percentage from 0 to 100 % that was read. */
+export function notedShare(description: string, example: string, more: readonly string[] = []) {
+  return noted({ dimension: "share", sign: "not negative", most: 1, example }, description, more);
+}
+
 export function measured(description: string, example: string) {
-  return field((typed) => readScarf(typed) ?? readQuantity(typed, { sign: "any", example }), description, [
+  return field((typed) => readNotedOrScarf(typed, { sign: "any", example }), description, [
     example,
     "1 in 12",
+    "about 62 mm",
   ]);
 }
 
@@ -90,6 +111,15 @@ export function either(
     description,
     examples,
   );
+}
+
+/** The same of what was read. */
+export function eitherNoted(
+  dimensions: readonly [Dimension, ...Dimension[]],
+  description: string,
+  examples: readonly string[],
+) {
+  return field((typed) => readNoted(typed, { dimensions, example: examples.join(" or ") }), description, examples);
 }
 
 /** A percentage from 0 to 100 %. */

@@ -3,7 +3,8 @@ import { defined } from "../defined.ts";
 import type { Place } from "../problem.ts";
 import type { Amendment } from "./entry/amendment.ts";
 import type { Clock } from "./time/clock.ts";
-import type { Day, FilePath, Moment, Passage, Path, Quantity } from "./values.ts";
+import type { MeasuredNoted } from "./quantity/noted.ts";
+import type { Day, FilePath, Moment, Noted, Passage, Path, Quantity } from "./values.ts";
 
 /** A file in which no problem was found. */
 export interface SoundFile<S> {
@@ -67,6 +68,16 @@ export function maybe<T extends Quantity>(measured: T | undefined): Quantity | u
 type Every<T> = {
   readonly [K in keyof Required<T>]: object extends Pick<T, K> ? T[K] | undefined : T[K];
 };
+
+/** What was noted without what only its reading needed. */
+export function notedOf(measured: MeasuredNoted): Noted {
+  const { dimension: _, ...noted } = measured;
+  return noted;
+}
+
+export function maybeNoted(measured: MeasuredNoted | undefined): Noted | undefined {
+  return measured && notedOf(measured);
+}
 
 /** A fact from all its fields, without the keys that hold nothing. A field that is not stated does not compile. */
 export function factOf<T extends object>(fields: Every<T>): T {

@@ -34,6 +34,26 @@ export interface Quantity {
   readonly step: number;
 }
 
+/** Between which ends something lies, both in the unit of reckoning. */
+export interface Ends {
+  readonly least: number;
+  readonly most: number;
+}
+
+/**
+ * What was read, weighed or judged: one value, a range, or an estimate. There is no `value` before a rule has said which end it takes
+ * (`reckoning/ends`).
+ */
+export type Noted = Quantity | Between | Estimate;
+
+/** Of `9 to 11 %` either end may be the true one. */
+interface Between extends Omit<Quantity, "value">, Ends {}
+
+/** `about 20 °C` proves nothing, and tells against what it is out of. */
+interface Estimate extends Omit<Quantity, "value"> {
+  readonly about: Ends;
+}
+
 /** A sum of money as typed; `currency` is its code by ISO 4217. */
 export interface Money {
   readonly typed: string;

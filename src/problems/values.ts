@@ -7,7 +7,15 @@ export const VALUES = {
     happened: "A quantity does not begin with a number that can be read.",
     why: "A quantity without a number proves nothing.",
     mend: "Write a number and its unit; words belong in the prose.",
-    example: ["@ entries/2025-03-08-caps.md", "- mass: 42.0 g }", "+ mass: about 42 g }"],
+    example: ["@ entries/2025-03-08-caps.md", "- mass: 42.0 g }", "+ mass: a cupful }"],
+  },
+  "one-figure": {
+    title: "A range or an estimate where one figure belongs",
+    happened:
+      "Sizes of pieces, limits, drawings, and what was bought, weighed on the scales or read off a thermometer are one figure each.",
+    why: "Such a figure is held against others, and of two ends nobody could say which.",
+    mend: "Write the one figure that it is, or leave it out if it is not known.",
+    example: ["@ lots/R-1.md", "- amount: 2 kg", "+ amount: about 2 kg"],
   },
   "no-unit": {
     title: "A number without its unit",

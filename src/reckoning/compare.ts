@@ -7,6 +7,9 @@
  * read; it forgives
  * nothing else, so that what is without end is at most nothing but itself.
  */
+import { isEstimate, saidEnds } from "../facts/quantity/ends.ts";
+import type { Ends, Noted } from "../facts/types.ts";
+
 const slack = (a: number, b: number): number => 1e-12 + 1e-9 * Math.min(Math.abs(a), Math.abs(b));
 
 /** a ≤ b; false where either is not a number. */
@@ -23,4 +26,19 @@ export function against(
   if (range.least !== undefined && !atLeast(value, range.least)) return "below";
   if (range.most !== undefined && !atMost(value, range.most)) return "above";
   return "within";
+}
+
+/** Both ends within, and each where it lies if not. */
+function endsAgainst({ least, most }: Ends, limits: Parameters<typeof against>[1]): "below" | "within" | "above" {
+  const low = against(least, limits);
+  return low === "within" ? against(most, limits) : low;
+}
+
+/** The same of what was noted: an estimate within the limits is only that. */
+export function standing(
+  noted: Noted,
+  limits: Parameters<typeof against>[1],
+): "below" | "within" | "above" | "estimate" {
+  const where = endsAgainst(saidEnds(noted), limits);
+  return where === "within" && isEstimate(noted) ? "estimate" : where;
 }

@@ -10,7 +10,8 @@ import {
   PSI,
   toFahrenheit,
 } from "../facts/quantity/conversions.ts";
-import type { Quantity } from "../facts/types.ts";
+import type { Noted } from "../facts/types.ts";
+import { saidEnds } from "../facts/quantity/ends.ts";
 import { apart, figure, grouped, percent } from "./numbers.ts";
 
 export type Units = "metric" | "imperial";
@@ -59,12 +60,15 @@ const SHOWN_IN: { readonly [units in Units]: { readonly [unit: string]: Conversi
 const IMPERIAL_TYPED =
   /(?:\d|\s|\/)(?:in|inch|inches|ft|feet|lb|lbs|lbf|oz|psi|ksi|°F|degF|fl oz|in²|in2|sq in|ft²|ft2)\b|["'′″]|°F/;
 
-/** A quantity as typed, and after it the converted figure where it was typed in the other system of units. */
-export function quantityWords(quantity: Quantity, units: Units, convert = inUnits): string {
+/** As typed, and after it the converted figure, or both ends, where it was typed in the other system of units. */
+export function quantityWords(quantity: Noted, units: Units, convert = inUnits): string {
   const conversion = SHOWN_IN[units][quantity.unit];
   const typedIn: Units = IMPERIAL_TYPED.test(quantity.typed) ? "imperial" : "metric";
   if (conversion === undefined || typedIn === units || quantity.unit === "rad") return quantity.typed;
-  return `${quantity.typed} (${convert(quantity.value, quantity.unit, units)})`;
+  const about = "about" in quantity ? "about " : "";
+  const { least, most } = saidEnds(quantity);
+  const ends = [...new Set([least, most])].map((end) => convert(end, quantity.unit, units));
+  return `${quantity.typed} (${about}${ends.join(" to ")})`;
 }
 
 /** A value in a unit of reckoning, shown in the aircraft's units; a bare number is a share. */

@@ -1,4 +1,5 @@
 /** Leaving evidence out must never make a batch look better. */
+import { figureRead } from "../../src/facts/quantity/ends.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
@@ -201,18 +202,18 @@ describe("A batch that is accepted", () => {
         const { batch, verdict, pieces } = fileOf(shop);
         if (verdict !== "shown") return;
         accepted += 1;
-        const resin = batch.resin?.mass?.value ?? Number.NaN;
-        const hardener = batch.hardener?.mass?.value ?? Number.NaN;
+        const resin = figureRead(batch.resin?.mass) ?? Number.NaN;
+        const hardener = figureRead(batch.hardener?.mass) ?? Number.NaN;
         expect(Math.abs(hardener / resin / 0.5 - 1)).toBeLessThan(0.05);
         expect([batch.resin?.lot, batch.hardener?.lot]).toEqual(["R-1", "H-1"]);
-        expect(batch.temperature?.value).toBeGreaterThanOrEqual(15);
+        expect(figureRead(batch.temperature)).toBeGreaterThanOrEqual(15);
         expect((batch.closed?.epoch ?? Number.NaN) - (batch.mixed?.epoch ?? Number.NaN)).toBeLessThanOrEqual(1800);
         const passed = pieces.filter((one) => one.verdict === "pass" && one.piece.trial === undefined);
         expect(passed.length).toBeGreaterThanOrEqual(shop.procedure.pieces ?? 1);
         for (const one of passed) {
           expect((one.test?.day ?? "") >= "2025-03-13").toBe(true);
           expect((one.piece.overlap?.value ?? Number.NaN) / 0.006).toBeLessThanOrEqual(3 + 1e-9);
-          expect(one.test?.failure === "wood" || (one.test?.woodFailure?.value ?? 0) >= 0.75).toBe(true);
+          expect(one.test?.failure === "wood" || (figureRead(one.test?.woodFailure) ?? 0) >= 0.75).toBe(true);
         }
       }),
       { numRuns: 1500 },

@@ -50,6 +50,17 @@ describe("The spread of a session", () => {
     );
   });
 
+  it("is less the most that may have been left over, of the least that may have been mixed; by an estimate there was never enough", () => {
+    const between = (least: number, most: number, typed: string) => ({ typed, unit: "kg", step: 0.001, least, most });
+    const about = { typed: "about 5 g", unit: "kg", step: 0.001, about: { least: 0.005, most: 0.005 } };
+    const left = (change: Partial<Batch>) => told([0.15], [batch("B-1", change)], { density: DENSITY })?.[0];
+    expect(left({ waste: between(0.01, 0.018, "10 to 18 g") })).toMatch(/^caution: 60.0 g mixed less 18.0 g/u);
+    const resin = { lot: "R-1", mass: between(0.02, 0.04, "20 to 40 g") };
+    expect(left({ resin })).toMatch(/^caution: 40.0 g mixed over 1500 cm² of joints is at most 267 g/u);
+    expect(left({ waste: about })).toMatch(/^caution: How much was mixed, or left of it, is only estimated/u);
+    expect(left({ waste: { ...about, about: { least: 0.01, most: 0.02 } } })).toMatch(/less 20.0 g of waste/u);
+  });
+
   it("counts the cups of one session together, and every joint that they went into", () => {
     const second = batch("B-2", { joints: ["W-1", "W-2"] });
     expect(told([0.2, 0.2], [batch("B-1"), second])?.[0]).toMatch(/^meets: 120.0 g mixed over 4000 cm²/u);

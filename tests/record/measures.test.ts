@@ -75,7 +75,7 @@ describe("What a drawing asks", () => {
     ["2 mm to 1 mm", "no-range"],
     ["2° to 3 mm", "wrong-dimension"],
     ["at least 12", "no-unit"],
-    ["about 12 mm", "no-number"],
+    ["about 12 mm", "one-figure"],
     ["at least", "no-number"],
   ])("%s", (typed, asked) => {
     expect(drawn(typed)).toEqual(asked);

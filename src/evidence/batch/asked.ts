@@ -1,6 +1,7 @@
 /** What was found of each thing that can be asked of a glue-up. */
-import { against, atLeast, atMost } from "../../reckoning/compare.ts";
-import type { Ask, Asks, Batch, GlueUp, Method, Moment, Quantity, Range, Ref } from "../../facts/types.ts";
+import { atLeast, atMost, standing } from "../../reckoning/compare.ts";
+import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
+import type { Ask, Asks, Batch, Ends, GlueUp, Method, Moment, Noted, Quantity, Range, Ref } from "../../facts/types.ts";
 import { indexBy, lookUp } from "../record-index.ts";
 import type { GlueUpFound } from "../codes/gluing.ts";
 import { type BatchCase, entryRef, lotRef } from "./case.ts";
@@ -16,6 +17,8 @@ interface Answer {
   /** Undefined where nothing shows what is asked: that is never taken as met. */
   readonly found?: GlueUpFound | undefined;
   readonly isMet: boolean;
+  /** What was only estimated, as typed: it shows nothing. */
+  readonly estimate?: string;
   /** What it rests on beside its own batch. */
   readonly alsoOn?: readonly Ref[];
 }
@@ -36,8 +39,15 @@ const within = (seconds: number | undefined, asked: Quantity): Answer =>
   seconds === undefined ? UNKNOWN : answer({ seconds }, atMost(seconds, asked.value));
 const atLeastSo = (seconds: number | undefined, asked: Quantity): Answer =>
   seconds === undefined ? UNKNOWN : answer({ seconds }, atLeast(seconds, asked.value));
-const inRange = (found: Quantity | undefined, asked: Range): Answer =>
-  found ? answer({ typed: found.typed }, against(found.value, asked) === "within") : UNKNOWN;
+const inRange = (found: Noted | undefined, asked: Pick<Range, "least" | "most">): Answer => {
+  if (found === undefined) return UNKNOWN;
+  const where = standing(found, asked);
+  return where === "estimate" ? estimated([found]) : answer({ typed: found.typed }, where === "within");
+};
+const estimated = (all: readonly Noted[]): Answer => ({
+  isMet: false,
+  estimate: all.flatMap((one) => (isEstimate(one) ? [one.typed] : [])).join(", "),
+});
 const said = (found: string | undefined, asked: string): Answer =>
   found === undefined ? UNKNOWN : answer({ typed: found }, found === asked);
 
@@ -55,6 +65,10 @@ function waited({ c: { batch }, said: { prepared, spread, spreadTo } }: Session)
   };
 }
 
+/** The most by which two of them can differ. */
+const widest = (all: readonly Ends[]): number =>
+  Math.max(...all.flatMap((one, at) => all.filter((_, other) => other !== at).map(({ least }) => one.most - least)));
+
 const JUDGES: Judges = {
   preparedWithin: (asked, session) => {
     const { most, least } = waited(session);
@@ -64,17 +78,18 @@ const JUDGES: Judges = {
   openTime: (asked, { c, said: { spread } }) => within(between(spread, c.batch.closed), asked),
   assemblyTime: (asked, { said: { spread, on } }) => within(between(spread, on), asked),
   clamped: (asked, { said: { on, off } }) => atLeastSo(between(on, off), asked),
-  mixing: (asked, { said: { mixedFor } }) =>
-    mixedFor ? answer({ typed: mixedFor.typed }, atLeast(mixedFor.value, asked.value)) : UNKNOWN,
-  gap: (asked, { said: { gap } }) => (gap ? answer({ typed: gap.typed }, atMost(gap.value, asked.value)) : UNKNOWN),
+  mixing: (asked, { said: { mixedFor } }) => inRange(mixedFor, { least: asked.value }),
+  gap: (asked, { said: { gap } }) => inRange(gap, { most: asked.value }),
   moistureDifference: (asked, { c, said: { parts = [] } }) => {
     const isWhole = parts.length > 1 && c.batch.timber.every((lot) => parts.some((one) => one.lot === lot));
     if (!isWhole) return UNKNOWN;
-    const all = parts.map(({ moisture }) => moisture.value);
-    const share = Math.max(...all) - Math.min(...all);
+    const all = parts.map(({ moisture }) => moisture);
+    const share = widest(all.map(saidEnds));
+    const isMet = atMost(share, asked.value);
+    if (isMet && all.some(isEstimate)) return estimated(all);
     return answer(
       { share },
-      atMost(share, asked.value),
+      isMet,
       parts.map(({ lot }) => lotRef(lot)),
     );
   },
@@ -82,9 +97,13 @@ const JUDGES: Judges = {
     const { c, said: own } = session;
     const kind = asDone(session, "filler");
     if (kind !== undefined && plain(kind) === NO_FILLER && !own.fillerMass) return answer({ typed: kind }, true);
-    if (!own.fillerMass || !c.facts.mass) return UNKNOWN;
-    const share = own.fillerMass.value / c.facts.mass;
-    return answer({ share }, atMost(share, asked.value));
+    const { mass } = c.facts;
+    if (!own.fillerMass || !mass?.least) return UNKNOWN;
+    const share = saidEnds(own.fillerMass).most / mass.least;
+    const isMet = atMost(share, asked.value);
+    return isMet && (isEstimate(own.fillerMass) || !mass.isProven)
+      ? estimated([own.fillerMass, ...mass.estimates])
+      : answer({ share }, isMet);
   },
   fillers: (asked, session) => {
     const kind = asDone(session, "filler");

@@ -1,9 +1,10 @@
 /** Whether the shop was warm and dry enough, and the surfaces clear of the dew point. */
-import { against, atLeast } from "../../reckoning/compare.ts";
+import { against, atLeast, standing } from "../../reckoning/compare.ts";
+import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
 import type { Limit } from "../types/source.ts";
 import { PAINT_RULE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
-import type { Ref } from "../../facts/types.ts";
+import type { Ends as Said, Noted, Range, Ref } from "../../facts/types.ts";
 import type { BatchCase } from "./case.ts";
 import { gluedAt, loggedHumidity, loggedWarmth, noted } from "./witnesses.ts";
 
@@ -31,27 +32,34 @@ export function shopTemperature(c: BatchCase): Finding[] {
   const air = batch.temperature;
   const beside = { limit, alsoOn: logsAt(c) };
   const witnesses =
-    air && logged && isApart(air.value, logged, EXPLAINED.kelvin)
+    air && logged && isApart(saidEnds(air), logged, EXPLAINED.kelvin)
       ? [c.find("shop-temperature/witnesses", "caution", { found: air.typed, ...ends(logged) }, beside)]
       : [];
   const outside = outsideOf(c, limit);
   if (outside.length > 0) return [...outside, ...witnesses];
   if (limits && logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
     return [c.find("shop-temperature/logged-outside", "rejects", { ...ends(logged), asked: limits.typed }, beside)];
-  if (air)
+  if (air && !isEstimate(air))
     return limits
       ? [c.find("shop-temperature/within", "meets", { found: air.typed }, { limit }), ...witnesses]
       : [c.find("shop-temperature/no-limits", "caution", { found: air.typed }), ...witnesses];
-  if (!logged) return [c.find("shop-temperature/not-noted", "unproven", {}, { limit })];
-  return limits ? [c.find("shop-temperature/logged", "meets", ends(logged), beside)] : [];
+  if (!logged)
+    return air
+      ? [c.find("shop-temperature/estimate", "unproven", { found: air.typed }, { limit })]
+      : [c.find("shop-temperature/not-noted", "unproven", {}, { limit })];
+  return limits
+    ? [c.find("shop-temperature/logged", "meets", { ...ends(logged), estimate: air?.typed }, beside), ...witnesses]
+    : witnesses;
 }
+
+const isOutside = (found: Noted, limits: Range): boolean => ["below", "above"].includes(standing(found, limits));
 
 /** Of what was noted, air or not. */
 function outsideOf(c: BatchCase, limit: Limit | undefined): Finding[] {
   const limits = c.adhesive.temperature;
   if (!limits) return [];
   return noted(c.batch)
-    .filter(({ found }) => against(found.value, limits) !== "within")
+    .filter(({ found }) => isOutside(found, limits))
     .map(({ of, found }) => {
       const values = { found: found.typed, asked: limits.typed };
       return of === "shop"
@@ -67,8 +75,8 @@ function logsAt({ index, batch }: BatchCase): Ref[] {
   return at ? index.shop.restsOn(at.from, at.to) : [];
 }
 
-const isApart = (found: number, { least, greatest }: Ends, most: number): boolean =>
-  found < least - most - 1e-9 || found > greatest + most + 1e-9;
+const isApart = (found: Said, { least, greatest }: Ends, most: number): boolean =>
+  found.least < least - most - 1e-9 || found.most > greatest + most + 1e-9;
 
 export function shopHumidity(c: BatchCase): Finding[] {
   const {
@@ -83,19 +91,27 @@ export function shopHumidity(c: BatchCase): Finding[] {
   const logged = loggedHumidity(c.index.shop, c.batch);
   const beside = { limit, alsoOn: logsAt(c) };
   const witnesses =
-    humidity && logged && isApart(humidity.value, logged, EXPLAINED.share)
+    humidity && logged && isApart(saidEnds(humidity), logged, EXPLAINED.share)
       ? [c.find("shop-humidity/witnesses", "caution", { found: humidity.typed, ...ends(logged) }, beside)]
       : [];
+  const isRead = humidity && !isEstimate(humidity);
   if (humidity) {
-    if (!limits) return [c.find("shop-humidity/no-limits", "caution", { found: humidity.typed }), ...witnesses];
-    if (against(humidity.value, limits) !== "within")
+    if (!limits && isRead)
+      return [c.find("shop-humidity/no-limits", "caution", { found: humidity.typed }), ...witnesses];
+    if (limits && isOutside(humidity, limits))
       return [c.find("shop-humidity/outside", "rejects", { found: humidity.typed, asked: limits.typed }, { limit })];
   }
   if (limits && logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
     return [c.find("shop-humidity/logged-outside", "rejects", { ...ends(logged), asked: limits.typed }, beside)];
-  if (humidity) return [c.find("shop-humidity/within", "meets", { found: humidity.typed }, { limit }), ...witnesses];
-  if (!logged) return [c.find("shop-humidity/not-noted", limits ? "unproven" : "caution", {}, { limit })];
-  return limits ? [c.find("shop-humidity/logged", "meets", ends(logged), beside)] : [];
+  if (isRead) return [c.find("shop-humidity/within", "meets", { found: humidity.typed }, { limit }), ...witnesses];
+  const lacking = limits ? "unproven" : "caution";
+  if (!logged)
+    return humidity
+      ? [c.find("shop-humidity/estimate", lacking, { found: humidity.typed }, { limit })]
+      : [c.find("shop-humidity/not-noted", lacking, {}, { limit })];
+  return limits
+    ? [c.find("shop-humidity/logged", "meets", { ...ends(logged), estimate: humidity?.typed }, beside), ...witnesses]
+    : witnesses;
 }
 
 /** K */
@@ -104,14 +120,13 @@ const LEAST_ABOVE = 3;
 export function dewPointRule(c: BatchCase): Finding[] {
   const {
     batch,
-    facts: { dewPoint },
+    facts: { aboveDew },
   } = c;
   const surface = batch.surface ?? batch.temperature;
-  if (dewPoint === undefined || !surface) return [];
+  if (aboveDew === undefined || !surface) return [];
+  const { dewPoint, apart, isProven } = aboveDew;
   const limit: Limit = { code: "limit/dew-point", values: { least: LEAST_ABOVE }, from: PAINT_RULE };
-  const apart = surface.value - dewPoint;
   const values = { dewPoint, warmth: surface.typed, of: batch.surface ? "surfaces" : "shop", apart } as const;
-  return atLeast(apart, LEAST_ABOVE)
-    ? [c.find("dew-point/clear", "meets", values, { limit })]
-    : [c.find("dew-point/near", "caution", values, { limit })];
+  if (!atLeast(apart, LEAST_ABOVE)) return [c.find("dew-point/near", "caution", values, { limit })];
+  return isProven ? [c.find("dew-point/clear", "meets", values, { limit })] : [];
 }

@@ -3,9 +3,10 @@ import { dewPoint } from "../../reckoning/climate/dew-point.ts";
 import { equilibriumMoisture } from "../../reckoning/climate/equilibrium-moisture.ts";
 import { massRatioOfVolumes, mixRatio, ratioError, volumeRatioOfMasses } from "../../reckoning/mixing/mix-ratio.ts";
 import { ratioDoubt } from "../../reckoning/mixing/ratio-doubt.ts";
+import { isEstimate, provenEnds, saidEnds } from "../../facts/quantity/ends.ts";
 import { lifeRow } from "../../reckoning/mixing/working-life.ts";
 import { type AdhesivePart, MADE, type PartPair } from "../../facts/build/adhesive-kind.ts";
-import type { Adhesive, Batch, MixRatio, Quantity } from "../../facts/types.ts";
+import type { Adhesive, Batch, Ends, MixRatio, Noted, Quantity } from "../../facts/types.ts";
 import type { BatchFile } from "../types.ts";
 
 export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoint" | "openFor"> {
@@ -13,18 +14,34 @@ export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoi
   /** How both parts of the ratio were measured. */
   readonly measuredBy?: Way;
   readonly ratio?: Ratio;
-  /** Of all parts together, kg. */
-  readonly mass?: number;
-  /** What was there to spread, kg: the same, but of parts applied apart that of the first alone, by which their sheets give it. */
-  readonly forSpread?: number;
-  /** Of that, what was not spread, kg. */
+  /** What of temperature and amounts the working life rests on is only estimated, as typed. */
+  readonly lifeEstimates: readonly Noted[];
+  /** Of all parts together. */
+  readonly mass?: Mass;
+  /** What was there to spread: the same, but of parts applied apart that of the first alone, by which their sheets give it. */
+  readonly forSpread?: Mass;
+  /** Of that, what was not spread, kg, at the most. */
   readonly waste?: number;
+  /** Of the air and the surfaces, at the worse ends; unlike `dewPoint` also of what is only estimated. */
+  readonly aboveDew?: AboveDew;
+}
+
+/** kg */
+interface Mass extends Ends {
+  readonly isProven: boolean;
+  readonly estimates: readonly Noted[];
+}
+
+interface AboveDew {
+  readonly dewPoint: number;
+  readonly apart: number;
+  readonly isProven: boolean;
 }
 
 /** Parts, all measured in the same way. */
 interface Measured {
   readonly by: Way;
-  readonly amounts: readonly { readonly part: AdhesivePart; readonly amount: Quantity }[];
+  readonly amounts: readonly { readonly part: AdhesivePart; readonly amount: Noted }[];
 }
 
 type Way = "mass" | "volume";
@@ -44,6 +61,8 @@ export interface Ratio {
   readonly found: number;
   readonly nominal: number;
   readonly error: number;
+  /** What was only estimated of the amounts, as typed. */
+  readonly estimates: readonly string[];
   readonly tolerance?: Quantity;
   readonly asTyped: string;
   readonly converted: boolean;
@@ -59,10 +78,9 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
   const mass = whole && massOf(whole, adhesive);
   const counted = measuredOf(batch, mixed ? parts : parts.slice(0, 1));
   const forSpread = counted && massOf(counted, adhesive);
-  const known = [batch.temperature?.value, logged].filter((value) => value !== undefined);
+  const known = [batch.temperature && saidEnds(batch.temperature).most, logged].filter((value) => value !== undefined);
   const warmest = known.length === 0 ? undefined : Math.max(...known);
-  const climate =
-    batch.temperature && batch.humidity ? ([batch.temperature.value, batch.humidity.value] as const) : undefined;
+  const dew = aboveDew(batch);
   const rows = adhesive.workingLife.map((row) => ({
     temperature: row.temperature.value,
     // A sheet that names no mass gives the time for any.
@@ -76,11 +94,35 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
     forSpread,
     waste: counted && forSpread !== undefined ? wasteOf(batch, counted, forSpread) : undefined,
     ratio: pair && ratioOf(batch, adhesive, pair),
-    moistureEstimate: climate && equilibriumMoisture(...climate),
-    dewPoint: climate && dewPoint(...climate),
+    moistureEstimate: settled(batch),
+    dewPoint: dew?.isProven === true ? dew.dewPoint : undefined,
+    aboveDew: dew,
     openFor: batch.mixed && batch.closed ? batch.closed.epoch - batch.mixed.epoch : undefined,
-    life: warmest === undefined ? undefined : lifeRow(rows, warmest, mass ?? Number.POSITIVE_INFINITY),
+    life: warmest === undefined ? undefined : lifeRow(rows, warmest, mass?.most ?? Number.POSITIVE_INFINITY),
+    lifeEstimates: [
+      ...(logged === undefined && isEstimate(batch.temperature) && batch.temperature ? [batch.temperature] : []),
+      ...(mass?.estimates ?? []),
+    ],
   };
+}
+
+/** What wood would settle at in the shop's air, where that was read; of a range the damper end: that air alone shows the wood dry enough is never said. */
+function settled({ temperature, humidity }: Batch): number | undefined {
+  const [warmth, damp] = [temperature && provenEnds(temperature), humidity && provenEnds(humidity)];
+  return warmth && damp && equilibriumMoisture(warmth.least, damp.most);
+}
+
+/** The surfaces are as cold as they may be in air as warm and damp as it may be; where only the air was read they are as warm as it is. */
+function aboveDew({ temperature, humidity, surface }: Batch): AboveDew | undefined {
+  if (!temperature || !humidity) return undefined;
+  const damp = saidEnds(humidity).most;
+  const cases = [saidEnds(temperature).least, saidEnds(temperature).most].flatMap((air) => {
+    const dew = dewPoint(air, damp);
+    return dew === undefined ? [] : [{ dewPoint: dew, apart: (surface ? saidEnds(surface).least : air) - dew }];
+  });
+  if (cases.length < 2) return undefined;
+  const worst = cases.reduce((a, b) => (b.apart < a.apart ? b : a));
+  return { ...worst, isProven: ![temperature, humidity, surface].some(isEstimate) };
 }
 
 function measuredOf(batch: Batch, parts: readonly AdhesivePart[]): Measured | undefined {
@@ -94,19 +136,23 @@ function measuredOf(batch: Batch, parts: readonly AdhesivePart[]): Measured | un
   return undefined;
 }
 
-function massOf({ by, amounts }: Measured, { density }: Adhesive): number | undefined {
-  const masses = amounts.map(
-    ({ part, amount }) => amount.value * (by === "mass" ? 1 : (density?.[part]?.value ?? Number.NaN)),
-  );
-  const mass = sum(masses);
-  return Number.isNaN(mass) ? undefined : mass;
+function massOf({ by, amounts }: Measured, { density }: Adhesive): Mass | undefined {
+  const at = (end: keyof Ends): number =>
+    sum(
+      amounts.map(
+        ({ part, amount }) => saidEnds(amount)[end] * (by === "mass" ? 1 : (density?.[part]?.value ?? Number.NaN)),
+      ),
+    );
+  const [least, most] = [at("least"), at("most")];
+  const estimates = amounts.map(({ amount }) => amount).filter(isEstimate);
+  return Number.isNaN(most) ? undefined : { least, most, estimates, isProven: estimates.length === 0 };
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** Waste is measured as the mix was (`record/checks/batches`): of a mix by volume the same share of its mass. */
-function wasteOf({ waste }: Batch, { amounts }: Measured, mass: number): number | undefined {
-  return waste && (mass * waste.value) / sum(amounts.map(({ amount }) => amount.value));
+function wasteOf({ waste }: Batch, { amounts }: Measured, { least }: Mass): number | undefined {
+  return waste && (least * saidEnds(waste).most) / sum(amounts.map(({ amount }) => saidEnds(amount).least));
 }
 
 function ratioOf(batch: Batch, adhesive: Adhesive, parts: PartPair): Ratio | undefined {
@@ -115,19 +161,22 @@ function ratioOf(batch: Batch, adhesive: Adhesive, parts: PartPair): Ratio | und
   if (!measured || !first || !second) return undefined;
   const { by } = measured;
   const sheet = sheetRatio(adhesive, by, parts);
-  const found = mixRatio(first.amount.value, second.amount.value);
-  if (!sheet || found === undefined) return undefined;
-  const error = ratioError(found, sheet.nominal);
-  if (error === undefined) return undefined;
+  const [one, other] = [saidEnds(first.amount), saidEnds(second.amount)];
+  const [lean, rich] = [mixRatio(one.most, other.least), mixRatio(one.least, other.most)];
+  if (!sheet || lean === undefined || rich === undefined) return undefined;
+  const [less, more] = [ratioError(lean, sheet.nominal), ratioError(rich, sheet.nominal)];
+  if (less === undefined || more === undefined) return undefined;
+  const [found, error] = Math.abs(less) > Math.abs(more) ? [lean, less] : [rich, more];
   const step = stepOf(batch, first.amount, second.amount);
-  const relative = step && ratioDoubt(first.amount.value, second.amount.value, step.value);
-  const doubt = relative === undefined ? undefined : relative * (1 + error);
+  const relative = step && ratioDoubt(one.least, other.least, step.value);
+  const doubt = relative === undefined ? undefined : relative * (1 + more);
   return {
     by,
     parts,
     amounts: [first.amount.typed, second.amount.typed],
     found,
     error,
+    estimates: [first.amount, second.amount].filter(isEstimate).map(({ typed }) => typed),
     step,
     doubt,
     nominal: sheet.nominal,
@@ -155,7 +204,7 @@ function sheetRatio({ byMass, byVolume, density }: Adhesive, by: Way, parts: Par
 }
 
 /** The coarser of the noted reading step and of the last digits as typed; where none is noted, digits alone show nothing of the scale. */
-function stepOf({ scale }: Batch, first: Quantity, second: Quantity): Ratio["step"] {
+function stepOf({ scale }: Batch, first: Noted, second: Noted): Ratio["step"] {
   if (scale?.unit !== first.unit) return undefined;
   const typed = Math.max(first.step, second.step);
   return typed > scale.value * (1 + 1e-9) ? { value: typed } : { value: scale.value, noted: scale.typed };

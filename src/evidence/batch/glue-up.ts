@@ -63,6 +63,8 @@ function judge<K extends Ask>(
   if (answer === undefined) return [];
   const beside = { limit, alsoOn: [...alsoOn, ...(answer.alsoOn ?? [])] };
   const { found } = answer;
+  if (answer.estimate !== undefined)
+    return [c.find("glue-up/estimate", "unproven", { ask, asked: words, found: answer.estimate }, beside)];
   if (found === undefined) return [c.find("glue-up/not-noted", "unproven", { ask, asked: words }, beside)];
   const values = { ask, asked: words, found, by: by && isByMethod(ask, said) ? by.title : undefined };
   return [

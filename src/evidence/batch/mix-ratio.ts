@@ -23,6 +23,8 @@ export function mixRatioRule(c: BatchCase): Finding[] {
   };
   if (!atMost(Math.abs(ratio.error), tolerance))
     return [c.find("mix-ratio/outside", "rejects", { ...mix, tolerance, asked }, { limit })];
+  if (ratio.estimates.length > 0)
+    return [c.find("mix-ratio/estimate", "unproven", { ...mix, tolerance, estimates: ratio.estimates }, { limit })];
   return [c.find("mix-ratio/within", "meets", { ...mix, tolerance }, { limit }), doubtOf(c, ratio, tolerance)];
 }
 

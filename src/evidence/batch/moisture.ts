@@ -1,6 +1,7 @@
 /** Whether the wood was dry enough: by meter, else as estimated from the climate of the shop. */
-import { against } from "../../reckoning/compare.ts";
-import type { Range } from "../../facts/types.ts";
+import { against, standing } from "../../reckoning/compare.ts";
+import { isEstimate } from "../../facts/quantity/ends.ts";
+import type { Noted, Range } from "../../facts/types.ts";
 import type { Limit } from "../types/source.ts";
 import { HANDBOOK_MOISTURE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
@@ -20,10 +21,14 @@ export function woodMoisture(c: BatchCase): Finding[] {
   };
   const { moisture } = c.batch;
   if (!moisture) return [estimated(c, range, limit)];
-  const [found, where] = [moisture.typed, against(moisture.value, range)];
+  const [found, where] = [moisture.typed, standing(moisture, range)];
+  if (where === "estimate")
+    return [c.find("wood-moisture/estimate", "caution", { found }, { limit }), estimated(c, range, limit)];
   if (where === "within") return [c.find("wood-moisture/by-meter", "meets", { found }, { limit })];
   return [c.find("wood-moisture/by-meter-outside", "rejects", { found, where, asked: range.typed }, { limit })];
 }
+
+const isRead = (noted: Noted | undefined): noted is Noted => noted !== undefined && !isEstimate(noted);
 
 function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
   if (c.loggedMoisture !== undefined) return byLogger(c, c.loggedMoisture, range, limit);
@@ -31,7 +36,8 @@ function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
     batch,
     facts: { moistureEstimate },
   } = c;
-  if (!batch.temperature || !batch.humidity) return c.find("wood-moisture/no-climate", "unproven", {}, { limit });
+  if (!isRead(batch.temperature) || !isRead(batch.humidity))
+    return c.find("wood-moisture/no-climate", "unproven", {}, { limit });
   const climate = { temperature: batch.temperature.typed, humidity: batch.humidity.typed };
   if (moistureEstimate === undefined) return c.find("wood-moisture/no-estimate", "unproven", climate, { limit });
   const values = { ...climate, shortLog: c.index.shop.isLogged, estimate: moistureEstimate };

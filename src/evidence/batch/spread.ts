@@ -4,6 +4,7 @@
  */
 import { defined } from "../../defined.ts";
 import { atLeast } from "../../reckoning/compare.ts";
+import { isEstimate } from "../../facts/quantity/ends.ts";
 import type { Batch } from "../../facts/types.ts";
 import { lookUp } from "../record-index.ts";
 import { FROM_RECORD, sheetOf } from "../sources.ts";
@@ -24,7 +25,7 @@ export function spreadRule(c: BatchCase): Finding[] {
   const joints = [...new Set(cups.flatMap((cup) => cup.joints))];
   const areas = joints.map((id) => areaOf(c, id));
   const facts = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive, "adhesive")));
-  const [area, mass] = [sum(areas), sum(facts.map((one) => one.forSpread))];
+  const [area, mass] = [sum(areas), sum(facts.map((one) => one.forSpread?.least))];
   if (area === undefined || mass === undefined || !(area > 0))
     return [c.find("spread/not-known", "caution", {}, { limit })];
   const wasted = facts.flatMap(({ waste }) => waste ?? []);
@@ -32,11 +33,10 @@ export function spreadRule(c: BatchCase): Finding[] {
   const spread = Math.max(0, mass - (waste ?? 0)) / area;
   const values = defined({ mass, waste, area, spread, asked: typed, limit: asked });
   const beside = { limit, alsoOn: cups.map(({ id }) => ({ kind: "batch", id }) as const) };
-  return [
-    atLeast(spread, asked)
-      ? c.find("spread/enough", "meets", values, beside)
-      : c.find("spread/too-little", "caution", values, beside),
-  ];
+  if (!atLeast(spread, asked)) return [c.find("spread/too-little", "caution", values, beside)];
+  return facts.every(({ forSpread }) => forSpread?.isProven === true) && !cups.some((cup) => isEstimate(cup.waste))
+    ? [c.find("spread/enough", "meets", values, beside)]
+    : [c.find("spread/estimate", "caution", {}, beside)];
 }
 
 /** Of a joint that is glued in stages nothing says how much of it was glued that day. */

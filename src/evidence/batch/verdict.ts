@@ -79,7 +79,7 @@ function verdictOf(findings: readonly Finding[]): BatchVerdict {
 }
 
 function ratioOf({ facts: { ratio } }: BatchCase): BatchFile["ratio"] {
-  if (!ratio) return undefined;
+  if (!ratio || ratio.estimates.length > 0) return undefined;
   const { by, parts, found, nominal, error, tolerance, doubt } = ratio;
   return { by, parts, found, nominal, error, tolerance: tolerance?.value, doubt };
 }

@@ -1,5 +1,5 @@
 /** What was noted of the shop at gluing and what its logger read then: of two witnesses the worse counts. */
-import type { Quantity } from "../../facts/types.ts";
+import type { Noted } from "../../facts/types.ts";
 import type { Shop, Warm } from "../cure/shop.ts";
 import type { Batch } from "../../facts/types.ts";
 
@@ -27,7 +27,7 @@ export function loggedHumidity(shop: Shop, batch: Batch) {
 
 /** Of what was noted of temperature, each with what it is of. */
 export function noted({ temperature, surface, wood }: Batch) {
-  const all: readonly (readonly [of: "shop" | "surfaces" | "wood", found: Quantity | undefined])[] = [
+  const all: readonly (readonly [of: "shop" | "surfaces" | "wood", found: Noted | undefined])[] = [
     ["shop", temperature],
     ["surfaces", surface],
     ["wood", wood],

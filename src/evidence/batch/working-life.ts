@@ -11,7 +11,7 @@ import { loggedWarmth } from "./witnesses.ts";
 export function workingLifeRule(c: BatchCase): Finding[] {
   const {
     batch: { mixed, closed, temperature },
-    facts: { mass, openFor, life },
+    facts: { mass, openFor, life, lifeEstimates },
     find,
   } = c;
   const { workingLife, kind } = c.adhesive;
@@ -29,7 +29,7 @@ export function workingLifeRule(c: BatchCase): Finding[] {
     return [
       find("working-life/no-row", "unproven", {
         ...stood,
-        mass,
+        mass: mass?.most,
         temperature: temperature?.typed ?? "what the logger read",
       }),
     ];
@@ -40,9 +40,11 @@ export function workingLifeRule(c: BatchCase): Finding[] {
     from: sheetOf(c.adhesive),
   };
   const values = { ...stood, life: row.time.typed };
-  return atMost(openFor, life.time)
+  if (!atMost(openFor, life.time)) return [find("working-life/exceeded", "rejects", values, { limit })];
+  const estimates = lifeEstimates.map(({ typed }) => typed);
+  return estimates.length === 0
     ? [find("working-life/within", "meets", values, { limit })]
-    : [find("working-life/exceeded", "rejects", values, { limit })];
+    : [find("working-life/estimate", "unproven", { ...values, estimates }, { limit })];
 }
 
 function timeMissing({ batch: { mixed, closed }, find }: BatchCase, began: "mixed" | "spread"): Finding {

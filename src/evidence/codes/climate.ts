@@ -15,6 +15,11 @@ interface Ends {
   readonly greatest: number;
 }
 
+/** What was noted beside it, and only estimated. */
+interface Guessed {
+  readonly estimate?: string | undefined;
+}
+
 interface Outside extends Asked {
   readonly where: "above" | "below";
 }
@@ -55,17 +60,19 @@ export interface ClimateValues {
   "service-heat/below-in-part": Heat;
   "service-heat/above": Heat & { readonly limit: number };
   "shop-temperature/not-noted": NoValues;
+  "shop-temperature/estimate": Found;
   "shop-temperature/no-limits": Found;
   "shop-temperature/within": Found;
   "shop-temperature/outside": Found & Asked;
   "shop-temperature/part-outside": Found & Asked & { readonly of: "surfaces" | "wood" };
-  "shop-temperature/logged": Ends;
+  "shop-temperature/logged": Ends & Guessed;
   "shop-temperature/logged-outside": Ends & Asked;
   "shop-temperature/witnesses": Found & Ends;
-  "shop-humidity/logged": Ends;
+  "shop-humidity/logged": Ends & Guessed;
   "shop-humidity/logged-outside": Ends & Asked;
   "shop-humidity/witnesses": Found & Ends;
   "shop-humidity/not-noted": NoValues;
+  "shop-humidity/estimate": Found;
   "shop-humidity/no-limits": Found;
   "shop-humidity/within": Found;
   "shop-humidity/outside": Found & Asked;
@@ -73,6 +80,7 @@ export interface ClimateValues {
   "dew-point/near": DewPoint;
   "wood-moisture/by-meter": Found;
   "wood-moisture/by-meter-outside": Found & Outside;
+  "wood-moisture/estimate": Found;
   "wood-moisture/no-climate": NoValues;
   "wood-moisture/no-estimate": { readonly temperature: string; readonly humidity: string };
   "wood-moisture/estimated": Estimated;

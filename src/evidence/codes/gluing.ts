@@ -24,6 +24,8 @@ export interface GlueUpValues {
   "glue-up/not-as-asked": Found;
   "glue-up/not-noted": Asked;
   /** As typed. */
+  "glue-up/estimate": Asked & { readonly found: string };
+  /** As typed. */
   "glue-up/dry-spots": { readonly where: string };
   "glue-up/little-squeezed": { readonly squeezeOut: "in part" | "none" };
   "glue-up/beaded": { readonly lots: readonly string[] };

@@ -52,6 +52,7 @@ export interface NeedValues {
   /** `beside`: departures noted in the same entry, which the measure does not name. */
   "need/measure-out": Measured & { readonly beside: readonly string[] };
   "need/pair-out": Pair & { readonly beside: readonly string[] };
+  "need/pair-estimated": { readonly pair: string };
   "need/pair-one-side": { readonly pair: string; readonly side?: Side };
   "need/seconded": Stands;
   "need/reopened": { readonly day: Day };
@@ -96,6 +97,7 @@ export interface TakeValues {
   "take/acceptance": NoValues;
   "take/mend-measure": NoValues;
   "take/other-side": NoValues;
+  "take/measure-pair": NoValues;
   "take/look-again": NoValues;
   "take/inspector": NoValues;
   "take/paper": NoValues;

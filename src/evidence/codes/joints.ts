@@ -49,6 +49,7 @@ export interface JointValues {
   /** The day it was first glued or opened after the first flight. */
   "in-service/hold-point": { readonly day: Day; readonly holdPoint: string };
   "in-service/no-hold-point": { readonly day: Day };
+  "joint-measured/estimate": MeasuredAt;
   "joint-measured/within": MeasuredAt;
   "joint-measured/out": MeasuredAt;
   /** By the departure that it names. */

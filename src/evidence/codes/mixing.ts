@@ -53,6 +53,7 @@ export interface MixingValues {
     readonly pieces: readonly string[];
   };
   "spread/not-known": NoValues;
+  "spread/estimate": NoValues;
   "spread/enough": Spread;
   "spread/too-little": Spread;
   "mix-ratio/not-noted": Pick<Mix, "parts">;
@@ -60,6 +61,7 @@ export interface MixingValues {
   "mix-ratio/applied-apart": NoValues;
   "mix-ratio/no-usable-ratio": { readonly by: "mass" | "volume" };
   "mix-ratio/no-tolerance": Mix;
+  "mix-ratio/estimate": Mix & { readonly tolerance: number; readonly estimates: readonly string[] };
   "mix-ratio/within": Mix & { readonly tolerance: number };
   "mix-ratio/outside": Mix & { readonly tolerance: number; readonly asked: string };
   "mix-doubt/no-step": NoValues;
@@ -74,6 +76,7 @@ export interface MixingValues {
   "working-life/no-mass": Stood;
   /** `mass` in kg; undefined where the sheet is asked for none. */
   "working-life/no-row": Stood & { readonly mass?: number | undefined; readonly temperature: string };
+  "working-life/estimate": Stood & { readonly life: string; readonly estimates: readonly string[] };
   "working-life/within": Stood & { readonly life: string };
   "working-life/exceeded": Stood & { readonly life: string };
 }

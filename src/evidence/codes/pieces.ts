@@ -88,6 +88,7 @@ export interface PieceValues {
   "failure-mode/not-the-bond": Broke;
   "failure-mode/face-ply": Broke;
   "failure-mode/too-little-wood": Broke & { readonly asked: string };
+  "failure-mode/estimate": Broke & { readonly asked?: string | undefined };
   "failure-mode/no-share": Broke & { readonly asked?: string };
   "failure-mode/no-limit": Broke;
   "full-cure/reached": Cured;
@@ -111,6 +112,7 @@ export interface PieceValues {
   };
   "overlap/too-short": Shape & { readonly bound: number };
   "piece-load/not-read": { readonly asked: string };
+  "piece-load/estimate": { readonly load: string; readonly asked: string };
   "piece-load/no-stress": { readonly load: string; readonly missing: readonly ("width" | "overlap")[] };
   "piece-load/cannot-be": Stressed & { readonly wood: Coded<SourceValues> };
   "piece-load/no-wood-so-weak": Stressed & { readonly wood: Coded<SourceValues> };

@@ -1,5 +1,6 @@
 /** How far a piece's cure has got by what the record shows, and when it will have got far enough. */
 import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
+import { provenEnds, saidEnds } from "../../facts/quantity/ends.ts";
 import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
 import { provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
@@ -61,15 +62,20 @@ function warmthOf(index: RecordIndex, from: number, to: number, assumed: boolean
 /** A day, s: what the shop was like last is taken from so long. */
 const LATELY = DAY_SECONDS;
 
-/** As noted when it was glued; else the least that the procedure asks. */
+/** As noted when it was glued; else the least that the procedure asks, or what was estimated where that is less. */
 export function statedWarmth(
   { temperature }: Batch,
   procedure: Pick<Procedure, "leastTemperature"> | undefined,
 ): StatedWarmth | undefined {
-  const [code, from] = temperature
-    ? (["warmth/noted", temperature] as const)
-    : (["warmth/asked", procedure?.leastTemperature] as const);
-  return from && { code, values: { temperature: from.typed }, temperature: from.value };
+  const read = temperature && provenEnds(temperature);
+  if (temperature && read)
+    return { code: "warmth/noted", values: { temperature: temperature.typed }, temperature: read.least };
+  const asked = procedure?.leastTemperature;
+  if (asked === undefined) return undefined;
+  const guess = temperature && saidEnds(temperature).least;
+  return temperature && guess !== undefined && guess < asked.value
+    ? { code: "warmth/noted", values: { temperature: temperature.typed }, temperature: guess }
+    : { code: "warmth/asked", values: { temperature: asked.typed }, temperature: asked.value };
 }
 
 /**

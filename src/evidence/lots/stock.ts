@@ -1,6 +1,7 @@
 /** What there should still be of what was bought, and what is still to be glued with it. */
 import { defined } from "../../defined.ts";
 import { atMost } from "../../reckoning/compare.ts";
+import { provenEnds } from "../../facts/quantity/ends.ts";
 import { addDays } from "../../reckoning/time/calendar.ts";
 import { massRatioOfVolumes } from "../../reckoning/mixing/mix-ratio.ts";
 import { sessionAmount } from "../../reckoning/mixing/session-amount.ts";
@@ -103,9 +104,9 @@ function sawn({ material }: Lot, { batches, cuts }: Took): Use {
   return defined({ unknown, used: isTold ? cuts.reduce((sum, { amount }) => sum + amount.value, 0) : undefined });
 }
 
-/** What a batch took of a lot, in the lot's unit; undefined where it is not noted or no density turns the one measure into the other. */
+/** What a batch took of a lot at the most, in the lot's unit; undefined where it is not noted, only estimated, or no density turns the one measure into the other. */
 function taken(component: Component | undefined, unit: string, density: number | undefined): number | undefined {
-  const [mass, volume] = [component?.mass?.value, component?.volume?.value];
+  const [mass, volume] = [component?.mass, component?.volume].map((noted) => noted && provenEnds(noted)?.most);
   if (unit === "kg") return mass ?? (volume !== undefined && density !== undefined ? volume * density : undefined);
   return volume ?? (mass !== undefined && density !== undefined ? mass / density : undefined);
 }

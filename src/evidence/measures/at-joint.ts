@@ -20,6 +20,7 @@ export function measuredAt(index: RecordIndex, { id }: JointSpec, find: Finder):
     };
     const values = { what: one.what, found: one.found.typed };
     const alsoOn: readonly Ref[] = [{ kind: "entry", id: one.entry }];
+    if (verdict === "estimated") return [find("joint-measured/estimate", "caution", values, { limit, alsoOn })];
     if (verdict === "within") return [find("joint-measured/within", "meets", values, { limit, alsoOn })];
     return [outAt(index, one, find, { limit, alsoOn })];
   });

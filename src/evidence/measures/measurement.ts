@@ -1,15 +1,22 @@
 /** A measurement against its drawing: within its limits or out of them. Equal to a limit is within. */
 import { defined } from "../../defined.ts";
-import { against } from "../../reckoning/compare.ts";
-import type { Measurement, Range } from "../../facts/types.ts";
+import { saidEnds } from "../../facts/quantity/ends.ts";
+import { standing } from "../../reckoning/compare.ts";
+import type { Ends, Measurement, Range } from "../../facts/types.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
 import type { MeasurementFile } from "../types.ts";
 
 export function measurementFile(index: RecordIndex, measurement: Measurement): MeasurementFile {
-  const { drawing, found } = measurement;
+  const { drawing } = measurement;
   const verdict = verdictOf(measurement);
   const again = verdict === "out" ? measuredAgain(index, measurement) : undefined;
-  return defined({ measurement, off: drawing ? found.value - drawing.value : undefined, verdict, again });
+  return defined({ measurement, off: drawing && furthest(saidEnds(measurement.found), drawing.value), verdict, again });
+}
+
+/** By how much the end that is further off is off. */
+function furthest({ least, most }: Ends, nominal: number): number {
+  const [below, above] = [least - nominal, most - nominal];
+  return Math.abs(below) > Math.abs(above) ? below : above;
 }
 
 /** The steepest scarf where the drawing gives none: {@link USUAL_SCARF_SOURCE}. */
@@ -30,7 +37,9 @@ function limitsOf(measurement: Measurement): Pick<Range, "least" | "most"> | und
 function verdictOf(measurement: Measurement): MeasurementFile["verdict"] {
   const limits = limitsOf(measurement);
   if (!limits) return "no tolerance";
-  return against(measurement.found.value, limits) === "within" ? "within" : "out";
+  const where = standing(measurement.found, limits);
+  if (where === "estimate") return "estimated";
+  return where === "within" ? "within" : "out";
 }
 
 /** A later measurement of the same in the same words, on the same assembly, at the same joint and against the same limits, that is within them. */

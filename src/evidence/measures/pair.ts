@@ -1,7 +1,8 @@
 /** Two sides held against each other: left and right, the two faces, upper and lower. Of each side the last measurement counts. */
 import { defined } from "../../defined.ts";
 import { atMost } from "../../reckoning/compare.ts";
-import type { Measurement, Side } from "../../facts/types.ts";
+import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
+import type { Ends, Measurement, Side } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { PairFile } from "../types.ts";
 
@@ -19,7 +20,7 @@ export function pairFile(id: string, measurements: readonly Measurement[]): Pair
   const stated = measurements.find(({ pairTolerance }) => pairTolerance !== undefined);
   const tolerance = stated?.pairTolerance && { ...stated.pairTolerance, entry: stated.entry };
   const now = [first, second].filter((one) => one !== undefined);
-  const difference = first && second && first.found.value - second.found.value;
+  const difference = first && second && furthestApart(saidEnds(first.found), saidEnds(second.found));
   return defined({
     id,
     now,
@@ -31,8 +32,16 @@ export function pairFile(id: string, measurements: readonly Measurement[]): Pair
         ? "one side"
         : tolerance === undefined
           ? "no tolerance"
-          : atMost(Math.abs(difference), tolerance.value)
-            ? "within"
-            : "out",
+          : !atMost(Math.abs(difference), tolerance.value)
+            ? "out"
+            : now.some(({ found }) => isEstimate(found))
+              ? "estimated"
+              : "within",
   });
+}
+
+/** The most by which they can differ. */
+function furthestApart(one: Ends, other: Ends): number {
+  const [under, over] = [one.least - other.most, one.most - other.least];
+  return Math.abs(under) > Math.abs(over) ? under : over;
 }

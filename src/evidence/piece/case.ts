@@ -1,5 +1,6 @@
 /** What one test piece is judged by, and what one check says of it. */
 import { cureTime } from "../../reckoning/cure/cure-time.ts";
+import { saidEnds } from "../../facts/quantity/ends.ts";
 import { overlapRatio } from "../../reckoning/pieces/overlap.ts";
 import { shearStress } from "../../reckoning/pieces/shear-stress.ts";
 import type { Batch, Piece, PieceTest, Procedure, Ref } from "../../facts/types.ts";
@@ -24,6 +25,7 @@ export interface PieceCase {
   readonly strengths?: Strengths;
   readonly curedFor?: number;
   readonly cure: Cure;
+  /** At the least load that was said, be that an estimate. */
   readonly stress?: number;
   readonly find: Finder;
 }
@@ -40,8 +42,8 @@ export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: Pie
   const thickness = piece.legs?.[0]?.thickness ?? piece.thickness;
   const ratio = overlap && thickness ? overlapRatio(overlap.value, thickness.value) : undefined;
   const faces = procedure.form === "three-leg" ? 2 : 1;
-  const stress =
-    test?.load && width && overlap ? shearStress(test.load.value, width.value, overlap.value, faces) : undefined;
+  const load = test?.load && saidEnds(test.load);
+  const stress = load && width && overlap ? shearStress(load.least, width.value, overlap.value, faces) : undefined;
   const brokenAt = test && (test.at?.epoch ?? lookUp(index.entries, test.entry, "entry").dayStart);
   const cure = cureOf(index, batch, procedure, brokenAt);
   const curedFor = brokenAt === undefined ? undefined : cureTime(cure.from, brokenAt);

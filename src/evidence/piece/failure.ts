@@ -1,5 +1,6 @@
 /** Where the piece broke. Fails in the glue line or below the procedure's share of wood failure, whatever its shape and cure. */
 import { atLeast } from "../../reckoning/compare.ts";
+import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
 import type { PieceTest, Procedure } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
@@ -22,11 +23,17 @@ export function failureMode(c: PieceCase, test: PieceTest): Check {
     return { finding: find("failure-mode/face-ply", "unproven", values, beside), verdict: "inconclusive" };
   if (failure === "glue line")
     return { finding: find("failure-mode/glue-line", "rejects", values, beside), verdict: "fail" };
-  if (noted && asked && !atLeast(noted.value, asked.value)) {
+  const least = noted && saidEnds(noted).least;
+  if (least !== undefined && asked && !atLeast(least, asked.value)) {
     const few = { ...values, asked: asked.typed };
     return { finding: find("failure-mode/too-little-wood", "rejects", few, beside), verdict: "fail" };
   }
-  if (noted ? isWithoutLimit(asked, failure, noted.value) : asked || failure === "mixed") {
+  if (noted && isEstimate(noted) && (asked || failure === "mixed"))
+    return {
+      finding: find("failure-mode/estimate", "unproven", { ...values, asked: asked?.typed }, beside),
+      verdict: "inconclusive",
+    };
+  if (least !== undefined ? isWithoutLimit(asked, failure, least) : asked || failure === "mixed") {
     const finding = noted
       ? find("failure-mode/no-limit", "unproven", values, beside)
       : find("failure-mode/no-share", "unproven", { ...values, asked: asked?.typed }, beside);

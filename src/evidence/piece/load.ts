@@ -1,5 +1,6 @@
 /** Whether the load that was read tried the glue faces as much as the procedure asks. */
 import { atLeast } from "../../reckoning/compare.ts";
+import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
 import { legCompression } from "../../reckoning/pieces/leg-compression.ts";
 import type { PieceTest } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
@@ -19,7 +20,7 @@ export function plausibleLoad(c: PieceCase, test: PieceTest): Check | undefined 
   const pressed =
     c.procedure.form === "block-shear" || !thickness || !piece.width
       ? undefined
-      : legCompression(test.load.value, piece.width.value, thickness.value);
+      : legCompression(saidEnds(test.load).most, piece.width.value, thickness.value);
   if (pressed !== undefined && pressed > strengths.crushing * MOST_OF_CRUSHING) {
     const found = { ...values, stress: pressed, limit: strengths.crushing };
     return { finding: c.find("piece-load/cannot-be", "unproven", found), verdict: "inconclusive" };
@@ -44,7 +45,11 @@ export function pieceLoad(c: PieceCase, test: PieceTest): Check | undefined {
     return { finding, verdict: "inconclusive" };
   }
   const values = { load, stress: c.stress, limit: asked.value };
-  if (atLeast(c.stress, asked.value)) return { finding: c.find("piece-load/reached", "meets", values, { limit }) };
+  if (atLeast(c.stress, asked.value)) {
+    if (!isEstimate(test.load)) return { finding: c.find("piece-load/reached", "meets", values, { limit }) };
+    const finding = c.find("piece-load/estimate", "unproven", { load, asked: asked.typed }, { limit });
+    return { finding, verdict: "inconclusive" };
+  }
   const finding = c.find("piece-load/too-low", "unproven", { ...values, asked: asked.typed }, { limit });
   return { finding, verdict: "inconclusive" };
 }

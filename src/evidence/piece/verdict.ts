@@ -1,4 +1,5 @@
 /** The verdict of a test piece: the gravest that any of its checks forces, else pass. */
+import { isEstimate } from "../../facts/quantity/ends.ts";
 import type { Batch, Piece, PieceTest } from "../../facts/types.ts";
 import { amendedFindings } from "../amended.ts";
 import type { RecordIndex } from "../record-index.ts";
@@ -36,7 +37,7 @@ function judged(c: PieceCase): PieceFile {
     atMost: atMostShown(c),
     curedFor,
     cure,
-    stress,
+    stress: isEstimate(test?.load) ? undefined : stress,
   };
 }
 

@@ -121,6 +121,17 @@ export function pairNeed(index: RecordIndex, pair: PairFile): Need[] {
       },
     ];
   }
+  if (pair.verdict === "estimated")
+    return [
+      {
+        about: entry(last),
+        code: "need/pair-estimated",
+        values: { pair: pair.id },
+        takes: takes("take/measure-pair"),
+        blocks: false,
+        restsOn,
+      },
+    ];
   if (pair.verdict !== "one side") return [];
   return [
     {

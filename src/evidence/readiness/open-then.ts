@@ -157,7 +157,7 @@ function pairsThen({ index, isLater }: Moment, { pairs }: Scope): Opening[] {
     const seen = (index.pairs.get(pair.id) ?? []).filter(({ entry }) => !isLater(entry));
     const then = pairFile(pair.id, seen);
     const [last] = then.now;
-    const isOpen = then.verdict === "out" || then.verdict === "one side";
+    const isOpen = ["out", "one side", "estimated"].includes(then.verdict);
     if (last === undefined || !isOpen || then.now.some(({ departure }) => departure !== undefined)) return [];
     if (pair.verdict === then.verdict) return [{}];
     const entries = [...entriesOf(then), ...entriesOf(pair)].map(({ id }) => id);

@@ -2,11 +2,11 @@
 import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, clock, either, list, quantity, share, shortly, words, note } from "../field.ts";
+import { block, clock, either, eitherNoted, list, noted, notedShare, shortly, words, note } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
 import { PAST_MIDNIGHT } from "../time/clock.ts";
-import { factOf, type InEntry, maybe } from "../typing.ts";
-import type { Day, Moment, Path, Placed, Quantity } from "../values.ts";
+import { factOf, type InEntry, maybe, maybeNoted } from "../typing.ts";
+import type { Day, Moment, Noted, Path, Placed, Quantity } from "../values.ts";
 import { type ByDefault, byDefaultOf, byDefaultShown, isByDefaultShown } from "./by-default.ts";
 import {
   type Component,
@@ -34,8 +34,8 @@ export const batchSchema = block({
   adhesive: idOf("adhesive", "Which adhesive was mixed; without it the one in use.", "epoxy-a").optional(),
   mix: block({
     at: clock("When mixing began.").optional(),
-    resin: either(["mass", "volume"], "How much resin.", ["42.0 g", "40 ml"]).optional(),
-    hardener: either(["mass", "volume"], "How much hardener.", ["35.1 g", "34 ml"]).optional(),
+    resin: eitherNoted(["mass", "volume"], "How much resin.", ["42.0 g", "40 ml"]).optional(),
+    hardener: eitherNoted(["mass", "volume"], "How much hardener.", ["35.1 g", "34 ml"]).optional(),
   })
     .meta({ description: "`mixed`, `resin` and `hardener` in one line, where the lots are those in use." })
     .optional(),
@@ -48,15 +48,15 @@ export const batchSchema = block({
   powder: componentSchema("powder", "U-1").optional(),
   water: waterSchema().optional(),
   shop: block({
-    temperature: quantity({ dimension: "temperature", sign: "any" }, "Of the air.").optional(),
-    humidity: share("Relative humidity of the air.", "52 %").optional(),
-    surface: quantity(
+    temperature: noted({ dimension: "temperature", sign: "any" }, "Of the air.", ["19 to 21 °C"]).optional(),
+    humidity: notedShare("Relative humidity of the air.", "52 %", ["48 to 55 %"]).optional(),
+    surface: noted(
       { dimension: "temperature", sign: "any", example: "18 °C" },
       "Of the surfaces that were glued.",
     ).optional(),
-    wood: quantity({ dimension: "temperature", sign: "any", example: "17.5 °C" }, "Of the wood within.").optional(),
+    wood: noted({ dimension: "temperature", sign: "any", example: "17.5 °C" }, "Of the wood within.").optional(),
   }).optional(),
-  moisture: share("Moisture of the wood, by a meter.", "10.5 %").optional(),
+  moisture: notedShare("Moisture of the wood, by a meter.", "10.5 %", ["9 to 11 %"]).optional(),
   timber: list(
     idOf("lot", "A timber or plywood lot.", "S-2"),
     "The lots that the glued parts were made from.",
@@ -70,7 +70,7 @@ export const batchSchema = block({
     ),
     severalPiecesSchema,
   ).optional(),
-  waste: either(["mass", "volume"], "What was left in the cup and on brushes, measured as the mix was.", [
+  waste: eitherNoted(["mass", "volume"], "What was left in the cup and on brushes, measured as the mix was.", [
     "12 g",
     "10 ml",
   ]).optional(),
@@ -93,14 +93,14 @@ export interface Batch extends Placed {
   /** When mixing began or, where nothing is mixed, spreading. */
   readonly mixed?: Moment;
   readonly closed?: Moment;
-  readonly temperature?: Quantity;
-  readonly humidity?: Quantity;
+  readonly temperature?: Noted;
+  readonly humidity?: Noted;
   /** Temperature of the surfaces that were glued. */
-  readonly surface?: Quantity;
+  readonly surface?: Noted;
   /** Temperature of the wood within. */
-  readonly wood?: Quantity;
+  readonly wood?: Noted;
   /** Wood moisture as read by a meter. */
-  readonly moisture?: Quantity;
+  readonly moisture?: Noted;
   readonly joints: readonly string[];
   /** Timber and plywood lots that the glued parts were made from. */
   readonly timber: readonly string[];
@@ -108,7 +108,7 @@ export interface Batch extends Placed {
   readonly glueUp?: GlueUp;
   readonly pieces: readonly Piece[];
   /** What was mixed and never spread. */
-  readonly waste?: Quantity;
+  readonly waste?: Noted;
   /** Why the whole cup was thrown away. */
   readonly discarded?: string;
   /** What of all this was typed nowhere here, and was in use then. */
@@ -131,16 +131,16 @@ export function batchOf(spec: z.output<typeof batchSchema>, path: Path, of: InEn
     scale: maybe(spec.scale),
     mixed: spec.mixed && of.moment(spec.mixed, "earlier"),
     closed: spec.closed && of.moment(spec.closed, "later"),
-    temperature: maybe(spec.shop?.temperature),
-    humidity: maybe(spec.shop?.humidity),
-    surface: maybe(spec.shop?.surface),
-    wood: maybe(spec.shop?.wood),
-    moisture: maybe(spec.moisture),
+    temperature: maybeNoted(spec.shop?.temperature),
+    humidity: maybeNoted(spec.shop?.humidity),
+    surface: maybeNoted(spec.shop?.surface),
+    wood: maybeNoted(spec.shop?.wood),
+    moisture: maybeNoted(spec.moisture),
     joints: spec.joints ?? [],
     timber: spec.timber ?? [],
     glueUp: spec.glue_up && glueUpOf(spec.glue_up, of),
     pieces: (spec.pieces ?? []).map((piece, at) => pieceOf(piece, [...path, "pieces", at], spec.id, of)),
-    waste: maybe(spec.waste),
+    waste: maybeNoted(spec.waste),
     discarded: spec.discarded,
     byDefault: byDefaultOf(spec, path, of),
     note: spec.note,

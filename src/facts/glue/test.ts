@@ -3,10 +3,10 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, openFile, person, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, choice, clock, quantity, share, words } from "../field.ts";
+import { block, choice, clock, noted, notedShare, words } from "../field.ts";
 import { file, idOf, pieceIdOf } from "../id.ts";
-import { factOf, type InEntry, maybe } from "../typing.ts";
-import type { Day, FilePath, Moment, Path, Quantity } from "../values.ts";
+import { factOf, type InEntry, maybeNoted } from "../typing.ts";
+import type { Day, FilePath, Moment, Noted, Path } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
 export const FAILURE_MODES = ["wood", "glue line", "mixed", "crushed", "face ply", "not opened"] as const;
@@ -18,9 +18,9 @@ export const testSchema = block({
     FAILURE_MODES,
     "Where it broke: crushed where a leg gave way by pressure, face ply where the veneer of plywood did, not opened where nobody has looked into it.",
   ),
-  wood_failure: share("Percentage of the glued area that broke in the wood.", "100 %").optional(),
+  wood_failure: notedShare("Percentage of the glued area that broke in the wood.", "100 %").optional(),
   judged_by: idOf("person", "Whose estimate that percentage is.", "builder").optional(),
-  load: quantity({ dimension: "force" }, "The load at which it broke.").optional(),
+  load: noted({ dimension: "force" }, "The load at which it broke.").optional(),
   photo: file("A picture of it.", "../photos/b014-1.jpg").optional(),
   witness: idOf("person", "Who watched.", "helper").optional(),
   note: words("What else was seen.", "Broke along the grain").optional(),
@@ -35,10 +35,10 @@ export interface PieceTest {
   readonly piece: string;
   readonly at?: Moment;
   readonly failure: FailureMode;
-  readonly woodFailure?: Quantity;
+  readonly woodFailure?: Noted;
   /** Whose estimate the percentage is. */
   readonly judgedBy?: string;
-  readonly load?: Quantity;
+  readonly load?: Noted;
   readonly photo?: FilePath;
   readonly witness?: string;
   readonly note?: string;
@@ -52,9 +52,9 @@ export function testOf(spec: z.output<typeof testSchema>, path: Path, of: InEntr
     piece: spec.piece,
     at: spec.at && of.moment(spec.at, "earlier"),
     failure: spec.failure,
-    woodFailure: maybe(spec.wood_failure),
+    woodFailure: maybeNoted(spec.wood_failure),
     judgedBy: spec.judged_by,
-    load: maybe(spec.load),
+    load: maybeNoted(spec.load),
     photo: spec.photo === undefined ? undefined : of.path(spec.photo),
     witness: spec.witness,
     note: spec.note,

@@ -40,7 +40,14 @@ function unitsOf(dimensions: readonly Dimension[] | undefined): string {
   return (dimensions ?? (["length", "mass", "force", "angle"] as const)).flatMap(unitsFor).slice(0, 10).join(", ");
 }
 
+/** Of what is decided, drawn or bought, not read. */
+function oneFigure(typed: string, is: "a range" | "an estimate", wanted: Wanted): Failed {
+  const mend = "write the one figure that it is, or leave it out if it is not known";
+  return failed("one-figure", `this is ${is}; one figure belongs here`, typed, wanted, mend);
+}
+
 export function noNumber(typed: string, why: NumberFault, wanted: Wanted): Failed {
+  if (/^about\s/i.test(typed.trim())) return oneFigure(typed, "an estimate", wanted);
   if (why === "zero below")
     return failed("no-number", "nothing can be divided by zero", typed, wanted, "write the fraction as it was meant");
   if (why === "too many digits") return { fault: tooManyDigits(typed) };
@@ -109,6 +116,7 @@ function joined(number: string, unit: string): string {
 }
 
 export function unknownUnit(typed: string, number: string, rest: string, wanted: Wanted): Failed {
+  if (/^(?:\S+\s+)?to\s+[\d.+-]/i.test(rest)) return oneFigure(typed, "a range", wanted);
   const words = (wanted.dimensions ?? (Object.keys(DIMENSIONS) as Dimension[])).flatMap(wordsFor);
   const meant = nearUnit(rest, words);
   const mend =

@@ -1,7 +1,7 @@
 /** Ranges, tolerances and ratios. */
 import { defined } from "../../defined.ts";
 import { type Fault, isFault, onlyYouKnow, type Reading, shown, writes, writesQuoted } from "../reading.ts";
-import type { Dimension, MixRatio, Range, Tolerance } from "../values.ts";
+import type { Dimension, Ends, MixRatio, Range, Tolerance } from "../values.ts";
 import { hasTooManyDigits } from "../limits.ts";
 import { tooManyDigits, type Wanted } from "./faults.ts";
 import { numberAtHead, plain } from "./number.ts";
@@ -29,6 +29,19 @@ function rangeIn(typed: string, wanted: Wanted): Reading<Range> {
 }
 
 function closed(typed: string, from: string, to: string, wanted: Wanted): Reading<Range> {
+  const ends = readEnds(typed, from, to, wanted);
+  if (isFault(ends)) return ends;
+  const [least, most] = ends.value;
+  return { value: { typed, least: least.value, most: most.value } };
+}
+
+/** The lesser end may go without its unit. */
+export function readEnds(
+  typed: string,
+  from: string,
+  to: string,
+  wanted: Wanted,
+): Reading<readonly [least: Measured, most: Measured]> {
   const most = readQuantity(to, wanted);
   if (isFault(most)) return within(most.fault, tidied(typed), to);
   const bare = numberAtHead(from.replace(/^[+-]\s*/, ""));
@@ -44,7 +57,7 @@ function closed(typed: string, from: string, to: string, wanted: Wanted): Readin
       },
     };
   }
-  return { value: { typed, least: least.value.value, most: most.value.value } };
+  return { value: [least.value, most.value] };
 }
 
 /** The fault of a part of a text: what mends the part is put into the whole, so that nothing else is lost. */
@@ -63,7 +76,7 @@ function rangeExample(wanted: Wanted): string {
   return `a range, such as ${wanted.example ?? "8 % to 12 %"}`;
 }
 
-function noRange(text: string): Reading<Range> {
+export function noRange(text: string): { readonly fault: Fault } {
   const dash = /^([\d./ ]+?)\s*([^\d\s-]\S*)?\s*[-–]\s*(\d[\d./]*)\s*(\D.*)$/.exec(text);
   const limit = /^([<>≤≥])=?\s*(.+)$/.exec(text);
   const mending = dash
@@ -190,16 +203,16 @@ export function readSlope(typed: string): Reading<string> {
 const SLOPES = /^\s*[\d.,]+(?:\s*:\s*|\s+in\s+)[\d.,]+(?:\s+to\s+[\d.,]+(?:\s*:\s*|\s+in\s+)[\d.,]+)?\s*$/;
 
 /** `1 in 12`, `1:12`, or `1 in 11 to 1 in 13`, of which the steeper end counts; undefined of what is no slope at all. */
-export function readScarf(typed: string): Reading<Measured> | undefined {
+export function readScarf(typed: string): Reading<Measured & Ends> | undefined {
   if (!SLOPES.test(typed)) return undefined;
   const ends = typed.trim().split(/\s+to\s+/);
   for (const end of ends) {
     const slope = readSlope(end);
     if (isFault(slope)) return { fault: { ...within(slope.fault, typed, end).fault, message: "this is not a slope" } };
   }
-  return {
-    value: { typed, value: Math.max(...ends.map((end) => 1 / runOf(end))), unit: "slope", step: 0, dimension: "slope" },
-  };
+  const all = ends.map((end) => 1 / runOf(end));
+  const [least, most] = [Math.min(...all), Math.max(...all)];
+  return { value: { typed, value: most, least, most, unit: "slope", step: 0, dimension: "slope" } };
 }
 
 /** Length to a rise of one, of a slope as it is read: 18 for `1 : 18`. */

@@ -5,8 +5,8 @@ import { type Decisions, orWithheld, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
 import { block, choice, difference, drawn, measured, tolerance, words, note } from "../field.ts";
 import { idOf, ownId } from "../id.ts";
-import { assemblyIn, factOf, type InEntry, maybe, quantityOf } from "../typing.ts";
-import type { Dimension, Path, Quantity, Range, Tolerance } from "../values.ts";
+import { assemblyIn, factOf, type InEntry, maybe, notedOf } from "../typing.ts";
+import type { Dimension, Noted, Path, Quantity, Range, Tolerance } from "../values.ts";
 
 export const measurementSchema = block({
   what: words("What was measured; in the same words where it is measured again.", "Rib 3, height at the front spar"),
@@ -55,7 +55,7 @@ export interface Measurement {
   /** What the drawing asks where it gives limits in place of a measure. */
   readonly limits?: Range;
   readonly tolerance?: Tolerance;
-  readonly found: Quantity;
+  readonly found: Noted;
   /** A word that two opposite sides share, and which of them this is. Both or neither. */
   readonly pair?: string;
   readonly side?: Side;
@@ -81,7 +81,7 @@ export function measurementOf(spec: z.output<typeof measurementSchema>, path: Pa
       minus: spec.tolerance.minus,
       plus: spec.tolerance.plus,
     },
-    found: quantityOf(spec.found),
+    found: notedOf(spec.found),
     pair: spec.pair,
     side: spec.side,
     pairTolerance: maybe(spec.pair_tolerance),

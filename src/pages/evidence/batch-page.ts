@@ -2,7 +2,7 @@
 import { defined } from "../../defined.ts";
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
 import { type AdhesivePart, MADE, partsNoted } from "../../facts/build/adhesive-kind.ts";
-import type { Adhesive, Batch, Component, Entry, Lot, Quantity, Range } from "../../facts/types.ts";
+import type { Adhesive, Batch, Component, Entry, Lot, Noted, Range } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { byDefault } from "./by-default.ts";
 import { glueUpRows } from "./glue-up.ts";
@@ -157,7 +157,7 @@ function tolerance(typed: string): string {
 function climateRows(shown: Shown, file: BatchFile, adhesive: Adhesive | undefined): FactRow[] {
   const { units } = shown.record.aircraft;
   const { batch } = file;
-  const noted = (quantity: Quantity | undefined): string =>
+  const noted = (quantity: Noted | undefined): string =>
     quantity === undefined ? NOT_NOTED : quantityWords(quantity, units);
   const limit = (range: Range | undefined): { limit?: string } => (range === undefined ? {} : { limit: range.typed });
   const rows: FactRow[] = [

@@ -1,4 +1,5 @@
 /** What the page on the workshop's climate says. */
+import { figureRead } from "../../facts/quantity/ends.ts";
 import { DAY_SECONDS, toFahrenheit } from "../../facts/quantity/conversions.ts";
 import { defined } from "../../defined.ts";
 import type { ClimateInput, DayRange } from "../../charts/climate.ts";
@@ -59,12 +60,12 @@ export function climatePage(shown: Shown): ClimatePage {
   const temperature = inputOf(tracks.temperature, clock, batches, {
     unit: metric ? "°C" : "°F",
     of: (celsius) => (metric ? celsius : toFahrenheit(celsius)),
-    noted: (batch) => batch.temperature?.value,
+    noted: ({ temperature }) => figureRead(temperature),
   });
   const humidity = inputOf(tracks.humidity, clock, batches, {
     unit: "%",
     of: (share) => share * 100,
-    noted: (batch) => batch.humidity?.value,
+    noted: ({ humidity }) => figureRead(humidity),
   });
   return defined({
     logs: climate.map((log) => logRow(log, clock)),

@@ -93,8 +93,9 @@ export function pairs(shown: Shown): PairRow[] {
   const order: { readonly [verdict in PairFile["verdict"]]: number } = {
     out: 0,
     "one side": 1,
-    "no tolerance": 2,
-    within: 3,
+    estimated: 2,
+    "no tolerance": 3,
+    within: 4,
   };
   return [...shown.evidence.pairs.values()]
     .sort((a, b) => order[a.verdict] - order[b.verdict])

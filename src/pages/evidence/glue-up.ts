@@ -1,6 +1,6 @@
 /** What is told of a glue-up, whether anything asks for it or not; and what is asked of one. */
 import { WITHHELD } from "../../facts/visibility.ts";
-import type { Ask, Asks, Batch, Method, Quantity } from "../../facts/types.ts";
+import type { Ask, Asks, Batch, Method, Noted } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { ASKS } from "../../words/findings/gluing.ts";
 import { listed } from "../../words/lists.ts";
@@ -28,7 +28,7 @@ export function glueUpRows(shown: Shown, { glueUp }: Batch): Row[] {
   if (glueUp === undefined) return [];
   const by = glueUp.by === undefined ? undefined : shown.record.procedures.get(glueUp.by);
   const row = (word: string, noted: string | undefined): Row[] => (noted === undefined ? [] : [{ word, noted }]);
-  const size = (quantity: Quantity | undefined): string | undefined =>
+  const size = (quantity: Noted | undefined): string | undefined =>
     quantity && quantityWords(quantity, shown.record.aircraft.units);
   const lots = (ids: readonly string[]): string | undefined => (ids.length === 0 ? undefined : listed(ids));
   const method = METHODS.flatMap(([key, word]) => {

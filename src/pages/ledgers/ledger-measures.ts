@@ -1,4 +1,5 @@
 /** The rows of the ledgers of measures, hold points, weights and tasks. */
+import { figureRead } from "../../facts/quantity/ends.ts";
 import { creditOf } from "../../evidence/credit.ts";
 import { weightOf } from "../../evidence/measures/weight.ts";
 import { WHOLE_TASK } from "../../reckoning/hours/credit.ts";
@@ -37,7 +38,7 @@ export function measurementRows(shown: Shown): Row[] {
     tolerance_minus: m.tolerance?.minus ?? null,
     tolerance_plus: m.tolerance?.plus ?? null,
     found_typed: m.found.typed,
-    found: m.found.value,
+    found: figureRead(m.found) ?? null,
     off: off ?? null,
     verdict,
     again_entry: again?.entry ?? null,

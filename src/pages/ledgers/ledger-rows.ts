@@ -1,8 +1,9 @@
 /**
  * The rows of each ledger. Keys are the columns; their units stand in their names. A value that is not noted is null.
  */
+import { figureRead } from "../../facts/quantity/ends.ts";
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
-import type { Component, Moment, Quantity, Stage } from "../../facts/types.ts";
+import type { Component, Moment, Noted, Stage } from "../../facts/types.ts";
 import { WITHHELD } from "../../facts/visibility.ts";
 import { toldFinding } from "../../words/findings/told.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -197,13 +198,14 @@ function component(part: string, noted: Component | undefined): Row {
   return {
     [`${part}_lot`]: noted?.lot ?? null,
     [`${part}_typed`]: noted?.mass?.typed ?? noted?.volume?.typed ?? null,
-    [`${part}_kg`]: noted?.mass?.value ?? null,
-    [`${part}_m3`]: noted?.volume?.value ?? null,
+    [`${part}_kg`]: figureRead(noted?.mass) ?? null,
+    [`${part}_m3`]: figureRead(noted?.volume) ?? null,
   };
 }
 
-function quantity(word: string, unit: string, noted: Quantity | undefined): Row {
-  return { [`${word}_typed`]: noted?.typed ?? null, [`${word}_${unit}`]: noted?.value ?? null };
+/** The figure stands where one was read: a range and an estimate are as typed. */
+function quantity(word: string, unit: string, noted: Noted | undefined): Row {
+  return { [`${word}_typed`]: noted?.typed ?? null, [`${word}_${unit}`]: figureRead(noted) ?? null };
 }
 
 function moment(word: string, noted: Moment | undefined): Row {

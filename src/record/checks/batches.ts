@@ -1,4 +1,5 @@
 /** Batches: their mix and their times. */
+import { saidEnds } from "../../facts/quantity/ends.ts";
 import { LOT_PARTS, partsNoted } from "../../facts/build/adhesive-kind.ts";
 import type { Path } from "../text/yaml.ts";
 import type { Clock } from "../../facts/time/clock.ts";
@@ -63,8 +64,10 @@ function checkLeft(context: CheckContext, filed: EntryFile, path: Path, batch: B
     waste?.dimension === "mass" ? noted.mass : noted.volume,
   );
   const mixed =
-    amounts.length === 0 ? Number.NaN : amounts.reduce((sum, amount) => sum + (amount?.value ?? Number.NaN), 0);
-  if (waste !== undefined && waste.value > mixed * (1 + 1e-9))
+    amounts.length === 0
+      ? Number.NaN
+      : amounts.reduce((sum, amount) => sum + (amount ? saidEnds(amount).most : Number.NaN), 0);
+  if (waste !== undefined && saidEnds(waste).least > mixed * (1 + 1e-9))
     report(context, filed, [...path, "waste"], {
       code: "more-waste-than-mix",
       message: "more was left over than was mixed",

@@ -3,7 +3,7 @@
  * pieces of which everything but the id is said once. Every value keeps the place where it was typed.
  */
 import { glueUpSchema } from "../../facts/glue/glue-up.ts";
-import { readQuantity } from "../../facts/quantity/quantity.ts";
+import { readNoted } from "../../facts/quantity/noted.ts";
 import { isFault } from "../../facts/reading.ts";
 import { frontOf, type Tree, treeAt, treeOf } from "../amend/tree.ts";
 import type { Data, FrontMatter } from "../text/yaml.ts";
@@ -57,7 +57,7 @@ function spellMix({ fields: batch }: Tree): void {
 }
 
 function measureOf(typed: string): "mass" | "volume" {
-  const read = readQuantity(typed, { dimensions: ["mass", "volume"] });
+  const read = readNoted(typed, { dimensions: ["mass", "volume"] });
   return !isFault(read) && read.value.dimension === "volume" ? "volume" : "mass";
 }
 

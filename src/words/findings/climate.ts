@@ -11,20 +11,26 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "service-heat/above": ({ greatest, limit, asked }) =>
     `Since it was closed the shop was logged at ${apart(greatest, limit, 1)} °C, above the ${asked} that the sheet lets cured adhesive see, if the part stood where the logger hangs.`,
   "shop-temperature/not-noted": () => "The temperature of the shop is not noted.",
+  "shop-temperature/estimate": ({ found }) =>
+    `The temperature of the shop is only an estimate (${found}), which shows nothing.`,
   "shop-temperature/no-limits": ({ found }) => `The shop was at ${found}; the data sheet as entered gives no limits.`,
   "shop-temperature/within": ({ found }) => `The shop was at ${found}.`,
   "shop-temperature/outside": ({ found, asked }) => `The shop was at ${found}; the sheet asks ${asked}.`,
   "shop-temperature/part-outside": ({ of, found, asked }) =>
     `The ${of} ${of === "wood" ? "was" : "were"} at ${found}; the sheet asks ${asked}.`,
-  "shop-temperature/logged": (v, { units }) => `${loggedWarmth(v, units)}; no temperature is noted.`,
+  "shop-temperature/logged": (v, { units }) =>
+    `${loggedWarmth(v, units)}; ${v.estimate === undefined ? "no temperature is noted" : `${v.estimate} is only an estimate`}.`,
   "shop-temperature/logged-outside": (v, { units }) => `${loggedWarmth(v, units)}; the sheet asks ${v.asked}.`,
   "shop-temperature/witnesses": (v, { units }) =>
     `The shop is noted at ${v.found}, and ${lower(loggedWarmth(v, units))}: two witnesses that differ by more than both instruments explain, and the worse of them counts.`,
-  "shop-humidity/logged": (v) => `${loggedDamp(v)}; no humidity is noted.`,
+  "shop-humidity/logged": (v) =>
+    `${loggedDamp(v)}; ${v.estimate === undefined ? "no humidity is noted" : `${v.estimate} is only an estimate`}.`,
   "shop-humidity/logged-outside": (v) => `${loggedDamp(v)}; the sheet asks ${v.asked}.`,
   "shop-humidity/witnesses": (v) =>
     `Humidity is noted as ${v.found}, and ${lower(loggedDamp(v))}: two witnesses that differ by more than both instruments explain, and the worse of them counts.`,
   "shop-humidity/not-noted": () => "The humidity of the shop is not noted.",
+  "shop-humidity/estimate": ({ found }) =>
+    `The humidity of the shop is only an estimate (${found}), which shows nothing.`,
   "shop-humidity/no-limits": ({ found }) => `Humidity was ${found}; the data sheet as entered gives no limits.`,
   "shop-humidity/within": ({ found }) => `Humidity was ${found}.`,
   "shop-humidity/outside": ({ found, asked }) => `Humidity was ${found}; the sheet asks ${asked}.`,
@@ -33,6 +39,8 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "wood-moisture/by-meter": ({ found }) => `The wood was at ${found} by meter.`,
   "wood-moisture/by-meter-outside": ({ found, where, asked }) =>
     `The wood was at ${found} by meter, ${where} ${asked}.`,
+  "wood-moisture/estimate": ({ found }) =>
+    `The moisture of the wood is only an estimate (${found}), which shows nothing.`,
   "wood-moisture/no-climate": () =>
     "No meter reading of the wood is noted, and no temperature and humidity to estimate one from.",
   "wood-moisture/no-estimate": ({ temperature, humidity }) =>

@@ -33,6 +33,8 @@ export const GLUING: Sentences<GlueUpValues> = {
   "glue-up/as-asked": (v) => `${found(v)}${v.by === undefined ? "" : `, as ${v.by} says`}; asked: ${asked(v)}.`,
   "glue-up/not-as-asked": (v) => `${found(v)}${v.by === undefined ? "" : `, as ${v.by} says`}, and not ${asked(v)}.`,
   "glue-up/not-noted": (v) => `${ASKS[v.ask][0]} is not noted; asked: ${asked(v)}.`,
+  "glue-up/estimate": (v) =>
+    `${ASKS[v.ask][0]} is only estimated (${v.found}), which shows nothing; asked: ${asked(v)}.`,
   "glue-up/dry-spots": ({ where }) => `Seen dry: ${ended(where)}`,
   "glue-up/little-squeezed": ({ squeezeOut }) =>
     `Adhesive was seen to be squeezed out ${squeezeOut === "none" ? "nowhere" : "in part only"}.`,

@@ -34,6 +34,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "need/measure-out": ({ what, found, asked, beside }) =>
     `${what} measures ${found}, outside ${asked}.${unnamed(beside)}`,
   "need/pair-out": (v) => `${pairOut(v)}${unnamed(v.beside)}`,
+  "need/pair-estimated": ({ pair }) => `A side of ${pair} is only estimated.`,
   "need/pair-one-side": ({ pair, side }) => `Of ${pair} only the ${side} side is measured.`,
   "need/seconded": stands,
   "need/reopened": ({ day }) => `It was signed on ${day}, and what was looked at has changed since.`,
@@ -75,6 +76,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "take/close-item": () => "do it and close it in an entry",
   "take/acceptance": () => "have an inspector accept it, and note by whom and on what paper",
   "take/mend-measure": () => "mend it and measure again, or note it as a departure",
+  "take/measure-pair": () => "measure what was estimated",
   "take/other-side": () => "measure the other side",
   "take/look-again": () => "have it looked at again, with what has changed or was open",
   "take/inspector": () => "have it looked at by an inspector who has not worked on it",

@@ -18,6 +18,7 @@ export const JOINTS: Sentences<JointValues> = {
     `It was glued or opened on ${day}, after the first flight; ${holdPoint}, before return to service, asks for it.`,
   "in-service/no-hold-point": ({ day }) =>
     `It was glued or opened on ${day}, after the first flight, and no hold point before return to service asks for it.`,
+  "joint-measured/estimate": ({ what, found }) => `${what}: ${found}, an estimate, which shows nothing.`,
   "joint-measured/within": ({ what, found }) => `${what}: ${found}.`,
   "joint-measured/out": ({ what, found }) => `${what}: ${found}, outside what is asked.`,
   "joint-measured/accepted": ({ what, found, departure }) =>

@@ -22,6 +22,8 @@ export const MIXING: Sentences<MixingValues> = {
     `The data sheet gives no usable ratio by ${by}, and none that its densities could turn into one.`,
   "mix-ratio/no-tolerance": (v) =>
     `${mix(v)}, ${off(v)}; the data sheet as entered gives no tolerance to hold that against.`,
+  "mix-ratio/estimate": (v) =>
+    `${mix(v)}, ${off(v, v.tolerance)}; but ${listed(v.estimates)} ${v.estimates.length === 1 ? "is only an estimate" : "are only estimates"}, so the ratio is not shown.`,
   "mix-ratio/within": (v) => `${mix(v)}, ${off(v, v.tolerance)}.`,
   "mix-ratio/outside": (v) => `${mix(v)}, ${off(v, v.tolerance)}; more than ${v.asked}.`,
   "mix-doubt/no-step": () =>
@@ -32,6 +34,8 @@ export const MIXING: Sentences<MixingValues> = {
     `${doubt(v)}; the scale is too coarse for so little: it could not show any mix to be within the limit.`,
   "spread/not-known": () =>
     "How much was mixed, or the area that was glued with it, is not noted, so nothing shows that there was enough to spread.",
+  "spread/estimate": () =>
+    "How much was mixed, or left of it, is only estimated, so nothing shows that there was enough to spread.",
   "spread/enough": (v) => `${spread(v)}.`,
   "spread/too-little": (v) =>
     `${spread(v)}, less than ${v.asked} even if nothing ${v.waste === undefined ? "" : "more "}stayed in the cup: the joint may be starved.`,
@@ -47,6 +51,8 @@ export const MIXING: Sentences<MixingValues> = {
     `${stood(v)}, ${span(v.openFor)}; the mass of the mix is not known, so no working life can be looked up.`,
   "working-life/no-row": (v) =>
     `${stood(v)}, ${span(v.openFor)}; the data sheet gives no working life ${v.mass === undefined ? "" : `for ${figure(v.mass * 1000, 1)} g `}at ${v.temperature}.`,
+  "working-life/estimate": (v) =>
+    `${stood(v)}: ${span(v.openFor)} of ${v.life}; but ${listed(v.estimates)} ${v.estimates.length === 1 ? "is only an estimate" : "are only estimates"}, so that working life is not shown.`,
   "working-life/within": (v) => `${stood(v)}: ${span(v.openFor)} of ${v.life}.`,
   "working-life/exceeded": (v) => `${stood(v)}: ${span(v.openFor)}, more than ${v.life}.`,
 };

@@ -53,6 +53,8 @@ export const PIECES: Sentences<PieceValues> = {
   "failure-mode/face-ply": (v) =>
     `${broke(v)}, and the procedure does not say that this counts: it shows nothing of the glue line.`,
   "failure-mode/too-little-wood": (v) => `${broke(v)}, and the procedure asks at least ${v.asked}.`,
+  "failure-mode/estimate": (v) =>
+    `${broke(v)}, which is only an estimate and shows nothing${v.asked === undefined ? "" : `; the procedure asks at least ${v.asked}`}.`,
   "failure-mode/no-share": (v) =>
     `${broke(v)}, with no percentage noted${v.asked === undefined ? "" : `, and the procedure asks at least ${v.asked}`}.`,
   "failure-mode/no-limit": (v) => `${broke(v)}, and the procedure does not say how much wood failure is enough.`,
@@ -77,6 +79,8 @@ export const PIECES: Sentences<PieceValues> = {
   "overlap/too-short": (v) =>
     `${sizes(v)} is ${apart(v.ratio, v.bound, 2)} thicknesses, shorter than the limit allows.`,
   "piece-load/not-read": ({ asked }) => `No load is noted, so the ${asked} of the procedure could not be checked.`,
+  "piece-load/estimate": ({ load, asked }) =>
+    `The load is only an estimate (${load}), which does not show the ${asked} of the procedure.`,
   "piece-load/no-stress": ({ load, missing }) =>
     `${load} was read, but without ${missing.length > 0 ? missing.join(" and ") : "usable sizes"} it gives no stress.`,
   "piece-load/cannot-be": (v, { units, say }) =>

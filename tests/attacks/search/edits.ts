@@ -4,7 +4,7 @@ import type { Chance } from "./chance.ts";
 import { changedAt, frontOf, kindOf, type Site, textOf, type Value } from "./sites.ts";
 import { Values } from "./values.ts";
 
-export const KINDS = ["delete", "alter", "add", "amend", "strike", "reorder"] as const;
+export const KINDS = ["delete", "alter", "add", "amend", "strike", "reorder", "blur"] as const;
 export type EditKind = (typeof KINDS)[number];
 
 export interface Edit {
@@ -35,6 +35,8 @@ export function edited(
       return amended(chance, texts, values, kind);
     case "reorder":
       return reordered(chance, texts, values);
+    case "blur":
+      return blurred(chance, texts, values);
   }
 }
 
@@ -176,6 +178,23 @@ function struckIn(chance: Chance, own: readonly Site[]): Stated | undefined {
 
 /** Of a piece's legs the first is the one that is pressed: in another order they state something else. */
 const TOLD_IN_ORDER: ReadonlySet<string> = new Set(["entry batches[].pieces[].legs"]);
+
+const READING = /^(\d+(?:\.\d+)?)(\s*[^\d\s:].*)$/;
+
+/** What was read of an entry, as an estimate or as a range that it lies in. */
+function blurred(chance: Chance, texts: Texts, values: Values): Edit | undefined {
+  const readings = values.sites.filter(
+    ({ file, value }) => file.startsWith("entries/") && typeof value === "string" && READING.test(value),
+  );
+  const site = chance.of(readings);
+  const [typed, number = "", unit = ""] = READING.exec(String(site?.value)) ?? [];
+  if (site === undefined || typed === undefined) return undefined;
+  const less = chance.of([0, 0.01, 0.05, 0.3]) ?? 0;
+  const more = chance.of([0, 0.01, 0.05, 0.3]) ?? 0;
+  const end = (times: number): string => (Number(number) * times).toFixed(3);
+  const range = `${end(1 - less)} to ${end(1 + more)}${unit}`;
+  return at(texts, "blur", site, chance.of([`about ${typed}`, range, `about ${range}`]));
+}
 
 /** Keys of a block or items of a list in another order. */
 function reordered(chance: Chance, texts: Texts, values: Values): Edit | undefined {

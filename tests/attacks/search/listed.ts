@@ -77,6 +77,7 @@ export const REMOVALS: Listed = {
   "entry hours[].assembly": "hours on another assembly: then they tell against a signature there",
   "entry amends": "a correction for the worse that nobody wrote down",
   "entry amends[].batches": "a correction for the worse that nobody wrote down",
+  "entry amends[].measurements": "a correction for the worse that nobody wrote down",
   "climate file": "without a logger a primary joint is not shown; a secondary one rests on what is assumed",
   "rows file": "without a logger a primary joint is not shown; a secondary one rests on what is assumed",
   "climate rows": "a cold, warm or damp reading, where its neighbours lie close enough together for there to be no gap",
