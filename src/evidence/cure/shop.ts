@@ -3,6 +3,7 @@ import { type ClimateTracks, climateTracks, type LeastAndGreatest } from "../../
 import type { CureLaw } from "../../reckoning/cure/cure-rate.ts";
 import { cureClock, type CureClock } from "../../reckoning/cure/proven-age.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
+import { type SpansThatMeet, spansThatMeet } from "../../reckoning/climate/spans-that-meet.ts";
 import type { ClimateLog, Ref, Thermometer } from "../../facts/types.ts";
 
 export interface Warm {
@@ -20,17 +21,18 @@ export class Shop {
   readonly #logs: readonly ClimateLog[];
   readonly #clocks = new Map<string, CureClock>();
 
-  readonly #thermometers: readonly (LeastAndGreatest & { readonly entry: string })[];
+  readonly #thermometers: SpansThatMeet<LeastAndGreatest & { readonly entry: string }>;
 
   constructor(logs: readonly ClimateLog[], thermometers: readonly Thermometer[]) {
-    this.#thermometers = thermometers.map(({ entry, from, to, least, greatest }) => ({
+    const spans = thermometers.map(({ entry, from, to, least, greatest }) => ({
       entry,
       from: from.epoch,
       to: to.epoch,
       least: least.value,
       greatest: greatest.value,
     }));
-    this.tracks = climateTracks(logs, this.#thermometers);
+    this.#thermometers = spansThatMeet(spans);
+    this.tracks = climateTracks(logs, spans);
     this.isLogged = logs.length + thermometers.length > 0;
     this.#logs = logs;
   }
@@ -39,7 +41,7 @@ export class Shop {
   warmth(from: number, to: number): Warm | undefined {
     const [cold, warm] = [spanOf(this.tracks.temperature, from, to), spanOf(this.tracks.warmest, from, to)];
     if (!cold || !warm) return undefined;
-    const held = this.#thermometers.filter((one) => one.from < to && one.to > from);
+    const held = this.#thermometers(from, to).filter((one) => one.from < to && one.to > from);
     return {
       whole: cold.whole,
       known: cold.known,
@@ -73,10 +75,9 @@ export class Shop {
    */
   restsOn(from: number, to: number): Ref[] {
     const logs = this.#logs.filter(({ times }) => (times[0] ?? to) <= to && (times.at(-1) ?? from) >= from);
-    const read = this.#thermometers.filter((one) => one.from <= to && one.to >= from);
     return [
       ...logs.map(({ id }): Ref => ({ kind: "climate log", id })),
-      ...[...new Set(read.map(({ entry }) => entry))].map((id): Ref => ({ kind: "entry", id })),
+      ...[...new Set(this.#thermometers(from, to).map(({ entry }) => entry))].map((id): Ref => ({ kind: "entry", id })),
     ];
   }
 }

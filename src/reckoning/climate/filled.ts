@@ -7,6 +7,8 @@
  * the definitions; no source.
  */
 
+import { spansThatMeet } from "./spans-that-meet.ts";
+
 /** Readings as `trackOf` takes them: `limits` holds for each the longest step that is no gap. */
 export interface Readings {
   readonly times: Float64Array;
@@ -21,68 +23,93 @@ export interface Held {
   readonly value: number;
 }
 
-interface Point {
-  readonly time: number;
-  readonly value: number;
-  readonly limit: number;
-}
-
 /** As close to a reading as a held value may begin, s, so that times rise. */
 const NEXT = 1;
 
 export function filled(readings: Readings, held: readonly Held[], worse: (a: number, b: number) => number): Readings {
   if (held.length === 0) return readings;
-  const logged = pointsOf(readings);
-  const added = emptyOf(logged).flatMap((empty) => pointsIn(empty, held, worse));
-  return readingsOf([...logged, ...added].sort((a, b) => a.time - b.time));
-}
-
-function pointsOf({ times, values, limits }: Readings): Point[] {
-  return Array.from(times, (time, i) => ({ time, value: values[i] ?? Number.NaN, limit: limits[i] ?? 0 }));
-}
-
-function readingsOf(points: readonly Point[]): Readings {
-  return {
-    times: Float64Array.from(points, ({ time }) => time),
-    values: Float64Array.from(points, ({ value }) => value),
-    limits: Float64Array.from(points, ({ limit }) => limit),
-  };
-}
-
-type Stretch = readonly [from: number, to: number];
-
-/** Times without readings: before the first, within each gap, after the last. */
-function emptyOf(points: readonly Point[]): Stretch[] {
-  const [first, last] = [points[0], points.at(-1)];
-  if (!first || !last) return [[Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]];
-  const gaps = points.flatMap((point, i): Stretch[] => {
-    const next = points[i + 1];
-    const isGap = next && next.time - point.time > Math.min(point.limit, next.limit);
-    return isGap ? [[point.time + NEXT, next.time - NEXT]] : [];
+  const { times, values, limits } = readings;
+  const steady = steadyStretches(held, worse);
+  const points = new Points();
+  const last = times.length - 1;
+  fill(points, steady, Number.NEGATIVE_INFINITY, (times[0] ?? Number.POSITIVE_INFINITY) - NEXT);
+  times.forEach((time, i) => {
+    const limit = limits[i] ?? 0;
+    points.add(time, values[i] ?? Number.NaN, limit);
+    const next = times[i + 1] ?? Number.POSITIVE_INFINITY;
+    const isGap = i === last || next - time > Math.min(limit, limits[i + 1] ?? 0);
+    if (isGap) fill(points, steady, time + NEXT, next - NEXT);
   });
-  return [[Number.NEGATIVE_INFINITY, first.time - NEXT], ...gaps, [last.time + NEXT, Number.POSITIVE_INFINITY]];
+  return points.readings();
 }
 
-/**
- * Where several spans hold at once the worst of them counts; each stretch between their ends is joined within itself
- * alone.
- */
-function pointsIn([from, to]: Stretch, held: readonly Held[], worse: (a: number, b: number) => number): Point[] {
-  const within = held
-    .map((span) => ({ ...span, from: Math.max(from, span.from), to: Math.min(to, span.to) }))
-    .filter((span) => span.from < span.to);
-  const edges = [...new Set(within.flatMap((span) => [span.from, span.to]))].sort((a, b) => a - b);
-  return edges.flatMap((start, i): Point[] => {
-    const end = edges[i + 1];
-    if (end === undefined) return [];
-    const holding = within.filter((span) => span.from <= start && span.to >= end).map(({ value }) => value);
-    // Nothing is known between two spans that do not meet.
-    if (holding.length === 0) return [{ time: (start + end) / 2, value: Number.NaN, limit: 0 }];
-    const value = holding.reduce((a, b) => worse(a, b));
-    const stop = end - (i + 2 < edges.length ? NEXT : 0);
-    return [
-      { time: start, value, limit: Number.POSITIVE_INFINITY },
-      ...(stop > start ? [{ time: stop, value, limit: Number.POSITIVE_INFINITY }] : []),
-    ];
+class Points {
+  readonly #times: number[] = [];
+  readonly #values: number[] = [];
+  readonly #limits: number[] = [];
+
+  add(time: number, value: number, limit: number): void {
+    this.#times.push(time);
+    this.#values.push(value);
+    this.#limits.push(limit);
+  }
+
+  readings(): Readings {
+    return {
+      times: Float64Array.from(this.#times),
+      values: Float64Array.from(this.#values),
+      limits: Float64Array.from(this.#limits),
+    };
+  }
+}
+
+/** From one end of a span to the next of any. Where several spans hold at once the worst of them counts; where none does the value is NaN. */
+function steadyStretches(held: readonly Held[], worse: (a: number, b: number) => number): Held[] {
+  const spans = held.filter(({ from, to }) => from < to);
+  const holding = spansThatMeet(spans);
+  const edges = [...new Set(spans.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
+  return edges.slice(0, -1).map((from, i) => {
+    const to = edges[i + 1] ?? from;
+    const values = holding(from, to).flatMap((span) => (span.from <= from && span.to >= to ? [span.value] : []));
+    return { from, to, value: values.length === 0 ? Number.NaN : values.reduce((a, b) => worse(a, b)) };
   });
+}
+
+/** Each stretch is joined within itself alone, and nothing is known between two spans that do not meet. */
+function fill(points: Points, steady: readonly Held[], from: number, to: number): void {
+  const within = clipped(steady, from, to);
+  within.forEach((one, i) => {
+    if (Number.isNaN(one.value)) {
+      points.add((one.from + one.to) / 2, one.value, 0);
+      return;
+    }
+    points.add(one.from, one.value, Number.POSITIVE_INFINITY);
+    const stop = one.to - (i + 1 < within.length ? NEXT : 0);
+    if (stop > one.from) points.add(stop, one.value, Number.POSITIVE_INFINITY);
+  });
+}
+
+/** What of the stretches lies between two instants, from the first that has a value to the last. */
+function clipped(steady: readonly Held[], from: number, to: number): Held[] {
+  const within: Held[] = [];
+  if (!(from < to)) return within;
+  for (let i = firstAfter(steady, from); i < steady.length; i += 1) {
+    const one = steady[i];
+    if (!one || one.from >= to) break;
+    if (within.length > 0 || !Number.isNaN(one.value))
+      within.push({ from: Math.max(from, one.from), to: Math.min(to, one.to), value: one.value });
+  }
+  if (Number.isNaN(within.at(-1)?.value)) within.pop();
+  return within;
+}
+
+/** Place of the first that ends after an instant. */
+function firstAfter(steady: readonly Held[], instant: number): number {
+  let [low, high] = [0, steady.length];
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((steady[middle]?.to ?? instant) <= instant) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

@@ -73,7 +73,8 @@ export function integral(times: Float64Array, steps: Steps, from: number, to: nu
   return from < to ? upTo(times, steps, to) - upTo(times, steps, from) : 0;
 }
 
-function upTo(times: Float64Array, { heights, sums }: Steps, time: number): number {
+/** The integral of a step function from the first reading up to an instant. */
+export function upTo(times: Float64Array, { heights, sums }: Steps, time: number): number {
   const i = lastAtMost(times, time);
   if (i < 0) return 0;
   return at(sums, i) + at(heights, i) * (time - at(times, i));

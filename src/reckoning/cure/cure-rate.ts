@@ -27,20 +27,21 @@ export interface CureLaw {
 }
 
 export function cureRate(law: CureLaw, temperature: number, reference: number): number | undefined {
-  const isSound = [temperature, reference].every((t) => Number.isFinite(t) && t + KELVIN > 0);
-  if (!isSound) return undefined;
+  if (!isAboveZero(temperature) || !isAboveZero(reference)) return undefined;
   if (law.least !== undefined && !atLeast(temperature, law.least)) return 0;
   const { energy, rows } = law;
   if (energy === undefined) return doubled(temperature, reference);
   if (rows === undefined) return arrhenius(energy, temperature, reference);
-  const within = (t: number): number => Math.min(rows.most, Math.max(rows.least, t));
-  const rate = arrhenius(energy, within(temperature), within(reference));
+  const rate = arrhenius(energy, within(rows, temperature), within(rows, reference));
   if (temperature >= reference) return rate;
   const below = slower(energy, temperature, Math.min(reference, Math.max(rows.least, temperature)));
   const above = slower(energy, Math.max(temperature, Math.min(rows.most, reference)), reference);
   return below * rate * above;
 }
 
+const isAboveZero = (temperature: number): boolean => Number.isFinite(temperature) && temperature + KELVIN > 0;
+const within = ({ least, most }: NonNullable<CureLaw["rows"]>, temperature: number): number =>
+  Math.min(most, Math.max(least, temperature));
 const doubled = (temperature: number, reference: number): number => 2 ** ((temperature - reference) / 10);
 const arrhenius = (energy: number, temperature: number, reference: number): number =>
   Math.exp((-energy / GAS_CONSTANT) * (1 / (temperature + KELVIN) - 1 / (reference + KELVIN)));

@@ -11,7 +11,7 @@
  */
 import { cureRate, type CureLaw } from "./cure-rate.ts";
 import { firstGap } from "../climate/span-of-track.ts";
-import { integral, lastAtMost, steps, type Steps, type Track } from "../climate/track.ts";
+import { lastAtMost, steps, type Steps, type Track, upTo } from "../climate/track.ts";
 
 /** A track with its cure summed up for one law and one reference temperature, °C. Made once and asked often. */
 export interface CureClock {
@@ -19,47 +19,60 @@ export interface CureClock {
   readonly law: CureLaw;
   readonly reference: number;
   readonly ages: Steps;
+  /** What gaps are worth, for each temperature assumed so far. */
+  readonly gaps: Map<number, Steps>;
 }
 
 export function cureClock(track: Track, law: CureLaw, reference: number): CureClock {
   const { times, values, joined } = track;
   const lower = (i: number): number => Math.min(values[i] ?? Number.NaN, values[i + 1] ?? Number.NaN);
-  return { track, law, reference, ages: steps(times, joined, (i) => cureRate(law, lower(i), reference) ?? 0) };
+  const ages = steps(times, joined, (i) => cureRate(law, lower(i), reference) ?? 0);
+  return { track, law, reference, ages, gaps: new Map() };
 }
 
-/** Each question takes O(log n) and as many steps more as there are gaps between the instants. */
+/** Each question takes O(log n), and the first with an assumed temperature one pass over the gaps. */
 export function provenAge(clock: CureClock, from: number, to: number, assumed: number | undefined): number {
-  if (!(from < to)) return 0;
-  const {
-    track: { times },
-    ages,
-  } = clock;
-  const logged = integral(times, ages, from, to);
-  return assumed === undefined ? logged : logged + outside(clock, from, to, assumed) + inGaps(clock, from, to, assumed);
+  return from < to ? ageSince(clock, from, assumed)(to) : 0;
 }
 
-function outside({ track: { times }, law, reference }: CureClock, from: number, to: number, assumed: number): number {
-  const rate = cureRate(law, assumed, reference) ?? 0;
+/** The age from an instant on to any later one, ready to be asked many times. */
+function ageSince(clock: CureClock, from: number, assumed: number | undefined): (to: number) => number {
+  const { times } = clock.track;
+  const before = upTo(times, clock.ages, from);
+  const logged = (to: number): number => upTo(times, clock.ages, to) - before;
+  if (assumed === undefined) return logged;
+  const rate = cureRate(clock.law, assumed, clock.reference) ?? 0;
+  const gaps = clock.gaps.get(assumed) ?? gapsOf(clock, assumed);
+  clock.gaps.set(assumed, gaps);
+  const skipped = gapsUpTo(clock.track, gaps, from);
+  return (to) => logged(to) + rate * outside(clock.track, from, to) + (gapsUpTo(clock.track, gaps, to) - skipped);
+}
+
+/** How much of the time is before the first reading or after the last, s. */
+function outside({ times }: Track, from: number, to: number): number {
   const [first, last] = [times[0], times[times.length - 1]];
-  if (first === undefined || last === undefined) return rate * (to - from);
-  return rate * (Math.max(0, Math.min(to, first) - from) + Math.max(0, to - Math.max(from, last)));
+  if (first === undefined || last === undefined) return to - from;
+  return Math.max(0, Math.min(to, first) - from) + Math.max(0, to - Math.max(from, last));
 }
 
-function inGaps(
-  { track: { times, values, gaps }, law, reference }: CureClock,
-  from: number,
-  to: number,
-  assumed: number,
-): number {
-  let age = 0;
-  for (let g = firstGap(gaps, Math.max(0, lastAtMost(times, from))); g < gaps.length; g += 1) {
-    const i = gaps[g] ?? 0;
-    const [start, end] = [times[i] ?? 0, times[i + 1] ?? 0];
-    if (start >= to) break;
-    const lowest = Math.min(assumed, values[i] ?? assumed, values[i + 1] ?? assumed);
-    age += (cureRate(law, lowest, reference) ?? 0) * Math.max(0, Math.min(to, end) - Math.max(from, start));
-  }
-  return age;
+/** In the order of the gaps, the assumed temperature standing in each, or what was read at its ends where that is colder. */
+function gapsOf({ track: { times, values, gaps }, law, reference }: CureClock, assumed: number): Steps {
+  const heights = Float64Array.from(
+    gaps,
+    (i) => cureRate(law, Math.min(assumed, values[i] ?? assumed, values[i + 1] ?? assumed), reference) ?? 0,
+  );
+  const sums = new Float64Array(gaps.length);
+  gaps.forEach((i, g) => {
+    if (g + 1 < sums.length) sums[g + 1] = (sums[g] ?? 0) + (heights[g] ?? 0) * ((times[i + 1] ?? 0) - (times[i] ?? 0));
+  });
+  return { heights, sums };
+}
+
+function gapsUpTo({ times, gaps }: Track, { heights, sums }: Steps, time: number): number {
+  const g = firstGap(gaps, lastAtMost(times, time) + 1) - 1;
+  const i = gaps[g];
+  if (i === undefined) return 0;
+  return (sums[g] ?? 0) + (heights[g] ?? 0) * (Math.min(time, times[i + 1] ?? time) - (times[i] ?? time));
 }
 
 /**
@@ -83,10 +96,11 @@ export function reachedAt(
 }
 
 function firstBy(clock: CureClock, from: number, to: number, age: number, assumed: number | undefined): number {
+  const ageBy = ageSince(clock, from, assumed);
   let [early, late] = [from, to];
   while (late - early > 1) {
     const middle = (early + late) / 2;
-    if (provenAge(clock, from, middle, assumed) >= age) late = middle;
+    if (ageBy(middle) >= age) late = middle;
     else early = middle;
   }
   return late;
