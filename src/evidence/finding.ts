@@ -35,10 +35,16 @@ export const finder =
 
 const ruleOf = <R extends RuleId>(code: `${R}/${string}`): R => code.slice(0, code.indexOf("/")) as R;
 
+/** From so many on a set is quicker than going through those that were kept. */
+const MANY = 12;
+
 export function distinct(refs: readonly Ref[]): Ref[] {
+  if (refs.length < MANY) return refs.filter((ref, i) => refs.findIndex((one) => isSame(one, ref)) === i);
   const seen = new Set<string>();
   return refs.filter((ref) => {
     const key = `${ref.kind}\u0000${ref.id}`;
     return !seen.has(key) && seen.add(key) !== undefined;
   });
 }
+
+const isSame = (a: Ref, b: Ref): boolean => a.id === b.id && a.kind === b.kind;

@@ -2,7 +2,7 @@
 import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
 import { provenEnds, saidEnds } from "../../facts/quantity/ends.ts";
 import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
-import { provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
+import { type CureClock, provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import type { Batch, Procedure } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
@@ -19,11 +19,11 @@ export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, b
   const from = closedAtLatest(index, batch);
   const least = procedure.leastCure?.time.value ?? USUAL_CURE;
   const { temperature: reference, from: referenceFrom } = referenceOf(procedure, adhesive);
-  const law = lawOf(adhesive);
+  const law = index.memo.once(adhesive, lawOf);
   const stated = statedWarmth(batch, procedure);
   const assumed = stated ?? lastLogged(index, from);
   const clock = index.shop.clock(law, reference);
-  const reached = reachedAt(clock, from, least, assumed?.temperature);
+  const reached = reachedBy(index, clock, from, least, assumed?.temperature);
   const readyAt = reached === undefined ? undefined : Math.max(from + least, reached);
   return {
     from,
@@ -48,6 +48,16 @@ export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, b
           provenAge(clock, from, brokenAt, stated?.temperature),
         )),
   };
+}
+
+const noneReached = (): Map<string, number | undefined> => new Map();
+
+/** Pieces of one batch ask the same. */
+function reachedBy(index: RecordIndex, clock: CureClock, from: number, least: number, assumed: number | undefined) {
+  const known = index.memo.once(clock, noneReached);
+  const key = `${from} ${least} ${assumed}`;
+  if (!known.has(key)) known.set(key, reachedAt(clock, from, least, assumed));
+  return known.get(key);
 }
 
 const shown = (warmth: Warmth, age: number): Pick<Cure, "age" | "warmth"> =>

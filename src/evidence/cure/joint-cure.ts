@@ -117,7 +117,7 @@ function askedOf(index: RecordIndex, batch: Batch): Asked {
   return {
     time: leastCure?.time.value ?? USUAL_CURE,
     reference: referenceOf(procedure, adhesive).temperature,
-    law: lawOf(adhesive),
+    law: index.memo.once(adhesive, lawOf),
     limit: { code: "limit/joint-cure", values, from },
   };
 }

@@ -19,7 +19,7 @@ export class Shop {
   readonly tracks: ClimateTracks;
   readonly isLogged: boolean;
   readonly #logs: readonly ClimateLog[];
-  readonly #clocks = new Map<string, CureClock>();
+  readonly #clocks = new Map<CureLaw, Map<number, CureClock>>();
 
   readonly #thermometers: SpansThatMeet<LeastAndGreatest & { readonly entry: string }>;
 
@@ -63,9 +63,10 @@ export class Shop {
 
   /** The same clock for the same law and reference, °C: it is made by one pass over all readings. */
   clock(law: CureLaw, reference: number): CureClock {
-    const key = JSON.stringify([law, reference]);
-    const clock = this.#clocks.get(key) ?? cureClock(this.tracks.temperature, law, reference);
-    this.#clocks.set(key, clock);
+    const clocks = this.#clocks.get(law) ?? new Map<number, CureClock>();
+    this.#clocks.set(law, clocks);
+    const clock = clocks.get(reference) ?? cureClock(this.tracks.temperature, law, reference);
+    clocks.set(reference, clock);
     return clock;
   }
 
