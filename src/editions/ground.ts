@@ -12,6 +12,8 @@ export interface Ground extends Visibility {
   /** The record as the edition shows it, and its batches by id. */
   readonly record: Record;
   readonly shownBatches: ReadonlyMap<string, Batch>;
+  /** Minutes that it shows of each assembly's own work. */
+  readonly minutes: ReadonlyMap<string, number>;
 }
 
 export interface GroundWithPieces extends Ground {

@@ -1,4 +1,5 @@
 /** Evidence with only what an edition shows in it. Verdicts, states and counts of joints stay those of the whole record. */
+import { minutesByAssembly } from "../evidence/hours.ts";
 import type { AssemblyFile, Evidence, HoldPointFile } from "../evidence/types.ts";
 import type { TrialFile } from "../evidence/types/trial.ts";
 import { holdPointShown } from "../facts/build/hold-point.ts";
@@ -23,7 +24,8 @@ export function redactedEvidence(
 ): Evidence {
   const shownBatches = new Map(record.entries.flatMap((entry) => entry.batches).map((batch) => [batch.id, batch]));
   const tells = (ref: Ref): boolean => tellsAll(visibility, ref, wholeRecord);
-  const ground: Ground = { ...visibility, whole, tells, record, shownBatches };
+  const minutes = minutesByAssembly(record);
+  const ground: Ground = { ...visibility, whole, tells, record, shownBatches, minutes };
   const pieceFiles = files(pieceFileShown, (id, { pieces }) => pieces.has(id))(whole.pieces, ground);
   return redacted(whole, evidenceShown, { ...ground, pieceFiles });
 }
@@ -60,7 +62,7 @@ const assemblyFileShown: Decisions<AssemblyFile, Ground> = {
   measurements: each(measurementFileShown, isMeasurementFileShown),
   holdPoints: show,
   nextHoldPoint: show,
-  minutes: (_, ground, { within }) => minutesIn(ground, new Set(within)),
+  minutes: (_, ground, { within }) => minutesIn(ground, within),
 };
 
 /** What a trial shows is told whole or not at all: with some pieces withheld it would be another trial. */
@@ -95,9 +97,5 @@ const evidenceShown: Decisions<Evidence, GroundWithPieces> = {
   findings,
 };
 
-function minutesIn(ground: Ground, within: ReadonlySet<string>): number {
-  let sum = 0;
-  for (const entry of ground.record.entries)
-    for (const line of entry.hours) if (within.has(line.assembly ?? "")) sum += line.minutes;
-  return sum;
-}
+const minutesIn = ({ minutes }: Ground, within: readonly string[]): number =>
+  within.reduce((sum, id) => sum + (minutes.get(id) ?? 0), 0);

@@ -1,26 +1,10 @@
-/** Hours of which only the span is known: on which days they are drawn, under which month they stand, and when they are none. */
+/** Hours of which only the span is known: under which month they stand, and when they are none. */
 import { describe, expect, it } from "vitest";
-import { byMonth, evenly, isOfDay } from "../../src/reckoning/hours/hours.ts";
+import { byMonth, isOfDay } from "../../src/reckoning/hours/hours.ts";
 
 const span = (day: string, through: string, minutes: number) => ({ day, through, minutes });
 
 describe("Hours of a span", () => {
-  it("are drawn alike on each of its days, both ends included, and lose no minute", () => {
-    expect(evenly([span("2021-12-30", "2022-01-02", 100)])).toEqual(
-      ["2021-12-30", "2021-12-31", "2022-01-01", "2022-01-02"].map((day) => ({
-        day,
-        through: "2022-01-02",
-        minutes: 25,
-      })),
-    );
-    expect(evenly([span("2021-03-14", "2021-03-14", 90)])).toEqual([
-      { day: "2021-03-14", through: "2021-03-14", minutes: 90 },
-    ]);
-    const year = evenly([span("2021-01-01", "2021-12-31", 36_500)]);
-    expect([year.length, year[0]?.minutes, year.at(-1)?.day]).toEqual([365, 100, "2021-12-31"]);
-    expect(evenly([{ day: "2021-03-14", minutes: 90 }])).toEqual([{ day: "2021-03-14", minutes: 90 }]);
-  });
-
   it("are of no day, those of a day are", () => {
     expect([isOfDay({ day: "2021-03-14", minutes: 1 }), isOfDay(span("2021-03-01", "2021-03-31", 1))]).toEqual([
       true,

@@ -3,7 +3,7 @@ import { editionOf } from "../../src/editions/edition.ts";
 import { minutesByAssembly } from "../../src/evidence/hours.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Record } from "../../src/facts/types.ts";
-import { byMonth, evenly } from "../../src/reckoning/hours/hours.ts";
+import { byMonth } from "../../src/reckoning/hours/hours.ts";
 import { forecastView } from "../../src/pages/forecast/forecast.ts";
 import { hoursView } from "../../src/pages/forecast/hours.ts";
 import { storyOf } from "../../src/pages/story/story.ts";
@@ -124,13 +124,6 @@ describe("A table of earlier hours", () => {
 });
 
 describe("Minutes of a span", () => {
-  it("are the same on each of its days when drawn, and no minute is lost", () => {
-    const days = evenly([{ day: "2024-02-01", through: "2024-02-29", minutes: 290 }]);
-    expect(days).toHaveLength(29);
-    expect(new Set(days.map(({ minutes }) => minutes))).toEqual(new Set([10]));
-    expect(evenly([{ day: "2024-02-01", minutes: 290 }])).toEqual([{ day: "2024-02-01", minutes: 290 }]);
-  });
-
   it("stand under the month where that is known, else under the year", () => {
     const lines = [
       { day: "2024-02-01", through: "2024-02-29", minutes: 1 },

@@ -53,12 +53,15 @@ describe("A line of hours", () => {
       ...day("2025-03-30", line("00:30", "03:30")),
       ...day("2025-04-05", line("10:00", "12:15")),
       ...day("2025-04-06", line("22:00", "24:10")),
-      ...day("2025-10-26", line("00:30", "03:30")),
+      ...day("2025-10-26", line("00:30", "03:30"), line("01:30+01:00", "01:05+00:00")),
     );
     expect(linesOn(record, "2025-03-30")).toEqual([{ who: "builder", minutes: 120, typed: "00:30 to 03:30" }]);
     expect(linesOn(record, "2025-04-05")).toEqual([{ who: "builder", minutes: 135, typed: "10:00 to 12:15" }]);
     expect(linesOn(record, "2025-04-06")).toEqual([{ who: "builder", minutes: 130, typed: "22:00 to 24:10" }]);
-    expect(linesOn(record, "2025-10-26")).toEqual([{ who: "builder", minutes: 240, typed: "00:30 to 03:30" }]);
+    expect(linesOn(record, "2025-10-26")).toEqual([
+      { who: "builder", minutes: 240, typed: "00:30 to 03:30" },
+      { who: "builder", minutes: 35, typed: "01:30+01:00 to 01:05+00:00" },
+    ]);
   });
 
   it("of a visitor is in no sum of work, and its entry is told of the assembly that was looked at", async () => {

@@ -20,9 +20,9 @@ export interface LimitValues {
   "limit/storage": Asked;
   /** Length to a rise of one. */
   "limit/grain-slope": { readonly length: number };
-  /** As typed on the lot. */
   /** Of a slope the steepest that is allowed. */
   "limit/measured": { readonly asked: string; readonly isSlope: boolean };
+  /** As typed on the lot. */
   "limit/timber-asked": { readonly what: "grain slope" | "rings" | "density" | "moisture"; readonly asked: string };
   "limit/service": Asked;
   "limit/humidity": Asked;

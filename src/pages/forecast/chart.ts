@@ -1,6 +1,6 @@
 /** The numbers of a chart, from which its drawing, its table and its data for the browser are all made. */
 import { addDays, dayNumber, monday } from "../../reckoning/time/calendar.ts";
-import { evenly, groupBy } from "../../reckoning/hours/hours.ts";
+import { groupBy } from "../../reckoning/hours/hours.ts";
 import type { Worked } from "../../reckoning/hours/hours.ts";
 import type { Day } from "../../facts/types.ts";
 
@@ -25,7 +25,6 @@ export interface Chart {
 /** The weeks of a record: Mondays from its start to its day. */
 export interface Weeks {
   readonly mondays: readonly Day[];
-  readonly at: ReadonlyMap<Day, number>;
 }
 
 export const dayAt = (day: Day): number => dayNumber(day) ?? 0;
@@ -36,7 +35,7 @@ export function weeksOf(lines: readonly Worked[], start: Day, end: Day): Weeks {
   const last = monday(days.reduce((most, day) => (day > most ? day : most), end)) ?? end;
   const mondays: Day[] = [];
   for (let day: Day | undefined = first; day !== undefined && day <= last; day = addDays(day, 7)) mondays.push(day);
-  return { mondays, at: new Map(mondays.map((day, index) => [day, index])) };
+  return { mondays };
 }
 
 /** Stretches of time in which lines are known by no day, those that touch as one. */
@@ -53,12 +52,17 @@ export function spansOf(lines: readonly Worked[]): Chart["spans"] {
   return joined.length === 0 ? undefined : joined;
 }
 
-/** Minutes in each week; those of a span alike on all its days. */
+/** Minutes in each week; those of a span alike on all its days that lie within the weeks: how it is drawn, never how it was. Minutes are no integers then. */
 export function weekly(lines: readonly Worked[], weeks: Weeks): number[] {
   const sums = new Array<number>(weeks.mondays.length).fill(0);
-  for (const { day, minutes } of evenly(lines)) {
-    const at = weeks.at.get(monday(day) ?? "");
-    if (at !== undefined) sums[at] = (sums[at] ?? 0) + minutes;
+  const start = dayAt(weeks.mondays[0] ?? "");
+  const last = start + sums.length * 7 - 1;
+  for (const { day, through = day, minutes } of lines) {
+    const [from, to] = [Math.max(start, dayAt(day)), Math.min(last, dayAt(through))];
+    for (let at = Math.floor((from - start) / 7); start + at * 7 <= to; at += 1) {
+      const days = Math.min(to, start + at * 7 + 6) - Math.max(from, start + at * 7) + 1;
+      sums[at] = (sums[at] ?? 0) + (minutes * days) / (to - from + 1);
+    }
   }
   return sums;
 }

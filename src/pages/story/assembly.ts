@@ -98,7 +98,7 @@ function minutesHere(entry: Entry, within: ReadonlySet<string>): number {
 
 function hoursOf(shown: Shown, assembly: Assembly): Chart {
   const work = storyOf(shown).workOf.get(assembly.id) ?? [];
-  const days = work.map(({ day }) => day);
+  const days = work.flatMap(({ day, through = day }) => [day, through < shown.record.day ? through : shown.record.day]);
   const first = days.reduce((least, day) => (day < least ? day : least), days[0] ?? shown.record.aircraft.start);
   const last = days.reduce((most, day) => (day > most ? day : most), first);
   const weeks = weeksOf(work, first, last);

@@ -11,17 +11,6 @@ export interface Worked {
 /** Whether it is known on which day it was. */
 export const isOfDay = ({ through }: Worked): boolean => through === undefined;
 
-/** Lines of spans as their minutes for each day of the span, alike on all of them: how a span is drawn, never how it was. Minutes are no integers then. */
-export function evenly<L extends Worked>(lines: readonly L[]): L[] {
-  return lines.flatMap((line) => {
-    if (line.through === undefined) return [line];
-    const days: string[] = [];
-    for (let day: string | undefined = line.day; day !== undefined && day <= line.through; day = addDays(day, 1))
-      days.push(day);
-    return days.map((day) => ({ ...line, day, minutes: line.minutes / days.length }));
-  });
-}
-
 /** A day on which something was worked, that day's minutes, and the sum up to its end. */
 export interface Step {
   readonly day: string;

@@ -2,10 +2,9 @@
 import { saidEnds } from "../../facts/quantity/ends.ts";
 import { LOT_PARTS, partsNoted } from "../../facts/build/adhesive-kind.ts";
 import type { Path } from "../text/yaml.ts";
-import type { Clock } from "../../facts/time/clock.ts";
 import { Zone } from "../../facts/time/zone.ts";
 import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, soundOf } from "./context.ts";
-import { checkClock, pastMidnight } from "./days.ts";
+import { checkClock, isBefore, pastMidnight } from "./days.ts";
 import { checkComponentLot, checkWoodLot, type Lots } from "./lots.ts";
 import { type Amount, checkComponents } from "./materials/components.ts";
 import { checkPiece } from "./pieces.ts";
@@ -102,7 +101,8 @@ function checkClocks(
     ["closed", closed],
   ] as const)
     checkClock(context, filed, [...path, key], clock, zone);
-  if (!mixed || !closed || isInOrder(filed, mixed, closed, zone)) return;
+  const { date: day } = filed.spec;
+  if (!mixed || !closed || !isBefore({ day, clock: closed }, { day, clock: mixed }, zone)) return;
   report(context, filed, [...path, "closed"], {
     code: "closed-before-mixed",
     message: "closed before it was mixed",
@@ -110,11 +110,4 @@ function checkClocks(
     found: closed.typed,
     mend: pastMidnight(mixed, closed),
   });
-}
-
-/** By clocks; where an offset is said, by moments. */
-function isInOrder(filed: EntryFile, mixed: Clock, closed: Clock, zone: Zone | undefined): boolean {
-  if (mixed.offset === undefined && closed.offset === undefined) return closed.minutes >= mixed.minutes;
-  const [from, to] = [mixed, closed].map((clock) => zone?.moment(filed.spec.date, clock, "earlier")?.epoch);
-  return from === undefined || to === undefined || to >= from;
 }

@@ -1,5 +1,5 @@
 /** Days against the start of the build and today, and times of a day as clocks showed them. */
-import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
+import { DAY_MINUTES, DAY_MS } from "../../facts/quantity/conversions.ts";
 import { type Fault, isFault, shown } from "../../facts/reading.ts";
 import { type Clock, clockText, PAST_MIDNIGHT } from "../../facts/time/clock.ts";
 import { readDay } from "../../facts/time/day.ts";
@@ -102,6 +102,20 @@ export function checkClock(
     found: clock.typed,
     mend: "write the time that the clock showed",
   });
+}
+
+/** A time of day, and the day it is counted from. */
+export interface When {
+  readonly day: Day;
+  readonly clock: Clock;
+}
+
+/** Whether one was surely before the other: by clocks; where an offset is said, by moments, of a time that came twice by the one that would be in order. */
+export function isBefore(one: When, other: When, zone: Zone | undefined): boolean {
+  const byClock = ({ day, clock }: When): number => (Date.parse(day) / DAY_MS) * DAY_MINUTES + clock.minutes;
+  if (one.clock.offset === undefined && other.clock.offset === undefined) return byClock(one) < byClock(other);
+  const [first, second] = [zone?.moment(one.day, one.clock, "later"), zone?.moment(other.day, other.clock, "earlier")];
+  return first !== undefined && second !== undefined && first.epoch < second.epoch;
 }
 
 /** What to write where a time of day, too early as it stands, is one of the next day. */

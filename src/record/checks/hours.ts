@@ -4,7 +4,7 @@ import { Zone } from "../../facts/time/zone.ts";
 import { minutesBetween } from "../../facts/work/hours.ts";
 import { checkEarlier } from "../earlier/check.ts";
 import { taskFault, Worked } from "../earlier/worked.ts";
-import { checkClock, pastMidnight } from "./days.ts";
+import { checkClock, isBefore, pastMidnight } from "./days.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "./context.ts";
 
 type Line = NonNullable<EntryFile["spec"]["hours"]>[number];
@@ -78,7 +78,8 @@ function checkTime(
   if (from === undefined || to === undefined) return time?.minutes ?? 0;
   checkClock(context, filed, [...path, "from"], from, zone);
   checkClock(context, filed, [...path, "to"], to, zone);
-  if (to.minutes <= from.minutes) {
+  const { date: day } = filed.spec;
+  if (to.minutes === from.minutes || isBefore({ day, clock: to }, { day, clock: from }, zone)) {
     report(context, filed, [...path, "to"], {
       code: "ended-before-begun",
       message: "it ended before it began",

@@ -1,6 +1,6 @@
 /** Readings of a thermometer of least and greatest. */
 import { Zone } from "../../facts/time/zone.ts";
-import { checkClock } from "./days.ts";
+import { checkClock, isBefore } from "./days.ts";
 import { type CheckContext, type EntryFile, report, soundOf } from "./context.ts";
 
 type Reading = NonNullable<EntryFile["spec"]["thermometer"]>[number];
@@ -25,9 +25,7 @@ function checkReading(
     ["to", to],
   ] as const)
     checkClock(context, filed, [...path, key], at.clock, zone, at.day);
-  const order = (at: Reading["from"]): string =>
-    `${at.day} ${String(Math.round(at.clock.minutes * 60)).padStart(6, "0")}`;
-  if (order(from) >= order(to))
+  if (!isBefore(from, to, zone))
     report(context, filed, [...path, "to"], {
       code: "read-before-set",
       message: "it was read before it was set",

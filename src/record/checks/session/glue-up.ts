@@ -1,12 +1,16 @@
 /** Glue-ups: the procedure they name, the lots they name, and their times in order. */
 import type { Clock } from "../../../facts/time/clock.ts";
+import { Zone } from "../../../facts/time/zone.ts";
 import type { Path } from "../../text/yaml.ts";
 import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, soundOf, whereIs } from "../context.ts";
+import { checkClock, isBefore } from "../days.ts";
 import { checkWoodLot, type Lots } from "../lots.ts";
 
 type GlueUpSpec = NonNullable<BatchSpec["glue_up"]>;
 
 export function checkGlueUps(context: CheckContext): void {
+  const timeZone = soundOf(context, "aircraft")[0]?.spec.time_zone;
+  const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
   const lots: Lots = new Map(soundOf(context, "lot").map((filed) => [filed.id, filed]));
   for (const filed of soundOf(context, "entry")) {
     (filed.spec.batches ?? []).forEach((batch, index) => {
@@ -14,7 +18,9 @@ export function checkGlueUps(context: CheckContext): void {
       (batch.pieces ?? []).forEach(({ procedure }, at) =>
         checkForm(context, filed, [...path, "pieces", at, "procedure"], procedure, false),
       );
-      if (batch.glue_up !== undefined) checkOne(context, filed, [...path, "glue_up"], batch.glue_up, lots);
+      if (batch.glue_up === undefined) return;
+      checkOne(context, filed, [...path, "glue_up"], batch.glue_up, lots);
+      checkTimes(context, filed, [...path, "glue_up"], batch.glue_up, zone);
     });
   }
 }
@@ -25,7 +31,6 @@ function checkOne(context: CheckContext, filed: EntryFile, path: Path, said: Glu
   for (const key of ["drop", "beaded"] as const)
     (said[key] ?? []).forEach((lot, at) => checkWoodLot(context, filed, [...path, key, at], lot, lots));
   (said.parts ?? []).forEach(({ lot }, at) => checkWoodLot(context, filed, [...path, "parts", at, "lot"], lot, lots));
-  checkOrder(context, filed, path, said);
 }
 
 /** A procedure of test pieces says nothing of a glue-up, and one of a glue-up makes no pieces. */
@@ -41,8 +46,14 @@ function checkForm(context: CheckContext, filed: EntryFile, path: Path, id: stri
   });
 }
 
-/** In the order in which they must have happened. */
-function checkOrder(context: CheckContext, filed: EntryFile, path: Path, said: GlueUpSpec): void {
+/** Times that clocks showed, in the order in which they must have happened. */
+function checkTimes(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  said: GlueUpSpec,
+  zone: Zone | undefined,
+): void {
   const { date } = filed.spec;
   const steps: readonly (readonly [key: string, day: string, clock: Clock | undefined])[] = [
     ["prepared", said.prepared_on ?? date, said.prepared],
@@ -52,9 +63,10 @@ function checkOrder(context: CheckContext, filed: EntryFile, path: Path, said: G
     ["off", said.off_on ?? date, said.off],
   ];
   const noted = steps.flatMap(([key, day, clock]) => (clock ? [{ key, day, clock }] : []));
+  for (const { key, day, clock } of noted) checkClock(context, filed, [...path, key], clock, zone, day);
   noted.forEach((step, at) => {
     const before = noted[at - 1];
-    if (before === undefined || !isBefore(step, before)) return;
+    if (before === undefined || !isBefore(step, before, zone)) return;
     report(context, filed, [...path, step.key], {
       code: "glue-up-out-of-order",
       message: `\`${step.key}\` is before \`${before.key}\``,
@@ -64,10 +76,3 @@ function checkOrder(context: CheckContext, filed: EntryFile, path: Path, said: G
     });
   });
 }
-
-interface Step {
-  readonly day: string;
-  readonly clock: Clock;
-}
-
-const isBefore = (a: Step, b: Step): boolean => (a.day === b.day ? a.clock.minutes < b.clock.minutes : a.day < b.day);
