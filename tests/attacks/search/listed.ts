@@ -2,9 +2,14 @@
  * What may better a verdict. No program finds what was never written down, and a new fact may say what was missing: these lists are here so that
  * neither grows unseen. What is amended by someone alone, struck or put in another order is never in them.
  */
+import { asksSchema } from "../../../src/facts/glue/asks.ts";
 import type { Found } from "./search.ts";
 
 type Listed = { readonly [name: string]: string };
+
+/** Each thing that may be asked of a glue-up, wherever it is asked. */
+const asked = (where: string, reason: string): Listed =>
+  Object.fromEntries(Object.keys(asksSchema.shape).map((key) => [`${where}asks.${key}`, reason]));
 
 /** Facts that told against something and can be left out, each with the reason why nothing asks for it. */
 export const REMOVALS: Listed = {
@@ -63,6 +68,8 @@ export const REMOVALS: Listed = {
   "entry measurements[].pair": "without its pair a side is held against nothing",
   "entry measurements[].pair_tolerance": "without it two sides are held against nothing",
   "entry measurements[].assembly": "of another assembly: then it stands in the way there",
+  "entry inspections[].reference":
+    "without its paper a signature does not count, as if nobody had looked: it is told as the builder's word",
   "entry inspections": "a look that ended without a signature, or a signature too early: without it nobody has looked",
   "entry fitted": "a part that nobody wrote down stands nowhere, and no recall finds it",
   "entry recalls": "a notice that nobody wrote down",
@@ -99,8 +106,11 @@ export const REMOVALS: Listed = {
   "adhesive spread": "a limit that the sheet gives and the record does not",
   "adhesive service": "a limit that the sheet gives and the record does not",
   "adhesive asks": "what the sheet asks of the glue-up and the record does not",
+  ...asked("adhesive ", "what the sheet asks of the glue-up and the record does not"),
   "procedure asks": "what a procedure asks of the glue-up and the record does not",
+  ...asked("procedure ", "what a procedure asks of the glue-up and the record does not"),
   "assembly joints[].asks": "what a drawing asks of the glue-up and the record does not",
+  ...asked("assembly joints[].", "what a drawing asks of the glue-up and the record does not"),
   "entry in_use":
     "a coarse scale, a recalled lot or a poor jig that nobody said was in use: without any nothing is known",
   "entry batches[].scale": "a coarse scale, where a finer one is in use: that stands then, and is told as by default",
@@ -128,6 +138,12 @@ export const REMOVALS: Listed = {
 
 /** Fields that say something new, added or altered, with what they state. */
 export const STATES: Listed = {
+  ...asked("adhesive ", "what the sheet asks of a glue-up"),
+  ...asked("procedure ", "what a procedure asks of a glue-up"),
+  ...asked("assembly joints[].", "what a drawing asks of a glue-up"),
+  "entry in_use.pieces[].overlap": "how long the overlap of pieces is that a jig makes",
+  "entry in_use.pieces[].thickness": "how thick the pieces are that a jig makes",
+  "entry in_use.pieces[].width": "how wide the pieces are that a jig makes",
   "adhesive kind": "what it is made of: no ratio is asked of parts applied apart where the sheet gives none",
   "adhesive by_mass": "the sheet's ratio",
   "adhesive by_mass.ratio": "the sheet's ratio",
