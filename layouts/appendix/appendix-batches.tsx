@@ -117,7 +117,11 @@ function PieceRow({ shown, file }: { readonly shown: Shown; readonly file: Piece
       <td>{overlapRatio === undefined ? "not known" : grouped(overlapRatio, 2)}</td>
       <td>{revealing === undefined ? "not known" : percent(revealing)}</td>
       <td>{test === undefined ? "" : dateShort(test.day)}</td>
-      <td>{curedFor === undefined ? "" : span(curedFor)}</td>
+      <td>
+        {[curedFor === undefined ? "" : span(curedFor), piece.glued === undefined ? "" : `glued ${piece.glued.typed}`]
+          .filter((text) => text !== "")
+          .join("; ")}
+      </td>
       <td>{brokeWords(file)}</td>
       <td>
         {[

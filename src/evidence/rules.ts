@@ -42,6 +42,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   amended: FROM_RECORD,
   seconded: FROM_RECORD,
   "piece-broken": AC_43_13_SAMPLE,
+  "piece-glued": FROM_SHEET,
   "failure-mode": FROM_PROCEDURE,
   "full-cure": FROM_PROCEDURE,
   "cure-warmth": EQUIVALENT_AGE,

@@ -66,6 +66,13 @@ export const GLUE = {
     mend: "Write the lot that was used, or correct the day it came.",
     example: ["@ lots/R-1.md", "- received: 2025-01-20", "+ received: 2025-03-09"],
   },
+  "glued-before-mixed": {
+    title: "A piece glued before its cup was mixed",
+    happened: "The time at which a test piece was glued lies before the adhesive was mixed.",
+    why: "A piece is a sample of its cup, and its cure counts from that time.",
+    mend: "Correct one of the two times; after midnight write 24:20 for twenty past.",
+    example: ["@ entries/2025-03-08-caps.md", "- overlap: 5/8 in }", '+ overlap: 5/8 in, glued: "14:00" }'],
+  },
   "closed-before-mixed": {
     title: "Closed before it was mixed",
     happened: "The joint was closed at a time before the adhesive was mixed.",

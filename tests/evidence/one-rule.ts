@@ -33,7 +33,7 @@ export function caseOf({ batch: change, pieces = [], climate = [], ...made }: Ab
       piece: own,
       verdict,
       findings: one.findings ?? [],
-      cure: cureOf(index, glue, procedure, undefined),
+      cure: cureOf(index, glue, procedure, { glued: undefined, brokenAt: undefined }),
       ...(verdict === "not broken" ? {} : { test: tests[i] }),
     };
   });

@@ -157,7 +157,7 @@ describe("What is told of pieces beside their number", () => {
       ["caution test-pieces/before-sheet", { pieces: ids(1, 3) }, rests],
     ]);
     expect(codes([{ findings: early, verdict: "inconclusive" }, {}])).toEqual([]);
-    const reached = { cured: 1, closedNoted: true, brokenNoted: true };
+    const reached = { cured: 1, closedNoted: true, ownTime: false, brokenNoted: true };
     expect(codes([{ findings: [{ ...before, code: "full-cure/reached", values: reached }] }])).toEqual([]);
   });
 

@@ -44,6 +44,7 @@ export const UNPLANTED: readonly Because[] = [
     "*.off",
     "*.off_on",
     "*.closed",
+    "*.glued",
     "*.at",
     "*.from",
     "*.to",

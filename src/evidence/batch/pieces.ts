@@ -27,6 +27,7 @@ function outcome(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
     ...procedures.map((id) => ofProcedure(c, lookUp(c.index.record.procedures, id, "procedure"), counting)),
     ...unmeasured(c, counting),
     ...early(c, counting),
+    ...gluedLate(c, counting),
     ...gaps(c),
     ...late(c),
   ];
@@ -70,6 +71,16 @@ function early(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
   if (told.length === 0) return [];
   const alsoOn = told.flatMap(({ rests }) => rests);
   return [c.find("test-pieces/before-sheet", "caution", { pieces: told.map(({ id }) => id) }, { alsoOn })];
+}
+
+/** A piece glued too late is no sample of the joint, broken or not. */
+function gluedLate(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
+  const late = counting.filter(({ findings }) =>
+    findings.some(({ code }) => code === "piece-glued/too-late" || code === "piece-glued/not-known"),
+  );
+  if (late.length === 0) return [];
+  const pieces = late.map(({ piece }) => piece.id);
+  return [c.find("test-pieces/glued-late", "caution", { pieces }, { alsoOn: late.flatMap(restsOn) })];
 }
 
 /** Numbers that are missing between the pieces' own: pieces that nobody declared. */

@@ -28,9 +28,20 @@ export interface WarmthBy {
 interface Cured {
   readonly cured: number;
   readonly closedNoted: boolean;
+  /** Whether the piece has a time of its own. */
+  readonly ownTime: boolean;
   readonly brokenNoted: boolean;
   /** What the days are worth at the reference, where that tells more than the days. */
   readonly worth?: WarmthBy & { readonly age: number; readonly reference: number };
+}
+
+interface GluedAt {
+  readonly began: "mixed" | "spread";
+  readonly mixed: string;
+  readonly glued: string;
+  /** s */
+  readonly stood: number;
+  readonly life: string;
 }
 
 interface Shape {
@@ -53,6 +64,8 @@ export interface PieceValues {
   "test-pieces/none": NoValues;
   "test-pieces/no-sample": { readonly asked: number };
   "test-pieces/mixed-unmeasured": Named;
+  /** Glued when the cup could not be worked any more, or when nobody can tell. */
+  "test-pieces/glued-late": Named;
   /** Numbers missing between those of its pieces. */
   "test-pieces/gap": Named;
   /** Passed before the sheet's own cure. */
@@ -83,6 +96,9 @@ export interface PieceValues {
     readonly by: "logged" | "logged in part" | "assumed" | "unknown" | "too cold" | "withheld";
     readonly assumed?: Coded<WarmthValues>;
   };
+  "piece-glued/within": GluedAt;
+  "piece-glued/too-late": GluedAt;
+  "piece-glued/not-known": Pick<GluedAt, "glued">;
   "failure-mode/held": Broke;
   "failure-mode/glue-line": Broke;
   "failure-mode/not-the-bond": Broke;

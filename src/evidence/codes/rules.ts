@@ -26,6 +26,7 @@ export type RuleId =
   | "amended"
   | "seconded"
   | "piece-broken"
+  | "piece-glued"
   | "failure-mode"
   | "full-cure"
   | "cure-warmth"

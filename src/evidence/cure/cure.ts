@@ -13,10 +13,15 @@ import { lawOf, referenceOf } from "./reference.ts";
 export const closedAtLatest = (index: RecordIndex, batch: Batch): number =>
   batch.closed?.epoch ?? lookUp(index.entries, batch.entry, "entry").dayEnd;
 
-/** `brokenAt` is the earliest that the piece can have been broken; undefined where it has not been. */
-export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, brokenAt: number | undefined): Cure {
+interface Times {
+  readonly glued: number | undefined;
+  readonly brokenAt: number | undefined;
+}
+
+/** A piece without a time of its own was glued with the last joint of its cup. `brokenAt` is the earliest that the piece can have been broken; undefined where it has not been. */
+export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, { glued, brokenAt }: Times): Cure {
   const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
-  const from = closedAtLatest(index, batch);
+  const from = glued ?? closedAtLatest(index, batch);
   const least = procedure.leastCure?.time.value ?? USUAL_CURE;
   const { temperature: reference, from: referenceFrom } = referenceOf(procedure, adhesive);
   const law = index.memo.once(adhesive, lawOf);

@@ -45,7 +45,7 @@ export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: Pie
   const load = test?.load && saidEnds(test.load);
   const stress = load && width && overlap ? shearStress(load.least, width.value, overlap.value, faces) : undefined;
   const brokenAt = test && (test.at?.epoch ?? lookUp(index.entries, test.entry, "entry").dayStart);
-  const cure = cureOf(index, batch, procedure, brokenAt);
+  const cure = cureOf(index, batch, procedure, { glued: piece.glued?.epoch, brokenAt });
   const curedFor = brokenAt === undefined ? undefined : cureTime(cure.from, brokenAt);
   const strengths = strengthsOf(procedure, lotsOfPiece(index, piece, batch));
   const revealing = ratio === undefined || !strengths ? undefined : shapeShows(procedure.form, ratio, strengths);

@@ -18,7 +18,8 @@ export function fullCure(c: PieceCase, test: PieceTest): Check {
   const beside = { limit: limitOf(c), alsoOn: restsOn };
   const values = {
     cured,
-    closedNoted: c.batch.closed !== undefined,
+    closedNoted: c.batch.closed !== undefined || c.piece.glued !== undefined,
+    ownTime: c.piece.glued !== undefined,
     brokenNoted: test.at !== undefined,
     worth: worthOf(c),
   };

@@ -8,6 +8,7 @@ import { caseOf, type Check, type PieceCase } from "./case.ts";
 import { beforeSheet, cureWarmth, fullCure, notBroken } from "./cure.ts";
 import { failureMode } from "./failure.ts";
 import { pieceLoad, plausibleLoad } from "./load.ts";
+import { gluedInTime } from "./glued.ts";
 import { overlap } from "./overlap.ts";
 import { lotsOfPiece } from "./lots.ts";
 import { legsOfLots } from "./wood.ts";
@@ -49,8 +50,8 @@ function atMostShown({ revealing, stress, strengths }: PieceCase): number | unde
 
 function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
   const checks = test
-    ? [failureMode(c, test), ...cureOf(c, test), overlap(c), pieceLoad(c, test), plausibleLoad(c, test)]
-    : [notBroken(c), overlap(c)];
+    ? [failureMode(c, test), gluedInTime(c), ...cureOf(c, test), overlap(c), pieceLoad(c, test), plausibleLoad(c, test)]
+    : [notBroken(c), gluedInTime(c), overlap(c)];
   return [...checks, legsOfLots(c), timber(c)].filter((check) => check !== undefined);
 }
 

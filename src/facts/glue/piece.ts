@@ -2,10 +2,11 @@
 import type * as z from "zod";
 import { type Decisions, each, ifShown, show } from "../decisions.ts";
 import { foundBy } from "../entry/amending.ts";
-import { block, choice, list, quantity, note } from "../field.ts";
+import { block, choice, clock, list, quantity, note } from "../field.ts";
 import { idOf, ownId, ownPieceId } from "../id.ts";
+import { PAST_MIDNIGHT } from "../time/clock.ts";
 import { factOf, type InEntry, maybe } from "../typing.ts";
-import type { Path, Placed, Quantity } from "../values.ts";
+import type { Moment, Path, Placed, Quantity } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 import { type Leg, legOf, legSchema, legShown } from "./leg.ts";
 
@@ -15,6 +16,7 @@ export const pieceSchema = block({
   lot: idOf("lot", "The timber lot it was made from.", "S-2").optional(),
   legs: list(legSchema, "Its legs where they are of several lots, the one that is pressed or pulled first.").optional(),
   scraps: choice(["yes"], "It was made from scraps of the joint's own parts.").optional(),
+  glued: clock("When it was glued, where not with the last joint of the cup.", PAST_MIDNIGHT).optional(),
   thickness: quantity({ dimension: "length" }, "Thickness of the leg that is pressed or pulled.").optional(),
   width: quantity({ dimension: "length" }, "Width across the piece.").optional(),
   overlap: quantity({ dimension: "length", example: "5/8 in" }, "Length of the glued overlap.").optional(),
@@ -37,6 +39,8 @@ export interface Piece extends Placed {
   readonly legs?: readonly Leg[];
   /** Whether it was made from scraps of the joint's own parts. */
   readonly scraps?: boolean;
+  /** When it was glued, where that was not with the last joint of the cup. */
+  readonly glued?: Moment;
   readonly thickness?: Quantity;
   readonly width?: Quantity;
   readonly overlap?: Quantity;
@@ -55,6 +59,7 @@ export function pieceOf(spec: z.output<typeof pieceSchema>, path: Path, batch: s
     lot: spec.lot,
     legs: spec.legs?.map(legOf),
     scraps: spec.scraps && true,
+    glued: spec.glued && of.moment(spec.glued, "later"),
     thickness: maybe(spec.thickness),
     width: maybe(spec.width),
     overlap: maybe(spec.overlap),
@@ -72,6 +77,7 @@ export const pieceShown: Decisions<Piece> = {
   lot: ifShown("lots"),
   legs: each(legShown),
   scraps: show,
+  glued: show,
   thickness: show,
   width: show,
   overlap: show,

@@ -63,6 +63,7 @@ function geometry(shown: Shown, { piece, overlapRatio, atMost: revealing }: Piec
       limit: procedure?.overlap === undefined ? undefined : procedure.overlap.typed,
     }),
   ];
+  if (piece.glued !== undefined) rows.push({ word: "Glued", noted: `at ${piece.glued.typed}` });
   rows.push(...wood(shown, piece));
   if (revealing !== undefined) {
     rows.push({

@@ -124,6 +124,7 @@ function pieceRow(shown: Shown, { piece, verdict, overlapRatio, atMost: revealin
     leg_thickness_typed: piece.legs?.map(({ thickness }) => thickness?.typed ?? "").join("; ") ?? null,
     legs: (piece.legs ?? []).map(({ lot }) => (lot === WITHHELD ? "withheld" : lot)),
     scraps: piece.scraps ? "yes" : "no",
+    ...moment("glued", piece.glued),
   };
 }
 

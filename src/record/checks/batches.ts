@@ -2,6 +2,7 @@
 import { saidEnds } from "../../facts/quantity/ends.ts";
 import { LOT_PARTS, partsNoted } from "../../facts/build/adhesive-kind.ts";
 import type { Path } from "../text/yaml.ts";
+import type { Clock } from "../../facts/time/clock.ts";
 import { Zone } from "../../facts/time/zone.ts";
 import { type BatchSpec, type CheckContext, type EntryFile, expectId, report, soundOf } from "./context.ts";
 import { checkClock, isBefore, pastMidnight } from "./days.ts";
@@ -29,9 +30,10 @@ export function checkBatches(context: CheckContext): void {
       checkClocks(context, filed, path, batch, zone);
       checkLeft(context, filed, path, batch);
       (batch.timber ?? []).forEach((lot, at) => checkWoodLot(context, filed, [...path, "timber", at], lot, lots));
-      (batch.pieces ?? []).forEach((piece, at) =>
-        checkPiece(context, filed, [...path, "pieces", at], batch, piece, lots, preparations),
-      );
+      (batch.pieces ?? []).forEach((piece, at) => {
+        checkPiece(context, filed, [...path, "pieces", at], batch, piece, lots, preparations);
+        checkGlued(context, filed, [...path, "pieces", at, "glued"], batch, piece.glued, zone);
+      });
     });
   }
 }
@@ -109,5 +111,25 @@ function checkClocks(
     expected: `a time after ${mixed.typed}`,
     found: closed.typed,
     mend: pastMidnight(mixed, closed),
+  });
+}
+
+function checkGlued(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  { mixed }: BatchSpec,
+  glued: Clock | undefined,
+  zone: Zone | undefined,
+): void {
+  checkClock(context, filed, path, glued, zone);
+  const { date: day } = filed.spec;
+  if (!mixed || !glued || !isBefore({ day, clock: glued }, { day, clock: mixed }, zone)) return;
+  report(context, filed, path, {
+    code: "glued-before-mixed",
+    message: "glued before its cup was mixed",
+    expected: `a time after ${mixed.typed}`,
+    found: glued.typed,
+    mend: pastMidnight(mixed, glued),
   });
 }

@@ -105,9 +105,9 @@ function checkOrder(
   filed: EntryFile,
   index: number,
   test: TestSpec,
-  { filed: gluedIn, batch }: Glued,
+  { filed: gluedIn, batch, piece }: Glued,
 ): void {
-  const glued = batch.closed ?? batch.mixed;
+  const glued = piece.glued ?? batch.closed ?? batch.mixed;
   const earlierDay = filed.spec.date < gluedIn.spec.date;
   const pastMidnight = glued !== undefined && glued.minutes >= DAY_MINUTES;
   const sameDay = filed.spec.date === gluedIn.spec.date;

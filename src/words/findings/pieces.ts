@@ -14,6 +14,8 @@ export const PIECES: Sentences<PieceValues> = {
     `None of its pieces is of the wood that was glued; ${counted(asked, "test piece")} ${asked === 1 ? "is" : "are"} asked.`,
   "test-pieces/mixed-unmeasured": ({ pieces }) =>
     `${listed(pieces)} broke partly in the glue line, and how much of it in the wood is not noted: it may have failed.`,
+  "test-pieces/glued-late": ({ pieces }) =>
+    `${listed(pieces)} ${pieces.length === 1 ? "was" : "were"} not shown to be glued while the cup could still be worked.`,
   "test-pieces/gap": ({ pieces }) =>
     `The numbers of its pieces leave out ${listed(pieces)}: nothing says what became of ${pieces.length === 1 ? "it" : "them"}.`,
   "test-pieces/before-sheet": ({ pieces }) =>
@@ -47,6 +49,10 @@ export const PIECES: Sentences<PieceValues> = {
     `${counted(pieces, "piece")} made for a trial ${pieces === 1 ? "is" : "are"} not counted.`,
   "piece-broken/waits": (v, { say }) =>
     `It has not been broken yet. Its least cure is reached by ${v.until}, ${readyBy(v, say)}.`,
+  "piece-glued/within": (v) => `${gluedAt(v)}.`,
+  "piece-glued/too-late": (v) => `${gluedAt(v)}: it shows nothing of the joint's glue.`,
+  "piece-glued/not-known": ({ glued }) =>
+    `It was glued at ${glued}; whether the cup could still be worked then is not known, so it shows nothing.`,
   "failure-mode/held": (v) => `${broke(v)}.`,
   "failure-mode/glue-line": (v) => `${broke(v)}, which fails in any shape and after any cure.`,
   "failure-mode/not-the-bond": (v) => `${broke(v)}, which shows nothing of the glue line.`,
@@ -103,13 +109,16 @@ function broke({ failure, share }: PieceValues["failure-mode/held"]): string {
   return `It broke in the ${failure === "face ply" ? "face veneer of the plywood" : failure}${wood}`;
 }
 
+const gluedAt = ({ began, mixed, glued, stood, life }: PieceValues["piece-glued/within"]): string =>
+  `The cup was ${began === "mixed" ? "mixed" : "first spread"} at ${mixed} and the piece glued at ${glued}, ${span(stood)} of ${life}`;
+
 function cured(v: PieceValues["full-cure/reached"], { units, say }: Telling): string {
   const worth =
     v.worth === undefined
       ? ""
       : `, worth ${span(v.worth.age)} at ${temperatureText(v.worth.reference, units)} by ${warmth(v.worth, say)}`;
   const by = v.worth?.warmth === "assumed" ? ", assumed to have lasted" : "";
-  return `${span(v.cured)} passed between closing and breaking${countedFrom(v)}${worth}${by}`;
+  return `${span(v.cured)} passed between ${v.ownTime ? "gluing" : "closing"} and breaking${countedFrom(v)}${worth}${by}`;
 }
 
 function countedFrom({ closedNoted, brokenNoted }: PieceValues["full-cure/reached"]): string {

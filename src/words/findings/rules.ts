@@ -97,6 +97,9 @@ export const RULES: Sentences<RuleValues> = {
     "Until then the worst counts of what stands now and what stood before it.",
   "title/piece-broken": () => "Broken",
   "rule/piece-broken": () => "A test piece shows nothing until it has been broken.",
+  "title/piece-glued": () => "Glued from a cup that could be worked",
+  "rule/piece-glued": () =>
+    "A piece with a time of its own was glued within the working life of its cup. Later, or where that cannot be told, it shows nothing: inconclusive. Its cure counts from that time; without one it was glued with the cup's last joint.",
   "title/failure-mode": () => "Where it broke",
   "rule/failure-mode": () =>
     "The piece breaks in the wood, with at least the procedure's percentage of wood failure. In the glue line, or below that percentage, it " +

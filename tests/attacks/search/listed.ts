@@ -41,6 +41,8 @@ export const REMOVALS: Listed = {
     "a leg too thin or too thick, where the piece's own thickness stands for it",
   "entry batches[].pieces[].lot":
     "a lot that cannot give the legs, where the piece is said to be of the joint's scraps",
+  "entry batches[].pieces[].glued":
+    "a time after the cup's last joint, or too late; without one a piece was glued with the joint, with nothing to hold against it",
   "entry tests": "a piece that is not broken waits, and keeps its batch from being shown",
   "entry tests[].load":
     "a load too low for sound wood, where the procedure asks for no stress; where it does, nothing is shown without one",
@@ -214,6 +216,7 @@ export const STATES: Listed = {
   "entry batches[].pieces[].legs[].lot": "of what wood a leg is",
   "entry batches[].pieces[].legs[].thickness": "how thick a leg is",
   "entry batches[].pieces[].scraps": "that a piece is of the joint's own scraps",
+  "entry batches[].pieces[].glued": "when a piece was glued",
   "entry batches[].pieces[].thickness": "how thick a piece is",
   "entry batches[].pieces[].width": "how wide a piece is",
   "entry batches[].pieces[].overlap": "how long its overlap is",

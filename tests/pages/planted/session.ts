@@ -213,6 +213,7 @@ function glue({ say, pick, lots, trials }: Ground, audience: Audience, of: Of): 
       thickness: worded(mm("6.0"), say(own)),
       width: worded(mm("6.0"), say(own)),
       overlap: worded(mm("15.0"), say(own)),
+      glued: { ...moment(of.day, "10:30"), typed: say(own) },
       ...(trial === undefined ? {} : { trial: trial.id, preparation: trial.preparations[0]?.id }),
     });
   });
