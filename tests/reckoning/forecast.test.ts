@@ -95,6 +95,13 @@ describe("The work ahead", () => {
     );
   });
 
+  it("stays where it was in a week for which less was foretold than for the one before", () => {
+    const past = [0, 0, 383, 0, 0];
+    const [[one = 0] = [], [two = 0] = []] = [1, 2].map((weeks) => workBy(past, weeks, [0.9]) ?? []);
+    expect(two).toBeLessThan(one);
+    expect(workAhead(past, 2, [0.9])).toEqual([[one], [one]]);
+  });
+
   it("is nothing where nothing was ever worked", () => {
     expect(workAhead([0, 0], 2, [0.5])).toEqual([[0], [0]]);
   });
@@ -174,6 +181,7 @@ describe("The look back at earlier forecasts", () => {
   it("counts a band whose edge is met as held, looks one week ahead too, and gives nothing for minutes below zero or no weeks", () => {
     const [, high = 0] = workBy(steady.slice(0, 8), 1, [0.1, 0.9]) ?? [];
     expect(forecastBacktest([...steady.slice(0, 8), high], [8], 1)?.[0]?.held).toBe(true);
+    expect(forecastBacktest(new Array<number>(9).fill(0), [8], 1)?.[0]).toMatchObject({ low: 0, high: 0, held: true });
     expect([forecastBacktest([-1], [8], 4), forecastBacktest([1], [8], 0)]).toEqual([undefined, undefined]);
   });
 });

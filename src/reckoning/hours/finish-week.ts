@@ -5,7 +5,7 @@
  * more than `most` weeks. 0 left takes 0 weeks. Domain: one week or more of minutes ≥ 0, left ≥ 0 and finite, shares
  * between 0 and 1, most whole from 1, else undefined.
  */
-import { isCount, notNegative } from "../domain.ts";
+import { notNegative } from "../domain.ts";
 import { workAhead } from "./work-ahead.ts";
 
 /** Twenty years: beyond it no forecast says anything. */
@@ -17,7 +17,7 @@ export function finishWeeks(
   shares: readonly number[],
   most = MOST_WEEKS,
 ): (number | undefined)[] | undefined {
-  if (!(past.length > 0 && notNegative(...past, left) && isCount(most) && most >= 1)) return undefined;
+  if (!notNegative(left)) return undefined;
   const sums = workAhead(
     past,
     most,

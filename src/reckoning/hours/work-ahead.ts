@@ -16,10 +16,11 @@ export function workAhead(
 ): number[][] | undefined {
   if (!isDomain(past, weeks, quantiles)) return undefined;
   const sums = sumsOf(past);
-  let before = quantiles.map(() => 0);
+  let before: readonly number[] = [];
   return Array.from({ length: weeks }, (_, at) => {
-    before = sumsBy(past, sums, at + 1, quantiles).map((sum, i) => Math.max(sum, before[i] ?? 0));
-    return before;
+    const reached = sumsBy(past, sums, at + 1, quantiles).map((sum, i) => Math.max(sum, before[i] ?? 0));
+    before = reached;
+    return reached;
   });
 }
 
@@ -41,5 +42,5 @@ function sumsBy(
 ): number[] {
   const pace = (sums.at(-1) ?? 0) / past.length;
   const spread = foretold(past, sums, weeks);
-  return quantiles.map((q) => (pace === 0 ? 0 : pace * weeks * ratioAt(spread, q)));
+  return quantiles.map((q) => pace * weeks * ratioAt(spread, q));
 }
