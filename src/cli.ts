@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import * as module from "node:module";
 import { setFlagsFromString } from "node:v8";
+import type { Asker } from "./desk/question.ts";
 import type { Surroundings } from "./cli/surroundings.ts";
 
 // From Node 22.1 on what was compiled once is kept, so that the next command starts sooner.
@@ -9,6 +10,8 @@ import type { Surroundings } from "./cli/surroundings.ts";
 setFlagsFromString("--heap-growing-percent=40");
 const { run } = await import("./cli/run.ts");
 
+const asker = async (): Promise<Asker> => (await import("./cli/desk/asker.ts")).askerOn({});
+
 const surroundings: Surroundings = {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
@@ -16,6 +19,8 @@ const surroundings: Surroundings = {
   columns: process.stdout.columns ?? 80,
   hasColours: process.stdout.isTTY === true && (process.env["NO_COLOR"] ?? "") === "" && process.env["TERM"] !== "dumb",
   now: () => new Date(),
+  timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+  ...(process.stdin.isTTY && process.stdout.isTTY && { asker }),
   program: new URL("..", import.meta.url),
   untilStopped: () =>
     new Promise((stopped) => {

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { Command, InvalidArgumentError, Option } from "commander";
 import { addArchive } from "./archive-program.ts";
 import { buildCommand } from "./build-command.ts";
+import { addDesk } from "./desk/desk-program.ts";
 import { checkCommand } from "./check-command.ts";
 import { explainCommand } from "./explain-command.ts";
 import { content, date, EXIT_CODES, RECORD } from "./options.ts";
@@ -23,8 +24,9 @@ export function programFor(surroundings: Surroundings, exit: (code: number) => v
     .showHelpAfterError("For help: scarfline --help")
     .addHelpText(
       "after",
-      `\nExamples:\n  scarfline check\n  scarfline build\n  scarfline preview\n  scarfline seal\n  scarfline bag --out ~/archive\n${EXIT_CODES}`,
+      `\nExamples:\n  scarfline begin ~/build-record\n  scarfline check\n  scarfline build\n  scarfline preview\n  scarfline seal\n  scarfline bag --out ~/archive\n${EXIT_CODES}`,
     );
+  addDesk(program, surroundings, exit);
   addBuild(program, surroundings, exit);
   addCheck(program, surroundings, exit);
   addExplain(program, surroundings, exit);

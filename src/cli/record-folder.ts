@@ -83,7 +83,7 @@ function cacheFor(content: string): string {
   return join(isInside ? dirname(record) : resolve("."), ".cache", "scarfline");
 }
 
-function localDay(time: Date): Day {
+export function localDay(time: Date): Day {
   const two = (part: number): string => String(part).padStart(2, "0");
   return `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
 }

@@ -1,8 +1,12 @@
 import { CommanderError } from "commander";
 import { ArchiveRefused } from "../archive/refused.ts";
+import { FolderRefused } from "../desk/whole-folder.ts";
 import { OutputRefused } from "../publish/output/refused.ts";
 import { programFor } from "./program.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
+
+/** The message of each says what to do. */
+const REFUSALS = [WrongUse, OutputRefused, ArchiveRefused, FolderRefused];
 
 /**
  * Runs one command and returns its exit code. Mistakes in use, refusals of the disk and bugs of the program are told
@@ -21,8 +25,8 @@ export async function run(words: readonly string[], surroundings: Surroundings):
 
 function told(error: unknown, { err }: Surroundings): number {
   if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.wrongUse;
-  if (error instanceof WrongUse || error instanceof OutputRefused || error instanceof ArchiveRefused) {
-    err(`${error.message}\n`);
+  if (REFUSALS.some((kind) => error instanceof kind)) {
+    err(`${(error as Error).message}\n`);
     return EXIT.wrongUse;
   }
   const refusal = refusalIn(error);

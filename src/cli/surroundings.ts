@@ -1,3 +1,5 @@
+import type { Asker } from "../desk/question.ts";
+
 /** All that a command knows of the world it runs in. */
 export interface Surroundings {
   readonly out: (text: string) => void;
@@ -7,6 +9,10 @@ export interface Surroundings {
   readonly columns: number;
   readonly hasColours: boolean;
   readonly now: () => Date;
+  /** By its place, as the machine has it. */
+  readonly timeZone: string;
+  /** Where someone sits at a terminal who can be asked. */
+  readonly asker?: () => Promise<Asker>;
   /** The folder the program is installed in. */
   readonly program: URL;
   /** Settles when the builder stops a command that runs on. */

@@ -17,5 +17,6 @@ export const ORDER = [
   "publish",
   "build",
   "preview",
+  "desk",
   "cli",
 ];

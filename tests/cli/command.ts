@@ -18,6 +18,7 @@ export async function command(words: readonly string[], changed: Partial<Surroun
     columns: 80,
     hasColours: false,
     now: () => new Date("2021-06-01T12:00:00"),
+    timeZone: "Europe/Lisbon",
     program: new URL("../..", import.meta.url),
     untilStopped: () => Promise.resolve(),
     ...changed,

@@ -15,6 +15,7 @@ function telling(
     columns,
     hasColours: false,
     now: () => new Date(time),
+    timeZone: "UTC",
     program: new URL("file:///"),
     untilStopped: () => Promise.resolve(),
   });

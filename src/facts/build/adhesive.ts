@@ -26,15 +26,19 @@ export const adhesiveSchema = block({
   ).optional(),
   sheet: words("Name and revision of the maker's data sheet.", "Data sheet EA-7, revision 3, May 2022"),
   sheet_file: file("The data sheet itself, relative to this file.", "ea-7-rev-3.pdf").optional(),
-  by_mass: mix("by mass", "100 : 83").optional(),
-  by_volume: mix("by volume", "1 : 1").optional(),
+  by_mass: mix("by mass", "100 : 83").meta({ description: "The sheet's mixing ratio by mass." }).optional(),
+  by_volume: mix("by volume", "1 : 1").meta({ description: "The sheet's mixing ratio by volume." }).optional(),
   density: block({
     resin: densityOf("resin", "1.16 g/cm³"),
     hardener: densityOf("hardener", "0.97 g/cm³"),
     glue: densityOf("glue", "1.1 g/cm³"),
     powder: densityOf("powder as it lies in the measure", "0.6 g/cm³"),
     water: densityOf("water", "1 g/cm³"),
-  }).optional(),
+  })
+    .meta({
+      description: "What each part weighs, so that what was measured by volume can be held against a ratio by mass.",
+    })
+    .optional(),
   working_life: list(
     block({
       temperature: quantity({ dimension: "temperature", sign: "any", example: "20 °C" }, "At this temperature"),

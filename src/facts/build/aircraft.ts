@@ -35,7 +35,7 @@ export const aircraftSchema = block({
     "The empty weight that the plans reckon with.",
   ).optional(),
   visit: words("How to visit the workshop.", "On the first Saturday of each month; write first.").optional(),
-  photo: picture.optional(),
+  photo: picture.meta({ description: "A picture of the aircraft, for the first page." }).optional(),
   language: language().optional(),
 });
 

@@ -17,7 +17,9 @@ export const assemblySchema = block({
   drawing: block({
     file: file("A drawing or picture of the assembly, relative to this file.", "tailplane.svg"),
     alt: words("What is to be seen.", "The tailplane from above, with its joints numbered"),
-  }).optional(),
+  })
+    .meta({ description: "A drawing or picture of it, on which its joints are marked." })
+    .optional(),
   joints: list(jointSchema, "The glued joints of the assembly.").optional(),
   hold_points: list(holdPointSchema, "Where work stops until someone has looked.").optional(),
   tasks: list(

@@ -24,7 +24,9 @@ export const procedureSchema = block({
       { dimension: "temperature", sign: "any", example: "20 °C" },
       "The temperature that this time holds for.",
     ).optional(),
-  }).optional(),
+  })
+    .meta({ description: "How long a piece cures at least before it is broken." })
+    .optional(),
   least_temperature: quantity(
     { dimension: "temperature", sign: "any", example: "15 °C" },
     "The temperature assumed where none was noted.",
@@ -38,7 +40,9 @@ export const procedureSchema = block({
       "Strength of the wood in compression along the grain.",
     ),
     shear: quantity({ dimension: "stress", example: "1150 psi" }, "Strength of the wood in shear along the grain."),
-  }).optional(),
+  })
+    .meta({ description: "Strengths of the wood that the pieces are made of, along the grain." })
+    .optional(),
 });
 
 export interface Procedure extends Placed {

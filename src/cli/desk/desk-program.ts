@@ -1,0 +1,40 @@
+import { type Command, Option } from "commander";
+import { questions } from "../../desk/begin/questions.ts";
+import { EXIT_CODES } from "../options.ts";
+import { localDay } from "../record-folder.ts";
+import type { Surroundings } from "../surroundings.ts";
+import { beginCommand } from "./begin-command.ts";
+
+/** The commands by which a record is written. */
+export function addDesk(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  addBegin(program, surroundings, exit);
+}
+
+function addBegin(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  const command = program
+    .command("begin")
+    .summary("begin a record of your own")
+    .description(
+      "Asks for the few things that nobody can guess, and writes a record that has no problem into a folder that is new or empty. What only the adhesive's data sheet can say is left out, with a comment on where it goes.",
+    )
+    .argument("[folder]", "a folder that is new or empty; without it the one you are in", ".");
+  const here = { today: localDay(surroundings.now()), timeZone: surroundings.timeZone };
+  for (const { flag, asks, optional, asked, choices } of questions(here)) {
+    const whether = optional === true ? "; may be left out" : asked === undefined ? "" : "; with --adhesive";
+    const among = choices === undefined ? "" : `: ${choices.join(", ")}`;
+    command.addOption(new Option(flag, `${asks}${among}${whether}`));
+  }
+  command
+    .addHelpText(
+      "after",
+      `
+Every question is also a flag. On a terminal what no flag says is asked; elsewhere all that is missing is told at once.
+
+Examples:
+  scarfline begin ~/build-record
+  scarfline begin ~/build-record --name Bulrush --type "single-seat open parasol, own drawings" \\
+    --builder "Ines Example" --public-name Ines --units metric --time-zone Europe/Lisbon --start 2026-03-07
+${EXIT_CODES}`,
+    )
+    .action(async (folder, options) => exit(await beginCommand(folder, options, surroundings)));
+}

@@ -1,0 +1,19 @@
+/** A file of the record as it is written: facts as YAML by the library, what may still be said of it as comments, and prose. */
+import { stringify, type Tags } from "yaml";
+
+/** Plain data: text, lists and blocks. */
+export type Facts = { readonly [key: string]: Fact };
+type Fact = string | readonly Fact[] | Facts;
+
+/**
+ * Whatever an older reader of YAML would take for something else than text (`no`, `12:30`, `null`) stands in quotation
+ * marks, so that each editor reads the same.
+ */
+export function fileText(facts: Facts, remarks: readonly string[], body = ""): string {
+  const yaml = stringify(facts, { version: "1.1", lineWidth: 0, customTags: (tags) => tags.filter(isNoDay) });
+  const comments = remarks.map((line) => `${`# ${line}`.trimEnd()}\n`).join("");
+  return `---\n${yaml}${comments}---\n${body}`;
+}
+
+/** Days stand as they are typed everywhere else. */
+const isNoDay = (tag: Tags[number]): boolean => typeof tag === "string" || tag.tag !== "tag:yaml.org,2002:timestamp";
