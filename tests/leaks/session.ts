@@ -45,7 +45,8 @@ export async function session(around: Around, day: string, audience: Audience, j
   const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
   const kept = { timber: lot("timber"), resin: lot("resin"), hardener: lot("hardener") };
   const [measured, weighed] = [say("what was measured"), say("part that was weighed")];
-  const fitted = { where: say("where a part was fitted"), lot: lot("part") };
+  const part = pick(...inBoth(lots.get("part")));
+  const fitted = { where: say("where a part was fitted"), lot: part.id };
   const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
   files[`entries/${id}.md`] = file(
     {
@@ -86,7 +87,14 @@ export async function session(around: Around, day: string, audience: Audience, j
         },
         ...sides(say, number),
       ],
-      fitted: [{ ...fitted, serial: say("serial number of a part"), count: "2", note: say("note on a part") }],
+      fitted: [
+        {
+          ...fitted,
+          serial: words.say(`${where}: serial number of a part`, narrowest(audience, part.audience)),
+          count: "2",
+          note: say("note on a part"),
+        },
+      ],
       ...weights(weighed, say, number),
       departures: departures.map((made) => ({
         id: made.id,

@@ -57,7 +57,8 @@ export const fittingShown: Decisions<Fitting> = {
   assembly: show,
   where: show,
   lot: orWithheld("lots"),
-  serial: show,
+  // It names the very part, as its lot does.
+  serial: (serial, { lots }, { lot }) => (lots.has(lot) ? serial : undefined),
   count: show,
   replaces: orWithheld("lots"),
   why: show,

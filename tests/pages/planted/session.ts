@@ -147,12 +147,13 @@ function side({ say, pick }: Ground, audience: Audience, of: Of, at: number): Me
 
 /** A part, and what took its place after the day of the first: of its lot or of another. */
 function fittings({ say, pick, lots }: Ground, audience: Audience, of: Of): Entry["fitted"] {
-  const lot = (): string => pick(...lots.filter(({ material }) => material === "part")).id;
-  const first = { place, ...of, assembly: "wing", where: say(audience), lot: lot(), serial: say(audience), count: 2 };
-  return [
-    first,
-    { ...first, where: say(audience), lot: lot(), replaces: lot(), why: say(audience), note: say(audience) },
-  ];
+  const lot = (): Lot => pick(...lots.filter(({ material }) => material === "part"));
+  const part = () => {
+    const one = lot();
+    const serial = say(narrowest(audience, one.audience));
+    return { place, ...of, assembly: "wing", where: say(audience), lot: one.id, serial, count: 2 };
+  };
+  return [part(), { ...part(), replaces: lot().id, why: say(audience), note: say(audience) }];
 }
 
 function weights({ say }: Ground, audience: Audience, of: Of): Pick<Entry, "weighed" | "scales"> {
