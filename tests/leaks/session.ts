@@ -4,6 +4,7 @@ import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
 import { glueUp } from "./glue-up.ts";
 import { attachments, type Ground, inBoth, type Made, type MadeTrial, prose, WHO } from "./ground.ts";
+import { partFitted } from "./later.ts";
 import { type Form, pictureOf } from "./pictures.ts";
 import { narrowest, type Words } from "./words.ts";
 
@@ -45,8 +46,7 @@ export async function session(around: Around, day: string, audience: Audience, j
   const lot = (kind: string): string => pick(...inBoth(lots.get(kind))).id;
   const kept = { timber: lot("timber"), resin: lot("resin"), hardener: lot("hardener") };
   const [measured, weighed] = [say("what was measured"), say("part that was weighed")];
-  const part = pick(...inBoth(lots.get("part")));
-  const fitted = { where: say("where a part was fitted"), lot: part.id };
+  const fitted = partFitted(around, where, audience);
   const hidden = photos.find((photo) => photo.audience !== "public")?.file ?? "";
   files[`entries/${id}.md`] = file(
     {
@@ -87,14 +87,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         },
         ...sides(say, number),
       ],
-      fitted: [
-        {
-          ...fitted,
-          serial: words.say(`${where}: serial number of a part`, narrowest(audience, part.audience)),
-          count: "2",
-          note: say("note on a part"),
-        },
-      ],
+      fitted: [fitted],
       ...weights(weighed, say, number),
       departures: departures.map((made) => ({
         id: made.id,
