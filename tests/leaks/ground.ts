@@ -256,3 +256,20 @@ export function attachments(
     };
   });
 }
+
+/** Its serial number goes with its lot. */
+export function partFitted(
+  { words, pick, lots }: Ground & { readonly lots: ReadonlyMap<string, readonly Made[]> },
+  where: string,
+  audience: Audience,
+) {
+  const { id: lot, audience: seen } = pick(...inBoth(lots.get("part")));
+  const say = (what: string, of = audience): string => words.say(`${where}: ${what}`, of);
+  return {
+    where: say("where a part was fitted"),
+    lot,
+    serial: say("serial number of a part", narrowest(audience, seen)),
+    count: "2",
+    note: say("note on a part"),
+  };
+}

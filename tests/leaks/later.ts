@@ -273,16 +273,3 @@ function linking(around: Around, sessions: readonly Session[], { id, hidden }: S
     ].join("\n\n"),
   );
 }
-
-/** Its serial number goes with its lot. */
-export function partFitted({ words, pick, lots }: Around, where: string, audience: Audience) {
-  const { id: lot, audience: seen } = pick(...inBoth(lots.get("part")));
-  const say = (what: string, of = audience): string => words.say(`${where}: ${what}`, of);
-  return {
-    where: say("where a part was fitted"),
-    lot,
-    serial: say("serial number of a part", narrowest(audience, seen)),
-    count: "2",
-    note: say("note on a part"),
-  };
-}

@@ -3,8 +3,7 @@ import type { Audience } from "../../src/facts/types.ts";
 import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
 import { glueUp } from "./glue-up.ts";
-import { attachments, type Ground, inBoth, type Made, type MadeTrial, prose, WHO } from "./ground.ts";
-import { partFitted } from "./later.ts";
+import { attachments, type Ground, inBoth, type Made, type MadeTrial, partFitted, prose, WHO } from "./ground.ts";
 import { type Form, pictureOf } from "./pictures.ts";
 import { narrowest, type Words } from "./words.ts";
 
