@@ -9,6 +9,7 @@ import type { Batch, Component, Ref } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
 import { DayStages } from "./day-stages.tsx";
 import { InUse } from "./in-use.tsx";
+import { DayCoats } from "./day-coats.tsx";
 import { DayFitted } from "./day-fitted.tsx";
 import { Hours } from "./hours.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
@@ -27,6 +28,7 @@ export function DaySheet(props: SheetProps): JSX.Element {
       <Batches {...props} />
       <DayStages {...props} />
       <DayFitted {...props} />
+      <DayCoats {...props} />
       <DayEvents {...props} />
       <Attachments {...props} />
     </div>

@@ -10,6 +10,7 @@ import { BatchMark, Mark } from "../parts/mark.tsx";
 import { Page, Prose } from "../shell/page.tsx";
 import { TraceFigure } from "../parts/trace.tsx";
 import { EntryLink, Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
+import { CoatTable } from "./materials/coats.tsx";
 import { FittedTable } from "./materials/fitted.tsx";
 import { PieceTable } from "./piece.tsx";
 
@@ -43,6 +44,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
         ))}
       </Section>
       <Fitted page={page} {...where} />
+      <PutOn page={page} {...where} />
       <Section id="where-used" title="Where it was used">
         <TraceFigure trace={whereUsed(site.shown, file)} list="where-used-list" {...where} />
         <div id="where-used-list">
@@ -60,7 +62,11 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
   );
 }
 
-function Recalls({ page: { file, fitted }, site, from }: Where & { readonly page: LotPage }): JSX.Element | null {
+function Recalls({
+  page: { file, fitted, coats },
+  site,
+  from,
+}: Where & { readonly page: LotPage }): JSX.Element | null {
   if (file.recalls.length === 0) return null;
   return (
     <div class="verdict verdict--recalled">
@@ -81,9 +87,11 @@ function Recalls({ page: { file, fitted }, site, from }: Where & { readonly page
         <p>
           {fitted.length > 0
             ? fittedWords(fitted)
-            : file.joints.length === 0
-              ? "No joint holds it now."
-              : `${counted(file.joints.length, "joint")} ${file.joints.length === 1 ? "holds" : "hold"} it now and ${file.joints.length === 1 ? "is" : "are"} quarantined until reworked.`}
+            : coats.length > 0
+              ? coatWords(coats)
+              : file.joints.length === 0
+                ? "No joint holds it now."
+                : `${counted(file.joints.length, "joint")} ${file.joints.length === 1 ? "holds" : "hold"} it now and ${file.joints.length === 1 ? "is" : "are"} quarantined until reworked.`}
           {file.formerJoints.length === 0 ? "" : ` It was taken out of ${counted(file.formerJoints.length, "joint")}.`}
         </p>
       </div>
@@ -96,6 +104,22 @@ function fittedWords(fitted: LotPage["fitted"]): string {
   return now === 0
     ? "It was taken out wherever it was fitted."
     : `It stands in ${counted(now, "place")}; hold points ask for it until a line says what took its place.`;
+}
+
+function coatWords(coats: LotPage["coats"]): string {
+  const now = coats.filter(({ off }) => off === "").length;
+  return now === 0
+    ? "It was taken off wherever it was put on."
+    : `It is in ${counted(now, "coat")}; hold points ask for it until a line says that all was taken off there.`;
+}
+
+function PutOn({ page, ...where }: Where & { readonly page: LotPage }): JSX.Element | null {
+  if (page.coats.length === 0) return null;
+  return (
+    <Section id="put-on" title="Where it was put on">
+      <CoatTable rows={page.coats} caption={`Coats of lot ${page.file.lot.id}`} {...where} />
+    </Section>
+  );
 }
 
 function Fitted({ page, ...where }: Where & { readonly page: LotPage }): JSX.Element | null {

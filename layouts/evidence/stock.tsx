@@ -3,6 +3,7 @@ import { relative } from "../../src/pages/address.ts";
 import { LOSS_WORDS, stockPage, type StockPage, type StockRow, WOOD_WORDS } from "../../src/pages/ledgers/stock.ts";
 import { Findings } from "../parts/findings.tsx";
 import { Page } from "../shell/page.tsx";
+import { CoatTable } from "./materials/coats.tsx";
 import { FittedTable } from "./materials/fitted.tsx";
 import { Id, ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
 
@@ -59,6 +60,7 @@ export function StockParts({ site, from, level }: Where & { readonly level: Leve
           <p>{page.cost}</p>
         </Section>
       )}
+      <PutOn page={page} level={level} {...where} />
       {page.fitted.length === 0 ? null : (
         <Section id="fitted" title="Parts bought in" level={level}>
           <FittedTable rows={page.fitted} caption="Parts bought in, and where they were fitted" {...where} />
@@ -68,6 +70,23 @@ export function StockParts({ site, from, level }: Where & { readonly level: Leve
         <Ahead page={page} />
       </Section>
     </>
+  );
+}
+
+function PutOn({
+  page,
+  level,
+  ...where
+}: Where & { readonly page: StockPage; readonly level: Level }): JSX.Element | null {
+  const { finishes, coats } = page;
+  if (finishes.length + coats.length === 0) return null;
+  return (
+    <Section id="put-on" title="What is put on" level={level}>
+      {finishes.length === 0 ? null : (
+        <Lots rows={finishes} caption="Lots of primer, varnish, dope, paint, fabric and tape" {...where} />
+      )}
+      {coats.length === 0 ? null : <CoatTable rows={coats} caption="Coats, place by place" {...where} />}
+    </Section>
   );
 }
 

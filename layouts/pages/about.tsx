@@ -1,13 +1,16 @@
 import type { JSX } from "preact";
-import { KNOWN_WORDS, limitsOfAdhesive, limitsOfProcedure } from "../../src/pages/story/about.ts";
+import { KNOWN_WORDS, limitsOfAdhesive, limitsOfFinish, limitsOfProcedure } from "../../src/pages/story/about.ts";
 import type { Limit } from "../../src/pages/story/about.ts";
 import { anchor, relative } from "../../src/pages/address.ts";
 import { toldRules } from "../../src/words/findings/told.ts";
 import { MADE } from "../../src/facts/build/adhesive-kind.ts";
+import type { Finish } from "../../src/facts/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { AboutVerdicts } from "./about-verdicts.tsx";
 import { Page, Prose } from "../shell/page.tsx";
 import { SealText } from "../shell/seal.tsx";
+
+type Sheet = Pick<Finish, "sheet" | "sheetFile">;
 
 const PATH = "about.html";
 
@@ -18,7 +21,7 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
       path={PATH}
       kind="about"
       title="About this record"
-      description="How verdicts are reached, every rule with its source, the limits of adhesives and procedures, cautions, and what this edition leaves out."
+      description="How verdicts are reached, every rule with its source, the limits of adhesives, finishes and procedures, cautions, and what this edition leaves out."
     >
       <div class="title">
         <h1>About this record</h1>
@@ -31,6 +34,7 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
       <AboutVerdicts />
       <Rules site={site} />
       <Adhesives site={site} />
+      <Finishes site={site} />
       <Procedures site={site} />
       <LeftOut site={site} />
       <section class="section" id="seal">
@@ -46,6 +50,7 @@ const PARTS: readonly (readonly [id: string, words: string])[] = [
   ["verdicts", "How verdicts are reached"],
   ["rules", "Every rule and its source"],
   ["adhesives", "Adhesives"],
+  ["finishes", "What is put on"],
   ["procedures", "Test procedures"],
   ["left-out", "What this edition leaves out"],
   ["seal", "Seal"],
@@ -120,19 +125,21 @@ function Limits({ limits }: { readonly limits: readonly Limit[] }): JSX.Element 
   );
 }
 
+function SheetOf({ site, of: { sheet, sheetFile } }: { readonly site: Site; readonly of: Sheet }): JSX.Element {
+  const file = sheetFile === undefined ? undefined : site.files.get(sheetFile);
+  return <p class="small">Limits from: {file === undefined ? sheet : <a href={relative(PATH, file)}>{sheet}</a>}</p>;
+}
+
 function Adhesives({ site }: { readonly site: Site }): JSX.Element {
   const { adhesives, aircraft } = site.shown.record;
   return (
     <section class="section" id="adhesives">
       <h2>Adhesives</h2>
       {[...adhesives.values()].map((adhesive) => {
-        const file = adhesive.sheetFile === undefined ? undefined : site.files.get(adhesive.sheetFile);
         return (
           <article class="limits" id={anchor("adhesive", adhesive.id)}>
             <h3>{adhesive.title}</h3>
-            <p class="small">
-              Limits from: {file === undefined ? adhesive.sheet : <a href={relative(PATH, file)}>{adhesive.sheet}</a>}
-            </p>
+            <SheetOf site={site} of={adhesive} />
             {adhesive.body.map((passage) => (
               <Prose site={site} html={site.prose(passage, PATH)} />
             ))}
@@ -161,6 +168,26 @@ function Adhesives({ site }: { readonly site: Site }): JSX.Element {
           </article>
         );
       })}
+    </section>
+  );
+}
+
+function Finishes({ site }: { readonly site: Site }): JSX.Element {
+  const { finishes } = site.shown.record;
+  return (
+    <section class="section" id="finishes">
+      <h2>What is put on</h2>
+      {finishes.size === 0 ? <p>The record names no primer, varnish, dope, paint, fabric or tape.</p> : null}
+      {[...finishes.values()].map((finish) => (
+        <article class="limits" id={anchor("finish", finish.id)}>
+          <h3>{finish.title}</h3>
+          <SheetOf site={site} of={finish} />
+          {finish.body.map((passage) => (
+            <Prose site={site} html={site.prose(passage, PATH)} />
+          ))}
+          <Limits limits={limitsOfFinish(finish)} />
+        </article>
+      ))}
     </section>
   );
 }

@@ -10,6 +10,7 @@ import { counted } from "../../src/words/lists.ts";
 import { AssemblyMatters } from "./assembly-matters.tsx";
 import { CHART_SCRIPTS, ChartFigure } from "../parts/chart.tsx";
 import { daysPath, ListedHere } from "../day/days.tsx";
+import { CoatsOn } from "../evidence/materials/coats.tsx";
 import { Plate } from "../parts/drawing.tsx";
 import { HoursBar, JointCounts } from "../parts/glances.tsx";
 import { HoldPointCard } from "../parts/hold-point.tsx";
@@ -47,6 +48,7 @@ export function AssemblyPage({ site, id }: { readonly site: Site; readonly id: s
       <Holds {...part} />
       <Children {...part} />
       <Course {...part} />
+      <CoatsOn site={site} from={from} within={view.file.within} />
       <AssemblyMatters {...part} />
       <Days {...part} />
     </Page>
@@ -172,7 +174,7 @@ function Course({ site, from, view }: PartProps): JSX.Element | null {
     );
   const grew = spreadOver(pictured(told.map(({ entry }) => entry)), 6);
   const last = told[told.length - 1]?.entry.day ?? "";
-  const says = `${counted(told.length, "entry", "entries")} from ${dateWords(told[0]?.entry.day ?? last)} to ${dateWords(last)}, ${hoursWords(view.minutes)} in all. Posts on the line are the hours of each day; marks above it are batches glued, pieces broken, departures, open items and inspections. The entries of those days tell of each.`;
+  const says = `${counted(told.length, "entry", "entries")} from ${dateWords(told[0]?.entry.day ?? last)} to ${dateWords(last)}, ${hoursWords(view.minutes)} in all. Posts on the line are the hours of each day; marks above it are batches glued, what was put on, pieces broken, departures, open items and inspections. The entries of those days tell of each.`;
   return (
     <section class="section">
       <h2>How it went</h2>

@@ -75,6 +75,7 @@ function showing(record: Record, evidence: Evidence): (ref: Ref) => boolean {
     piece: evidence.pieces,
     lot: record.lots,
     adhesive: record.adhesives,
+    finish: record.finishes,
     procedure: record.procedures,
     trial: record.trials,
     departure: evidence.departures,

@@ -10,6 +10,7 @@ import { departureShown, isDepartureShown } from "../facts/work/departure.ts";
 import { inspectionShown } from "../facts/work/inspection.ts";
 import { isOpenItemShown, openItemShown } from "../facts/work/open-item.ts";
 import { type Ground, type GroundWithPieces, isTold, ofEntry } from "./ground.ts";
+import { coatFileShown, isCoatFileShown } from "./redacted-coats.ts";
 import { changes, findings, needs, WITHHELD } from "./redacted-findings.ts";
 import { batchFileShown, jointFileShown, pieceFileShown } from "./redacted-glue.ts";
 import { lotFileShown } from "./redacted-lot.ts";
@@ -90,6 +91,7 @@ const evidenceShown: Decisions<Evidence, GroundWithPieces> = {
         .filter(([, pair]) => isPairShown(pair, ground))
         .map(([id, pair]) => [id, redacted(pair, pairShown, ground)]),
     ),
+  coats: each(coatFileShown, isCoatFileShown),
   standings: (all, { departures }) => new Map([...all].filter(([id]) => departures.has(id))),
   departures: files(departureShown, (id, { departures }) => departures.has(id)),
   openItems: files(openItemShown, (id, { openItems }) => openItems.has(id)),

@@ -5,6 +5,7 @@ import { aircraftShown } from "../facts/build/aircraft.ts";
 import { assemblyShown } from "../facts/build/assembly.ts";
 import { climateLogShown, isLogShown } from "../facts/build/climate-log.ts";
 import { areEarlierShown, earlierHoursShown } from "../facts/build/earlier-hours.ts";
+import { finishShown } from "../facts/build/finish.ts";
 import { isLotShown, lotShown } from "../facts/build/lot.ts";
 import { procedureShown } from "../facts/build/procedure.ts";
 import { isTrialShown, trialShown } from "../facts/build/trial.ts";
@@ -16,6 +17,7 @@ export const recordShown: Decisions<Record> = {
   aircraft: part(aircraftShown),
   assemblies: eachOf(assemblyShown),
   adhesives: eachOf(adhesiveShown),
+  finishes: eachOf(finishShown),
   procedures: eachOf(procedureShown),
   lots: eachOf(lotShown, isLotShown),
   trials: eachOf(trialShown, isTrialShown),

@@ -107,6 +107,7 @@ function hiddenFilesOf(record: Record, sees: Visibility["sees"], may: Visibility
   if (photo !== undefined) note(photo.file, photo.audience, true);
   for (const assembly of record.assemblies.values()) note(assembly.drawing?.file, "public", true);
   for (const adhesive of record.adhesives.values()) note(adhesive.sheetFile, "public", may("attachments"));
+  for (const finish of record.finishes.values()) note(finish.sheetFile, "public", may("attachments"));
   for (const lot of record.lots.values()) note(lot.certificate, lot.audience, may("certificates"));
   for (const entry of record.entries) {
     const within = sees(entry.audience);

@@ -1,6 +1,7 @@
 /** From the record to what it proves: one pass, a line a step. */
 import type { Record } from "../facts/types.ts";
 import { assemblyFile } from "./readiness/assembly.ts";
+import { coatFiles } from "./coats/coat.ts";
 import { batchFile } from "./batch/verdict.ts";
 import { recordIndexOf } from "./record-index.ts";
 import { holdPointFiles } from "./readiness/hold-point.ts";
@@ -31,8 +32,11 @@ export function reckon(record: Record): Evidence {
   );
   const joints = mapped(index.joints, (joint) => standing.joint(jointFile(index, joint, batches)));
   const pairs = new Map([...pairFiles(index)].map(([id, file]) => [id, standing.pair(file)] as const));
+  const coats = coatFiles(index).map((file) => standing.coat(file));
   const holdPoints = new Map(
-    [...holdPointFiles(index, { joints, batches, pairs })].map(([id, file]) => [id, standing.holdPoint(file)] as const),
+    [...holdPointFiles(index, { joints, batches, pairs, coats })].map(
+      ([id, file]) => [id, standing.holdPoint(file)] as const,
+    ),
   );
   const minutes = minutesByAssembly(record);
   return {
@@ -45,11 +49,12 @@ export function reckon(record: Record): Evidence {
       standing.assembly(assemblyFile(index, assembly, { joints, holdPoints, minutes })),
     ),
     pairs,
+    coats,
     departures: index.departures,
     standings: mapped(index.departures, (departure) => standingOf(index, departure)),
     openItems: index.openItems,
     trials: reckonTrials(record, pieces),
-    findings: allFindings(batches, joints),
+    findings: [...allFindings(batches, joints), ...coats.flatMap(({ findings }) => findings)],
   };
 }
 

@@ -3,6 +3,7 @@ import { defined } from "../defined.ts";
 import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
 import { amendedFinding, amendedFindings, glueIn } from "./amended.ts";
 import { lotsOf } from "./batch/lots.ts";
+import { coatedFaces } from "./coats/faces.ts";
 import { gradeOf } from "./lots/grade.ts";
 import { measuredAt } from "./measures/at-joint.ts";
 import { inService } from "./readiness/in-service.ts";
@@ -48,6 +49,7 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
       ...steep,
       ...measured,
       ...service,
+      ...coatedFaces(index, joint, batches, find),
       ...touched,
     ],
     batches: ids(batches),

@@ -2,6 +2,7 @@
 import type {
   Assembly,
   Batch,
+  Coat,
   Departure,
   Entry,
   Fitting,
@@ -64,6 +65,8 @@ export interface RecordIndex {
   readonly measurementsAt: Index<Measurement>;
   /** Parts bought in, by their assembly. */
   readonly fittedIn: Index<Fitting>;
+  /** Coats, by their assembly. */
+  readonly coatsOn: Index<Coat>;
   /** Measurements of a pair of sides, by the word that they share. */
   readonly pairs: Index<Measurement>;
   readonly children: Index<Assembly>;
@@ -158,6 +161,10 @@ function workIn(entries: readonly Entry[]) {
     measurementsAt: indexBy(measurements, ({ joint }) => [joint]),
     fittedIn: indexBy(
       entries.flatMap(({ fitted }) => fitted),
+      ({ assembly }) => [assembly],
+    ),
+    coatsOn: indexBy(
+      entries.flatMap(({ coats }) => coats),
       ({ assembly }) => [assembly],
     ),
     pairs: indexBy(measurements, ({ pair }) => [pair]),

@@ -1,9 +1,11 @@
 /** Every rule that findings name, and where it comes from. Its words are in `src/words/findings/rules.ts`. */
 import {
+  BARE_FACES,
   EQUIVALENT_AGE,
   AC_43_13_GLUING,
   AC_43_13_SAMPLE,
   AC_43_13_TIMBER,
+  FROM_FINISH_SHEET,
   FROM_PROCEDURE,
   FROM_RECORD,
   FROM_SHEET,
@@ -57,4 +59,9 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "joint-stages": FROM_RECORD,
   "joint-cure": FROM_SHEET,
   "joint-quarantine": TRACE,
+  "coat-lots": FROM_FINISH_SHEET,
+  "coat-air": FROM_FINISH_SHEET,
+  "coat-interval": FROM_FINISH_SHEET,
+  "coat-drying": FROM_FINISH_SHEET,
+  "coated-faces": BARE_FACES,
 };

@@ -4,7 +4,7 @@
  * such an amendment.
  */
 import { isSeconded } from "../facts/entry/amendment.ts";
-import type { Amendment, Measurement, Person, Record, Ref } from "../facts/types.ts";
+import type { Amendment, Coat, Measurement, Person, Record, Ref } from "../facts/types.ts";
 import type { Stands } from "./codes/joints.ts";
 import { distinct, finder } from "./finding.ts";
 import { GRAVEST } from "./piece/verdict.ts";
@@ -12,6 +12,8 @@ import type {
   AssemblyFile,
   BatchFile,
   BatchVerdict,
+  CoatFile,
+  CoatVerdict,
   Evidence,
   Finding,
   HoldPointFile,
@@ -33,6 +35,12 @@ const PAIR: readonly PairFile["verdict"][] = ["out", "one side", "estimated", "n
 
 /** What makes a measurement the same before and after it was amended. */
 const alike = ({ entry, what, assembly, side }: Measurement): string => JSON.stringify([entry, what, assembly, side]);
+
+const COAT: readonly CoatVerdict[] = ["rejected", "not shown", "pending", "shown"];
+
+/** What makes a coat the same before and after it was amended. */
+const sameCoat = ({ entry, assembly, where, finish, coat }: Coat): string =>
+  JSON.stringify([entry, assembly, where, finish, coat]);
 
 const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
   rejected: "rejects",
@@ -98,6 +106,19 @@ export class Standing {
     const names = [file, ...before].flatMap(({ batches, superseded }) => [...batches, ...superseded]);
     const found = this.#finding({ kind: "joint", id }, FORCES[state], file.state, state, names);
     return { ...file, state, findings: [...file.findings, found] };
+  }
+
+  coat(file: CoatFile): CoatFile {
+    const before = this.#of((evidence) => evidence.coats.find((one) => sameCoat(one.coat) === sameCoat(file.coat)));
+    const verdict = worst(
+      COAT,
+      file.verdict,
+      before.map((one) => one.verdict),
+    );
+    if (verdict === file.verdict) return file;
+    const about: Ref = { kind: "entry", id: file.coat.entry };
+    const found = this.#finding(about, FORCES[verdict], file.verdict, verdict, [file.coat.entry]);
+    return { ...file, verdict, findings: [...file.findings, found] };
   }
 
   #measurement(file: MeasurementFile): MeasurementFile {

@@ -1,9 +1,10 @@
 /** Where limits come from. `known` says how the authors of this program knew the text: seen, second-hand, from memory, or common practice. */
-import type { Adhesive, Procedure } from "../facts/types.ts";
+import type { Adhesive, Finish, Procedure } from "../facts/types.ts";
 import type { Source } from "./types/source.ts";
 
 export const FROM_RECORD: Source = { code: "source/record", values: {}, known: "record" };
 export const FROM_SHEET: Source = { code: "source/any-sheet", values: {}, known: "record" };
+export const FROM_FINISH_SHEET: Source = { code: "source/any-finish-sheet", values: {}, known: "record" };
 export const FROM_PROCEDURE: Source = { code: "source/any-procedure", values: {}, known: "record" };
 export const AC_43_13_SAMPLE: Source = { code: "source/ac-43-13-sample", values: {}, known: "seen" };
 export const AC_43_13_GLUING: Source = { code: "source/ac-43-13-gluing", values: {}, known: "seen" };
@@ -23,9 +24,14 @@ export const AC_20_27_TASKS: Source = { code: "source/ac-20-27-tasks", values: {
 export const AC_20_27_TOTAL: Source = { code: "source/ac-20-27-total", values: {}, known: "memory" };
 export const BY_COUNTRY: Source = { code: "source/by-country", values: {}, known: "seen" };
 export const FAA_SCALES: Source = { code: "source/faa-scales", values: {}, known: "second-hand" };
+export const BARE_FACES: Source = { code: "source/bare-faces", values: {}, known: "memory" };
 export const MOMENTS: Source = { code: "source/moments", values: {}, known: "common practice" };
 
-export const sheetOf = ({ sheet }: Adhesive): Source => ({ code: "source/sheet", values: { sheet }, known: "record" });
+export const sheetOf = ({ sheet }: Pick<Adhesive | Finish, "sheet">): Source => ({
+  code: "source/sheet",
+  values: { sheet },
+  known: "record",
+});
 export const procedureOf = ({ title }: Procedure): Source => ({
   code: "source/procedure",
   values: { title },

@@ -1,16 +1,15 @@
 /** What the reckoning says of the record. */
 import type {
   Batch,
+  Coat,
   Departure,
   HoldPoint,
   Inspection,
   JointSpec,
   Lot,
-  Measurement,
   OpenItem,
   Piece,
   PieceTest,
-  Quantity,
   Recall,
   Ref,
   Rejection,
@@ -21,8 +20,11 @@ import type { RuleId } from "./codes/rules.ts";
 import type { FindingCode, Saying } from "./saying.ts";
 import type { Cure } from "./types/cure.ts";
 import type { Limit } from "./types/source.ts";
+import type { MeasurementFile, PairFile } from "./types/measure.ts";
 import type { TrialFile } from "./types/trial.ts";
 import type { ChangeValues, NeedValues, RemarkValues, TakeValues } from "./codes/hold-points.ts";
+
+export type { MeasurementFile, PairFile };
 
 /**
  * What a finding does to a verdict.
@@ -124,33 +126,18 @@ export interface LotFile {
   readonly holdPoints: readonly string[];
 }
 
-export interface MeasurementFile {
-  readonly measurement: Measurement;
-  /** Found minus drawing, in the unit of reckoning. */
-  readonly off?: number;
-  /** "estimated" where it is within by an estimate, which shows nothing. */
-  readonly verdict: "within" | "out" | "no tolerance" | "estimated";
-  /** Of one that was out: a later measurement of the same against the same limits that is within them. */
-  readonly again?: Measurement;
-  /** Entries whose amendments would better the verdict, and that no second person saw: it stays what it was. */
-  readonly stands?: readonly string[];
+/** One coat, and what the record shows of it. */
+export interface CoatFile {
+  readonly coat: Coat;
+  readonly verdict: CoatVerdict;
+  readonly findings: readonly Finding[];
+  /** When the sheet's time of drying is over, s since 1970-01-01T00:00Z; undefined where it gives none. */
+  readonly dryFrom?: number;
+  /** The later line by which it was taken off. */
+  readonly off?: Coat;
 }
 
-/** Two sides held against each other. */
-export interface PairFile {
-  readonly id: string;
-  /** "one side" while the other has not been measured. */
-  readonly verdict: "within" | "out" | "no tolerance" | "one side" | "estimated";
-  /** The last measurement of each side, left, front or upper first; and earlier ones, which count no more. */
-  readonly now: readonly Measurement[];
-  readonly before: readonly Measurement[];
-  /** How far they may differ, and the entry that says so first. */
-  readonly tolerance?: Quantity & { readonly entry: string };
-  /** Left, front or upper minus the other, in the unit of reckoning. */
-  readonly difference?: number;
-  /** Entries whose amendments would better the verdict, and that no second person saw: it stays what it was. */
-  readonly stands?: readonly string[];
-}
+export type CoatVerdict = "shown" | "not shown" | "pending" | "rejected";
 
 /**
  * `signed with things open`: something was open when it was signed, or is open now. `reopened`: it was signed with nothing open, and what it
@@ -225,11 +212,13 @@ export interface Evidence {
   readonly holdPoints: ReadonlyMap<string, HoldPointFile>;
   readonly assemblies: ReadonlyMap<string, AssemblyFile>;
   readonly pairs: ReadonlyMap<string, PairFile>;
+  /** In the order of the record, assembly by assembly. */
+  readonly coats: readonly CoatFile[];
   readonly departures: ReadonlyMap<string, Departure>;
   /** How far each departure is accepted. */
   readonly standings: ReadonlyMap<string, Standing>;
   readonly openItems: ReadonlyMap<string, OpenItem>;
   readonly trials: ReadonlyMap<string, TrialFile>;
-  /** Every finding of every batch, piece and joint, in the order of ids. */
+  /** Every finding of every batch, piece and joint, in the order of ids, then of every coat. */
   readonly findings: readonly Finding[];
 }

@@ -106,6 +106,12 @@ export const orWithheld =
   (id: string, seer: Visibility): string =>
     seer[set].has(id) ? id : WITHHELD;
 
+/** Ids of things that may be hidden; of all that are, only that there are such is told. */
+export const eachOrWithheld =
+  (set: Sets) =>
+  (ids: readonly string[], seer: Visibility): readonly string[] =>
+    same(ids, [...new Set(ids.map((id) => (seer[set].has(id) ? id : WITHHELD)))]);
+
 /** Those ids whose things are shown. */
 export const onlyShown =
   (set: Sets) =>

@@ -6,6 +6,7 @@ import { aircraftSchema } from "./build/aircraft.ts";
 import { assemblySchema } from "./build/assembly.ts";
 import { climateSchema } from "./build/climate-log.ts";
 import { earlierHoursSchema } from "./build/earlier-hours.ts";
+import { finishSchema } from "./build/finish.ts";
 import { lotSchema } from "./build/lot.ts";
 import { procedureSchema } from "./build/procedure.ts";
 import { trialSchema } from "./build/trial.ts";
@@ -15,6 +16,7 @@ export const SCHEMAS = {
   aircraft: aircraftSchema,
   assembly: assemblySchema,
   adhesive: adhesiveSchema,
+  finish: finishSchema,
   procedure: procedureSchema,
   lot: lotSchema,
   trial: trialSchema,
@@ -29,6 +31,7 @@ export type Spec<K extends FileKind> = z.output<(typeof SCHEMAS)[K]>;
 export const FOLDERS: { readonly [folder: string]: Exclude<FileKind, "aircraft"> } = {
   assemblies: "assembly",
   adhesives: "adhesive",
+  finishes: "finish",
   procedures: "procedure",
   lots: "lot",
   trials: "trial",

@@ -123,6 +123,7 @@ export type Kind =
   | "piece"
   | "lot"
   | "adhesive"
+  | "finish"
   | "procedure"
   | "trial"
   | "departure"

@@ -51,6 +51,7 @@ const SHOWN: { readonly [kind in Kind]: (id: string, seer: Seer) => boolean } = 
   joint: always,
   "hold point": always,
   adhesive: always,
+  finish: always,
   procedure: always,
   person: always,
 };

@@ -14,6 +14,7 @@ const LISTS: Partial<{ readonly [kind in Kind]: string }> = {
   departure: "departures.html",
   "open item": "open-items.html",
   adhesive: "about.html",
+  finish: "about.html",
   procedure: "about.html",
   "climate log": "climate.html",
   "earlier hours": "hours.html",

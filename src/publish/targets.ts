@@ -22,7 +22,18 @@ const RECORD_FOLDERS: { readonly [folder: string]: string } = {
   trial: "trials",
 };
 /** Tried in turn for a page that shows prose from several folders. */
-const ALL_FOLDERS = ["entries", "", "assemblies", "trials", "lots", "adhesives", "procedures", "climate", "hours"];
+const ALL_FOLDERS = [
+  "entries",
+  "",
+  "assemblies",
+  "trials",
+  "lots",
+  "adhesives",
+  "finishes",
+  "procedures",
+  "climate",
+  "hours",
+];
 
 /** A link means here what it meant when the record was checked; of the record only what the edition shows is asked. */
 export function targetsIn({

@@ -65,6 +65,7 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
     aircraft: [],
     assembly: [],
     adhesive: [],
+    finish: [],
     procedure: [],
     lot: [],
     trial: [],

@@ -96,6 +96,7 @@ const PLACES: Partial<{ readonly [kind in Kind]: string }> = {
   person: "the person to `people` in aircraft.md",
   assembly: "a file to assemblies/",
   adhesive: "a file to adhesives/",
+  finish: "a file to finishes/",
   procedure: "a file to procedures/",
   lot: "a file to lots/",
   trial: "a file to trials/",
@@ -124,7 +125,7 @@ const WITHIN: readonly (readonly [keyof Files, Kind, Path])[] = [
 /** Ids are taken from what stands in the files, sound or not, so that one problem does not make others of it. */
 export function collectIds(files: Files): Ids {
   const ids = new Ids();
-  for (const kind of ["assembly", "adhesive", "procedure", "lot", "trial", "entry"] as const) {
+  for (const kind of ["assembly", "adhesive", "finish", "procedure", "lot", "trial", "entry"] as const) {
     for (const { id, file } of files[kind]) ids.add(kind, id, () => ({ file, line: 1, column: 1 }));
   }
   for (const [fileKind, kind, path] of WITHIN) {

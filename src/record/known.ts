@@ -21,6 +21,9 @@ export function onlyKnown(record: Record): Record {
   });
   const entries = record.entries.map((entry) => ({
     ...entry,
+    coats: entry.coats
+      .filter(({ finish }) => record.finishes.has(finish))
+      .map((one) => ({ ...one, lots: one.lots.filter((id) => record.lots.has(id)) })),
     batches: entry.batches.filter(({ adhesive }) => record.adhesives.has(adhesive)).map(batch),
   }));
   return { ...record, entries };

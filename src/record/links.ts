@@ -60,6 +60,7 @@ function indexOf(record: Record): LinkIndex {
     for (const { id } of things) refs.set(id, { kind, id });
   };
   add("adhesive", record.adhesives.values());
+  add("finish", record.finishes.values());
   add("procedure", record.procedures.values());
   add("lot", record.lots.values());
   add("trial", record.trials.values());
@@ -84,6 +85,7 @@ function declaredIn(record: Record): FilePath[] {
     record.aircraft.photo?.file,
     ...[...record.assemblies.values()].map(({ drawing }) => drawing?.file),
     ...[...record.adhesives.values()].map(({ sheetFile }) => sheetFile),
+    ...[...record.finishes.values()].map(({ sheetFile }) => sheetFile),
     ...[...record.lots.values()].map(({ certificate }) => certificate),
     ...record.entries.flatMap((entry) =>
       [...entry.photos, ...entry.clips, ...entry.attachments].map(({ file }) => file),

@@ -9,6 +9,7 @@ type Json = { [key: string]: unknown };
 const TITLES: { readonly [kind in keyof typeof SCHEMAS]: string } = {
   aircraft: "The aircraft",
   assembly: "An assembly",
+  finish: "What is put on, by its maker's sheet: primer, varnish, dope, paint, fabric or tape",
   adhesive: "An adhesive",
   procedure: "A test procedure",
   lot: "A lot",

@@ -6,6 +6,7 @@ import type { Aircraft, Amendment, Day, Entry, Record } from "../facts/types.ts"
 import { adhesiveOf } from "../facts/build/adhesive.ts";
 import { aircraftOf } from "../facts/build/aircraft.ts";
 import { assemblyOf } from "../facts/build/assembly.ts";
+import { finishOf } from "../facts/build/finish.ts";
 import { lotOf } from "../facts/build/lot.ts";
 import { procedureOf } from "../facts/build/procedure.ts";
 import { trialOf } from "../facts/build/trial.ts";
@@ -28,6 +29,7 @@ export function recordOf(
     aircraft,
     assemblies: byId(sound(files.assembly, fileIndex).map(assemblyOf)),
     adhesives: byId(sound(files.adhesive, fileIndex).map(adhesiveOf)),
+    finishes: byId(sound(files.finish, fileIndex).map(finishOf)),
     procedures: byId(sound(files.procedure, fileIndex).map(procedureOf)),
     lots: byId(sound(files.lot, fileIndex).map(lotOf)),
     trials: byId(sound(files.trial, fileIndex).map(trialOf)),

@@ -41,6 +41,18 @@ function twoParts(large: number, unit: string, small: number, smallUnit: string)
   return small === 0 ? `${large} ${unit}` : `${large} ${unit} ${small} ${smallUnit}`;
 }
 
+/** Seconds → `23 h 59 min`, `3 d 1 min`: to the minute, however long, so that what is just beyond a limit does not read as the limit. */
+export function toTheMinute(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  const parts = [
+    [Math.floor(minutes / DAY_MINUTES), "d"],
+    [Math.floor((minutes % DAY_MINUTES) / 60), "h"],
+    [minutes % 60, "min"],
+  ] as const;
+  const told = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count} ${unit}`);
+  return told.length === 0 ? "0 min" : told.join(" ");
+}
+
 /** How long a clip runs, begun seconds counted: `7 s`, `2 min 5 s`. */
 export function playedWords(seconds: number): string {
   const whole = Math.max(1, Math.ceil(seconds - 0.05));

@@ -209,7 +209,7 @@ describe("The humidity at gluing", () => {
 describe("The dew point", () => {
   /** At 20 °C and 50 % it is 9.27 °C by the Magnus formula, of any source. */
   const of = (noted: Partial<Batch>) =>
-    asked(dewPointRule, { batch: { ...NOTHING, ...noted } }).map(([code, values]) => [code, values]);
+    asked(dewPointRule, { batch: { ...NOTHING, ...noted } }).map((one) => one.slice(0, 2));
   const air = { temperature: celsius("20"), humidity: pc("50") };
 
   it("lies 3 K and more below the surfaces, or is a caution", () => {

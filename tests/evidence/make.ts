@@ -6,6 +6,7 @@ import type {
   Cut,
   Departure,
   Entry,
+  Finish,
   HoldPoint,
   Inspection,
   JointSpec,
@@ -96,6 +97,7 @@ export const assembly = (id: string, change: Partial<Assembly> = {}): Assembly =
   title: id,
   joints: [],
   holdPoints: [],
+  coats: [],
   tasks: [],
   body: [],
   ...change,
@@ -171,6 +173,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
     measurements: [],
     weighed: [],
     fitted: [],
+    coats: [],
     departures: [],
     raised: [],
     closed: [],
@@ -254,6 +257,7 @@ const byId = <T extends { readonly id: string }>(things: readonly T[]): Map<stri
 
 export interface Made {
   readonly adhesives?: readonly Adhesive[];
+  readonly finishes?: readonly Finish[];
   readonly procedures?: readonly Procedure[];
   readonly lots?: readonly Lot[];
   readonly assemblies?: readonly Assembly[];
@@ -287,6 +291,7 @@ export const record = (made: Made): Record => {
     },
     assemblies: byId(made.assemblies ?? [WING]),
     adhesives: byId(made.adhesives ?? [adhesive()]),
+    finishes: byId(made.finishes ?? []),
     procedures: byId(made.procedures ?? [procedure()]),
     lots: byId(made.lots ?? LOTS),
     trials: new Map(),

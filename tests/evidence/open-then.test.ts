@@ -53,6 +53,7 @@ function open(entries: readonly Entry[], asked = ["W-1"], change: Partial<JointS
     measurements: made.entries.flatMap(({ measurements }) => measurements),
     pairs: [...evidence.pairs.values()],
     fitted: [],
+    coated: { kind: "close-up" as const, assemblies: [], files: [] },
   };
   const file = evidence.holdPoints.get("NEXT");
   const counted = index.inspections.get("NEXT") ?? [];

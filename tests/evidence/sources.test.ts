@@ -31,7 +31,7 @@ describe("A source", () => {
   });
 
   it("is marked as from memory, as common practice or as the record's own otherwise", () => {
-    expect(names("memory")).toEqual(["AC_20_27_TOTAL", "GUARDED_ACCEPTANCE"]);
+    expect(names("memory")).toEqual(["AC_20_27_TOTAL", "BARE_FACES", "GUARDED_ACCEPTANCE"]);
     expect(names("common practice")).toEqual([
       "DOUBLING",
       "MOMENTS",

@@ -5,7 +5,7 @@ import type { Because } from "./because.ts";
 const NOWHERE: readonly Because[] = [
   ["problems name it", "*.place"],
   ["it decides who sees the fact", "*.audience", "aircraft.publicShows"],
-  ["it is reckoned with", "entries.dayStart", "entries.dayEnd", "before"],
+  ["it is reckoned with", "entries.dayStart", "entries.dayEnd", "entries.coats.latest", "before"],
   ["addresses are made from ids", "entries.file", "climate.file", "earlier.file"],
   ["hours are held against it when the record is checked", "aircraft.tasks"],
   ["it decides whether a change is shown", "entries.amendments.changes.needs"],
@@ -16,7 +16,13 @@ const PAGE: readonly Because[] = [
   ["the minutes are told", "entries.hours.typed", "entries.visits.typed", "earlier.lines.typed"],
   ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
   ["it decides whether a mark is shown; the lot stands beside it", "entries.batches.byDefault.lot"],
-  ["the day's page tells it", "entries.fitted.day", "entries.weighed.day", "entries.thermometer.entry"],
+  [
+    "the day's page tells it",
+    "entries.fitted.day",
+    "entries.weighed.day",
+    "entries.coats.day",
+    "entries.thermometer.entry",
+  ],
 ];
 
 const STORY = "the appendix prints the evidence, not the story";
@@ -56,6 +62,7 @@ const APPENDIX: readonly Because[] = [
     "adhesives.service",
     "adhesives.storage",
     "adhesives.body",
+    "finishes.*",
     "procedures.*",
     "lots.supplier",
     "lots.thickness",
@@ -68,6 +75,7 @@ const APPENDIX: readonly Because[] = [
     "trials.body",
     "assemblies.joints.drawing",
   ],
+  ["what is planned and not there is told by hold points", "assemblies.coats.*"],
   ["a note stands beside its fact on pages", "*.note"],
   ["titles stand in place of ids", "assemblies.id", "assemblies.joints.assembly", "procedures.id"],
   [
@@ -109,7 +117,17 @@ const NO_LEDGER = "there is no ledger of these";
 const LEDGER: readonly Because[] = [
   ["a visitor's time is no work", "entries.visits.*"],
   ["it is reckoned with", "entries.measurements.dimension"],
-  [NO_LEDGER, "adhesives.*", "procedures.*", "trials.*", "climate.*", "entries.departures.*", "entries.raised.*"],
+  [
+    NO_LEDGER,
+    "adhesives.*",
+    "finishes.*",
+    "assemblies.coats.*",
+    "procedures.*",
+    "trials.*",
+    "climate.*",
+    "entries.departures.*",
+    "entries.raised.*",
+  ],
   [
     "the finding that it brings about is a row",
     "entries.recalls.*",
@@ -197,6 +215,7 @@ export const NOT_IN_THE_DEMO: readonly Because[] = [
     "entries.batches.powder.volume",
     "entries.batches.water.volume",
   ],
+  ["nothing that was put on was taken off", "entries.coats.stripped"],
   ["the aircraft is not far enough to stand on scales", "entries.scales.*"],
   [
     "the rules that ask for it came after the demo's story was written; examples of the schemas show it",

@@ -4,6 +4,25 @@ import type { Value } from "./files.ts";
 type Say = (what: string) => string;
 type Measure = (what: string, unit: string, whole?: number) => string;
 
+/** Two coats at one place, the second after all was taken off elsewhere: of a lot and under a departure that may be hidden. */
+export function coats(lot: string, departure: string, say: Say, number: Measure): Value[] {
+  const where = say("where something was put on");
+  return [
+    {
+      where,
+      finish: "clear",
+      lot,
+      at: "10:00",
+      dry: "11:30",
+      shop: { temperature: number("warmth when it was put on", "°C", 18), humidity: number("damp then", "%", 48) },
+      bare: say("what was kept bare"),
+      departure,
+      note: say("note on a coat"),
+    },
+    { where, finish: "clear", lot, coat: "2", at: "14:00", stripped: say("how it was taken off") },
+  ];
+}
+
 /** What was done and seen, of a lot that may be hidden. */
 export const glueUp = (lot: string, say: Say, number: Measure): Value => ({
   by: "std",

@@ -19,7 +19,7 @@ export interface Ground {
   readonly extra: boolean;
 }
 
-export const LOT_KINDS = ["resin", "hardener", "timber", "glue", "powder", "part"] as const;
+export const LOT_KINDS = ["resin", "hardener", "timber", "glue", "powder", "part", "finish"] as const;
 
 export interface Made {
   readonly id: string;
@@ -69,6 +69,7 @@ const ADHESIVE_OF = {
   glue: "glue-one",
   powder: "glue-powder",
   part: undefined,
+  finish: undefined,
 };
 
 export function lots(ground: Ground): ReadonlyMap<(typeof LOT_KINDS)[number], readonly Made[]> {
@@ -92,6 +93,7 @@ export function lots(ground: Ground): ReadonlyMap<(typeof LOT_KINDS)[number], re
                 title: words.say(`${where}: title`, audience),
                 material,
                 adhesive: ADHESIVE_OF[material],
+                finish: material === "finish" ? "clear" : undefined,
                 number: words.say(`${where}: number`, audience),
                 cost: words.money(`${where}: cost`, audience),
                 supplier: words.say(`${where}: supplier`, audience, { kind: "suppliers" }),

@@ -129,6 +129,7 @@ async function parts(ground: Ground): Promise<void> {
         drawing: say(`joint ${id}: sheet of the drawing`),
       })),
       hold_points: [{ id: "W-H", title: say("hold point: title"), kind: "close-up" }],
+      coats: [{ where: say("where a coat is planned"), finish: "clear", coats: "2", before: "flight" }],
       tasks: [
         { id: say("task: id"), title: say("task: title"), credit: { maker: "0.3", fabrication: "0.7" } },
         { id: say("task that does not apply: id"), title: say("task that does not apply: title"), applicable: "no" },
@@ -160,6 +161,22 @@ async function parts(ground: Ground): Promise<void> {
       kind,
       sheet: say(`${kind}: name of the sheet`),
     });
+  const finishSheet = words.say("finish: name of the sheet's file", "public", { kind: "attachments", told: false });
+  files[`papers/${finishSheet}.txt`] = `${words.say("finish: within the sheet", "public", { kind: "attachments" })}\n`;
+  files["finishes/clear.md"] = file(
+    {
+      title: say("finish: title"),
+      kind: "varnish",
+      sheet: say("finish: name of the sheet"),
+      sheet_file: `../papers/${finishSheet}.txt`,
+      temperature: "15 °C to 30 °C",
+      humidity: "at most 70 %",
+      coats: "2",
+      recoat: { after: "1 h", within: "3 d" },
+      dry: "1 d",
+    },
+    prose(ground, "finish", "public"),
+  );
   files["procedures/std.md"] = file({
     title: say("procedure of glue-ups: title"),
     form: "glue-up",

@@ -2,7 +2,7 @@
 import type { Audience } from "../../src/facts/types.ts";
 import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
-import { glueUp } from "./glue-up.ts";
+import { coats, glueUp } from "./glue-up.ts";
 import { attachments, type Ground, inBoth, type Made, type MadeTrial, partFitted, prose, WHO } from "./ground.ts";
 import { type Form, pictureOf } from "./pictures.ts";
 import { narrowest, type Words } from "./words.ts";
@@ -87,6 +87,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         ...sides(say, number),
       ],
       fitted: [fitted],
+      coats: coats(lot("finish"), pick(...inBoth(departures)).id, say, number),
       ...weights(weighed, say, number),
       departures: departures.map((made) => ({
         id: made.id,

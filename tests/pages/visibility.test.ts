@@ -39,6 +39,7 @@ const HIDDEN: { readonly [kind in Kind]: string | "of a kind that no edition hid
   joint: "of a kind that no edition hides",
   "hold point": "of a kind that no edition hides",
   adhesive: "of a kind that no edition hides",
+  finish: "of a kind that no edition hides",
   procedure: "of a kind that no edition hides",
   person: "of a kind that no edition hides",
 };

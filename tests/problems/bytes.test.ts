@@ -23,7 +23,7 @@ describe("Problems with bytes", () => {
     expect(await saidOfLot(LOT.replace("timber", "wood").replaceAll("\n", "\r\n"))).toBe(
       `${note}
 lots/S-2.md:3:11  this word is not known here  [unknown-word]
-    expected  resin, hardener, glue, powder, timber, plywood, part or other
+    expected  resin, hardener, glue, powder, timber, plywood, part, finish or other
     found     wood
     mend      use one of these words`,
     );
@@ -38,7 +38,7 @@ lots/S-2.md:3:11  this word is not known here  [unknown-word]
   });
 
   const UNKNOWN_WORD = `this word is not known here  [unknown-word]
-    expected  resin, hardener, glue, powder, timber, plywood, part or other
+    expected  resin, hardener, glue, powder, timber, plywood, part, finish or other
     found     Fichte, gehöft °
     mend      use one of these words`;
   const WRONG = LOT.replace("timber", "Fichte, gehöft °");

@@ -22,6 +22,7 @@ describe("The README's record in five minutes", () => {
       "lots",
       "lots",
       "lots",
+      "finishes",
       "entries",
       "entries",
     ]);

@@ -26,7 +26,7 @@ const files = [
 describe("The JSON Schemas", () => {
   it("stand for each kind of file", () => {
     expect([...validators.keys()].sort()).toEqual(
-      ["adhesive", "aircraft", "assembly", "climate", "entry", "hours", "lot", "procedure", "trial"].map(
+      ["adhesive", "aircraft", "assembly", "climate", "entry", "finish", "hours", "lot", "procedure", "trial"].map(
         (kind) => `${kind}.schema.json`,
       ),
     );

@@ -8,8 +8,8 @@ import type { Ends as Said, Noted, Range, Ref } from "../../facts/types.ts";
 import type { BatchCase } from "./case.ts";
 import { gluedAt, loggedHumidity, loggedWarmth, noted } from "./witnesses.ts";
 
-/** How far a note and the logger may lie apart: this program's own measure of what two instruments explain; common practice, no source. */
-const EXPLAINED = { kelvin: 2, share: 0.1 };
+/** How far a note and the logger may lie apart, K and shares: this program's own measure of what two instruments explain; common practice, no source. */
+const EXPLAINED = { temperature: 2, humidity: 0.1 };
 
 interface Ends {
   readonly least: number;
@@ -32,7 +32,7 @@ export function shopTemperature(c: BatchCase): Finding[] {
   const air = batch.temperature;
   const beside = { limit, alsoOn: logsAt(c) };
   const witnesses =
-    air && logged && isApart(saidEnds(air), logged, EXPLAINED.kelvin)
+    air && logged && isApart(saidEnds(air), logged, "temperature")
       ? [c.find("shop-temperature/witnesses", "caution", { found: air.typed, ...ends(logged) }, beside)]
       : [];
   const outside = outsideOf(c, limit);
@@ -75,8 +75,11 @@ function logsAt({ index, batch }: BatchCase): Ref[] {
   return at ? index.shop.restsOn(at.from, at.to) : [];
 }
 
-const isApart = (found: Said, { least, greatest }: Ends, most: number): boolean =>
-  found.least < least - most - 1e-9 || found.most > greatest + most + 1e-9;
+/** Whether a note and the logger differ by more than both instruments explain. */
+export function isApart(found: Said, { least, greatest }: Ends, of: keyof typeof EXPLAINED): boolean {
+  const most = EXPLAINED[of];
+  return found.least < least - most - 1e-9 || found.most > greatest + most + 1e-9;
+}
 
 export function shopHumidity(c: BatchCase): Finding[] {
   const {
@@ -91,7 +94,7 @@ export function shopHumidity(c: BatchCase): Finding[] {
   const logged = loggedHumidity(c.index.shop, c.batch);
   const beside = { limit, alsoOn: logsAt(c) };
   const witnesses =
-    humidity && logged && isApart(saidEnds(humidity), logged, EXPLAINED.share)
+    humidity && logged && isApart(saidEnds(humidity), logged, "humidity")
       ? [c.find("shop-humidity/witnesses", "caution", { found: humidity.typed, ...ends(logged) }, beside)]
       : [];
   const isRead = humidity && !isEstimate(humidity);

@@ -52,7 +52,7 @@ export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly Pie
   const rejection = index.rejections.get(batch.id)?.[0];
   return {
     batch,
-    verdict: looseVerdict(batch) ?? verdictOf(findings),
+    verdict: looseVerdict(batch) ?? worstOf(findings),
     findings,
     pieces,
     recalls,
@@ -71,7 +71,7 @@ function looseVerdict({ joints, discarded }: Batch): BatchVerdict | undefined {
   return discarded === undefined ? "in no joint" : "thrown away";
 }
 
-function verdictOf(findings: readonly Finding[]): BatchVerdict {
+export function worstOf(findings: readonly Finding[]): "shown" | "rejected" | "pending" | "not shown" {
   const has = (severity: Finding["severity"]): boolean => findings.some((finding) => finding.severity === severity);
   if (has("rejects")) return "rejected";
   if (has("unproven")) return "not shown";

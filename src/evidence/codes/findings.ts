@@ -1,4 +1,5 @@
 /** Every code of a finding. It begins with the rule that finds it. */
+import type { CoatValues } from "./coats.ts";
 import type { ClimateValues } from "./climate.ts";
 import type { GlueUpValues } from "./gluing.ts";
 import type { JointValues } from "./joints.ts";
@@ -6,4 +7,11 @@ import type { LotValues } from "./lots.ts";
 import type { MixingValues } from "./mixing.ts";
 import type { PieceValues } from "./pieces.ts";
 
-export interface FindingValues extends MixingValues, GlueUpValues, ClimateValues, LotValues, PieceValues, JointValues {}
+export interface FindingValues
+  extends MixingValues,
+    GlueUpValues,
+    ClimateValues,
+    LotValues,
+    PieceValues,
+    JointValues,
+    CoatValues {}

@@ -36,11 +36,29 @@ interface Fitted {
   readonly why: string;
 }
 
+interface Coated {
+  readonly where: string;
+  /** The product, and which coat of it. */
+  readonly finish: string;
+  readonly coat: number;
+}
+
+interface CoatsAsked {
+  readonly where: string;
+  readonly finish: string;
+  readonly asked: number;
+}
+
+type CoatTold = Coated & { readonly verdict: string; readonly told: readonly Coded<FindingValues>[] };
+
 export interface NeedValues {
   /** With what was found that is neither met nor a caution. */
   "need/joint": { readonly joint: string; readonly state: string; readonly told: readonly Coded<FindingValues>[] };
   /** A part bought in, of a lot that is recalled, that stands in the assembly. */
   "need/fitted-recalled": Fitted;
+  /** With what was found that is neither met nor a caution. */
+  "need/coat": CoatTold;
+  "need/coats-missing": CoatsAsked & { readonly there: number };
   "need/open-item": Noted;
   "need/departure": Noted;
   /** A name alone, on no paper that is named. */
@@ -77,6 +95,9 @@ export interface NeedValues {
   "then/cure": { readonly joint: string };
   "then/piece": { readonly piece: string; readonly day: Day };
   "then/fitted-recalled": Fitted;
+  "then/coat": Coated;
+  "then/coat-drying": Coated;
+  "then/coats-missing": CoatsAsked;
   "then/open-item": Noted;
   "then/departure": Noted;
   "then/measure-out": Measured;
@@ -92,6 +113,9 @@ export interface TakeValues {
   "take/complete": NoValues;
   "take/rework": NoValues;
   "take/replace-part": NoValues;
+  "take/coat-again": NoValues;
+  "take/let-dry": NoValues;
+  "take/put-on": NoValues;
   "take/glue-again": NoValues;
   "take/close-item": NoValues;
   "take/acceptance": NoValues;
@@ -122,6 +146,9 @@ export interface ChangeValues {
   "change/fitted-recalled": Fitted;
   /** Another part stands where one stood when it was signed. */
   "change/fitted": { readonly where: string; readonly lot: string; readonly replaced: string; readonly day: Day };
+  "change/coat-out": CoatTold;
+  "change/coat-recalled": Coated & { readonly lot: string; readonly day: Day; readonly why: string };
+  "change/coat-off": Coated & { readonly day: Day; readonly how: string };
   "change/rejected": OfJoints & { readonly batch: string; readonly why: string };
   "change/failed": OfJoints & { readonly piece: string };
   "change/amended": Amended;

@@ -25,6 +25,10 @@ export interface LimitValues {
   /** As typed on the lot. */
   "limit/timber-asked": { readonly what: "grain slope" | "rings" | "density" | "moisture"; readonly asked: string };
   "limit/service": Asked;
+  /** After the coat before. */
+  "limit/recoat-after": Asked;
+  "limit/recoat-within": Asked;
+  "limit/drying": Asked;
   "limit/humidity": Asked;
   "limit/wood-moisture": Asked;
   /** K */

@@ -40,6 +40,11 @@ export type RuleId =
   | "joint-measured"
   | "joint-stages"
   | "joint-cure"
-  | "joint-quarantine";
+  | "joint-quarantine"
+  | "coat-lots"
+  | "coat-air"
+  | "coat-interval"
+  | "coat-drying"
+  | "coated-faces";
 
 export type RuleValues = { readonly [code in `rule/${RuleId}` | `title/${RuleId}`]: NoValues };

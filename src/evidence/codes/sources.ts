@@ -32,4 +32,6 @@ export interface SourceValues {
   "source/by-country": NoValues;
   "source/faa-scales": NoValues;
   "source/moments": NoValues;
+  "source/bare-faces": NoValues;
+  "source/any-finish-sheet": NoValues;
 }

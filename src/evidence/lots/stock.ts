@@ -13,7 +13,7 @@ import {
   type PartPair,
   partsNoted,
 } from "../../facts/build/adhesive-kind.ts";
-import type { Adhesive, Batch, Component, Cut, Lot, Record, Ref } from "../../facts/types.ts";
+import type { Adhesive, Batch, Component, Cut, Lot, Material, Record, Ref } from "../../facts/types.ts";
 import { indexBy } from "../record-index.ts";
 import { finder } from "../finding.ts";
 import { lastDay } from "./lot-life.ts";
@@ -65,7 +65,7 @@ type Use = Pick<LotStock, "used" | "unknown">;
 function lotStock(record: Record, lot: Lot, took: Took, recalled: boolean): LotStock {
   const adhesive = lot.adhesive === undefined ? undefined : record.adhesives.get(lot.adhesive);
   const unit = lot.amount?.unit ?? took.cuts[0]?.amount.unit ?? "kg";
-  const last = lastDay(lot, adhesive);
+  const last = lastDay(lot, adhesive ?? record.finishes.get(lot.finish ?? ""));
   const { used, unknown } = isLotPart(lot.material) ? mixed(lot.material, took, unit, adhesive) : sawn(lot, took);
   const received = lot.amount?.value;
   const left =
@@ -96,11 +96,14 @@ function mixed(component: LotPart, { batches }: Took, unit: string, adhesive: Ad
   };
 }
 
+/** Nothing notes how much of these was used, but cuts. */
+const UNTOLD: readonly Material[] = ["other", "finish"];
+
 /** Wood that was glued before anything was noted as cut from its lot was cut all the same: how much is never guessed. Of other things only cuts tell. */
 function sawn({ material }: Lot, { batches, cuts }: Took): Use {
   const first = cuts[0]?.day;
   const unknown = batches.filter(({ day }) => first === undefined || day < first).map(({ id }) => id);
-  const isTold = cuts.length > 0 || (batches.length === 0 && material !== "other");
+  const isTold = cuts.length > 0 || (batches.length === 0 && !UNTOLD.includes(material));
   return defined({ unknown, used: isTold ? cuts.reduce((sum, { amount }) => sum + amount.value, 0) : undefined });
 }
 

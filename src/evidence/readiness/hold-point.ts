@@ -1,12 +1,23 @@
 /** Whether work may go on past a hold point, and what it still needs, as a list that can be worked down. */
-import type { Assembly, Departure, HoldPoint, Inspection, Measurement } from "../../facts/types.ts";
+import type { Assembly, Departure, HoldPoint, Inspection } from "../../facts/types.ts";
 import { amendedValues, restsOnChange } from "../amended.ts";
 import { distinct } from "../finding.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
 import { amendedIn, changesSince, type Scope } from "./sign-off.ts";
-import type { BatchFile, Change, HoldPointFile, HoldState, JointFile, Need, PairFile, Remark } from "../types.ts";
+import type {
+  BatchFile,
+  Change,
+  CoatFile,
+  HoldPointFile,
+  HoldState,
+  JointFile,
+  Need,
+  PairFile,
+  Remark,
+} from "../types.ts";
 import { flownNeed, isAskedByReturn } from "./in-service.ts";
 import { stoodIn } from "../lots/fitted.ts";
+import { coatNeeds } from "./coats.ts";
 import { fittedNeed } from "./fitted.ts";
 import { lastLook, type Looks, looksOf } from "./looks.ts";
 import * as need from "./needs.ts";
@@ -17,6 +28,7 @@ interface Known {
   readonly joints: ReadonlyMap<string, JointFile>;
   readonly batches: ReadonlyMap<string, BatchFile>;
   readonly pairs: ReadonlyMap<string, PairFile>;
+  readonly coats: readonly CoatFile[];
 }
 
 /** Each after those that it stands on, given back in the order of the record. */
@@ -54,6 +66,7 @@ function holdPointFile(index: RecordIndex, holdPoint: HoldPoint, known: Known & 
   const then = signed ? openThen(index, signed, scope, first) : [];
   const now = [
     ...needsNow(index, scope),
+    ...coatNeeds(index, scope.coated, signed && orderOf(index, signed.entry)),
     ...first.flatMap(({ file }) => need.holdPointNeed(file)),
     ...others.flatMap((point) => need.withinNeed(lastLook(index, looksIn(known.looks, point)))),
     ...need.inspectionNeed(last),
@@ -120,29 +133,36 @@ function scopeOf(
 ): Scope {
   const measurements = inside.flatMap((assembly) => index.measurementsOf.get(assembly.id) ?? []);
   const pairs = [...new Set(measurements.flatMap(({ pair }) => pair ?? []))].flatMap((id) => known.pairs.get(id) ?? []);
+  const own = new Set(inside.map(({ id }) => id));
+  const files = known.coats.filter(({ coat }) => own.has(coat.assembly));
   return {
     holdPoint,
+    coated: { kind: holdPoint.kind, assemblies: [...own], files },
     measurements,
     pairs,
     joints: known.asked.flatMap((id) => known.joints.get(id) ?? []),
     batches: known.batches,
     openItems: openItemsOf(index, holdPoint, inside),
     fitted: inside.flatMap(({ id }) => stoodIn(index, id)),
-    departures: departuresIn(index, inside, [...measurements, ...pairs.flatMap(({ now }) => now)]),
+    departures: departuresIn(index, inside, [
+      ...measurements,
+      ...pairs.flatMap(({ now }) => now),
+      ...files.map(({ coat }) => coat),
+    ]),
   };
 }
 
 /**
- * Departures of these assemblies, and those that their measurements or the other sides of these name, accepted or
+ * Departures of these assemblies, and those that their measurements, the other sides of these or their coats name, accepted or
  * not.
  */
 function departuresIn(
   index: RecordIndex,
   inside: readonly Assembly[],
-  measurements: readonly Measurement[],
+  naming: readonly { readonly departure?: string }[],
 ): Departure[] {
   const own = inside.flatMap((assembly) => index.departuresOf.get(assembly.id) ?? []);
-  const named = measurements.flatMap(({ departure }) =>
+  const named = naming.flatMap(({ departure }) =>
     departure === undefined ? [] : (index.departures.get(departure) ?? []),
   );
   return [...new Set([...own, ...named])];

@@ -12,6 +12,7 @@ import { pairFile } from "../measures/pair.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { BatchFile, HoldPointFile, JointFile, Need } from "../types.ts";
 import { standingOf } from "./answering.ts";
+import { coatsThen } from "./coats.ts";
 import { fittedThen } from "./fitted.ts";
 import { lastCure } from "./joint-cure.ts";
 import { lastLook, type Looks } from "./looks.ts";
@@ -47,6 +48,7 @@ export function openThen(index: RecordIndex, signed: Inspection, scope: Scope, f
     ...departuresThen(moment, scope),
     ...measuresThen(moment, scope),
     ...pairsThen(moment, scope),
+    ...coatsThen(index, scope.coated, moment),
     ...fittedThen(index, scope.fitted, at),
     ...first.flatMap((one) => holdPointThen(moment, one)),
   ];

@@ -24,6 +24,8 @@ import type { ChangeValues } from "../codes/hold-points.ts";
 import type { Stood } from "../lots/fitted.ts";
 import { askedOf, measurementFile } from "../measures/measurement.ts";
 import type { BatchFile, Change, JointFile, PairFile } from "../types.ts";
+import { coatFact } from "../coats/coat.ts";
+import { type Coated, coatsLater } from "./coats.ts";
 import { fittedLater } from "./fitted.ts";
 import { type Told, told } from "./told.ts";
 
@@ -36,6 +38,7 @@ export interface Scope {
   readonly departures: readonly Departure[];
   /** Parts bought in, those taken out again too. */
   readonly fitted: readonly Stood[];
+  readonly coated: Coated;
   readonly measurements: readonly Measurement[];
   readonly pairs: readonly PairFile[];
 }
@@ -48,6 +51,7 @@ export function changesSince(index: RecordIndex, signed: Inspection, scope: Scop
     ...openedLater(index, scope).filter(({ fact }) => isLater(fact)),
     ...takenBack(index, scope).filter(({ fact }) => isLater(fact)),
     ...fittedLater(index, scope.fitted, isLater),
+    ...coatsLater(index, scope.coated, isLater),
     ...failedLater(scope).filter(({ fact }) => isLater(fact)),
     ...amendedLater(index, scope).filter(({ fact }) => isLater(fact)),
     ...putLater(scope).filter(({ fact }) => isLater(fact)),
@@ -152,7 +156,7 @@ function amendedLater(index: RecordIndex, scope: Scope): Told[] {
 /** Whatever was written down anew of what a hold point asks for, in the order of the record; measurements come last. */
 export function amendedIn(
   index: RecordIndex,
-  { joints, batches, departures, openItems, measurements, fitted }: Scope,
+  { joints, batches, departures, openItems, measurements, fitted, coated }: Scope,
 ): Changed[] {
   const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id, "batch").batch)).keys()];
   const things: Ref[] = [
@@ -162,6 +166,7 @@ export function amendedIn(
   ];
   const told = [
     ...measurements.map(({ entry, what }) => ({ entry, fact: `Measurement: ${what}` })),
+    ...coated.files.map(({ coat }) => ({ entry: coat.entry, fact: coatFact(coat) })),
     ...fitted.map(({ fitting: { entry, where } }) => ({ entry, fact: `Fitted: ${where}` })),
   ];
   const amended = new Set(told.map(({ entry, fact }) => `${entry} ${fact}`));

@@ -7,6 +7,7 @@ import { factOf, type SoundFile } from "../typing.ts";
 import type { Day, FilePath, Passage, Placed } from "../values.ts";
 import { type BuildTask, buildTaskOf, buildTaskSchema, buildTaskShown } from "./build-task.ts";
 import { type HoldPoint, holdPointOf, holdPointSchema, holdPointShown } from "./hold-point.ts";
+import { type PlannedCoat, plannedCoatOf, plannedCoatSchema, plannedCoatShown } from "./planned-coat.ts";
 import { type JointSpec, jointOf, jointSchema, jointShown } from "./joint.ts";
 
 export const assemblySchema = block({
@@ -22,6 +23,7 @@ export const assemblySchema = block({
     .optional(),
   joints: list(jointSchema, "The glued joints of the assembly.").optional(),
   hold_points: list(holdPointSchema, "Where work stops until someone has looked.").optional(),
+  coats: list(plannedCoatSchema, "What is to be put on it: what no entry notes is missed by hold points.").optional(),
   tasks: list(
     buildTaskSchema,
     "Tasks of building it, each one point, with who did how many tenths; the four add up to 1.",
@@ -36,6 +38,7 @@ export interface Assembly extends Placed {
   readonly drawing?: { readonly file: FilePath; readonly alt: string };
   readonly joints: readonly JointSpec[];
   readonly holdPoints: readonly HoldPoint[];
+  readonly coats: readonly PlannedCoat[];
   readonly tasks: readonly BuildTask[];
   readonly body: readonly Passage[];
 }
@@ -52,6 +55,7 @@ export function assemblyOf(filed: SoundFile<z.output<typeof assemblySchema>>): A
     drawing: spec.drawing && { file: path(spec.drawing.file), alt: spec.drawing.alt },
     joints: (spec.joints ?? []).map((joint, at) => jointOf(joint, ["joints", at], filed)),
     holdPoints: (spec.hold_points ?? []).map((point, at) => holdPointOf(point, ["hold_points", at], filed)),
+    coats: (spec.coats ?? []).map(plannedCoatOf),
     tasks: (spec.tasks ?? []).map((task, at) => buildTaskOf(task, ["tasks", at], filed)),
     body: filed.body,
   });
@@ -67,6 +71,7 @@ export const assemblyShown: Decisions<Assembly> = {
   drawing: show,
   joints: each(jointShown),
   holdPoints: each(holdPointShown),
+  coats: each(plannedCoatShown),
   tasks: each(buildTaskShown),
   body: prose("assemblies"),
 };

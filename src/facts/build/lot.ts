@@ -8,13 +8,14 @@ import type { Audience, Day, FilePath, Money, Passage, Placed, Quantity, Range }
 import { LOT_PARTS } from "./adhesive-kind.ts";
 import type { Visibility } from "../visibility.ts";
 
-/** What glues, what is glued, and parts that are bought in: fittings, cables, instruments, what belongs to the engine. */
-const MATERIALS = [...LOT_PARTS, "timber", "plywood", "part", "other"] as const;
+/** What glues, what is glued, what is put on, and parts that are bought in: fittings, cables, instruments, what belongs to the engine. */
+const MATERIALS = [...LOT_PARTS, "timber", "plywood", "part", "finish", "other"] as const;
 
 export const lotSchema = block({
   title: words("What was delivered.", "Spruce planks, 25 mm"),
   material: choice(MATERIALS, "What it is."),
   adhesive: idOf("adhesive", "The adhesive that resin, hardener, glue or powder belongs to.", "epoxy-a").optional(),
+  finish: idOf("finish", "The product that a lot of finish is of.", "varnish-1").optional(),
   number: words("The maker's lot number.", "40217").optional(),
   supplier: words("Who delivered it.", "A timber merchant").optional(),
   received: day("The day it came.", "2024-11-02"),
@@ -56,6 +57,7 @@ export interface Lot extends Placed {
   readonly title: string;
   readonly material: Material;
   readonly adhesive?: string;
+  readonly finish?: string;
   readonly number?: string;
   readonly supplier?: string;
   readonly received: Day;
@@ -82,6 +84,7 @@ export function lotOf({ spec, file, id: own, body, path }: SoundFile<z.output<ty
     title: spec.title,
     material: spec.material,
     adhesive: spec.adhesive,
+    finish: spec.finish,
     number: spec.number,
     supplier: spec.supplier,
     received: spec.received,
@@ -115,6 +118,7 @@ export const lotShown: Decisions<Lot> = {
   title: show,
   material: show,
   adhesive: show,
+  finish: show,
   number: show,
   supplier: where("suppliers"),
   received: show,

@@ -10,6 +10,7 @@ import { reworkAmended, reworkSchema } from "../glue/rework.ts";
 import { stageAmended, stageSchema } from "../glue/stage.ts";
 import { testAmended, testSchema } from "../glue/test.ts";
 import { acceptanceAmended, acceptanceSchema } from "../work/acceptance.ts";
+import { coatAmended, coatSchema } from "../work/coat.ts";
 import { departureAmended, departureSchema } from "../work/departure.ts";
 import { fittingAmended, fittingSchema } from "../work/fitting.ts";
 import { hoursAmended, hoursSchema } from "../work/hours.ts";
@@ -52,6 +53,7 @@ const shape = {
   weighed: list(weighingSchema, "Parts weighed on the way.").optional(),
   scales: scalesSchema.meta({ description: "The aircraft on its scales." }).optional(),
   fitted: list(fittingSchema, "Parts bought in that were fitted that day.").optional(),
+  coats: list(coatSchema, "What was put on that day: primer, varnish, dope, paint, fabric, tape.").optional(),
   departures: list(departureSchema, "Work that differs from the drawing.").optional(),
   accepts: list(acceptanceSchema, "Departures of earlier days accepted now.").optional(),
   open_items: openItemsSchema.meta({ description: "What is still to be done, raised or closed that day." }).optional(),
@@ -84,6 +86,7 @@ export const entryAmended: AmendingOf<typeof shape> = {
   weighed: weighingAmended,
   scales: scalesAmended,
   fitted: fittingAmended,
+  coats: coatAmended,
   departures: departureAmended,
   accepts: acceptanceAmended,
   open_items: { how: "within", parts: openItemsAmended },

@@ -12,6 +12,7 @@ import { isTestShown, type PieceTest, testOf, testShown } from "../glue/test.ts"
 import { factOf, type InEntry, type Later, type SoundFile } from "../typing.ts";
 import type { Zone } from "../time/zone.ts";
 import type { Audience, Day, FilePath, Passage, Path, Placed } from "../values.ts";
+import { type Coat, coatOf, coatShown } from "../work/coat.ts";
 import { type Fitting, fittingOf, fittingShown } from "../work/fitting.ts";
 import { type Departure, departureOf, departureShown, isDepartureShown } from "../work/departure.ts";
 import { type HoursLine, hoursOf, hoursShown } from "../work/hours.ts";
@@ -52,6 +53,7 @@ export interface Entry extends Placed {
   readonly weighed: readonly Weighing[];
   readonly scales?: OnScales;
   readonly fitted: readonly Fitting[];
+  readonly coats: readonly Coat[];
   readonly departures: readonly Departure[];
   readonly raised: readonly OpenItem[];
   readonly closed: readonly string[];
@@ -96,6 +98,7 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
     weighed: all(["weighed"], spec.weighed, weighingOf),
     scales: spec.scales && scalesOf(spec.scales, ["scales"], of),
     fitted: all(["fitted"], spec.fitted, fittingOf),
+    coats: all(["coats"], spec.coats, coatOf),
     departures: all(["departures"], spec.departures, departureOf),
     raised: all(["open_items", "raise"], spec.open_items?.raise, openItemOf),
     closed: spec.open_items?.close ?? [],
@@ -147,6 +150,7 @@ export const entryShown: Decisions<Entry> = {
   weighed: each(weighingShown),
   scales: part(scalesShown),
   fitted: each(fittingShown),
+  coats: each(coatShown),
   departures: each(departureShown, isDepartureShown),
   raised: each(openItemShown, isOpenItemShown),
   closed: onlyShown("openItems"),

@@ -5,6 +5,7 @@ import type { Cut, Lot } from "../../facts/types.ts";
 import { defined } from "../../defined.ts";
 import { type FactRow, NOT_NOTED } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
+import { type CoatRow, coatRows } from "../ledgers/coats.ts";
 import { type FittedRow, fittedRows } from "../ledgers/fitted.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords } from "../../words/dates.ts";
@@ -35,6 +36,7 @@ export interface LotPage {
   readonly cuts: readonly CutRow[];
   readonly cutWords: string;
   readonly fitted: readonly FittedRow[];
+  readonly coats: readonly CoatRow[];
   readonly uses: readonly LotUse[];
   readonly pieces: readonly PieceFile[];
   readonly holdPoints: readonly HoldPointFile[];
@@ -64,6 +66,7 @@ export function lotPage(shown: Shown, file: LotFile): LotPage {
     file,
     uses,
     fitted: fittedRows(shown, file.lot.id),
+    coats: coatRows(shown, ({ lots }) => lots.includes(file.lot.id)),
     particulars: particulars(shown, file),
     cuts: cutRows(shown, cuts),
     cutWords: cutWords(shown, file, cuts),
@@ -103,16 +106,17 @@ function cutWords(shown: Shown, { lot }: LotFile, cuts: readonly Cut[]): string 
   return `${together} in ${counted(cuts.length, "cut")}${shown.edition === "archive" ? "" : " that this edition shows"}. ${came}`;
 }
 
+function materialWords({ record }: Shown, { material, adhesive, finish }: Lot): string {
+  const of =
+    record.adhesives.get(adhesive ?? "")?.title ?? adhesive ?? record.finishes.get(finish ?? "")?.title ?? finish;
+  return of === undefined ? material : `${material} of ${of}`;
+}
+
 function particulars(shown: Shown, { lot }: LotFile): FactRow[] {
-  const { aircraft, adhesives } = shown.record;
+  const { aircraft } = shown.record;
   const { asked } = lot;
   const rows: (readonly [string, string | undefined, string?])[] = [
-    [
-      "Material",
-      lot.adhesive === undefined
-        ? lot.material
-        : `${lot.material} of ${adhesives.get(lot.adhesive)?.title ?? lot.adhesive}`,
-    ],
+    ["Material", materialWords(shown, lot)],
     ["Maker’s number", lot.number],
     ["Supplier", lot.supplier],
     ["Received", dateWords(lot.received)],

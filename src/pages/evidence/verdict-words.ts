@@ -53,7 +53,7 @@ export const HOLD_MEANS: { readonly [state in HoldState]: string } = {
 
 /** What no state of a hold point says anything of. */
 export const NOT_LOOKED_AT =
-  "Nothing here looks at parts that are bolted or screwed, at controls, fuel, engine and wiring, at cloth and varnish, at weighing, at work that has " +
+  "Nothing here looks at parts that are bolted or screwed, at controls, fuel, engine and wiring, at cloth and varnish of which no coat is planned or noted, at weighing, at work that has " +
   "no joint, open item, departure or measurement in the record, or at papers themselves. Those are the inspector's to look at.";
 
 export const PIECE_MEANS: { readonly [verdict in PieceVerdict]: string } = {

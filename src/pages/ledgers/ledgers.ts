@@ -10,6 +10,7 @@ import {
   type Cell,
   type Row,
 } from "./ledger-rows.ts";
+import { coatLedger } from "./coats.ts";
 import { cutRows, fittedRows, stockRows } from "./ledger-stock.ts";
 import { amendmentRows } from "./amendment-rows.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
@@ -40,6 +41,7 @@ const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])
   ["cuts", cutRows],
   ["stock", stockRows],
   ["fitted", fittedRows],
+  ["coats", coatLedger],
 ];
 
 /** Whether an edition has ledgers: public only where the aircraft file says so. */

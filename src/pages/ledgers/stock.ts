@@ -4,7 +4,8 @@ import type { AdhesiveNeed, LotStock, Part } from "../../evidence/types/stock.ts
 import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { isLotPart } from "../../facts/build/adhesive-kind.ts";
-import type { Lot } from "../../facts/types.ts";
+import type { Lot, Material } from "../../facts/types.ts";
+import { type CoatRow, coatRows } from "./coats.ts";
 import { type FittedRow, fittedRows } from "./fitted.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { defined } from "../../defined.ts";
@@ -16,6 +17,8 @@ import { inUnits, quantityWords, timberInUnits } from "../../words/quantities.ts
 export interface StockPage {
   readonly adhesives: readonly { readonly title: string; readonly lots: readonly StockRow[] }[];
   readonly others: readonly StockRow[];
+  readonly finishes: readonly StockRow[];
+  readonly coats: readonly CoatRow[];
   readonly fitted: readonly FittedRow[];
   readonly findings: readonly ToldFinding[];
   /** How much is to be glued yet, in words; and what that asks of each adhesive. */
@@ -55,6 +58,9 @@ function costWords({ record }: Shown): string | undefined {
   return `${counted(noted.length, "lot")} cost ${listed(told)}.${rest}`;
 }
 
+/** Lots of these have tables of their own. */
+const ELSEWHERE: readonly Material[] = ["part", "finish"];
+
 export function stockPage(shown: Shown): StockPage {
   const { record } = shown;
   const stock = reckonStock(record, shown.evidence);
@@ -66,7 +72,9 @@ export function stockPage(shown: Shown): StockPage {
         lots: stock.lots.filter((each) => isPart(each) && each.lot.adhesive === id).map(row),
       }))
       .filter(({ lots }) => lots.length > 0),
-    others: stock.lots.filter((each) => !isPart(each) && each.lot.material !== "part").map(row),
+    others: stock.lots.filter((each) => !isPart(each) && !ELSEWHERE.includes(each.lot.material)).map(row),
+    finishes: stock.lots.filter(({ lot }) => lot.material === "finish").map((each) => putOn(shown, row(each))),
+    coats: coatRows(shown),
     fitted: fittedRows(shown),
     findings: stock.findings.map((finding) => toldFinding(shown.say, finding)),
     ahead: aheadWords(shown, stock),
@@ -74,6 +82,12 @@ export function stockPage(shown: Shown): StockPage {
     soon: `within ${SOON} days of ${dateWords(record.day)}`,
     cost: costWords(shown),
   });
+}
+
+/** How much of it was put on nothing notes. */
+function putOn(shown: Shown, row: StockRow): StockRow {
+  const coats = coatRows(shown, ({ lots }) => lots.includes(row.lot.id)).length;
+  return { ...row, used: coats === 0 ? "in no coat" : `in ${counted(coats, "coat")}; how much is not noted` };
 }
 
 function rowOf(shown: Shown, stock: LotStock): StockRow {

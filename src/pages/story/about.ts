@@ -1,7 +1,7 @@
 /** What the about page says of rules, sources, adhesives and procedures. */
 import type { Source } from "../../evidence/types/source.ts";
 import { type AdhesiveKind, MADE, partsNoted } from "../../facts/build/adhesive-kind.ts";
-import type { Adhesive, Procedure, Quantity } from "../../facts/types.ts";
+import type { Adhesive, Finish, Procedure, Quantity } from "../../facts/types.ts";
 import { asksRows, methodRows } from "../evidence/glue-up.ts";
 import { quantityWords } from "../../words/quantities.ts";
 
@@ -60,6 +60,19 @@ export function limitsOfAdhesive(adhesive: Adhesive, units: Units): Limit[] {
     ...limit("Shelf life", shelfLife?.typed),
     ...limit("Spread", spread && quantityWords(spread, units)),
     ...asksRows(adhesive.asks),
+  ];
+}
+
+export function limitsOfFinish({ kind, temperature, humidity, coats, recoat, dry, shelfLife }: Finish): Limit[] {
+  return [
+    { word: "Kind", value: kind },
+    ...limit("Temperature of the air", temperature?.typed),
+    ...limit("Humidity", humidity?.typed),
+    ...limit("Coats", coats === undefined ? undefined : `at least ${coats}`),
+    ...limit("Next coat no sooner than", recoat?.after?.typed),
+    ...limit("Next coat no later than", recoat?.within?.typed),
+    ...limit("Dries for", dry?.typed),
+    ...limit("Shelf life", shelfLife?.typed),
   ];
 }
 

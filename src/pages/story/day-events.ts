@@ -5,7 +5,7 @@ import type { Shown } from "../../editions/shown.ts";
 import { batchMark } from "../evidence/verdict-words.ts";
 import { counted } from "../../words/lists.ts";
 
-export type Row = "Batches" | "Pieces broken" | "Departures" | "Open items" | "Taken out" | "Inspections";
+export type Row = "Batches" | "Pieces broken" | "Departures" | "Open items" | "Taken out" | "Put on" | "Inspections";
 
 export const ROWS: readonly Row[] = [
   "Inspections",
@@ -13,6 +13,7 @@ export const ROWS: readonly Row[] = [
   "Open items",
   "Departures",
   "Pieces broken",
+  "Put on",
   "Batches",
 ];
 
@@ -46,7 +47,13 @@ function eventsOfEntries(shown: Shown): ReadonlyMap<string, readonly Happening[]
   return new Map(
     shown.record.entries.map((entry) => [
       entry.id,
-      gathered([...glued(entry, shown), ...broken(entry, shown), ...said(entry, shown), ...inspected(entry, shown)]),
+      gathered([
+        ...glued(entry, shown),
+        ...broken(entry, shown),
+        ...putOn(entry, shown),
+        ...said(entry, shown),
+        ...inspected(entry, shown),
+      ]),
     ]),
   );
 }
@@ -70,6 +77,21 @@ function broken(entry: Entry, { evidence }: Shown): Happening[] {
       what: `Piece ${piece}`,
       about: { kind: "piece", id: piece },
     };
+  });
+}
+
+/** Coats of one product with one verdict said together. */
+function putOn({ id }: Entry, { evidence, record }: Shown): Happening[] {
+  const files = evidence.coats.filter(({ coat }) => coat.entry === id);
+  const groups = new Set(files.map(({ coat, verdict }) => `${coat.finish} ${verdict}`));
+  return [...groups].flatMap((group) => {
+    const alike = files.filter(({ coat, verdict }) => `${coat.finish} ${verdict}` === group);
+    const [first] = alike;
+    if (first === undefined) return [];
+    const { coat, verdict } = first;
+    const title = record.finishes.get(coat.finish)?.title ?? coat.finish;
+    const what = alike.length === 1 ? `Coat ${coat.coat} of ${title}` : `${counted(alike.length, "coat")} of ${title}`;
+    return [{ row: "Put on", mark: verdict, word: verdict, what, about: { kind: "finish", id: coat.finish } }];
   });
 }
 

@@ -31,6 +31,8 @@ function* named(record: Record): Generator<Wanted> {
     if (drawing !== undefined) yield { file: drawing.file, place, use: "picture" };
   for (const { sheetFile, place } of record.adhesives.values())
     if (sheetFile !== undefined) yield { file: sheetFile, place, use: "document" };
+  for (const { sheetFile, place } of record.finishes.values())
+    if (sheetFile !== undefined) yield { file: sheetFile, place, use: "document" };
   for (const { certificate, place } of record.lots.values())
     if (certificate !== undefined) yield { file: certificate, place, use: "document" };
   for (const entry of record.entries) yield* namedIn(entry);

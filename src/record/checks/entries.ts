@@ -46,12 +46,13 @@ export function checkEntries(context: CheckContext): void {
 
 /** What stands in the way of a hold point is of a part, which the fact names where its entry is of none. */
 function checkParts(context: CheckContext, filed: EntryFile): void {
-  const { assembly, measurements, weighed, fitted, departures, open_items } = filed.spec;
+  const { assembly, measurements, weighed, fitted, coats, departures, open_items } = filed.spec;
   if (assembly !== undefined || !filed.whole) return;
   const lists = [
     [["measurements"], measurements],
     [["weighed"], weighed],
     [["fitted"], fitted],
+    [["coats"], coats],
     [["departures"], departures],
     [["open_items", "raise"], open_items?.raise],
   ] as const;

@@ -8,7 +8,7 @@ import { type Fault, isFault, onlyYouKnow, shown } from "../../facts/reading.ts"
 import type { CheckContext } from "./context.ts";
 
 const EXPECTED =
-  "aircraft.md, and .md files in assemblies/, adhesives/, procedures/, lots/, trials/, entries/, climate/ and hours/";
+  "aircraft.md, and .md files in assemblies/, adhesives/, finishes/, procedures/, lots/, trials/, entries/, climate/ and hours/";
 
 export function checkFiles(context: CheckContext): void {
   const { files } = context.folder;

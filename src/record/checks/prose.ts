@@ -49,7 +49,8 @@ function declaredIn(context: CheckContext): Declared {
   };
   for (const filed of soundOf(context, "aircraft")) declare(filed, filed.spec.photo?.file, true);
   for (const filed of soundOf(context, "assembly")) declare(filed, filed.spec.drawing?.file, false);
-  for (const filed of soundOf(context, "adhesive")) declare(filed, filed.spec.sheet_file, false);
+  for (const kind of ["adhesive", "finish"] as const)
+    for (const filed of soundOf(context, kind)) declare(filed, filed.spec.sheet_file, false);
   for (const filed of soundOf(context, "lot")) declare(filed, filed.spec.certificate, false);
   for (const filed of soundOf(context, "entry")) {
     for (const { file } of filed.spec.photos ?? []) declare(filed, file, true);

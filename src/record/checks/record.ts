@@ -22,6 +22,7 @@ import { checkJoints } from "./joints.ts";
 import { checkMeasurements } from "./measurements.ts";
 import { checkProse, filesNamed } from "./prose.ts";
 import { checkSettings } from "./settings.ts";
+import { checkCoats } from "./materials/coats.ts";
 import { checkFitted } from "./materials/fitted.ts";
 import { checkTests } from "./tests.ts";
 import { checkThermometers } from "./thermometer.ts";
@@ -48,6 +49,7 @@ const CHECKS = [
   checkMeasurements,
   checkWeights,
   checkFitted,
+  checkCoats,
   checkCredit,
   checkProse,
 ];

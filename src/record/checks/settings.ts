@@ -1,6 +1,8 @@
 /** Aircraft, adhesives, procedures, lots and trials: their files and the ids they name. */
 import { isLotPart } from "../../facts/build/adhesive-kind.ts";
 import { checkParts } from "./materials/components.ts";
+import type { Spec } from "../../facts/kinds.ts";
+import type { Sound } from "../filed.ts";
 import { type CheckContext, expectAttachment, expectId, expectPicture, report, soundOf } from "./context.ts";
 
 export function checkSettings(context: CheckContext): void {
@@ -18,6 +20,8 @@ function checkLots(context: CheckContext): void {
     const { spec } = filed;
     expectAttachment(context, filed, ["certificate"], spec.certificate);
     expectId(context, filed, ["adhesive"], ["adhesive"], spec.adhesive);
+    expectId(context, filed, ["finish"], ["finish"], spec.finish);
+    checkProduct(context, filed);
     const component = isLotPart(spec.material);
     const known = [...context.ids.of("adhesive")];
     if (component && spec.adhesive === undefined && filed.whole) {
@@ -38,6 +42,17 @@ function checkLots(context: CheckContext): void {
       });
     }
   }
+}
+
+function checkProduct(context: CheckContext, filed: Sound<Spec<"lot">>): void {
+  if (filed.spec.material !== "finish" || filed.spec.finish !== undefined || !filed.whole) return;
+  const known = [...context.ids.of("finish")];
+  report(context, filed, ["material"], {
+    code: "lot-without-product",
+    message: "a lot of finish belongs to a product",
+    expected: `\`finish:\` with the name of a file in finishes/${known.length === 0 ? "; there is none yet" : `: ${known.join(", ")}`}`,
+    mend: "add `finish: …`, with the product that it is of",
+  });
 }
 
 function checkTrials(context: CheckContext): void {

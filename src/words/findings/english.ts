@@ -1,6 +1,7 @@
 /** English: every sentence that evidence says, by code. Another language is another folder like this one. */
 import type { Catalogue } from "./catalogue.ts";
 import { CLIMATE } from "./climate.ts";
+import { COATS } from "./coats.ts";
 import { GLUING } from "./gluing.ts";
 import { HOLD_POINTS } from "./hold-points.ts";
 import { JOINTS } from "./joints.ts";
@@ -17,6 +18,7 @@ export const ENGLISH: Catalogue = {
   ...GLUING,
   ...CLIMATE,
   ...LOTS,
+  ...COATS,
   ...PIECES,
   ...JOINTS,
   ...HOLD_POINTS,

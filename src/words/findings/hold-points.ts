@@ -1,10 +1,13 @@
 /** What hold points need, what that takes, and what changed after they were signed. */
 import type { ChangeValues, NeedValues, RemarkValues, TakeValues } from "../../evidence/codes/hold-points.ts";
-import { ended, listed } from "../lists.ts";
+import { counted, ended, listed } from "../lists.ts";
 import type { Sentences } from "./catalogue.ts";
 import { amended, stands } from "./joints.ts";
 
 const named = (joints: readonly string[]): string => `${joints.length === 1 ? "joint" : "joints"} ${listed(joints)}`;
+
+const coated = ({ where, finish, coat }: Pick<NeedValues["then/coat"], "where" | "finish" | "coat">): string =>
+  `${where}: coat ${coat} of ${finish}`;
 
 /** What was found on both sides and how far they may differ. */
 function pairOut({ pair, sides, tolerance }: ChangeValues["change/pair-out"]): string {
@@ -21,6 +24,9 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "need/joint": ({ joint, state, told }, { say }) => [`Joint ${joint} is ${state}.`, ...told.map(say)].join(" "),
   "need/fitted-recalled": ({ where, lot, day, why }) =>
     `${where} is of lot ${lot}, recalled on ${day}, and nothing says what took its place: ${ended(why)}`,
+  "need/coat": (v, { say }) => [`${coated(v)} is ${v.verdict}.`, ...v.told.map(say)].join(" "),
+  "need/coats-missing": ({ where, finish, asked, there }) =>
+    `${where}: ${there} of ${counted(asked, "coat")} of ${finish} ${there === 1 ? "is" : "are"} noted.`,
   "need/open-item": ({ id, day, what }) => `${id} is open since ${day}: ${ended(what)}`,
   "need/departure": ({ id, day, what }) => `Departure ${id} of ${day} is not accepted: ${ended(what)}`,
   "need/departure-told": ({ id, day, what }) =>
@@ -56,6 +62,10 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "then/piece": ({ piece, day }) => `Test piece ${piece} was broken on ${day}, after it was signed.`,
   "then/fitted-recalled": ({ where, lot, day, why }) =>
     `${where} was of lot ${lot}, recalled on ${day}, when it was signed: ${ended(why)}`,
+  "then/coat": (v) => `${coated(v)} was not as its sheet asks when it was signed.`,
+  "then/coat-drying": (v) => `${coated(v)} had not dried as its sheet asks yet when it was signed.`,
+  "then/coats-missing": ({ where, finish, asked }) =>
+    `${where}: not all of ${counted(asked, "coat")} of ${finish} ${asked === 1 ? "was" : "were"} there yet when it was signed.`,
   "then/open-item": ({ id, day, what }) => `${id}, raised on ${day}, was still open when it was signed: ${ended(what)}`,
   "then/departure": ({ id, day, what }) =>
     `Departure ${id} of ${day} was not accepted yet when it was signed: ${ended(what)}`,
@@ -72,6 +82,10 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "take/complete": () => "complete what the record lacks of its batches, or rework it",
   "take/rework": () => "rework it with a batch of its own, and say by which lot recalled timber was replaced",
   "take/replace-part": () => "fit another in its place, and say which lot that replaces",
+  "take/coat-again": () =>
+    "complete what the record lacks of it; or take it off, put it on again and say under stripped how, or have it accepted as a departure that the coat names",
+  "take/let-dry": () => "let it dry",
+  "take/put-on": () => "put it on, and note it",
   "take/glue-again": () => "glue it again",
   "take/close-item": () => "do it and close it in an entry",
   "take/acceptance": () => "have an inspector accept it, and note by whom and on what paper",
@@ -96,6 +110,10 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
     `${where} is of lot ${lot}, which was recalled on ${day}: ${ended(why)}`,
   "change/fitted": ({ where, lot, replaced, day }) =>
     `On ${day} ${where} of lot ${replaced} was replaced by one of lot ${lot}.`,
+  "change/coat-out": (v, { say }) => [`${coated(v)} was put on, and is ${v.verdict}.`, ...v.told.map(say)].join(" "),
+  "change/coat-recalled": ({ lot, day, why, ...v }) =>
+    `${coated(v)} is of lot ${lot}, which was recalled on ${day}: ${ended(why)}`,
+  "change/coat-off": ({ day, how, ...v }) => `${coated(v)} was taken off on ${day}: ${ended(how)}`,
   "change/rejected": ({ batch, joints, day, why }) =>
     `Batch ${batch}, which is in ${named(joints)}, was rejected on ${day}: ${ended(why)}`,
   "change/failed": ({ piece, joints, day }) => `Test piece ${piece}, for ${named(joints)}, failed on ${day}.`,

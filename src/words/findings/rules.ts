@@ -157,4 +157,21 @@ export const RULES: Sentences<RuleValues> = {
   "title/joint-quarantine": () => "Quarantine",
   "rule/joint-quarantine": () =>
     "A joint that holds a rejected batch or a recalled lot is quarantined until it has been reworked with a batch of its own.",
+  "title/coat-lots": () => "Lots of what is put on",
+  "rule/coat-lots": () =>
+    "The lot of each coat is noted, in date by its expiry or the sheet's shelf life, and not recalled. Past its date, or recalled, rejects the coat; a lot or a date that is not known leaves it not shown.",
+  "title/coat-air": () => "Air when it was put on",
+  "rule/coat-air": () =>
+    "The air was within the sheet's limits of temperature and humidity when it was put on, as noted and, where a time is noted and its readings bracket that, as logged: outside by either rejects the coat. " +
+    "Known by neither, where the sheet limits it, leaves it not shown, and so does an estimate, or a note of no time of day where the logger went beyond the limits that day. Of the air while it dried nothing is asked.",
+  "title/coat-interval": () => "After the coat before",
+  "rule/coat-interval": () =>
+    "The next coat of a product at a place is put on no sooner and no later after the one before than the sheet says: else the coat is rejected. Where no time of day is noted all of that day counts, by its worse end; what that leaves open is not shown. " +
+    "A coat of which the one before is not in the record is not shown.",
+  "title/coat-drying": () => "Dried",
+  "rule/coat-drying": () =>
+    "The sheet's time of drying has passed by the beginning of the record's day, counted from the coat, or from the end of its day where no time is noted. Until then the coat is pending. It is counted in time alone, however cool or damp it was. Found dry later than that is a caution.",
+  "title/coated-faces": () => "Glued where something was put on",
+  "rule/coated-faces": () =>
+    "A batch glued on an assembly that had primer, varnish, dope or paint on it before, where the coat does not say what was kept bare for gluing, is a caution: which faces were coated the record does not know.",
 };

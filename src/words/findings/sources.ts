@@ -35,6 +35,9 @@ export const SOURCES: Sentences<SourceValues> = {
   "source/by-country": () => "rules of several countries: France counts time, others tasks or parts",
   "source/faa-scales": () => "FAA-H-8083-1, weighing the aircraft: centre of gravity at D ± F·L/W, as reprints have it",
   "source/moments": () => "mass times arm, by definition",
+  "source/any-finish-sheet": () => "the maker's sheet of the product",
+  "source/bare-faces": () =>
+    "FAA AC 43.13-1B, chapter 1, section 1: faces to be bonded are clean and free of grease, wax and paint",
   "source/sheet": ({ sheet }) => sheet,
   "source/procedure": ({ title }) => `procedure: ${title}`,
   "source/ac-43-13-sanding": () => "FAA AC 43.13-1B, para 1-6",

@@ -1,6 +1,6 @@
 /** Verdicts in their order: what a builder could wish to gain. */
 import { reckon } from "../../../src/evidence/evidence.ts";
-import type { BatchVerdict, HoldState, JointState } from "../../../src/evidence/types.ts";
+import type { BatchVerdict, CoatVerdict, HoldState, JointState } from "../../../src/evidence/types.ts";
 import type { Record } from "../../../src/facts/types.ts";
 
 /**
@@ -29,6 +29,12 @@ const JOINT: { readonly [state in JointState]: Place } = {
   pending: { rank: 3, claim: 1 },
   shown: { rank: 4, claim: 2 },
 };
+const COAT: { readonly [verdict in CoatVerdict]: Place } = {
+  rejected: { rank: 0, claim: 0 },
+  "not shown": { rank: 1, claim: 0 },
+  pending: { rank: 2, claim: 1 },
+  shown: { rank: 3, claim: 2 },
+};
 /** A signature that does not stand is no better than none: blocked, reopened and signed with things open all say that something is wrong. */
 const HOLD: { readonly [state in HoldState]: Place } = {
   blocked: { rank: 0, claim: 0 },
@@ -43,11 +49,16 @@ const HOLD: { readonly [state in HoldState]: Place } = {
 export type Verdicts = ReadonlyMap<string, Place & { readonly state: string }>;
 
 export function verdictsOf(record: Record): Verdicts {
-  const { batches, joints, holdPoints } = reckon(record);
+  const { batches, joints, holdPoints, coats } = reckon(record);
   const found = new Map<string, Place & { readonly state: string }>();
   for (const [id, { verdict }] of batches) found.set(`batch ${id}`, { state: verdict, ...BATCH[verdict] });
   for (const [id, { state }] of joints) found.set(`joint ${id}`, { state, ...JOINT[state] });
   for (const [id, { state }] of holdPoints) found.set(`hold point ${id}`, { state, ...HOLD[state] });
+  for (const { coat, verdict } of coats)
+    found.set(`coat ${coat.coat} of ${coat.finish} in ${coat.entry}: ${coat.where}`, {
+      state: verdict,
+      ...COAT[verdict],
+    });
   return found;
 }
 

@@ -5,6 +5,7 @@ import type {
   Assembly,
   ClimateLog,
   EarlierHours,
+  Finish,
   Lot,
   Passage,
   Person,
@@ -42,6 +43,7 @@ export function assembliesOf(base: Base): Assembly[] {
         asks: asksWith(say),
       })),
       holdPoints: [holdPoint("H-1", { title: say(), joints: ["W-1", "W-2", "W-3"] })],
+      coats: [{ where: say(), finish: "clear", coats: 2, before: "covering" }],
       tasks: [{ maker: 2, paid: 1, assembly: 3, fabrication: 4 }, undefined].map((credit) => ({
         id: say(),
         place,
@@ -54,8 +56,8 @@ export function assembliesOf(base: Base): Assembly[] {
   ];
 }
 
-/** The adhesive and the procedure, both for everyone. */
-export function methodsOf(base: Base): { adhesives: Adhesive[]; procedures: Procedure[] } {
+/** The adhesive, what is put on and the procedure, all for everyone. */
+export function methodsOf(base: Base): { adhesives: Adhesive[]; finishes: Finish[]; procedures: Procedure[] } {
   const say = (): string => base.say("public");
   const some = (quantity: Quantity): Quantity => worded(quantity, say());
   return {
@@ -79,6 +81,23 @@ export function methodsOf(base: Base): { adhesives: Adhesive[]; procedures: Proc
         asks: asksWith(say),
         body: prose(base, "public", []),
       }),
+    ],
+    finishes: [
+      {
+        id: "clear",
+        place,
+        title: say(),
+        kind: "varnish",
+        sheet: say(),
+        sheetFile: `papers/${base.say("public", "attachments")}`,
+        temperature: range(say(), 15, 30),
+        humidity: range(say(), undefined, 0.7),
+        coats: 2,
+        recoat: { after: some(min("60")), within: some(d("3")) },
+        dry: some(d("1")),
+        shelfLife: some(d("365")),
+        body: prose(base, "public", []),
+      },
     ],
     procedures: [
       procedure({ id: "std", title: say(), form: "glue-up", method: methodWith(say), asks: asksWith(say) }),
@@ -119,7 +138,7 @@ export function aircraftOf(base: Base, { aircraft }: Record, people: readonly Pe
 
 export function lotsOf(base: Base): Lot[] {
   const { anyone, say } = base;
-  return (["resin", "hardener", "glue", "powder", "timber", "part"] as const).flatMap((material) =>
+  return (["resin", "hardener", "glue", "powder", "timber", "part", "finish"] as const).flatMap((material) =>
     [0, 1].map(() => {
       const audience = anyone();
       return lot(say(audience), {
@@ -144,6 +163,7 @@ export function lotsOf(base: Base): Lot[] {
           density: { typed: say(audience), least: 300 },
         },
         ...(material === "timber" ? { adhesive: undefined } : {}),
+        ...(material === "finish" ? { finish: "clear" } : {}),
         body: prose(base, audience, []),
       });
     }),

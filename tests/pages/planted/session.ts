@@ -102,6 +102,7 @@ export function session(ground: Ground, at: number): Session {
     ],
     ...weights(ground, audience, of),
     fitted: fittings(ground, audience, of),
+    coats: coats(ground, audience, of, pick(undefined, departures[0]?.id)),
     photos: [
       { place, file, alt: say(narrowest(photo, audience)), caption: say(narrowest(photo, audience)), audience: photo },
     ],
@@ -154,6 +155,29 @@ function fittings({ say, pick, lots }: Ground, audience: Audience, of: Of): Entr
     return { place, ...of, assembly: "wing", where: say(audience), lot: one.id, serial, count: 2 };
   };
   return [part(), { ...part(), replaces: lot().id, why: say(audience), note: say(audience) }];
+}
+
+/** Two coats of lots that may be hidden, the second after all that stood there was taken off. */
+function coats({ say, pick, lots }: Ground, audience: Audience, of: Of, departure: string | undefined): Entry["coats"] {
+  const at = (clock: string) => ({ ...moment(of.day, clock), typed: say(audience) });
+  const first = {
+    place,
+    ...of,
+    assembly: "wing",
+    where: "W",
+    finish: "clear",
+    lots: [pick(...lots.filter(({ material }) => material === "finish")).id],
+    coat: 1,
+    at: at("10:00"),
+    latest: moment(of.day, "10:00").epoch,
+    dry: at("16:00"),
+    temperature: worded(celsius(pick("20", "9")), say(audience)),
+    humidity: worded(pc("50"), say(audience)),
+    bare: say(audience),
+    note: say(audience),
+    ...(departure !== undefined && { departure }),
+  };
+  return [first, { ...first, coat: 2, at: at("14:00"), where: say(audience), stripped: say(audience) }];
 }
 
 function weights({ say }: Ground, audience: Audience, of: Of): Pick<Entry, "weighed" | "scales"> {

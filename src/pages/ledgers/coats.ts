@@ -1,0 +1,84 @@
+/** What pages say of coats: where each is, how it was put on, and what the record shows of it. */
+import type { CoatFile } from "../../evidence/types.ts";
+import type { Shown } from "../../editions/shown.ts";
+import type { Coat } from "../../facts/types.ts";
+import { figureRead } from "../../facts/quantity/ends.ts";
+import { WITHHELD } from "../../facts/visibility.ts";
+import { dateWords } from "../../words/dates.ts";
+import { quantityWords } from "../../words/quantities.ts";
+import type { Row } from "./ledger-rows.ts";
+
+export interface CoatRow {
+  readonly file: CoatFile;
+  readonly product: string;
+  /** Time of day and air, as far as they are noted. */
+  readonly how: string;
+  /** What is neither met nor told by its columns. */
+  readonly told: readonly string[];
+  /** When it was taken off; nothing while it is there. */
+  readonly off: string;
+}
+
+/** All that the edition shows of which `isMeant`, by place, each place in the order of the record. */
+export function coatRows(shown: Shown, isMeant: (coat: Coat) => boolean = () => true): CoatRow[] {
+  const files = shown.evidence.coats.filter(({ coat }) => isMeant(coat));
+  const places = [...new Set(files.map(({ coat }) => placeOf(coat)))];
+  return places.flatMap((place) =>
+    files.filter(({ coat }) => placeOf(coat) === place).map((file) => rowOf(shown, file)),
+  );
+}
+
+const placeOf = ({ assembly, where }: Coat): string => JSON.stringify([assembly, where]);
+
+function rowOf(shown: Shown, file: CoatFile): CoatRow {
+  const { coat, findings, off } = file;
+  const told = findings.filter(({ severity, code }) => severity !== "meets" && code !== "coat-air/no-limits");
+  return {
+    file,
+    product: productOf(shown, coat),
+    how: howWords(shown, coat),
+    told: told.map(shown.say),
+    off: off === undefined ? "" : `${dateWords(off.day)}: ${off.stripped ?? ""}`,
+  };
+}
+
+export const productOf = ({ record }: Shown, { finish }: Pick<Coat, "finish">): string =>
+  record.finishes.get(finish)?.title ?? finish;
+
+/** `at 10:00, 19 °C, 48 %, found dry 15:30`. */
+export function howWords({ record }: Shown, { at, dry, temperature, humidity }: Coat): string {
+  const { units } = record.aircraft;
+  return [
+    ...(at === undefined ? [] : [`at ${at.typed}`]),
+    ...[temperature, humidity].flatMap((noted) => (noted === undefined ? [] : [quantityWords(noted, units)])),
+    ...(dry === undefined ? [] : [`found dry ${dry.typed}`]),
+  ].join(", ");
+}
+
+/** A row for each coat. */
+export function coatLedger({ evidence }: Shown): Row[] {
+  return evidence.coats.map(({ coat, verdict, dryFrom, off }) => ({
+    entry: coat.entry,
+    day: coat.day,
+    assembly: coat.assembly,
+    where: coat.where,
+    finish: coat.finish,
+    coat: coat.coat,
+    lots: coat.lots.map((id) => (id === WITHHELD ? "withheld" : id)),
+    verdict,
+    at_typed: coat.at?.typed ?? null,
+    at_epoch_s: coat.at?.epoch ?? null,
+    dry_typed: coat.dry?.typed ?? null,
+    dry_epoch_s: coat.dry?.epoch ?? null,
+    shop_temperature_typed: coat.temperature?.typed ?? null,
+    shop_temperature_degc: figureRead(coat.temperature) ?? null,
+    shop_humidity_typed: coat.humidity?.typed ?? null,
+    shop_humidity_share: figureRead(coat.humidity) ?? null,
+    sheet_dry_epoch_s: dryFrom ?? null,
+    bare: coat.bare ?? null,
+    stripped: coat.stripped ?? null,
+    departure: coat.departure === WITHHELD ? "withheld" : (coat.departure ?? null),
+    taken_off_day: off?.day ?? null,
+    taken_off_entry: off?.entry ?? null,
+  }));
+}
