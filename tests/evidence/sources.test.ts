@@ -43,7 +43,7 @@ describe("A source", () => {
       "USUAL_ROOM",
       "USUAL_SCARF_SOURCE",
     ]);
-    expect(names("record")).toEqual(["FROM_PROCEDURE", "FROM_RECORD", "FROM_SHEET"]);
+    expect(names("record")).toEqual(["FROM_FINISH_SHEET", "FROM_PROCEDURE", "FROM_RECORD", "FROM_SHEET"]);
     expect(toldSource(english(), LOSS_SOURCE)).toEqual({
       text: "this program's default: a quarter more than is spread stays in the cup and is squeezed out",
       known: "common practice",
