@@ -87,7 +87,6 @@ export const REMOVALS: Listed = {
   "assembly coats": "what is planned: only the builder knows; what is there is held against its sheet all the same",
   "assembly coats[].coats": "how many are planned; without it as many as the sheet asks",
   "assembly coats[].before": "before what it is planned; without it before covering",
-  "finish file": "a product that nothing names any more",
   "finish temperature": "a limit that the sheet gives and the record does not",
   "finish humidity": "a limit that the sheet gives and the record does not",
   "finish coats": "a limit that the sheet gives and the record does not",

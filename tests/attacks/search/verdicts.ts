@@ -54,11 +54,12 @@ export function verdictsOf(record: Record): Verdicts {
   for (const [id, { verdict }] of batches) found.set(`batch ${id}`, { state: verdict, ...BATCH[verdict] });
   for (const [id, { state }] of joints) found.set(`joint ${id}`, { state, ...JOINT[state] });
   for (const [id, { state }] of holdPoints) found.set(`hold point ${id}`, { state, ...HOLD[state] });
-  for (const { coat, verdict } of coats)
-    found.set(`coat ${coat.coat} of ${coat.finish} in ${coat.entry}: ${coat.where}`, {
-      state: verdict,
-      ...COAT[verdict],
-    });
+  for (const { coat, verdict, off } of coats)
+    if (off === undefined)
+      found.set(`coat ${coat.coat} of ${coat.finish} on ${coat.assembly}: ${coat.where}`, {
+        state: verdict,
+        ...COAT[verdict],
+      });
   return found;
 }
 
