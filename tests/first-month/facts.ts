@@ -58,6 +58,8 @@ export const FACTS: readonly Told[] = [
   { fact: "a bolt, of which recall asks", page: "stock", says: ["BO-1", "Hinge bolt, lower"] },
   { fact: "the trial", page: "trial/scraper", says: ["planed and scraped along the grain", "No difference is shown"] },
   { fact: "the shop's climate", page: "climate", says: ["On the shelf over the bench"] },
+  { fact: "a coat of varnish", page: "entry/2026-03-20-first-coat", says: ["Reed clear varnish", "10 mm under tape"] },
+  { fact: "how often it was varnished", page: "assembly/fin", says: ["Inside", "V-1"] },
   { fact: "a signature", page: "hold-points", says: ["signed by Signe Rask, reference book 3 p. 11"] },
   { fact: "what a lot has cost", page: "lot/S-1", says: ["640.00 DKK"] },
   { fact: "the grain of a lot", page: "lot/S-1", says: ["1 : 18"] },
