@@ -11,6 +11,7 @@ import { AssemblyMatters } from "./assembly-matters.tsx";
 import { CHART_SCRIPTS, ChartFigure } from "../parts/chart.tsx";
 import { daysPath, ListedHere } from "../day/days.tsx";
 import { CoatsOn } from "../evidence/materials/coats.tsx";
+import { FittedOn } from "../evidence/materials/fitted.tsx";
 import { Plate } from "../parts/drawing.tsx";
 import { HoursBar, JointCounts } from "../parts/glances.tsx";
 import { HoldPointCard } from "../parts/hold-point.tsx";
@@ -49,6 +50,7 @@ export function AssemblyPage({ site, id }: { readonly site: Site; readonly id: s
       <Children {...part} />
       <Course {...part} />
       <CoatsOn site={site} from={from} within={view.file.within} />
+      <FittedOn site={site} from={from} within={view.file.within} />
       <AssemblyMatters {...part} />
       <Days {...part} />
     </Page>

@@ -55,6 +55,7 @@ export const FACTS: readonly Told[] = [
     says: ["D-01", "Packer of 1 mm", "measured again before covering"],
   },
   { fact: "a bolt, where it stands", page: "lot/BO-1", says: ["Hinge bolt, lower", "SN 204"] },
+  { fact: "a bolt, in its assembly", page: "assembly/rudder", says: ["Hinge bolt, lower", "BO-1", "SN 204"] },
   { fact: "a bolt, of which recall asks", page: "stock", says: ["BO-1", "Hinge bolt, lower"] },
   { fact: "the trial", page: "trial/scraper", says: ["planed and scraped along the grain", "No difference is shown"] },
   { fact: "the shop's climate", page: "climate", says: ["On the shelf over the bench"] },

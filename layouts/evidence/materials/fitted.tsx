@@ -1,6 +1,6 @@
 /** Parts bought in, where they were fitted and what took their place. */
 import type { JSX } from "preact";
-import { type FittedRow, isWithheld } from "../../../src/pages/ledgers/fitted.ts";
+import { type FittedRow, fittedRows, isWithheld } from "../../../src/pages/ledgers/fitted.ts";
 import { To } from "../../shell/link.tsx";
 import { EntryLink, Id, ListTable, type Where } from "../parts.tsx";
 
@@ -77,5 +77,17 @@ export function FittedLot({ id, site, from }: Where & { readonly id: string }): 
     <>a lot that this edition does not show</>
   ) : (
     <Id site={site} from={from} kind="lot" id={id} />
+  );
+}
+
+/** Those of an assembly and all within it. */
+export function FittedOn({ within, ...where }: Where & { readonly within: readonly string[] }): JSX.Element | null {
+  const rows = fittedRows(where.site.shown, ({ assembly }) => within.includes(assembly));
+  if (rows.length === 0) return null;
+  return (
+    <section class="section">
+      <h2>Parts bought in</h2>
+      <FittedTable rows={rows} caption="Parts bought in, and where they were fitted" {...where} />
+    </section>
   );
 }

@@ -65,7 +65,7 @@ export function lotPage(shown: Shown, file: LotFile): LotPage {
   return {
     file,
     uses,
-    fitted: fittedRows(shown, file.lot.id),
+    fitted: fittedRows(shown, ({ lot }) => lot === file.lot.id),
     coats: coatRows(shown, ({ lots }) => lots.includes(file.lot.id)),
     particulars: particulars(shown, file),
     cuts: cutRows(shown, cuts),

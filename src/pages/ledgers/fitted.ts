@@ -1,6 +1,6 @@
 /** What pages say of parts bought in: where each stands, and what took its place. */
 import { allStood, type Stood } from "../../evidence/lots/fitted.ts";
-import type { Lot } from "../../facts/types.ts";
+import type { Fitting, Lot } from "../../facts/types.ts";
 import { WITHHELD } from "../../facts/visibility.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { dateWords } from "../../words/dates.ts";
@@ -18,10 +18,10 @@ export interface FittedRow {
   readonly out: string;
 }
 
-/** All that the edition shows, or those of one lot. */
-export function fittedRows({ record }: Shown, lot?: string): FittedRow[] {
+/** All that the edition shows, or those that are asked for. */
+export function fittedRows({ record }: Shown, isAsked: (fitting: Fitting) => boolean = () => true): FittedRow[] {
   return allStood(record.entries)
-    .filter(({ fitting }) => lot === undefined || fitting.lot === lot)
+    .filter(({ fitting }) => isAsked(fitting))
     .map((stood) => {
       const { fitting, out } = stood;
       const from = record.lots.get(fitting.lot);
