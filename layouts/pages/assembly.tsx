@@ -50,7 +50,7 @@ export function AssemblyPage({ site, id }: { readonly site: Site; readonly id: s
       <Children {...part} />
       <Course {...part} />
       <CoatsOn site={site} from={from} within={view.file.within} />
-      <FittedOn site={site} from={from} within={view.file.within} />
+      <FittedOn site={site} from={from} id={id} />
       <AssemblyMatters {...part} />
       <Days {...part} />
     </Page>

@@ -80,9 +80,9 @@ export function FittedLot({ id, site, from }: Where & { readonly id: string }): 
   );
 }
 
-/** Those of an assembly and all within it. */
-export function FittedOn({ within, ...where }: Where & { readonly within: readonly string[] }): JSX.Element | null {
-  const rows = fittedRows(where.site.shown, ({ assembly }) => within.includes(assembly));
+/** Those of an assembly itself: what is within it has a page of its own. */
+export function FittedOn({ id, ...where }: Where & { readonly id: string }): JSX.Element | null {
+  const rows = fittedRows(where.site.shown, ({ assembly }) => assembly === id);
   if (rows.length === 0) return null;
   return (
     <section class="section">
