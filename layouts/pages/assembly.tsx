@@ -49,7 +49,7 @@ export function AssemblyPage({ site, id }: { readonly site: Site; readonly id: s
       <Holds {...part} />
       <Children {...part} />
       <Course {...part} />
-      <CoatsOn site={site} from={from} within={view.file.within} />
+      <CoatsOn site={site} from={from} id={id} />
       <FittedOn site={site} from={from} id={id} />
       <AssemblyMatters {...part} />
       <Days {...part} />

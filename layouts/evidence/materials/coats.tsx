@@ -111,11 +111,11 @@ export function CoatLots({ coat: { lots }, site, from }: Where & { readonly coat
   );
 }
 
-/** Those of an assembly and all within it, and what is planned of it. */
-export function CoatsOn({ within, ...where }: Where & { readonly within: readonly string[] }): JSX.Element | null {
+/** Those of an assembly itself, and what is planned of it: what is within it has a page of its own. */
+export function CoatsOn({ id, ...where }: Where & { readonly id: string }): JSX.Element | null {
   const { record } = where.site.shown;
-  const rows = coatRows(where.site.shown, ({ assembly }) => within.includes(assembly));
-  const planned = within.flatMap((id) => record.assemblies.get(id)?.coats ?? []);
+  const rows = coatRows(where.site.shown, ({ assembly }) => assembly === id);
+  const planned = record.assemblies.get(id)?.coats ?? [];
   if (rows.length === 0 && planned.length === 0) return null;
   return (
     <section class="section">
