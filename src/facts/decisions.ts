@@ -67,7 +67,7 @@ export const each = <F extends object, S = Visibility>(
         facts,
         facts.filter((fact) => isShown?.(fact, seer) ?? true).map((fact) => redacted(fact, fields, seer)),
       ),
-    { fields },
+    { fields, isShown },
   );
 
 /** A map of facts, by the ids that are shown of them. */
@@ -122,10 +122,12 @@ export const onlyShown =
     );
 
 /** What the public edition withholds by default. */
-export const where =
-  (kind: Withheld) =>
-  <T>(value: T, seer: Visibility): T | undefined =>
-    seer.may(kind) ? value : undefined;
+export const where = (kind: Withheld) =>
+  withheldAs(kind, <T>(value: T, seer: Visibility): T | undefined => (seer.may(kind) ? value : undefined));
+
+/** The same of a decision that does more than leave the field out, or of one on a whole fact. */
+export const withheldAs = <F extends (...given: never[]) => unknown>(kind: Withheld, decide: F) =>
+  Object.assign(decide, { withheld: kind });
 
 /** A file that no mark hides. */
 export const openFile = (file: FilePath, seer: Visibility): FilePath | undefined =>

@@ -24,9 +24,15 @@ const BLANK: Fault = {
   mend: "write what it is, or take the line away",
 };
 
-/** A text that `read` turns into a value; its fault becomes an issue of the schema. */
+/** What a text of a form is, in words: `a mass`. */
+const TOLD = z.registry<{ readonly as: string }>();
+
+export const toldAs = (form: z.core.$ZodType): string | undefined => TOLD.get(form)?.as;
+
+/** A text that `read` turns into a value, told `as` what it is; its fault becomes an issue of the schema. */
 export function field<T>(
   read: (typed: string) => Reading<T>,
+  as: string,
   description: string,
   examples: readonly string[],
   { pattern, most = LIMITS.valueLength }: { readonly pattern?: string; readonly most?: number } = {},
@@ -40,7 +46,8 @@ export function field<T>(
       context.addIssue({ code: "custom", message: reading.fault.message, params: { fault: reading.fault } });
       return z.NEVER;
     })
-    .meta({ description, examples: [...examples] });
+    .meta({ description, examples: [...examples] })
+    .register(TOLD, { as });
 }
 
 /** The fault that {@link field} put into an issue. */
@@ -49,17 +56,21 @@ export function faultOf(params: unknown): Fault | undefined {
 }
 
 export function words(description: string, example: string) {
-  return field((typed) => ({ value: typed }), description, [example], { most: LIMITS.textLength });
+  return field((typed) => ({ value: typed }), "words", description, [example], { most: LIMITS.textLength });
 }
 
 export function quantity(
   { dimension, ...wanted }: Omit<Wanted, "dimensions"> & { readonly dimension: Dimension },
   description: string,
 ) {
-  return field((typed) => readQuantity(typed, { dimensions: [dimension], ...wanted }), description, [
-    wanted.example ?? DIMENSIONS[dimension].example,
+  const { name, example } = DIMENSIONS[dimension];
+  return field((typed) => readQuantity(typed, { dimensions: [dimension], ...wanted }), name, description, [
+    wanted.example ?? example,
   ]);
 }
+
+const asRead = (name: string): string => `${name}, a range or an estimate`;
+const among = (dimensions: readonly Dimension[]): string => dimensions.map((one) => DIMENSIONS[one].name).join(" or ");
 
 /** What was read: one value, a range, or an estimate. */
 export function noted(
@@ -68,11 +79,12 @@ export function noted(
   more: readonly string[] = [],
 ) {
   const example = wanted.example ?? DIMENSIONS[dimension].example;
-  return field((typed) => readNoted(typed, { dimensions: [dimension], ...wanted }), description, [
-    example,
-    ...more,
-    `about ${example}`,
-  ]);
+  return field(
+    (typed) => readNoted(typed, { dimensions: [dimension], ...wanted }),
+    asRead(DIMENSIONS[dimension].name),
+    description,
+    [example, ...more, `about ${example}`],
+  );
 }
 
 /** A percentage from 0 to 100 % that was read. */
@@ -81,7 +93,7 @@ export function notedShare(description: string, example: string, more: readonly 
 }
 
 export function measured(description: string, example: string) {
-  return field((typed) => readNotedOrScarf(typed, { sign: "any", example }), description, [
+  return field((typed) => readNotedOrScarf(typed, { sign: "any", example }), asRead("a measure"), description, [
     example,
     "1 in 12",
     "about 62 mm",
@@ -90,15 +102,15 @@ export function measured(description: string, example: string) {
 
 /** What a drawing asks: a nominal value or limits, of any dimension. */
 export function drawn(description: string, examples: readonly string[]) {
-  return field((typed) => readDrawn(typed, examples[0]), description, examples);
+  return field((typed) => readDrawn(typed, examples[0]), "a measure or its limits", description, examples);
 }
 
 /** How far two measures may differ, the same to both sides. */
 export function difference(description: string, example: string) {
-  return field((typed) => readPlusMinus(typed, undefined, example), description, [example]);
+  return field((typed) => readPlusMinus(typed, undefined, example), "a measure after ±", description, [example]);
 }
 
-export const tenths = (description: string, example: string) => field(readTenths, description, [example]);
+export const tenths = (description: string, example: string) => field(readTenths, "tenths", description, [example]);
 
 /** A quantity of one of several dimensions. */
 export function either(
@@ -108,6 +120,7 @@ export function either(
 ) {
   return field(
     (typed): Reading<Measured> => readQuantity(typed, { dimensions, example: examples.join(" or ") }),
+    among(dimensions),
     description,
     examples,
   );
@@ -119,7 +132,12 @@ export function eitherNoted(
   description: string,
   examples: readonly string[],
 ) {
-  return field((typed) => readNoted(typed, { dimensions, example: examples.join(" or ") }), description, examples);
+  return field(
+    (typed) => readNoted(typed, { dimensions, example: examples.join(" or ") }),
+    asRead(among(dimensions)),
+    description,
+    examples,
+  );
 }
 
 /** A percentage from 0 to 100 %. */
@@ -129,35 +147,41 @@ export function share(description: string, example: string) {
 
 export function range(dimension: Dimension, description: string, example: string, sign: Wanted["sign"] = "positive") {
   const most = dimension === "share" ? { most: 1 } : {};
-  return field((typed) => readRange(typed, { dimensions: [dimension], sign, example, ...most }), description, [
-    example,
-  ]);
+  return field(
+    (typed) => readRange(typed, { dimensions: [dimension], sign, example, ...most }),
+    `limits of ${DIMENSIONS[dimension].name}`,
+    description,
+    [example],
+  );
 }
 
 export function plusMinusShare(description: string) {
-  return field((typed) => readPlusMinus(typed, ["share"], "±5 %"), description, ["±5 %"]);
+  return field((typed) => readPlusMinus(typed, ["share"], "±5 %"), "a percentage after ±", description, ["±5 %"]);
 }
 
 export const tolerance = () =>
-  field((typed) => readTolerance(typed), "How far the measure may lie from the drawing's.", [
+  field((typed) => readTolerance(typed), "a tolerance", "How far the measure may lie from the drawing's.", [
     "±0.5 mm",
     "+0.5 mm -0 mm",
   ]);
-export const ratio = (description: string, example: string) => field(readRatio, description, [example]);
-export const slope = () => field(readSlope, "Slope of the grain: rise to length.", ["1 : 18"]);
+export const ratio = (description: string, example: string) => field(readRatio, "a ratio", description, [example]);
+export const slope = () => field(readSlope, "a slope", "Slope of the grain: rise to length.", ["1 : 18"]);
 export const day = (description: string, example = "2025-03-08") =>
-  field(readDay, description, [example], { pattern: "^\\d{4}-\\d{2}-\\d{2}$" });
+  field(readDay, "a day", description, [example], { pattern: "^\\d{4}-\\d{2}-\\d{2}$" });
 export const clock = (description: string, latest = 24) =>
-  field((typed) => readClock(typed, latest), description, ["14:20"]);
+  field((typed) => readClock(typed, latest), "a time of day", description, ["14:20"]);
 /** Of hours of work, which are kept in whole minutes. */
 export const wholeClock = (description: string, latest = 24) =>
-  field((typed) => wholeMinutes(typed, readClock(typed, latest)), description, ["14:20"]);
-export const instant = (description: string) => field(readInstant, description, ["2025-03-08 15:00"]);
+  field((typed) => wholeMinutes(typed, readClock(typed, latest)), "a time of day", description, ["14:20"]);
+export const instant = (description: string) =>
+  field(readInstant, "a day and a time", description, ["2025-03-08 15:00"]);
 export const worked = (description: string, example: string, most?: number) =>
-  field((typed) => readHours(typed, most), description, [example]);
-export const language = () => field(readLanguage, "The language that you write in, by its tag.", ["de", "pt-BR"]);
-export const money = (description: string) => field(readMoney, description, ["84.50 EUR"]);
-export const zone = () => field(readZone, "The time zone of the workshop.", ["Europe/Lisbon", "America/Chicago"]);
+  field((typed) => readHours(typed, most), "hours", description, [example]);
+export const language = () =>
+  field(readLanguage, "a tag", "The language that you write in, by its tag.", ["de", "pt-BR"]);
+export const money = (description: string) => field(readMoney, "an amount in a currency", description, ["84.50 EUR"]);
+export const zone = () =>
+  field(readZone, "a time zone", "The time zone of the workshop.", ["Europe/Lisbon", "America/Chicago"]);
 
 export function count(description: string, example: string, of = "pieces") {
   return field(
@@ -173,6 +197,7 @@ export function count(description: string, example: string, of = "pieces") {
         },
       };
     },
+    "a whole number",
     description,
     [example],
   );

@@ -45,7 +45,7 @@ export function pieceIdOf(description: string) {
 
 /** The path of a file, looked for only once the whole record has been read. */
 export const file = (description: string, example: string) =>
-  field((typed) => ({ value: typed }), description, [example]).register(NAMES, { kind: "file" });
+  field((typed) => ({ value: typed }), "a path", description, [example]).register(NAMES, { kind: "file" });
 
 const ID = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
 const PIECE = /^[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?\/[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?$/;
@@ -95,6 +95,7 @@ export function ownId(description: string, example: string) {
       const fault = idFault(typed, example);
       return fault ? { fault } : { value: typed };
     },
+    "an id",
     description,
     [example],
     { pattern: ID.source, most: LIMITS.idLength },
@@ -115,6 +116,7 @@ export function ownPieceId(description: string) {
         },
       };
     },
+    "the id of a piece",
     description,
     ["B-014/1"],
     { pattern: PIECE.source, most: 2 * LIMITS.idLength + 1 },

@@ -4,10 +4,25 @@ import { EXIT_CODES } from "../options.ts";
 import { localDay } from "../record-folder.ts";
 import type { Surroundings } from "../surroundings.ts";
 import { beginCommand } from "./begin-command.ts";
+import { fieldsCommand } from "./fields-command.ts";
 
 /** The commands by which a record is written. */
 export function addDesk(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
   addBegin(program, surroundings, exit);
+  addFields(program, surroundings, exit);
+}
+
+function addFields(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("fields")
+    .summary("tell all fields of a kind of file")
+    .description(
+      "Tells of each field of a kind of file what it is, an example, what it says, whether it must be there, and which edition shows it first.",
+    )
+    .argument("[kind]", "a kind of file; without it the kinds are listed")
+    .option("--markdown", "all kinds as one page in Markdown")
+    .addHelpText("after", `\nExamples:\n  scarfline fields\n  scarfline fields adhesive\n${EXIT_CODES}`)
+    .action(async (kind, options) => exit(await fieldsCommand(kind, options, surroundings)));
 }
 
 function addBegin(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {

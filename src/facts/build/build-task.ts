@@ -17,7 +17,9 @@ export const buildTaskSchema = block({
     paid: part("by paid help"),
     assembly: part("by amateurs, putting together"),
     fabrication: part("by amateurs, making parts"),
-  }).optional(),
+  })
+    .meta({ description: "Who did how much of it, in tenths." })
+    .optional(),
 });
 
 /** A task of building, one point. A task without credit does not apply to this aircraft. */

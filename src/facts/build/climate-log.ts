@@ -39,9 +39,9 @@ function readLoggerZone(typed: string): Reading<string> {
 export const climateSchema = block({
   file: file("The logger's file, or several of one form with * for what differs in their names.", "shop-*.csv"),
   title: words("Where the logger hangs.", "Over the bench, 1.5 m up").optional(),
-  time: field(readForm, "The form of the stamps.", [FORM, "MM/DD/YYYY hh:mm A"]).optional(),
+  time: field(readForm, "a form of stamps", "The form of the stamps.", [FORM, "MM/DD/YYYY hh:mm A"]).optional(),
   time_column: words("The header of the column with the stamps.", "Logged at").optional(),
-  zone: field(readLoggerZone, "The zone that the logger's clock ran in.", [
+  zone: field(readLoggerZone, "a zone", "The zone that the logger's clock ran in.", [
     "local",
     "UTC",
     "+01:00",
@@ -54,11 +54,15 @@ export const climateSchema = block({
   temperature: block({
     column: words("Its header, as spelt in the file.", "Ch 1").optional(),
     unit: choice(["°C", "°F", "K"], "Its unit.").optional(),
-  }).optional(),
+  })
+    .meta({ description: "The column with temperatures." })
+    .optional(),
   humidity: block({
     column: words("Its header, as spelt in the file.", "Ch 2").optional(),
     unit: choice(["%"], "Its unit.").optional(),
-  }).optional(),
+  })
+    .meta({ description: "The column with relative humidity." })
+    .optional(),
   delimiter: choice([",", ";", "tab"], "What parts the cells.").optional(),
   decimal: choice([".", ","], "The decimal mark.").optional(),
   gap: quantity(

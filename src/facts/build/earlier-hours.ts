@@ -21,7 +21,9 @@ export const earlierHoursSchema = block({
     time: column("with how long it took", "Stunden"),
     assembly: column("with the assembly", "Baugruppe"),
     source: column("that says where the line comes from", "Seite"),
-  }).optional(),
+  })
+    .meta({ description: "What the columns of the table are called, where they have other headings." })
+    .optional(),
   unread: list(
     words("The header of a column that holds nothing of these.", "Weather"),
     "Columns that are passed over.",

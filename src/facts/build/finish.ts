@@ -22,7 +22,9 @@ export const finishSchema = block({
   recoat: block({
     after: time("No sooner than this after the coat before.", "4 h").optional(),
     within: time("No later than this after the coat before.", "24 h").optional(),
-  }).optional(),
+  })
+    .meta({ description: "When the next coat may follow." })
+    .optional(),
   dry: time("How long it dries before it may be closed in, covered or loaded.", "24 h").optional(),
   shelf_life: time("How long a lot keeps from the day it is received.", "365 d").optional(),
 });

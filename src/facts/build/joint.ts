@@ -13,7 +13,9 @@ export const jointSchema = block({
   at: block({
     x: share("From the left edge of the drawing.", "31 %"),
     y: share("From the top edge of the drawing.", "42 %"),
-  }).optional(),
+  })
+    .meta({ description: "Where its mark stands on the assembly's drawing." })
+    .optional(),
   area: quantity({ dimension: "area" }, "Area of the glue line.").optional(),
   structure: choice(
     ["primary", "secondary"],

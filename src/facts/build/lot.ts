@@ -38,7 +38,9 @@ export const lotSchema = block({
     rings: range("per length", "Growth rings.", "at least 6 /in").optional(),
     density: range("density", "Its density.", "at least 360 kg/m³").optional(),
     moisture: range("share", "Moisture when it came.", "8 % to 14 %").optional(),
-  }).optional(),
+  })
+    .meta({ description: "What the drawings ask of timber." })
+    .optional(),
 });
 
 /** What the drawings ask of the timber of a lot; the slope is the steepest. */

@@ -1,6 +1,6 @@
 /** Someone who stands in the record. */
 import type * as z from "zod";
-import { type Decisions, person, show, where } from "../decisions.ts";
+import { type Decisions, person, show, where, withheldAs } from "../decisions.ts";
 import { audience, block, choice, words } from "../field.ts";
 import { ownId } from "../id.ts";
 import type { Audience, Path, Placed } from "../values.ts";
@@ -48,7 +48,9 @@ export function personOf(spec: z.output<typeof personSchema>, path: Path, of: So
 export const personShown: Decisions<Person> = {
   id: person,
   place: show,
-  name: (name, seer, { publicName }) => (seer.may("names") ? name : publicName),
+  name: withheldAs("names", (name: string, seer: Visibility, { publicName }: Person) =>
+    seer.may("names") ? name : publicName,
+  ),
   publicName: show,
   role: show,
   audience: show,

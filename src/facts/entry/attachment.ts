@@ -1,7 +1,7 @@
 /** A paper that belongs to a day. */
 import type * as z from "zod";
 import type { Place } from "../../problem.ts";
-import { type Decisions, show } from "../decisions.ts";
+import { type Decisions, show, withheldAs } from "../decisions.ts";
 import { audience, block, words } from "../field.ts";
 import { file } from "../id.ts";
 import type { InEntry } from "../typing.ts";
@@ -28,5 +28,7 @@ export function attachmentOf(spec: z.output<typeof attachmentSchema>, path: Path
 
 export const attachmentShown: Decisions<Attachment> = { place: show, file: show, title: show, audience: show };
 
-export const isAttachmentShown = (one: Attachment, seer: Visibility): boolean =>
-  seer.may("attachments") && isFileShown(one, seer);
+export const isAttachmentShown = withheldAs(
+  "attachments",
+  (one: Attachment, seer: Visibility): boolean => seer.may("attachments") && isFileShown(one, seer),
+);

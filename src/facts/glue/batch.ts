@@ -55,14 +55,16 @@ export const batchSchema = block({
       "Of the surfaces that were glued.",
     ).optional(),
     wood: noted({ dimension: "temperature", sign: "any", example: "17.5 °C" }, "Of the wood within.").optional(),
-  }).optional(),
+  })
+    .meta({ description: "How warm and damp it was at the bench." })
+    .optional(),
   moisture: notedShare("Moisture of the wood, by a meter.", "10.5 %", ["9 to 11 %"]).optional(),
   timber: list(
     idOf("lot", "A timber or plywood lot.", "S-2"),
     "The lots that the glued parts were made from.",
   ).optional(),
   joints: list(idOf("joint", "A joint.", "TP-J03"), "The joints it went into.").optional(),
-  glue_up: shortly(glueUpSchema, glueUpInWords).optional(),
+  glue_up: shortly(glueUpSchema.meta({ description: "How it was glued up." }), glueUpInWords).optional(),
   pieces: shortly(
     list(
       pieceSchema,

@@ -12,10 +12,12 @@ const AMOUNT = {
 };
 
 export const componentSchema = (name: string, example: string) =>
-  block({ lot: idOf("lot", `The lot of the ${name}.`, example).optional(), ...AMOUNT });
+  block({ lot: idOf("lot", `The lot of the ${name}.`, example).optional(), ...AMOUNT }).meta({
+    description: `The ${name} that went in.`,
+  });
 
 /** Water comes in no lot. */
-export const waterSchema = () => block(AMOUNT);
+export const waterSchema = () => block(AMOUNT).meta({ description: "The water that went in." });
 
 /** What one component of a mix was: from which lot and how much, by mass or by volume. */
 export interface Component {

@@ -42,13 +42,17 @@ export const stageNumber = () =>
       const reading = readStage(typed);
       return "fault" in reading ? reading : { value: reading.value.number };
     },
+    "a whole number",
     "The number of a stage.",
     ["2"],
   );
 
 export const stageSchema = block({
   joint: idOf("joint", "A joint that is glued in stages.", "WG-J12"),
-  stage: field(readStage, "Which stage was glued, and of how many where that is known.", ["1 of 3", "2"]),
+  stage: field(readStage, "a number, and of how many", "Which stage was glued, and of how many where that is known.", [
+    "1 of 3",
+    "2",
+  ]),
   batches: list(
     idOf("batch", "A batch that is in this joint.", "B-031"),
     "The batches that glued it; without it all those of this entry that went into the joint.",

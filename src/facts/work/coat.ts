@@ -22,7 +22,9 @@ export const coatSchema = block({
       "19 to 21 °C",
     ]).optional(),
     humidity: notedShare("Relative humidity of the air then.", "52 %", ["48 to 55 %"]).optional(),
-  }).optional(),
+  })
+    .meta({ description: "How warm and damp it was." })
+    .optional(),
   bare: words("What was kept bare for gluing.", "Glue margins, under tape").optional(),
   stripped: words("How all that stood there was taken off before it.", "Sanded back to the wood").optional(),
   departure: idOf(

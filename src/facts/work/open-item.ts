@@ -18,6 +18,7 @@ const openItemSchema = block({
       const fault = HOLD_KINDS.some((kind) => kind === typed) ? undefined : idFault(typed, "close-up");
       return fault ? { fault } : { value: typed };
     },
+    "an id, or a kind of hold point",
     "What may not happen before it is done: a hold point's id, or next skin, close-up, covering, first load or flight.",
     ["close-up"],
   ).optional(),
