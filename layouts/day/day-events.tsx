@@ -4,6 +4,7 @@ import { stagesOpened } from "../../src/pages/evidence/verdict-words.ts";
 import { ended } from "../../src/words/lists.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { DayWeights } from "./day-weights.tsx";
+import { PostCures } from "./post-cures.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { Noted } from "../shell/page.tsx";
 import { To, ToEach } from "../shell/link.tsx";
@@ -16,6 +17,7 @@ export function DayEvents(props: SheetProps): JSX.Element {
     <>
       <Inspections {...props} />
       <Thermometers {...props} />
+      <PostCures {...props} />
       <Tests {...props} />
       <Measurements {...props} />
       <DayWeights {...props} />

@@ -34,6 +34,7 @@ export const RULES: { readonly [id in RuleId]: Source } = {
   "working-life": FROM_SHEET,
   spread: FROM_SHEET,
   "glue-up": AC_43_13_GLUING,
+  "post-cure": FROM_SHEET,
   "service-heat": FROM_SHEET,
   "test-pieces": AC_43_13_SAMPLE,
   "sample-wood": AC_43_13_SAMPLE,

@@ -41,6 +41,7 @@ export type { GlueUp } from "./glue/glue-up.ts";
 export type { InUse } from "./glue/in-use.ts";
 export type { Method } from "./glue/method.ts";
 export type { Piece } from "./glue/piece.ts";
+export type { PostCure } from "./glue/post-cure.ts";
 export type { Recall } from "./glue/recall.ts";
 export type { Rejection } from "./glue/rejection.ts";
 export type { Rework } from "./glue/rework.ts";

@@ -72,4 +72,17 @@ export const SESSION = {
       '+     glue_up: { spread: "14:30", on: "14:25" }',
     ],
   },
+  "heated-when": {
+    title: "A heating that ends when it cannot have",
+    happened: "Joints are said to have been heated until before they were warm, or until after the day of the entry.",
+    why: "How long they were warm is reckoned from the one to the other.",
+    mend: "Correct the times, or note it in the entry of the day on which it ended.",
+    example: [
+      "@ entries/2025-03-15-pieces.md",
+      "- tests:",
+      "+ post_cures:",
+      '+   - { joints: [SP-J01], temperature: 60 °C, from: "2025-03-15 09:00", to: "2025-03-14 09:00" }',
+      "+ tests:",
+    ],
+  },
 } as const satisfies Explained;

@@ -170,6 +170,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
     batches: [],
     tests: [],
     thermometer: [],
+    postCures: [],
     measurements: [],
     weighed: [],
     fitted: [],

@@ -22,6 +22,7 @@ const PAGE: readonly Because[] = [
     "entries.weighed.day",
     "entries.coats.day",
     "entries.thermometer.entry",
+    "entries.postCures.entry",
   ],
 ];
 
@@ -60,6 +61,7 @@ const APPENDIX: readonly Because[] = [
     "adhesives.cure",
     "adhesives.shelfLife",
     "adhesives.service",
+    "adhesives.postCure",
     "adhesives.storage",
     "adhesives.body",
     "finishes.*",
@@ -103,7 +105,7 @@ const APPENDIX: readonly Because[] = [
   ],
   ["batches that stand by it say so", "entries.inUse.*"],
   [ONLINE, "adhesives.asks.*", "assemblies.joints.asks.*"],
-  ["findings tell what it shows of a cure", "entries.thermometer.*"],
+  ["findings tell what it shows of a cure", "entries.thermometer.*", "entries.postCures.*"],
   ["the day is told, in the row of its joint", "entries.stages.entry", "entries.stages.joint"],
   ["its hold point stands above it", "entries.inspections.holdPoint"],
   ["the day is told", "entries.cuts.entry"],
@@ -170,7 +172,7 @@ const LEDGER: readonly Because[] = [
     "entries.batches.glueUp.*",
   ],
   ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
-  ["findings tell what it shows of a cure", "entries.thermometer.*"],
+  ["findings tell what it shows of a cure", "entries.thermometer.*", "entries.postCures.*"],
   ["it is the language of prose, of which a ledger has none", "aircraft.language"],
   ["what it asks for is told with hold points and joints", "aircraft.firstFlight"],
   ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
@@ -216,6 +218,7 @@ export const NOT_IN_THE_DEMO: readonly Because[] = [
     "entries.batches.water.volume",
   ],
   ["nothing that was put on was taken off", "entries.coats.stripped"],
+  ["no sheet of the demo asks that joints are heated", "adhesives.postCure", "entries.postCures.*"],
   ["the aircraft is not far enough to stand on scales", "entries.scales.*"],
   [
     "the rules that ask for it came after the demo's story was written; examples of the schemas show it",

@@ -52,3 +52,25 @@ export const glueUp = (lot: string, say: Say, number: Measure): Value => ({
   resin: number("warmth of the resin", "°C", 19),
   mixed_for: number("how long it was mixed", "min", 3),
 });
+
+/** What a thermometer showed that day, and a joint that was heated. */
+export const warmth = (day: string, say: Say, number: Measure, joint: string): { readonly [key: string]: Value } => ({
+  thermometer: [
+    {
+      from: `${day} 08:00`,
+      to: `${day} 20:00`,
+      least: number("least on the thermometer", "°C", 18),
+      greatest: number("greatest on the thermometer", "°C", 22),
+      note: say("note on a thermometer"),
+    },
+  ],
+  post_cures: [
+    {
+      joints: [joint],
+      temperature: number("how warm a joint was", "°C", 61),
+      from: `${day} 18:00`,
+      to: `${day} 22:00`,
+      note: say("note on a heating"),
+    },
+  ],
+});

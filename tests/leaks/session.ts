@@ -2,7 +2,7 @@
 import type { Audience } from "../../src/facts/types.ts";
 import { clipOf } from "./clips.ts";
 import { file, some, type Value } from "./files.ts";
-import { coats, glueUp } from "./glue-up.ts";
+import { coats, glueUp, warmth } from "./glue-up.ts";
 import { attachments, type Ground, inBoth, type Made, type MadeTrial, partFitted, prose, WHO } from "./ground.ts";
 import { type Form, pictureOf } from "./pictures.ts";
 import { narrowest, type Words } from "./words.ts";
@@ -74,7 +74,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         ...otherGlue(batch, lot, number),
       ],
       stages: [{ joint, stage: "1 of 2", batches: [batch], complete: "yes", note: say("note on a stage") }],
-      thermometer: [thermometer(words, where, audience, day)],
+      ...warmth(day, say, number, joint),
       measurements: [
         {
           what: measured,
@@ -234,19 +234,6 @@ const pieceTyped = (words: Words, where: string, piece: PieceMade, lot: (kind: s
   note: words.say(`${where}: note on a piece`, piece.audience),
   ...(piece.trial === undefined ? {} : { trial: piece.trial.id, preparation: piece.trial.preparation }),
 });
-
-function thermometer(words: Words, where: string, audience: Audience, day: string): Value {
-  const reading = (what: string, whole: number): string =>
-    `${words.number(`${where}: ${what} on the thermometer`, audience, whole)} °C`;
-  const note = words.say(`${where}: note on a thermometer`, audience);
-  return {
-    from: `${day} 08:00`,
-    to: `${day} 20:00`,
-    least: reading("least", 18),
-    greatest: reading("greatest", 22),
-    note,
-  };
-}
 
 /** On what paper something was accepted, and on what condition; told where a finding rests on it. */
 export const paper = (words: Words, where: string, audience: Audience): { reference: string; condition: string } => ({

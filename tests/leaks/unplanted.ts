@@ -79,6 +79,7 @@ export const UNPLANTED: readonly Because[] = [
     "entry.amends.batches.*",
     "entry.amends.tests.*",
     "entry.amends.thermometer.*",
+    "entry.amends.post_cures.*",
     "entry.amends.measurements.*",
     "entry.amends.fitted.*",
     "entry.amends.coats.*",

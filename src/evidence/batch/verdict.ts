@@ -10,6 +10,7 @@ import { dewPointRule, shopHumidity, shopTemperature } from "./climate.ts";
 import { glueUpRule } from "./glue-up.ts";
 import { lotInDate, lotKnown, lotRecalled, lotsOf, timberGrade } from "./lots.ts";
 import { mixRatioRule } from "./mix-ratio.ts";
+import { postCureRule } from "./post-cure.ts";
 import { woodMoisture } from "./moisture.ts";
 import { testPieces } from "./pieces.ts";
 import { sampleWood } from "./sample.ts";
@@ -36,6 +37,7 @@ const RULES: readonly BatchRule[] = [
   spreadRule,
   glueUpRule,
   cureTemperature,
+  postCureRule,
   serviceHeat,
   testPieces,
   sampleWood,

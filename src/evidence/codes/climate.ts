@@ -55,7 +55,23 @@ interface Heat extends Asked {
   readonly greatest: number;
 }
 
+/** Of one joint, s; what was found and asked as typed. */
+interface Heated {
+  readonly joint: string;
+  readonly found: string;
+  readonly lasted: number;
+}
+
+interface HeatAsked {
+  readonly temperature: string;
+  readonly time: string;
+}
+
 export interface ClimateValues {
+  "post-cure/not-noted": HeatAsked & { readonly joint: string };
+  "post-cure/done": Heated;
+  "post-cure/estimate": Heated & HeatAsked;
+  "post-cure/outside": Heated & HeatAsked;
   "service-heat/below": Heat;
   "service-heat/below-in-part": Heat;
   "service-heat/above": Heat & { readonly limit: number };

@@ -24,6 +24,8 @@ export interface LimitValues {
   "limit/measured": { readonly asked: string; readonly isSlope: boolean };
   /** As typed on the lot. */
   "limit/timber-asked": { readonly what: "grain slope" | "rings" | "density" | "moisture"; readonly asked: string };
+  /** As typed. */
+  "limit/post-cure": { readonly temperature: string; readonly time: string };
   "limit/service": Asked;
   /** After the coat before. */
   "limit/recoat-after": Asked;

@@ -16,6 +16,7 @@ export type RuleId =
   | "working-life"
   | "spread"
   | "glue-up"
+  | "post-cure"
   | "service-heat"
   | "test-pieces"
   | "sample-wood"

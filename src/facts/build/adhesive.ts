@@ -63,6 +63,12 @@ export const adhesiveSchema = block({
     { dimension: "temperature", sign: "any", example: "60 °C" },
     "The greatest temperature it may see once it is cured.",
   ).optional(),
+  post_cure: block({
+    temperature: range("temperature", "How warm the joint is kept,", "55 °C to 65 °C", "any"),
+    time: quantity({ dimension: "duration", example: "4 h" }, "and at least for how long."),
+  })
+    .meta({ description: "Heating that the sheet asks for once it is glued." })
+    .optional(),
   storage: range("temperature", "Temperature at which its parts are kept.", "10 °C to 25 °C", "any").optional(),
   shelf_life: quantity(
     { dimension: "duration", example: "730 d" },
@@ -95,6 +101,8 @@ export interface Adhesive extends Placed {
   readonly cure: readonly { readonly temperature: Quantity; readonly time: Quantity }[];
   /** The greatest temperature it may see once it is cured, °C. */
   readonly service?: Quantity;
+  /** Heating that the sheet asks for once it is glued. */
+  readonly postCure?: { readonly temperature: Range; readonly time: Quantity };
   /** Temperature at which its parts are kept, °C. */
   readonly storage?: Range;
   readonly shelfLife?: Quantity;
@@ -127,6 +135,7 @@ export function adhesiveOf(filed: SoundFile<z.output<typeof adhesiveSchema>>): A
     humidity: spec.humidity,
     cure: (spec.cure ?? []).map((row) => ({ temperature: quantityOf(row.temperature), time: quantityOf(row.time) })),
     service: maybe(spec.service),
+    postCure: spec.post_cure && { temperature: spec.post_cure.temperature, time: quantityOf(spec.post_cure.time) },
     storage: spec.storage,
     shelfLife: maybe(spec.shelf_life),
     woodMoisture: spec.wood_moisture,
@@ -155,6 +164,7 @@ export const adhesiveShown: Decisions<Adhesive> = {
   humidity: show,
   cure: show,
   service: show,
+  postCure: show,
   storage: show,
   shelfLife: show,
   woodMoisture: show,

@@ -6,6 +6,7 @@ import { cutAmended, cutSchema } from "../glue/cut.ts";
 import { inUseAmended, inUseSchema } from "../glue/in-use.ts";
 import { recallAmended, recallSchema } from "../glue/recall.ts";
 import { rejectionAmended, rejectionSchema } from "../glue/rejection.ts";
+import { postCureAmended, postCureSchema } from "../glue/post-cure.ts";
 import { reworkAmended, reworkSchema } from "../glue/rework.ts";
 import { stageAmended, stageSchema } from "../glue/stage.ts";
 import { testAmended, testSchema } from "../glue/test.ts";
@@ -49,6 +50,7 @@ const shape = {
     thermometerSchema,
     "Readings of a thermometer of least and greatest, each for the time since it was set.",
   ).optional(),
+  post_cures: list(postCureSchema, "Joints that were heated after gluing.").optional(),
   measurements: list(measurementSchema, "What was measured.").optional(),
   weighed: list(weighingSchema, "Parts weighed on the way.").optional(),
   scales: scalesSchema.meta({ description: "The aircraft on its scales." }).optional(),
@@ -82,6 +84,7 @@ export const entryAmended: AmendingOf<typeof shape> = {
   stages: stageAmended,
   tests: testAmended,
   thermometer: thermometerAmended,
+  post_cures: postCureAmended,
   measurements: measurementAmended,
   weighed: weighingAmended,
   scales: scalesAmended,

@@ -20,6 +20,7 @@ import { type Inspection, inspectionOf, inspectionShown } from "../work/inspecti
 import { type Measurement, measurementOf, measurementShown } from "../work/measurement.ts";
 import { isOpenItemShown, type OpenItem, openItemOf, openItemShown } from "../work/open-item.ts";
 import { type OnScales, scalesOf, scalesShown } from "../work/scales.ts";
+import { type PostCure, postCureOf, postCureShown } from "../glue/post-cure.ts";
 import { type Thermometer, thermometerOf, thermometerShown } from "../work/thermometer.ts";
 import { type Weighing, weighingOf, weighingShown } from "../work/weighing.ts";
 import { type Amendment, amendmentShown, isAmendmentShown } from "./amendment.ts";
@@ -49,6 +50,7 @@ export interface Entry extends Placed {
   readonly batches: readonly Batch[];
   readonly tests: readonly PieceTest[];
   readonly thermometer: readonly Thermometer[];
+  readonly postCures: readonly PostCure[];
   readonly measurements: readonly Measurement[];
   readonly weighed: readonly Weighing[];
   readonly scales?: OnScales;
@@ -94,6 +96,7 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
     batches: all(["batches"], spec.batches, batchOf),
     tests: all(["tests"], spec.tests, testOf),
     thermometer: all(["thermometer"], spec.thermometer, thermometerOf),
+    postCures: all(["post_cures"], spec.post_cures, postCureOf),
     measurements: all(["measurements"], spec.measurements, measurementOf),
     weighed: all(["weighed"], spec.weighed, weighingOf),
     scales: spec.scales && scalesOf(spec.scales, ["scales"], of),
@@ -146,6 +149,7 @@ export const entryShown: Decisions<Entry> = {
   batches: each(batchShown),
   tests: each(testShown, isTestShown),
   thermometer: each(thermometerShown),
+  postCures: each(postCureShown),
   measurements: each(measurementShown),
   weighed: each(weighingShown),
   scales: part(scalesShown),

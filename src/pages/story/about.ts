@@ -49,6 +49,10 @@ export function limitsOfAdhesive(adhesive: Adhesive, units: Units): Limit[] {
     ...limit("Shop temperature", temperature?.typed),
     ...limit("Humidity", humidity?.typed),
     ...limit("Storage", adhesive.storage?.typed),
+    ...limit(
+      "Heated after gluing",
+      adhesive.postCure && `${adhesive.postCure.temperature.typed} for ${adhesive.postCure.time.typed}`,
+    ),
     ...limit("Service", adhesive.service?.typed),
     ...limit("Moisture of the wood", woodMoisture?.typed),
     ...limit(

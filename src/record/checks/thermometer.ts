@@ -1,15 +1,41 @@
-/** Readings of a thermometer of least and greatest. */
+/** Readings of a thermometer of least and greatest, and joints that were heated. */
 import { Zone } from "../../facts/time/zone.ts";
 import { checkClock, isBefore } from "./days.ts";
-import { type CheckContext, type EntryFile, report, soundOf } from "./context.ts";
+import { type CheckContext, type EntryFile, expectId, report, soundOf } from "./context.ts";
 
 type Reading = NonNullable<EntryFile["spec"]["thermometer"]>[number];
 
 export function checkThermometers(context: CheckContext): void {
   const timeZone = soundOf(context, "aircraft")[0]?.spec.time_zone;
   const zone = timeZone === undefined ? undefined : Zone.of(timeZone);
-  for (const filed of soundOf(context, "entry"))
+  for (const filed of soundOf(context, "entry")) {
     (filed.spec.thermometer ?? []).forEach((reading, index) => checkReading(context, filed, index, reading, zone));
+    (filed.spec.post_cures ?? []).forEach((heated, index) => checkHeated(context, filed, index, heated, zone));
+  }
+}
+
+type Heated = NonNullable<EntryFile["spec"]["post_cures"]>[number];
+
+function checkHeated(
+  context: CheckContext,
+  filed: EntryFile,
+  index: number,
+  { joints, from, to }: Heated,
+  zone: Zone | undefined,
+): void {
+  const path = ["post_cures", index];
+  joints.forEach((joint, at) => expectId(context, filed, [...path, "joints", at], ["joint"], joint));
+  checkClock(context, filed, [...path, "from"], from.clock, zone, from.day);
+  checkClock(context, filed, [...path, "to"], to.clock, zone, to.day);
+  const isBackwards = !isBefore(from, to, zone);
+  if (!isBackwards && to.day <= filed.spec.date) return;
+  report(context, filed, [...path, "to"], {
+    code: "heated-when",
+    message: isBackwards ? "the heat was taken away before it was reached" : "it ended after the day of this entry",
+    expected: isBackwards ? `a time after ${from.typed}` : `a time on ${filed.spec.date} or before`,
+    found: to.typed,
+    mend: isBackwards ? "correct one of the two times" : "note it in the entry of the day on which it ended",
+  });
 }
 
 function checkReading(

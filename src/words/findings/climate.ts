@@ -10,6 +10,12 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "service-heat/below-in-part": (v, { units }) => `${heat(v, units)} where it was logged; the rest is not known.`,
   "service-heat/above": ({ greatest, limit, asked }) =>
     `Since it was closed the shop was logged at ${apart(greatest, limit, 1)} °C, above the ${asked} that the sheet lets cured adhesive see, if the part stood where the logger hangs.`,
+  "post-cure/not-noted": ({ joint, temperature, time }) =>
+    `That ${joint} was heated after gluing is not noted; the sheet asks ${temperature} for ${time}.`,
+  "post-cure/done": (v) => `${heated(v)}.`,
+  "post-cure/estimate": (v) =>
+    `${heated(v)}, which is only an estimate; the sheet asks ${v.temperature} for ${v.time}.`,
+  "post-cure/outside": (v) => `${heated(v)}; the sheet asks ${v.temperature} for ${v.time}.`,
   "shop-temperature/not-noted": () => "The temperature of the shop is not noted.",
   "shop-temperature/estimate": ({ found }) =>
     `The temperature of the shop is only an estimate (${found}), which shows nothing.`,
@@ -68,6 +74,9 @@ const loggedWarmth = ({ least, greatest }: ClimateValues["shop-temperature/logge
 
 const loggedDamp = ({ least, greatest }: ClimateValues["shop-humidity/logged"]): string =>
   `The logger read ${percent(least, 0)} to ${percent(greatest, 0)} while it was glued`;
+
+const heated = ({ joint, found, lasted }: ClimateValues["post-cure/done"]): string =>
+  `${joint} was heated at ${found} for ${span(lasted)}`;
 
 const lower = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 

@@ -21,6 +21,7 @@ export const LIMITS: Sentences<LimitValues & WarmthValues> = {
     what === "grain slope" ? `slope of grain no more than ${asked}` : `${what} ${asked}`,
   "limit/grain-slope": ({ length }) => `slope of grain of spruce no more than 1 in ${length}`,
   "limit/storage": ({ asked }) => `kept at ${asked}`,
+  "limit/post-cure": ({ temperature, time }) => `heated at ${temperature} for at least ${time}`,
   "limit/service": ({ asked }) => `at most ${asked} once it is cured`,
   "limit/recoat-after": ({ asked }) => `no sooner than ${asked} after the coat before`,
   "limit/recoat-within": ({ asked }) => `no later than ${asked} after the coat before`,

@@ -51,9 +51,13 @@ export const RULES: Sentences<RuleValues> = {
   "rule/lot-storage": () =>
     "From the day a lot of adhesive came until the batch was mixed, the shop's logger stayed within the temperatures at which the data sheet keeps it. Readings outside, and time that was not logged, are a caution: " +
     "the record does not say where the lot stood.",
+  "title/post-cure": () => "Heated after gluing",
+  "rule/post-cure": () =>
+    "Where the data sheet asks that joints are heated once they are glued, each joint was, after it was closed, as warm and as long as it asks. What is asked and not noted is not shown; nor is what was too cool, too short or too hot, " +
+    "and too hot is not mended by heating again.",
   "title/service-heat": () => "Heat after the cure",
   "rule/service-heat": () =>
-    "Since the joint was closed, up to the day before the record's last, the shop's logger stayed at or below the temperature that the data sheet lets cured adhesive see. Above it, and time that was not logged, is a caution: " +
+    "Since the joint was closed, up to the day before the record's last, the shop stayed by logger and thermometer at or below the temperature that the data sheet lets cured adhesive see. Above it, and time that was not logged, is a caution: " +
     "the part may have stood elsewhere, or in the sun.",
   "title/spread": () => "Enough to spread",
   "rule/spread": () =>

@@ -74,6 +74,7 @@ export function methodsOf(base: Base): { adhesives: Adhesive[]; finishes: Finish
         humidity: range(say(), undefined, 0.7),
         cure: [{ temperature: some(celsius("20")), time: some(d("2")) }],
         service: some(celsius("55")),
+        postCure: { temperature: range(say(), 55, 65), time: some(d("1")) },
         storage: range(say(), 5, 30),
         shelfLife: some(d("365")),
         woodMoisture: range(say(), 0.08, 0.12),

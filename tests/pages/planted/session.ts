@@ -13,6 +13,7 @@ import type {
   Piece,
   Quantity,
   Stage,
+  PostCure,
   Thermometer,
 } from "../../../src/facts/types.ts";
 import { batch, cut, departure, entry, measurement, openItem, piece } from "../../evidence/make.ts";
@@ -78,6 +79,7 @@ export function session(ground: Ground, at: number): Session {
     visits: [hoursLine(ground, audience)],
     inUse: inUse(ground, audience),
     thermometer: [thermometer(ground, audience, of)],
+    postCures: [postCure(ground, audience, of)],
     measurements: [
       measurement({
         ...of,
@@ -320,6 +322,18 @@ function hoursLine({ say, pick, people }: Ground, audience: Audience): HoursLine
     where: say(audience),
     note: say(audience),
     assembly: "wing",
+  };
+}
+
+function postCure({ say, pick }: Ground, audience: Audience, { entry: id, day: read }: Of): PostCure {
+  return {
+    place,
+    entry: id,
+    joints: [pick("W-1", "W-2", "W-3")],
+    temperature: worded(celsius("60"), say(audience)),
+    from: { ...moment(read, "18:00"), typed: say(audience) },
+    to: { ...moment(read, "22:00"), typed: say(audience) },
+    note: say(audience),
   };
 }
 
