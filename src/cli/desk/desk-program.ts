@@ -1,15 +1,31 @@
 import { type Command, Option } from "commander";
 import { questions } from "../../desk/begin/questions.ts";
-import { EXIT_CODES } from "../options.ts";
+import { content, day, EXIT_CODES, RECORD } from "../options.ts";
 import { localDay } from "../record-folder.ts";
 import type { Surroundings } from "../surroundings.ts";
 import { beginCommand } from "./begin-command.ts";
+import { dueCommand } from "./due-command.ts";
 import { fieldsCommand } from "./fields-command.ts";
 
 /** The commands by which a record is written. */
 export function addDesk(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
   addBegin(program, surroundings, exit);
+  addDue(program, surroundings, exit);
   addFields(program, surroundings, exit);
+}
+
+function addDue(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("due")
+    .summary("what may be broken today, what expires, what is open")
+    .description(
+      "Tells which test pieces may be broken, which lots are near their last day, which hold point is next and what it lacks, and what is open. Writes nothing.",
+    )
+    .argument(...RECORD)
+    .addOption(content())
+    .addOption(new Option("--on <YYYY-MM-DD>", "the day that is asked about; without it today").argParser(day))
+    .addHelpText("after", `\nExamples:\n  scarfline due\n  scarfline due --on 2026-12-01\n${EXIT_CODES}`)
+    .action(async (record, options) => exit(await dueCommand({ ...options, record }, surroundings)));
 }
 
 function addFields(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {

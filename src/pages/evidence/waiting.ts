@@ -16,6 +16,7 @@ export interface WaitingRow {
   readonly sortBy: string;
   readonly now: boolean;
   readonly by: string;
+  readonly readyBy: Cure["readyBy"];
 }
 
 /** By batch and least cure, the first that may be broken first. */
@@ -52,6 +53,7 @@ function rowOf(
     sortBy: hour,
     now: cure.readyBy !== "withheld" && untilOf(cure) < end,
     by: byWords(say, cure),
+    readyBy: cure.readyBy,
     from: `${dateShort(hour.slice(0, 10))}, ${hour.slice(11)}`,
   };
 }
