@@ -24,7 +24,7 @@ export function programFor(surroundings: Surroundings, exit: (code: number) => v
     .showHelpAfterError("For help: scarfline --help")
     .addHelpText(
       "after",
-      `\nExamples:\n  scarfline begin ~/build-record\n  scarfline check\n  scarfline due\n  scarfline build\n  scarfline preview\n  scarfline seal\n  scarfline bag --out ~/archive\n${EXIT_CODES}`,
+      `\nExamples:\n  scarfline begin ~/build-record\n  scarfline check\n  scarfline entry\n  scarfline due\n  scarfline build\n  scarfline preview\n  scarfline seal\n  scarfline bag --out ~/archive\n${EXIT_CODES}`,
     );
   addDesk(program, surroundings, exit);
   addBuild(program, surroundings, exit);

@@ -1,4 +1,5 @@
-/** A file of the record as it is written: facts as YAML by the library, what may still be said of it as comments, and prose. */
+/** A file of the record as it is written: facts as YAML by the library, and what may still be said as comments. */
+import { plainly } from "../problem.ts";
 import { stringify, type Tags } from "yaml";
 
 /** Plain data: text, lists and blocks. */
@@ -6,13 +7,14 @@ export type Facts = { readonly [key: string]: Fact };
 type Fact = string | readonly Fact[] | Facts;
 
 /**
+ * `within` are comments that belong to the last of the facts, and are as far to the right as it is.
  * Whatever an older reader of YAML would take for something else than text (`no`, `12:30`, `null`) stands in quotation
  * marks, so that each editor reads the same.
  */
-export function fileText(facts: Facts, remarks: readonly string[], body = ""): string {
+export function fileText(facts: Facts, remarks: readonly string[], within: readonly string[] = []): string {
   const yaml = stringify(facts, { version: "1.1", lineWidth: 0, customTags: (tags) => tags.filter(isNoDay) });
-  const comments = remarks.map((line) => `${`# ${line}`.trimEnd()}\n`).join("");
-  return `---\n${yaml}${comments}---\n${body}`;
+  const comments = remarks.map((line) => `${`# ${plainly(line)}`.trimEnd()}\n`).join("");
+  return `---\n${yaml}${within.map((line) => `${plainly(line)}\n`).join("")}${comments}---\n`;
 }
 
 /** Days stand as they are typed everywhere else. */

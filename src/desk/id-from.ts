@@ -2,7 +2,10 @@ import { idFault } from "../facts/id.ts";
 
 const LONGEST = 60;
 
-/** An id made of words, as those who type ids make them: `Rear spar` becomes `rear-spar`. Without a letter that an id may have, `otherwise`. */
+/**
+ * An id made of words, as those who type ids make them: `Rear spar` becomes `rear-spar`. Without a letter that an id may
+ * have, `otherwise`.
+ */
 export function idFrom(words: string, otherwise: string): string {
   const small = words
     .toLowerCase()

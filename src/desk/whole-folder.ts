@@ -24,8 +24,8 @@ function refuseWithoutParent(folder: string): readonly [] {
 }
 
 /**
- * Writes files beside a folder and, if `isSound` says so of them, puts them into it. A new folder is there whole in one step. Into
- * one that stands the `last` file comes last, so that what a killed command left is nothing yet.
+ * Writes files beside a folder and, if `isSound` says so of them, puts them into it. A new folder is there whole in one
+ * step. Into one that stands the `last` file comes last, so that what a killed command left is nothing yet.
  */
 export async function writeWhole(
   target: string,
@@ -53,7 +53,9 @@ export async function writeWhole(
   }
 }
 
-/** Folders take no name that is taken, and a link takes none either; what was moved before one was refused goes back. */
+/**
+ * Folders take no name that is taken, and a link takes none either; what was moved before one was refused goes back.
+ */
 async function moveInto(folder: string, beside: string, last: string): Promise<void> {
   const names = readdirSync(beside).sort((a, b) => Number(a === last) - Number(b === last));
   const moved: string[] = [];

@@ -81,7 +81,7 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
     const kind = kindOf(file);
     if (kind === undefined) continue;
     const read = readFile(
-      folder.root,
+      folder,
       file,
       kind,
       memory,
@@ -124,13 +124,13 @@ interface ReadOne<K extends FileKind> {
 }
 
 function readFile<K extends FileKind>(
-  root: string,
+  { root, asIf }: Folder,
   file: string,
   kind: K,
   memory: Memory | undefined,
   standIns: StandIns,
 ): ReadOne<K> {
-  const bytes = bytesOf(root, file, LIMITS.fileBytes);
+  const bytes = asIf?.get(file) ?? bytesOf(root, file, LIMITS.fileBytes);
   if ("problem" in bytes) return { text: bytes.head.toString("latin1"), problems: [bytes.problem], forms: [] };
   const known = memory?.get(file);
   if (known?.bytes.equals(bytes) === true && known.standIns["assembly"] === standIns["assembly"])

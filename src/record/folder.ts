@@ -11,6 +11,13 @@ export interface Folder {
   /** Paths relative to the folder, with `/`, sorted. */
   readonly files: readonly string[];
   readonly problems: readonly Problem[];
+  /** Files that are read as if they lay there. */
+  readonly asIf?: ReadonlyMap<string, Buffer>;
+}
+
+/** The folder, as if these files lay in it too. */
+export function withFiles(folder: Folder, asIf: ReadonlyMap<string, Buffer>): Folder {
+  return { ...folder, files: [...new Set([...folder.files, ...asIf.keys()])].sort(), asIf };
 }
 
 /** Folders that hold nothing the record is made of. */

@@ -9,7 +9,7 @@ import { readEarlier } from "./earlier/read.ts";
 import { earlierOf } from "./earlier/typed.ts";
 import { checkRecord } from "./checks/record.ts";
 import { type Memory, readFiles } from "./filed.ts";
-import { listFolder } from "./folder.ts";
+import { listFolder, withFiles } from "./folder.ts";
 import { FileIndex } from "./file-index.ts";
 import type { Day, Record } from "../facts/types.ts";
 import { recordOf } from "./typed.ts";
@@ -22,6 +22,8 @@ export interface ReadOptions {
   readonly day?: Day;
   /** Kept by whoever reads the same record again. */
   readonly memory?: Memory;
+  /** Files that are read as if they lay in the record: what somebody is about to write there. */
+  readonly asIf?: ReadonlyMap<string, Buffer>;
 }
 
 /** A record that may be trusted, or all that is wrong with it; beside either what is told of how it was read. */
@@ -31,8 +33,9 @@ export type Read = ({ readonly record: Record } | { readonly problems: readonly 
 
 /** Only files within `content` are read; none is changed. */
 export async function readRecord(content: string, options: ReadOptions = {}): Promise<Read> {
-  const folder = listFolder(content);
-  if ("problem" in folder) return { problems: [folder.problem], notes: [] };
+  const listed = listFolder(content);
+  if ("problem" in listed) return { problems: [listed.problem], notes: [] };
+  const folder = options.asIf === undefined ? listed : withFiles(listed, options.asIf);
   const asWritten = withUsual(readFiles(folder, options.memory));
   const amended = amend(asWritten);
   const { draft, amendments, problems: misamended } = amended;

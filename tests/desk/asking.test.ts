@@ -5,7 +5,8 @@ import { expect, it } from "vitest";
 import { askerOn } from "../../src/cli/desk/asker.ts";
 import { readRecord } from "../../src/record/read.ts";
 import { command, type Ran } from "../cli/command.ts";
-import { scratchFolders } from "../publish/scratch.ts";
+import { scratchFolders, writeAll } from "../publish/scratch.ts";
+import { WORKSHOP } from "./workshop.ts";
 
 const scratch = scratchFolders();
 
@@ -64,4 +65,25 @@ it("Whoever stops in the middle has changed nothing", async () => {
   const stopped = { ...ASKED, "Your full name": ["\u0003"] };
   const { code, err } = await atTerminal(["begin", join(parent, "record")], stopped);
   expect([code, err, readdirSync(parent)]).toEqual([2, "Stopped. Nothing was written.\n", []]);
+});
+
+it("An entry asks what was done, on what, into which joints, and by which adhesive where none is in use", async () => {
+  const folder = scratch();
+  writeAll(folder, WORKSHOP);
+  const asked = {
+    "What was done": ["Trailing rib\r"],
+    "The part that was worked on": ["\r"],
+    "The joints that one batch": ["RD-J02\r"],
+    "The adhesive that was mixed": ["\r"],
+  };
+  const { code, err } = await atTerminal(["entry", folder], asked);
+  expect([code, err]).toEqual([0, ""]);
+  const read = await readRecord(folder);
+  if ("problems" in read) return expect.fail(JSON.stringify(read.problems));
+  const entry = read.record.entries.at(-1);
+  expect([
+    entry?.title,
+    entry?.assembly,
+    entry?.batches.map(({ id, adhesive, joints }) => [id, adhesive, joints]),
+  ]).toEqual(["Trailing rib", "rudder", [["B-002", "two-part", ["RD-J02"]]]]);
 });

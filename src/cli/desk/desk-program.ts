@@ -5,13 +5,42 @@ import { localDay } from "../record-folder.ts";
 import type { Surroundings } from "../surroundings.ts";
 import { beginCommand } from "./begin-command.ts";
 import { dueCommand } from "./due-command.ts";
+import { entryCommand } from "./entry-command.ts";
 import { fieldsCommand } from "./fields-command.ts";
 
 /** The commands by which a record is written. */
 export function addDesk(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
   addBegin(program, surroundings, exit);
+  addEntry(program, surroundings, exit);
   addDue(program, surroundings, exit);
   addFields(program, surroundings, exit);
+}
+
+function addEntry(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("entry")
+    .summary("begin the entry of a day")
+    .description(
+      "Writes a new entry and prints it: what you say as facts; free ids, lots in date, the batch before, pieces that may be broken and what the logger has around now as comments. It is kept only if it brings no problem into the record.",
+    )
+    .argument(...RECORD)
+    .addOption(content())
+    .addOption(new Option("--on <YYYY-MM-DD>", "the day of the entry; without it today").argParser(day))
+    .option("--title <words>", "what was done, in a few words")
+    .option("--assembly <id>", "the part that was worked on; may be left out")
+    .option("--joints <ids>", "the joints that one batch of adhesive went into, parted by commas; may be left out")
+    .option("--adhesive <id>", "the adhesive that was mixed, where none is in use")
+    .addHelpText(
+      "after",
+      `
+Every question is also a flag. Where --title is given nothing is asked but what that leaves open.
+
+Examples:
+  scarfline entry
+  scarfline entry --title "Trailing rib glued" --assembly rudder --joints RD-J02,RD-J03
+${EXIT_CODES}`,
+    )
+    .action(async (record, options) => exit(await entryCommand({ ...options, record }, surroundings)));
 }
 
 function addDue(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {

@@ -1,4 +1,7 @@
-/** The files of a record that begins: what was answered and nothing else. What only a data sheet, a drawing or a day can say is told in comments. */
+/**
+ * The files of a record that begins: what was answered and nothing else. What only a data sheet, a drawing or a day can
+ * say is told in comments.
+ */
 import type { Day } from "../../facts/types.ts";
 import { type Facts, fileText } from "../front-matter.ts";
 import { idFrom } from "../id-from.ts";
@@ -59,7 +62,8 @@ function aircraftText({ name, type, builder, publicName, units, timeZone, start 
   return fileText(
     facts,
     remarks("aircraft", [
-      "Whoever else works on it, visits or inspects is one more of the people; the tasks are words for hours, and yours to change.",
+      "Whoever else works on it, visits or inspects is one more of the people.",
+      "The tasks are words for hours, and yours to change.",
       "Below the line of three hyphens: what you are building, and why. Visitors read it first.",
     ]),
   );
@@ -71,8 +75,8 @@ function adhesiveText({ adhesive: title, adhesiveKind: kind, sheet }: BeginAnswe
   const facts: Facts = { title, ...(kind !== undefined && { kind }), ...(sheet !== undefined && { sheet }) };
   const unasked = kind === "one-part" ? ["kind", "by_mass", "by_volume"] : ["kind"];
   return fileText(facts, [
-    "Only the data sheet says what comes here. Copy each figure from it, in its own units; what it does not say stays out, and",
-    "a limit that is not here is never held to be met. How each is written: scarfline fields adhesive",
+    "Only the data sheet says what comes here. Copy each figure from it, in its own units; what it does not say",
+    "stays out, and a limit that is not here is never held to be met. How each is written: scarfline fields adhesive",
     ...optionalKeys("adhesive", unasked).map((line) => `  ${line}`),
   ]);
 }

@@ -15,8 +15,8 @@ import { toldNeed } from "../../words/findings/told.ts";
 
 export interface Due {
   /**
-   * Pieces that may be broken by the end of the day; those of which only the days are over, so that broken then they may prove
-   * nothing; and those that still cure.
+   * Pieces that may be broken by the end of the day; those of which only the days are over, so that broken then they
+   * may prove nothing; and those that still cure.
    */
   readonly now: readonly WaitingRow[];
   readonly byDaysAlone: readonly WaitingRow[];

@@ -62,9 +62,11 @@ export function markdownPage(): string {
   return [
     "# What may stand in each file of a record",
     "",
-    "Made from the forms that every file is held against, by `scarfline fields --markdown`; `scarfline fields KIND` tells the same on a terminal. All values are",
-    "read as the text that stands there, quantities with their unit. A mark `[]` after a name: one for each in a list. *Needed*: must be there, wherever",
-    "that is of which it is a part. *From*: by default the first edition that shows it; where there is none, every edition that shows the file, or the block with `for`.",
+    "Made from the forms that every file is held against, by `scarfline fields --markdown`; `scarfline fields KIND`",
+    "tells the same on a terminal. All values are read as the text that stands there, quantities with their unit. A mark",
+    "`[]` after a name: one for each in a list. *Needed*: must be there, wherever that is of which it is a part. *From*:",
+    "by default the first edition that shows it; where there is none, every edition that shows the file, or the block",
+    "with `for`.",
     ...KINDS.flatMap((kind) => [
       "",
       `## ${kind}`,
