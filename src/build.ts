@@ -117,13 +117,20 @@ async function sealToName(content: string, { entries }: Record, tell: Teller): P
   return undefined;
 }
 
-/** All problems and notes of a record, its pictures included; nothing is written but the cache. */
+const MISSED =
+  "Without `address:` in aircraft.md the public edition has no feeds to follow it by, no map of the site and no pictures for those who share a page.";
+
+/** All problems and notes of a record, its pictures included, and what its site will miss; nothing is written but the cache. */
 export async function check(
   request: PrepareRequest,
   tell: Teller,
-): Promise<{ readonly problems: readonly Problem[]; readonly notes: readonly Note[] }> {
+): Promise<{ readonly problems: readonly Problem[]; readonly notes: readonly Note[]; readonly missed?: string }> {
   const prepared = await prepare(request, tell);
-  return { problems: "problems" in prepared ? prepared.problems : [], notes: prepared.notes };
+  const { notes } = prepared;
+  if ("problems" in prepared) return { problems: prepared.problems, notes };
+  return prepared.record.aircraft.address === undefined
+    ? { problems: [], notes, missed: MISSED }
+    : { problems: [], notes };
 }
 
 async function publishAll(

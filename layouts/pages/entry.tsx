@@ -22,6 +22,7 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
       site={site}
       path={from}
       kind="entry"
+      entry={entry}
       title={entry.title}
       description={`${dateWords(entry.day)}: ${entry.title}`}
       scripts={view.lead === undefined ? [] : GALLERY_SCRIPTS}

@@ -11,6 +11,9 @@ import { dateWords } from "../../src/words/dates.ts";
 import { hoursRounded, hoursWords } from "../../src/words/durations.ts";
 import { counted } from "../../src/words/lists.ts";
 import type { Entry } from "../../src/facts/types.ts";
+import { addressOfSite } from "../../src/pages/story/followed.ts";
+import { ATOM } from "../feeds/atom.tsx";
+import { JSON_FEED } from "../feeds/json-feed.ts";
 import { Glances } from "../parts/glances.tsx";
 import { HoldPointCard } from "../parts/hold-point.tsx";
 import { To } from "../shell/link.tsx";
@@ -54,6 +57,7 @@ export function HomePage({ site }: { readonly site: Site }): JSX.Element {
         <Glances site={site} from={PATH} glances={view.glance} />
       </section>
       <Visit site={site} />
+      <Follow site={site} />
     </Page>
   );
 }
@@ -207,6 +211,19 @@ function Next({ site, view: { next, later } }: PartProps): JSX.Element | null {
           </ul>
         </>
       )}
+    </section>
+  );
+}
+
+function Follow({ site }: { readonly site: Site }): JSX.Element | null {
+  if (addressOfSite(site.shown) === undefined) return null;
+  return (
+    <section class="section">
+      <h2>Follow the build</h2>
+      <p>
+        Put the address of <a href={relative(PATH, ATOM)}>the feed</a> into a feed reader, and it tells you of each new
+        entry. The same stands in a <a href={relative(PATH, JSON_FEED)}>JSON feed</a>.
+      </p>
     </section>
   );
 }

@@ -2,6 +2,8 @@ import type { ComponentChildren, JSX, VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
+import type { Entry } from "../../src/facts/types.ts";
+import { SharedHead } from "../feeds/shared.tsx";
 import { Footer, Header } from "./frame.tsx";
 import { ICON_FILE } from "./icon.ts";
 import { withShapes } from "../parts/shapes.tsx";
@@ -20,6 +22,8 @@ interface PageProps {
   readonly scripts?: readonly string[];
   /** Styles of this page alone, such as running heads that name the record. */
   readonly styles?: string;
+  /** The entry that the page tells, if it tells one. */
+  readonly entry?: Entry;
   readonly children?: ComponentChildren;
 }
 
@@ -34,7 +38,7 @@ export function html(page: VNode, more: Allowed = {}): string {
   return `<!doctype html>\n${withPolicy(closedShortly(withShapes(renderToString(page))), more)}\n`;
 }
 
-function Head({ site, path, title, description, kind, scripts = [], styles }: PageProps): JSX.Element {
+function Head({ site, path, title, description, kind, scripts = [], styles, entry }: PageProps): JSX.Element {
   const { record, edition } = site.shown;
   const name = record.aircraft.name;
   const whole = kind === "home" ? title : `${title} · ${name}`;
@@ -44,7 +48,7 @@ function Head({ site, path, title, description, kind, scripts = [], styles }: Pa
       <meta name="viewport" content="width=device-width, initial-scale=1" />
       <title>{whole}</title>
       {description === undefined ? null : <meta name="description" content={description} />}
-      <meta name="robots" content={edition === "public" ? "index, follow" : "noindex, nofollow"} />
+      {edition === "public" ? null : <meta name="robots" content="noindex, nofollow" />}
       <meta name="color-scheme" content="light dark" />
       <meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4efe4" />
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
@@ -57,6 +61,9 @@ function Head({ site, path, title, description, kind, scripts = [], styles }: Pa
           media={isForPaper(sheet) ? "print" : undefined}
         />
       ))}
+      {path === "404.html" ? null : (
+        <SharedHead site={site} path={path} title={title} description={description} entry={entry} />
+      )}
       {styles === undefined ? null : <style dangerouslySetInnerHTML={{ __html: styles }} />}
       {scripts.map((script) => (
         <script defer src={relative(path, `assets/${script}`)} />

@@ -13,13 +13,14 @@ export async function checkCommand(
   surroundings: Surroundings,
 ): Promise<number> {
   const silent = { line: () => undefined, progress: () => undefined };
-  const { problems, notes } = await check(
+  const { problems, notes, missed } = await check(
     recordRequest(options, surroundings),
     json ? silent : tellerFor(surroundings),
   );
   if (notes.length > 0) (json ? surroundings.err : surroundings.out)(`${notesWords(notes)}\n`);
   if (json) surroundings.out(`${problemsJson(problems)}\n`);
-  else if (problems.length === 0) surroundings.out("No problems in the record.\n");
+  else if (problems.length === 0)
+    surroundings.out(`No problems in the record.\n${missed === undefined ? "" : `${missed}\n`}`);
   else surroundings.err(`${problemWords(problems, surroundings.hasColours)}\n`);
   return problems.length === 0 ? EXIT.fine : EXIT.problems;
 }

@@ -16,6 +16,7 @@ import { readDay } from "./time/day.ts";
 import { readHours } from "./time/hours.ts";
 import { readInstant } from "./time/instant.ts";
 import { readZone } from "./time/zone.ts";
+import { readWebAddress } from "./web-address.ts";
 import type { Dimension } from "./values.ts";
 
 const BLANK: Fault = {
@@ -179,6 +180,8 @@ export const worked = (description: string, example: string, most?: number) =>
   field((typed) => readHours(typed, most), "hours", description, [example]);
 export const language = () =>
   field(readLanguage, "a tag", "The language that you write in, by its tag.", ["de", "pt-BR"]);
+export const webAddress = (description: string) =>
+  field(readWebAddress, "an address on the web", description, ["https://example.org/heron/"]);
 export const money = (description: string) => field(readMoney, "an amount in a currency", description, ["84.50 EUR"]);
 export const zone = () =>
   field(readZone, "a time zone", "The time zone of the workshop.", ["Europe/Lisbon", "America/Chicago"]);

@@ -119,6 +119,13 @@ export const VALUES = {
       "+ tests:",
     ],
   },
+  "no-address": {
+    title: "An address at which no site can stand",
+    happened: "`address:` is where the public edition stands on the web.",
+    why: "Feeds and shared pictures lead there, and a wrong one leads nowhere.",
+    mend: "Write it whole: https://example.org/heron/.",
+    example: ["@ aircraft.md", "- units: metric", "+ units: metric\naddress: example.org"],
+  },
   "no-hours": {
     title: "Not a length of time",
     happened: "Hours of work are read as 2:45, 2.75, 2h45 or 165 min.",

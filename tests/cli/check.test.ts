@@ -11,7 +11,7 @@ describe("scarfline check", () => {
     writeAll(content, await smallRecord());
     const { code, out, err } = await command(["check", "--content", content]);
     expect({ code, err }).toEqual({ code: 0, err: "" });
-    expect(out).toMatch(/\nNo problems in the record\.\n$/);
+    expect(out).toMatch(/\nNo problems in the record\.\nWithout `address:` in aircraft\.md .*\n$/);
     expect(await command(["check", "--content", content, "--json"])).toEqual({ code: 0, out: "[]\n", err: "" });
   });
 

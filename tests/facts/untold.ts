@@ -13,6 +13,7 @@ const NOWHERE: readonly Because[] = [
 
 const PAGE: readonly Because[] = [
   ["people are called by what the edition calls them", "aircraft.people.*"],
+  ["only the public edition has feeds, and what each page says of itself: tests/feeds", "aircraft.address"],
   ["the minutes are told", "entries.hours.typed", "entries.visits.typed", "earlier.lines.typed"],
   ["its sides stand beside each other", "entries.measurements.pair", "entries.measurements.pairTolerance"],
   ["it decides whether a mark is shown; the lot stands beside it", "entries.batches.byDefault.lot"],
@@ -36,6 +37,7 @@ const APPENDIX: readonly Because[] = [
     "aircraft.firstFlight",
     "aircraft.targetPerWeek",
     "aircraft.visit",
+    "aircraft.address",
     "aircraft.photo.*",
     "aircraft.body",
     "assemblies.planned",
@@ -174,6 +176,7 @@ const LEDGER: readonly Because[] = [
   ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
   ["findings tell what it shows of a cure", "entries.thermometer.*", "entries.postCures.*"],
   ["it is the language of prose, of which a ledger has none", "aircraft.language"],
+  ["it is where the public edition stands", "aircraft.address"],
   ["what it asks for is told with hold points and joints", "aircraft.firstFlight"],
   ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
   ["the piece's row tells it", "entries.tests.piece"],

@@ -84,6 +84,7 @@ async function aircraft(ground: Ground, publicShows: readonly Withheld[]): Promi
       name: words.say("aircraft: name", "public"),
       type: words.say("aircraft: type", "public"),
       units: "metric",
+      address: "https://example.org/",
       time_zone: "Europe/Lisbon",
       start: "2025-01-01",
       people: people.map(({ id, name, public: open, audience, authority, paper: returns }, at) => ({

@@ -10,6 +10,7 @@ export const UNPLANTED: readonly Because[] = [
     "aircraft.target",
     "aircraft.tasks",
     "aircraft.language",
+    "aircraft.address",
     "assembly.*",
     "adhesive.*",
     "finish.*",

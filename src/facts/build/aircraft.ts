@@ -3,7 +3,7 @@ import type * as z from "zod";
 import type { Place } from "../../problem.ts";
 import { type Decisions, eachOf, partIf, prose, show } from "../decisions.ts";
 import { isFileShown, type Photo, photoOf, photoShown } from "../entry/photo.ts";
-import { block, choice, day, language, list, quantity, words, worked, zone } from "../field.ts";
+import { block, choice, day, language, list, quantity, webAddress, words, worked, zone } from "../field.ts";
 import { file } from "../id.ts";
 import { factOf, maybe, type SoundFile } from "../typing.ts";
 import { type Day, type Passage, type Quantity, type Withheld, WITHHELD_KINDS } from "../values.ts";
@@ -37,6 +37,9 @@ export const aircraftSchema = block({
   visit: words("How to visit the workshop.", "On the first Saturday of each month; write first.").optional(),
   photo: picture.meta({ description: "A picture of the aircraft, for the first page." }).optional(),
   language: language().optional(),
+  address: webAddress(
+    "Where the public edition stands on the web: with it come feeds, a map of the site and pictures for those who share a page.",
+  ).optional(),
 });
 
 export interface Aircraft {
@@ -62,6 +65,8 @@ export interface Aircraft {
   readonly photo?: Photo;
   /** Of what the builder writes, by its tag; without it English, as the words of pages are. */
   readonly language?: string;
+  /** Of the public edition on the web, with a stroke at its end. */
+  readonly address?: string;
   readonly body: readonly Passage[];
 }
 
@@ -85,6 +90,7 @@ export function aircraftOf(filed: SoundFile<z.output<typeof aircraftSchema>>): A
     visit: spec.visit,
     photo: spec.photo && photoOf(spec.photo, ["photo"], filed),
     language: spec.language,
+    address: spec.address,
     body,
   });
 }
@@ -106,5 +112,6 @@ export const aircraftShown: Decisions<Aircraft> = {
   visit: show,
   photo: partIf(photoShown, isFileShown),
   language: show,
+  address: show,
   body: prose(""),
 };

@@ -131,6 +131,7 @@ export function aircraftOf(base: Base, { aircraft }: Record, people: readonly Pe
     designWeight: worded(g("900000"), say("public")),
     visit: say("public"),
     language: say("public"),
+    address: `${say("public")}/`,
     photo: { place, file: `photos/${say("public")}`, alt: say("public"), caption: say("public"), audience: "public" },
     publicShows: WITHHELD_KINDS.filter(() => pick(true, false, false)),
     body: prose(base, "public", []),
