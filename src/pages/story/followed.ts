@@ -84,7 +84,7 @@ const momentOf = ({ record }: Shown, day: string): string =>
   new Date(Zone.of(record.aircraft.timeZone).start(day) * 1000).toISOString().replace(".000", "");
 
 /** The first paragraph in plain words; nothing of prose that was struck. */
-export function summaryOf({ shown, prose }: Site, entry: Entry): string {
+function summaryOf({ shown, prose }: Site, entry: Entry): string {
   const isStruck = amendmentsTo(shown, entry.id).some(({ prose: struck }) => struck);
   const [passage] = isStruck ? [] : entry.body;
   return passage === undefined ? "" : plain(prose(passage, "index.html", "first paragraph"));
