@@ -8,7 +8,7 @@ const rows = KINDS.flatMap((kind) => fieldRows(kind).map((row) => ({ kind, ...ro
 
 describe("The page of all fields", () => {
   it("is that of the forms: -u renews it", async () => {
-    await expect(markdownPage()).toMatchFileSnapshot("../../FIELDS.md");
+    await expect(markdownPage()).toMatchFileSnapshot("../../layouts/readme/fields.md");
   });
 
   it("says of each field what it is for", () => {
