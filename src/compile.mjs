@@ -35,6 +35,8 @@ const program = await build({
   },
   jsx: "automatic",
   jsxImportSource: "preact",
+  minifySyntax: true,
+  minifyWhitespace: true,
   sourcemap: "linked",
 });
 made.push(...program.outputFiles.map(({ path, contents }) => [path, contents]));
@@ -72,8 +74,8 @@ for (const [path, content] of made) {
   renameSync(making, path);
 }
 
-/** Parts of earlier programs stay for a day: a command that began before may still ask for them. */
-const DAY_MS = 86_400_000;
+/** Parts of earlier programs stay for a day: a command that began before may still ask for them. A package has none of them. */
+const DAY_MS = process.argv.includes("--alone") ? 0 : 86_400_000;
 const kept = new Set(made.map(([path]) => relative(".", path)));
 for (const name of readdirSync(".build/parts")) {
   const path = join(".build/parts", name);
