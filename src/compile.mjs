@@ -38,7 +38,9 @@ const program = await build({
   minifySyntax: true,
   minifyWhitespace: true,
   sourcemap: "linked",
+  metafile: true,
 });
+made.push([".build/licences.txt", licencesOf(Object.keys(program.metafile.inputs))]);
 made.push(...program.outputFiles.map(({ path, contents }) => [path, contents]));
 
 if (browserScripts.length > 0) {
@@ -80,4 +82,18 @@ const kept = new Set(made.map(([path]) => relative(".", path)));
 for (const name of readdirSync(".build/parts")) {
   const path = join(".build/parts", name);
   if (!kept.has(path) && Date.now() - statSync(path).mtimeMs > DAY_MS) rmSync(path, { force: true });
+}
+
+/** The licences of the packages that are bundled, as they came with each; one text that several have stands once. */
+function licencesOf(inputs) {
+  const folders = new Set(inputs.flatMap((path) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(path)?.[0] ?? []));
+  const byText = new Map();
+  for (const folder of [...folders].sort()) {
+    const { name, version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
+    const file = readdirSync(folder).find((each) => /^(licen[cs]e|copying)/i.test(each));
+    const text = file === undefined ? "" : `\n${readFileSync(join(folder, file), "utf8").trim()}\n`;
+    byText.set(text, [...(byText.get(text) ?? []), `${name} ${version}: ${license ?? "its licence is below"}\n`]);
+  }
+  const told = [...byText].map(([text, names]) => `${names.join("")}${text}`);
+  return `Bundled with the program, each under its own licence:\n\n${told.join(`\n${"-".repeat(72)}\n`)}`;
 }

@@ -70,6 +70,7 @@ describe("The package", () => {
     expect([...kinds].sort()).toEqual([
       ".build/*.js",
       ".build/browser/*.js",
+      ".build/licences.txt",
       ".build/parts/*.js",
       ".build/styles/*.css",
       "CHANGELOG.md",
@@ -87,6 +88,15 @@ describe("The package", () => {
     const parts = scripts.filter(({ path }) => path.startsWith(".build/parts/")).map(({ path }) => basename(path));
     expect(parts.length).toBeGreaterThan(3);
     expect(parts.filter((name) => !texts.some((text) => text.includes(name)))).toEqual([]);
+  });
+
+  it("has the licence of each package that is bundled", () => {
+    const licences = readFileSync(join(copy, ".build/licences.txt"), "utf8");
+    for (const name of ["@clack/prompts", "css-tree", "mediabunny", "temporal-polyfill", "yaml", "zod"])
+      expect(licences).toMatch(new RegExp(`^${name} \\d.*: \\S`, "m"));
+    const bare = licences.split("-".repeat(72)).filter((part) => part.length < 400);
+    // It came with no text of its licence, whose name its package gives.
+    expect(bare.map((part) => part.trim())).toEqual(["saxes 6.0.0: ISC"]);
   });
 
   it("begins, checks and builds a record in a folder elsewhere, without what serves development", () => {
