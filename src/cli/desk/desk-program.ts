@@ -1,7 +1,6 @@
 import { type Command, Option } from "commander";
-import { questions } from "../../desk/begin/questions.ts";
+import { QUESTIONS } from "../../desk/begin/questions.ts";
 import { content, day, EXIT_CODES, RECORD } from "../options.ts";
-import { localDay } from "../record-folder.ts";
 import type { Surroundings } from "../surroundings.ts";
 import { beginCommand } from "./begin-command.ts";
 import { dueCommand } from "./due-command.ts";
@@ -78,8 +77,7 @@ function addBegin(program: Command, surroundings: Surroundings, exit: (code: num
       "Asks for the few things that nobody can guess, and writes a record that has no problem into a folder that is new or empty. What only the adhesive's data sheet can say is left out, with a comment on where it goes.",
     )
     .argument("[folder]", "a folder that is new or empty; without it the one you are in", ".");
-  const here = { today: localDay(surroundings.now()), timeZone: surroundings.timeZone };
-  for (const { flag, asks, optional, asked, choices } of questions(here)) {
+  for (const { flag, asks, optional, asked, choices } of QUESTIONS) {
     const whether = optional === true ? "; may be left out" : asked === undefined ? "" : "; with --adhesive";
     const among = choices === undefined ? "" : `: ${choices.join(", ")}`;
     command.addOption(new Option(flag, `${asks}${among}${whether}`));

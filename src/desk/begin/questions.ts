@@ -44,9 +44,13 @@ export interface Here {
 const hasAdhesive = ({ adhesive }: BeginAnswers): boolean => adhesive !== undefined;
 
 /** In the order in which they are asked. */
-export const questions = (here: Here): readonly Question<Key>[] => [...aircraftQuestions(here), ...MORE];
+export const questions = (here: Here): readonly Question<Key>[] =>
+  QUESTIONS.map((question) => {
+    const suggestion = { timeZone: here.timeZone, start: here.today }[question.key as "timeZone" | "start"];
+    return suggestion === undefined ? question : { ...question, suggestion };
+  });
 
-const aircraftQuestions = ({ today, timeZone }: Here): readonly Question<Key>[] => [
+const AIRCRAFT: readonly Question<Key>[] = [
   { key: "name", flag: "--name <words>", asks: "The aircraft's name", form: name, example: "Bulrush" },
   {
     key: "type",
@@ -83,16 +87,8 @@ const aircraftQuestions = ({ today, timeZone }: Here): readonly Question<Key>[] 
     asks: "The time zone of the workshop",
     form: time_zone,
     example: "Europe/Lisbon",
-    suggestion: timeZone,
   },
-  {
-    key: "start",
-    flag: "--start <YYYY-MM-DD>",
-    asks: "The day the build began",
-    form: start,
-    example: "2026-03-07",
-    suggestion: today,
-  },
+  { key: "start", flag: "--start <YYYY-MM-DD>", asks: "The day the build began", form: start, example: "2026-03-07" },
 ];
 
 const MORE: readonly Question<Key>[] = [
@@ -147,6 +143,9 @@ const MORE: readonly Question<Key>[] = [
     optional: true,
   },
 ];
+
+/** The same wherever they are asked. */
+export const QUESTIONS = [...AIRCRAFT, ...MORE];
 
 /** An answer that goes with one that was not given. */
 export function without({ adhesive, adhesiveKind, sheet }: BeginAnswers): string | undefined {
