@@ -92,7 +92,7 @@ function Part({
           <>
             {" "}
             of <To site={site} from={from} to={{ kind: "lot", id: component.lot }} />
-            {part === "resin" || part === "hardener" ? byDefault(site.shown, batch, `lot of ${part}`) : ""}
+            {byDefault(site.shown, batch, `lot of ${part}`)}
           </>
         )}
       </dd>

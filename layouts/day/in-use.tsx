@@ -1,6 +1,8 @@
 /** What is in use from this day on. */
 import type { JSX } from "preact";
+import { LOT_PARTS } from "../../src/facts/build/adhesive-kind.ts";
 import type { Ref } from "../../src/facts/types.ts";
+import { PART_WORDS } from "../../src/pages/evidence/part-words.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { To } from "../shell/link.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
@@ -9,11 +11,13 @@ export function InUse({ site, from, entry: { inUse } }: SheetProps): JSX.Element
   if (inUse === undefined) return null;
   const { record } = site.shown;
   const { units } = record.aircraft;
-  const { adhesive, resin, hardener, scale, pieces = [], ended } = inUse;
+  const { adhesive, scale, pieces = [], ended } = inUse;
   const things: readonly (readonly [string, Ref | undefined])[] = [
     ["Adhesive", adhesive === undefined ? undefined : { kind: "adhesive", id: adhesive }],
-    ["Resin", resin === undefined ? undefined : { kind: "lot", id: resin }],
-    ["Hardener", hardener === undefined ? undefined : { kind: "lot", id: hardener }],
+    ...LOT_PARTS.map((part): readonly [string, Ref | undefined] => {
+      const lot = inUse[part];
+      return [PART_WORDS[part], lot === undefined ? undefined : { kind: "lot", id: lot }];
+    }),
   ];
   return (
     <SheetPart title="In use from here on">

@@ -24,7 +24,7 @@ export const SESSION = {
   },
   "in-use-no-adhesive": {
     title: "A lot in use, of no adhesive",
-    happened: "`in_use` names a lot of resin or hardener, and neither it nor an earlier one names the adhesive.",
+    happened: "`in_use` names a lot of a part of an adhesive, and neither it nor an earlier one names the adhesive.",
     why: "A batch takes the lots in use for its adhesive and for no other.",
     mend: "Name the adhesive that the lot is a part of.",
     example: ["@ entries/2025-03-08-caps.md", "- date: 2025-03-08", "+ date: 2025-03-08", "+ in_use: { resin: R-1 }"],

@@ -60,6 +60,8 @@ export const UNPLANTED: readonly Because[] = [
     "a lot's id has a word, and another field by which pieces and joints name lots",
     "entry.batches.pieces.legs.*",
     "entry.reworks.replaced.*",
+    "entry.in_use.glue",
+    "entry.in_use.powder",
   ],
   ["which coat it is is a small number", "entry.coats.coat"],
   ["a stage is a small number, and others have the same", "entry.stages.stage", "entry.reworks.stages"],

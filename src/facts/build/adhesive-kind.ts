@@ -7,7 +7,7 @@ export type AdhesiveKind = (typeof ADHESIVE_KINDS)[number];
 /** A part that comes in lots, and water, which comes from the tap. */
 export const LOT_PARTS = ["resin", "hardener", "glue", "powder"] as const;
 export type LotPart = (typeof LOT_PARTS)[number];
-const ADHESIVE_PARTS = [...LOT_PARTS, "water"] as const;
+export const ADHESIVE_PARTS = [...LOT_PARTS, "water"] as const;
 export type AdhesivePart = (typeof ADHESIVE_PARTS)[number];
 
 /** Those of which a ratio is the second over the first; an adhesive of one part has none. */

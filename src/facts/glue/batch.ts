@@ -29,15 +29,21 @@ import {
   severalPiecesSchema,
 } from "./piece.ts";
 
+const amountOf = (part: string, such: readonly [string, string]) =>
+  eitherNoted(["mass", "volume"], `How much ${part}.`, such).optional();
+
 export const batchSchema = block({
   id: ownId("The batch's id.", "B-014"),
   adhesive: idOf("adhesive", "Which adhesive was mixed; without it the one in use.", "epoxy-a").optional(),
   mix: block({
-    at: clock("When mixing began.").optional(),
-    resin: eitherNoted(["mass", "volume"], "How much resin.", ["42.0 g", "40 ml"]).optional(),
-    hardener: eitherNoted(["mass", "volume"], "How much hardener.", ["35.1 g", "34 ml"]).optional(),
+    at: clock("When mixing began or, of an adhesive that is not mixed, when it was first spread.").optional(),
+    resin: amountOf("resin", ["42.0 g", "40 ml"]),
+    hardener: amountOf("hardener", ["35.1 g", "34 ml"]),
+    glue: amountOf("glue, of an adhesive of one part", ["8 g", "8 ml"]),
+    powder: amountOf("powder", ["50 g", "80 ml"]),
+    water: amountOf("water", ["30 g", "30 ml"]),
   })
-    .meta({ description: "`mixed`, `resin` and `hardener` in one line, where the lots are those in use." })
+    .meta({ description: "`mixed` and the amount of each part in one line, where the lots are those in use." })
     .optional(),
   mixed: clock("When mixing began or, of an adhesive that is not mixed, when it was first spread.").optional(),
   closed: clock("When the last joint was closed; 24:20 is twenty past midnight.", PAST_MIDNIGHT).optional(),

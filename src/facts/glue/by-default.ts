@@ -1,4 +1,5 @@
 /** What of a batch was typed nowhere in it, and stands as it was in use then. */
+import { LOT_PARTS, type LotPart } from "../build/adhesive-kind.ts";
 import { type Decisions, ifShown, show } from "../decisions.ts";
 import { factOf, type InEntry } from "../typing.ts";
 import type { Path } from "../values.ts";
@@ -6,7 +7,7 @@ import type { Visibility } from "../visibility.ts";
 
 export interface ByDefault {
   /** What stands by default, in the words of the trade, and of which piece. */
-  readonly what: "adhesive" | "lot of resin" | "lot of hardener" | "scale" | "thickness" | "width" | "overlap";
+  readonly what: "adhesive" | `lot of ${LotPart}` | "scale" | "thickness" | "width" | "overlap";
   readonly piece?: string;
   /** The lot, where it is one. */
   readonly lot?: string;
@@ -16,11 +17,9 @@ export interface ByDefault {
 
 const SIZES = ["thickness", "width", "overlap"] as const;
 
-interface Glued {
-  readonly resin?: { readonly lot?: string | undefined } | undefined;
-  readonly hardener?: { readonly lot?: string | undefined } | undefined;
+type Glued = { readonly [part in LotPart]?: { readonly lot?: string | undefined } | undefined } & {
   readonly pieces?: readonly { readonly id: string }[] | undefined;
-}
+};
 
 /** Undefined where all was typed. */
 export function byDefaultOf(spec: Glued, path: Path, { usualFrom }: InEntry): readonly ByDefault[] | undefined {
@@ -32,8 +31,7 @@ export function byDefaultOf(spec: Glued, path: Path, { usualFrom }: InEntry): re
     part?.lot === undefined ? {} : { lot: part.lot };
   const all = [
     ...found("adhesive", ["adhesive"], {}),
-    ...found("lot of resin", ["resin", "lot"], lotOf(spec.resin)),
-    ...found("lot of hardener", ["hardener", "lot"], lotOf(spec.hardener)),
+    ...LOT_PARTS.flatMap((part) => found(`lot of ${part}`, [part, "lot"], lotOf(spec[part]))),
     ...found("scale", ["scale"], {}),
     ...(spec.pieces ?? []).flatMap(({ id: piece }, at) =>
       SIZES.flatMap((size) => found(size, ["pieces", at, size], { piece })),

@@ -13,6 +13,8 @@ export const inUseSchema = block({
   adhesive: idOf("adhesive", "The adhesive that is mixed, unless a batch says another.", "epoxy-a").optional(),
   resin: idOf("lot", "The open lot of its resin.", "R-3").optional(),
   hardener: idOf("lot", "The open lot of its hardener.", "H-3").optional(),
+  glue: idOf("lot", "The open lot of it, where it is of one part.", "G-1").optional(),
+  powder: idOf("lot", "The open lot of its powder.", "U-1").optional(),
   scale: either(["mass", "volume"], "Reading step of the scale or the measure on the bench.", [
     "0.1 g",
     "1 ml",
@@ -38,6 +40,9 @@ export interface InUse {
   readonly adhesive?: string;
   readonly resin?: string;
   readonly hardener?: string;
+  /** Of an adhesive of one part. */
+  readonly glue?: string;
+  readonly powder?: string;
   readonly scale?: Quantity;
   readonly pieces?: readonly StockOfPieces[];
 }
@@ -57,6 +62,8 @@ export function inUseOf(spec: z.output<typeof inUseSchema>, path: Path, of: InEn
     adhesive: spec.adhesive,
     resin: spec.resin,
     hardener: spec.hardener,
+    glue: spec.glue,
+    powder: spec.powder,
     scale: maybe(spec.scale),
     pieces: spec.pieces?.map(({ procedure, thickness, width, overlap }) =>
       factOf<StockOfPieces>({ procedure, thickness: maybe(thickness), width: maybe(width), overlap: maybe(overlap) }),
@@ -72,6 +79,8 @@ export const inUseShown: Decisions<InUse> = {
   adhesive: show,
   resin: ifShown("lots"),
   hardener: ifShown("lots"),
+  glue: ifShown("lots"),
+  powder: ifShown("lots"),
   scale: show,
   pieces: each(stockShown),
 };

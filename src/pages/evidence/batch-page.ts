@@ -1,7 +1,7 @@
 /** What the page on one batch says. */
 import { defined } from "../../defined.ts";
 import type { BatchFile, JointFile, PieceFile } from "../../evidence/types.ts";
-import { type AdhesivePart, MADE, partsNoted } from "../../facts/build/adhesive-kind.ts";
+import { type AdhesivePart, isLotPart, MADE, partsNoted } from "../../facts/build/adhesive-kind.ts";
 import type { Adhesive, Batch, Component, Entry, Lot, Noted, Range } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { byDefault } from "./by-default.ts";
@@ -97,7 +97,7 @@ function componentRow(
     amount: amount === undefined ? NOT_NOTED : quantityWords(amount, shown.record.aircraft.units),
     lot,
     keeps: part === "water" ? "" : lot === undefined ? "not known" : keeps(lot, adhesive),
-    usual: part === "resin" || part === "hardener" ? byDefault(shown, batch, `lot of ${part}`) : "",
+    usual: isLotPart(part) ? byDefault(shown, batch, `lot of ${part}`) : "",
   });
 }
 

@@ -5,6 +5,7 @@
  * Only the adhesive, its lots, the scale and the sizes of pieces: never an amount, a time, a reading, the wood, or that
  * anything was done.
  */
+import { ADHESIVE_PARTS, LOT_PARTS } from "../../facts/build/adhesive-kind.ts";
 import type { Measured } from "../../facts/quantity/quantity.ts";
 import { SCHEMAS, type Spec } from "../../facts/kinds.ts";
 import { frontOf, textIn, type Tree, treeAt, treeOf } from "../amend/tree.ts";
@@ -16,7 +17,6 @@ type EntryFile = Filed<Spec<"entry">>;
 type Said = NonNullable<Spec<"entry">["in_use"]>;
 
 const SIZES = ["thickness", "width", "overlap"] as const;
-const PARTS = ["resin", "hardener"] as const;
 
 /** In the order of the files as written: an entry counts for itself and for those after it, and for none before. */
 export function withUsual(draft: Draft): Draft {
@@ -52,7 +52,7 @@ class Usual {
     };
     if (said.ended) this.#end();
     if (said.adhesive !== undefined) this.#adhesive = at("adhesive");
-    for (const part of PARTS)
+    for (const part of LOT_PARTS)
       put(this.#lots, `${this.#adhesive?.text ?? ""} ${part}`, said[part] === undefined ? undefined : at(part));
     put(this.#scales, dimensionOf(said.scale), said.scale && at("scale"));
     said.pieces?.forEach((stock, index) => {
@@ -85,10 +85,11 @@ class Usual {
     if (batch === undefined) return false;
     const own = [fill(batch, "adhesive", this.#adhesive)];
     const adhesive = batch.get("adhesive")?.text ?? "";
-    const parts = PARTS.map((part) => batch.get(part)?.fields);
-    parts.forEach((part, at) => own.push(fill(part, "lot", this.#lots.get(`${adhesive} ${PARTS[at]}`))));
+    for (const part of LOT_PARTS) own.push(fill(batch.get(part)?.fields, "lot", this.#lots.get(`${adhesive} ${part}`)));
     const measures = new Set(
-      parts.flatMap((part) => (part?.has("mass") ? ["mass"] : part?.has("volume") ? ["volume"] : [])),
+      ADHESIVE_PARTS.map((part) => batch.get(part)?.fields).flatMap((part) =>
+        part?.has("mass") ? ["mass"] : part?.has("volume") ? ["volume"] : [],
+      ),
     );
     const [measure] = measures;
     if (measures.size === 1) own.push(fill(batch, "scale", this.#scales.get(measure ?? "")));

@@ -2,6 +2,7 @@
  * Short forms of an entry, spelled out before anything else reads it: `mix` of a batch, its `glue_up` in a line, and
  * pieces of which everything but the id is said once. Every value keeps the place where it was typed.
  */
+import { ADHESIVE_PARTS } from "../../facts/build/adhesive-kind.ts";
 import { glueUpSchema } from "../../facts/glue/glue-up.ts";
 import { readNoted } from "../../facts/quantity/noted.ts";
 import { isFault } from "../../facts/reading.ts";
@@ -48,7 +49,7 @@ function spellMix({ fields: batch }: Tree): void {
     const to = key === "at" ? "mixed" : key;
     if (batch.has(to) || said.text === undefined || said.text === "") continue;
     if (key === "at") batch.set(to, said);
-    else if (key === "resin" || key === "hardener")
+    else if (ADHESIVE_PARTS.some((part) => part === key))
       batch.set(to, { origin: said.origin, fields: new Map([[measureOf(said.text), said]]) });
     else continue;
     mix.fields.delete(key);

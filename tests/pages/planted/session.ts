@@ -304,6 +304,8 @@ function inUse({ say, pick, lots }: Ground, audience: Audience): InUse {
     adhesive: "resorcin",
     resin: lotOf("resin"),
     hardener: lotOf("hardener"),
+    glue: lotOf("glue"),
+    powder: lotOf("powder"),
     scale: worded(g("0.1"), say(audience)),
     pieces: [{ procedure: "legs", thickness: length("6.0"), width: length("6.0"), overlap: length("15.0") }],
   };

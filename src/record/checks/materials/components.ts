@@ -3,6 +3,7 @@ import {
   type AdhesiveKind,
   type AdhesivePart,
   isLotPart,
+  type LotPart,
   MADE,
   type PartPair,
   partsNoted,
@@ -48,6 +49,23 @@ export function checkComponents(
     : oneWayOf(context, filed, path, batch, parts[0] ?? "glue");
   if (used === undefined) return;
   for (const key of ["scale", "waste"] as const) checkMeasure(context, filed, path, batch, key, used);
+}
+
+/** A lot in use of a part that its adhesive has not. */
+export function checkPartInUse(
+  context: CheckContext,
+  filed: EntryFile,
+  part: LotPart,
+  { adhesive, kind }: { readonly adhesive: string; readonly kind: AdhesiveKind | undefined },
+): void {
+  if (kind === undefined || MADE[kind].parts.includes(part)) return;
+  report(context, filed, ["in_use", part], {
+    code: "no-such-part",
+    message: `${adhesive} ${MADE_OF[kind]}, and a lot of ${part} is said to be in use`,
+    expected: `${listed(MADE[kind].parts.filter(isLotPart))} of ${adhesive}`,
+    found: `\`${part}\``,
+    mend: `say which part it is, or name the adhesive that is in use; what ${adhesive} is made of is \`kind\` in its file`,
+  });
 }
 
 type Way = "mass" | "volume";

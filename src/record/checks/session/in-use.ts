@@ -1,10 +1,13 @@
 /** What an entry says is in use: things that there are, of the adhesive, told to everyone. */
+import { LOT_PARTS } from "../../../facts/build/adhesive-kind.ts";
 import type { Path } from "../../text/yaml.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf } from "../context.ts";
 import { checkComponentLot, type Lots } from "../lots.ts";
+import { checkPartInUse } from "../materials/components.ts";
 
 export function checkInUse(context: CheckContext): void {
   const lots: Lots = new Map(soundOf(context, "lot").map((filed) => [filed.id, filed]));
+  const kinds = new Map(soundOf(context, "adhesive").map(({ id, spec }) => [id, spec.kind ?? "two-part"]));
   let adhesive: string | undefined;
   for (const filed of soundOf(context, "entry")) {
     checkAmendedDay(context, filed);
@@ -16,9 +19,10 @@ export function checkInUse(context: CheckContext): void {
     (said.pieces ?? []).forEach(({ procedure }, at) =>
       expectId(context, filed, ["in_use", "pieces", at, "procedure"], ["procedure"], procedure),
     );
-    for (const part of ["resin", "hardener"] as const) {
+    for (const part of LOT_PARTS) {
       const lot = said[part];
       if (lot === undefined) continue;
+      if (adhesive !== undefined) checkPartInUse(context, filed, part, { adhesive, kind: kinds.get(adhesive) });
       if (adhesive === undefined && filed.whole)
         report(context, filed, ["in_use", part], { ...NO_ADHESIVE, found: lot });
       else checkComponentLot(context, filed, ["in_use", part], { adhesive, lot }, part, lots);
@@ -44,7 +48,7 @@ const NO_ADHESIVE = {
 function checkAmendedDay(context: CheckContext, filed: EntryFile): void {
   if (filed.spec.date === filed.id.slice(0, 10)) return;
   (filed.spec.batches ?? []).forEach((batch, index) => {
-    const at: Path[] = [["adhesive"], ["resin", "lot"], ["hardener", "lot"], ["scale"]];
+    const at: Path[] = [["adhesive"], ...LOT_PARTS.map((part) => [part, "lot"]), ["scale"]];
     (batch.pieces ?? []).forEach((_, piece) =>
       at.push(...["thickness", "width", "overlap"].map((size) => ["pieces", piece, size])),
     );
