@@ -59,10 +59,16 @@ const NUMBER = "(\\d+(?:\\.\\d+)?)";
 const exactly = (value: number, digits: number): string => value.toFixed(digits);
 const digitsOf = (typed: string): number => typed.split(".")[1]?.length ?? 0;
 
+const fahrenheit = (c: string): string => exactly((Number(c) * 9) / 5 + 32, digitsOf(c) + 1);
+
 /** Quantities in another unit, each by a factor that is exact by definition. */
 const UNITS: readonly (readonly [unit: string, pattern: RegExp, said: (...typed: string[]) => string])[] = [
   ["g in kg", new RegExp(`^${NUMBER} g$`), (g) => `${movedPoint(g, 3)} kg`],
-  ["°C in °F", new RegExp(`${NUMBER} °C`, "g"), (c) => `${exactly((Number(c) * 9) / 5 + 32, digitsOf(c) + 1)} °F`],
+  [
+    "°C in °F",
+    new RegExp(`(?:${NUMBER} to )?${NUMBER} °C`, "g"),
+    (least, most) => `${least === undefined ? "" : `${fahrenheit(least)} to `}${fahrenheit(most ?? "")} °F`,
+  ],
   ["inches in mm", /^(\d+)\/(\d+) in$/, (over, under) => `${(Number(over) / Number(under)) * 25.4} mm`],
   ["pounds in newtons", new RegExp(`^${NUMBER} lbf$`), (lbf) => `${Number(lbf) * 4.4482216152605} N`],
   ["days in hours", new RegExp(`^${NUMBER} d$`), (d) => `${Number(d) * 24} h`],
