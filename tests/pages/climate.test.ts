@@ -123,6 +123,7 @@ describe("Pieces that wait", () => {
         sortBy: "2025-03-13 15:00",
         from: "13 Mar 2025, 15:00",
         now: true,
+        readyBy: "assumed",
         by: "at the 20 °C noted when it was glued",
       },
     ]);
