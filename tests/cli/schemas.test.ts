@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
+import { SCHEMAS } from "../../src/facts/kinds.ts";
 import { contentOf, scratchFolders } from "../publish/scratch.ts";
 import { command } from "./command.ts";
 
@@ -12,9 +13,9 @@ it("scarfline schemas writes a JSON Schema for each kind of file", async () => {
   expect(code).toBe(0);
   const files = contentOf(join(folder, "schemas"));
   expect([...files.keys()]).toEqual(
-    ["adhesive", "aircraft", "assembly", "climate", "entry", "hours", "lot", "procedure", "trial"].map(
-      (kind) => `${kind}.schema.json`,
-    ),
+    Object.keys(SCHEMAS)
+      .map((kind) => `${kind}.schema.json`)
+      .sort(),
   );
   for (const [name, text] of files) {
     expect(JSON.parse(text), name).toMatchObject({
