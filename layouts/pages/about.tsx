@@ -79,7 +79,19 @@ function Cautions(): JSX.Element {
           The record shows what was written down; it does not certify airworthiness. The drawings, the adhesive maker’s
           data sheet, the authority’s rules and the inspector’s judgement stand above every limit here.
         </li>
-        <li>Resins, hardeners and other adhesives can sensitise the skin: gloves and ventilation.</li>
+        <li>
+          Resins, hardeners and other adhesives can sensitise the skin, for good: gloves, sleeves and ventilation. Stop
+          at the first rash, and ask a doctor before you go on.
+        </li>
+        <li>On skin soap and water, never solvent, which carries it in. An eyewash within reach of the bench.</li>
+        <li>No children near adhesive that has not cured, nor near the dust of it.</li>
+        <li>
+          What is mixed heats itself: a cup with some left in it goes outdoors, on stone and not on wood, until it is
+          hard and cold.
+        </li>
+        <li>Do not sand it before it is hard, and then with extraction and a mask.</li>
+        <li>Do not burn it, nor wood with it on.</li>
+        <li>Rags with oil or varnish in them can take fire by themselves: spread them outdoors to dry.</li>
         <li>Wood dust and solvent vapour: extraction, and nothing that can ignite them.</li>
         <li>Test pieces break with force: eye protection and a guard.</li>
       </ul>
