@@ -24,8 +24,6 @@ export const prose = (entry: string): string => {
   if (found === undefined) throw new Error(`no entry ${entry}`);
   return proseOf(found.body).replace(/\s+/gu, " ");
 };
-export const textOfAssemblies = (): string => [...demo.assemblies.values()].map(({ body }) => proseOf(body)).join("\n");
-
 /** What was noted as one figure. */
 export function figure(noted: Noted | Quantity | undefined): number | undefined {
   if (noted === undefined) return undefined;
