@@ -40,12 +40,12 @@ export class Plan {
 
   /** Slanting lines within a box, as for cut timber. */
   hatch(x: number, y: number, wide: number, high: number, step = 8): this {
-    for (let at = x; at <= x + wide; at += step) {
-      const run = Math.min(high, x + wide - at);
+    for (let at = x - high + step; at < x + wide; at += step) {
+      const [from, to] = [Math.max(at, x), Math.min(at + high, x + wide)];
       this.line(
         [
-          [at, y + high],
-          [at + run, y + high - run],
+          [from, y + high - (from - at)],
+          [to, y + high - (to - at)],
         ],
         0.7,
       );

@@ -68,114 +68,94 @@ function wing(): string {
   return plan.svg("Wing, plan", "Sheet 9");
 }
 
-function wingSpar(): string {
-  const plan = new Plan();
-  const cap = (y: number, dip: number, deep: number): P2[] => [
-    [50, y + dip],
-    [500, y],
-    [950, y + dip],
-    [950, y + dip + deep * 0.7],
-    [500, y + deep],
-    [50, y + dip + deep * 0.7],
+/** The edge of a tapering cap at a share of its depth, from its upper edge down. */
+function capLine(y: number, dip: number, deep: number, share: number): P2[] {
+  const tip = y + dip + deep * 0.7 * share;
+  return [
+    [50, tip],
+    [500, y + deep * share],
+    [950, tip],
   ];
-  plan.outline(cap(130, 14, 28), WOOD).outline(cap(210, -6, 24), WOOD);
-  for (const [i, y] of [137, 144, 151].entries())
+}
+
+const TWELVE = 16;
+
+/** A cap of so many laminations, in each of them one scarf, and no two of these above each other. */
+function cap(plan: Plan, y: number, dip: number, deep: number, scarfs: readonly number[]): void {
+  const count = scarfs.length;
+  plan.outline([...capLine(y, dip, deep, 0), ...capLine(y, dip, deep, 1).reverse()], WOOD);
+  for (let i = 1; i < count; i += 1) plan.line(capLine(y, dip, deep, i / count), 0.8);
+  for (const [i, x] of scarfs.entries())
     plan.line(
       [
-        [50, 130 + 14 + (i + 1) * 5],
-        [500, y],
-        [950, 130 + 14 + (i + 1) * 5],
-      ],
-      0.8,
-    );
-  for (const [i, y] of [218, 226].entries())
-    plan.line(
-      [
-        [50, 204 + (i + 1) * 5],
-        [500, y],
-        [950, 204 + (i + 1) * 5],
-      ],
-      0.8,
-    );
-  plan.box(440, 158, 120, 52, WOOD).hatch(440, 158, 120, 52);
-  for (let rib = 1; rib < 9; rib += 1)
-    for (const side of [-1, 1]) plan.box(500 + side * (60 + rib * 44) - 9, 160, 18, 47, WOOD, 1.4);
-  plan.box(50, 162, 32, 42, WOOD).box(918, 162, 32, 42, WOOD);
-  plan
-    .line(
-      [
-        [380, 134],
-        [430, 156],
+        [x, y + (deep * (i + 1)) / count],
+        [x + TWELVE, y + (deep * i) / count],
       ],
       1.6,
-    )
-    .line(
-      [
-        [590, 156],
-        [640, 134],
-      ],
-      1.6,
-    )
-    .line(
-      [
-        [300, 136],
-        [345, 158],
-      ],
-      1.2,
-    )
-    .line(
-      [
-        [670, 158],
-        [710, 136],
-      ],
-      1.2,
     );
-  for (const [y, name] of [
-    [290, "FRONT WEB"],
-    [408, "REAR WEB"],
-  ] as const) {
-    plan.outline(
-      [
-        [50, y + 14],
-        [500, y],
-        [950, y + 14],
-        [950, y + 72],
-        [500, y + 82],
-        [50, y + 72],
-      ],
-      PLY,
-    );
-    for (let x = 70; x < 930; x += 26)
+}
+
+/** Both halves of a web: four panels each, scarfed, their grain at 45° and mirrored at the root. */
+function web(plan: Plan, y: number, name: string, slant: 1 | -1): void {
+  plan.outline(
+    [
+      [50, y + 14],
+      [500, y],
+      [950, y + 14],
+      [950, y + 72],
+      [500, y + 82],
+      [50, y + 72],
+    ],
+    PLY,
+  );
+  for (let x = 62; x < 448; x += 26) {
+    const [low, top] = slant > 0 ? [x, x + 46] : [x + 46, x];
+    for (const mirrored of [false, true])
       plan.line(
         [
-          [x, y + 66],
-          [x + 48, y + 18],
+          [mirrored ? 1000 - low : low, y + 65],
+          [mirrored ? 1000 - top : top, y + 19],
         ],
         0.6,
       );
-    plan
-      .letter(name, 60, y - 12, 10)
-      .line(
+  }
+  const edge = (x: number): number => (14 * (500 - x)) / 450;
+  const low = (x: number): number => 82 - (10 * (500 - x)) / 450;
+  for (const x of [162, 275, 387])
+    for (const at of [x, 1000 - x])
+      plan.line(
         [
-          [470, y + 2],
-          [470, y + 81],
-        ],
-        1.4,
-        "6 4",
-      )
-      .line(
-        [
-          [530, y + 2],
-          [530, y + 81],
+          [at, y + edge(x)],
+          [at, y + low(x)],
         ],
         1.4,
         "6 4",
       );
-  }
+  plan
+    .line(
+      [
+        [500, y],
+        [500, y + 82],
+      ],
+      1.4,
+    )
+    .letter(name, 60, y - 12, 10);
+}
+
+function wingSpar(): string {
+  const plan = new Plan();
+  cap(plan, 130, 14, 28, [461, 479, 505, 523]);
+  cap(plan, 210, -6, 24, [464, 492, 520]);
+  plan.box(440, 158, 120, 52, WOOD).hatch(440, 158, 120, 52);
+  for (let rib = 1; rib < 9; rib += 1)
+    for (const side of [-1, 1]) plan.box(500 + side * (60 + rib * 44) - 9, 160, 18, 47, WOOD, 1.4);
+  plan.box(50, 161, 26, 43, WOOD).box(924, 161, 26, 43, WOOD);
+  web(plan, 290, "FRONT WEB", 1);
+  web(plan, 408, "REAR WEB", -1);
   plan.dimension(50, 950, 108, "8,200 mm").line(
     [
-      [500, 90],
-      [500, 506],
+      [500, 116],
+      [500, 284],
     ],
     0.8,
     "14 5 3 5",
