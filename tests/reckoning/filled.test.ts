@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { filled, type Held, type Readings } from "../../src/reckoning/climate/filled.ts";
 import { spanOf } from "../../src/reckoning/climate/span-of-track.ts";
 import { trackOf } from "../../src/reckoning/climate/track.ts";
+import { cureClock, provenAge } from "../../src/reckoning/cure/proven-age.ts";
 
 const HOUR = 3600;
 const hourly = (from: number, to: number, value: number): Readings => {
@@ -80,6 +81,39 @@ describe("What a thermometer of least and greatest adds to a log", () => {
       { from: 1, to: 100, value: 15 },
     ];
     expect([...filled(none, [first, second], Math.min).times]).toEqual([0, 1, 100]);
+  });
+
+  it("has rising times and every reading in gaps of seconds too, whatever spans lie over them", () => {
+    const second = fc.integer({ min: 0, max: 30 });
+    const logged = fc.uniqueArray(second, { maxLength: 8 }).map((some) => some.sort((a, b) => a - b));
+    const spans = fc.array(fc.tuple(second, second, fc.integer({ min: 0, max: 9 })), { maxLength: 5 });
+    fc.assert(
+      fc.property(logged, spans, fc.constantFrom(0.5, 3), (times, some, limit) => {
+        const readings: Readings = {
+          times: Float64Array.from(times),
+          values: Float64Array.from(times, () => 20),
+          limits: Float64Array.from(times, () => limit),
+        };
+        const all = some.map(([from, to, value]): Held => ({ from, to, value }));
+        const made = [...filled(readings, all, Math.min).times];
+        expect(made).toEqual([...new Set(made)].sort((a, b) => a - b));
+        expect(times.every((time) => made.includes(time))).toBe(true);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it("leaves what is assumed of a gap as it was where no span covers it", () => {
+    const log: Readings = {
+      times: Float64Array.from([0, 100 * HOUR]),
+      values: Float64Array.from([20, 20]),
+      limits: Float64Array.from([2 * HOUR, 2 * HOUR]),
+    };
+    const { times, values, limits } = filled(log, [held(60, 80, 15)], Math.min);
+    const clock = cureClock(trackOf(times, values, limits), { from: "doubling" }, 20);
+    expect(provenAge(clock, 0, 50 * HOUR, 20)).toBeCloseTo(50 * HOUR * 2 ** -0.5, 0);
+    expect(provenAge(clock, 85 * HOUR, 100 * HOUR, 20)).toBeCloseTo(15 * HOUR * 2 ** -0.5, 0);
+    expect(provenAge(clock, 0, 100 * HOUR, undefined)).toBeCloseTo(20 * HOUR * 2 ** -0.5, 0);
   });
 
   it("has rising times, and knows no instant that neither the log, by its own limit, nor a thermometer covers", () => {

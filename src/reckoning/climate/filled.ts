@@ -31,13 +31,12 @@ export function filled(readings: Readings, held: readonly Held[], worse: (a: num
   const { times, values, limits } = readings;
   const steady = steadyStretches(held, worse);
   const points = new Points();
-  const last = times.length - 1;
   fill(points, steady, Number.NEGATIVE_INFINITY, (times[0] ?? Number.POSITIVE_INFINITY) - NEXT);
   times.forEach((time, i) => {
     const limit = limits[i] ?? 0;
     points.add(time, values[i] ?? Number.NaN, limit);
     const next = times[i + 1] ?? Number.POSITIVE_INFINITY;
-    const isGap = i === last || next - time > Math.min(limit, limits[i + 1] ?? 0);
+    const isGap = next - time > Math.min(limit, limits[i + 1] ?? 0);
     if (isGap) fill(points, steady, time + NEXT, next - NEXT);
   });
   return points.readings();
@@ -75,14 +74,10 @@ function steadyStretches(held: readonly Held[], worse: (a: number, b: number) =>
   });
 }
 
-/** Each stretch is joined within itself alone, and nothing is known between two spans that do not meet. */
+/** Each stretch is joined within itself alone; one without a value to nothing. */
 function fill(points: Points, steady: readonly Held[], from: number, to: number): void {
   const within = clipped(steady, from, to);
   within.forEach((one, i) => {
-    if (Number.isNaN(one.value)) {
-      points.add((one.from + one.to) / 2, one.value, 0);
-      return;
-    }
     points.add(one.from, one.value, Number.POSITIVE_INFINITY);
     const stop = one.to - (i + 1 < within.length ? NEXT : 0);
     if (stop > one.from) points.add(stop, one.value, Number.POSITIVE_INFINITY);

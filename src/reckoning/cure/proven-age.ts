@@ -63,15 +63,15 @@ function gapsOf({ track: { times, values, gaps }, law, reference }: CureClock, a
   );
   const sums = new Float64Array(gaps.length);
   gaps.forEach((i, g) => {
-    if (g + 1 < sums.length) sums[g + 1] = (sums[g] ?? 0) + (heights[g] ?? 0) * ((times[i + 1] ?? 0) - (times[i] ?? 0));
+    // Past the last it is written nowhere.
+    sums[g + 1] = (sums[g] ?? 0) + (heights[g] ?? 0) * ((times[i + 1] ?? 0) - (times[i] ?? 0));
   });
   return { heights, sums };
 }
 
 function gapsUpTo({ times, gaps }: Track, { heights, sums }: Steps, time: number): number {
   const g = firstGap(gaps, lastAtMost(times, time) + 1) - 1;
-  const i = gaps[g];
-  if (i === undefined) return 0;
+  const i = gaps[g] ?? 0;
   return (sums[g] ?? 0) + (heights[g] ?? 0) * (Math.min(time, times[i + 1] ?? time) - (times[i] ?? time));
 }
 
