@@ -28,7 +28,7 @@ const UNASKED = ["fisher", "forecast", "tolerance-factor", "trial-power"].map(
   (name) => `tests/reckoning/${name}.test.ts`,
 );
 const UNSAMPLED =
-  /\/(?:binomial-coefficient|drawn-weeks|factorials|finish-week|fisher-exact|fisher-table|forecast-backtest|least-shown-effect|local-time|tolerance-factor|trial-power|work-ahead)\.ts$/;
+  /\/(?:binomial-coefficient|drawn-weeks|factorials|finish-week|fisher-exact|fisher-table|forecast-backtest|foretold|least-shown-effect|local-time|tolerance-factor|trial-power|work-ahead)\.ts$/;
 const LONGEST_OF_SAMPLE_MS = [200, 6000];
 const LONGEST_AFRESH_MS = 300;
 const HANGS_AFTER_MS = 60_000;

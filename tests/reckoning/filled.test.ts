@@ -109,7 +109,7 @@ describe("What a thermometer of least and greatest adds to a log", () => {
       values: Float64Array.from([20, 20]),
       limits: Float64Array.from([2 * HOUR, 2 * HOUR]),
     };
-    const { times, values, limits } = filled(log, [held(60, 80, 15)], Math.min);
+    const { times, values, limits } = filled(log, [held(-20, -10, 15), held(60, 80, 15), held(120, 130, 15)], Math.min);
     const clock = cureClock(trackOf(times, values, limits), { from: "doubling" }, 20);
     expect(provenAge(clock, 0, 50 * HOUR, 20)).toBeCloseTo(50 * HOUR * 2 ** -0.5, 0);
     expect(provenAge(clock, 85 * HOUR, 100 * HOUR, 20)).toBeCloseTo(15 * HOUR * 2 ** -0.5, 0);
