@@ -119,6 +119,19 @@ describe("Times", () => {
     expect(off.sort()).toEqual(meant("cold"));
   });
 
+  it("the sun is where the story has it", () => {
+    expect(prose("2025-01-11-out-of-order")).toContain("it is dark at four");
+    expect(prose("2025-06-21-signed")).toContain("Longest day of the year");
+    expect(sunset("2025-01-11")).toBeLessThan(16.25);
+    const days = Array.from({ length: 365 }, (_, i) => new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10));
+    const longest = days.reduce((a, b) =>
+      Math.abs(declination(b) - 23.44) < Math.abs(declination(a) - 23.44) ? b : a,
+    );
+    expect(longest).toBe("2025-06-21");
+    expect(prose("2025-03-30-pulled-not-pushed")).toContain("The clocks went forward");
+    expect([new Date("2025-03-30").getUTCDay(), new Date("2025-04-06").getUTCMonth()]).toEqual([0, 3]);
+  });
+
   it("a day that is named is that day of the week", () => {
     const off = entries.flatMap(({ id, day }) => {
       const named = WEEK.find((name) => new RegExp(`^(?:A wet |Good )?${name}\\b`, "u").test(prose(id)));
@@ -134,3 +147,15 @@ function hours(typed: string): number {
 }
 
 const celsius = (value: number): number => Number((value > 200 ? value - 273.15 : value).toFixed(1));
+
+/** Degrees north, by the common approximation from the day of the year. */
+function declination(day: string): number {
+  const number = (Date.parse(day) - Date.parse(`${day.slice(0, 4)}-01-01`)) / 86_400_000 + 1;
+  return 23.44 * Math.sin((2 * Math.PI * (number - 81)) / 365);
+}
+
+/** Hour of the sun's setting at 52° north, by the sun's own noon. */
+function sunset(day: string): number {
+  const [north, sun] = [52, declination(day)].map((degrees) => (degrees * Math.PI) / 180);
+  return 12 + (Math.acos(-Math.tan(north ?? 0) * Math.tan(sun ?? 0)) * 12) / Math.PI;
+}
