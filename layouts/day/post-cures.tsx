@@ -11,13 +11,18 @@ export function PostCures({ site, from: page, entry }: SheetProps): JSX.Element 
   return (
     <SheetPart title="Heated after gluing">
       <ul class="bare sheet__list">
-        {entry.postCures.map(({ joints, temperature, from, to, note }) => (
+        {entry.postCures.map(({ joints, pieces, temperature, from, to, note }) => (
           <li>
             <ToEach site={site} from={page} to={joints.map((id) => ({ kind: "joint", id }))} /> :{" "}
             {quantityWords(temperature, units)}{" "}
             <span class="quiet">
               from {from.typed} to {to.typed}
             </span>
+            {pieces.length === 0 ? null : (
+              <>
+                , with <ToEach site={site} from={page} to={pieces.map((id) => ({ kind: "piece", id }))} />
+              </>
+            )}
             <Noted note={note} />
           </li>
         ))}

@@ -54,7 +54,12 @@ export const glueUp = (lot: string, say: Say, number: Measure): Value => ({
 });
 
 /** What a thermometer showed that day, and a joint that was heated. */
-export const warmth = (day: string, say: Say, number: Measure, joint: string): { readonly [key: string]: Value } => ({
+export const warmth = (
+  day: string,
+  say: Say,
+  number: Measure,
+  { joint, pieces }: { readonly joint: string; readonly pieces: readonly string[] },
+): { readonly [key: string]: Value } => ({
   thermometer: [
     {
       from: `${day} 08:00`,
@@ -67,6 +72,7 @@ export const warmth = (day: string, say: Say, number: Measure, joint: string): {
   post_cures: [
     {
       joints: [joint],
+      pieces: [...pieces],
       temperature: number("how warm a joint was", "°C", 61),
       from: `${day} 18:00`,
       to: `${day} 22:00`,

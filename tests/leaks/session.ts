@@ -74,7 +74,7 @@ export async function session(around: Around, day: string, audience: Audience, j
         ...otherGlue(batch, lot, number),
       ],
       stages: [{ joint, stage: "1 of 2", batches: [batch], complete: "yes", note: say("note on a stage") }],
-      ...warmth(day, say, number, joint),
+      ...warmth(day, say, number, { joint, pieces: pieces.map(({ id: piece }) => piece) }),
       measurements: [
         {
           what: measured,

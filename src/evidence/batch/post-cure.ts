@@ -1,11 +1,11 @@
-/** Whether joints were heated after gluing, where the data sheet asks that. */
+/** Whether joints were heated after gluing, and test pieces with them, where the data sheet asks that. */
 import { atLeast, standing } from "../../reckoning/compare.ts";
 import type { PostCure, Ref } from "../../facts/types.ts";
 import { closedAtLatest } from "../cure/cure.ts";
-import { indexBy, type RecordIndex } from "../record-index.ts";
+import { indexBy, lookUp, type RecordIndex } from "../record-index.ts";
 import { sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
-import type { Finding } from "../types.ts";
+import type { Finding, PieceFile } from "../types.ts";
 import { type BatchCase, entryRef } from "./case.ts";
 
 const byJoint = ({ record }: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =>
@@ -13,6 +13,50 @@ const byJoint = ({ record }: RecordIndex): ReadonlyMap<string, readonly PostCure
     record.entries.flatMap(({ postCures }) => postCures),
     ({ joints }) => joints,
   );
+
+const byPiece = ({ record }: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =>
+  indexBy(
+    record.entries.flatMap(({ postCures }) => postCures),
+    ({ pieces }) => pieces,
+  );
+
+const heatingsOf = ({ index }: BatchCase, { piece }: PieceFile): readonly PostCure[] =>
+  index.memo.once(index, byPiece).get(piece.id) ?? [];
+
+/**
+ * Whether a piece was heated as the sheet asks, with a joint of its batch, once it was glued and before it was broken.
+ * Without a time it may have been broken as its day began. Too hot counts whenever it was.
+ */
+export function isHeatedAsAsked(c: BatchCase, file: PieceFile): boolean {
+  const asked = c.adhesive.postCure;
+  if (asked === undefined) return true;
+  const { piece, test } = file;
+  const glued = piece.glued?.epoch ?? closedAtLatest(c.index, c.batch);
+  const broken = test && (test.at?.epoch ?? lookUp(c.index.entries, test.entry, "entry").dayStart);
+  const judged = heatingsOf(c, file).map((one) => ({ one, how: howHeated(one, asked) }));
+  return (
+    !judged.some(({ how }) => how === "too hot") &&
+    judged.some(
+      ({ one, how }) =>
+        how === "done" &&
+        one.from.epoch >= glued &&
+        (broken === undefined || one.to.epoch <= broken) &&
+        one.joints.some((joint) => c.batch.joints.includes(joint)),
+    )
+  );
+}
+
+/** Pieces that were not heated as the joints were are no samples of them; that they are there is said. */
+function unheated(c: BatchCase): Finding[] {
+  const files = c.pieces.filter((file) => file.piece.trial === undefined && !isHeatedAsAsked(c, file));
+  if (files.length === 0) return [];
+  const alsoOn: Ref[] = files.flatMap((file) => [
+    { kind: "piece", id: file.piece.id },
+    ...(file.test ? [entryRef(file.test.entry)] : []),
+    ...heatingsOf(c, file).map(({ entry }) => entryRef(entry)),
+  ]);
+  return [c.find("post-cure/pieces", "caution", { pieces: files.map(({ piece }) => piece.id) }, { alsoOn })];
+}
 
 /** Each of its joints by itself. Too hot is not mended by another heating; too cool or too short is. */
 export function postCureRule(c: BatchCase): Finding[] {
@@ -23,7 +67,7 @@ export function postCureRule(c: BatchCase): Finding[] {
   const limit: Limit = { code: "limit/post-cure", values, from: sheetOf(adhesive) };
   const closed = closedAtLatest(index, batch);
   const all = index.memo.once(index, byJoint);
-  return batch.joints.map((joint) => {
+  const ofJoints = batch.joints.map((joint) => {
     const heated = (all.get(joint) ?? []).filter(({ from }) => from.epoch >= closed);
     const judged = heated.map((one) => ({ one, how: howHeated(one, asked) }));
     const told = ORDER.flatMap((how) => judged.find((each) => each.how === how) ?? [])[0];
@@ -38,6 +82,7 @@ export function postCureRule(c: BatchCase): Finding[] {
       ? find("post-cure/estimate", "unproven", { ...found, ...values }, beside)
       : find("post-cure/outside", "unproven", { ...found, ...values }, beside);
   });
+  return [...ofJoints, ...unheated(c)];
 }
 
 type How = "too hot" | "done" | "estimate" | "too little";

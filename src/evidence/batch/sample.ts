@@ -1,5 +1,5 @@
 /**
- * Whether the pieces are samples of the joint: of the same batch and of the wood that was glued. Another species or kind shows nothing;
+ * Whether the pieces are samples of the joint: of the same batch, of the wood that was glued, and heated as it was where the sheet asks that. Another species or kind shows nothing;
  * another lot of the same is a caution; where nothing says of what wood, nothing is shown.
  */
 import type { Lot, Ref } from "../../facts/types.ts";
@@ -7,12 +7,16 @@ import { lookUp } from "../record-index.ts";
 import { kindOf, lotsOfPiece } from "../piece/lots.ts";
 import type { Finding, PieceFile, PieceVerdict } from "../types.ts";
 import { type BatchCase, lotRef } from "./case.ts";
+import { isHeatedAsAsked } from "./post-cure.ts";
 
 const gluedLots = ({ index, batch }: BatchCase): Lot[] =>
   batch.timber.map((id) => lookUp(index.record.lots, id, "lot"));
 
+/** Of wood that was glued, and of the heat that the sheet asks for. */
+export const isSample = (c: BatchCase, file: PieceFile): boolean => isOfWood(c, file) && isHeatedAsAsked(c, file);
+
 /** Whether every leg of a piece is of a kind that was glued; two lots of which no species is noted are alike only where they are one. */
-export function isSample(c: BatchCase, file: PieceFile): boolean {
+function isOfWood(c: BatchCase, file: PieceFile): boolean {
   if (isOfScraps(file)) return true;
   const lots = lotsOfPiece(c.index, file.piece, c.batch);
   const glued = gluedLots(c);
@@ -42,7 +46,7 @@ function strangers(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
   const nameless = counting.filter(
     ({ piece }) => piece.scraps !== true && lotsOfPiece(c.index, piece, c.batch).length === 0,
   );
-  const other = counting.filter((file) => !nameless.includes(file) && !isSample(c, file));
+  const other = counting.filter((file) => !nameless.includes(file) && !isOfWood(c, file));
   const say = (code: "sample-wood/no-lot" | "sample-wood/other-wood", files: readonly PieceFile[]): Finding[] =>
     files.length === 0 ? [] : [c.find(code, "caution", { pieces: pieceIds(files) }, { alsoOn: refs(files) })];
   return [...say("sample-wood/no-lot", nameless), ...say("sample-wood/other-wood", other)];

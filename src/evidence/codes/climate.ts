@@ -69,6 +69,8 @@ interface HeatAsked {
 
 export interface ClimateValues {
   "post-cure/not-noted": HeatAsked & { readonly joint: string };
+  /** Test pieces that did not lie in the heat with their joints, as far as anything says. */
+  "post-cure/pieces": { readonly pieces: readonly string[] };
   "post-cure/done": Heated;
   "post-cure/estimate": Heated & HeatAsked;
   "post-cure/outside": Heated & HeatAsked;

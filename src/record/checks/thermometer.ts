@@ -20,11 +20,12 @@ function checkHeated(
   context: CheckContext,
   filed: EntryFile,
   index: number,
-  { joints, from, to }: Heated,
+  { joints, pieces, from, to }: Heated,
   zone: Zone | undefined,
 ): void {
   const path = ["post_cures", index];
   joints.forEach((joint, at) => expectId(context, filed, [...path, "joints", at], ["joint"], joint));
+  (pieces ?? []).forEach((piece, at) => expectId(context, filed, [...path, "pieces", at], ["piece"], piece));
   checkClock(context, filed, [...path, "from"], from.clock, zone, from.day);
   checkClock(context, filed, [...path, "to"], to.clock, zone, to.day);
   const isBackwards = !isBefore(from, to, zone);

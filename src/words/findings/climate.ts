@@ -1,6 +1,7 @@
 /** The shop, the surfaces and the wood. */
 import type { ClimateValues } from "../../evidence/codes/climate.ts";
 import { span } from "../durations.ts";
+import { listed } from "../lists.ts";
 import { apart, figure, percent } from "../numbers.ts";
 import { type Units, temperatureText } from "../quantities.ts";
 import type { Sentences } from "./catalogue.ts";
@@ -12,6 +13,8 @@ export const CLIMATE: Sentences<ClimateValues> = {
     `Since it was closed the shop was logged at ${apart(greatest, limit, 1)} °C, above the ${asked} that the sheet lets cured adhesive see, if the part stood where the logger hangs.`,
   "post-cure/not-noted": ({ joint, temperature, time }) =>
     `That ${joint} was heated after gluing is not noted; the sheet asks ${temperature} for ${time}.`,
+  "post-cure/pieces": ({ pieces }) =>
+    `Nothing shows that ${listed(pieces)} ${pieces.length === 1 ? "was" : "were"} heated as the sheet asks, together with a joint and before it was broken: no ${pieces.length === 1 ? "sample" : "samples"} of the joint.`,
   "post-cure/done": (v) => `${heated(v)}.`,
   "post-cure/estimate": (v) =>
     `${heated(v)}, which is only an estimate; the sheet asks ${v.temperature} for ${v.time}.`,

@@ -11,7 +11,7 @@ export const PIECES: Sentences<PieceValues> = {
   "test-pieces/failed": ({ pieces }) => `${listed(pieces)} failed.`,
   "test-pieces/none": () => "No test piece was made from it.",
   "test-pieces/no-sample": ({ asked }) =>
-    `None of its pieces is of the wood that was glued; ${counted(asked, "test piece")} ${asked === 1 ? "is" : "are"} asked.`,
+    `None of its pieces is a sample of the joint; ${counted(asked, "test piece")} ${asked === 1 ? "is" : "are"} asked.`,
   "test-pieces/mixed-unmeasured": ({ pieces }) =>
     `${listed(pieces)} broke partly in the glue line, and how much of it in the wood is not noted: it may have failed.`,
   "test-pieces/glued-late": ({ pieces }) =>

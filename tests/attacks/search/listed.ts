@@ -130,6 +130,8 @@ export const REMOVALS: Listed = {
   "adhesive post_cure": "a heating that the sheet asks for and the record does not",
   "entry post_cures":
     "a heating that was too hot and that nobody noted, where the sheet asks for one and another was as it asks",
+  "entry post_cures[].pieces":
+    "that a piece lay in a heat that was too hot for it, where another was as the sheet asks",
   "adhesive asks": "what the sheet asks of the glue-up and the record does not",
   ...asked("adhesive ", "what the sheet asks of the glue-up and the record does not"),
   "procedure asks": "what a procedure asks of the glue-up and the record does not",
@@ -254,6 +256,7 @@ export const STATES: Listed = {
   "adhesive post_cure.time": "for how long the sheet asks joints to be heated",
   "entry post_cures": "that joints were heated",
   "entry post_cures[].joints": "which joints were heated",
+  "entry post_cures[].pieces": "which test pieces lay in the heat with them",
   "entry post_cures[].temperature": "how warm they were",
   "entry post_cures[].from": "since when they were so warm",
   "entry post_cures[].to": "until when they were so warm",

@@ -79,7 +79,7 @@ export function session(ground: Ground, at: number): Session {
     visits: [hoursLine(ground, audience)],
     inUse: inUse(ground, audience),
     thermometer: [thermometer(ground, audience, of)],
-    postCures: [postCure(ground, audience, of)],
+    postCures: [postCure(ground, audience, of, batches)],
     measurements: [
       measurement({
         ...of,
@@ -327,11 +327,17 @@ function hoursLine({ say, pick, people }: Ground, audience: Audience): HoursLine
   };
 }
 
-function postCure({ say, pick }: Ground, audience: Audience, { entry: id, day: read }: Of): PostCure {
+function postCure(
+  { say, pick }: Ground,
+  audience: Audience,
+  { entry: id, day: read }: Of,
+  batches: readonly Batch[],
+): PostCure {
   return {
     place,
     entry: id,
     joints: [pick("W-1", "W-2", "W-3")],
+    pieces: batches.flatMap(({ pieces }) => pieces.map((one) => one.id)),
     temperature: worded(celsius("60"), say(audience)),
     from: { ...moment(read, "18:00"), typed: say(audience) },
     to: { ...moment(read, "22:00"), typed: say(audience) },
