@@ -54,9 +54,13 @@ describe("The spread of a session", () => {
     const between = (least: number, most: number, typed: string) => ({ typed, unit: "kg", step: 0.001, least, most });
     const about = { typed: "about 5 g", unit: "kg", step: 0.001, about: { least: 0.005, most: 0.005 } };
     const left = (change: Partial<Batch>) => told([0.15], [batch("B-1", change)], { density: DENSITY })?.[0];
-    expect(left({ waste: between(0.01, 0.018, "10 to 18 g") })).toMatch(/^caution: 60.0 g mixed less 18.0 g/u);
+    expect(left({ waste: between(0.01, 0.018, "10 to 18 g") })).toBe(
+      "caution: 60.0 g mixed less 18.0 g of waste over 1500 cm² of joints is 280 g/m² by the worse ends of what was noted, less than 300 g/m²: the joint may be starved. the record itself",
+    );
     const resin = { lot: "R-1", mass: between(0.02, 0.04, "20 to 40 g") };
-    expect(left({ resin })).toMatch(/^caution: 40.0 g mixed over 1500 cm² of joints is at most 267 g/u);
+    expect(left({ resin })).toMatch(
+      /^caution: 40.0 g mixed over 1500 cm² of joints is 267 g\/m² by the worse ends of what was noted, less than 300 g\/m²: /u,
+    );
     expect(left({ waste: about })).toMatch(/^caution: How much was mixed, or left of it, is only estimated/u);
     expect(left({ waste: { ...about, about: { least: 0.01, most: 0.02 } } })).toMatch(/less 20.0 g of waste/u);
   });

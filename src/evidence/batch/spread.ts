@@ -4,8 +4,9 @@
  */
 import { defined } from "../../defined.ts";
 import { atLeast } from "../../reckoning/compare.ts";
-import { isEstimate } from "../../facts/quantity/ends.ts";
-import type { Batch } from "../../facts/types.ts";
+import { partsNoted } from "../../facts/build/adhesive-kind.ts";
+import { figureRead, isEstimate } from "../../facts/quantity/ends.ts";
+import type { Batch, Component } from "../../facts/types.ts";
 import { lookUp } from "../record-index.ts";
 import { FROM_RECORD, sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
@@ -31,7 +32,7 @@ export function spreadRule(c: BatchCase): Finding[] {
   const wasted = facts.flatMap(({ waste }) => waste ?? []);
   const waste = wasted.length === 0 ? undefined : wasted.reduce((total, one) => total + one, 0);
   const spread = Math.max(0, mass - (waste ?? 0)) / area;
-  const values = defined({ mass, waste, area, spread, asked: typed, limit: asked });
+  const values = defined({ mass, waste, area, byWorseEnd: !cups.every(isFigures), spread, asked: typed, limit: asked });
   const beside = { limit, alsoOn: cups.map(({ id }) => ({ kind: "batch", id }) as const) };
   if (!atLeast(spread, asked)) return [c.find("spread/too-little", "caution", values, beside)];
   return facts.every(({ forSpread }) => forSpread?.isProven === true) && !cups.some((cup) => isEstimate(cup.waste))
@@ -43,6 +44,12 @@ export function spreadRule(c: BatchCase): Finding[] {
 function areaOf({ index }: BatchCase, id: string): number | undefined {
   const { stages, area } = lookUp(index.joints, id, "joint");
   return stages === undefined && !index.stages.has(id) ? area?.value : undefined;
+}
+
+/** Whether all that was mixed and left of it is a figure, and no range or estimate. */
+function isFigures(cup: Batch): boolean {
+  const amounts = partsNoted<Component>(cup).flatMap(({ noted: { mass, volume } }) => [mass, volume]);
+  return [...amounts, cup.waste].every((one) => one === undefined || figureRead(one) !== undefined);
 }
 
 /** The cups of one entry that went into the same joints. */

@@ -40,6 +40,8 @@ interface Spread {
   /** What was noted as left over of the mass. */
   readonly waste?: number;
   readonly area: number;
+  /** Of the least that may have been mixed less the most that may be left, where these were no figures. */
+  readonly byWorseEnd: boolean;
   readonly spread: number;
   readonly asked: string;
   readonly limit: number;

@@ -38,7 +38,7 @@ export const MIXING: Sentences<MixingValues> = {
     "How much was mixed, or left of it, is only estimated, so nothing shows that there was enough to spread.",
   "spread/enough": (v) => `${spread(v)}.`,
   "spread/too-little": (v) =>
-    `${spread(v)}, less than ${v.asked} even if nothing ${v.waste === undefined ? "" : "more "}stayed in the cup: the joint may be starved.`,
+    `${spread(v)}, less than ${v.asked}${v.byWorseEnd ? "" : ` even if nothing ${v.waste === undefined ? "" : "more "}stayed in the cup`}: the joint may be starved.`,
   "working-life/no-times": ({ began }) =>
     `Neither when it was ${BEGAN[began]} nor when the joint was closed is noted, so the time it stood is not known.`,
   "working-life/no-closing": () => "When the joint was closed is not noted, so the time it stood is not known.",
@@ -59,8 +59,8 @@ export const MIXING: Sentences<MixingValues> = {
 
 const BEGAN = { mixed: "mixed", spread: "first spread" } as const;
 
-const spread = ({ mass, waste, area, spread: found, limit }: MixingValues["spread/enough"]): string =>
-  `${figure(mass * 1000, 1)} g mixed${waste === undefined ? "" : ` less ${figure(waste * 1000, 1)} g of waste`} over ${figure(area * 1e4, 0)} cm² of joints is at most ${apart(found * 1000, limit * 1000, 0)} g/m²`;
+const spread = ({ mass, waste, area, byWorseEnd, spread: found, limit }: MixingValues["spread/enough"]): string =>
+  `${figure(mass * 1000, 1)} g mixed${waste === undefined ? "" : ` less ${figure(waste * 1000, 1)} g of waste`} over ${figure(area * 1e4, 0)} cm² of joints is ${byWorseEnd ? "" : "at most "}${apart(found * 1000, limit * 1000, 0)} g/m²${byWorseEnd ? " by the worse ends of what was noted" : ""}`;
 
 function mix({
   parts: [first, second],
