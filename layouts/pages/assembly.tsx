@@ -40,7 +40,7 @@ export function AssemblyPage({ site, id }: { readonly site: Site; readonly id: s
       path={from}
       kind="assembly"
       title={assembly.title}
-      description={`${assembly.title}: its drawing, its joints and how each is proven, and everything that was done on it.`}
+      description={`${assembly.title}: its drawing, its joints and their proof, and all that was done on it.`}
       scripts={hours === undefined ? [] : CHART_SCRIPTS}
     >
       <Opening {...part} />

@@ -4,20 +4,20 @@ import { homeView } from "../../src/pages/story/home.ts";
 import type { HomeView } from "../../src/pages/story/home.ts";
 import { dayEvents } from "../../src/pages/story/day-events.ts";
 import { relative } from "../../src/pages/address.ts";
+import { Introduction, Opening, Standing } from "./home-opening.tsx";
 import { pictureOf } from "../../src/pages/story/pictured.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { minutesOf } from "../../src/pages/story/story.ts";
 import { dateWords } from "../../src/words/dates.ts";
-import { hoursRounded, hoursWords } from "../../src/words/durations.ts";
-import { counted } from "../../src/words/lists.ts";
+import { hoursWords } from "../../src/words/durations.ts";
 import type { Entry } from "../../src/facts/types.ts";
 import { addressOfSite } from "../../src/pages/story/followed.ts";
 import { ATOM } from "../feeds/atom.tsx";
 import { JSON_FEED } from "../feeds/json-feed.ts";
 import { Glances } from "../parts/glances.tsx";
-import { HoldPointCard } from "../parts/hold-point.tsx";
 import { To } from "../shell/link.tsx";
 import { Happenings, LogLine } from "../parts/log.tsx";
+import { Mark } from "../parts/mark.tsx";
 import { Page, Prose } from "../shell/page.tsx";
 import { Photo } from "../parts/picture.tsx";
 import { Strip } from "../parts/strip.tsx";
@@ -44,7 +44,12 @@ export function HomePage({ site }: { readonly site: Site }): JSX.Element {
       <Standing site={site} view={view} />
       <div class="home__two">
         <Newest site={site} view={view} />
-        <Next site={site} view={view} />
+        <div class="home__beside">
+          <Visit site={site} />
+          <Follow site={site} />
+          <Next site={site} view={view} />
+        </div>
+        <Before site={site} view={view} />
       </div>
       {view.pictures.length < 2 ? null : (
         <section class="section">
@@ -56,96 +61,27 @@ export function HomePage({ site }: { readonly site: Site }): JSX.Element {
         <h2>Assemblies</h2>
         <Glances site={site} from={PATH} glances={view.glance} />
       </section>
-      <Visit site={site} />
-      <Follow site={site} />
+      <Introduction site={site} />
     </Page>
   );
 }
 
-function Opening({ site, view: { lead } }: PartProps): JSX.Element {
-  const { aircraft } = site.shown.record;
-  return (
-    <div class="opening">
-      <div class="opening__words">
-        <h1>{aircraft.name}</h1>
-        <p class="opening__type">{aircraft.type}</p>
-        {aircraft.body.map((passage) => (
-          <Prose site={site} html={site.prose(passage, PATH)} />
-        ))}
-      </div>
-      {lead === undefined ? null : (
-        <div class="opening__photo">
-          <Photo site={site} from={PATH} photo={lead.photo} lazy={false} sizes="(min-width: 60rem) 40rem, 100vw" />
-          {lead.entry === undefined ? null : (
-            <p class="small quiet">
-              From{" "}
-              <To site={site} from={PATH} to={{ kind: "entry", id: lead.entry.id }}>
-                {lead.entry.title}
-              </To>
-              , {dateWords(lead.entry.day)}
-            </p>
-          )}
-        </div>
-      )}
-    </div>
-  );
-}
-
-function Standing({ site, view: { total, pace, passed, later, next } }: PartProps): JSX.Element {
-  const { aircraft, day, entries } = site.shown.record;
-  const points = passed.length + later.length + (next === undefined ? 0 : 1);
-  return (
-    <section class="standing" aria-label="Where the build stands">
-      <dl>
-        <div>
-          <dt>Worked so far</dt>
-          <dd>
-            <b>{hoursRounded(total)}</b>{" "}
-            <span>
-              since {dateWords(aircraft.start)}
-              {aircraft.firstFlight === undefined ? "" : `; first flown on ${dateWords(aircraft.firstFlight)}`}
-            </span>
-          </dd>
-        </div>
-        <div>
-          <dt>A week, lately</dt>
-          <dd>
-            <b>{hoursRounded(pace.recent)}</b>{" "}
-            <span>
-              over the last {pace.weeks} weeks{pace.target === undefined ? "" : `; ${hoursRounded(pace.target)} meant`}
-            </span>
-          </dd>
-        </div>
-        <div>
-          <dt>Written down</dt>
-          <dd>
-            <b>{counted(entries.length, "entry", "entries")}</b> <span>the last on {dateWords(day)}</span>
-          </dd>
-        </div>
-        {points === 0 ? null : (
-          <div>
-            <dt>Hold points passed</dt>
-            <dd>
-              <b>
-                {passed.length} of {points}
-              </b>{" "}
-              <span>
-                <a href={relative(PATH, "hold-points.html")}>the whole list</a>
-              </span>
-            </dd>
-          </div>
-        )}
-      </dl>
-    </section>
-  );
-}
-
 function Newest({ site, view: { newest } }: PartProps): JSX.Element {
-  const [first, ...rest] = newest;
+  const [first] = newest;
   return (
     <section class="newest">
       <h2>Lately</h2>
       {first === undefined ? <p>Nothing has been written yet.</p> : <NewestEntry site={site} entry={first} />}
+    </section>
+  );
+}
+
+/** The entries before the newest. */
+function Before({ site, view: { newest } }: PartProps): JSX.Element | null {
+  const rest = newest.slice(1);
+  if (rest.length === 0) return null;
+  return (
+    <section class="home__before" aria-label="Before that">
       <ol class="bare log">
         {rest.map((entry) => {
           const photo = pictureOf(entry);
@@ -193,24 +129,21 @@ function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Ent
   );
 }
 
-function Next({ site, view: { next, later } }: PartProps): JSX.Element | null {
+/** Where the proof stands, in a line that leads on. */
+function Next({ site, view: { next } }: PartProps): JSX.Element | null {
   if (next === undefined) return null;
   return (
-    <section class="next">
-      <h2>What comes next</h2>
-      <HoldPointCard site={site} from={PATH} file={next} />
-      {later.length === 0 ? null : (
-        <>
-          <h3>After that</h3>
-          <ul class="bare next__later">
-            {later.map((file) => (
-              <li>
-                <HoldPointCard site={site} from={PATH} file={file} most={2} />
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+    <section>
+      <h2>What must be looked at next</h2>
+      <p>
+        <To site={site} from={PATH} to={{ kind: "hold point", id: next.holdPoint.id }}>
+          {next.holdPoint.title}
+        </To>{" "}
+        <Mark of={next.state} />
+      </p>
+      <p class="onward">
+        <a href={relative(PATH, "evidence.html")}>What the record shows, joint by joint</a>
+      </p>
     </section>
   );
 }
@@ -218,7 +151,7 @@ function Next({ site, view: { next, later } }: PartProps): JSX.Element | null {
 function Follow({ site }: { readonly site: Site }): JSX.Element | null {
   if (addressOfSite(site.shown) === undefined) return null;
   return (
-    <section class="section">
+    <section>
       <h2>Follow the build</h2>
       <p>
         Put the address of <a href={relative(PATH, ATOM)}>the feed</a> into a feed reader, and it tells you of each new
@@ -231,7 +164,7 @@ function Follow({ site }: { readonly site: Site }): JSX.Element | null {
 function Visit({ site }: { readonly site: Site }): JSX.Element | null {
   const { visit } = site.shown.record.aircraft;
   return visit === undefined ? null : (
-    <section class="section visit">
+    <section class="visit">
       <h2>Come and see it</h2>
       {visit.split(/\n\s*\n/).map((words) => (
         <p>{words}</p>

@@ -52,7 +52,6 @@ function Head({ site, path, title, description, kind, scripts = [], styles, entr
       <meta name="color-scheme" content="light dark" />
       <meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4efe4" />
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
-      <meta name="generator" content="Scarfline" />
       <link rel="icon" href={relative(path, ICON_FILE)} />
       {sheetsOf(kind).map((sheet) => (
         <link

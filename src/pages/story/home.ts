@@ -8,6 +8,7 @@ import type { Pace } from "../forecast/hours.ts";
 import { pictured, pictureOf } from "./pictured.ts";
 import type { EntryPicture, Pictured } from "./pictured.ts";
 import type { Shown } from "../../editions/shown.ts";
+import { plannedWithin } from "./planned.ts";
 import { storyOf } from "./story.ts";
 
 export interface Glance {
@@ -25,10 +26,13 @@ export interface HomeView {
   readonly pictures: readonly Pictured[];
   readonly total: number;
   readonly pace: Pace;
+  /** Minutes planned of all that is planned, and worked on it. */
+  readonly plan?: { readonly planned: number; readonly worked: number };
+  /** The hold point that comes next. */
   readonly next?: HoldPointFile;
-  /** The hold points after that one. */
-  readonly later: readonly HoldPointFile[];
-  readonly passed: readonly HoldPointFile[];
+  /** How many hold points there are, and how many are passed. */
+  readonly points: number;
+  readonly passed: number;
   readonly glance: readonly Glance[];
 }
 
@@ -56,19 +60,32 @@ export function homeView(shown: Shown): HomeView {
   const { record, evidence } = shown;
   const story = storyOf(shown);
   const newest = record.entries.slice(-NEWEST).reverse();
-  const [next, ...later] = holdPointsAhead(shown);
+  const ahead = holdPointsAhead(shown);
+  const points = evidence.holdPoints.size;
   const lead = leadOf(shown);
   return defined({
     newest,
-    later,
     pictures: pictured([...record.entries].slice(0, -NEWEST).reverse()).slice(0, PICTURES),
     total: total(story.work),
     pace: paceOf(shown),
-    passed: [...evidence.holdPoints.values()].filter(({ state }) => state === "passed"),
+    plan: planOf(shown),
+    points,
+    passed: points - ahead.length,
     glance: story.tree.flatMap(({ assembly, depth }) => glanceOf(shown, assembly, depth)),
     lead,
-    next,
+    next: ahead[0],
   });
+}
+
+/** Of assemblies in none, with all within each: what is planned of some, and what was worked on those. */
+function planOf(shown: Shown): HomeView["plan"] {
+  const { workOf, tree } = storyOf(shown);
+  const plans = tree.flatMap(({ assembly: { id }, depth }) => {
+    const planned = depth === 0 ? plannedWithin(shown, id) : undefined;
+    return planned === undefined ? [] : [{ planned, worked: total(workOf.get(id) ?? []) }];
+  });
+  const sum = (part: "planned" | "worked"): number => plans.reduce((all, plan) => all + plan[part], 0);
+  return plans.length === 0 ? undefined : { planned: sum("planned"), worked: sum("worked") };
 }
 
 /** The aircraft's own photograph, else the newest one of an entry. */
