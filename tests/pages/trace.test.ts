@@ -102,6 +102,24 @@ describe("what a joint is made of", () => {
     expect(trace.says).toBe("It holds 1 batch of 3 lots, and 1 hold point asks for it. Taken out again: 1 batch.");
   });
 
+  test("names the stage of each batch, where it is glued in stages", () => {
+    const at = { place: { file: "entries/x.md", line: 1, column: 1 }, entry: "2025-03-10-glue", day: "2025-03-10" };
+    const two = entry("2025-03-10-glue", {
+      batches: [batch("B-1"), batch("B-2"), batch("B-3", { joints: ["W-2"] })],
+      stages: [
+        { ...at, joint: "W-1", stage: 1, of: 2, batches: ["B-1", "B-2"] },
+        { ...at, joint: "W-1", stage: 2, of: 2, batches: ["B-2"], complete: true },
+      ],
+    });
+    const wing = assembly("wing", { joints: [joint("W-1"), joint("W-2")] });
+    const glued = shownOf(record({ assemblies: [wing], entries: [two] }));
+    const labels = (id: string) =>
+      madeOf(glued, jointOf(glued, id)).nodes.flatMap(({ key, label }) => (key.startsWith("batch") ? [label] : []));
+    expect(labels("W-1")).toEqual(["B-1, stage 1", "B-2, stages 1 and 2"]);
+    expect(madeOf(glued, jointOf(glued, "W-1")).says).toMatch(/^It holds 2 batches in 2 stages of /u);
+    expect(labels("W-2")).toEqual(["B-3"]);
+  });
+
   test("of two batches shows both, and a joint that is opened still leads to its hold points", () => {
     const two = entry("2025-03-10-glue", {
       batches: [batch("B-1"), batch("B-2", { resin: { lot: "R-2", mass: g("40.0") } })],

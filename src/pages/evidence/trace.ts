@@ -64,6 +64,8 @@ interface Found {
   readonly joints: readonly JointFile[];
   /** Whether the way goes on from a joint: not where the glue was taken out of it. */
   readonly goesOn: (joint: JointFile) => boolean;
+  /** By batch, of a joint that is glued in stages. */
+  readonly stages?: ReadonlyMap<string, readonly number[]>;
 }
 
 /** Where a lot was used, down to the hold points. */
@@ -97,14 +99,25 @@ export function madeOf(shown: Shown, file: JointFile): Trace {
   const lots = [...new Set(batches.flatMap(lotsOf))].flatMap((id) => evidence.lots.get(id) ?? []);
   const out = file.superseded.length === 0 ? "" : ` Taken out again: ${count("batch", file.superseded.length)}.`;
   const points = traceIndex(shown).holdPointsOf.get(file.joint.id)?.length ?? 0;
+  const stages = stagesOf(shown, file);
+  const held = new Set(file.batches.flatMap((batch) => stages.get(batch) ?? [])).size;
+  const inStages = held === 0 ? "" : ` in ${counted(held, "stage")}`;
   return drawn(
     shown,
-    { lots, batches, joints: [file], goesOn: () => true },
+    { lots, batches, joints: [file], goesOn: () => true, stages },
     {
       title: `What joint ${file.joint.id} is made of`,
-      says: `It holds ${count("batch", file.batches.length)} of ${count("lot", file.lots.length)}, and ${count("hold point", points)} ask${points === 1 ? "s" : ""} for it.${out}`,
+      says: `It holds ${count("batch", file.batches.length)}${inStages} of ${count("lot", file.lots.length)}, and ${count("hold point", points)} ask${points === 1 ? "s" : ""} for it.${out}`,
     },
   );
+}
+
+/** Which stages of a joint each batch glued. */
+function stagesOf(shown: Shown, { joint }: JointFile): ReadonlyMap<string, readonly number[]> {
+  const made = new Map<string, number[]>();
+  for (const { stage, batches } of traceIndex(shown).stagesOf.get(joint.id) ?? [])
+    for (const batch of batches) made.set(batch, [...new Set([...(made.get(batch) ?? []), stage])]);
+  return made;
 }
 
 function drawn(shown: Shown, all: Found, said: Pick<Trace, "title" | "says">): Trace {
@@ -120,7 +133,7 @@ function drawn(shown: Shown, all: Found, said: Pick<Trace, "title" | "says">): T
   );
   const nodes = [
     ...lots.map(lotNode),
-    ...batches.map(batchNode),
+    ...batches.map((batch) => batchNode(batch, all.stages?.get(batch.batch.id))),
     ...joints.map((joint) => jointNode(joint, all.goesOn(joint))),
     ...assemblies.map((id) => node("assembly", id, shown.record.assemblies.get(id)?.title ?? id, "")),
     ...holdPoints.map(pointNode),
@@ -194,14 +207,13 @@ function lotNode({ lot, recalls }: LotFile): TraceNode {
     : node("lot", lot.id, lot.id, lot.material);
 }
 
-const batchNode = (file: BatchFile): TraceNode =>
-  node(
-    "batch",
-    file.batch.id,
-    file.batch.id,
-    file.recalls.length > 0 ? `${file.verdict}, recalled` : file.verdict,
-    batchMark(file).mark,
-  );
+function batchNode(file: BatchFile, stages: readonly number[] = []): TraceNode {
+  const { id } = file.batch;
+  const word = file.recalls.length > 0 ? `${file.verdict}, recalled` : file.verdict;
+  const label =
+    stages.length === 0 ? id : `${id}, ${stages.length === 1 ? "stage" : "stages"} ${listed(stages.map(String))}`;
+  return node("batch", id, label, word, batchMark(file).mark);
+}
 const pointNode = ({ holdPoint, state }: HoldPointFile): TraceNode =>
   node("hold point", holdPoint.id, holdPoint.id, state, state);
 
