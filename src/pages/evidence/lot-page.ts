@@ -62,17 +62,42 @@ export function lotPage(shown: Shown, file: LotFile): LotPage {
         })),
     }));
   const cuts = traceIndex(shown).cutsOf.get(file.lot.id) ?? [];
+  const fitted = fittedRows(shown, ({ lot }) => lot === file.lot.id);
+  const coats = coatRows(shown, ({ lots }) => lots.includes(file.lot.id));
+  const points = new Set([...file.holdPoints, ...pointsOver(shown, standingIn(fitted, coats))]);
   return {
     file,
     uses,
-    fitted: fittedRows(shown, ({ lot }) => lot === file.lot.id),
-    coats: coatRows(shown, ({ lots }) => lots.includes(file.lot.id)),
+    fitted,
+    coats,
     particulars: particulars(shown, file),
     cuts: cutRows(shown, cuts),
     cutWords: cutWords(shown, file, cuts),
     pieces: file.pieces.flatMap((id) => evidence.pieces.get(id) ?? []),
-    holdPoints: file.holdPoints.flatMap((id) => evidence.holdPoints.get(id) ?? []),
+    holdPoints: [...points].flatMap((id) => evidence.holdPoints.get(id) ?? []),
   };
+}
+
+/** Assemblies in which a part of it stands, or a coat of it is, as far as this edition shows. */
+const standingIn = (fitted: readonly FittedRow[], coats: readonly CoatRow[]): ReadonlySet<string> =>
+  new Set([
+    ...fitted.filter(({ stood }) => stood.out === undefined).map(({ stood }) => stood.fitting.assembly),
+    ...coats.filter(({ off }) => off === "").map(({ file }) => file.coat.assembly),
+  ]);
+
+/** Hold points that look at any of these: of the assembly or of one that it is within, and before flight all. */
+function pointsOver({ record, evidence }: Shown, assemblies: ReadonlySet<string>): string[] {
+  const around = new Set<string>();
+  for (const id of assemblies)
+    for (
+      let at = record.assemblies.get(id);
+      at !== undefined;
+      at = at.parent === undefined ? undefined : record.assemblies.get(at.parent)
+    )
+      around.add(at.id);
+  return [...evidence.holdPoints.values()]
+    .filter(({ holdPoint }) => around.has(holdPoint.assembly) || (around.size > 0 && holdPoint.kind === "flight"))
+    .map(({ holdPoint }) => holdPoint.id);
 }
 
 const isAdhesive = ({ material }: Lot): boolean => isLotPart(material);
