@@ -45,12 +45,14 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
       </Section>
       <Fitted page={page} {...where} />
       <PutOn page={page} {...where} />
-      <Section id="where-used" title="Where it was used">
-        <TraceFigure trace={whereUsed(site.shown, file)} list="where-used-list" {...where} />
-        <div id="where-used-list">
-          <Uses page={page} {...where} />
-        </div>
-      </Section>
+      {lot.material === "part" || lot.material === "finish" ? null : (
+        <Section id="where-used" title="Where it was used">
+          <TraceFigure trace={whereUsed(site.shown, file)} list="where-used-list" {...where} />
+          <div id="where-used-list">
+            <Uses page={page} {...where} />
+          </div>
+        </Section>
+      )}
       <Cuts page={page} {...where} />
       <LotHoldPoints page={page} {...where} />
       {page.pieces.length === 0 ? null : (

@@ -132,8 +132,9 @@ function cutWords(shown: Shown, { lot }: LotFile, cuts: readonly Cut[]): string 
 }
 
 function materialWords({ record }: Shown, { material, adhesive, finish }: Lot): string {
-  const of =
-    record.adhesives.get(adhesive ?? "")?.title ?? adhesive ?? record.finishes.get(finish ?? "")?.title ?? finish;
+  const product = record.finishes.get(finish ?? "");
+  if (product !== undefined) return `${product.kind}: ${product.title}`;
+  const of = record.adhesives.get(adhesive ?? "")?.title ?? adhesive;
   return of === undefined ? material : `${material} of ${of}`;
 }
 
