@@ -11,6 +11,7 @@ import { DayStages } from "./day-stages.tsx";
 import { InUse } from "./in-use.tsx";
 import { DayCoats } from "./day-coats.tsx";
 import { DayFitted } from "./day-fitted.tsx";
+import { DayRemains } from "./day-remains.tsx";
 import { Hours } from "./hours.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { Noted } from "../shell/page.tsx";
@@ -24,6 +25,7 @@ export function DaySheet(props: SheetProps): JSX.Element {
       <h2>The day’s facts</h2>
       <Hours {...props} />
       <Cuts {...props} />
+      <DayRemains {...props} />
       <InUse {...props} />
       <Batches {...props} />
       <DayStages {...props} />

@@ -12,6 +12,7 @@ import { TraceFigure } from "../parts/trace.tsx";
 import { EntryLink, Facts, Id, ListTable, None, Section, Title, type Where } from "./parts.tsx";
 import { CoatTable } from "./materials/coats.tsx";
 import { FittedTable } from "./materials/fitted.tsx";
+import { RemainsSection } from "./materials/remains.tsx";
 import { PieceTable } from "./piece.tsx";
 
 export function Lot({ site, file }: { readonly site: Where["site"]; readonly file: LotFile }): JSX.Element {
@@ -54,6 +55,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
         </Section>
       )}
       <Cuts page={page} {...where} />
+      <RemainsSection remains={page.remains} caption={`What was weighed as left in lot ${lot.id}`} {...where} />
       <LotHoldPoints page={page} {...where} />
       {page.pieces.length === 0 ? null : (
         <Section id="pieces" title="Test pieces made from it">

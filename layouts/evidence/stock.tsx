@@ -5,6 +5,7 @@ import { Findings } from "../parts/findings.tsx";
 import { Page } from "../shell/page.tsx";
 import { CoatTable } from "./materials/coats.tsx";
 import { FittedTable } from "./materials/fitted.tsx";
+import { RemainsSection } from "./materials/remains.tsx";
 import { Id, ListTable, None, Section, Title, type Level, type Where } from "./parts.tsx";
 
 export function Stock({ site }: Pick<Where, "site">): JSX.Element {
@@ -45,6 +46,7 @@ export function StockParts({ site, from, level }: Where & { readonly level: Leve
           <Lots rows={lots} caption={`Lots of ${title}`} {...where} />
         </Section>
       ))}
+      <RemainsSection remains={page.remains} caption="What was weighed as left, lot by lot" level={level} {...where} />
       <Section id="timber" title="Timber, plywood and the rest" level={level}>
         {page.others.length === 0 ? (
           <None>No other lots.</None>

@@ -3,11 +3,13 @@ import { lotShown } from "../facts/build/lot.ts";
 import { type Decisions, each, onlyShown, part, same } from "../facts/decisions.ts";
 import { recallShown } from "../facts/glue/recall.ts";
 import { type Ground, isTold } from "./ground.ts";
+import { findings } from "./redacted-findings.ts";
 
 /** Where a lot was used, through shown batches alone. */
 export const lotFileShown: Decisions<LotFile, Ground> = {
   lot: part(lotShown),
   recalls: each(recallShown, isTold),
+  findings,
   batches: onlyShown("batches"),
   pieces: onlyShown("pieces"),
   joints: (_, ground, file) => jointsOf(file, ground),

@@ -39,11 +39,12 @@ export function reckon(record: Record): Evidence {
     ),
   );
   const minutes = minutesByAssembly(record);
+  const lots = lotFiles(index, usesOf(index, holdPoints.values(), joints), joints);
   return {
     pieces,
     batches,
     joints,
-    lots: lotFiles(index, usesOf(index, holdPoints.values(), joints), joints),
+    lots,
     holdPoints,
     assemblies: mapped(record.assemblies, (assembly) =>
       standing.assembly(assemblyFile(index, assembly, { joints, holdPoints, minutes })),
@@ -54,7 +55,11 @@ export function reckon(record: Record): Evidence {
     standings: mapped(index.departures, (departure) => standingOf(index, departure)),
     openItems: index.openItems,
     trials: reckonTrials(record, pieces),
-    findings: [...allFindings(batches, joints), ...coats.flatMap(({ findings }) => findings)],
+    findings: [
+      ...allFindings(batches, joints),
+      ...inOrder(lots).flatMap(({ findings }) => findings),
+      ...coats.flatMap(({ findings }) => findings),
+    ],
   };
 }
 

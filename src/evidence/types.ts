@@ -116,6 +116,8 @@ export interface JointFile {
 export interface LotFile {
   readonly lot: Lot;
   readonly recalls: readonly Recall[];
+  /** Whether what was weighed as left in it is what the batches have left. */
+  readonly findings: readonly Finding[];
   /** Batches that took adhesive from it or glued parts made from it. */
   readonly batches: readonly string[];
   readonly pieces: readonly string[];

@@ -35,6 +35,7 @@ export type { Photo } from "./entry/photo.ts";
 export type { Batch } from "./glue/batch.ts";
 export type { Component } from "./glue/component.ts";
 export type { Cut } from "./glue/cut.ts";
+export type { Remainder } from "./glue/remainder.ts";
 export type { ByDefault } from "./glue/by-default.ts";
 export type { Ask, Asks } from "./glue/asks.ts";
 export type { GlueUp } from "./glue/glue-up.ts";

@@ -219,4 +219,18 @@ export const GLUE = {
       "+ measurements:",
     ],
   },
+  "left-twice": {
+    title: "One lot weighed twice in an entry",
+    happened: "A lot stands twice among what an entry says is left.",
+    why: "An amendment finds it by its lot, and only one of two figures can be what was left.",
+    mend: "Keep the line that was weighed last that day.",
+    example: [
+      "@ entries/2025-03-08-caps.md",
+      "- measurements:",
+      "+ remains:",
+      "+   - { lot: R-1, amount: 300 g }",
+      "+   - { lot: R-1, amount: 280 g }",
+      "+ measurements:",
+    ],
+  },
 } as const satisfies Explained;

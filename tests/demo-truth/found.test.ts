@@ -37,10 +37,11 @@ it("Only what the story tells is rejected", () => {
 });
 
 it("A starved joint, pieces of another wood and a lot that does not add up are told", () => {
-  const codes = ["spread/too-little", "sample-wood/other-wood"];
+  const codes = ["spread/too-little", "sample-wood/other-wood", "stock/left-differs"];
   expect(named(evidence.findings.filter(({ code }) => codes.includes(code)))).toEqual([
     "B-033 spread/too-little",
     "B-041 sample-wood/other-wood",
+    "H-2 stock/left-differs",
   ]);
   expect(named(reckonStock(demo, evidence).findings)).toEqual(["A-1 stock/overdrawn"]);
 });

@@ -167,6 +167,7 @@ export const entry = (id: string, change: Partial<Entry> = {}): Entry => {
     hours: [],
     visits: [],
     cuts: [],
+    remains: [],
     batches: [],
     tests: [],
     thermometer: [],

@@ -181,7 +181,7 @@ const LEDGER: readonly Because[] = [
   ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
   ["the piece's row tells it", "entries.tests.piece"],
   ["its verdict tells that it was thrown away", "entries.batches.discarded"],
-  ["the day is told", "entries.cuts.entry"],
+  ["the day is told", "entries.cuts.entry", "entries.remains.entry"],
   ["the hold point's row tells it", "entries.inspections.holdPoint"],
   [
     "of the wood itself only its amount is kept account of",

@@ -193,6 +193,10 @@ function amendedSession(
       lot,
       amount: number("cut", "g", 13, narrowest(owner, audience)),
     })),
+    remains: (lots.get("resin") ?? []).map(({ id: lot, audience }) => ({
+      lot,
+      amount: number("left", "g", 15, narrowest(owner, audience)),
+    })),
     hours: inBoth(people).map(({ id: who }) => ({ who, task: "gluing", time: "2:30" })),
     batches: [
       {

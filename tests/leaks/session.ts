@@ -53,11 +53,8 @@ export async function session(around: Around, day: string, audience: Audience, j
       title: say("title"),
       assembly: "wing",
       for: audience,
-      cut: (lots.get("timber") ?? []).map(({ id: from, audience: seen }) => ({
-        lot: from,
-        amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g`,
-        note: words.say(`${where}: note on a cut`, narrowest(audience, seen)),
-      })),
+      cut: cutsTyped(around, where, audience),
+      remains: remainsTyped(around, where, audience),
       hours: hoursTyped(people, say),
       ...(audience === "public" ? { in_use: inUse(kept, number) } : {}),
       batches: [
@@ -378,3 +375,19 @@ const hoursTyped = (people: Around["people"], say: Say): Value[] =>
     where: say("where someone worked"),
     note: say("note on hours"),
   }));
+
+function remainsTyped({ words, lots }: Around, where: string, audience: Audience) {
+  return (lots.get("resin") ?? []).map(({ id: lot, audience: seen }) => ({
+    lot,
+    amount: `${words.number(`${where}: what was left`, narrowest(audience, seen), 14)} g`,
+    note: words.say(`${where}: note on what was left`, narrowest(audience, seen)),
+  }));
+}
+
+function cutsTyped({ words, lots }: Around, where: string, audience: Audience) {
+  return (lots.get("timber") ?? []).map(({ id: lot, audience: seen }) => ({
+    lot,
+    amount: `${words.number(`${where}: what was cut`, narrowest(audience, seen), 12)} g`,
+    note: words.say(`${where}: note on a cut`, narrowest(audience, seen)),
+  }));
+}

@@ -79,6 +79,8 @@ export const UNPLANTED: readonly Because[] = [
     "entry.amends.hours.*",
     "entry.amends.cut.struck",
     "entry.amends.cut.note",
+    "entry.amends.remains.struck",
+    "entry.amends.remains.note",
     "entry.amends.batches.*",
     "entry.amends.tests.*",
     "entry.amends.thermometer.*",

@@ -91,11 +91,12 @@ const LEDGERS = `THE LEDGERS
 The first line of each CSV file names its columns; JSON has the same under the same names. Text is UTF-8. What ends in
 _typed is as the builder wrote it, with its unit. Numbers are in the unit that ends their column's name: _kg, _m, _m2, _m3,
 _s (seconds), _n (newton), _pa (pascal), _degc (degrees Celsius), _share (1 is 100 %), _kg_m, _epoch_s (seconds since the
-beginning of 1970, UTC). Measurements, cuts and stock have their unit in a column of its own. A text that a spreadsheet
+beginning of 1970, UTC). Measurements, cuts, remains and stock have their unit in a column of its own. A text that a spreadsheet
 would take for a formula has ' before it. Ids in one field are parted by blanks. An empty field was not noted, or does not
 apply. The page site/about.html says how verdicts are reached.
 
 cuts says what was sawn from lots of timber and plywood, a line for each lot and day; its amount is in the unit of the lot.
+remains says what was weighed as left in lots of adhesive, a line for each lot and day.
 stock says what came of each lot, what batches took of it or was cut from it, and what is left at most. The batches in
 used_unknown_batches took of the lot what nobody noted; then what is left is not known, and its field is empty.
 `;

@@ -27,6 +27,15 @@ interface Graded {
 }
 
 /** °C */
+interface Left {
+  readonly lot: string;
+  readonly day: string;
+  readonly left: string;
+  readonly least: number;
+  readonly most: number;
+  readonly unit: string;
+}
+
 interface Kept {
   readonly lot: string;
   readonly least: number;
@@ -71,4 +80,8 @@ export interface LotValues {
     readonly lot: string;
     readonly came: string;
   };
+  /** `left` as typed; `least` and `most` in `unit`, by what the batches took. */
+  "stock/left-agrees": Left;
+  "stock/left-differs": Left & { readonly where: "less" | "more" };
+  "stock/left-not-known": Pick<Left, "lot" | "day" | "left">;
 }

@@ -1,12 +1,14 @@
 /** Where a lot was used: batches, pieces, joints now and formerly, their assemblies and the hold points that wait for them. */
-import type { Batch, Lot, Piece } from "../../facts/types.ts";
+import type { Batch, Lot, Piece, Remainder } from "../../facts/types.ts";
 import { lotsOf } from "../batch/lots.ts";
+import { remainsOf } from "./remains.ts";
 import { indexBy, lookUp, type RecordIndex } from "../record-index.ts";
 import type { HoldPointFile, JointFile, LotFile } from "../types.ts";
 
 export interface Uses {
   readonly batches: ReadonlyMap<string, readonly Batch[]>;
   readonly pieces: ReadonlyMap<string, readonly Piece[]>;
+  readonly remains: ReadonlyMap<string, readonly Remainder[]>;
   readonly jointsHolding: ReadonlyMap<string, readonly JointFile[]>;
   readonly holdPointsOfJoint: ReadonlyMap<string, readonly HoldPointFile[]>;
 }
@@ -21,6 +23,10 @@ export function usesOf(
     pieces: indexBy([...index.pieces.values()], (piece) => [
       ...new Set(piece.legs?.map(({ lot }) => lot) ?? [piece.lot]),
     ]),
+    remains: indexBy(
+      index.record.entries.flatMap(({ remains }) => remains),
+      ({ lot }) => [lot],
+    ),
     jointsHolding: indexBy([...joints.values()], ({ lots }) => lots),
     holdPointsOfJoint: indexBy([...holdPoints], (file) => file.joints),
   };
@@ -40,6 +46,7 @@ function lotFile(index: RecordIndex, uses: Uses, files: ReadonlyMap<string, Join
   return {
     lot,
     recalls: index.recalls.get(id) ?? [],
+    findings: remainsOf(index.record, lot, uses.remains.get(id) ?? [], batches),
     batches: batches.map((batch) => batch.id),
     pieces: (uses.pieces.get(id) ?? []).map((piece) => piece.id),
     joints,

@@ -108,7 +108,7 @@ function sawn({ material }: Lot, { batches, cuts }: Took): Use {
 }
 
 /** What a batch took of a lot at the most, in the lot's unit; undefined where it is not noted, only estimated, or no density turns the one measure into the other. */
-function taken(component: Component | undefined, unit: string, density: number | undefined): number | undefined {
+export function taken(component: Component | undefined, unit: string, density: number | undefined): number | undefined {
   const [mass, volume] = [component?.mass, component?.volume].map((noted) => noted && provenEnds(noted)?.most);
   if (unit === "kg") return mass ?? (volume !== undefined && density !== undefined ? volume * density : undefined);
   return volume ?? (mass !== undefined && density !== undefined ? mass / density : undefined);

@@ -3,6 +3,7 @@ import { audience, block, day, list, words } from "../field.ts";
 import { idOf } from "../id.ts";
 import { batchAmended, batchSchema } from "../glue/batch.ts";
 import { cutAmended, cutSchema } from "../glue/cut.ts";
+import { remainderAmended, remainderSchema } from "../glue/remainder.ts";
 import { inUseAmended, inUseSchema } from "../glue/in-use.ts";
 import { recallAmended, recallSchema } from "../glue/recall.ts";
 import { rejectionAmended, rejectionSchema } from "../glue/rejection.ts";
@@ -38,6 +39,7 @@ const shape = {
   for: audience().optional(),
   hours: list(hoursSchema, "Who worked how long at what.").optional(),
   cut: list(cutSchema, "What was sawn from lots of timber and plywood that day.").optional(),
+  remains: list(remainderSchema, "What was weighed that day as left in lots of adhesive.").optional(),
   in_use: inUseSchema
     .meta({
       description: "What is in use from this entry on, where a batch says nothing else; in an entry that all may read.",
@@ -79,6 +81,7 @@ export const entryAmended: AmendingOf<typeof shape> = {
   for: exempt("what was shown once is not hidden by an amendment"),
   hours: hoursAmended,
   cut: cutAmended,
+  remains: remainderAmended,
   in_use: inUseAmended,
   batches: batchAmended,
   stages: stageAmended,

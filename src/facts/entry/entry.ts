@@ -3,6 +3,7 @@ import type * as z from "zod";
 import { type Decisions, each, onlyShown, part, show } from "../decisions.ts";
 import { type Batch, batchOf, batchShown } from "../glue/batch.ts";
 import { type Cut, cutOf, cutShown, isCutShown } from "../glue/cut.ts";
+import { isRemainderShown, type Remainder, remainderOf, remainderShown } from "../glue/remainder.ts";
 import { type InUse, inUseOf, inUseShown } from "../glue/in-use.ts";
 import { isRecallShown, type Recall, recallOf, recallShown } from "../glue/recall.ts";
 import { isRejectionShown, type Rejection, rejectionOf, rejectionShown } from "../glue/rejection.ts";
@@ -45,6 +46,7 @@ export interface Entry extends Placed {
   /** Time of visitors: told, and in no sum of work. */
   readonly visits: readonly HoursLine[];
   readonly cuts: readonly Cut[];
+  readonly remains: readonly Remainder[];
   /** What is in use from this entry on. */
   readonly inUse?: InUse;
   readonly batches: readonly Batch[];
@@ -92,6 +94,7 @@ export function entryOf(sound: SoundFile<EntrySpec>, zone: Zone, later: Later): 
     hours: lines.filter((line) => !looksOn(line)),
     visits: lines.filter(looksOn),
     cuts: all(["cut"], spec.cut, cutOf),
+    remains: all(["remains"], spec.remains, remainderOf),
     inUse: spec.in_use && inUseOf(spec.in_use, ["in_use"], of),
     batches: all(["batches"], spec.batches, batchOf),
     tests: all(["tests"], spec.tests, testOf),
@@ -145,6 +148,7 @@ export const entryShown: Decisions<Entry> = {
   hours: each(hoursShown),
   visits: each(hoursShown),
   cuts: each(cutShown, isCutShown),
+  remains: each(remainderShown, isRemainderShown),
   inUse: part(inUseShown),
   batches: each(batchShown),
   tests: each(testShown, isTestShown),

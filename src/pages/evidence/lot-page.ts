@@ -7,6 +7,7 @@ import { type FactRow, NOT_NOTED } from "./batch-page.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { type CoatRow, coatRows } from "../ledgers/coats.ts";
 import { type FittedRow, fittedRows } from "../ledgers/fitted.ts";
+import { type Remains, remainsIn } from "../ledgers/remains.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords } from "../../words/dates.ts";
 import { counted } from "../../words/lists.ts";
@@ -35,6 +36,7 @@ export interface LotPage {
   /** What was cut from it, in the order of entries; and all of it in a sentence. */
   readonly cuts: readonly CutRow[];
   readonly cutWords: string;
+  readonly remains: Remains;
   readonly fitted: readonly FittedRow[];
   readonly coats: readonly CoatRow[];
   readonly uses: readonly LotUse[];
@@ -70,6 +72,7 @@ export function lotPage(shown: Shown, file: LotFile): LotPage {
     uses,
     fitted,
     coats,
+    remains: remainsIn(shown, (id) => id === file.lot.id),
     particulars: particulars(shown, file),
     cuts: cutRows(shown, cuts),
     cutWords: cutWords(shown, file, cuts),

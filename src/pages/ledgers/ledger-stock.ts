@@ -1,4 +1,4 @@
-/** The rows of the ledgers of cuts and of what is left of each lot. */
+/** The rows of the ledgers of cuts, of what was weighed as left and of what should be left of each lot. */
 import { allStood } from "../../evidence/lots/fitted.ts";
 import { WITHHELD } from "../../facts/visibility.ts";
 import { reckonStock } from "../../evidence/lots/stock.ts";
@@ -15,6 +15,19 @@ export function cutRows({ record }: Shown): Row[] {
       unit: UNITS[amount.unit] ?? amount.unit,
       amount_typed: amount.typed,
       amount: amount.value,
+    })),
+  );
+}
+
+export function remainRows({ record }: Shown): Row[] {
+  return record.entries.flatMap((entry) =>
+    entry.remains.map(({ day, lot, amount }) => ({
+      entry: entry.id,
+      day,
+      lot,
+      unit: UNITS[amount.unit] ?? amount.unit,
+      left_typed: amount.typed,
+      left: amount.value,
     })),
   );
 }

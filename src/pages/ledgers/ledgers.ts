@@ -11,7 +11,7 @@ import {
   type Row,
 } from "./ledger-rows.ts";
 import { coatLedger } from "./coats.ts";
-import { cutRows, fittedRows, stockRows } from "./ledger-stock.ts";
+import { cutRows, remainRows, fittedRows, stockRows } from "./ledger-stock.ts";
 import { amendmentRows } from "./amendment-rows.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
 import type { Shown } from "../../editions/shown.ts";
@@ -39,6 +39,7 @@ const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])
   ["scales", scaleRows],
   ["tasks", taskRows],
   ["cuts", cutRows],
+  ["remains", remainRows],
   ["stock", stockRows],
   ["fitted", fittedRows],
   ["coats", coatLedger],
@@ -59,7 +60,7 @@ function hasLedgers({ edition, record }: Shown): boolean {
  * Columns that end in `_typed` hold what the builder typed; those beside them the value in the unit their name ends in:
  * `_kg`, `_m`, `_m2`, `_m3`, `_n`, `_pa`, `_degc` (°C), `_s` (seconds), `_epoch_s` (seconds since 1970-01-01T00:00Z),
  * `_share` (1 = 100 %), `_kg_m`.
- * Measurements, cuts and stock have their unit in a column of its own. Tasks are shared out in points of one.
+ * Measurements, cuts, remains and stock have their unit in a column of its own. Tasks are shared out in points of one.
  * Numbers are not rounded. Findings carry the id of their rule; `rests_on` lists `kind:id`.
  *
  * CSV (RFC 4180, UTF-8, one heading row): lists are ids with blanks between them, null is an empty field. A text that

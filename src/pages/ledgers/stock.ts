@@ -7,6 +7,7 @@ import { isLotPart } from "../../facts/build/adhesive-kind.ts";
 import type { Lot, Material } from "../../facts/types.ts";
 import { type CoatRow, coatRows } from "./coats.ts";
 import { type FittedRow, fittedRows } from "./fitted.ts";
+import { type Remains, remainsIn } from "./remains.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { defined } from "../../defined.ts";
 import { dateWords } from "../../words/dates.ts";
@@ -19,6 +20,7 @@ export interface StockPage {
   readonly others: readonly StockRow[];
   readonly finishes: readonly StockRow[];
   readonly coats: readonly CoatRow[];
+  readonly remains: Remains;
   readonly fitted: readonly FittedRow[];
   readonly findings: readonly ToldFinding[];
   /** How much is to be glued yet, in words; and what that asks of each adhesive. */
@@ -75,6 +77,7 @@ export function stockPage(shown: Shown): StockPage {
     others: stock.lots.filter((each) => !isPart(each) && !ELSEWHERE.includes(each.lot.material)).map(row),
     finishes: stock.lots.filter(({ lot }) => lot.material === "finish").map((each) => putOn(shown, row(each))),
     coats: coatRows(shown),
+    remains: remainsIn(shown),
     fitted: fittedRows(shown),
     findings: stock.findings.map((finding) => toldFinding(shown.say, finding)),
     ahead: aheadWords(shown, stock),

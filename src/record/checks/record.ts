@@ -12,6 +12,7 @@ import { checkAssemblies } from "./assemblies.ts";
 import { checkBatches } from "./batches.ts";
 import { checkCredit } from "./credit.ts";
 import { checkCuts } from "./cuts.ts";
+import { checkRemains } from "./materials/remains.ts";
 import { checkDays } from "./days.ts";
 import type { CheckContext } from "./context.ts";
 import { checkDepartures, checkOpenItems } from "./later.ts";
@@ -38,6 +39,7 @@ const CHECKS = [
   checkEntries,
   checkHours,
   checkCuts,
+  checkRemains,
   checkInUse,
   checkBatches,
   checkGlueUps,

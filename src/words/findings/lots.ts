@@ -33,7 +33,23 @@ export const LOTS: Sentences<LotValues> = {
   "piece-timber/recalled": ({ lot, day, why }) => `It was made from lot ${lot}, recalled on ${day}: ${ended(why)}`,
   "stock/overdrawn": (v) =>
     `By the ${v.by} noted ${v.by === "cuts" ? sawn(v) : mixed(v)} of lot ${v.lot} were used, and ${v.came} came: an amount or a lot is noted wrong.`,
+  "stock/left-agrees": (v) =>
+    `On ${v.day} ${v.left} of lot ${v.lot} were weighed as left, and ${due(v)} should be, by what the batches took.`,
+  "stock/left-differs": (v) =>
+    `On ${v.day} ${v.left} of lot ${v.lot} were weighed as left, where ${due(v)} should be by what the batches took: ${
+      v.where === "less"
+        ? "more went out of it than is noted"
+        : "less went out of it than is noted, or it came out of another"
+    }.`,
+  "stock/left-not-known": ({ lot, day, left }) =>
+    `On ${day} ${left} of lot ${lot} were weighed as left. What should be is not known: what came, or what a batch took, is not noted as one figure.`,
 };
+
+function due({ least, most, unit }: LotValues["stock/left-agrees"]): string {
+  const [scale, word] = unit === "kg" ? [1000, "g"] : [1e6, "ml"];
+  const [low, high] = [least, most].map((value) => figure(value * scale, 1));
+  return low === high ? `${low} ${word}` : `${low} to ${high} ${word}`;
+}
 
 const GRADED = { rings: "the rings are", density: "the density is", moisture: "the moisture on arrival was" } as const;
 

@@ -136,7 +136,8 @@ export const RULES: Sentences<RuleValues> = {
     "A leg of plywood is as thick as the sheet of its lot, within a tenth, and no leg is thicker than its plank. One that its lot cannot give, or of plywood of no noted thickness, shows nothing: inconclusive.",
   "title/stock": () => "No more used than came",
   "rule/stock": () =>
-    "What the batches took of a lot of adhesive, or what was cut from a lot of timber, is no more than what came of it. More is a caution: an amount or a lot is noted wrong. It changes no verdict.",
+    "What the batches took of a lot of adhesive, or what was cut from a lot of timber, is no more than what came of it. More is a caution: an amount or a lot is noted wrong. " +
+    "What was weighed as left in a lot of adhesive is what came less what the batches took, within 5 % of what came, this program's own measure; else it is a caution. Neither changes a verdict.",
   "title/joint-glued": () => "Glued, and by which batch",
   "rule/joint-glued": () =>
     "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does, " +

@@ -75,6 +75,12 @@ export function session(ground: Ground, at: number): Session {
         const word = (): string => say(narrowest(audience, seen));
         return cut(worded(mm("900"), word()), { ...of, lot: from, note: word() });
       }),
+    remains: lots
+      .filter(({ material }) => material === "resin")
+      .map(({ id: from, audience: seen }) => {
+        const word = (): string => say(narrowest(audience, seen));
+        return { ...of, place, lot: from, amount: worded(g("321"), word()), note: word() };
+      }),
     hours: [hoursLine(ground, audience)],
     visits: [hoursLine(ground, audience)],
     inUse: inUse(ground, audience),
