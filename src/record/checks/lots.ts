@@ -3,7 +3,9 @@ import type { LotPart } from "../../facts/build/adhesive-kind.ts";
 import type { Filed } from "../filed.ts";
 import type { Spec } from "../../facts/kinds.ts";
 import type { Path } from "../text/yaml.ts";
-import type { Material } from "../../facts/types.ts";
+import { DIMENSIONS } from "../../facts/quantity/units.ts";
+import type { Dimension, Material } from "../../facts/types.ts";
+import type { ProblemCode } from "../../problems/codes.ts";
 import { type CheckContext, type EntryFile, expectId, report, whereIs } from "./context.ts";
 
 export type Lots = ReadonlyMap<string, Filed<Spec<"lot">> & { readonly spec: Spec<"lot"> }>;
@@ -77,5 +79,53 @@ export function checkReceived(context: CheckContext, filed: EntryFile, path: Pat
     expected: `a lot received by ${filed.spec.date}`,
     found: `${id}, received ${lot.spec.received} (${whereIs(lot, ["received"])})`,
     mend: "write the lot that was used, or correct the day it came",
+  });
+}
+
+interface Measured {
+  readonly dimension: Dimension;
+  readonly typed: string;
+}
+
+/** Amounts of two kinds have no sum. `as`: another of the same lot, where it stands, and what it is. */
+export function checkDimension(
+  context: CheckContext,
+  filed: EntryFile,
+  path: Path,
+  amount: Measured,
+  as: Measured & { readonly at: string; readonly what: string },
+): void {
+  if (as.dimension === amount.dimension) return;
+  const { name } = DIMENSIONS[as.dimension];
+  report(context, filed, path, {
+    code: "wrong-dimension",
+    message: `this is ${DIMENSIONS[amount.dimension].name}, but ${as.what} is ${name}`,
+    expected: `${name} with its unit`,
+    found: `${amount.typed} here, ${as.typed} at ${as.at}`,
+    mend: "give both in units of one kind",
+  });
+}
+
+/** An amendment finds such a line by its lot, so each lot stands once in an entry. */
+export function checkOnceADay(
+  context: CheckContext,
+  filed: EntryFile,
+  key: "cut" | "remains",
+  { code, what, mend }: { readonly code: ProblemCode; readonly what: string; readonly mend: string },
+): void {
+  const first = new Map<string, number>();
+  (filed.spec[key] ?? []).forEach(({ lot, amount }, index) => {
+    const at = first.get(lot);
+    if (at === undefined) {
+      first.set(lot, index);
+      return;
+    }
+    report(context, filed, [key, index, "lot"], {
+      code,
+      message: `what was ${what} ${lot} stands here twice`,
+      expected: "each lot once a day",
+      found: `${amount.typed} here, ${filed.spec[key]?.[at]?.amount.typed ?? ""} at ${whereIs(filed, [key, at])}`,
+      mend,
+    });
   });
 }
