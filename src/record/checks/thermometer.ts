@@ -1,5 +1,6 @@
 /** Readings of a thermometer of least and greatest, and joints that were heated. */
 import { Zone } from "../../facts/time/zone.ts";
+import type { Instant } from "../../facts/time/instant.ts";
 import { checkClock, isBefore } from "./days.ts";
 import { type CheckContext, type EntryFile, expectId, report, soundOf } from "./context.ts";
 
@@ -28,7 +29,7 @@ function checkHeated(
   (pieces ?? []).forEach((piece, at) => expectId(context, filed, [...path, "pieces", at], ["piece"], piece));
   checkClock(context, filed, [...path, "from"], from.clock, zone, from.day);
   checkClock(context, filed, [...path, "to"], to.clock, zone, to.day);
-  const isBackwards = !isBefore(from, to, zone);
+  const isBackwards = isNoSpan(from, to, zone);
   if (!isBackwards && to.day <= filed.spec.date) return;
   report(context, filed, [...path, "to"], {
     code: "heated-when",
@@ -38,6 +39,11 @@ function checkHeated(
     mend: isBackwards ? "correct one of the two times" : "note it in the entry of the day on which it ended",
   });
 }
+
+/** A time that no clock showed is told by itself. */
+const isNoSpan = (from: Instant, to: Instant, zone: Zone | undefined): boolean =>
+  isBefore(to, from, zone) ||
+  (to.day === from.day && to.clock.minutes === from.clock.minutes && to.clock.offset === from.clock.offset);
 
 function checkReading(
   context: CheckContext,
@@ -52,7 +58,7 @@ function checkReading(
     ["to", to],
   ] as const)
     checkClock(context, filed, [...path, key], at.clock, zone, at.day);
-  if (!isBefore(from, to, zone))
+  if (isNoSpan(from, to, zone))
     report(context, filed, [...path, "to"], {
       code: "read-before-set",
       message: "it was read before it was set",

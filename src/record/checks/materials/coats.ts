@@ -1,7 +1,7 @@
 /** What is put on: of lots of the product that is named, each coat once at its place, and times in their order. */
 import type { Path } from "../../text/yaml.ts";
 import { Zone } from "../../../facts/time/zone.ts";
-import { checkClock, pastMidnight } from "../days.ts";
+import { checkClock, isBefore, pastMidnight } from "../days.ts";
 import { checkReceived, type Lots } from "../lots.ts";
 import {
   type CheckContext,
@@ -105,9 +105,8 @@ function checkTimes(context: CheckContext, filed: EntryFile, path: Path, line: L
   const { at, dry } = line;
   checkClock(context, filed, [...path, "at"], at, zone);
   checkClock(context, filed, [...path, "dry"], dry, zone);
-  if (at === undefined || dry === undefined) return;
-  const [from, to] = [at, dry].map((clock) => zone?.moment(filed.spec.date, clock, "later")?.epoch);
-  if (from === undefined || to === undefined || to >= from) return;
+  const { date: day } = filed.spec;
+  if (at === undefined || dry === undefined || !isBefore({ day, clock: dry }, { day, clock: at }, zone)) return;
   report(context, filed, [...path, "dry"], {
     code: "dry-before-coat",
     message: "found dry before it was put on",
