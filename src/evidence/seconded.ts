@@ -42,6 +42,10 @@ const COAT: readonly CoatVerdict[] = ["rejected", "not shown", "pending", "shown
 const sameCoat = ({ entry, assembly, where, finish, coat }: Coat): string =>
   JSON.stringify([entry, assembly, where, finish, coat]);
 
+/** Of two that are the same the first. */
+const byCoat = (files: readonly CoatFile[]): ReadonlyMap<string, CoatFile> =>
+  new Map([...files].reverse().map((file) => [sameCoat(file.coat), file]));
+
 const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
   rejected: "rejects",
   quarantined: "rejects",
@@ -59,9 +63,11 @@ export class Standing {
   readonly #before: readonly Evidence[];
   readonly #amendments: readonly Amendment[];
   readonly #people: readonly Person[];
+  readonly #coats: ReadonlyMap<Evidence, ReadonlyMap<string, CoatFile>>;
 
   constructor(record: Record, before: readonly Evidence[]) {
     this.#before = before;
+    this.#coats = new Map(before.map((evidence) => [evidence, byCoat(evidence.coats)]));
     this.#people = [...record.aircraft.people.values()];
     this.#amendments = record.entries
       .flatMap((entry) => entry.amendments)
@@ -109,7 +115,8 @@ export class Standing {
   }
 
   coat(file: CoatFile): CoatFile {
-    const before = this.#of((evidence) => evidence.coats.find((one) => sameCoat(one.coat) === sameCoat(file.coat)));
+    const key = sameCoat(file.coat);
+    const before = this.#of((evidence) => this.#coats.get(evidence)?.get(key));
     const verdict = worst(
       COAT,
       file.verdict,

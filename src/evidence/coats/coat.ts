@@ -7,17 +7,19 @@ import type { CoatFile, Finding } from "../types.ts";
 import { airRule } from "./air.ts";
 import { type CoatCase, coatCase } from "./case.ts";
 import { lotsRule } from "./lots.ts";
-import { coatBefore, coatsStood } from "./standing.ts";
+import { coatsBefore, coatsStood } from "./standing.ts";
 import { dryFrom, dryingRule, intervalRule } from "./times.ts";
 
 const RULES: readonly ((c: CoatCase) => Finding[])[] = [lotsRule, airRule, intervalRule, dryingRule, amendedRule];
 
 /** In the order of the record, assembly by assembly. */
 export function coatFiles(index: RecordIndex): CoatFile[] {
-  return [...index.coatsOn.values()].flatMap((coats) => {
-    const all = coatsStood(coats);
-    return all.map(({ coat, off }): CoatFile => {
-      const c = coatCase(index, coat, coatBefore(all, { coat, ...(off && { off }) }));
+  return [...index.coatsOn.keys()].flatMap((assembly) => {
+    const all = coatsStood(index, assembly);
+    const before = coatsBefore(all);
+    return all.map((one): CoatFile => {
+      const { coat, off } = one;
+      const c = coatCase(index, coat, before.get(one));
       const findings = RULES.flatMap((rule) => rule(c));
       return {
         coat,

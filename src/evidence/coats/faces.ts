@@ -15,15 +15,15 @@ export function coatedFaces(
   batches: readonly Batch[],
   find: Finder,
 ): Finding[] {
-  const coats = coatsStood(index.coatsOn.get(assembly) ?? []).filter(
+  const coats = coatsStood(index, assembly).filter(
     ({ coat }) =>
       coat.bare === undefined && SPREADS.includes(lookUp(index.record.finishes, coat.finish, "finish").kind),
   );
   return batches.flatMap((batch) => {
-    const under = coats.filter((one) => wasThere(index, one, batch)).map(({ coat }) => coat);
-    return under
-      .filter(({ where }, at) => under.findIndex((one) => one.where === where) === at)
-      .map((coat) => found(index, coat, batch, find));
+    const first = new Map<string, Coat>();
+    for (const one of coats)
+      if (!first.has(one.coat.where) && wasThere(index, one, batch)) first.set(one.coat.where, one.coat);
+    return [...first.values()].map((coat) => found(index, coat, batch, find));
   });
 }
 

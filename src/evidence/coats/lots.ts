@@ -1,11 +1,10 @@
 /** Whether the lots of a coat are known, in date and not recalled. */
-import type { Lot, Ref } from "../../facts/types.ts";
+import type { Lot } from "../../facts/types.ts";
+import { entryRef, lotRef } from "../batch/case.ts";
 import { lastDay } from "../lots/lot-life.ts";
 import { lookUp } from "../record-index.ts";
 import type { Finding } from "../types.ts";
 import type { CoatCase } from "./case.ts";
-
-const lotRef = (id: string): Ref => ({ kind: "lot", id });
 
 export function lotsRule(c: CoatCase): Finding[] {
   const { coat, finish, index, find } = c;
@@ -17,7 +16,7 @@ export function lotsRule(c: CoatCase): Finding[] {
     find("coat-lots/noted", "meets", { lots }, { alsoOn: lots.map(lotRef) }),
     ...known.map((lot) => inDate(c, lot)),
     ...recalls.map(({ lot, day, why, entry }) =>
-      find("coat-lots/recalled", "rejects", { lot, day, why }, { alsoOn: [lotRef(lot), { kind: "entry", id: entry }] }),
+      find("coat-lots/recalled", "rejects", { lot, day, why }, { alsoOn: [lotRef(lot), entryRef(entry)] }),
     ),
   ];
 }

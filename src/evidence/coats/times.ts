@@ -6,34 +6,35 @@ import type { Finding } from "../types.ts";
 import type { Limit } from "../types/source.ts";
 import { type CoatCase, putOn } from "./case.ts";
 
-export function intervalRule(c: CoatCase): Finding[] {
-  const { coat, before, finish, index, find } = c;
+interface Limited {
+  readonly code: "limit/recoat-after" | "limit/recoat-within";
+  readonly otherwise: "coat-interval/too-soon" | "coat-interval/too-late";
+}
+
+const SOON: Limited = { code: "limit/recoat-after", otherwise: "coat-interval/too-soon" };
+const LATE: Limited = { code: "limit/recoat-within", otherwise: "coat-interval/too-late" };
+
+export function intervalRule({ coat, before, finish, index, find }: CoatCase): Finding[] {
   if (coat.coat === 1) return [];
   if (before === undefined) return [find("coat-interval/none-before", "unproven", { coat: coat.coat })];
   const [one, other] = [putOn(index, before), putOn(index, coat)];
-  const between = { coat: coat.coat, least: other.from - one.to, greatest: other.to - one.from };
-  const { after, within } = finish.recoat ?? {};
-  const alsoOn = [{ kind: "entry", id: before.entry } as const];
-  const limited = (asked: Quantity, code: "limit/recoat-after" | "limit/recoat-within") => {
-    const limit: Limit = { code, values: { asked: asked.typed }, from: sheetOf(finish) };
-    return { values: { ...between, asked: asked.typed }, beside: { limit, alsoOn } };
+  const [least, greatest] = [other.from - one.to, other.to - one.from];
+  const between = { coat: coat.coat, least, greatest };
+  const held = (asked: Quantity, limited: Limited, isHeld: (seconds: number) => boolean): Finding => {
+    const values = { ...between, asked: asked.typed };
+    const limit: Limit = { code: limited.code, values: { asked: asked.typed }, from: sheetOf(finish) };
+    const beside = { limit, alsoOn: [{ kind: "entry", id: before.entry } as const] };
+    const ends = [least, greatest].filter(isHeld).length;
+    if (ends === 2) return find("coat-interval/within", "meets", between, beside);
+    return ends === 1
+      ? find("coat-interval/not-known", "unproven", values, beside)
+      : find(limited.otherwise, "rejects", values, beside);
   };
-  const found: Finding[] = [];
-  if (after !== undefined) {
-    const { values, beside } = limited(after, "limit/recoat-after");
-    if (atLeast(between.least, after.value)) found.push(find("coat-interval/within", "meets", between, beside));
-    else if (atLeast(between.greatest, after.value))
-      found.push(find("coat-interval/not-known", "unproven", values, beside));
-    else found.push(find("coat-interval/too-soon", "rejects", values, beside));
-  }
-  if (within !== undefined) {
-    const { values, beside } = limited(within, "limit/recoat-within");
-    if (atMost(between.greatest, within.value)) found.push(find("coat-interval/within", "meets", between, beside));
-    else if (atMost(between.least, within.value))
-      found.push(find("coat-interval/not-known", "unproven", values, beside));
-    else found.push(find("coat-interval/too-late", "rejects", values, beside));
-  }
-  return found;
+  const { after, within } = finish.recoat ?? {};
+  return [
+    ...(after === undefined ? [] : [held(after, SOON, (seconds) => atLeast(seconds, after.value))]),
+    ...(within === undefined ? [] : [held(within, LATE, (seconds) => atMost(seconds, within.value))]),
+  ];
 }
 
 /** When the sheet's time of drying is over, s. */

@@ -1,11 +1,10 @@
 /** What hold points ask of what is put on: that each coat there is as its sheet asks, has dried, and that as many are there as are planned. */
 import { HOLD_KINDS, type HoldKind } from "../../facts/build/hold-point.ts";
 import type { Coat, FinishKind, Ref } from "../../facts/types.ts";
-import type { Coded } from "../codes/coded.ts";
-import type { FindingValues } from "../codes/findings.ts";
 import { distinct } from "../finding.ts";
-import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
+import { indexBy, lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { CoatFile, Finding, Need } from "../types.ts";
+import { openFindings } from "./needs.ts";
 import { takes } from "./takes.ts";
 import { type Told, told } from "./told.ts";
 
@@ -18,6 +17,7 @@ export interface Coated {
 
 /** A product at a place: what is planned of it there, and what is there. */
 interface Stack {
+  readonly key: string;
   readonly assembly: string;
   readonly where: string;
   readonly finish: string;
@@ -38,23 +38,33 @@ const BEFORE: { readonly [kind in FinishKind]: HoldKind } = {
 const rank = (kind: HoldKind): number => HOLD_KINDS.indexOf(kind);
 const entry = (id: string): Ref => ({ kind: "entry", id });
 
-const isAt = ({ assembly, where, finish }: Stack, coat: Coat): boolean =>
-  coat.assembly === assembly && coat.where === where && coat.finish === finish;
+const keyOf = ({ assembly, where, finish }: Pick<Coat, "assembly" | "where" | "finish">): string =>
+  JSON.stringify([assembly, where, finish]);
+
+/** Coats by the key of their stack. */
+type Coats = ReadonlyMap<string, readonly Coat[]>;
+
+const byStack = (index: RecordIndex, files: readonly CoatFile[]): Coats =>
+  indexBy(
+    files.map(({ coat }) => coat),
+    (coat) => [index.memo.once(coat, keyOf)],
+  );
 
 /** Planned ones first; of the others those of which a coat is there. */
-function stacksOf(index: RecordIndex, { assemblies, kind }: Coated, there: readonly CoatFile[]): Stack[] {
+function stacksOf(index: RecordIndex, { assemblies, kind }: Coated, there: Coats): Stack[] {
   const planned = assemblies.flatMap((assembly) =>
-    lookUp(index.record.assemblies, assembly, "assembly").coats.map(
-      ({ where, finish, coats = 1, before }): Stack => ({ assembly, where, finish, planned: coats, before }),
-    ),
+    lookUp(index.record.assemblies, assembly, "assembly").coats.map(({ where, finish, coats = 1, before }): Stack => {
+      const key = keyOf({ assembly, where, finish });
+      return { key, assembly, where, finish, planned: coats, before };
+    }),
   );
-  const found = [...planned];
-  for (const { coat } of there) {
-    if (found.some((one) => isAt(one, coat))) continue;
+  const isPlanned = new Set(planned.map(({ key }) => key));
+  const others = [...there].flatMap(([key, [coat]]): Stack[] => {
+    if (coat === undefined || isPlanned.has(key)) return [];
     const { assembly, where, finish } = coat;
-    found.push({ assembly, where, finish, before: BEFORE[finishOf(index, coat).kind] });
-  }
-  return found.filter(({ before }) => rank(before) <= rank(kind));
+    return [{ key, assembly, where, finish, before: BEFORE[finishOf(index, coat).kind] }];
+  });
+  return [...planned, ...others].filter(({ before }) => rank(before) <= rank(kind));
 }
 
 const finishOf = (index: RecordIndex, { finish }: Pick<Coat, "finish">) =>
@@ -63,21 +73,17 @@ const finishOf = (index: RecordIndex, { finish }: Pick<Coat, "finish">) =>
 interface Missing {
   readonly stack: Stack;
   readonly asked: number;
-  readonly there: readonly Coat[];
 }
 
 /** Places with fewer coats than are planned, than the sheet asks, or than the number of one that is there. */
-function missingOf(index: RecordIndex, coated: Coated, files: readonly CoatFile[]): Missing[] {
-  return stacksOf(index, coated, files).flatMap((stack) => {
-    const there = coatsAt(stack, files);
+function missingOf(index: RecordIndex, stacks: readonly Stack[], all: Coats): Missing[] {
+  return stacks.flatMap((stack) => {
+    const there = all.get(stack.key) ?? [];
     const { coats = 1 } = finishOf(index, stack);
-    const asked = Math.max(stack.planned ?? 1, coats, ...there.map(({ coat }) => coat));
-    return numbersOf(there, asked) < asked ? [{ stack, asked, there }] : [];
+    const asked = there.reduce((most, { coat }) => Math.max(most, coat), Math.max(stack.planned ?? 1, coats));
+    return numbersOf(there, asked) < asked ? [{ stack, asked }] : [];
   });
 }
-
-const coatsAt = (stack: Stack, files: readonly CoatFile[]): Coat[] =>
-  files.map(({ coat }) => coat).filter((coat) => isAt(stack, coat));
 
 /** How many of the first so many coats there are. */
 const numbersOf = (coats: readonly Coat[], asked: number): number =>
@@ -89,35 +95,37 @@ function isOpen({ coat, findings }: CoatFile, isSaid: (finding: Finding) => bool
   return coat.departure === undefined ? bad.length > 0 : bad.some(({ code }) => code === "coat-lots/recalled");
 }
 
-const coded = ({ code, values }: Finding): Coded<FindingValues>[] =>
-  code === "withheld" ? [] : [{ code, values } as Coded<FindingValues>];
-
-const placeOf = (index: RecordIndex, { coat, where, finish }: Coat) => ({
-  coat,
-  where,
-  finish: lookUp(index.record.finishes, finish, "finish").title,
+const placeOf = (index: RecordIndex, coat: Coat) => ({
+  coat: coat.coat,
+  where: coat.where,
+  finish: finishOf(index, coat).title,
 });
 
 /** `signed`: the place of the signature in the order of the record; what was put on after it is asked by what comes later. */
 export function coatNeeds(index: RecordIndex, coated: Coated, signed: number | undefined): Need[] {
   const there = coated.files.filter(({ off }) => off === undefined);
   const looked = there.filter(({ coat }) => signed === undefined || orderOf(index, coat.entry) <= signed);
-  const stacks = stacksOf(index, coated, looked);
-  const isAsked = ({ coat }: CoatFile): boolean => stacks.some((stack) => isAt(stack, coat));
+  const [all, then] = [byStack(index, there), byStack(index, looked)];
+  const stacks = stacksOf(index, coated, then);
+  const isAsked = askedBy(index, stacks);
   return [
     ...there.filter((file) => isOpen(file)).map((file) => badNeed(index, file)),
     ...looked
       .filter((file) => !isOpen(file) && isDrying(file) && isAsked(file))
       .map((file): Need => ({ ...saidOf(index, file), takes: takes("take/let-dry"), blocks: false })),
-    ...missingOf(index, coated, looked).flatMap((one) => stillMissing(index, one, there)),
+    ...missingOf(index, stacks, then).flatMap((one) => stillMissing(index, one, all.get(one.stack.key) ?? [])),
   ];
+}
+
+function askedBy(index: RecordIndex, stacks: readonly Stack[]): (file: CoatFile) => boolean {
+  const keys = new Set(stacks.map(({ key }) => key));
+  return ({ coat }) => keys.has(index.memo.once(coat, keyOf));
 }
 
 const isDrying = ({ findings }: CoatFile): boolean => findings.some(({ severity }) => severity === "waits");
 
 /** One that was put on after the signature is there. */
-function stillMissing(index: RecordIndex, { stack, asked }: Missing, files: readonly CoatFile[]): Need[] {
-  const coats = coatsAt(stack, files);
+function stillMissing(index: RecordIndex, { stack, asked }: Missing, coats: readonly Coat[]): Need[] {
   const there = numbersOf(coats, asked);
   if (there >= asked) return [];
   const { about, values, restsOn } = missingSaid(index, stack, asked, coats);
@@ -146,10 +154,9 @@ const badNeed = (index: RecordIndex, file: CoatFile): Need => ({
 });
 
 function saidOf(index: RecordIndex, { coat, verdict, findings }: CoatFile) {
-  const told = findings.filter(({ severity }) => severity !== "meets" && severity !== "caution");
   const about = entry(coat.entry);
-  const values = { ...placeOf(index, coat), verdict, told: told.flatMap(coded) };
-  const restsOn = distinct([about, ...told.flatMap((finding) => finding.restsOn)]);
+  const { told, restsOn } = openFindings(about, findings);
+  const values = { ...placeOf(index, coat), verdict, told };
   return { code: "need/coat", about, values, restsOn } as const;
 }
 
@@ -164,9 +171,13 @@ export function coatsThen(
   const isSaid = ({ code, restsOn, about }: Finding): boolean =>
     code !== "coat-lots/recalled" ||
     restsOn.every((ref) => ref.kind !== "entry" || ref.id === about.id || isSeen({ entry: ref.id }));
-  const stacks = stacksOf(index, coated, then);
-  const isAsked = ({ coat }: CoatFile): boolean => stacks.some((stack) => isAt(stack, coat));
-  const now = coated.files.filter(({ off }) => off === undefined);
+  const seen = byStack(index, then);
+  const stacks = stacksOf(index, coated, seen);
+  const isAsked = askedBy(index, stacks);
+  const now = byStack(
+    index,
+    coated.files.filter(({ off }) => off === undefined),
+  );
   return [
     ...then
       .filter((file) => isOpen(file, isSaid))
@@ -176,8 +187,8 @@ export function coatsThen(
       .map((file) =>
         isDrying(file) && file.off === undefined ? {} : { need: settled(index, "then/coat-drying", file) },
       ),
-    ...missingOf(index, coated, then).map(({ stack, asked }) => {
-      const there = coatsAt(stack, now);
+    ...missingOf(index, stacks, seen).map(({ stack, asked }) => {
+      const there = now.get(stack.key) ?? [];
       return numbersOf(there, asked) < asked ? {} : { need: putOnSince(index, stack, asked, there) };
     }),
   ];

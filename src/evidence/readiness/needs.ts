@@ -23,17 +23,23 @@ const JOINT_NEEDS = {
 const coded = ({ code, values }: Finding): Coded<FindingValues>[] =>
   code === "withheld" ? [] : [{ code, values } as Coded<FindingValues>];
 
+/** Of findings those that are neither met nor a caution: as they are told, and what they rest on with the thing itself. */
+export function openFindings(about: Ref, findings: readonly Finding[]) {
+  const open = findings.filter(({ severity }) => severity !== "meets" && severity !== "caution");
+  return { open, told: open.flatMap(coded), restsOn: distinct([about, ...open.flatMap(({ restsOn }) => restsOn)]) };
+}
+
 export function jointNeed(file: JointFile): Need[] {
   if (file.state === "shown") return [];
   const about: Ref = { kind: "joint", id: file.joint.id };
-  const told = file.findings.filter((finding) => finding.severity !== "meets" && finding.severity !== "caution");
+  const { open, told, restsOn } = openFindings(about, file.findings);
   return [
     {
       about,
       code: "need/joint",
-      values: { joint: file.joint.id, state: file.state, told: told.flatMap(coded) },
-      ...whatItTakes(file.state, told),
-      restsOn: distinct([about, ...told.flatMap((finding) => finding.restsOn)]),
+      values: { joint: file.joint.id, state: file.state, told },
+      ...whatItTakes(file.state, open),
+      restsOn,
     },
   ];
 }

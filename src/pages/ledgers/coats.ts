@@ -3,6 +3,7 @@ import type { CoatFile } from "../../evidence/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import type { Coat } from "../../facts/types.ts";
 import { figureRead } from "../../facts/quantity/ends.ts";
+import { groupBy } from "../../reckoning/hours/hours.ts";
 import { WITHHELD } from "../../facts/visibility.ts";
 import { dateWords } from "../../words/dates.ts";
 import { quantityWords } from "../../words/quantities.ts";
@@ -22,10 +23,7 @@ export interface CoatRow {
 /** All that the edition shows of which `isMeant`, by place, each place in the order of the record. */
 export function coatRows(shown: Shown, isMeant: (coat: Coat) => boolean = () => true): CoatRow[] {
   const files = shown.evidence.coats.filter(({ coat }) => isMeant(coat));
-  const places = [...new Set(files.map(({ coat }) => placeOf(coat)))];
-  return places.flatMap((place) =>
-    files.filter(({ coat }) => placeOf(coat) === place).map((file) => rowOf(shown, file)),
-  );
+  return [...groupBy(files, ({ coat }) => placeOf(coat)).values()].flat().map((file) => rowOf(shown, file));
 }
 
 const placeOf = ({ assembly, where }: Coat): string => JSON.stringify([assembly, where]);
