@@ -1,7 +1,7 @@
 /** Whether what was weighed as left in a lot of adhesive is what the batches have left of it. */
 import { provenEnds } from "../../facts/quantity/ends.ts";
-import { isLotPart, type LotPart, partsNoted } from "../../facts/build/adhesive-kind.ts";
-import type { Adhesive, Batch, Component, Lot, Record, Ref, Remainder } from "../../facts/types.ts";
+import { isLotPart, partsNoted } from "../../facts/build/adhesive-kind.ts";
+import type { Batch, Component, Lot, Record, Ref, Remainder } from "../../facts/types.ts";
 import { atLeast, atMost } from "../../reckoning/compare.ts";
 import { finder } from "../finding.ts";
 import type { Finding } from "../types.ts";
@@ -12,35 +12,47 @@ const ALLOWED = 0.05;
 
 export function remainsOf(record: Record, lot: Lot, told: readonly Remainder[], batches: readonly Batch[]): Finding[] {
   const { material } = lot;
-  if (!isLotPart(material)) return [];
-  const adhesive = record.adhesives.get(lot.adhesive ?? "");
-  return told.map((one) => remainder(one, lot, material, adhesive, batches));
+  if (!isLotPart(material) || told.length === 0) return [];
+  const density = record.adhesives.get(lot.adhesive ?? "")?.density?.[material]?.value;
+  const drawn = drawnBy(batches, (noted) => (noted.lot === lot.id ? drawnOf(noted, lot, density) : 0));
+  return told.map((one) => remainder(one, lot, drawn));
+}
+
+/** A batch, and what it and all before it took of the lot; undefined where one of them does not say one figure. */
+interface Drawn {
+  readonly batch: Batch;
+  readonly sum: number | undefined;
+}
+
+/** By their days. */
+function drawnBy(batches: readonly Batch[], amountOf: (noted: Component) => number | undefined): readonly Drawn[] {
+  let sum: number | undefined = 0;
+  return [...batches]
+    .sort((a, b) => (a.day < b.day ? -1 : Number(a.day > b.day)))
+    .map((batch) => {
+      for (const { noted } of partsNoted<Component>(batch)) sum = plus(sum, amountOf(noted));
+      return { batch, sum };
+    });
+}
+
+const plus = (a: number | undefined, b: number | undefined): number | undefined =>
+  a === undefined || b === undefined ? undefined : a + b;
+
+function drawnOf(noted: Component, { amount }: Lot, density: number | undefined): number | undefined {
+  return amount && isOneFigure(noted) ? taken(noted, amount.unit, density) : undefined;
 }
 
 /** Of the same day nothing says whether it was weighed before or after the cups. */
-function remainder(
-  one: Remainder,
-  lot: Lot,
-  part: LotPart,
-  adhesive: Adhesive | undefined,
-  batches: readonly Batch[],
-): Finding {
-  const until = batches.filter(({ day }) => day <= one.day);
-  const about: Ref = { kind: "lot", id: lot.id };
-  const find = finder(about, [
+function remainder(one: Remainder, { id, amount: came }: Lot, drawn: readonly Drawn[]): Finding {
+  const until = drawn.slice(0, drawn.findLastIndex(({ batch }) => batch.day <= one.day) + 1);
+  const find = finder({ kind: "lot", id }, [
     { kind: "entry", id: one.entry },
-    ...until.map(({ id }): Ref => ({ kind: "batch", id })),
+    ...until.map(({ batch }): Ref => ({ kind: "batch", id: batch.id })),
   ]);
-  const typed = { lot: lot.id, day: one.day, left: one.amount.typed };
-  const came = lot.amount;
-  const all = sum(until, lot.id, part, adhesive, one.amount.unit);
-  const before = sum(
-    until.filter(({ day }) => day < one.day),
-    lot.id,
-    part,
-    adhesive,
-    one.amount.unit,
-  );
+  const typed = { lot: id, day: one.day, left: one.amount.typed };
+  const none: Pick<Drawn, "sum"> = { sum: 0 };
+  const { sum: all } = until.at(-1) ?? none;
+  const { sum: before } = until.findLast(({ batch }) => batch.day < one.day) ?? none;
   if (came === undefined || came.unit !== one.amount.unit || all === undefined || before === undefined)
     return find("stock/left-not-known", "caution", typed);
   const [least, most] = [Math.max(0, came.value - all), Math.max(0, came.value - before)];
@@ -50,25 +62,6 @@ function remainder(
   if (!atLeast(value, least - allowed)) return find("stock/left-differs", "caution", { ...values, where: "less" });
   if (!atMost(value, most + allowed)) return find("stock/left-differs", "caution", { ...values, where: "more" });
   return find("stock/left-agrees", "meets", values);
-}
-
-/** What they took of it, where each of them says one figure and no estimate. */
-function sum(
-  batches: readonly Batch[],
-  lot: string,
-  part: LotPart,
-  adhesive: Adhesive | undefined,
-  unit: string,
-): number | undefined {
-  const density = adhesive?.density?.[part]?.value;
-  const each = batches
-    .flatMap((batch) => partsNoted<Component>(batch))
-    .filter(({ noted }) => noted.lot === lot)
-    .map(({ noted }) => (isOneFigure(noted) ? taken(noted, unit, density) : undefined));
-  return each.reduce<number | undefined>(
-    (total, one) => (total === undefined || one === undefined ? undefined : total + one),
-    0,
-  );
 }
 
 const isOneFigure = ({ mass, volume }: Component): boolean =>
