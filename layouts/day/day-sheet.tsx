@@ -3,7 +3,7 @@ import { byDefault } from "../../src/pages/evidence/by-default.ts";
 import { PART_WORDS } from "../../src/pages/evidence/part-words.ts";
 import { relative } from "../../src/pages/address.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { quantityWords, timberInUnits } from "../../src/words/quantities.ts";
+import { quantityWords } from "../../src/words/quantities.ts";
 import { type AdhesivePart, MADE, partsNoted } from "../../src/facts/build/adhesive-kind.ts";
 import type { Batch, Component, Ref } from "../../src/facts/types.ts";
 import { DayEvents } from "./day-events.tsx";
@@ -11,7 +11,7 @@ import { DayStages } from "./day-stages.tsx";
 import { InUse } from "./in-use.tsx";
 import { DayCoats } from "./day-coats.tsx";
 import { DayFitted } from "./day-fitted.tsx";
-import { DayRemains } from "./day-remains.tsx";
+import { DayCuts, DayRemains } from "./lot-amounts.tsx";
 import { Hours } from "./hours.tsx";
 import { SheetPart, type SheetProps } from "./sheet-part.tsx";
 import { Noted } from "../shell/page.tsx";
@@ -24,7 +24,7 @@ export function DaySheet(props: SheetProps): JSX.Element {
     <div class="sheet">
       <h2>The day’s facts</h2>
       <Hours {...props} />
-      <Cuts {...props} />
+      <DayCuts {...props} />
       <DayRemains {...props} />
       <InUse {...props} />
       <Batches {...props} />
@@ -34,24 +34,6 @@ export function DaySheet(props: SheetProps): JSX.Element {
       <DayEvents {...props} />
       <Attachments {...props} />
     </div>
-  );
-}
-
-function Cuts({ site, from, entry }: SheetProps): JSX.Element | null {
-  if (entry.cuts.length === 0) return null;
-  return (
-    <SheetPart title="Cut from stock">
-      <ul class="bare sheet__list">
-        {entry.cuts.map(({ lot, amount, note }) => (
-          <li>
-            {quantityWords(amount, site.shown.record.aircraft.units, timberInUnits)} of{" "}
-            <To site={site} from={from} to={{ kind: "lot", id: lot }} />{" "}
-            <span class="quiet">{site.shown.record.lots.get(lot)?.title}</span>
-            <Noted note={note} />
-          </li>
-        ))}
-      </ul>
-    </SheetPart>
   );
 }
 
