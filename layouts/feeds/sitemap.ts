@@ -11,24 +11,29 @@ const NOT_FOUND = "404.html";
 
 export function sitemaps(shown: Shown, address: string, pages: readonly PageFile[], most = MOST): PageFile[] {
   const paths = pages.map(({ path }) => path).filter((path) => path.endsWith(".html") && path !== NOT_FOUND);
-  const days = new Map(
-    shown.record.entries.map((entry) => [addressOf({ kind: "entry", id: entry.id }) ?? "", lastDayOf(shown, entry)]),
-  );
   const parts = Array.from({ length: Math.max(1, Math.ceil(paths.length / most)) }, (_, at) =>
     paths.slice(at * most, (at + 1) * most),
   );
-  const map = (part: readonly string[]): string =>
-    written(
+  const map = (part: readonly string[]): string => {
+    const days = daysOf(shown);
+    return written(
       "urlset",
       "url",
       part.map((path) => [wholeAddress(address, path), days.get(path)]),
     );
+  };
   const [only = []] = parts;
   if (parts.length === 1) return [{ path: "sitemap.xml", make: () => map(only) }];
   const named = parts.map((part, at) => ({ path: `sitemap-${at + 1}.xml`, make: () => map(part) }));
   const index = named.map(({ path }) => [wholeAddress(address, path), undefined] as const);
   return [{ path: "sitemap.xml", make: () => written("sitemapindex", "sitemap", index) }, ...named];
 }
+
+/** By the page of each entry the day on which it was written, or last amended. */
+const daysOf = (shown: Shown): ReadonlyMap<string, string> =>
+  new Map(
+    shown.record.entries.map((entry) => [addressOf({ kind: "entry", id: entry.id }) ?? "", lastDayOf(shown, entry)]),
+  );
 
 function written(
   whole: string,

@@ -17,28 +17,23 @@ interface PartProps {
   readonly view: HomeView;
 }
 
-/** The first paragraph of the introduction, and whether there is more of it. */
-function introduction({ shown, prose }: Site): { readonly first: string; readonly hasMore: boolean } {
+/** The introduction, its first paragraph, and whether there is more of it. */
+function introduction({ shown, prose }: Site) {
   const { body } = shown.record.aircraft;
   const [passage] = body;
   const first = passage === undefined ? "" : prose(passage, PATH, "first paragraph");
-  return {
-    first,
-    hasMore:
-      body
-        .map((one) => prose(one, PATH))
-        .join("")
-        .trim() !== first.trim(),
-  };
+  const whole = body.map((one) => prose(one, PATH));
+  return { first, whole, hasMore: whole.join("").trim() !== first.trim() };
 }
 
 export function Introduction({ site }: { readonly site: Site }): JSX.Element | null {
-  if (!introduction(site).hasMore) return null;
+  const { whole, hasMore } = introduction(site);
+  if (!hasMore) return null;
   return (
     <section class="section" id="introduction">
       <h2>About {site.shown.record.aircraft.name}</h2>
-      {site.shown.record.aircraft.body.map((passage) => (
-        <Prose site={site} html={site.prose(passage, PATH)} />
+      {whole.map((html) => (
+        <Prose site={site} html={html} />
       ))}
     </section>
   );

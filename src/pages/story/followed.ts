@@ -46,10 +46,8 @@ export const addressOfSite = ({ edition, record: { aircraft } }: Shown): string 
 export const wholeAddress = (address: string, path: string): string =>
   address + (path === "index.html" ? "" : path.split("/").map(encodeURIComponent).join("/"));
 
-export function followed(site: Site): Followed | undefined {
+export function followed(site: Site, address: string): Followed {
   const { shown } = site;
-  const address = addressOfSite(shown);
-  if (address === undefined) return undefined;
   const { aircraft, entries } = shown.record;
   const newest = entries.slice(-MOST_IN_A_FEED).reverse();
   const told = newest.map((entry) => followedEntry(site, address, entry));
