@@ -8,17 +8,11 @@ import type { Limit } from "../types/source.ts";
 import type { Finding, PieceFile } from "../types.ts";
 import { type BatchCase, entryRef } from "./case.ts";
 
-const byJoint = ({ record }: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =>
-  indexBy(
-    record.entries.flatMap(({ postCures }) => postCures),
-    ({ joints }) => joints,
-  );
-
-const byPiece = ({ record }: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =>
-  indexBy(
-    record.entries.flatMap(({ postCures }) => postCures),
-    ({ pieces }) => pieces,
-  );
+const all = ({ record }: RecordIndex): PostCure[] => record.entries.flatMap(({ postCures }) => postCures);
+const byJoint = (index: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =>
+  indexBy(all(index), ({ joints }) => joints);
+const byPiece = (index: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =>
+  indexBy(all(index), ({ pieces }) => pieces);
 
 const heatingsOf = ({ index }: BatchCase, { piece }: PieceFile): readonly PostCure[] =>
   index.memo.once(index, byPiece).get(piece.id) ?? [];
@@ -66,9 +60,9 @@ export function postCureRule(c: BatchCase): Finding[] {
   const values = { temperature: asked.temperature.typed, time: asked.time.typed };
   const limit: Limit = { code: "limit/post-cure", values, from: sheetOf(adhesive) };
   const closed = closedAtLatest(index, batch);
-  const all = index.memo.once(index, byJoint);
+  const heatings = index.memo.once(index, byJoint);
   const ofJoints = batch.joints.map((joint) => {
-    const heated = (all.get(joint) ?? []).filter(({ from }) => from.epoch >= closed);
+    const heated = (heatings.get(joint) ?? []).filter(({ from }) => from.epoch >= closed);
     const judged = heated.map((one) => ({ one, how: howHeated(one, asked) }));
     const told = ORDER.flatMap((how) => judged.find((each) => each.how === how) ?? [])[0];
     const ref: Ref = { kind: "joint", id: joint };

@@ -26,7 +26,7 @@ interface Graded {
   readonly found: string;
 }
 
-/** °C */
+/** `left` as typed; `least` and `most` in `unit`, by what the batches took. */
 interface Left {
   readonly lot: string;
   readonly day: string;
@@ -36,6 +36,7 @@ interface Left {
   readonly unit: string;
 }
 
+/** °C */
 interface Kept {
   readonly lot: string;
   readonly least: number;
@@ -80,7 +81,6 @@ export interface LotValues {
     readonly lot: string;
     readonly came: string;
   };
-  /** `left` as typed; `least` and `most` in `unit`, by what the batches took. */
   "stock/left-agrees": Left;
   "stock/left-differs": Left & { readonly where: "less" | "more" };
   "stock/left-not-known": Pick<Left, "lot" | "day" | "left">;

@@ -1,6 +1,6 @@
 /** How far a piece's cure has got by what the record shows, and when it will have got far enough. */
 import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
-import { provenEnds, saidEnds } from "../../facts/quantity/ends.ts";
+import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
 import { USUAL_CURE } from "../../reckoning/cure/cure-time.ts";
 import { type CureClock, provenAge, reachedAt } from "../../reckoning/cure/proven-age.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
@@ -82,15 +82,13 @@ export function statedWarmth(
   { temperature }: Batch,
   procedure: Pick<Procedure, "leastTemperature"> | undefined,
 ): StatedWarmth | undefined {
-  const read = temperature && provenEnds(temperature);
-  if (temperature && read)
-    return { code: "warmth/noted", values: { temperature: temperature.typed }, temperature: read.least };
   const asked = procedure?.leastTemperature;
-  if (asked === undefined) return undefined;
-  const guess = temperature && saidEnds(temperature).least;
-  return temperature && guess !== undefined && guess < asked.value
-    ? { code: "warmth/noted", values: { temperature: temperature.typed }, temperature: guess }
-    : { code: "warmth/asked", values: { temperature: asked.typed }, temperature: asked.value };
+  if (temperature) {
+    const { least } = saidEnds(temperature);
+    if (!isEstimate(temperature) || (asked !== undefined && least < asked.value))
+      return { code: "warmth/noted", values: { temperature: temperature.typed }, temperature: least };
+  }
+  return asked && { code: "warmth/asked", values: { temperature: asked.typed }, temperature: asked.value };
 }
 
 /**

@@ -1,6 +1,7 @@
 /** Text to what was noted of a measure: one value, a range, or an estimate. */
 import { type Fault, isFault, type Reading, shown } from "../reading.ts";
 import type { Dimension, Ends, Noted } from "../values.ts";
+import { saidEnds } from "./ends.ts";
 import type { Wanted } from "./faults.ts";
 import { readQuantity, tidied } from "./quantity.ts";
 import { DIMENSIONS } from "./units.ts";
@@ -20,7 +21,8 @@ export function readNoted(typed: string, wanted: Wanted): Reading<MeasuredNoted>
   const guess = readSure(about, about, wanted);
   if (isFault(guess)) return within(guess.fault, text, about);
   const { unit, step, dimension } = guess.value;
-  return { value: { typed, unit, step, dimension, about: endsOf(guess.value) } };
+  const { least, most } = saidEnds(guess.value);
+  return { value: { typed, unit, step, dimension, about: { least, most } } };
 }
 
 /** Of slopes as well: `1 in 12`, `1 in 11 to 1 in 13`. */
@@ -55,9 +57,4 @@ function readSure(typed: string, text: string, wanted: Wanted): Reading<Measured
 function asRange(fault: Fault, typed: string, { example, dimensions = [] }: Wanted): { readonly fault: Fault } {
   const one = example ?? (dimensions[0] && DIMENSIONS[dimensions[0]].example) ?? "62.3 mm";
   return { fault: { expected: `what was read, such as ${one}, or both ends of it`, ...fault, found: shown(typed) } };
-}
-
-function endsOf(noted: MeasuredNoted): Ends {
-  if ("about" in noted) return noted.about;
-  return "value" in noted ? { least: noted.value, most: noted.value } : { least: noted.least, most: noted.most };
 }
