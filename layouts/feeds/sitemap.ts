@@ -3,7 +3,7 @@ import { renderToString } from "preact-render-to-string";
 import type { PageFile, Shown } from "../../src/editions/shown.ts";
 import { addressOf } from "../../src/pages/address.ts";
 import { lastDayOf, wholeAddress } from "../../src/pages/story/followed.ts";
-import { element } from "./element.ts";
+import { element, words } from "./element.ts";
 
 /** More addresses a file may not hold. */
 const MOST = 50_000;
@@ -41,7 +41,7 @@ function written(
   all: readonly (readonly [address: string, day: string | undefined])[],
 ): string {
   const items = all.map(([address, day]) =>
-    element(one, {}, element("loc", {}, address), ...(day === undefined ? [] : [element("lastmod", {}, day)])),
+    element(one, {}, words("loc", address), ...(day === undefined ? [] : [words("lastmod", day)])),
   );
   const map = element(whole, { xmlns: "http://www.sitemaps.org/schemas/sitemap/0.9" }, ...items);
   return `<?xml version="1.0" encoding="utf-8"?>\n${renderToString(map)}\n`;

@@ -3,6 +3,7 @@ import { Ajv } from "ajv";
 import { parseAtomFeed } from "feedsmith";
 import schema from "jsonfeed-schema/v1.1.js";
 import { parse } from "node-html-parser";
+import { SaxesParser } from "saxes";
 import { describe, expect, it } from "vitest";
 import { feedsOf } from "../../layouts/feeds/feeds.ts";
 import { sitemaps } from "../../layouts/feeds/sitemap.ts";
@@ -69,6 +70,21 @@ describe("The feeds", () => {
       (parseAtomFeed(file(site(), "feed.xml")).entries ?? []).map(({ id }) => id),
     );
     expect(feed.items[2]?.content_text).toContain("We clamped it. See the bench:");
+  });
+
+  it("are well formed whatever stands in a title", () => {
+    const title = "a & b ]]> <c> \u0008\u001b\ufffe \u{1f6e9}";
+    const wicked = withEntries((entry) => ({ ...entry, title }));
+    for (const path of ["feed.xml", "sitemap.xml"]) {
+      const faults: string[] = [];
+      const parser = new SaxesParser();
+      parser.on("error", ({ message }) => faults.push(message));
+      parser.write(file(wicked, path)).close();
+      expect(faults).toEqual([]);
+    }
+    const [first] = parseAtomFeed(file(wicked, "feed.xml")).entries ?? [];
+    expect(first?.title?.value).toBe("a & b ]]> <c> \ufffd\ufffd\ufffd \u{1f6e9}");
+    expect(() => JSON.parse(file(wicked, "feed.json")) as unknown).not.toThrow();
   });
 
   it("keep the id of an entry when its title changes", () => {
