@@ -2,8 +2,9 @@
 import { defined } from "../../defined.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
-import type { Ends, Measurement, Side } from "../../facts/types.ts";
+import type { Ends, Measurement, Ref, Side } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
+import type { ChangeValues } from "../codes/hold-points.ts";
 import type { PairFile } from "../types.ts";
 
 const FIRST: ReadonlySet<Side> = new Set<Side>(["left", "front", "upper"]);
@@ -44,4 +45,18 @@ export function pairFile(id: string, measurements: readonly Measurement[]): Pair
 function furthestApart(one: Ends, other: Ends): number {
   const [under, over] = [one.least - other.most, one.most - other.least];
   return Math.abs(under) > Math.abs(over) ? under : over;
+}
+
+/** The entries that what is said of a pair rests on. */
+export function entriesOf({ now, tolerance }: PairFile): Ref[] {
+  return [...now.map(({ entry }) => entry), ...(tolerance ? [tolerance.entry] : [])].map((id) => ({
+    kind: "entry",
+    id,
+  }));
+}
+
+/** What was found on both sides and how far they may differ. */
+export function pairValues({ id, now, tolerance }: PairFile): ChangeValues["change/pair-out"] {
+  const sides = now.map(({ side, found }) => ({ side, found: found.typed }));
+  return { pair: id, sides, tolerance: tolerance?.typed };
 }

@@ -3,7 +3,7 @@ import type { Departure, Inspection, Measurement, OpenItem, Ref } from "../../fa
 import type { RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";
 import { askedOf, measurementFile } from "../measures/measurement.ts";
-import { entriesOf, pairValues } from "./sign-off.ts";
+import { entriesOf, pairValues } from "../measures/pair.ts";
 import type { Coded } from "../codes/coded.ts";
 import type { FindingValues } from "../codes/findings.ts";
 import type { Finding, HoldPointFile, JointFile, Need, PairFile } from "../types.ts";

@@ -8,7 +8,7 @@ import { distinct } from "../finding.ts";
 import { heldBy } from "../held.ts";
 import { isWhole } from "../joint-stages.ts";
 import { measurementFile, askedOf } from "../measures/measurement.ts";
-import { pairFile } from "../measures/pair.ts";
+import { entriesOf, pairFile } from "../measures/pair.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { BatchFile, HoldPointFile, JointFile, Need } from "../types.ts";
 import { standingOf } from "./answering.ts";
@@ -17,7 +17,7 @@ import { fittedThen } from "./fitted.ts";
 import { lastCure } from "./joint-cure.ts";
 import { lastLook, type Looks } from "./looks.ts";
 import { takes } from "./takes.ts";
-import { entriesOf, type Scope } from "./sign-off.ts";
+import type { Scope } from "./sign-off.ts";
 
 export interface Opening {
   readonly need?: Need;

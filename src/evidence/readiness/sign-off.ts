@@ -20,9 +20,9 @@ import { amendedValues, type Changed, changesOf, glueIn, restsOnChange } from ".
 import { lotsOf } from "../batch/lots.ts";
 import { amendedStages } from "../joint-stages.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
-import type { ChangeValues } from "../codes/hold-points.ts";
 import type { Stood } from "../lots/fitted.ts";
 import { askedOf, measurementFile } from "../measures/measurement.ts";
+import { entriesOf, pairValues } from "../measures/pair.ts";
 import type { BatchFile, Change, JointFile, PairFile } from "../types.ts";
 import { coatFact } from "../coats/coat.ts";
 import { type Coated, coatsLater } from "./coats.ts";
@@ -222,20 +222,6 @@ function measuredOut(index: RecordIndex, { measurements, pairs }: Scope): Told[]
       return last ? [told({ kind: "entry", id: last.entry }, last, saying, entriesOf(pair))] : [];
     }),
   ];
-}
-
-/** The entries that what is said of a pair rests on. */
-export function entriesOf({ now, tolerance }: PairFile): Ref[] {
-  return [...now.map(({ entry }) => entry), ...(tolerance ? [tolerance.entry] : [])].map((id) => ({
-    kind: "entry",
-    id,
-  }));
-}
-
-/** What was found on both sides and how far they may differ. */
-export function pairValues({ id, now, tolerance }: PairFile): ChangeValues["change/pair-out"] {
-  const sides = now.map(({ side, found }) => ({ side, found: found.typed }));
-  return { pair: id, sides, tolerance: tolerance?.typed };
 }
 
 function notAccepted(file: JointFile): Change[] {
