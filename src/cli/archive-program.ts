@@ -1,11 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
 import { sizeOf } from "../archive/bag/parts.ts";
-import { bagCommand } from "./bag-command.ts";
 import { content, date, day, EXIT_CODES, RECORD } from "./options.ts";
-import { restoreCommand } from "./restore-command.ts";
-import { sealCommand } from "./seal-command.ts";
 import type { Surroundings } from "./surroundings.ts";
-import { verifyCommand } from "./verify-command.ts";
 
 /** The commands that keep a record for later, and hold it against what it was. */
 export function addArchive(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -48,7 +44,9 @@ Examples:
   scarfline seal --reply reply.tsr --authority authority.pem
 ${EXIT_CODES}`,
     )
-    .action(async (record, options) => exit(await sealCommand({ ...options, record }, surroundings)));
+    .action(async (record, options) =>
+      exit(await (await import("./seal-command.ts")).sealCommand({ ...options, record }, surroundings)),
+    );
 }
 
 function addVerify(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -80,7 +78,9 @@ page "About this record" of every edition name that of the last seal. Its first 
 
 Examples:\n  scarfline verify\n  scarfline verify ~/build-record --signers signers.txt\n  scarfline verify ~/build-record --seal 9f86d081884c7d65\n  scarfline verify archive/heron-2026-11-20.zip\n  scarfline verify --json /media/stick/bag\n${EXIT_CODES}`,
     )
-    .action(async (path, options) => exit(await verifyCommand(path, options, surroundings)));
+    .action(async (path, options) =>
+      exit(await (await import("./verify-command.ts")).verifyCommand(path, options, surroundings)),
+    );
 }
 
 function addBag(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -107,7 +107,9 @@ function addBag(program: Command, surroundings: Surroundings, exit: (code: numbe
       "after",
       `\nExamples:\n  scarfline bag\n  scarfline bag --out /media/stick --serialise zip\n  scarfline bag --split "4.7 GB"\n${EXIT_CODES}`,
     )
-    .action(async (record, options) => exit(await bagCommand({ ...options, record }, surroundings)));
+    .action(async (record, options) =>
+      exit(await (await import("./bag-command.ts")).bagCommand({ ...options, record }, surroundings)),
+    );
 }
 
 function addRestore(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -120,7 +122,9 @@ function addRestore(program: Command, surroundings: Surroundings, exit: (code: n
     .argument("<bag>", "a bag's folder, a .zip, a .tar.gz, or the folder of its parts")
     .argument("<dir>", "the new folder")
     .addHelpText("after", `\nExamples:\n  scarfline restore archive/heron-2026-11-20.zip ~/build-record\n${EXIT_CODES}`)
-    .action(async (bag, folder) => exit(await restoreCommand(bag, folder, surroundings)));
+    .action(async (bag, folder) =>
+      exit(await (await import("./restore-command.ts")).restoreCommand(bag, folder, surroundings)),
+    );
 }
 
 function size(text: string): number {

@@ -1,13 +1,8 @@
 import { readFileSync } from "node:fs";
 import { Command, InvalidArgumentError, Option } from "commander";
 import { addArchive } from "./archive-program.ts";
-import { buildCommand } from "./build-command.ts";
 import { addDesk } from "./desk/desk-program.ts";
-import { checkCommand } from "./check-command.ts";
-import { explainCommand } from "./explain-command.ts";
 import { content, date, EXIT_CODES, RECORD } from "./options.ts";
-import { previewCommand } from "./preview-command.ts";
-import { schemasCommand } from "./schemas-command.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** The commands, with their help. `exit` is given the exit code of a command that ran to its end. */
@@ -75,7 +70,9 @@ Examples:
   scarfline build --date 2025-06-30
 ${EXIT_CODES}`,
     )
-    .action(async (record, options) => exit(await buildCommand({ ...options, record }, surroundings)));
+    .action(async (record, options) =>
+      exit(await (await import("./build-command.ts")).buildCommand({ ...options, record }, surroundings)),
+    );
 }
 
 function addCheck(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -93,7 +90,9 @@ function addCheck(program: Command, surroundings: Surroundings, exit: (code: num
       "after",
       `\nExamples:\n  scarfline check\n  scarfline check ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`,
     )
-    .action(async (record, options) => exit(await checkCommand({ ...options, record }, surroundings)));
+    .action(async (record, options) =>
+      exit(await (await import("./check-command.ts")).checkCommand({ ...options, record }, surroundings)),
+    );
 }
 
 function addExplain(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -105,7 +104,9 @@ function addExplain(program: Command, surroundings: Surroundings, exit: (code: n
     )
     .argument("[code]", "the code of a problem, such as no-unit")
     .addHelpText("after", `\nExamples:\n  scarfline explain no-unit\n  scarfline explain\n${EXIT_CODES}`)
-    .action(async (code: string | undefined) => exit(await explainCommand(code, surroundings)));
+    .action(async (code: string | undefined) =>
+      exit(await (await import("./explain-command.ts")).explainCommand(code, surroundings)),
+    );
 }
 
 function addPreview(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -125,7 +126,9 @@ function addPreview(program: Command, surroundings: Surroundings, exit: (code: n
       "after",
       `\nExamples:\n  scarfline preview\n  scarfline preview --edition inspector --port 4000\n${EXIT_CODES}`,
     )
-    .action(async (record, options) => exit(await previewCommand({ ...options, record }, surroundings)));
+    .action(async (record, options) =>
+      exit(await (await import("./preview-command.ts")).previewCommand({ ...options, record }, surroundings)),
+    );
 }
 
 function addSchemas(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -138,7 +141,9 @@ function addSchemas(program: Command, surroundings: Surroundings, exit: (code: n
       "after",
       `\nExamples:\n  scarfline schemas\n  scarfline schemas --out ~/build-record/schemas\n${EXIT_CODES}`,
     )
-    .action(async (options) => exit(await schemasCommand(options, surroundings)));
+    .action(async (options) =>
+      exit(await (await import("./schemas-command.ts")).schemasCommand(options, surroundings)),
+    );
 }
 
 function versionOf({ program }: Surroundings): string {

@@ -2,10 +2,6 @@ import { type Command, Option } from "commander";
 import { QUESTIONS } from "../../desk/begin/questions.ts";
 import { content, day, EXIT_CODES, RECORD } from "../options.ts";
 import type { Surroundings } from "../surroundings.ts";
-import { beginCommand } from "./begin-command.ts";
-import { dueCommand } from "./due-command.ts";
-import { entryCommand } from "./entry-command.ts";
-import { fieldsCommand } from "./fields-command.ts";
 
 /** The commands by which a record is written. */
 export function addDesk(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -39,7 +35,9 @@ Examples:
   scarfline entry --title "Trailing rib glued" --assembly rudder --joints RD-J02,RD-J03
 ${EXIT_CODES}`,
     )
-    .action(async (record, options) => exit(await entryCommand({ ...options, record }, surroundings)));
+    .action(async (record, options) =>
+      exit(await (await import("./entry-command.ts")).entryCommand({ ...options, record }, surroundings)),
+    );
 }
 
 function addDue(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -53,7 +51,9 @@ function addDue(program: Command, surroundings: Surroundings, exit: (code: numbe
     .addOption(content())
     .addOption(new Option("--on <YYYY-MM-DD>", "the day that is asked about; without it today").argParser(day))
     .addHelpText("after", `\nExamples:\n  scarfline due\n  scarfline due --on 2026-12-01\n${EXIT_CODES}`)
-    .action(async (record, options) => exit(await dueCommand({ ...options, record }, surroundings)));
+    .action(async (record, options) =>
+      exit(await (await import("./due-command.ts")).dueCommand({ ...options, record }, surroundings)),
+    );
 }
 
 function addFields(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -66,7 +66,9 @@ function addFields(program: Command, surroundings: Surroundings, exit: (code: nu
     .argument("[kind]", "a kind of file; without it the kinds are listed")
     .option("--markdown", "all kinds as one page in Markdown")
     .addHelpText("after", `\nExamples:\n  scarfline fields\n  scarfline fields adhesive\n${EXIT_CODES}`)
-    .action(async (kind, options) => exit(await fieldsCommand(kind, options, surroundings)));
+    .action(async (kind, options) =>
+      exit(await (await import("./fields-command.ts")).fieldsCommand(kind, options, surroundings)),
+    );
 }
 
 function addBegin(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
@@ -94,5 +96,7 @@ Examples:
     --builder "Ines Example" --public-name Ines --units metric --time-zone Europe/Lisbon --start 2026-03-07
 ${EXIT_CODES}`,
     )
-    .action(async (folder, options) => exit(await beginCommand(folder, options, surroundings)));
+    .action(async (folder, options) =>
+      exit(await (await import("./begin-command.ts")).beginCommand(folder, options, surroundings)),
+    );
 }
