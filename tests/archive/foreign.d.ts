@@ -20,3 +20,16 @@ declare module "bagit-fs" {
   }
   export default function bag(folder: string, algorithm: string, info: { readonly [label: string]: string }): Bag;
 }
+
+declare module "datapackage" {
+  interface Resource {
+    readonly name: string;
+    /** Rows, each cell cast by its schema; it throws where one cannot be. */
+    read(options: { readonly relations: boolean }): Promise<readonly unknown[]>;
+  }
+  export class Package {
+    static load(descriptor: string, options: { readonly basePath: string }): Promise<Package>;
+    readonly errors: readonly Error[];
+    readonly resources: readonly Resource[];
+  }
+}

@@ -6,6 +6,7 @@ const TOOLS = [
   { command: "unzip", pack: "unzip", of: "what other readers get of a zip" },
   { command: "openssl", pack: "openssl", of: "time stamps" },
   { command: "faketime", pack: "faketime", of: "builds on other days" },
+  { command: "sqlite3", pack: "sqlite3", of: "ledgers as other programs open them" },
 ] as const;
 
 /** Sees to it that they are there before any test runs, so that nothing is left untested. */

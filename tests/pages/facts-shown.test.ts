@@ -6,7 +6,7 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import type { Lot, Piece } from "../../src/facts/types.ts";
 import { lotPage } from "../../src/pages/evidence/lot-page.ts";
 import { pieceFacts } from "../../src/pages/evidence/piece-facts.ts";
-import { pieceRows } from "../../src/pages/ledgers/ledger-rows.ts";
+import { PIECES } from "../../src/pages/ledgers/ledger-pieces.ts";
 import { limitsOfProcedure } from "../../src/pages/story/about.ts";
 import { batch, glued, LOTS, lot, piece, procedure, test } from "../evidence/make.ts";
 import { mm } from "../evidence/quantities.ts";
@@ -34,20 +34,20 @@ describe("What a piece is made of", () => {
   it("is told leg by leg, with its lot and its own thickness", () => {
     expect(told(shownOf(LEGS), "Legs")).toBe("lot S-9, 6 mm thick; lot P-9");
     expect(told(shownOf({}), "Legs")).toBeUndefined();
-    expect(pieceRows(shownOf(LEGS))[0]).toMatchObject({ legs: ["S-9", "P-9"], leg_thickness_typed: "6 mm; " });
-    expect(pieceRows(shownOf({}))[0]).toMatchObject({ legs: [], leg_thickness_typed: null });
+    expect(PIECES.rows(shownOf(LEGS))[0]).toMatchObject({ legs: ["S-9", "P-9"], leg_thickness_typed: "6 mm; " });
+    expect(PIECES.rows(shownOf({}))[0]).toMatchObject({ legs: [], leg_thickness_typed: null });
   });
 
   it("names no lot that the edition does not show", () => {
     const hidden = shownOf(LEGS, "public", { audience: "inspector" });
     expect(told(hidden, "Legs")).toBe("a lot that this edition does not show, 6 mm thick; lot P-9");
-    expect(pieceRows(hidden)[0]).toMatchObject({ legs: ["withheld", "P-9"] });
+    expect(PIECES.rows(hidden)[0]).toMatchObject({ legs: ["withheld", "P-9"] });
   });
 
   it("is told to be scraps of the joint's own parts where it is", () => {
     expect(told(shownOf({ scraps: true }), "Made from")).toBe("scraps of the joint’s own parts");
     expect(told(shownOf({}), "Made from")).toBeUndefined();
-    expect([shownOf({ scraps: true }), shownOf({})].map((shown) => pieceRows(shown)[0]?.["scraps"])).toEqual([
+    expect([shownOf({ scraps: true }), shownOf({})].map((shown) => PIECES.rows(shown)[0]?.["scraps"])).toEqual([
       "yes",
       "no",
     ]);
@@ -57,7 +57,7 @@ describe("What a piece is made of", () => {
 it("Whose estimate a percentage is, is told by the name that the edition has", () => {
   const shown = shownOf({});
   expect(told(shown, "Estimated by")).toBe("Ada Invented");
-  expect(pieceRows(shown)[0]?.["judged_by"]).toBe("Ada Invented");
+  expect(PIECES.rows(shown)[0]?.["judged_by"]).toBe("Ada Invented");
 });
 
 it("A lot's thickness is told on its page", () => {

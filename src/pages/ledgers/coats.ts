@@ -2,12 +2,9 @@
 import type { CoatFile } from "../../evidence/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import type { Coat } from "../../facts/types.ts";
-import { figureRead } from "../../facts/quantity/ends.ts";
 import { groupBy } from "../../reckoning/hours/hours.ts";
-import { WITHHELD } from "../../facts/visibility.ts";
 import { dateWords } from "../../words/dates.ts";
 import { quantityWords } from "../../words/quantities.ts";
-import type { Row } from "./ledger-rows.ts";
 
 export interface CoatRow {
   readonly file: CoatFile;
@@ -51,32 +48,4 @@ export function howWords({ record }: Shown, { at, dry, temperature, humidity }: 
     ...[temperature, humidity].flatMap((noted) => (noted === undefined ? [] : [quantityWords(noted, units)])),
     ...(dry === undefined ? [] : [`found dry ${dry.typed}`]),
   ].join(", ");
-}
-
-/** A row for each coat. */
-export function coatLedger({ evidence }: Shown): Row[] {
-  return evidence.coats.map(({ coat, verdict, dryFrom, off }) => ({
-    entry: coat.entry,
-    day: coat.day,
-    assembly: coat.assembly,
-    where: coat.where,
-    finish: coat.finish,
-    coat: coat.coat,
-    lots: coat.lots.map((id) => (id === WITHHELD ? "withheld" : id)),
-    verdict,
-    at_typed: coat.at?.typed ?? null,
-    at_epoch_s: coat.at?.epoch ?? null,
-    dry_typed: coat.dry?.typed ?? null,
-    dry_epoch_s: coat.dry?.epoch ?? null,
-    shop_temperature_typed: coat.temperature?.typed ?? null,
-    shop_temperature_degc: figureRead(coat.temperature) ?? null,
-    shop_humidity_typed: coat.humidity?.typed ?? null,
-    shop_humidity_share: figureRead(coat.humidity) ?? null,
-    sheet_dry_epoch_s: dryFrom ?? null,
-    bare: coat.bare ?? null,
-    stripped: coat.stripped ?? null,
-    departure: coat.departure === WITHHELD ? "withheld" : (coat.departure ?? null),
-    taken_off_day: off?.day ?? null,
-    taken_off_entry: off?.entry ?? null,
-  }));
 }

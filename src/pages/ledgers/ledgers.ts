@@ -1,22 +1,19 @@
 import { stringify } from "csv-stringify/sync";
-import { holdPointRows, measurementRows, scaleRows, taskRows, weightRows } from "./ledger-measures.ts";
-import {
-  batchRows,
-  earlierRows,
-  findingRows,
-  hoursRows,
-  jointRows,
-  pieceRows,
-  type Cell,
-  type Row,
-} from "./ledger-rows.ts";
-import { coatLedger } from "./coats.ts";
-import { cutRows, remainRows, fittedRows, stockRows } from "./ledger-stock.ts";
-import { amendmentRows } from "./amendment-rows.ts";
+import { AMENDMENTS } from "./amendment-rows.ts";
+import type { Cell, Ledger, Row } from "./column.ts";
+import { dataPackage } from "./data-package.ts";
+import { BATCHES } from "./ledger-batches.ts";
+import { COATS } from "./ledger-coats.ts";
+import { EARLIER_HOURS, HOURS } from "./ledger-hours.ts";
+import { FINDINGS, HOLD_POINTS, JOINTS } from "./ledger-joints.ts";
+import { MEASUREMENTS } from "./ledger-measures.ts";
+import { PIECES } from "./ledger-pieces.ts";
+import { CUTS, FITTED, REMAINS, STOCK } from "./ledger-stock.ts";
+import { SCALES, TASKS, WEIGHTS } from "./ledger-weights.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
 import type { Shown } from "../../editions/shown.ts";
 
-export interface Ledger {
+export interface LedgerFile {
   /** From the site's root, such as `data/hours.csv`. */
   readonly path: string;
   readonly text: string;
@@ -25,25 +22,35 @@ export interface Ledger {
 /** Raised when a column goes or comes to mean something else. Ledgers without it are of the first form. */
 const LEDGER_FORM = 2;
 
-const LEDGERS: readonly (readonly [name: string, rows: (shown: Shown) => Row[]])[] = [
-  ["hours", hoursRows],
-  ["earlier-hours", earlierRows],
-  ["batches", batchRows],
-  ["pieces", pieceRows],
-  ["joints", jointRows],
-  ["findings", findingRows],
-  ["amendments", amendmentRows],
-  ["measurements", measurementRows],
-  ["hold-points", holdPointRows],
-  ["weights", weightRows],
-  ["scales", scaleRows],
-  ["tasks", taskRows],
-  ["cuts", cutRows],
-  ["remains", remainRows],
-  ["stock", stockRows],
-  ["fitted", fittedRows],
-  ["coats", coatLedger],
+const LEDGERS: readonly Ledger[] = [
+  HOURS,
+  EARLIER_HOURS,
+  BATCHES,
+  PIECES,
+  JOINTS,
+  FINDINGS,
+  AMENDMENTS,
+  MEASUREMENTS,
+  HOLD_POINTS,
+  WEIGHTS,
+  SCALES,
+  TASKS,
+  CUTS,
+  REMAINS,
+  STOCK,
+  FITTED,
+  COATS,
 ];
+
+interface Filled {
+  readonly ledger: Ledger;
+  /** Of its rows. */
+  readonly count: number;
+  readonly files: readonly LedgerFile[];
+}
+
+/** Whether an edition says what stands in each column: the archive, which is read without anyone to ask. */
+export const hasDictionary = ({ edition }: Pick<Shown, "edition">): boolean => edition === "archive";
 
 /** Whether an edition has ledgers: public only where the aircraft file says so. */
 function hasLedgers({ edition, record }: Shown): boolean {
@@ -57,9 +64,7 @@ function hasLedgers({ edition, record }: Shown): boolean {
  *
  * JSON: `{ aircraft, edition, day, form, rules, rows: [{ column: value }] }`: the versions of this form and of the rules that judged. A value is text, a number, a list of ids, or null
  * where nothing was noted.
- * Columns that end in `_typed` hold what the builder typed; those beside them the value in the unit their name ends in:
- * `_kg`, `_m`, `_m2`, `_m3`, `_n`, `_pa`, `_degc` (°C), `_s` (seconds), `_epoch_s` (seconds since 1970-01-01T00:00Z),
- * `_share` (1 = 100 %), `_kg_m`.
+ * Columns that end in `_typed` hold what the builder typed; those beside them the value in the unit their name ends in, by `ENDINGS`.
  * Measurements, cuts, remains and stock have their unit in a column of its own. Tasks are shared out in points of one.
  * Numbers are not rounded. Findings carry the id of their rule; `rests_on` lists `kind:id`.
  *
@@ -68,15 +73,30 @@ function hasLedgers({ edition, record }: Shown): boolean {
  * would take for a formula, one that begins with `=`, `+`, `-`, `@`, a tab or a carriage return, has an apostrophe
  * before it; numbers never do.
  */
-export function ledgersOf(shown: Shown): Ledger[] {
+export function ledgersOf(shown: Shown): LedgerFile[] {
+  const kept = shown.memo.once(shown, made);
+  if (!hasDictionary(shown)) return kept.flatMap(({ files }) => files);
+  const described = dataPackage(
+    shown,
+    kept.map(({ ledger }) => ledger),
+  );
+  return [...kept.flatMap(({ files }) => files), { path: "data/datapackage.json", text: described }];
+}
+
+/** Ledgers that an edition has and that have rows, in their order. */
+export const filledLedgers = (shown: Shown): readonly Filled[] => shown.memo.once(shown, made);
+
+function made(shown: Shown): readonly Filled[] {
   if (!hasLedgers(shown)) return [];
-  return LEDGERS.flatMap(([name, make]) => {
-    const rows = make(shown);
+  return LEDGERS.flatMap((ledger) => {
+    const { name, columns } = ledger;
+    const rows = ledger.rows(shown);
     if (rows.length === 0) return [];
-    return [
+    const files = [
       { path: `data/${name}.json`, text: jsonOf(shown, rows) },
-      { path: `data/${name}.csv`, text: csvOf(rows) },
+      { path: `data/${name}.csv`, text: csvOf(columns, rows) },
     ];
+    return [{ ledger, count: rows.length, files }];
   });
 }
 
@@ -92,10 +112,9 @@ function jsonOf({ record, edition }: Shown, rows: readonly Row[]): string {
   return `${head.slice(0, -1)},"rows":[\n${body}\n]}\n`;
 }
 
-function csvOf(rows: readonly Row[]): string {
-  const columns = Object.keys(rows[0] ?? {});
-  if (columns.length === 0) return "";
-  return stringify([columns, ...rows.map((row) => columns.map((column) => field(row[column])))], {
+function csvOf(columns: Ledger["columns"], rows: readonly Row[]): string {
+  const names = columns.map(({ name }) => name);
+  return stringify([names, ...rows.map((row) => names.map((name) => field(row[name])))], {
     escape_formulas: true,
     record_delimiter: "\r\n",
   });
