@@ -36,7 +36,7 @@ export interface Column<T> extends ColumnTold {
 type Of<T, C> = (thing: T, shown: Shown) => C | undefined;
 
 /** Units by the ending of a column's name, the longer first. */
-export const ENDINGS: readonly (readonly [ending: string, unit: string, says: string])[] = [
+const ENDINGS: readonly (readonly [ending: string, unit: string, says: string])[] = [
   ["_kg_m", "kg m", "kilogram metres"],
   ["_epoch_s", "s", "seconds since the beginning of 1970, UTC"],
   ["_share", "1", "1 is 100 %"],
@@ -64,7 +64,7 @@ export const UNITS: { readonly [unit: string]: string } = {
 };
 
 /** What the record’s own form says of a field; it throws where there is none, so that no column names one that is not. */
-export function fieldSays(field: FieldName): string {
+function fieldSays(field: FieldName): string {
   const [kind, path = ""] = field.split(": ") as [FileKind, string?];
   const steps = path.split(/\.|(?=\[\])/).map((step) => (step === "[]" ? 0 : step));
   const form = formAt(SCHEMAS[kind], steps);

@@ -50,7 +50,7 @@ interface Filled {
 }
 
 /** Whether an edition says what stands in each column: the archive, which is read without anyone to ask. */
-export const hasDictionary = ({ edition }: Pick<Shown, "edition">): boolean => edition === "archive";
+const hasDictionary = ({ edition }: Pick<Shown, "edition">): boolean => edition === "archive";
 
 /** Whether an edition has ledgers: public only where the aircraft file says so. */
 function hasLedgers({ edition, record }: Shown): boolean {
