@@ -53,7 +53,9 @@ if (browserScripts.length > 0) {
     format: "iife",
     target: "es2020",
     minify: true,
+    metafile: true,
   });
+  made.push([".build/browser/licences.txt", licencesOf(Object.keys(scripts.metafile.inputs))]);
   made.push(...scripts.outputFiles.map(({ path, contents }) => [path, contents]));
 }
 
@@ -95,5 +97,5 @@ function licencesOf(inputs) {
     byText.set(text, [...(byText.get(text) ?? []), `${name} ${version}: ${license ?? "its licence is below"}\n`]);
   }
   const told = [...byText].map(([text, names]) => `${names.join("")}${text}`);
-  return `Bundled with the program, each under its own licence:\n\n${told.join(`\n${"-".repeat(72)}\n`)}`;
+  return `Bundled here, each under its own licence:\n\n${told.join(`\n${"-".repeat(72)}\n`)}`;
 }

@@ -22,6 +22,7 @@ const NAVIGATION: readonly (readonly [words: string, path: string, kinds: readon
   ["Open items", "open-items.html", ["open items"]],
   ["Departures", "departures.html", ["departures"]],
   ["About", "about.html", ["about"]],
+  ["Search", "search.html", ["search"]],
 ];
 
 export const EDITION_WORDS: { readonly [edition in Edition]: string } = {

@@ -14,5 +14,6 @@ export type PageKind =
   | "hold points"
   | "open items"
   | "departures"
+  | "search"
   | "about"
   | "appendix";

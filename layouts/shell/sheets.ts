@@ -10,6 +10,7 @@ const OWN: { readonly [kind in PageKind]: readonly string[] } = {
   assemblies: ["story"],
   assembly: ["story", "assembly", "charts"],
   hours: ["story", "charts", "statistics"],
+  search: ["search"],
   about: ["about", "story"],
   evidence: RECORDS,
   batch: ["evidence"],

@@ -1,10 +1,11 @@
 import type { PageFile, Site } from "../../src/editions/shown.ts";
 import { feedsOf } from "../feeds/feeds.ts";
 import { evidencePages } from "./evidence-pages.tsx";
+import { SEARCH_INDEX, searchIndex } from "../search/search-index.ts";
 import { storyPages } from "./story-pages.tsx";
 
 /** Every page of an edition. None is made before it is asked for. */
 export function pagesOf(site: Site): PageFile[] {
   const pages = [...storyPages(site), ...evidencePages(site)];
-  return [...pages, ...feedsOf(site, pages)];
+  return [...pages, { path: SEARCH_INDEX, make: () => searchIndex(site) }, ...feedsOf(site, pages)];
 }

@@ -9,6 +9,7 @@ import { ForecastPage } from "../pages/forecast.tsx";
 import { HomePage } from "../pages/home.tsx";
 import { HoursPage } from "../pages/hours.tsx";
 import { NOT_FOUND_ALLOWED, NotFoundPage } from "../pages/not-found.tsx";
+import { SEARCH, SearchPage } from "../search/search-page.tsx";
 import { html } from "./page.tsx";
 
 /** The pages that tell how the build goes. */
@@ -20,6 +21,7 @@ export function storyPages(site: Site): PageFile[] {
     { path: "assemblies.html", make: () => html(<AssembliesPage site={site} />) },
     { path: "hours.html", make: () => html(<HoursPage site={site} />) },
     { path: "forecast.html", make: () => html(<ForecastPage site={site} />) },
+    { path: SEARCH, make: () => html(<SearchPage site={site} />) },
     { path: "about.html", make: () => html(<AboutPage site={site} />) },
     { path: "404.html", make: () => html(<NotFoundPage site={site} />, NOT_FOUND_ALLOWED) },
     ...[...assemblies.keys()].map((id) => ({

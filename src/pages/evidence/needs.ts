@@ -1,3 +1,4 @@
+import { capital } from "../../words/capital.ts";
 import type { ToldNeed } from "../../words/findings/told.ts";
 import type { Ref } from "../../facts/types.ts";
 
@@ -45,8 +46,4 @@ function wordsBeside({ about, sentence }: ToldNeed): string {
       return capital(sentence.slice(start.length).replace(/^is /, ""));
   }
   return sentence;
-}
-
-function capital(words: string): string {
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

@@ -5,6 +5,7 @@ import type { Entry, FilePath } from "../../facts/types.ts";
 import { Zone } from "../../facts/time/zone.ts";
 import { amendmentsTo } from "./amended.ts";
 import { pictureOf } from "./pictured.ts";
+import { plain } from "../../words/plain.ts";
 
 /** So many of the newest entries. */
 const MOST_IN_A_FEED = 50;
@@ -87,16 +88,6 @@ function summaryOf({ shown, prose }: Site, entry: Entry): string {
   const [passage] = isStruck ? [] : entry.body;
   return passage === undefined ? "" : plain(prose(passage, "index.html", "first paragraph"));
 }
-
-const ENTITIES: { readonly [name: string]: string } = { amp: "&", lt: "<", gt: ">", quot: '"' };
-
-/** Of HTML that the site's own renderer made: within tags and entities it has `<`, `>` and `&` for nothing else. */
-const plain = (html: string): string =>
-  html
-    .replace(/<[^>]*>/g, "")
-    .replace(/&(amp|lt|gt|quot);/g, (whole, name: string) => ENTITIES[name] ?? whole)
-    .replace(/\s+/g, " ")
-    .trim();
 
 const COMMON = ["image/jpeg", "image/png"];
 /** Wide enough for any place in which shared pages are shown, px. */
