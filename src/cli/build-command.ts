@@ -1,6 +1,7 @@
-import { build, type Built } from "../build.ts";
+import type { BuildRequest, Built } from "../build.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Edition } from "../editions/shown.ts";
+import { compiledProgram, keepStanding, madeFrom, standing } from "../publish/output/standing.ts";
 import { counted } from "../words/lists.ts";
 import { outBeside, type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
@@ -10,10 +11,12 @@ interface BuildOptions extends RecordOptions {
   readonly out?: string;
   readonly edition: Edition | "all";
   readonly prune?: boolean;
+  /** Whether all is made anew, though nothing has changed. */
+  readonly fresh?: boolean;
 }
 
 export async function buildCommand(
-  { out: typed, edition, prune = false, ...options }: BuildOptions,
+  { out: typed, edition, prune = false, fresh = false, ...options }: BuildOptions,
   surroundings: Surroundings,
 ): Promise<number> {
   const began = surroundings.now().getTime();
@@ -21,26 +24,40 @@ export async function buildCommand(
   const editions: readonly Edition[] = edition === "all" ? ["public", "inspector", "archive"] : [edition];
   const request = recordRequest(options, surroundings);
   const out = typed ?? outBeside(request.content, options, "site");
-  const built = await build({ ...request, out, editions, prune, apart: edition === "all" }, tell);
-  if (built.notes.length > 0) tell.line(notesWords(built.notes));
+  const asked = { ...request, out, editions, prune, apart: edition === "all" };
+  const from = await sourcesOf(asked);
+  const stands = fresh || prune ? undefined : standing(asked, from);
+  if (stands !== undefined) {
+    for (const line of stands) tell.line(line);
+    tell.line(`Nothing that it is made from has changed, so ${out} stands as it was built. To build it anew: --fresh`);
+    return EXIT.fine;
+  }
+  const { build } = await import("../build.ts");
+  const built = await build(asked, tell);
+  const notes = built.notes.length > 0 ? [notesWords(built.notes)] : [];
+  for (const line of notes) tell.line(line);
   if ("problems" in built) {
     surroundings.err(`${problemWords(built.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
     return EXIT.problems;
   }
-  for (const line of resultLines(built)) tell.line(line);
+  const reckoned = `Reckoned: ${verdictWords(built.evidence)}.`;
+  for (const line of [reckoned, ...editionLines(built)]) tell.line(line);
+  // Where that cannot be noted, the next build is one like this.
+  if (from === (await sourcesOf(asked))) await keepStanding(asked, from, [...notes, reckoned]).catch(() => undefined);
   tell.line(`Done in ${((surroundings.now().getTime() - began) / 1000).toFixed(1)} s.`);
   return EXIT.fine;
 }
 
-function resultLines({ evidence, editions }: Extract<Built, { readonly evidence: Evidence }>): string[] {
-  return [
-    `Reckoned: ${verdictWords(evidence)}.`,
-    ...editions.map(
-      ({ edition, pages, files, folder }) =>
-        `Wrote the ${edition} edition to ${folder}: ${counted(pages, "page")}, ${files} pictures and documents.`,
-    ),
-  ];
+/** As one digest: whatever a build is asked, but for where its files lie. */
+async function sourcesOf({ content, out, cache, program, ...options }: BuildRequest): Promise<string | undefined> {
+  return madeFrom({ content, options, program: await compiledProgram(program) });
 }
+
+const editionLines = ({ editions }: Extract<Built, { readonly evidence: Evidence }>): string[] =>
+  editions.map(
+    ({ edition, pages, files, folder }) =>
+      `Wrote the ${edition} edition to ${folder}: ${counted(pages, "page")}, ${files} pictures and documents.`,
+  );
 
 function verdictWords({ batches, joints }: Evidence): string {
   const of = (verdict: string): number => [...batches.values()].filter((file) => file.verdict === verdict).length;

@@ -51,6 +51,10 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
     )
     .addOption(date())
     .option(
+      "--fresh",
+      "build all anew, though neither the record nor anything else that the site is made from has changed",
+    )
+    .option(
       "--prune",
       "afterwards clear the cache of pictures that this record does not name, those of other records included",
     )

@@ -67,13 +67,13 @@ it("A site on a disk that fills up stays as it was", { timeout: 120_000 }, async
   const folder = scratch();
   writeAll(join(folder, "content"), await smallRecord());
   await onSmallDisk("1500k", async (disk) => {
-    expect(run(folder, "build", "--out", join(disk, "site")).code).toBe(0);
+    expect(run(folder, "build", "--fresh", "--out", join(disk, "site")).code).toBe(0);
     const before = contentOf(join(disk, "site"));
     execFileSync("sh", ["-c", "cat /dev/zero > filler 2> /dev/null; true"], { cwd: disk });
     writeAll(join(folder, "content"), {
       "entries/2021-03-12-new.md": "---\ndate: 2021-03-12\ntitle: A new day\nassembly: fin\n---\nNew.\n",
     });
-    expect(run(folder, "build", "--out", join(disk, "site"))).toEqual(FULL);
+    expect(run(folder, "build", "--fresh", "--out", join(disk, "site"))).toEqual(FULL);
     expect(contentOf(join(disk, "site"))).toEqual(before);
     expect(readdirSync(disk).sort()).toEqual(["filler", "site"]);
   });

@@ -77,17 +77,17 @@ it(`A build killed at any of ${KILLS} instants leaves the former site or the new
 }, async () => {
   const folder = scratch();
   await madeRecord(folder);
-  run(folder, "build");
+  run(folder, "build", "--fresh");
   const former = contentOf(join(folder, "site"));
   writeAll(join(folder, "content"), LATEST);
-  const whole = run(folder, "build", "--out", "other");
+  const whole = run(folder, "build", "--fresh", "--out", "other");
   const renewed = contentOf(join(folder, "other"));
   let cut = 0;
   for (const after of instants(whole)) {
-    if (await killed(folder, after, "build")) cut += 1;
+    if (await killed(folder, after, "build", "--fresh")) cut += 1;
     expect([former, renewed]).toContainEqual(contentOf(join(folder, "site")));
   }
-  run(folder, "build");
+  run(folder, "build", "--fresh");
   expect(contentOf(join(folder, "site"))).toEqual(renewed);
   expect(readdirSync(folder).sort()).toEqual([".cache", "content", "other", "site"]);
   expect(cut).toBeGreaterThan(KILLS / 3);
@@ -100,14 +100,14 @@ describe("A build killed before and after each of its last steps on the disk", {
   ): Promise<{ folder: string; former: Map<string, string>; renewed: Map<string, string>; steps: number }> {
     const folder = scratch();
     await madeRecord(folder);
-    run(folder, "build");
+    run(folder, "build", "--fresh");
     const former = contentOf(join(folder, "site"));
     writeAll(join(folder, "content"), LATEST);
     cpSync(join(folder, "site"), join(folder, "other"), { recursive: true });
     return {
       folder,
       former,
-      steps: stepsOf(folder, ["build", "--out", "other"], path),
+      steps: stepsOf(folder, ["build", "--fresh", "--out", "other"], path),
       renewed: contentOf(join(folder, "other")),
     };
   }
@@ -126,7 +126,7 @@ describe("A build killed before and after each of its last steps on the disk", {
     const { folder, former, renewed, steps } = await changed();
     const after = { former: 0, renewed: 0 };
     for (let step = steps; step > steps - 12; step -= 1) {
-      if (!killedAt(folder, step, ["build"])) continue;
+      if (!killedAt(folder, step, ["build", "--fresh"])) continue;
       const site = contentOf(join(folder, "site"));
       expect([former, renewed], `killed at step ${step}`).toContainEqual(site);
       after[
@@ -134,7 +134,7 @@ describe("A build killed before and after each of its last steps on the disk", {
       ] += 1;
       putBack(folder, former);
     }
-    run(folder, "build");
+    run(folder, "build", "--fresh");
     expect(readdirSync(folder).sort()).toEqual([".cache", "content", "other", "site"]);
     // Steps on both sides of the one in which the two change places.
     expect(Math.min(after.former, after.renewed)).toBeGreaterThan(0);
@@ -145,13 +145,13 @@ describe("A build killed before and after each of its last steps on the disk", {
     const { folder, former, renewed, steps } = await changed(none);
     let beside = 0;
     for (let step = steps; step > steps - 12; step -= 1) {
-      if (!killedAt(folder, step, ["build"], none)) continue;
+      if (!killedAt(folder, step, ["build", "--fresh"], none)) continue;
       if (!existsSync(join(folder, "site"))) {
         beside += 1;
         const [name = ""] = readdirSync(folder).filter((each) => each.startsWith(".site.scarfline-former-"));
         expect(contentOf(join(folder, name))).toEqual(former);
         writeAll(join(folder, "content"), { "entries/2021-03-13-problem.md": "---\n---\n" });
-        expect(tool(process.execPath, [COMMAND, "build"], folder).code).toBe(1);
+        expect(tool(process.execPath, [COMMAND, "build", "--fresh"], folder).code).toBe(1);
         rmSync(join(folder, "content/entries/2021-03-13-problem.md"));
       }
       expect([former, renewed], `killed at step ${step}`).toContainEqual(contentOf(join(folder, "site")));
@@ -263,7 +263,7 @@ it("A bag killed at its last steps on the disk, and at some of those before, is 
   const folder = scratch();
   const archive = join(folder, "archive");
   await madeRecord(folder);
-  run(folder, "build");
+  run(folder, "build", "--fresh");
   const steps = stepsOf(folder, ["bag", "--out", "other"]);
   const after = { whole: 0, none: 0 };
   const whole = contentOf(join(folder, "other"));

@@ -42,7 +42,15 @@ export function contestants(work) {
     run: (round) => measuredProgram([["hugo", "--quiet", "--source", "hugo", "--destination", out(HUGO, round)]], work),
   };
   return [
-    node(OURS, (to) => [join(root, ".build/cli.js"), "build", "--content", join(work, "content"), "--out", to]),
+    node(OURS, (to) => [
+      join(root, ".build/cli.js"),
+      "build",
+      "--fresh",
+      "--content",
+      join(work, "content"),
+      "--out",
+      to,
+    ]),
     node(ELEVENTY, (to) => [
       join(root, "node_modules/@11ty/eleventy/cmd.cjs"),
       "--input=input",

@@ -1,4 +1,5 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { mkdirSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { contentOf, scratchFolders, writeAll } from "../publish/scratch.ts";
@@ -6,6 +7,7 @@ import { smallRecord } from "../publish/small-record.ts";
 import { command } from "./command.ts";
 
 const scratch = scratchFolders();
+const COMMAND = new URL("../../.build/cli.js", import.meta.url).pathname;
 
 async function places(): Promise<{ content: string; out: string }> {
   const folder = scratch();
@@ -142,4 +144,25 @@ describe("scarfline build", () => {
       err: expect.stringContaining("TypeError: no such thing"),
     });
   });
+});
+
+it("A build of what has not changed leaves the site as it stands and says so, and builds it anew with --fresh", async () => {
+  const { content, out } = await places();
+  const folder = join(content, "..");
+  const run = (...words: string[]): string =>
+    execFileSync(process.execPath, [COMMAND, "build", "--content", content, "--out", out, ...words], {
+      cwd: folder,
+      encoding: "utf8",
+    });
+  const first = run();
+  const built = statSync(out).ino;
+  const stands = `Nothing that it is made from has changed, so ${out} stands as it was built. To build it anew: --fresh`;
+  const reckoned = first.split("\n").filter((line) => line.startsWith("Reckoned"));
+  expect(run().split("\n")).toEqual([...reckoned, stands, ""]);
+  expect(statSync(out).ino).toBe(built);
+  expect(run("--fresh")).not.toContain(stands);
+  expect(run("--edition", "inspector")).not.toContain(stands);
+  writeFileSync(join(content, "entries/2021-03-12-new.md"), "---\ndate: 2021-03-12\ntitle: New\nassembly: fin\n---\n");
+  run();
+  expect(contentOf(out).get("entries.html")).toContain("2021-03-12-new");
 });

@@ -11,7 +11,7 @@ const COMMAND = new URL("../../.build/cli.js", import.meta.url).pathname;
 
 /** Kills a build so many milliseconds after it began, as a power cut would. */
 async function killed(folder: string, after: number): Promise<void> {
-  const build = spawn(process.execPath, [COMMAND, "build"], { cwd: folder, stdio: "ignore" });
+  const build = spawn(process.execPath, [COMMAND, "build", "--fresh"], { cwd: folder, stdio: "ignore" });
   const ended = new Promise((done) => build.once("exit", done));
   await pause(after);
   build.kill("SIGKILL");
@@ -21,7 +21,7 @@ async function killed(folder: string, after: number): Promise<void> {
 it("A build killed at any time leaves the former site whole or the new one, and the next build leaves nothing beside it", async () => {
   const folder = scratch();
   const run = (): Map<string, string> => {
-    execFileSync(process.execPath, [COMMAND, "build"], { cwd: folder, stdio: "ignore" });
+    execFileSync(process.execPath, [COMMAND, "build", "--fresh"], { cwd: folder, stdio: "ignore" });
     return contentOf(join(folder, "site"));
   };
   const record = await smallRecord();

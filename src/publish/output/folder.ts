@@ -128,7 +128,7 @@ async function foreignFiles(target: string): Promise<string[]> {
 }
 
 /** Paths with `/`, from the folder. Links are files here. */
-async function filesIn(folder: string): Promise<string[]> {
+export async function filesIn(folder: string): Promise<string[]> {
   const found = await readdir(folder, { recursive: true, withFileTypes: true });
   return found
     .filter((each) => !each.isDirectory())

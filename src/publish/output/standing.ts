@@ -1,0 +1,142 @@
+/** Whether a site stands as an earlier build wrote it, and would come out the same: then nothing needs to be done. */
+import { createHash, randomBytes } from "node:crypto";
+import { existsSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { mkdir, rename, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { basename, dirname, join, sep } from "node:path";
+import { fileURLToPath } from "node:url";
+import { filesIn, MARKER } from "./folder.ts";
+
+export interface SiteSources {
+  /** The record's folder. */
+  readonly content: string;
+  /** `undefined` where it cannot be told which program runs. */
+  readonly program: string | undefined;
+  /** All else that the site depends on. */
+  readonly options: object;
+}
+
+export interface SitePlace {
+  readonly out: string;
+  /** Folder for what need not be made twice. */
+  readonly cache: string;
+}
+
+interface Stamp {
+  readonly madeFrom: string;
+  readonly site: string;
+  readonly told: readonly string[];
+}
+
+/** Read whole whatever their times say; of all others, which are pictures, papers and clips, size and time are enough, as for the cache of pictures. */
+const ALWAYS_READ = /\.(?:md|csv|tsv|txt|svg|html|css|js|json|xml|webmanifest|sha256)$/i;
+const READ_UP_TO = 2 ** 16;
+/** Some disks keep times to two seconds: what changed so shortly ago may change again and look the same. */
+const TOO_FRESH_MS = 2500;
+/** What is written for editors, and never read. */
+const NOT_READ = /^schemas(?:\/|$)/;
+
+/** A digest of all that the site comes from; undefined where something changed too shortly ago, or cannot be read. */
+export async function madeFrom({ content, program, options }: SiteSources): Promise<string | undefined> {
+  if (program === undefined) return undefined;
+  const { locale, timeZone } = Intl.DateTimeFormat().resolvedOptions();
+  try {
+    const root = realpathSync(content);
+    const files = (await filesIn(root)).filter((path) => !NOT_READ.test(path)).sort();
+    if (files.some((path) => !isRead(root, path) && Date.now() - statSync(join(root, path)).mtimeMs < TOO_FRESH_MS))
+      return undefined;
+    return digestOf([
+      program,
+      root,
+      JSON.stringify(options),
+      locale,
+      timeZone,
+      ...files.map((path) => sightOf(root, path)),
+    ]);
+  } catch {
+    return undefined;
+  }
+}
+
+/** What was told when the site that stands was built, if it is as that build wrote it and would be made from the same. */
+export function standing({ out, cache }: SitePlace, from: string | undefined): readonly string[] | undefined {
+  if (from === undefined) return undefined;
+  try {
+    const stamp = JSON.parse(readFileSync(stampFile(out, cache), "utf8")) as Stamp;
+    return stamp.madeFrom === from && stamp.site === siteDigest(out) ? stamp.told : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Notes how a site was made that has just been put into its place. */
+export async function keepStanding(
+  { out, cache }: SitePlace,
+  from: string | undefined,
+  told: readonly string[],
+): Promise<void> {
+  if (from === undefined) return;
+  const file = stampFile(out, cache);
+  const stamp: Stamp = { madeFrom: from, site: siteDigest(out), told };
+  await mkdir(dirname(file), { recursive: true });
+  const making = `${file}.${randomBytes(4).toString("hex")}`;
+  await writeFile(making, JSON.stringify(stamp));
+  await rename(making, file);
+}
+
+/** A digest of the compiled program in `folder`, of what it does not bundle and of Node; undefined where other code runs than that. */
+export async function compiledProgram(folder: string): Promise<string | undefined> {
+  const compiled = join(folder, ".build");
+  if (!fileURLToPath(import.meta.url).startsWith(compiled + sep)) return undefined;
+  const files = (await filesIn(compiled)).filter((path) => !path.endsWith(".map")).sort();
+  return digestOf([
+    process.version,
+    readFileSync(join(folder, "package.json"), "utf8"),
+    ...installed(),
+    ...files.map((path) => `${path} ${bytesDigest(join(compiled, path))}`),
+  ]);
+}
+
+/** What npm noted of the packages beside the program, of which some are asked for when it runs. */
+function installed(): string[] {
+  const folders = createRequire(import.meta.url).resolve.paths("sharp") ?? [];
+  const lists = folders.map((folder) => join(folder, ".package-lock.json")).filter((file) => existsSync(file));
+  return lists.map((file) => readFileSync(file, "utf8"));
+}
+
+/** Of the files that the build wrote; what somebody put beside them is not asked. */
+function siteDigest(out: string): string {
+  const listed = readFileSync(join(out, MARKER), "utf8");
+  return digestOf([
+    listed,
+    ...listed
+      .trimEnd()
+      .split("\n")
+      .map((path) => sightOf(out, path)),
+  ]);
+}
+
+const stampFile = (out: string, cache: string): string =>
+  join(cache, "standing", `${digestOf([realpathSync(out)]).slice(0, 24)}.json`);
+
+function isRead(root: string, path: string): boolean {
+  return ALWAYS_READ.test(path) || basename(path) === MARKER || statSync(join(root, path)).size <= READ_UP_TO;
+}
+
+function sightOf(root: string, path: string): string {
+  const file = join(root, path);
+  if (isRead(root, path)) return `${path}\0${realpathSync(file)}\0${bytesDigest(file)}`;
+  const { size, mtimeMs } = statSync(file);
+  return `${path}\0${realpathSync(file)}\0${size} ${mtimeMs}`;
+}
+
+function bytesDigest(file: string): string {
+  return createHash("sha256").update(readFileSync(file)).digest("hex");
+}
+
+/** Each part with its length, so that no two lists of parts read alike. */
+function digestOf(parts: readonly string[]): string {
+  const hash = createHash("sha256");
+  for (const part of parts) hash.update(`${part.length}:${part}`);
+  return hash.digest("hex");
+}
