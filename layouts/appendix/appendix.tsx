@@ -15,7 +15,7 @@ import { AppendixJoints } from "./appendix-joints.tsx";
 import { AppendixRules, AppendixTrials } from "./appendix-rest.tsx";
 import { StatisticsParts } from "../evidence/charts.tsx";
 import { ClimateParts } from "../evidence/climate.tsx";
-import { HoldPoint } from "../evidence/hold-points.tsx";
+import { HoldPoint } from "../evidence/hold-point/hold-point.tsx";
 import { CreditLedgers } from "../evidence/credit.tsx";
 import { DepartureTable, OpenItemTable } from "../evidence/lists.tsx";
 import { MeasurementTable, PairTable } from "../evidence/measurements.tsx";
@@ -23,7 +23,7 @@ import { LotTable } from "../evidence/overview.tsx";
 import { None } from "../evidence/parts.tsx";
 import { StockParts } from "../evidence/stock.tsx";
 import { WeightLedger } from "../evidence/weight.tsx";
-import { runningHeads } from "./running-heads.ts";
+import { runningHeads } from "../shell/running-heads.ts";
 
 const PATH = "appendix.html";
 

@@ -50,8 +50,14 @@ export function Measurements({ site }: Pick<Where, "site">): JSX.Element {
   );
 }
 
-export function PairTable({ list = false, site, from }: Where & { readonly list?: boolean }): JSX.Element {
-  const rows = pairs(site.shown);
+/** All pairs, or those with a side on one of the assemblies. */
+export function PairTable({
+  list = false,
+  of,
+  site,
+  from,
+}: Where & { readonly list?: boolean; readonly of?: ReadonlySet<string> }): JSX.Element {
+  const rows = pairs(site.shown).filter(({ pair }) => of === undefined || pair.now.some((one) => of.has(one.assembly)));
   if (rows.length === 0) return <None>No sides were measured against each other.</None>;
   return (
     <ListTable
@@ -160,8 +166,12 @@ function Stands({
   );
 }
 
-export function MeasurementTable({ list = false, site, from }: Where & { readonly list?: boolean }): JSX.Element {
-  const rows = measurements(site.shown);
+export function MeasurementTable({
+  list = false,
+  site,
+  from,
+  rows = measurements(site.shown),
+}: Where & { readonly list?: boolean; readonly rows?: readonly MeasurementFile[] }): JSX.Element {
   if (rows.length === 0) return <None>No measurements.</None>;
   return (
     <ListTable

@@ -1,5 +1,5 @@
 import type { JSX } from "preact";
-import { anchor, relative } from "../../src/pages/address.ts";
+import { relative } from "../../src/pages/address.ts";
 import { overview, type BatchRow, type Overview as OverviewFacts } from "../../src/pages/evidence/overview.ts";
 import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords } from "../../src/words/dates.ts";
@@ -129,9 +129,9 @@ function InTheWay({ facts, site, from }: Where & { readonly facts: OverviewFacts
         {facts.holdPoints.map(({ file, blocking, toDo }) => (
           <li class="way__point">
             <p>
-              <a href={relative(from, `hold-points.html#${anchor("hold point", file.holdPoint.id)}`)}>
+              <To site={site} from={from} to={{ kind: "hold point", id: file.holdPoint.id }}>
                 {file.holdPoint.title}
-              </a>{" "}
+              </To>{" "}
               <Mark of={file.state} />
             </p>
             {blocking.length === 0 ? null : (

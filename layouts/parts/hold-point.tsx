@@ -15,12 +15,14 @@ interface HoldPointProps {
   readonly file: HoldPointFile;
   /** How many needs are said in full. */
   readonly most?: number;
+  /** Where its title is a heading of the page. */
+  readonly heading?: "h2" | "p";
 }
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** What a hold point is, where it stands, and what it still needs. */
-export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): JSX.Element {
+export function HoldPointCard({ site, from, file, most = 5, heading: Title = "p" }: HoldPointProps): JSX.Element {
   const { holdPoint, state, needs, signed } = file;
   const assembly = site.shown.record.assemblies.get(holdPoint.assembly);
   const together = needsTogether(needs.map((one) => toldNeed(site.shown.say, one)));
@@ -33,12 +35,12 @@ export function HoldPointCard({ site, from, file, most = 5 }: HoldPointProps): J
           {assembly?.title ?? holdPoint.assembly}
         </To>
       </p>
-      <p class="hold__title">
+      <Title class="hold__title">
         <To site={site} from={from} to={{ kind: "hold point", id: holdPoint.id }}>
           {holdPoint.title}
         </To>{" "}
         <Mark of={state} />
-      </p>
+      </Title>
       {signed === undefined ? null : (
         <p class="small">
           Signed on {dateWords(signed.day)} by {site.shown.nameOf(signed.by)}.

@@ -6,7 +6,8 @@ import { Appendix } from "../appendix/appendix.tsx";
 import { Batch } from "../evidence/batch.tsx";
 import { Charts } from "../evidence/charts.tsx";
 import { Climate } from "../evidence/climate.tsx";
-import { HoldPoints } from "../evidence/hold-points.tsx";
+import { HoldPointSheet } from "../evidence/hold-point/hold-point-page.tsx";
+import { HoldPoints } from "../evidence/hold-point/hold-points.tsx";
 import { Joint } from "../evidence/joint.tsx";
 import { Departures, OpenItems } from "../evidence/lists.tsx";
 import { Lot } from "../evidence/lot.tsx";
@@ -33,6 +34,9 @@ export function evidencePages(site: Site): PageFile[] {
     page("measurements.html", () => <Measurements site={site} />),
     page("credit.html", () => <Credit site={site} />),
     page("weight.html", () => <Weight site={site} />),
+    ...[...evidence.holdPoints].map(([id, file]) =>
+      about({ kind: "hold point", id }, () => <HoldPointSheet site={site} file={file} />),
+    ),
     ...[...evidence.batches].map(([id, file]) => about({ kind: "batch", id }, () => <Batch site={site} file={file} />)),
     ...[...evidence.joints].map(([id, file]) => about({ kind: "joint", id }, () => <Joint site={site} file={file} />)),
     ...[...evidence.lots].map(([id, file]) => about({ kind: "lot", id }, () => <Lot site={site} file={file} />)),

@@ -18,7 +18,7 @@ const NAVIGATION: readonly (readonly [words: string, path: string, kinds: readon
   ["Assemblies", "assemblies.html", ["assemblies", "assembly"]],
   ["Hours", "hours.html", ["hours"]],
   ["Evidence", "evidence.html", ["evidence", "batch", "joint", "lot", "trial", "appendix"]],
-  ["Hold points", "hold-points.html", ["hold points"]],
+  ["Hold points", "hold-points.html", ["hold points", "hold point"]],
   ["Open items", "open-items.html", ["open items"]],
   ["Departures", "departures.html", ["departures"]],
   ["About", "about.html", ["about"]],

@@ -12,6 +12,7 @@ export type PageKind =
   | "lot"
   | "trial"
   | "hold points"
+  | "hold point"
   | "open items"
   | "departures"
   | "search"

@@ -7,10 +7,10 @@ const FOLDERS: Partial<{ readonly [kind in Kind]: string }> = {
   batch: "batch",
   lot: "lot",
   trial: "trial",
+  "hold point": "hold-point",
 };
 
 const LISTS: Partial<{ readonly [kind in Kind]: string }> = {
-  "hold point": "hold-points.html",
   departure: "departures.html",
   "open item": "open-items.html",
   adhesive: "about.html",

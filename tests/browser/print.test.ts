@@ -38,6 +38,20 @@ it("prints the appendix with every batch, its verdict and a place to sign", asyn
     expect(text).toContain(part);
 });
 
+it("prints a hold point with its drawing and a number on each sheet, and its sign-off block unbroken", async () => {
+  const pages = await printed("hold-point/WG-H1.html");
+  const whole = (text: string): string => text.replace(/\s+/g, " ");
+  pages.forEach((text, at) => {
+    expect(whole(text)).toContain("Hold point WG-H1, before close-up");
+    expect(whole(text)).toContain(`Page ${at + 1} of ${pages.length}`);
+  });
+  expect(whole(pages[0] ?? "")).toContain("What is looked at");
+  const signed = pages.filter((text) => text.includes("Signed / not signed")).map(whole);
+  expect(signed).toHaveLength(1);
+  for (const line of ["17. Signature", "Looked at", "Name and authority", "To be closed by", "Remarks", "Signature"])
+    expect(signed[0]).toContain(line);
+});
+
 it("prints an assembly page without the navigation and with its drawing and timeline", async () => {
   const path = site.pages.find((page) => page.startsWith("assembly/")) ?? "";
   const context = await browser.newContext();

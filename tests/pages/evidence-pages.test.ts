@@ -47,6 +47,7 @@ describe("pages of evidence", () => {
     "lot/R-2.html",
     "trial/sanding.html",
     "hold-points.html",
+    "hold-point/F-H1.html",
     "departures.html",
     "measurements.html",
     "weight.html",
@@ -97,14 +98,6 @@ describe("pages of evidence", () => {
     expect(text).toContain("The batch it was glued with is not shown in this edition.");
     expect(text).toContain("Rests on something this edition does not show.");
     expect(pageOf(open, "joint/F-J3.html")).not.toContain("B-004");
-  });
-
-  test("a hold point lists what blocks it with what that takes, and has a block to sign on paper", () => {
-    const text = words(inspector, "hold-points.html");
-    expect(text).toContain("O-1 is open since 2025-03-10: Seal the end grain of the posts.");
-    expect(text).toContain("not signed by Piet Hallam");
-    expect(main(inspector, "hold-points.html").querySelectorAll(".signoff")).toHaveLength(1);
-    expect(words(open, "hold-points.html")).toContain("not signed by Piet");
   });
 
   test("the appendix holds every batch, joint, lot and rule, and names record, edition and date on each printed page", () => {

@@ -64,7 +64,7 @@ describe("The home page", () => {
     const html = main(page("index.html"));
     expect(html).toContain("<b>4 h</b>");
     expect(html.indexOf("The inspector looked")).toBeLessThan(html.indexOf("At the press"));
-    expect(html).toContain('href="hold-points.html#hold-point-W-H1"');
+    expect(html).toContain('href="hold-point/W-H1.html"');
     expect(html).toContain("blocked");
   });
 });

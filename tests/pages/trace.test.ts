@@ -269,7 +269,7 @@ describe("a trace", () => {
       "../batch/B-003.html",
       "../joint/F-J2.html",
       "../assembly/fin.html",
-      "../hold-points.html#hold-point-F-H1",
+      "../hold-point/F-H1.html",
     ]);
     expect(svg?.querySelectorAll(".trace__box--here").length).toBe(1);
   });

@@ -36,10 +36,15 @@ interface Others {
 export function othersWithin(index: RecordIndex, holdPoint: HoldPoint, inside: readonly Assembly[]): Others {
   const own = new Set(within(index, holdPoint.assembly).map(({ id }) => id));
   const all = inside.flatMap((assembly) => assembly.holdPoints).filter(({ id }) => id !== holdPoint.id);
-  const isEarlier = ({ kind, assembly }: HoldPoint): boolean =>
-    rank(kind) < rank(holdPoint.kind) ||
-    (kind === holdPoint.kind && assembly !== holdPoint.assembly && own.has(assembly));
+  const isEarlier = (one: HoldPoint): boolean => comesFirst(one, holdPoint, own);
   return { earlier: all.filter(isEarlier), others: all.filter((one) => !isEarlier(one)) };
+}
+
+/** Whether another hold point inside one must be passed before it; `own` are its assembly and those within it. */
+export function comesFirst(other: HoldPoint, holdPoint: HoldPoint, own: ReadonlySet<string>): boolean {
+  if (other.id === holdPoint.id) return false;
+  if (rank(other.kind) < rank(holdPoint.kind)) return true;
+  return other.kind === holdPoint.kind && other.assembly !== holdPoint.assembly && own.has(other.assembly);
 }
 
 /**
@@ -50,10 +55,17 @@ export function othersWithin(index: RecordIndex, holdPoint: HoldPoint, inside: r
 export function openItemsOf(index: RecordIndex, holdPoint: HoldPoint, inside: readonly Assembly[]): OpenItem[] {
   if (holdPoint.kind === "flight") return [...index.openItems.values()];
   const named = index.openItemsBefore.get(holdPoint.id) ?? [];
-  const isAsked = ({ before }: OpenItem): boolean => {
-    if (before === undefined) return true;
-    const kind = isKind(before) ? before : index.holdPoints.get(before)?.kind;
-    return kind === undefined || rank(kind) <= rank(holdPoint.kind);
-  };
+  const isAsked = (item: OpenItem): boolean => isAskedBy(holdPoint, item, index.holdPoints);
   return [...new Set([...named, ...inside.flatMap(({ id }) => (index.openItemsOf.get(id) ?? []).filter(isAsked))])];
+}
+
+/** Whether a hold point asks for an open item of an assembly inside it. */
+export function isAskedBy(
+  { kind }: HoldPoint,
+  { before }: OpenItem,
+  holdPoints: ReadonlyMap<string, HoldPoint>,
+): boolean {
+  if (before === undefined) return true;
+  const asked = isKind(before) ? before : holdPoints.get(before)?.kind;
+  return asked === undefined || rank(asked) <= rank(kind);
 }

@@ -36,7 +36,7 @@ export function needsTogether(needs: readonly ToldNeed[]): NeedTogether[] {
 }
 
 /** The sentence without the id it begins with, which stands beside it as a link. */
-function wordsBeside({ about, sentence }: ToldNeed): string {
+export function wordsBeside({ about, sentence }: ToldNeed): string {
   for (const start of [`Joint ${about.id} `, `${about.id} `]) {
     if (
       sentence.startsWith(`${start}is `) ||
