@@ -17,9 +17,10 @@ import { StatisticsParts } from "../evidence/charts.tsx";
 import { ClimateParts } from "../evidence/climate.tsx";
 import { HoldPoint } from "../evidence/hold-point/hold-point.tsx";
 import { CreditLedgers } from "../evidence/credit.tsx";
-import { DepartureTable, OpenItemTable } from "../evidence/lists.tsx";
-import { MeasurementTable, PairTable } from "../evidence/measurements.tsx";
-import { LotTable } from "../evidence/overview.tsx";
+import { DepartureTable, OpenItemTable } from "../evidence/lists/lists.tsx";
+import { MeasurementTable } from "../evidence/lists/measurements.tsx";
+import { PairTable } from "../evidence/lists/pairs.tsx";
+import { LotTable } from "../evidence/lists/batches-and-lots.tsx";
 import { None } from "../evidence/parts.tsx";
 import { StockParts } from "../evidence/stock.tsx";
 import { WeightLedger } from "../evidence/weight.tsx";
@@ -37,7 +38,7 @@ const PARTS: readonly (readonly [
   ["joints", "Joints", (site, number) => <AppendixJoints site={site} from={PATH} number={number} />],
   ["batches", "Batches and test pieces", (site, number) => <AppendixBatches site={site} from={PATH} number={number} />],
   ["climate", "Climate of the workshop", (site) => <ClimateParts site={site} from={PATH} level="h3" />],
-  ["lots", "Lots", (site) => <LotTable facts={overview(site.shown)} site={site} from={PATH} list={false} />],
+  ["lots", "Lots", (site) => <LotTable facts={overview(site.shown)} site={site} from={PATH} list="none" />],
   ["stock", "Stock", (site) => <StockParts site={site} from={PATH} level="h3" />],
   ["trials", "Trials", (site, number) => <AppendixTrials site={site} from={PATH} number={number} />],
   ["statistics", "Statistics", (site) => <StatisticsParts site={site} from={PATH} level="h3" />],

@@ -7,7 +7,7 @@ import type { Say } from "../../src/evidence/saying.ts";
 import { toldSource } from "../../src/words/findings/told.ts";
 import { SourceWords } from "../parts/findings.tsx";
 import { Page } from "../shell/page.tsx";
-import { ListPlace } from "./lists.tsx";
+import { ListPlace } from "./lists/lists.tsx";
 import { ListTable, None, Title, type Where } from "./parts.tsx";
 
 export function Credit({ site }: Pick<Where, "site">): JSX.Element {

@@ -139,7 +139,7 @@ function Uses({ page, site, from }: Where & { readonly page: LotPage }): JSX.Ele
   if (page.uses.length === 0) return <None>No batch that this edition shows used it.</None>;
   return (
     <ListTable
-      list
+      list="uses"
       caption="From the lot to batches, joints and hold points"
       heads={["Batch", "Verdict", "Joint", "What it joins", "State", "Lot", "Assembly", "Hold points"]}
     >

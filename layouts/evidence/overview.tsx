@@ -1,15 +1,15 @@
 import type { JSX } from "preact";
-import { relative } from "../../src/pages/address.ts";
-import { overview, type BatchRow, type Overview as OverviewFacts } from "../../src/pages/evidence/overview.ts";
+import { groupAnchor, relative } from "../../src/pages/address.ts";
+import { overview, type Overview as OverviewFacts } from "../../src/pages/evidence/overview.ts";
 import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import { counted } from "../../src/words/lists.ts";
-import { signedPercent } from "../../src/words/numbers.ts";
-import { BatchMark, Mark, Shape, markClass, type Marked } from "../parts/mark.tsx";
+import { Mark, Shape, markClass, type Marked } from "../parts/mark.tsx";
 import { Page } from "../shell/page.tsx";
-import { LIST_SCRIPTS } from "./lists.tsx";
+import { AssemblyLink, LIST_SCRIPTS } from "./lists/lists.tsx";
 import { To } from "../shell/link.tsx";
-import { DayCell, Id, ListTable, None, Section, Telling, Title, type Where } from "./parts.tsx";
+import { Id, None, Section, Telling, Title, type Where } from "./parts.tsx";
+import { BatchTable, LotTable } from "./lists/batches-and-lots.tsx";
 import { Waiting } from "./waiting.tsx";
 
 export function Overview({ site }: Pick<Where, "site">): JSX.Element {
@@ -31,11 +31,24 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
         </p>
       </Title>
       <div class="overview">
-        <Tally title="Joints" counts={facts.joints} means={JOINT_MEANS} />
-        <Tally title="Batches" counts={facts.batchVerdicts} means={BATCH_MEANS} />
+        <Tally
+          title="Joints"
+          counts={facts.joints}
+          means={JOINT_MEANS}
+          to={(state) => `${relative(from, "joints.html")}#${groupAnchor("joints", state)}`}
+        />
+        <Tally
+          title="Batches"
+          counts={facts.batchVerdicts}
+          means={BATCH_MEANS}
+          to={(verdict) => `#${groupAnchor("batches", verdict)}`}
+        />
         <InTheWay facts={facts} {...where} />
       </div>
       <Ways from={from} />
+      <Section id="every-joint" title="Every joint">
+        <EveryJoint facts={facts} {...where} />
+      </Section>
       <Section id="batches" title="Batches">
         {facts.batches.length === 0 ? <None>No batches.</None> : <BatchTable rows={facts.batches} {...where} />}
       </Section>
@@ -51,6 +64,7 @@ export function Overview({ site }: Pick<Where, "site">): JSX.Element {
 }
 
 const WAYS: readonly (readonly [to: string, words: string])[] = [
+  ["joints.html", "Joints, the worst first"],
   ["charts.html", "Statistics"],
   ["climate.html", "Climate of the workshop"],
   ["stock.html", "Stock"],
@@ -96,9 +110,11 @@ interface TallyProps<T extends Marked> {
   readonly title: string;
   readonly counts: readonly (readonly [T, number])[];
   readonly means: { readonly [of in T]: string };
+  /** The list of those that are counted. */
+  readonly to: (of: T) => string;
 }
 
-function Tally<T extends Marked>({ title, counts, means }: TallyProps<T>): JSX.Element {
+function Tally<T extends Marked>({ title, counts, means, to }: TallyProps<T>): JSX.Element {
   return (
     <section class="tally" aria-label={`${title} by verdict`}>
       <h2 class="tally__title">{title}</h2>
@@ -106,10 +122,17 @@ function Tally<T extends Marked>({ title, counts, means }: TallyProps<T>): JSX.E
         {counts.map(([of, count]) => (
           <div class={count === 0 ? "tally__row tally__row--none" : "tally__row"}>
             <dt>
-              <span class={count === 0 ? "mark" : markClass(of)}>
-                <Shape of={of} />
-                <span class="mark__word">{of}</span>
-              </span>
+              {count === 0 ? (
+                <span class="mark">
+                  <Shape of={of} />
+                  <span class="mark__word">{of}</span>
+                </span>
+              ) : (
+                <a class={markClass(of)} href={to(of)}>
+                  <Shape of={of} />
+                  <span class="mark__word">{of}</span>
+                </a>
+              )}
               <span class="tally__means">{means[of]}</span>
             </dt>
             <dd class="figures">{count}</dd>
@@ -154,84 +177,25 @@ function InTheWay({ facts, site, from }: Where & { readonly facts: OverviewFacts
   );
 }
 
-function BatchTable({
-  rows,
-  site,
-  from,
-  list = true,
-}: Where & { readonly rows: readonly BatchRow[]; readonly list?: boolean }): JSX.Element {
-  const number = (word: string): { word: string; number: true } => ({ word, number: true });
+/** Ids by assembly: the shortest way to the page of a joint that nothing else leads to. */
+function EveryJoint({ facts, site, from }: Where & { readonly facts: OverviewFacts }): JSX.Element {
+  if (facts.jointsOf.length === 0) return <None>The record names no joints.</None>;
   return (
-    <ListTable
-      list={list}
-      caption="Batches, the newest first"
-      heads={["Batch", "Day", "Verdict", "Because", number("Off ratio"), number("Pieces passed"), "Joints"]}
-    >
-      {rows.map(({ file, passed, counting, reasons }) => (
-        <tr>
-          <td>
-            <Id site={site} from={from} kind="batch" id={file.batch.id} />
-          </td>
-          <DayCell day={file.batch.day} />
-          <td>
-            <BatchMark file={file} />
-          </td>
-          <td>
-            {reasons[0] ?? ""}
-            {reasons.length > 1 ? ` And ${counted(reasons.length - 1, "more reason")}.` : ""}
-          </td>
-          <td class="number" data-sort={file.ratio?.error}>
-            {file.ratio === undefined ? "" : signedPercent(file.ratio.error)}
-          </td>
-          <td class="number" data-sort={passed}>
-            {counting === 0 ? "none made" : `${passed} of ${counting}`}
-          </td>
-          <td>
-            {file.batch.joints.map((id, at) => (
+    <dl class="facts everyjoint">
+      {facts.jointsOf.map(({ assembly, joints }) => (
+        <>
+          <dt>
+            <AssemblyLink site={site} from={from} id={assembly} />
+          </dt>
+          <dd>
+            {joints.map(({ joint }) => (
               <>
-                {at > 0 ? ", " : ""}
-                <Id site={site} from={from} kind="joint" id={id} />
+                <Id site={site} from={from} kind="joint" id={joint.id} />{" "}
               </>
             ))}
-          </td>
-        </tr>
+          </dd>
+        </>
       ))}
-    </ListTable>
-  );
-}
-
-export function LotTable({
-  facts,
-  site,
-  from,
-  list = true,
-}: Where & { readonly facts: OverviewFacts; readonly list?: boolean }): JSX.Element {
-  if (facts.lots.length === 0) return <None>No lots.</None>;
-  return (
-    <ListTable
-      list={list}
-      caption="Lots, and how far each went"
-      heads={[
-        "Lot",
-        "What",
-        "Received",
-        { word: "Batches", number: true },
-        { word: "Joints now", number: true },
-        "Notice",
-      ]}
-    >
-      {facts.lots.map(({ lot, batches, joints, recalls }) => (
-        <tr>
-          <td>
-            <Id site={site} from={from} kind="lot" id={lot.id} />
-          </td>
-          <td>{lot.title}</td>
-          <DayCell day={lot.received} />
-          <td class="number">{batches.length}</td>
-          <td class="number">{joints.length}</td>
-          <td>{recalls.length === 0 ? "" : <strong class="attention">recalled</strong>}</td>
-        </tr>
-      ))}
-    </ListTable>
+    </dl>
   );
 }

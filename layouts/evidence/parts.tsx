@@ -4,7 +4,10 @@ import { NOT_NOTED, type FactRow } from "../../src/pages/evidence/batch-page.ts"
 import { asksRows } from "../../src/pages/evidence/glue-up.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { dateShort } from "../../src/words/dates.ts";
-import type { Asks, Day, Ref } from "../../src/facts/types.ts";
+import { groupAnchor } from "../../src/pages/address.ts";
+import { type Marked, severityRank } from "../../src/pages/evidence/marked.ts";
+import type { Asks, Day, Quantity, Ref } from "../../src/facts/types.ts";
+import { Mark } from "../parts/mark.tsx";
 import { To } from "../shell/link.tsx";
 
 /** What every part is told: whose site, and on which page it stands. */
@@ -73,8 +76,8 @@ export function Facts({ rows }: { readonly rows: readonly FactRow[] }): JSX.Elem
 interface ListTableProps {
   readonly caption: string;
   readonly heads: readonly (string | Head)[];
-  /** Given to long lists: the script adds a filter and lets columns be sorted. */
-  readonly list?: boolean;
+  /** The name of a long list, by which addresses call it: the script adds a filter and lets columns be sorted. */
+  readonly list?: string | undefined;
   readonly children?: ComponentChildren;
 }
 
@@ -84,10 +87,10 @@ interface Head {
 }
 
 /** A table that can be scrolled sideways by keyboard too, where it is wider than the page. */
-export function ListTable({ caption, heads, list = false, children }: ListTableProps): JSX.Element {
+export function ListTable({ caption, heads, list, children }: ListTableProps): JSX.Element {
   return (
     <div class="scroll" tabIndex={0} role="region" aria-label={caption}>
-      <table class="list" data-list={list ? "" : undefined}>
+      <table class="list" data-list={list}>
         <caption>{caption}</caption>
         <thead>
           <tr>
@@ -106,6 +109,44 @@ export function ListTable({ caption, heads, list = false, children }: ListTableP
       </table>
     </div>
   );
+}
+
+/** How it stands, which sorts with the worst first. */
+export function VerdictCell({
+  of,
+  children,
+}: {
+  readonly of: Marked;
+  readonly children?: ComponentChildren;
+}): JSX.Element {
+  return <td data-sort={severityRank(of)}>{children ?? <Mark of={of} />}</td>;
+}
+
+/** A figure with its unit, which sorts by how much it is and not by how it is written. */
+export function FigureCell({
+  of,
+  children,
+}: {
+  readonly of: Pick<Quantity, "value" | "unit"> | undefined;
+  readonly children?: ComponentChildren;
+}): JSX.Element {
+  return (
+    <td class="number" data-sort={of === undefined ? undefined : `${of.value} ${of.unit}`}>
+      {children}
+    </td>
+  );
+}
+
+/** Where rows of a list are of several kinds: the kind, and on the first of each the anchor that leads to them. */
+export function groupOf(
+  list: string | undefined,
+  groups: readonly string[],
+  at: number,
+): { readonly id?: string; readonly "data-group"?: string } {
+  const group = groups[at];
+  if (list === undefined || group === undefined) return {};
+  const isFirst = groups.indexOf(group) === at;
+  return { ...(isFirst ? { id: groupAnchor(list, group) } : {}), "data-group": group };
 }
 
 /** A day that sorts as itself. */

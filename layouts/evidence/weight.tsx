@@ -6,7 +6,7 @@ import { toldSource } from "../../src/words/findings/told.ts";
 import { SourceWords } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
 import { Page } from "../shell/page.tsx";
-import { ListPlace } from "./lists.tsx";
+import { ListPlace } from "./lists/lists.tsx";
 import { EntryLink, ListTable, None, Title, type Where } from "./parts.tsx";
 
 export function Weight({ site }: Pick<Where, "site">): JSX.Element {

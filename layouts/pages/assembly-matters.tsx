@@ -6,7 +6,7 @@ import { acceptedWords, drawingWords, offWords } from "../../src/pages/evidence/
 import { dateShort } from "../../src/words/dates.ts";
 import { counted, ended } from "../../src/words/lists.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
-import { Again } from "../evidence/measurements.tsx";
+import { Again } from "../evidence/lists/measurements.tsx";
 import { To } from "../shell/link.tsx";
 import { Mark } from "../parts/mark.tsx";
 

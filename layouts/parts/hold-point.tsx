@@ -19,11 +19,14 @@ interface HoldPointProps {
   readonly heading?: "h2" | "p";
 }
 
+/** So many changes since it was signed are told where its state is; all of them on its page. */
+const MOST_CHANGES = 2;
+
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** What a hold point is, where it stands, and what it still needs. */
 export function HoldPointCard({ site, from, file, most = 5, heading: Title = "p" }: HoldPointProps): JSX.Element {
-  const { holdPoint, state, needs, signed } = file;
+  const { holdPoint, state, needs } = file;
   const assembly = site.shown.record.assemblies.get(holdPoint.assembly);
   const together = needsTogether(needs.map((one) => toldNeed(site.shown.say, one)));
   const left = together.slice(most).reduce((sum, { about }) => sum + about.length, 0);
@@ -41,11 +44,7 @@ export function HoldPointCard({ site, from, file, most = 5, heading: Title = "p"
         </To>{" "}
         <Mark of={state} />
       </Title>
-      {signed === undefined ? null : (
-        <p class="small">
-          Signed on {dateWords(signed.day)} by {site.shown.nameOf(signed.by)}.
-        </p>
-      )}
+      <Signed site={site} file={file} />
       {state === "ready" ? <p>Nothing is open that this record looks at.</p> : null}
       {needs.length === 0 ? null : (
         <ul class="needs">
@@ -68,5 +67,21 @@ export function HoldPointCard({ site, from, file, most = 5, heading: Title = "p"
         </ul>
       )}
     </div>
+  );
+}
+
+/** Who signed it, and the first of what changed since. */
+function Signed({ site, file: { signed, changes } }: Pick<HoldPointProps, "site" | "file">): JSX.Element {
+  return (
+    <>
+      {signed === undefined ? null : (
+        <p class="small">
+          Signed on {dateWords(signed.day)} by {site.shown.nameOf(signed.by)}.
+        </p>
+      )}
+      {changes.slice(0, MOST_CHANGES).map((change) => (
+        <p class="small">Since then: {site.shown.say(change)}</p>
+      ))}
+    </>
   );
 }

@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import type { JointFile } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { jointWords } from "../../src/pages/evidence/verdict-words.ts";
+import { jointReasons } from "../../src/pages/evidence/overview.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { To, ToEach } from "../shell/link.tsx";
 import { Mark } from "./mark.tsx";
@@ -42,6 +43,7 @@ export function JointTable({ site, from, joints }: JointTableProps): JSX.Element
               </th>
               <td>
                 <Mark of={file.state} />
+                <Why site={site} file={file} />
               </td>
               <td>
                 <Batches site={site} from={from} file={file} />
@@ -59,6 +61,12 @@ export function JointTable({ site, from, joints }: JointTableProps): JSX.Element
       </table>
     </div>
   );
+}
+
+/** The first thing that decided a state that is not as it should be, or would be in time. */
+function Why({ site, file }: Omit<CellProps, "from">): JSX.Element | null {
+  const [first] = file.state === "shown" || file.state === "not glued" ? [] : jointReasons(site.shown.say, file);
+  return first === undefined ? null : <span class="joints__why">{first}</span>;
 }
 
 interface CellProps {

@@ -8,11 +8,12 @@ import { Charts } from "../evidence/charts.tsx";
 import { Climate } from "../evidence/climate.tsx";
 import { HoldPointSheet } from "../evidence/hold-point/hold-point-page.tsx";
 import { HoldPoints } from "../evidence/hold-point/hold-points.tsx";
+import { Joints } from "../evidence/lists/joints.tsx";
 import { Joint } from "../evidence/joint.tsx";
-import { Departures, OpenItems } from "../evidence/lists.tsx";
+import { Departures, OpenItems } from "../evidence/lists/lists.tsx";
 import { Lot } from "../evidence/lot.tsx";
 import { Credit } from "../evidence/credit.tsx";
-import { Measurements } from "../evidence/measurements.tsx";
+import { Measurements } from "../evidence/lists/measurements.tsx";
 import { Overview } from "../evidence/overview.tsx";
 import { Stock } from "../evidence/stock.tsx";
 import { Weight } from "../evidence/weight.tsx";
@@ -24,6 +25,7 @@ export function evidencePages(site: Site): PageFile[] {
   const { evidence, record } = site.shown;
   return [
     page("evidence.html", () => <Overview site={site} />),
+    page("joints.html", () => <Joints site={site} />),
     page("charts.html", () => <Charts site={site} />),
     page("climate.html", () => <Climate site={site} />),
     page("stock.html", () => <Stock site={site} />),

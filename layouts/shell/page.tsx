@@ -6,6 +6,7 @@ import type { Entry } from "../../src/facts/types.ts";
 import { SharedHead } from "../feeds/shared.tsx";
 import { Footer, Header } from "./frame.tsx";
 import { ICON_FILE } from "./icon.ts";
+import { withCards } from "./cards.ts";
 import { withShapes } from "../parts/shapes.tsx";
 import type { PageKind } from "./page-kind.ts";
 import { type Allowed, withPolicy } from "./policy.ts";
@@ -35,7 +36,7 @@ export const closedShortly = (page: string): string => page.replace(EMPTY_DRAWN,
 
 /** A whole document, with its doctype and its policy. */
 export function html(page: VNode, more: Allowed = {}): string {
-  return `<!doctype html>\n${withPolicy(closedShortly(withShapes(renderToString(page))), more)}\n`;
+  return `<!doctype html>\n${withPolicy(closedShortly(withCards(withShapes(renderToString(page)))), more)}\n`;
 }
 
 function Head({ site, path, title, description, kind, scripts = [], styles, entry }: PageProps): JSX.Element {

@@ -35,6 +35,6 @@ function sealWords(seal: NamedSeal | undefined): string {
  * Anything but letters, digits and blanks goes in as its code point, so that no text can end the string or the
  * element.
  */
-function cssString(text: string): string {
+export function cssString(text: string): string {
   return `"${text.replace(/[^\p{L}\p{N} ]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 0).toString(16)} `)}"`;
 }

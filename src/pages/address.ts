@@ -25,6 +25,11 @@ export function anchor(kind: Kind, id: string): string {
   return `${kind.replace(" ", "-")}-${id.replaceAll("/", "-")}`;
 }
 
+/** A name for the first of those rows of a list that are of one kind: `joints`, `not shown` → `joints-not-shown`. */
+export function groupAnchor(list: string, group: string): string {
+  return `${list}-${group.replaceAll(" ", "-")}`;
+}
+
 /**
  * Path from the site's root of the page on a thing, with a fragment where it is a part of a page; undefined for
  * people.

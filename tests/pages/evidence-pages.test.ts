@@ -42,6 +42,7 @@ async function expectGolden(site: Site, path: string): Promise<void> {
 describe("pages of evidence", () => {
   test.each([
     "evidence.html",
+    "joints.html",
     "batch/B-002.html",
     "joint/F-J2.html",
     "lot/R-2.html",

@@ -1,13 +1,15 @@
 /** Of the hold point's page: what was looked at before, departures, open items, measures and timber. */
 import type { JSX } from "preact";
 import type { HoldPointFile } from "../../../src/evidence/types.ts";
+import type { HoldPointPage } from "../../../src/pages/evidence/hold-point/hold-point-page.ts";
 import { acceptedWords } from "../../../src/pages/evidence/evidence-lists.ts";
 import { dateShort } from "../../../src/words/dates.ts";
 import { ended } from "../../../src/words/lists.ts";
 import { Mark } from "../../parts/mark.tsx";
 import { Noted } from "../../shell/page.tsx";
-import { OpenItemTable } from "../lists.tsx";
-import { MeasurementTable, PairTable } from "../measurements.tsx";
+import { OpenItemTable } from "../lists/lists.tsx";
+import { MeasurementTable } from "../lists/measurements.tsx";
+import { PairTable } from "../lists/pairs.tsx";
 import { EntryLink, Id, ListTable, None, type Where } from "../parts.tsx";
 import { ByEye } from "./by-eye.tsx";
 import { Changes, Looks } from "./looked.tsx";
@@ -133,25 +135,7 @@ export function Timber({ page: { bonded, scarfs }, number, site, from }: PartPro
           ))}
         </ListTable>
       )}
-      {scarfs.length === 0 ? (
-        <None>No slope of a scarf was noted.</None>
-      ) : (
-        <ul class="lines bare">
-          {scarfs.map(({ measurement, verdict }) => (
-            <li>
-              <Mark of={verdict} /> {measurement.what}: {measurement.found.typed}
-              {measurement.joint === undefined ? null : (
-                <>
-                  , joint <Id site={site} from={from} kind="joint" id={measurement.joint} />
-                </>
-              )}
-              {", "}
-              <EntryLink site={site} from={from} id={measurement.entry} />
-              {measurement.note === undefined ? "" : ` ${ended(measurement.note)}`}
-            </li>
-          ))}
-        </ul>
-      )}
+      <Scarfs scarfs={scarfs} site={site} from={from} />
       <ByEye
         looks={[
           { words: "Scarfs lie where the drawing has them, and slope the right way" },
@@ -160,5 +144,26 @@ export function Timber({ page: { bonded, scarfs }, number, site, from }: PartPro
         ]}
       />
     </Numbered>
+  );
+}
+
+function Scarfs({ scarfs, site, from }: Where & Pick<HoldPointPage, "scarfs">): JSX.Element {
+  if (scarfs.length === 0) return <None>No slope of a scarf was noted.</None>;
+  return (
+    <ul class="lines bare">
+      {scarfs.map(({ measurement, verdict }) => (
+        <li>
+          <Mark of={verdict} /> {measurement.what}: {measurement.found.typed}
+          {measurement.joint === undefined ? null : (
+            <>
+              , joint <Id site={site} from={from} kind="joint" id={measurement.joint} />
+            </>
+          )}
+          {", "}
+          <EntryLink site={site} from={from} id={measurement.entry} />
+          {measurement.note === undefined ? "" : ` ${ended(measurement.note)}`}
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -1,11 +1,11 @@
 import type { JSX } from "preact";
-import { anchor, relative } from "../../src/pages/address.ts";
-import { acceptedWords, before, departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
-import type { Departure, OpenItem } from "../../src/facts/types.ts";
-import { ChangesOf } from "../parts/amended.tsx";
-import { To } from "../shell/link.tsx";
-import { Noted, Page } from "../shell/page.tsx";
-import { EntryLink, Id, ListTable, None, Title, type Where } from "./parts.tsx";
+import { anchor, relative } from "../../../src/pages/address.ts";
+import { acceptedWords, before, departures, openItems } from "../../../src/pages/evidence/evidence-lists.ts";
+import type { Departure, OpenItem } from "../../../src/facts/types.ts";
+import { ChangesOf } from "../../parts/amended.tsx";
+import { To } from "../../shell/link.tsx";
+import { Noted, Page } from "../../shell/page.tsx";
+import { EntryLink, groupOf, Id, ListTable, None, Title, type Where } from "../parts.tsx";
 
 export const LIST_SCRIPTS = ["lists.js"];
 
@@ -49,14 +49,16 @@ export function OpenItemTable({
   from,
 }: Where & { readonly items: readonly OpenItem[]; readonly anchors?: boolean }): JSX.Element {
   if (items.length === 0) return <None>No open items.</None>;
+  const list = anchors ? "open-items" : undefined;
+  const groups = items.map(({ closedIn }) => (closedIn === undefined ? "open" : "closed"));
   return (
     <ListTable
-      list={anchors}
+      list={list}
       caption="Open items, those still open first"
       heads={["Item", "What", "Assembly", "Before", "Raised", "Closed"]}
     >
-      {items.map((item) => (
-        <tr id={anchors ? anchor("open item", item.id) : undefined}>
+      {items.map((item, at) => (
+        <tr {...groupOf(list, groups, at)} id={anchors ? anchor("open item", item.id) : undefined}>
           <th scope="row" class="id">
             {item.id}
           </th>
@@ -119,14 +121,18 @@ export function DepartureTable({
   from,
 }: Where & { readonly items: readonly Departure[]; readonly anchors?: boolean }): JSX.Element {
   if (items.length === 0) return <None>No departures.</None>;
+  const list = anchors ? "departures" : undefined;
+  const groups = items.map(({ id }) =>
+    site.shown.evidence.standings.get(id) === "accepted" ? "accepted" : "not accepted",
+  );
   return (
     <ListTable
-      list={anchors}
+      list={list}
       caption="Departures, those not yet accepted first"
       heads={["Departure", "What", "Why", "Assembly", "Noted", "Accepted"]}
     >
-      {items.map((item) => (
-        <tr id={anchors ? anchor("departure", item.id) : undefined}>
+      {items.map((item, at) => (
+        <tr {...groupOf(list, groups, at)} id={anchors ? anchor("departure", item.id) : undefined}>
           <th scope="row" class="id">
             {item.id}
           </th>
