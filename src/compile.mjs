@@ -40,7 +40,6 @@ const program = await build({
   sourcemap: "linked",
   metafile: true,
 });
-made.push([".build/licences.txt", licencesOf(Object.keys(program.metafile.inputs))]);
 made.push(...program.outputFiles.map(({ path, contents }) => [path, contents]));
 
 if (browserScripts.length > 0) {
@@ -58,6 +57,30 @@ if (browserScripts.length > 0) {
   made.push([".build/browser/licences.txt", licencesOf(Object.keys(scripts.metafile.inputs))]);
   made.push(...scripts.outputFiles.map(({ path, contents }) => [path, contents]));
 }
+
+/** The page at the bench, apart from what goes into every edition. */
+const bench = await build({
+  write: false,
+  entryPoints: { page: "src/browser/bench/main.tsx", worker: "src/browser/bench/worker.ts" },
+  outdir: ".build/bench",
+  bundle: true,
+  platform: "browser",
+  format: "iife",
+  target: "es2022",
+  jsx: "automatic",
+  jsxImportSource: "preact",
+  minify: true,
+  legalComments: "none",
+  metafile: true,
+});
+made.push(...bench.outputFiles.map(({ path, contents }) => [path, contents]));
+const bundled = [...Object.keys(program.metafile.inputs), ...Object.keys(bench.metafile.inputs)];
+made.push([".build/licences.txt", licencesOf(bundled)]);
+const benchSheet = await transform(readFileSync("src/browser/bench/bench.css", "utf8"), {
+  loader: "css",
+  minify: true,
+});
+made.push([".build/bench/page.css", benchSheet.code]);
 
 /** Each folder of styles becomes one sheet; `layouts/sheets.ts` says which pages take it. */
 for (const sheet of readdirSync("layouts/styles")) {

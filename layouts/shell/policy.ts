@@ -58,6 +58,7 @@ function policed(page: string, more: Allowed): string {
   return page.replace(CHARSET, () => CHARSET + policyTag({ ...more, "style-src": sheets }));
 }
 
-function hashOf(text: string): string {
+/** As a policy names what may run or style within a page. */
+export function hashOf(text: string): string {
   return `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 }

@@ -9,7 +9,7 @@ import { notesWords, problemWords, tellerFor } from "./teller.ts";
 
 interface BuildOptions extends RecordOptions {
   readonly out?: string;
-  readonly edition: Edition | "all";
+  readonly edition: Edition | "all" | "bench";
   readonly prune?: boolean;
   /** Whether all is made anew, though nothing has changed. */
   readonly fresh?: boolean;
@@ -19,6 +19,10 @@ export async function buildCommand(
   { out: typed, edition, prune = false, fresh = false, ...options }: BuildOptions,
   surroundings: Surroundings,
 ): Promise<number> {
+  if (edition === "bench") {
+    const { benchCommand } = await import("./bench-command.ts");
+    return benchCommand({ ...options, ...(typed !== undefined && { out: typed }) }, surroundings);
+  }
   const began = surroundings.now().getTime();
   const tell = tellerFor(surroundings);
   const editions: readonly Edition[] = edition === "all" ? ["public", "inspector", "archive"] : [edition];

@@ -46,7 +46,7 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
     )
     .addOption(
       new Option("--edition <edition>", "whom it is for; `all` writes each into a folder of its own within --out")
-        .choices(["public", "inspector", "archive", "all"])
+        .choices(["public", "inspector", "archive", "all", "bench"])
         .default("public"),
     )
     .addOption(date())
@@ -66,6 +66,7 @@ Editions:
   inspector  adds what is marked for the inspector, full names, certificates, attachments and ledgers
   archive    everything
   all        DIR/public, DIR/inspector and DIR/archive; put only DIR/public on a public host
+  bench      no site but the page for your own phone beside the scale, in bench unless --out says where
 
 Examples:
   scarfline build

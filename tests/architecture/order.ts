@@ -18,5 +18,6 @@ export const ORDER = [
   "build",
   "preview",
   "desk",
+  "bench",
   "cli",
 ];

@@ -24,10 +24,13 @@ const BESIDE: { readonly [room: string]: readonly string[] } = {
     "layouts",
     "publish",
   ],
-  browser: ["words", "reckoning"],
+  // The page at the bench runs what judges its file; other scripts of pages need none of it.
+  browser: ["defined", "words", "reckoning", "facts", "bench"],
 };
 
-const PURE = ["words", "reckoning", "evidence", "sentences", "editions", "charts", "pages", "layouts", "browser"];
+const PURE = [
+  ...["words", "reckoning", "evidence", "sentences", "editions", "charts", "pages", "layouts", "bench", "browser"],
+];
 
 /** Kept by text alone, of no record: whoever asks first gets what everybody gets. What is of a record goes with it, by `Memo`. */
 const KEPT: { readonly [variable: string]: string } = {

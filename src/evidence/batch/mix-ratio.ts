@@ -21,11 +21,26 @@ export function mixRatioRule(c: BatchCase): Finding[] {
     values: { parts, ratio: ratio.asTyped, tolerance: asked },
     from: sheetOf(c.adhesive),
   };
-  if (!atMost(Math.abs(ratio.error), tolerance))
-    return [c.find("mix-ratio/outside", "rejects", { ...mix, tolerance, asked }, { limit })];
-  if (ratio.estimates.length > 0)
+  const standing = mixStanding(ratio);
+  if (standing === "outside") return [c.find("mix-ratio/outside", "rejects", { ...mix, tolerance, asked }, { limit })];
+  if (standing === "estimate")
     return [c.find("mix-ratio/estimate", "unproven", { ...mix, tolerance, estimates: ratio.estimates }, { limit })];
   return [c.find("mix-ratio/within", "meets", { ...mix, tolerance }, { limit }), doubtOf(c, ratio, tolerance)];
+}
+
+type MixStanding = "no tolerance" | "outside" | "estimate" | "no step" | "within" | "too close" | "too coarse";
+
+/**
+ * How a mix stands to its sheet: `within` where the ratio holds with all the doubt of the scale, `too close` where only
+ * without, `too coarse` where the scale could not show it of any mix of so much.
+ */
+export function mixStanding({ tolerance, error, doubt, step, estimates }: Ratio): MixStanding {
+  if (!tolerance) return "no tolerance";
+  if (!atMost(Math.abs(error), tolerance.value)) return "outside";
+  if (estimates.length > 0) return "estimate";
+  if (doubt === undefined || !step) return "no step";
+  if (atMost(Math.abs(error) + doubt, tolerance.value)) return "within";
+  return atMost(doubt, tolerance.value) ? "too close" : "too coarse";
 }
 
 /** Of one part there is none; of parts that are not mixed it is asked where their sheet gives one. */
@@ -45,13 +60,14 @@ function mixOf({ by, parts, amounts, found, asTyped, nominal, converted, error }
   return { parts, amounts, found, asTyped, nominal, convertedTo: converted ? by : undefined, error };
 }
 
-function doubtOf(c: BatchCase, { error, doubt, step }: Ratio, tolerance: number): Finding {
+function doubtOf(c: BatchCase, ratio: Ratio, tolerance: number): Finding {
+  const { error, doubt, step } = ratio;
   const limit: Limit = { code: "limit/mix-doubt", values: { tolerance }, from: GUARDED_ACCEPTANCE };
   if (doubt === undefined || !step) return c.find("mix-doubt/no-step", "unproven", {}, { limit });
-  const sum = Math.abs(error) + doubt;
-  const values = { step: step.noted, doubt, sum, tolerance };
-  if (atMost(sum, tolerance)) return c.find("mix-doubt/within", "meets", values, { limit });
-  return atMost(doubt, tolerance)
+  const values = { step: step.noted, doubt, sum: Math.abs(error) + doubt, tolerance };
+  const standing = mixStanding(ratio);
+  if (standing === "within") return c.find("mix-doubt/within", "meets", values, { limit });
+  return standing === "too close"
     ? c.find("mix-doubt/too-close", "unproven", values, { limit })
     : c.find("mix-doubt/too-coarse", "unproven", values, { limit });
 }

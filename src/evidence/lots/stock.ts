@@ -136,7 +136,7 @@ function needOf(adhesive: Adhesive, area: number, lots: readonly LotStock[]): Ad
   // Nothing is needed where no area waits.
   const mixed = adhesive.spread && sessionAmount(area, adhesive.spread.value, LOSS);
   if (mixed === undefined) return [];
-  const needed = neededOf(adhesive, mixed);
+  const needed = partsNeeded(adhesive, mixed);
   if (needed === undefined) return [{ adhesive: adhesive.id, mixed }];
   const parts = needed.flatMap(([part, mass]) =>
     isLotPart(part) ? [{ part, needed: mass, usable: usableOf(adhesive, part, lots) }] : [],
@@ -144,7 +144,8 @@ function needOf(adhesive: Adhesive, area: number, lots: readonly LotStock[]): Ad
   return [{ adhesive: adhesive.id, mixed, parts }];
 }
 
-function neededOf(adhesive: Adhesive, mixed: number): (readonly [AdhesivePart, number])[] | undefined {
+/** How much of each part makes so much mixed, kg; undefined where no ratio parts them. */
+export function partsNeeded(adhesive: Adhesive, mixed: number): (readonly [AdhesivePart, number])[] | undefined {
   const { parts, pair } = MADE[adhesive.kind];
   if (pair === undefined) return parts.map((part) => [part, mixed]);
   const ratio = massRatio(adhesive, pair);

@@ -1,0 +1,210 @@
+/** What a session at the bench has come to, by the taps that count. */
+import { nextId } from "../desk/entry/now.ts";
+import type { AdhesivePart } from "../facts/build/adhesive-kind.ts";
+import type { FailureMode } from "../facts/types.ts";
+import { type BenchEvent, liveEvents, type PiecesSaid, type Reading, type Said } from "./event.ts";
+import type { Tins } from "./snapshot.ts";
+
+export interface Cup {
+  readonly id: string;
+  readonly amounts: { readonly [part in AdhesivePart]?: string };
+  /** When the last part went in, or spreading began, s since 1970-01-01T00:00Z. */
+  readonly mixed?: number;
+  readonly poured: boolean;
+  /** Whether a mix that does not pass was looked at and left. */
+  readonly leftAsItIs: boolean;
+  readonly closed: readonly { readonly joint: string; readonly at: number }[];
+  readonly discarded?: string;
+  readonly pieces?: PiecesSaid & { readonly at: number };
+}
+
+interface Break {
+  readonly piece: string;
+  readonly at?: number;
+  readonly failure?: FailureMode;
+  readonly share?: string;
+  /** Whether the load was asked, and what it was. */
+  readonly load?: { readonly typed?: string };
+  readonly left: boolean;
+}
+
+export interface Session {
+  readonly id: string;
+  readonly of: "gluing" | "breaking";
+  readonly began: number;
+  /** Number of taps kept: of two files of one session the one with more is the later. */
+  readonly revision: number;
+  readonly record: string;
+  readonly tins?: Omit<Tins, "amounts">;
+  readonly firstBatch: string;
+  readonly joints: readonly string[];
+  readonly chosen: boolean;
+  readonly readings: { readonly [of in Reading]?: string };
+  readonly readAt?: number;
+  readonly prepared?: number;
+  readonly timber?: readonly string[];
+  readonly cups: readonly Cup[];
+  readonly ended: boolean;
+  readonly breaks: readonly Break[];
+  readonly worked?: { readonly who: readonly string[]; readonly task?: string; readonly until: number };
+  readonly out: boolean;
+  readonly arrived: boolean;
+  /** What was taken back later than within its step, in words. */
+  readonly corrections: readonly string[];
+  /** By how many seconds the phone's clock went back, where it did. */
+  readonly wentBack: number;
+}
+
+type Draft = { -readonly [key in keyof Session]: Session[key] };
+
+const seconds = ({ instant }: BenchEvent): number => Math.floor(instant / 1000);
+
+/** Undefined before anything has begun. */
+export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
+  const live = liveEvents(events);
+  const [first] = live;
+  if (first?.said.kind !== "began") return undefined;
+  const { said } = first;
+  const draft: Draft = {
+    id: first.session,
+    of: said.of,
+    began: seconds(first),
+    revision: events.filter(({ said: { kind } }) => kind !== "out" && kind !== "arrived").length,
+    record: first.record,
+    firstBatch: said.of === "gluing" ? said.firstBatch : "",
+    joints: [],
+    chosen: false,
+    readings: {},
+    cups: [],
+    ended: false,
+    breaks: said.of === "breaking" ? said.pieces.map((piece) => ({ piece, left: false })) : [],
+    out: false,
+    arrived: false,
+    corrections: correctionsIn(events),
+    wentBack: wentBack(events),
+    ...(said.of === "gluing" && { tins: said.tins }),
+  };
+  if (said.of === "gluing") draft.cups = [emptyCup(said.firstBatch)];
+  for (const event of live.slice(1)) take(draft, event.said, seconds(event));
+  return draft;
+}
+
+const emptyCup = (id: string): Cup => ({ id, amounts: {}, poured: false, leftAsItIs: false, closed: [] });
+
+function take(draft: Draft, said: Said, at: number): void {
+  switch (said.kind) {
+    case "joint":
+      draft.joints = said.on ? [...draft.joints, said.joint] : draft.joints.filter((joint) => joint !== said.joint);
+      return;
+    case "joints chosen":
+      draft.chosen = true;
+      return;
+    case "scale":
+      if (draft.tins) draft.tins = { ...draft.tins, scale: said.typed };
+      return;
+    case "reading":
+      draft.readings = { ...draft.readings, [said.of]: said.typed };
+      draft.readAt ??= at;
+      return;
+    case "prepared":
+      draft.prepared = said.at;
+      return;
+    case "timber":
+      draft.timber = said.lots;
+      return;
+    case "another cup":
+      draft.cups = [...draft.cups, emptyCup(cupId(draft.firstBatch, draft.cups.length))];
+      return;
+    case "nothing more":
+      draft.ended = true;
+      return;
+    case "worked":
+      draft.worked = { who: said.who, until: at, ...(said.task !== undefined && { task: said.task }) };
+      return;
+    case "out":
+      draft.out = true;
+      return;
+    case "arrived":
+      draft.arrived = true;
+      return;
+    default:
+      if ("cup" in said) draft.cups = draft.cups.map((cup, n) => (n === said.cup ? cupAfter(cup, said, at) : cup));
+      if ("piece" in said)
+        draft.breaks = draft.breaks.map((one) => (one.piece === said.piece ? breakAfter(one, said, at) : one));
+  }
+}
+
+type OfCup = Extract<Said, { readonly cup: number }>;
+
+function cupAfter(cup: Cup, said: OfCup, at: number): Cup {
+  switch (said.kind) {
+    case "amount":
+      return { ...cup, amounts: { ...cup.amounts, [said.part]: said.typed }, leftAsItIs: false };
+    case "again": {
+      const { [said.part]: _, ...amounts } = cup.amounts;
+      return { ...cup, amounts };
+    }
+    case "mixed":
+      return { ...cup, mixed: at };
+    case "poured":
+      return { ...cup, poured: true };
+    case "left as it is":
+      return { ...cup, leftAsItIs: true };
+    case "closed":
+      return { ...cup, closed: [...cup.closed.filter(({ joint }) => joint !== said.joint), { joint: said.joint, at }] };
+    case "discarded":
+      return { ...cup, discarded: said.why };
+    case "pieces": {
+      const { kind: _, cup: __, ...pieces } = said;
+      return { ...cup, pieces: { ...pieces, at } };
+    }
+  }
+}
+
+type OfPiece = Extract<Said, { readonly piece: string }>;
+
+function breakAfter(one: Break, said: OfPiece, at: number): Break {
+  switch (said.kind) {
+    case "broke":
+      return { ...one, failure: said.failure, at };
+    case "share":
+      return { ...one, share: said.typed };
+    case "load":
+      return { ...one, load: said.typed === undefined ? {} : { typed: said.typed } };
+    case "not broken":
+      return { ...one, left: true };
+  }
+}
+
+/** Ids count on from the first, as a pen on the cups does. */
+function cupId(first: string, at: number): string {
+  let id = first;
+  for (let n = 0; n < at; n += 1) id = nextId([id], id);
+  return id;
+}
+
+/** What was undone with a reason given, in words. */
+function correctionsIn(events: readonly BenchEvent[]): readonly string[] {
+  const byId = new Map(events.map((event) => [event.id, event]));
+  return events.flatMap(({ said }) => {
+    if (said.kind !== "undone" || said.why === undefined) return [];
+    const taken = byId.get(said.event)?.said;
+    return taken === undefined ? [] : [`first noted: ${saidInWords(taken)}; taken back: ${said.why}`];
+  });
+}
+
+function saidInWords(said: Said): string {
+  if (said.kind === "reading") return `${said.of} ${said.typed}`;
+  if (said.kind === "amount") return `${said.part} ${said.typed}`;
+  if (said.kind === "closed") return `${said.joint} closed`;
+  if (said.kind === "broke") return `${said.piece} broke: ${said.failure}`;
+  if (said.kind === "share" || said.kind === "load") return `${said.piece}: ${said.typed ?? "no load"}`;
+  return said.kind;
+}
+
+/** The greatest step back between one tap and the next, s. */
+function wentBack(events: readonly BenchEvent[]): number {
+  const inOrder = [...events].sort((a, b) => a.seq - b.seq);
+  const steps = inOrder.map((event, at) => (inOrder[at - 1]?.instant ?? event.instant) - event.instant);
+  return Math.max(0, Math.ceil(Math.max(0, ...steps) / 1000));
+}
