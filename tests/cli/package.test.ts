@@ -69,6 +69,8 @@ describe("The package", () => {
     const kinds = new Set(packed.files.map(({ path }) => path.replace(/[\w-]+\.(js|css)$/, "*.$1")));
     expect([...kinds].sort()).toEqual([
       ".build/*.js",
+      ".build/bench/*.css",
+      ".build/bench/*.js",
       ".build/browser/*.js",
       ".build/licences.txt",
       ".build/parts/*.js",
