@@ -54,6 +54,21 @@ export function mixPasses(adhesive: Adhesive, cup: InCup): boolean {
   return ratio !== undefined && mixStanding(ratio) === "within";
 }
 
+/**
+ * The working life that the sheet gives a cup, s; of one whose last part is not noted yet that of the fullest cup that
+ * passes. Undefined where the sheet gives none for so warm or so much.
+ */
+export function lifeOfCup(adhesive: Adhesive, cup: InCup): BatchFacts["life"] {
+  const [first, second] = MADE[adhesive.kind].parts;
+  const read = first && cup.amounts[first];
+  const band =
+    second === undefined || read === undefined || cup.amounts[second] !== undefined || cup.scale === undefined
+      ? undefined
+      : bandFor(adhesive, read, cup.scale);
+  const amounts = band === undefined || second === undefined ? cup.amounts : { ...cup.amounts, [second]: band.most };
+  return cupFacts(adhesive, { ...cup, amounts }).life;
+}
+
 /** Least and greatest reading of the second part that passes, as typed. */
 export interface Band {
   readonly least: string;

@@ -27,7 +27,7 @@ export function Joints(): JSX.Element {
         </section>
       ))}
       <Tap look="main" off={chosen.length === 0} onTap={() => say({ kind: "joints chosen" })}>
-        These {chosen.length}
+        {chosen.length === 0 ? "None ticked yet" : `These ${chosen.length}`}
       </Tap>
     </Screen>
   );
@@ -77,14 +77,13 @@ function askedOf(of: Reading, units: "metric" | "imperial", last: string | undef
 }
 
 export function Read({ of }: { readonly of: Reading }): JSX.Element {
-  const { given, session, say } = useSession();
+  const { given, say } = useBench();
   const last = given.readings[of];
   const { title, usual, step, each } = askedOf(of, given.units, last);
   const around = shownBy(last);
   const centre = { ...usual, value: around?.unit === usual.unit ? around.value : usual.value };
   return (
     <Screen title={title}>
-      {of === "moisture" ? <p>Cup {session.cups[0]?.id}</p> : null}
       <Ladder
         key={of}
         values={ladder(centre, step, each)}

@@ -1,7 +1,7 @@
 /** Cups whose clock runs: until when each can be worked, and what was closed of it. */
 import type { JSX } from "preact";
 import type { Cup } from "../../../bench/session.ts";
-import { cupFacts } from "../../../bench/sums.ts";
+import { lifeOfCup } from "../../../bench/sums.ts";
 import { adhesiveOf, clockAt, inCup, nowSeconds, useBench, useSession } from "../bench.ts";
 import { List, Screen, Tap, useSeconds, useTurn } from "../parts.tsx";
 
@@ -14,7 +14,7 @@ function useLife(): (cup: Cup) => Life {
   const { record, session } = useSession();
   const adhesive = adhesiveOf(record, session);
   return (cup) => {
-    const life = cupFacts(adhesive, inCup(session, cup)).life?.time;
+    const life = lifeOfCup(adhesive, inCup(session, cup))?.time;
     return { until: life === undefined || cup.mixed === undefined ? undefined : cup.mixed + life };
   };
 }

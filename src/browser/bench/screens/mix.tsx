@@ -2,7 +2,7 @@
 import type { JSX } from "preact";
 import type { AdhesivePart } from "../../../facts/build/adhesive-kind.ts";
 import { ladder, shownBy, typedBy } from "../../../bench/scale.ts";
-import { bandFor, cupFacts, leastCup, targetOf } from "../../../bench/sums.ts";
+import { bandFor, cupFacts, leastCup, lifeOfCup, targetOf } from "../../../bench/sums.ts";
 import { refusals } from "../../../bench/refusals.ts";
 import { partsOf } from "../../../bench/step.ts";
 import { adhesiveOf, inCup, nowSeconds, useSession } from "../bench.ts";
@@ -113,10 +113,13 @@ function AllOfIt({ cup }: { readonly cup: number }): JSX.Element {
   const { given, record, session } = useSession();
   const [first] = partsOf(session, given);
   const { tins, readings, joints, timber = [] } = session;
+  const own = session.cups[cup];
+  const life = own && lifeOfCup(adhesiveOf(record, session), inCup(session, own));
   const rows = [
-    ["Cup", session.cups[cup]?.id],
+    ["Cup", own?.id],
     ["Adhesive", `${adhesiveOf(record, session).title}, ${Object.values(tins?.lots ?? {}).join(", ")}`],
-    ["Weighed", first && `${session.cups[cup]?.amounts[first]} of ${first}`],
+    ["Working life", life?.row.time.typed ?? "the sheet gives none for so much and so warm"],
+    ["Weighed", first && `${own?.amounts[first]} of ${first}`],
     ["Joints", joints.join(", ")],
     ["Shop", `${readings.temperature}, ${readings.humidity}`],
     ["Wood", `${readings.moisture}, ${timber.length === 0 ? "not known which" : timber.join(", ")}`],
