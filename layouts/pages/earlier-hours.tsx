@@ -1,6 +1,7 @@
 import type { JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
 import type { EarlierView } from "../../src/pages/forecast/hours.ts";
+import type { EarlierHours } from "../../src/facts/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { spanWords } from "../../src/words/dates.ts";
 import { hoursWords } from "../../src/words/durations.ts";
@@ -44,6 +45,9 @@ export function Earlier({ site, earlier, from }: Props): JSX.Element | null {
           </tr>
         ))}
       </ListTable>
+      {earlier.map(({ table }) => (
+        <SetAside of={table} />
+      ))}
       {earlier.map((one) => (
         <EarlierLines site={site} of={one} />
       ))}
@@ -53,6 +57,17 @@ export function Earlier({ site, earlier, from }: Props): JSX.Element | null {
           <Prose site={site} html={site.prose(passage, from)} />
         ))}
     </section>
+  );
+}
+
+/** What is in no sum is told where the sums are. */
+function SetAside({ of: { title, setAside } }: { readonly of: EarlierHours }): JSX.Element | null {
+  if (setAside === 0) return null;
+  const lines = setAside === 1 ? "One line" : `${setAside} lines`;
+  return (
+    <p class="measure">
+      {lines} of {title} {setAside === 1 ? "is" : "are"} in no sum: set aside, since no hours could be read there.
+    </p>
   );
 }
 

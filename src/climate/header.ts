@@ -6,7 +6,9 @@ import { defined } from "../defined.ts";
 import type { Columns, Stated, TemperatureUnit } from "./sidecar.ts";
 
 /** The columns; or several of them of which each could be the one meant; undefined where the row is no header. */
-export type Header = { readonly columns: Columns } | { readonly what: string; readonly could: readonly number[] };
+export type Header =
+  | { readonly columns: Columns }
+  | { readonly what: "time" | "temperature" | "humidity"; readonly could: readonly number[] };
 
 export function headerOf(cells: readonly string[], stated: Stated): Header | undefined {
   const names = cells.map(named);
@@ -20,17 +22,19 @@ export function headerOf(cells: readonly string[], stated: Stated): Header | und
   const asked = [
     stated.temperature?.column !== undefined && temperatures.length === 0,
     stated.humidity?.column !== undefined && humidities.length === 0,
+    stated.sensorColumn !== undefined && placesOf(cells, stated.sensorColumn).length !== 1,
   ];
   if (time.length === 0 || temperatures.length + humidities.length === 0 || asked.includes(true)) return undefined;
   for (const [what, could] of [
-    ["the time", stamps],
-    ...split.map((found) => ["the time", found] as const),
-    ["the temperature", temperatures],
-    ["the humidity", humidities],
+    ["time", stamps],
+    ...split.map((found) => ["time", found] as const),
+    ["temperature", temperatures],
+    ["humidity", humidities],
   ] as const) {
     if (could.length > 1) return { what, could };
   }
-  return { columns: columnsOf(cells, names, time, temperatures[0], humidities[0]) };
+  const [sensor] = stated.sensorColumn === undefined ? [] : placesOf(cells, stated.sensorColumn);
+  return { columns: defined({ ...columnsOf(cells, names, time, temperatures[0], humidities[0]), sensor }) };
 }
 
 function columnsOf(

@@ -15,6 +15,8 @@ export interface Layout extends Whereabouts {
 export interface LayoutFault extends Whereabouts {
   readonly cell: number;
   readonly fault: Fault;
+  /** The columns of which each could be the one that is meant, where that is what is open. */
+  readonly open?: { readonly what: "time" | "temperature" | "humidity"; readonly columns: readonly string[] };
 }
 
 const DELIMITERS: readonly Delimiter[] = [",", ";", "\t"];
@@ -70,17 +72,17 @@ function whereabouts(head: string, { delimiter, row }: Tried): Whereabouts {
 
 function several(
   cells: readonly string[],
-  { what, could }: { readonly what: string; readonly could: readonly number[] },
-): Pick<LayoutFault, "cell" | "fault"> {
+  { what, could }: Exclude<Header, { columns: unknown }>,
+): Pick<LayoutFault, "cell" | "fault" | "open"> {
   const named = could.map((at) => `"${(cells[at] ?? "").trim()}"`).join(" and ");
-  const key = what.replace("the ", "");
   const mend =
-    key === "time"
+    what === "time"
       ? `${BESIDE} which column is meant, such as \`time: { column: …, form: YYYY-MM-DD HH:mm }\``
-      : `${BESIDE} which is meant, such as \`${key}: { column: … }\``;
+      : `${BESIDE} which is meant, such as \`${what}: { column: … }\``;
   return {
     cell: could[1] ?? 0,
-    fault: { code: "climate-header", message: `more than one column could be ${what}: ${named}`, mend },
+    open: { what, columns: could.map((at) => (cells[at] ?? "").trim()) },
+    fault: { code: "climate-header", message: `more than one column could be the ${what}: ${named}`, mend },
   };
 }
 

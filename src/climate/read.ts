@@ -4,6 +4,7 @@ import { idFault, isWindowsName } from "../facts/id.ts";
 import { HOUR_SECONDS } from "../facts/quantity/conversions.ts";
 import { LIMITS } from "../facts/limits.ts";
 import { bytesOf } from "../record/file-bytes.ts";
+import type { Folder } from "../record/folder.ts";
 import { type Form, type ReadText, readText } from "../record/text/bytes.ts";
 import { Zone } from "../facts/time/zone.ts";
 import type { ClimateLog, Day } from "../facts/types.ts";
@@ -26,14 +27,8 @@ export function workshopOf(timeZone: string | undefined, today: Day | undefined)
   return { timeZone, latest: today === undefined ? Number.POSITIVE_INFINITY : Zone.of(timeZone).end(today) };
 }
 
-/** `files` are the paths of all files of the record, relative to `root`. */
-export function readClimate(
-  root: string,
-  files: readonly string[],
-  sidecars: readonly Sidecar[],
-  workshop: Workshop | undefined,
-): Climate {
-  const csv = files.filter((file) => /^climate\/[^/]+\.csv$/iu.test(file));
+export function readClimate(folder: Folder, sidecars: readonly Sidecar[], workshop: Workshop | undefined): Climate {
+  const csv = folder.files.filter((file) => /^climate\/[^/]+\.csv$/iu.test(file));
   const beside = sidecarsOf(csv, sidecars);
   const unread = sidecars.some(({ spec }) => spec === undefined);
   // A sidecar with problems of its own would make problems here that mending it would mend.
@@ -41,7 +36,7 @@ export function readClimate(
   const read =
     workshop === undefined
       ? []
-      : ready.map((file) => ({ file, ...readOne(root, file, beside.of.get(file), workshop) }));
+      : ready.map((file) => ({ file, ...readOne(folder, file, beside.of.get(file), workshop) }));
   const logs = read.flatMap((one) => ("log" in one ? [one.log] : []));
   const problems = [
     ...beside.problems,
@@ -57,7 +52,7 @@ export function readClimate(
 }
 
 function readOne(
-  root: string,
+  folder: Folder,
   file: string,
   sidecar: Sidecar | undefined,
   workshop: Workshop,
@@ -87,7 +82,7 @@ function readOne(
       forms: [],
     };
   }
-  const text = logText(root, file);
+  const text = logText(folder, file);
   if ("problem" in text) return { problems: [text.problem], forms: [] };
   const { forms, source } = text;
   const log = readAgain(file, source.text, statedIn(sidecar?.spec), workshop);
@@ -117,8 +112,8 @@ const named = ({ message, mend, ...problem }: Problem, beside: string): Problem 
   mend: mend.replaceAll(BESIDE, beside),
 });
 
-function logText(root: string, file: string): ReadText | { readonly problem: Problem } {
-  const bytes = bytesOf(root, file, LIMITS.tableBytes);
+function logText(folder: Folder, file: string): ReadText | { readonly problem: Problem } {
+  const bytes = bytesOf(folder, file, LIMITS.tableBytes);
   return "problem" in bytes ? bytes : readText(file, bytes, { isTable: true });
 }
 

@@ -1,6 +1,7 @@
 /** The rows of a logger's file as figures, still by the logger's own clock. */
 import { defined } from "../defined.ts";
 import type { ProblemCode } from "../problems/codes.ts";
+import { someOf } from "../facts/nearest.ts";
 import { shown } from "../facts/reading.ts";
 import type { Rows } from "../record/table/csv.ts";
 import type { Mark, Stated, TemperatureUnit } from "./sidecar.ts";
@@ -42,9 +43,14 @@ export function readingsOf(rows: Rows, layout: Layout, stated: Stated, stamp: St
     columnOf(quantity, layout, stated, report),
   );
   const readings = empty(rows.length);
+  const sensors = new Set<string>();
   for (let row = 0; row < rows.length; row += 1) {
     const line = rows[row] ?? [];
     if (line.every((cell) => cell.trim() === "") || !fits(line, header.length, row, layout, report)) continue;
+    const sensor = (line[columns.sensor ?? -1] ?? "").trim();
+    if (columns.sensor !== undefined) sensors.add(sensor);
+    const holds = columns.sensor === undefined ? ALL : holding(sensor, stated);
+    if (!holds.temperature && !holds.humidity) continue;
     const typed = stampIn(line, columns.time);
     const read = stamp(typed);
     if (read === undefined) {
@@ -59,13 +65,35 @@ export function readingsOf(rows: Rows, layout: Layout, stated: Stated, stamp: St
     const i = readings.count;
     readings.walls[i] = read.wall;
     readings.offsets[i] = read.offset ?? Number.NaN;
-    readings.temperatures[i] = temperature === undefined ? Number.NaN : cells.value(line, row, temperature);
-    readings.humidities[i] = humidity === undefined ? Number.NaN : cells.value(line, row, humidity);
+    readings.temperatures[i] =
+      temperature === undefined || !holds.temperature ? Number.NaN : cells.value(line, row, temperature);
+    readings.humidities[i] = humidity === undefined || !holds.humidity ? Number.NaN : cells.value(line, row, humidity);
     readings.rows[i] = row;
     readings.count += 1;
   }
+  if (columns.sensor !== undefined) checkSensors(sensors, columns.sensor, stated, report);
   return readings;
 }
+
+function checkSensors(there: ReadonlySet<string>, at: number, stated: Stated, report: Report): void {
+  for (const of of new Set([stated.temperature?.of, stated.humidity?.of]))
+    if (of !== undefined && !there.has(of))
+      report.say(HEADER, at, {
+        code: "climate-header",
+        message: `no line is of the sensor "${of}"`,
+        expected: `one of ${someOf([...there], 12)}`,
+        found: shown(of),
+        mend: "name it in climate/NAME.md as the file spells it",
+      });
+}
+
+const ALL = { temperature: true, humidity: true };
+
+/** What a line of one sensor tells of. */
+const holding = (sensor: string, { temperature, humidity }: Stated): typeof ALL => ({
+  temperature: sensor === temperature?.of,
+  humidity: sensor === humidity?.of,
+});
 
 /** The cells of a row that say its time, as one stamp. */
 export function stampIn(line: readonly string[], time: Layout["columns"]["time"]): string {

@@ -28,10 +28,19 @@ export interface Stated {
   readonly zone?: string;
   /** Of the hour that the clock passes twice in autumn, where only one passage was written down. */
   readonly doubledHour?: "first" | "second";
-  readonly temperature?: { readonly column?: string; readonly unit?: TemperatureUnit };
-  readonly humidity?: { readonly column?: string; readonly unit?: "%" };
+  /** The header of the column that names the sensor of a line. */
+  readonly sensorColumn?: string;
+  readonly temperature?: StatedColumn<TemperatureUnit>;
+  readonly humidity?: StatedColumn<"%">;
   /** s */
   readonly gap?: number;
+}
+
+/** `of` is the word in the column of sensors in whose lines it stands. */
+interface StatedColumn<U> {
+  readonly column?: string;
+  readonly of?: string;
+  readonly unit?: U;
 }
 
 /** Columns by their place in a row, with what the header says of them. */
@@ -40,6 +49,7 @@ export interface Columns {
   readonly time: readonly number[];
   /** The zone that the header of the time names, as typed. */
   readonly zone?: string;
+  readonly sensor?: number;
   readonly temperature?: { readonly at: number; readonly unit?: TemperatureUnit };
   readonly humidity?: { readonly at: number; readonly unit?: "%" };
 }
@@ -116,10 +126,11 @@ function noFile(pattern: string, files: readonly string[]): Fault {
 
 export function statedIn(spec: ClimateSpec | undefined): Stated {
   if (spec === undefined) return {};
-  const { time, time_column, zone, doubled_hour, temperature, humidity, delimiter, decimal, gap } = spec;
+  const { time, time_column, sensor_column, zone, doubled_hour, temperature, humidity, delimiter, decimal, gap } = spec;
   return defined({
     time,
     timeColumn: time_column,
+    sensorColumn: sensor_column,
     zone,
     doubledHour: doubled_hour,
     temperature: temperature === undefined ? undefined : without(temperature),
@@ -132,8 +143,10 @@ export function statedIn(spec: ClimateSpec | undefined): Stated {
 
 const without = <U>({
   column,
+  of,
   unit,
 }: {
   readonly column?: string | undefined;
+  readonly of?: string | undefined;
   readonly unit?: U | undefined;
-}): { readonly column?: string; readonly unit?: U } => defined({ column, unit });
+}): StatedColumn<U> => defined({ column, of, unit });

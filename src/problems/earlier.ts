@@ -17,6 +17,21 @@ export const EARLIER = {
     mend: "Fill in what you know, with a month or a year where the day is forgotten, or take the row out.",
     example: ["@ new hours/notebook.csv", "+ span,who,task,time,source", "+ 2025-02,,gluing,12:00,Notebook 1"],
   },
+  "earlier-aside": {
+    title: "A line that was set aside and is another one now",
+    happened: "A file beside a table sets a line aside by its number, and that line begins otherwise now, or is none.",
+    why: "Another line would be left out of the sums in its place.",
+    mend: "Say the number that the line has now, or count it again.",
+    example: [
+      "@ new hours/notebook.csv",
+      "+ span,who,task,time,source",
+      "+ 2025-02,builder,gluing,12:00,Notebook 1",
+      "@ new hours/notebook.md",
+      "+ ---",
+      '+ set_aside: [{ line: 2, typed: "Sum", why: A sum }]',
+      "+ ---",
+    ],
+  },
   "earlier-alone": {
     title: "Words about a table that is not there",
     happened: "A file in hours/ has no table of the same name beside it.",

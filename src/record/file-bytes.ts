@@ -3,6 +3,7 @@ import { closeSync, fstatSync, openSync, readFileSync, readSync } from "node:fs"
 import { join } from "node:path";
 import { beyond, inBytes } from "../facts/limits.ts";
 import { type Fault, onlyYouKnow } from "../facts/reading.ts";
+import type { Folder } from "./folder.ts";
 import { placed, type Problem } from "../problem.ts";
 
 const UNREADABLE: Fault = {
@@ -13,10 +14,15 @@ const UNREADABLE: Fault = {
 
 /** `head` is how the file begins, which is all that is known of what is named in it. */
 export function bytesOf(
-  root: string,
+  { root, asIf }: Pick<Folder, "root" | "asIf">,
   file: string,
   most: number,
 ): Buffer | { readonly problem: Problem; readonly head: Buffer } {
+  const given = asIf?.get(file);
+  if (given !== undefined)
+    return given.length <= most
+      ? given
+      : { problem: told(file, tooLarge(given.length, most)), head: given.subarray(0, most) };
   let handle: number | undefined;
   try {
     handle = openSync(join(root, file), "r");

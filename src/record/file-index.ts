@@ -3,20 +3,21 @@ import { closeSync, openSync, readSync } from "node:fs";
 import { join, posix } from "node:path";
 import { nearest } from "../facts/nearest.ts";
 import { type Fault, meaning, onlyYouKnow, type Reading, shown, writes } from "../facts/reading.ts";
+import type { Folder } from "./folder.ts";
 import { clipFault, pictureFault } from "./heads.ts";
 import type { FilePath } from "../facts/types.ts";
 
 const EXPECTED = "the path of a file in the record, relative to this file, such as ../photos/jig.jpg";
 
 export class FileIndex {
-  readonly #root: string;
+  readonly #folder: Pick<Folder, "root" | "files" | "asIf">;
   readonly #files: ReadonlySet<string>;
   #folded: Map<string, string> | undefined;
   readonly #pictures = new Map<string, Fault | undefined>();
 
-  constructor(root: string, files: readonly string[]) {
-    this.#root = root;
-    this.#files = new Set(files);
+  constructor(folder: Pick<Folder, "root" | "files" | "asIf">) {
+    this.#folder = folder;
+    this.#files = new Set(folder.files);
   }
 
   /** The file that a path leads to from a file of the record. */
@@ -112,7 +113,7 @@ export class FileIndex {
   #headFault(path: FilePath, faultOf: (head: Buffer, path: FilePath) => Fault | undefined): Fault | undefined {
     let head: Buffer;
     try {
-      head = headOf(join(this.#root, path));
+      head = this.#folder.asIf?.get(path)?.subarray(0, HEAD) ?? headOf(join(this.#folder.root, path));
     } catch {
       return { code: "unreadable", message: "this file cannot be read", found: path, mend: "look at its permissions" };
     }
@@ -151,8 +152,11 @@ export function pathBetween(from: string, to: string): string {
   return posix.relative(posix.dirname(from), to);
 }
 
+/** As many bytes of a file as tell what it is. */
+const HEAD = 512;
+
 function headOf(path: string): Buffer {
-  const head = Buffer.alloc(512);
+  const head = Buffer.alloc(HEAD);
   const handle = openSync(path, "r");
   try {
     return head.subarray(0, readSync(handle, head, 0, head.length, 0));

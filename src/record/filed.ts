@@ -124,13 +124,13 @@ interface ReadOne<K extends FileKind> {
 }
 
 function readFile<K extends FileKind>(
-  { root, asIf }: Folder,
+  folder: Folder,
   file: string,
   kind: K,
   memory: Memory | undefined,
   standIns: StandIns,
 ): ReadOne<K> {
-  const bytes = asIf?.get(file) ?? bytesOf(root, file, LIMITS.fileBytes);
+  const bytes = bytesOf(folder, file, LIMITS.fileBytes);
   if ("problem" in bytes) return { text: bytes.head.toString("latin1"), problems: [bytes.problem], forms: [] };
   const known = memory?.get(file);
   if (known?.bytes.equals(bytes) === true && known.standIns["assembly"] === standIns["assembly"])

@@ -39,14 +39,13 @@ export async function readRecord(content: string, options: ReadOptions = {}): Pr
   const asWritten = withUsual(readFiles(folder, options.memory));
   const amended = amend(asWritten);
   const { draft, amendments, problems: misamended } = amended;
-  const fileIndex = new FileIndex(folder.root, folder.files);
+  const fileIndex = new FileIndex(folder);
   const climate = readClimate(
-    folder.root,
-    folder.files,
+    folder,
     draft.files.climate,
     workshopOf(draft.files.aircraft[0]?.spec?.time_zone, options.today),
   );
-  const earlier = readEarlier(folder.root, folder.files, draft.files.hours);
+  const earlier = readEarlier(folder, draft.files.hours);
   const forms = new Map([...climate.forms, ...earlier.forms]);
   const { problems: found, notes } = checkRecord(draft, folder, fileIndex, options.today, earlier.tables, forms);
   const problems = each(

@@ -23,7 +23,9 @@ const RECORD: Record = {
       entry("2025-03-20-b", { hours: [line("me", "shop", 10)] }),
     ],
   }),
-  earlier: [{ id: "before", place, file: "before.md", audience: "public", title: "", lines: BEFORE, body: [] }],
+  earlier: [
+    { id: "before", place, file: "before.md", audience: "public", title: "", lines: BEFORE, setAside: 0, body: [] },
+  ],
 };
 
 describe("Hours of a record", () => {

@@ -85,7 +85,16 @@ describe("Who may answer for work", () => {
     };
     const earlier = (assemblyId: string | undefined) => {
       const lines = [{ ...line, assembly: assemblyId }];
-      const file = { id: "before", place, file: "before.md", audience: "public" as const, title: "", lines, body: [] };
+      const file = {
+        id: "before",
+        place,
+        file: "before.md",
+        audience: "public" as const,
+        title: "",
+        lines,
+        setAside: 0,
+        body: [],
+      };
       const made = record({ assemblies: TREE, entries: [] });
       const of = recordIndexOf({ ...made, earlier: [file], aircraft: { ...made.aircraft, people: PEOPLE } });
       return refused(of, "ins", new Set(["wing"]));

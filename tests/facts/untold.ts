@@ -175,6 +175,7 @@ const LEDGER: readonly Because[] = [
   ],
   ["values are told with their units", "aircraft.units", "aircraft.timeZone"],
   ["findings tell what it shows of a cure", "entries.thermometer.*", "entries.postCures.*"],
+  ["the page of hours tells it; a ledger has the lines", "earlier.setAside"],
   ["it is the language of prose, of which a ledger has none", "aircraft.language"],
   ["it is where the public edition stands", "aircraft.address"],
   ["what it asks for is told with hold points and joints", "aircraft.firstFlight"],

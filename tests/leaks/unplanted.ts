@@ -55,7 +55,11 @@ export const UNPLANTED: readonly Because[] = [
     "*.to",
   ],
   ["it tells how a logger's file is read", "climate.*"],
-  ["it tells how a table is read", "hours.columns.*", "hours.unread"],
+  ["it tells how a table is read", "hours.columns.*", "hours.unread", "hours.header_line", "hours.days"],
+  ["it tells what the marks of a table mean", "hours.decimal", "hours.numbers", "hours.rounding", "hours.several"],
+  ["no edition has words of a table but those that they mean", "hours.people.*", "hours.tasks.*", "hours.assemblies.*"],
+  ["no edition has what a table calls no assembly, or what is set aside", "hours.no_assembly", "hours.set_aside.*"],
+  ["the lines that it is said of have words of their own", "hours.below", "hours.every_line.who"],
   [
     "a lot's id has a word, and another field by which pieces and joints name lots",
     "entry.batches.pieces.legs.*",

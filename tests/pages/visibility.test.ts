@@ -20,7 +20,14 @@ const whole = (() => {
     audience: "archive",
   };
   const lots = new Map([...made.lots, ["K-LOT", lot("K-LOT", { audience: "archive" })]]);
-  const table: EarlierHours = { ...hidden, id: "K-HOURS", file: "hours/K-HOURS.csv", title: "Old", lines: [] };
+  const table: EarlierHours = {
+    ...hidden,
+    id: "K-HOURS",
+    file: "hours/K-HOURS.csv",
+    title: "Old",
+    lines: [],
+    setAside: 0,
+  };
   return { ...made, lots, earlier: [table], entries: [...made.entries, hidden] };
 })();
 const visibility = visibilityOf(whole, "public");

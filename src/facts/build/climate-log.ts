@@ -9,6 +9,7 @@ import type { Audience, FilePath, Passage, Placed } from "../values.ts";
 import type { Visibility } from "../visibility.ts";
 
 const FORM = "DD/MM/YYYY HH:mm";
+const SENSOR = "The word in `sensor_column` that stands in the lines that hold it.";
 
 function readForm(typed: string): Reading<string> {
   if (statedReader(typed) !== undefined) return { value: typed };
@@ -18,7 +19,7 @@ function readForm(typed: string): Reading<string> {
       message: "this form leaves the moment open",
       expected: `year, month, day, hour and minute once each, such as ${FORM} or MM/DD/YYYY hh:mm A`,
       found: shown(typed),
-      mend: "use YYYY or YY, MM or M, DD or D, HH or H (hh or h with A), mm, ss",
+      mend: "use YYYY or YY, MM or M, DD or D, HH or H (hh or h with A), mm, ss; or `epoch s` or `epoch ms`",
     },
   };
 }
@@ -39,8 +40,16 @@ function readLoggerZone(typed: string): Reading<string> {
 export const climateSchema = block({
   file: file("The logger's file, or several of one form with * for what differs in their names.", "shop-*.csv"),
   title: words("Where the logger hangs.", "Over the bench, 1.5 m up").optional(),
-  time: field(readForm, "a form of stamps", "The form of the stamps.", [FORM, "MM/DD/YYYY hh:mm A"]).optional(),
+  time: field(readForm, "a form of stamps", "The form of the stamps.", [
+    FORM,
+    "MM/DD/YYYY hh:mm A",
+    "epoch s",
+  ]).optional(),
   time_column: words("The header of the column with the stamps.", "Logged at").optional(),
+  sensor_column: words(
+    "The header of the column that names the sensor, where each line is of one sensor.",
+    "Sensor",
+  ).optional(),
   zone: field(readLoggerZone, "a zone", "The zone that the logger's clock ran in.", [
     "local",
     "UTC",
@@ -53,12 +62,14 @@ export const climateSchema = block({
   ).optional(),
   temperature: block({
     column: words("Its header, as spelt in the file.", "Ch 1").optional(),
+    of: words(SENSOR, "T1").optional(),
     unit: choice(["°C", "°F", "K"], "Its unit.").optional(),
   })
     .meta({ description: "The column with temperatures." })
     .optional(),
   humidity: block({
     column: words("Its header, as spelt in the file.", "Ch 2").optional(),
+    of: words(SENSOR, "H1").optional(),
     unit: choice(["%"], "Its unit.").optional(),
   })
     .meta({ description: "The column with relative humidity." })

@@ -1,4 +1,5 @@
 /** Stamps of the form that a builder states, such as `DD/MM/YY hh:mm A`. */
+import { LIMITS } from "../limits.ts";
 import { hourOf, type StampReader, wallOf } from "./stamp.ts";
 
 const FIGURES = {
@@ -19,11 +20,26 @@ const FIGURES = {
 
 type Token = keyof typeof FIGURES;
 
+/** Forms that count from 1970-01-01T00:00Z, in which no zone is left open; how many a second has. */
+const EPOCHS: { readonly [form: string]: number } = { "epoch s": 1, "epoch ms": 1000 };
+
+function epochReader(each: number): StampReader {
+  return (typed) => {
+    if (!/^\d{1,14}(?:\.\d+)?$/u.test(typed)) return undefined;
+    const second = Number(typed) / each;
+    return second <= LAST ? { wall: second, offset: 0 } : undefined;
+  };
+}
+
+const LAST = Date.UTC(LIMITS.years.last + 1, 0, 1) / 1000 - 1;
+
 /**
  * The reader; undefined where the form leaves a moment open: it must hold year, month, day, minutes and `HH`, or `hh`
  * with `A`.
  */
 export function statedReader(form: string): StampReader | undefined {
+  const epoch = EPOCHS[form.trim().toLowerCase()];
+  if (epoch !== undefined) return epochReader(epoch);
   const tokens: Token[] = [];
   const pattern = form.trim().replaceAll(/YYYY|YY|MM?|DD?|HH?|hh?|mm|ss|A|\s+|\S/gu, (token) => {
     if (token.trim() === "") return "\\s+";

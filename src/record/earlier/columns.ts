@@ -1,13 +1,13 @@
 /** Which columns a table of earlier hours has, by the names they have here or by what its builder says they are called. */
 import type * as z from "zod";
-import type { earlierHoursSchema } from "../../facts/build/earlier-hours.ts";
+import { EARLIER_KEYS, type earlierHoursSchema } from "../../facts/build/earlier-hours.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { type Fault, meaning, onlyYouKnow, shown } from "../../facts/reading.ts";
 import type { Delimiter } from "../table/csv.ts";
 
 export type EarlierSpec = z.output<typeof earlierHoursSchema>;
 
-const KEYS = ["span", "who", "task", "time", "assembly", "source"] as const;
+const KEYS = EARLIER_KEYS;
 export type Key = (typeof KEYS)[number];
 const NEEDED: readonly Key[] = ["span", "who", "task", "time"];
 export const DELIMITERS: readonly Delimiter[] = [",", ";", "\t"];
@@ -37,10 +37,13 @@ export function columnsOf(cells: readonly string[], spec: EarlierSpec | undefine
     } else if (at.has(key)) faults.push({ cell: i, fault: twice(cell) });
     else at.set(key, i);
   });
-  const missing = NEEDED.filter((key) => !at.has(key));
+  const missing = NEEDED.filter((key) => !at.has(key) && !isOfEachLine(key, spec));
   if (missing.length > 0) faults.unshift({ cell: 0, fault: without(missing, cells) });
   return faults.length > 0 ? faults : { at, count: cells.length };
 }
+
+const isOfEachLine = (key: Key, spec: EarlierSpec | undefined): boolean =>
+  (key === "who" || key === "task") && spec?.every_line?.[key] !== undefined;
 
 /** How many of the columns a header names. */
 export function known(cells: readonly string[], spec: EarlierSpec | undefined): number {

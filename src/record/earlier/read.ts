@@ -1,13 +1,15 @@
 /** Everything in `hours/`: tables of hours from before the record was kept, and what stands beside them. */
 import { idFault } from "../../facts/id.ts";
 import { LIMITS } from "../../facts/limits.ts";
-import { type Fault, isFault } from "../../facts/reading.ts";
-import { readHours, type Worked } from "../../facts/time/hours.ts";
-import { readSpan, type Span } from "../../facts/time/span.ts";
+import { type Fault, isFault, type Reading } from "../../facts/reading.ts";
+import type { Worked } from "../../facts/time/hours.ts";
+import type { Span } from "../../facts/time/span.ts";
 import { placed, type Problem } from "../../problem.ts";
 import { bytesOf } from "../file-bytes.ts";
 import type { Filed } from "../filed.ts";
 import { type Form, readText } from "../text/bytes.ts";
+import type { Folder } from "../folder.ts";
+import { cellsBy, partsOfTime } from "./cells.ts";
 import type { EarlierSpec, Key } from "./columns.ts";
 import { type Row, type Table, tableOf } from "./table.ts";
 
@@ -18,6 +20,8 @@ export interface EarlierRow {
   readonly who: readonly string[];
   readonly task: string | undefined;
   readonly time: Worked | undefined;
+  /** Minutes of each of `who`. */
+  readonly minutes: readonly number[];
   readonly assembly: string | undefined;
   readonly source: string | undefined;
 }
@@ -27,6 +31,8 @@ export interface EarlierTable {
   readonly id: string;
   readonly beside: Filed<EarlierSpec> | undefined;
   readonly rows: readonly EarlierRow[];
+  /** How many lines are set aside. */
+  readonly setAside: number;
 }
 
 export interface Earlier {
@@ -36,9 +42,8 @@ export interface Earlier {
   readonly forms: ReadonlyMap<string, readonly Form[]>;
 }
 
-/** `files` are the paths of all files of the record, relative to `root`. */
-export function readEarlier(root: string, files: readonly string[], sidecars: readonly Filed<EarlierSpec>[]): Earlier {
-  const csv = files.filter((file) => /^hours\/[^/]+\.csv$/iu.test(file));
+export function readEarlier(folder: Folder, sidecars: readonly Filed<EarlierSpec>[]): Earlier {
+  const csv = folder.files.filter((file) => /^hours\/[^/]+\.csv$/iu.test(file));
   const problems: Problem[] = alone(csv, sidecars);
   const tables: EarlierTable[] = [];
   const forms = new Map<string, readonly Form[]>();
@@ -49,7 +54,7 @@ export function readEarlier(root: string, files: readonly string[], sidecars: re
     if (misnamed) problems.push(named(file, misnamed));
     // What is wrong beside a table would be told again as a fault of its header.
     if (misnamed || beside?.whole === false) continue;
-    const bytes = bytesOf(root, file, LIMITS.fileBytes);
+    const bytes = bytesOf(folder, file, LIMITS.fileBytes);
     const text = "problem" in bytes ? bytes : readText(file, bytes, { isTable: true });
     if ("problem" in text) {
       problems.push(text.problem);
@@ -57,8 +62,13 @@ export function readEarlier(root: string, files: readonly string[], sidecars: re
     }
     forms.set(file, text.forms);
     const table = tableOf(file, text.source.text, beside?.spec);
-    if ("rows" in table) tables.push({ file, id, beside, rows: rowsOf(table, problems) });
-    else for (const problem of table) problems.push(problem);
+    if (!("rows" in table)) {
+      for (const problem of table) problems.push(problem);
+      continue;
+    }
+    for (const { at, fault } of table.astray)
+      if (beside) problems.push(placed(beside.at(["set_aside", at, "line"]), fault));
+    tables.push({ file, id, beside, rows: rowsOf(table, beside?.spec, problems), setAside: table.setAside });
   }
   return { tables, problems, forms };
 }
@@ -91,38 +101,37 @@ function alone(csv: readonly string[], sidecars: readonly Filed<EarlierSpec>[]):
     }));
 }
 
-function rowsOf(table: Table, problems: Problem[]): EarlierRow[] {
+function rowsOf(table: Table, spec: EarlierSpec | undefined, problems: Problem[]): EarlierRow[] {
+  const cells = cellsBy(spec);
   return table.rows.map((row) => {
     const tell = (key: Key, fault: Fault): undefined => {
       problems.push(placed(row.place(key), fault, row.cell(key) ?? ""));
     };
-    const value = <T>(key: Key, read: (typed: string) => { value: T } | { fault: Fault }): T | undefined => {
+    const sound = <T>(key: Key, reading: Reading<T>): T | undefined =>
+      isFault(reading) ? tell(key, reading.fault) : reading.value;
+    const value = <T>(key: Key, read: (typed: string) => Reading<T>): T | undefined => {
       const typed = row.cell(key);
-      if (typed === undefined) return tell(key, empty(key));
-      const reading = read(typed);
-      return isFault(reading) ? tell(key, reading.fault) : reading.value;
+      return typed === undefined ? tell(key, empty(key)) : sound(key, read(typed));
     };
     if (row.over > 0) tell("span", beyondHeader(row.over));
     const source = row.cell("source") ?? table.source;
     if (source === undefined) tell("source", NO_SOURCE);
+    const { who: all, task, assembly } = spec?.every_line ?? {};
+    const who = all ?? value("who", (typed) => ({ value: cells.people(typed) })) ?? [];
+    const time = value("time", cells.time);
+    const place = row.cell("assembly");
     return {
       row,
-      span: value("span", readSpan),
-      who: value("who", (typed) => ({ value: peopleIn(typed) })) ?? [],
-      task: value("task", (typed) => ({ value: typed })),
-      time: value("time", readHours),
-      assembly: row.cell("assembly"),
+      span: value("span", cells.span),
+      who,
+      task: task ?? value("task", (typed) => ({ value: cells.task(typed) })),
+      time,
+      minutes: (time && sound("time", partsOfTime(time, who.length, spec))) ?? [],
+      assembly: assembly ?? (place === undefined ? undefined : cells.assembly(place)),
       source,
     };
   });
 }
-
-/** `builder + karl`, or with a comma between them. */
-const peopleIn = (typed: string): string[] =>
-  typed
-    .split(/[+,;]/u)
-    .map((one) => one.trim())
-    .filter((one) => one !== "");
 
 const EXAMPLES: { readonly [key in Key]: string } = {
   span: "a day, a month or a year, such as 2021-03-14, 2021-03 or 2021",

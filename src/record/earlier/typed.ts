@@ -3,7 +3,7 @@ import type { EarlierHours, EarlierLine } from "../../facts/build/earlier-hours.
 import { factOf } from "../../facts/typing.ts";
 import type { EarlierTable } from "./read.ts";
 
-export function earlierOf({ file, id, beside, rows }: EarlierTable): EarlierHours {
+export function earlierOf({ file, id, beside, rows, setAside }: EarlierTable): EarlierHours {
   return {
     id,
     file,
@@ -11,11 +11,12 @@ export function earlierOf({ file, id, beside, rows }: EarlierTable): EarlierHour
     audience: beside?.spec?.for ?? "public",
     title: beside?.spec?.title ?? id,
     body: beside?.body ?? [],
-    lines: rows.flatMap(({ row, span, who, task, time, assembly, source }) => {
+    setAside,
+    lines: rows.flatMap(({ row, span, who, task, time, minutes, assembly, source }) => {
       if (span === undefined || task === undefined || time === undefined || source === undefined)
         throw new Error(`${file} has problems and cannot be trusted`);
-      const said = { place: row.place("span"), span, task, minutes: time.minutes, typed: time.typed, assembly, source };
-      return who.map((one) => factOf<EarlierLine>({ ...said, who: one }));
+      const said = { place: row.place("span"), span, task, typed: time.typed, assembly, source };
+      return who.map((one, at) => factOf<EarlierLine>({ ...said, who: one, minutes: minutes[at] ?? 0 }));
     }),
   };
 }

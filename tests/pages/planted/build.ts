@@ -216,6 +216,7 @@ export function earlierOf(base: Base, people: readonly Person[]): EarlierHours[]
       file: `hours/${id}.csv`,
       audience,
       title: say(audience),
+      setAside: 0,
       lines: [line("01", "wing"), line("02")],
       body: prose(base, audience, [id]),
     };
