@@ -129,6 +129,12 @@ export function unitOf(typed: string): TemperatureUnit | "%" | undefined {
   return Object.hasOwn(UNITS, key) ? UNITS[key] : undefined;
 }
 
+/** What a word by itself names, where it can mean one thing. */
+export function quantityNamed(cell: string): "temperature" | "humidity" | undefined {
+  const kind = named(cell)?.kind;
+  return kind === "temperature" || kind === "humidity" ? kind : undefined;
+}
+
 function named(cell: string): Named | undefined {
   const text = cell.toLowerCase().replaceAll(/\s+/gu, " ").trim();
   return timeNamed(text) ?? valueNamed(text.replaceAll("_", " "));

@@ -16,6 +16,8 @@ export interface Question<K extends string = string> {
   readonly suggestion?: string;
   /** Whether nothing may be the answer. */
   readonly optional?: boolean;
+  /** What it goes with, as its help tells it. */
+  readonly with?: string;
   /** Whether it is asked at all, by what was answered before. */
   readonly asked?: (before: Answers<K>) => boolean;
 }

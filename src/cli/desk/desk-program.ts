@@ -1,18 +1,22 @@
 import { type Command, Option } from "commander";
-import { QUESTIONS } from "../../desk/begin/questions.ts";
+import { QUESTIONS as BEGIN_QUESTIONS } from "../../desk/begin/questions.ts";
+import { QUESTIONS as ENTRY_QUESTIONS } from "../../desk/entry/questions.ts";
+import type { Question } from "../../desk/question.ts";
 import { content, day, EXIT_CODES, RECORD } from "../options.ts";
 import type { Surroundings } from "../surroundings.ts";
+import { addTakeFlags } from "./take-flags.ts";
 
 /** The commands by which a record is written. */
 export function addDesk(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
   addBegin(program, surroundings, exit);
   addEntry(program, surroundings, exit);
+  addTake(program, surroundings, exit);
   addDue(program, surroundings, exit);
   addFields(program, surroundings, exit);
 }
 
 function addEntry(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
-  program
+  const command = program
     .command("entry")
     .summary("begin the entry of a day")
     .description(
@@ -20,11 +24,9 @@ function addEntry(program: Command, surroundings: Surroundings, exit: (code: num
     )
     .argument(...RECORD)
     .addOption(content())
-    .addOption(new Option("--on <YYYY-MM-DD>", "the day of the entry; without it today").argParser(day))
-    .option("--title <words>", "what was done, in a few words")
-    .option("--assembly <id>", "the part that was worked on; may be left out")
-    .option("--joints <ids>", "the joints that one batch of adhesive went into, parted by commas; may be left out")
-    .option("--adhesive <id>", "the adhesive that was mixed, where none is in use")
+    .addOption(new Option("--on <YYYY-MM-DD>", "the day of the entry; without it today").argParser(day));
+  addQuestions(command, ENTRY_QUESTIONS);
+  command
     .addHelpText(
       "after",
       `
@@ -37,6 +39,33 @@ ${EXIT_CODES}`,
     )
     .action(async (record, options) =>
       exit(await (await import("./entry-command.ts")).entryCommand({ ...options, record }, surroundings)),
+    );
+}
+
+function addTake(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  const command = program
+    .command("take")
+    .summary("bring in files that were made elsewhere")
+    .description(
+      "Takes entries from the bench, photographs, files of loggers, spreadsheets of hours as CSV, and folders of all of them. Each file stays as it is, and is kept only if it brings no problem into the record; what it does not say itself is asked once and kept beside it. Nothing is written over, and what was taken before is not taken again.",
+    )
+    .argument("<file...>", "files, or folders of them")
+    .addOption(content());
+  addTakeFlags(command);
+  command
+    .addHelpText(
+      "after",
+      `
+Every question is also a flag. On a terminal what no flag says is asked; elsewhere all that is missing is told.
+
+Examples:
+  scarfline take ~/Downloads/2026-03-14-first-glue.md
+  scarfline take ~/Downloads/shop.csv --logger "zone: local"
+  scarfline take ~/phone-photos
+${EXIT_CODES}`,
+    )
+    .action(async (files, options) =>
+      exit(await (await import("./take-command.ts")).takeCommand(files, options, surroundings)),
     );
 }
 
@@ -79,11 +108,7 @@ function addBegin(program: Command, surroundings: Surroundings, exit: (code: num
       "Asks for the few things that nobody can guess, and writes a record that has no problem into a folder that is new or empty. What only the adhesive's data sheet can say is left out, with a comment on where it goes.",
     )
     .argument("[folder]", "a folder that is new or empty; without it the one you are in", ".");
-  for (const { flag, asks, optional, asked, choices } of QUESTIONS) {
-    const whether = optional === true ? "; may be left out" : asked === undefined ? "" : "; with --adhesive";
-    const among = choices === undefined ? "" : `: ${choices.join(", ")}`;
-    command.addOption(new Option(flag, `${asks}${among}${whether}`));
-  }
+  addQuestions(command, BEGIN_QUESTIONS);
   command
     .addHelpText(
       "after",
@@ -99,4 +124,13 @@ ${EXIT_CODES}`,
     .action(async (folder, options) =>
       exit(await (await import("./begin-command.ts")).beginCommand(folder, options, surroundings)),
     );
+}
+
+/** Each question is a flag, in its own words. */
+function addQuestions(command: Command, questions: readonly Question[]): void {
+  for (const { flag, asks, optional, with: goesWith, choices } of questions) {
+    const whether = optional === true ? "; may be left out" : goesWith === undefined ? "" : `; with ${goesWith}`;
+    const among = choices === undefined ? "" : `: ${choices.join(", ")}`;
+    command.addOption(new Option(flag, `${asks}${among}${whether}`));
+  }
 }

@@ -3,7 +3,7 @@ import { defined } from "../../defined.ts";
 import { type Now, nowOf } from "../../desk/entry/now.ts";
 import { type Choices, type EntryAnswers, questions } from "../../desk/entry/questions.ts";
 import { entryText, pathOf } from "../../desk/entry/text.ts";
-import { added, readWith, refuseStanding, writeNew } from "../../desk/entry/write.ts";
+import { added, keep, readWith, refuseStanding } from "../../desk/keep.ts";
 import { editionOf } from "../../editions/edition.ts";
 import { reckon } from "../../evidence/evidence.ts";
 import type { Day, Record } from "../../facts/types.ts";
@@ -38,14 +38,15 @@ export async function entryCommand(options: EntryOptions, surroundings: Surround
   const path = pathOf(day, answers.title ?? "");
   const text = entryText(day, answers, known);
   refuseStanding(content, path);
-  const problems = await added(content, path, text, { today, before });
+  const files = new Map([[path, Buffer.from(text)]]);
+  const problems = await added(content, files, today, before);
   if (problems.length > 0) {
     surroundings.err(
       `${problemWords(problems, surroundings.hasColours)}\nNothing was written: with ${path} the record would have these.\n`,
     );
     return EXIT.problems;
   }
-  await writeNew(content, path, text);
+  await keep(content, files);
   surroundings.out(`Wrote ${join(content, path)}\n\n${text.split("\n").map(plainly).join("\n")}`);
   return EXIT.fine;
 }
@@ -94,7 +95,7 @@ async function hasUsual(content: string, day: Day, known: Pick<Known, "record" |
   const [assembly] = known.record.assemblies.keys();
   if (joint === undefined || assembly === undefined) return false;
   const text = entryText(day, { title: "?", assembly, joints: joint }, known);
-  const read = await readWith(content, pathOf(day, "?"), text, today);
+  const read = await readWith(content, new Map([[pathOf(day, "?"), Buffer.from(text)]]), today);
   return "record" in read;
 }
 

@@ -116,6 +116,7 @@ const MORE: readonly Question<Key>[] = [
     example: "two-part",
     choices: ADHESIVE_KINDS,
     asked: hasAdhesive,
+    with: "--adhesive",
   },
   {
     key: "sheet",
@@ -124,6 +125,7 @@ const MORE: readonly Question<Key>[] = [
     form: adhesiveSchema.shape.sheet,
     example: "Data sheet of the maker, revision 2",
     asked: hasAdhesive,
+    with: "--adhesive",
   },
   {
     key: "pieces",

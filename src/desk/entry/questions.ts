@@ -21,29 +21,54 @@ export interface Choices {
 
 export const idsIn = (typed: string): string[] => typed.split(/[\s,]+/).filter((id) => id !== "");
 
+/** As they are asked of any record; {@link questions} adds what one has to choose from. */
+export const QUESTIONS: readonly Question<Key>[] = [
+  {
+    key: "title",
+    flag: "--title <words>",
+    asks: "What was done, in a few words",
+    form: entrySchema.shape.title,
+    example: "Rear spar caps laminated",
+  },
+  {
+    key: "assembly",
+    flag: "--assembly <id>",
+    asks: "The part that was worked on",
+    form: z.string(),
+    example: "rudder",
+    optional: true,
+  },
+  {
+    key: "joints",
+    flag: "--joints <ids>",
+    asks: "The joints that one batch of adhesive went into",
+    form: z.string(),
+    example: "RD-J01, RD-J02",
+    optional: true,
+  },
+  {
+    key: "adhesive",
+    flag: "--adhesive <id>",
+    asks: "The adhesive that was mixed",
+    form: z.string(),
+    example: "two-part",
+    with: "--joints, where none is in use",
+  },
+];
+
 export function questions(choices: Choices): readonly Question<Key>[] {
-  const { assemblies, joints, waiting, adhesives, last, usual } = choices;
-  return [
-    {
-      key: "title",
-      flag: "--title <words>",
-      asks: "What was done, in a few words",
-      form: entrySchema.shape.title,
-      example: "Rear spar caps laminated",
-    },
-    {
-      key: "assembly",
-      flag: "--assembly <id>",
-      asks: "The part that was worked on",
-      form: z.string(),
+  const more = { title: {}, ...moreOf(choices) };
+  return QUESTIONS.map((question) => ({ ...question, ...more[question.key] }));
+}
+
+function moreOf({ assemblies, joints, waiting, adhesives, last, usual }: Choices) {
+  return {
+    assembly: {
       example: assemblies[0] ?? "rudder",
       ...(assemblies.length > 0 && { choices: assemblies }),
-      optional: true,
       asked: () => assemblies.length > 0,
     },
-    {
-      key: "joints",
-      flag: "--joints <ids>",
+    joints: {
       asks: `The joints that one batch of adhesive went into${waiting.length === 0 ? "" : `; not glued yet: ${waiting.join(", ")}`}`,
       form: z.string().superRefine((typed, context) => {
         const unknown = idsIn(typed).filter((id) => !joints.includes(id));
@@ -51,17 +76,12 @@ export function questions(choices: Choices): readonly Question<Key>[] {
           context.addIssue({ code: "custom", message: `there is no joint ${unknown.join(", ")}` });
       }),
       example: waiting.slice(0, 2).join(", ") || "RD-J01, RD-J02",
-      optional: true,
-      asked: ({ assembly }) => assembly !== undefined && joints.length > 0,
+      asked: ({ assembly }: EntryAnswers) => assembly !== undefined && joints.length > 0,
     },
-    {
-      key: "adhesive",
-      flag: "--adhesive <id>",
-      asks: "The adhesive that was mixed",
-      form: z.string(),
+    adhesive: {
       example: last ?? adhesives[0] ?? "two-part",
       choices: last === undefined ? adhesives : [last, ...adhesives.filter((id) => id !== last)],
-      asked: ({ joints: glued }) => glued !== undefined && !usual,
+      asked: ({ joints: glued }: EntryAnswers) => glued !== undefined && !usual,
     },
-  ];
+  };
 }

@@ -1,0 +1,71 @@
+import { defined } from "../../defined.ts";
+import { givenAt } from "../../desk/take/given.ts";
+import type { Desk, Outcome } from "../../desk/take/outcome.ts";
+import { take } from "../../desk/take/take.ts";
+import { plainly } from "../../problem.ts";
+import { listFolder } from "../../record/folder.ts";
+import { readRecord } from "../../record/read.ts";
+import { localDay, recordFolder } from "../record-folder.ts";
+import { EXIT, type Surroundings, WrongUse } from "../surroundings.ts";
+import { problemWords } from "../teller.ts";
+import { answersTo } from "./answers.ts";
+import type { TakeFlags } from "./take-flags.ts";
+import { saidBy } from "./take-said.ts";
+
+interface TakeOptions extends TakeFlags {
+  readonly content?: string;
+}
+
+/** Throws FolderRefused where a file is not there, WrongUse where something is still to be said. */
+export async function takeCommand(
+  files: readonly string[],
+  { content: named, ...flags }: TakeOptions,
+  surroundings: Surroundings,
+): Promise<number> {
+  const content = recordFolder(defined({ content: named }), surroundings);
+  const given = givenAt(files);
+  if (given.length === 0) throw new WrongUse("There is no file in what was given.");
+  let isLeft = false;
+  await take(
+    given,
+    saidBy(flags),
+    () => deskOf(content, surroundings),
+    (outcome) => {
+      isLeft ||= outcome.became === "left";
+      tellOutcome(outcome, surroundings);
+    },
+  );
+  return isLeft ? EXIT.problems : EXIT.fine;
+}
+
+async function deskOf(content: string, surroundings: Surroundings): Promise<Desk> {
+  const today = localDay(surroundings.now());
+  const read = await readRecord(content, { today });
+  const folder = listFolder(content);
+  if ("problems" in read || "problem" in folder)
+    throw new WrongUse(
+      "The record has problems, and what is taken could not be held against it. Mend them first: scarfline check",
+    );
+  return {
+    content,
+    today,
+    record: read.record,
+    files: folder.files,
+    ask: async (questions, given) => {
+      const keys = new Set(questions.map(({ key }) => key));
+      return answersTo(
+        questions,
+        Object.fromEntries(Object.entries(given).filter(([key]) => keys.has(key))),
+        surroundings,
+      );
+    },
+  };
+}
+
+const BECAME = { taken: "Took", there: "Is there already", left: "Left" } as const;
+
+function tellOutcome({ from, became, says, problems }: Outcome, { out, err, hasColours }: Surroundings): void {
+  const tell = became === "left" ? err : out;
+  tell(`${BECAME[became]} ${plainly(from)}\n${says.map((line) => `  ${plainly(line)}\n`).join("")}`);
+  if (problems !== undefined) tell(`\n${problemWords(problems, hasColours)}\n\n`);
+}
