@@ -83,7 +83,7 @@ function entryIn({ path, name, bytes }: Given): Written | (Pick<Outcome, "proble
 }
 
 /** The bench page names the session that its file is of in a comment. */
-export function sessionIn(text: string): Session | undefined {
+function sessionIn(text: string): Session | undefined {
   const [, id, revision] = /^# .*\bsession ([\w-]+), revision (\d+)\b/mu.exec(text) ?? [];
   return id === undefined ? undefined : { id, revision: Number(revision) };
 }

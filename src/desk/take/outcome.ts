@@ -23,7 +23,7 @@ export interface Desk {
 }
 
 /** Gets answers by flags or from whoever sits at a terminal. */
-export type Ask = (questions: readonly Question[], given: Answers) => Promise<Answers>;
+type Ask = (questions: readonly Question[], given: Answers) => Promise<Answers>;
 
 export const left = (from: string, says: readonly string[], problems?: readonly Problem[]): Outcome =>
   problems === undefined ? { from, became: "left", says } : { from, became: "left", says, problems };

@@ -12,7 +12,7 @@ import type { Given } from "../given.ts";
 import { type Desk, left, type Outcome } from "../outcome.ts";
 import { type Way, waysToRead, type Ways } from "./ways.ts";
 
-export const loggerWorkshop = ({ record, today }: Desk): Workshop | undefined =>
+const loggerWorkshop = ({ record, today }: Desk): Workshop | undefined =>
   workshopOf(record.aircraft.timeZone, today);
 
 /** In which ways a table can be read as a logger's. */
