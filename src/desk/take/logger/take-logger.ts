@@ -12,8 +12,7 @@ import type { Given } from "../given.ts";
 import { type Desk, left, type Outcome } from "../outcome.ts";
 import { type Way, waysToRead, type Ways } from "./ways.ts";
 
-const loggerWorkshop = ({ record, today }: Desk): Workshop | undefined =>
-  workshopOf(record.aircraft.timeZone, today);
+const loggerWorkshop = ({ record, today }: Desk): Workshop | undefined => workshopOf(record.aircraft.timeZone, today);
 
 /** In which ways a table can be read as a logger's. */
 export const loggerWays = (text: string, desk: Desk): Ways => {
