@@ -126,3 +126,28 @@ it("shows marks that a terminal would obey as what they are", async () => {
   const { out } = await dueOn("2021-03-16", edited(GLUED, ["Corner block", "Corner\u202e block"]));
   expect(out).toContain("Corner‹U+202E› block");
 });
+
+it("calls no piece breakable before the heat that the sheet asks for, and offers none to an entry", async () => {
+  const heated = edited("adhesives/two-part.md", [
+    "wood_moisture:",
+    "post_cure: { temperature: 55 °C to 65 °C, time: 4 h }\nwood_moisture:",
+  ]);
+  const { out } = await dueOn("2021-03-25", heated);
+  expect(out).toContain("No piece is known to have cured.\n\nNot in the heat that the sheet asks for");
+  expect(out).toContain("note it\n  B-001/1, B-001/2: from 21 Mar 2021");
+  const warmth = `---
+date: 2021-03-16
+title: In the box
+post_cures: [{ joints: [RD-J01], pieces: [B-001/1], temperature: 58 to 62 °C, from: "2021-03-15 18:00", to: "2021-03-15 22:30" }]
+---
+`;
+  const after = { ...heated, "entries/2021-03-16-heat.md": warmth };
+  const told = (await dueOn("2021-03-25", after)).out;
+  expect(told).toContain("May be broken\n  B-001/1: from");
+  expect(told).toContain("note it\n  B-001/2: from");
+  const folder = scratch();
+  writeAll(folder, { ...WORKSHOP, ...after });
+  const entry = await command(["entry", folder, "--title", "More"]);
+  expect(entry.out).toContain("piece: B-001/1,");
+  expect(entry.out).not.toContain("piece: B-001/2,");
+});

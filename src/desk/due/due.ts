@@ -21,6 +21,8 @@ export interface Due {
   readonly now: readonly WaitingRow[];
   readonly byDaysAlone: readonly WaitingRow[];
   readonly later: readonly WaitingRow[];
+  /** Of those that may be broken by the end of the day: which were not in the heat that the sheet asks for. */
+  readonly unheated: readonly WaitingRow[];
   /** Lots that are recalled, past their last day or near it, of which something may be left. */
   readonly lots: readonly (Pick<StockRow, "keeps" | "left"> & { readonly lot: Lot })[];
   /** Within how many days of which day a lot is near its last. */
@@ -37,12 +39,14 @@ export interface Due {
 }
 
 export function dueOf(shown: Shown): Due {
-  const pieces = waiting(shown);
+  const all = waiting(shown);
+  const pieces = split(all, (id) => !isUnheated(shown, id));
   const stock = stockPage(shown);
   return defined({
     now: pieces.filter((row) => row.now && isWarmthTold(row)),
     byDaysAlone: pieces.filter((row) => row.now && !isWarmthTold(row)),
-    later: pieces.filter(({ now }) => !now),
+    later: all.filter(({ now }) => !now),
+    unheated: split(all, (id) => isUnheated(shown, id)).filter(({ now }) => now),
     lots: lotsOf(shown, [...stock.adhesives.flatMap(({ lots }) => lots), ...stock.others, ...stock.finishes]),
     soon: stock.soon,
     holdPoint: holdPointOf(shown),
@@ -53,6 +57,20 @@ export function dueOf(shown: Shown): Due {
       .filter(({ id }) => shown.evidence.standings.get(id) !== "accepted")
       .map((departure) => ({ departure, standing: acceptedWords(shown, departure) })),
   });
+}
+
+/** Rows with those of their pieces alone of which it holds. */
+const split = (rows: readonly WaitingRow[], holds: (piece: string) => boolean): WaitingRow[] =>
+  rows.map((row) => ({ ...row, pieces: row.pieces.filter(holds) })).filter(({ pieces }) => pieces.length > 0);
+
+/** As its batch's findings say: the sheet asks for heat after gluing, and the piece has not lain in it with a joint. */
+function isUnheated({ record, evidence }: Shown, piece: string): boolean {
+  const of = record.entries
+    .flatMap(({ batches }) => batches)
+    .find(({ pieces }) => pieces.some(({ id }) => id === piece));
+  return (evidence.batches.get(of?.id ?? "")?.findings ?? []).some(
+    (finding) => finding.code === "post-cure/pieces" && finding.values.pieces.includes(piece),
+  );
 }
 
 /** Of a cure by days alone the record shows no warmth, or one at which nothing cures. */

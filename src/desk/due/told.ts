@@ -14,6 +14,10 @@ export function dueText({ record }: Shown, due: Due): string {
       "Days over, warmth not told: broken now, these may prove nothing. Note how warm they were kept first",
       due.byDaysAlone.map(pieceLine),
     ),
+    titled(
+      "Not in the heat that the sheet asks for: broken now, these show nothing. Heat them with a joint of their batch, and note it",
+      due.unheated.map(pieceLine),
+    ),
     titled("Still curing", due.later.map(pieceLine)),
     titled(
       "Lots to look at",
