@@ -127,6 +127,10 @@ function addPreview(program: Command, surroundings: Surroundings, exit: (code: n
     .addOption(
       new Option("--edition <edition>", "whom it is for").choices(["public", "inspector", "archive"]).default("public"),
     )
+    .option(
+      "--editor <link>",
+      "what a problem's place links to, such as vscode://file{path}:{line}; nothing without it",
+    )
     .addHelpText(
       "after",
       `\nExamples:\n  scarfline preview\n  scarfline preview --edition inspector --port 4000\n${EXIT_CODES}`,

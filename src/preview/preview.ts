@@ -7,6 +7,9 @@ import type { Edition } from "../editions/shown.ts";
 import type { Note, Problem } from "../problem.ts";
 import { writeAssets } from "../publish/assets.ts";
 import { layOut } from "../publish/publish.ts";
+import { defined } from "../defined.ts";
+import type { PreviewDesk } from "./desk.ts";
+import type { EditorLink } from "./editor.ts";
 import type { Trouble } from "./overlay.ts";
 import { servePreview } from "./server.ts";
 import { SiteOnDemand } from "./site.ts";
@@ -15,6 +18,8 @@ import { oneAtATime, watchFolder } from "./watch.ts";
 export interface PreviewRequest extends PrepareRequest, Pick<BuildRequest, "program"> {
   readonly edition: Edition;
   readonly port: number;
+  readonly desk?: PreviewDesk;
+  readonly link?: EditorLink;
 }
 
 /**
@@ -46,14 +51,14 @@ export async function startPreview(request: PreviewRequest, tell: PreviewTeller)
   const folder = await mkdtemp(join(resolve(request.cache), "preview-"));
   await writeAssets(request.program, folder);
   const site = new SiteOnDemand(folder);
-  const server = await servePreview(site, request.port, tell.error);
+  const server = await servePreview(site, request, tell.error);
   tell.serving(server.url);
   const look = await renewing(request, site, tell);
   const renew = oneAtATime(async () => {
     const began = performance.now();
     const renewed = await look().catch((error: unknown) => (error instanceof Error ? error : new Error(String(error))));
     tell.renewed(renewed, performance.now() - began);
-    server.show(troubleOf(renewed));
+    server.show(troubleOf(renewed, request.link));
   });
   const watch = await watchFolder(await realpath(request.content), () => void renew());
   await renew();
@@ -89,7 +94,7 @@ export async function renewing(
   };
 }
 
-function troubleOf(renewed: Renewed | Error): Trouble | undefined {
+function troubleOf(renewed: Renewed | Error, link: EditorLink | undefined): Trouble | undefined {
   if (renewed instanceof Error) return { problems: [], failure: renewed.stack ?? renewed.message };
-  return "problems" in renewed ? { problems: renewed.problems } : undefined;
+  return "problems" in renewed ? defined({ problems: renewed.problems, link }) : undefined;
 }

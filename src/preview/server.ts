@@ -4,6 +4,7 @@ import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import DevServer from "@11ty/eleventy-dev-server";
 import { policedAnew } from "../../layouts/shell/policy.ts";
+import { deskAnswers, type PreviewDesk } from "./desk.ts";
 import { guardRequests, guardUpgrades } from "./guard.ts";
 import { onlyTrouble, type Trouble, withTrouble } from "./overlay.ts";
 import type { SiteOnDemand } from "./site.ts";
@@ -35,16 +36,20 @@ class LocalServer extends DevServer {
 /** Serves a site by Eleventy's dev server. The next free port is taken if one is in use. */
 export async function servePreview(
   site: SiteOnDemand,
-  port: number,
+  { port, desk }: { readonly port: number; readonly desk?: PreviewDesk },
   tellError: (text: string) => void,
 ): Promise<PreviewServer> {
   let trouble: Trouble | undefined;
+  const atDesk = desk && deskAnswers(desk);
   const silent = (): void => undefined;
   const server = new LocalServer("scarfline", site.folder, {
     domDiff: false,
     messageOnStart: () => false,
     logger: { info: silent, log: silent, error: tellError },
-    middleware: [(request, response, next) => (answer(site, trouble, request, response) ? undefined : next())],
+    middleware: [
+      (request, response, next) =>
+        atDesk?.(request, response) === true || answer(site, trouble, request, response) ? undefined : next(),
+    ],
   });
   server.serve(port);
   await server.ready();

@@ -79,6 +79,7 @@ describe("The package", () => {
       "LICENSE",
       "README.md",
       "layouts/readme/fields.md",
+      "layouts/readme/record.md",
       "package.json",
     ]);
     expect(packed.unpackedSize).toBeLessThan(MOST);
@@ -100,6 +101,16 @@ describe("The package", () => {
     // It came with no text of its licence, whose name its package gives.
     expect(bare.map((part) => part.trim())).toEqual(["saxes 6.0.0: ISC"]);
   });
+
+  it("takes three commands from nothing to a first site: to install it, to begin and to build", () => {
+    const elsewhere = scratch();
+    const program = install(join(copy, packed.filename), elsewhere);
+    const who = ["--name", "Bulrush", "--type", "parasol", "--builder", "Ines Example", "--public-name", "Ines"];
+    const where = ["--units", "metric", "--time-zone", "Europe/Lisbon", "--start", "2021-03-07"];
+    run(process.execPath, [program, "begin", "record", ...who, ...where], elsewhere);
+    run(process.execPath, [program, "build", "record"], elsewhere);
+    expect(contentOf(join(elsewhere, "site")).get("index.html")).toContain("Bulrush");
+  }, 60_000);
 
   it("begins, checks and builds a record in a folder elsewhere, without what serves development", () => {
     const elsewhere = scratch();

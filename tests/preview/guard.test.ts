@@ -32,7 +32,7 @@ function ask(port: number, headers: { readonly [name: string]: string }): Promis
 async function served(work: (port: number) => Promise<void>): Promise<void> {
   const site = new SiteOnDemand(scratch());
   await site.renew({ pages: [{ path: "index.html", make: () => PAGE }], placings: new Map(), files: 0 });
-  const server = await servePreview(site, 0, () => undefined);
+  const server = await servePreview(site, { port: 0 }, () => undefined);
   try {
     await work(Number(new URL(server.url).port));
   } finally {

@@ -6,12 +6,14 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { inOrder, problemText } from "../../src/problem.ts";
 import { readRecord } from "../../src/record/read.ts";
 
-const README = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+const textOf = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
+const README = textOf("README.md");
+const PAGE = textOf("layouts/readme/record.md");
 const content = mkdtempSync(join(tmpdir(), "scarfline-readme-"));
 afterAll(() => rmSync(content, { recursive: true }));
 
-describe("The README's record in five minutes", () => {
-  const files = examplesOf(README);
+describe("The record that the page of files shows", () => {
+  const files = examplesOf(PAGE);
 
   it("shows one file of each kind", () => {
     expect([...files.keys()].map((path) => dirname(path))).toEqual([
@@ -26,6 +28,12 @@ describe("The README's record in five minutes", () => {
       "entries",
       "entries",
     ]);
+  });
+
+  it("is a page that the README leads to, and comes with the package", () => {
+    expect(README).toContain("](layouts/readme/record.md)");
+    expect(README).not.toContain("```markdown");
+    expect((JSON.parse(textOf("package.json")) as { files: string[] }).files).toContain("layouts/readme/record.md");
   });
 
   it("has no problem, and its one batch and joint are shown", async () => {

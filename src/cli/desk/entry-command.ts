@@ -58,14 +58,14 @@ interface Known {
 }
 
 /** As of that day, or of the last entry where that is later. */
-async function readFor(content: string, day: Day, today: Day): Promise<Read> {
+export async function readFor(content: string, day: Day, today: Day): Promise<Read> {
   const read = await readRecord(content, { today, day });
   return "record" in read && isPast(read.record, day) ? readRecord(content, { today }) : read;
 }
 
 const isPast = ({ entries }: Record, day: Day): boolean => (entries.at(-1)?.day ?? day) > day;
 
-function knownOf(record: Record, day: Day, moment: number | undefined): Known {
+export function knownOf(record: Record, day: Day, moment: number | undefined): Known {
   const evidence = reckon(record);
   const now = nowOf(editionOf(record, evidence, "archive"), moment);
   return {
