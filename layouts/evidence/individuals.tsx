@@ -127,7 +127,7 @@ function Table({ series, site, from }: Where & { readonly series: SeriesView }):
     <details class="chart__table">
       <summary>These figures as a table</summary>
       <div class="scroll" tabIndex={0} role="region" aria-label={`${title}, as a table`}>
-        <table>
+        <table class="data">
           <caption>{title}</caption>
           <thead>
             <tr>

@@ -131,7 +131,7 @@ function Measurements({
         </p>
       )}
       <div class="scroll" tabIndex={0} role="region" aria-label="Measurements">
-        <table>
+        <table class="data">
           {MEASURED_HEAD}
           <tbody>
             {told.map((file) => (

@@ -153,7 +153,7 @@ function FanTable({ forecast }: { readonly forecast: Forecast }): JSX.Element {
     <details class="chart__table">
       <summary>These figures as a table</summary>
       <div class="scroll" tabIndex={0} role="region" aria-label="The forecast, as a table">
-        <table>
+        <table class="data">
           <caption>Hours worked in all on what is planned</caption>
           <thead>
             <tr>
@@ -194,7 +194,7 @@ function Parts({ site, forecast }: { readonly site: Site; readonly forecast: For
     <section class="section">
       <h2>Part by part</h2>
       <div class="scroll" tabIndex={0} role="region" aria-label="What is left, part by part">
-        <table>
+        <table class="data">
           <caption>Hours on each part alone, without the parts within it</caption>
           <thead>
             <tr>

@@ -29,7 +29,7 @@ export function ChartTable({ chart }: { readonly chart: Chart }): JSX.Element {
     <details class="chart__table">
       <summary>These figures as a table</summary>
       <div class="scroll" tabIndex={0} role="region" aria-label={`${chart.title}, as a table`}>
-        <table>
+        <table class="data">
           <caption>{chart.title}, in hours</caption>
           <thead>
             <tr>

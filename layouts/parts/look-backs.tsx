@@ -40,7 +40,7 @@ function LookBackTable({ look: { ahead, tried, held } }: { readonly look: LookBa
       <details class="chart__table">
         <summary>Each month, {ahead} weeks ahead</summary>
         <div class="scroll" tabIndex={0} role="region" aria-label={`Forecasts ${ahead} weeks ahead`}>
-          <table>
+          <table class="data">
             <caption>Hours of the next {ahead} weeks</caption>
             <thead>
               <tr>

@@ -9,7 +9,7 @@ const NARROW = "@media screen and (max-width:37.49rem)";
 
 /** A table of rows that may be cards, up to the end of its heads. */
 const HEADED =
-  /<table class="((?:list|joints)\b[^"]*)"([^>]*)>((?:<caption>[\s\S]*?<\/caption>)?<thead><tr>)([\s\S]*?)(<\/tr><\/thead>)/g;
+  /<table class="((?:list|joints|data|cut)\b[^"]*)"([^>]*)>((?:<caption>[\s\S]*?<\/caption>)?<thead><tr>)([\s\S]*?)(<\/tr><\/thead>)/g;
 const HEAD = /<th\b[^>]*>([\s\S]*?)<\/th>/g;
 
 /** Columns that say how it stands, the most telling first. */
@@ -38,7 +38,7 @@ function rulesOf(name: string, heads: readonly string[]): string {
   return heads
     .map((head, at) => {
       if (at === 0) return "";
-      const cell = `.${name} tbody tr>:nth-child(${at + 1})`;
+      const cell = `.cards.${name}>tbody>tr>:nth-child(${at + 1})`;
       return at === verdict
         ? `${cell}{order:-1;flex:0 1 auto;padding-left:0}`
         : `${cell}::before{content:${cssString(head)}}`;

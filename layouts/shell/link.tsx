@@ -12,8 +12,12 @@ interface ToProps {
   readonly children?: ComponentChildren;
 }
 
+/** Longer than this an id may break over lines. */
+const LONG = 16;
+
 /** A link to a thing of the record, or its plain words where the edition does not show it. Without children its id. */
-export function To({ site, from, to, class: name, children }: ToProps): JSX.Element {
+export function To({ site, from, to, class: given, children }: ToProps): JSX.Element {
+  const name = given === "id" && children === undefined && to.id.length > LONG ? "id id--long" : given;
   const address = addressOf(to);
   const words = children ?? to.id;
   if (address === undefined || !site.shown.shows(to)) return <span class={name}>{words}</span>;

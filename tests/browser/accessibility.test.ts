@@ -28,10 +28,11 @@ const LONGEST = "appendix.html";
 /** What axe is asked of a page: a full look in light, the colours alone in dark. */
 function asked(path: string, colorScheme: "light" | "dark", width: number): object | undefined {
   const isColoursSeen = path === LONGEST && width < 1000;
-  const resultTypes = ["violations"];
-  if (colorScheme === "dark") return isColoursSeen ? undefined : { runOnly: COLOURS, resultTypes };
+  const resultTypes = ["violations", "incomplete"];
+  const checks = { "color-contrast": { options: { ignoreLength: true } } };
+  if (colorScheme === "dark") return isColoursSeen ? undefined : { runOnly: COLOURS, resultTypes, checks };
   const rules = Object.fromEntries(isColoursSeen ? COLOURS.map((rule) => [rule, { enabled: false }]) : []);
-  return { runOnly: WCAG_22_AA, rules, resultTypes };
+  return { runOnly: WCAG_22_AA, rules, resultTypes, checks };
 }
 
 describe.each(["light", "dark"] as const)("In %s colours axe finds nothing against WCAG 2.2 AA", (colorScheme) => {
@@ -55,7 +56,7 @@ describe.each(["light", "dark"] as const)("In %s colours axe finds nothing again
           return axe.run(what);
         }, options);
         expect(results.passes.length, path).toBeGreaterThan(colorScheme === "light" ? 5 : 0);
-        violations.push(...results.violations.map((found) => told(path, found)));
+        violations.push(...[...results.violations, ...unmeasured(results)].map((found) => told(path, found)));
       }
       await context.close();
       expect(violations).toEqual([]);
@@ -63,6 +64,14 @@ describe.each(["light", "dark"] as const)("In %s colours axe finds nothing again
     300_000,
   );
 });
+
+/** Texts of which axe cannot tell what they stand on; of those in drawings it never can: `drawn-text.test.ts` measures them. */
+function unmeasured({ incomplete }: AxeResults): AxeResults["incomplete"] {
+  return incomplete
+    .filter(({ id }) => id === "color-contrast")
+    .map((found) => ({ ...found, nodes: found.nodes.filter(({ html }) => !/^<(?:text|tspan)\b/.test(html)) }))
+    .filter(({ nodes }) => nodes.length > 0);
+}
 
 function told(path: string, { id, help, nodes }: AxeResults["violations"][number]): string {
   const where = nodes.slice(0, 2).map((node) => node.html.slice(0, 160));

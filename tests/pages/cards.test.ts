@@ -12,8 +12,8 @@ it("names each cell but the first by the head of its column, and puts the verdic
   const [, rules = ""] = /<style>([\s\S]*)<\/style><\/head>/.exec(made) ?? [];
   expect(rules).toBe(
     "@media screen and (max-width:37.49rem){" +
-      '.cards-1 tbody tr>:nth-child(2)::before{content:"Off \\3c  1 \\2019 "}' +
-      ".cards-1 tbody tr>:nth-child(3){order:-1;flex:0 1 auto;padding-left:0}}",
+      '.cards.cards-1>tbody>tr>:nth-child(2)::before{content:"Off \\3c  1 \\2019 "}' +
+      ".cards.cards-1>tbody>tr>:nth-child(3){order:-1;flex:0 1 auto;padding-left:0}}",
   );
 });
 
@@ -25,7 +25,7 @@ it("has the rules of the same heads once, and those of others beside them", () =
     'class="joints cards cards-1"',
     'class="list cards cards-2"',
   ]);
-  expect(made.match(/\.cards-1 tbody/g)).toHaveLength(2);
+  expect(made.match(/\.cards-1>tbody/g)).toHaveLength(2);
 });
 
 it("leaves a page without such tables as it is, and no head can end the rules", () => {
