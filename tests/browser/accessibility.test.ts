@@ -61,7 +61,7 @@ describe.each(["light", "dark"] as const)("In %s colours axe finds nothing again
       await context.close();
       expect(violations).toEqual([]);
     },
-    300_000,
+    900_000,
   );
 });
 
