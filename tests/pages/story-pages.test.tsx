@@ -80,7 +80,7 @@ describe("An assembly's page", () => {
   });
 
   it("reaches batch, lots and test pieces of a joint from the list of joints", () => {
-    const row = html.slice(html.indexOf('<table class="joints"'));
+    const row = html.slice(html.indexOf('<table class="joints'));
     expect(row).toContain('href="../batch/B-1.html"');
     expect(row).toContain('href="../lot/R-1.html"');
     expect(row).toContain("1 pass");
