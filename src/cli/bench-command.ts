@@ -1,8 +1,11 @@
+import { existsSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
 import { editionOf } from "../editions/edition.ts";
 import { reckon } from "../evidence/evidence.ts";
 import { snapshotOf } from "../bench/snapshot-of.ts";
 import { writeBench } from "../publish/bench.ts";
-import { beginOutput } from "../publish/output/folder.ts";
+import { beginOutput, MARKER } from "../publish/output/folder.ts";
+import { OutputRefused } from "../publish/output/refused.ts";
 import { readRecord } from "../record/read.ts";
 import { counted } from "../words/lists.ts";
 import { outBeside, type RecordOptions, recordRequest } from "./record-folder.ts";
@@ -16,6 +19,7 @@ export async function benchCommand(
 ): Promise<number> {
   const request = recordRequest(options, surroundings);
   const out = typed ?? outBeside(request.content, options, "bench");
+  refuseWithinSite(out);
   const making = await beginOutput(out, request.content);
   try {
     const read = await readRecord(request.content, request);
@@ -35,5 +39,16 @@ export async function benchCommand(
     return EXIT.fine;
   } finally {
     await making.giveUp();
+  }
+}
+
+/** A site keeps whatever else lies in its folder, and would be put on a host with it. */
+function refuseWithinSite(out: string): void {
+  for (let folder = dirname(resolve(out)); ; folder = dirname(folder)) {
+    if (existsSync(join(folder, MARKER)))
+      throw new OutputRefused(
+        `${out} is within a site (${folder}), and the page at the bench is never part of one. Give a folder of its own: --out DIR`,
+      );
+    if (folder === dirname(folder)) return;
   }
 }

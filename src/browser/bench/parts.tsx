@@ -1,7 +1,7 @@
 /** What screens are made of: buttons, values to choose from, and a pad behind them. */
 import type { ComponentChildren, JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
-import { padded } from "../../bench/scale.ts";
+import { countPadded, padded } from "../../bench/scale.ts";
 import { settle } from "./settling.ts";
 
 interface ScreenProps {
@@ -96,7 +96,7 @@ const KEYS = ["1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0"] as const;
 export function Pad({ unit: usual, orUnit, onValue, onBack }: PadProps): JSX.Element {
   const [typed, setTyped] = useState("");
   const [unit, setUnit] = useState(usual);
-  const value = padded(typed, unit);
+  const value = unit === "pieces" ? countPadded(typed)?.toString() : padded(typed, unit);
   const put = (key: string): void => setTyped((before) => (before.length < 9 ? before + key : before));
   const take = (): void => {
     if (value !== undefined) onValue(value);
@@ -118,6 +118,11 @@ export function Pad({ unit: usual, orUnit, onValue, onBack }: PadProps): JSX.Ele
           <span class="heard">take back a digit</span>
         </Tap>
       </div>
+      {/°/.test(unit) ? (
+        <Tap look="quiet" onTap={() => setTyped((before) => (before.startsWith("-") ? before.slice(1) : `-${before}`))}>
+          Below or above nought
+        </Tap>
+      ) : null}
       {orUnit === undefined ? null : (
         <Tap look="quiet" onTap={() => setUnit(unit === usual ? orUnit : usual)}>
           It reads in {unit === usual ? orUnit : usual}

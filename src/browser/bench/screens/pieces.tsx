@@ -36,7 +36,7 @@ export function Pieces({ cup: at }: { readonly cup: number }): JSX.Element {
       <Screen title={`How many of ${other.lot}?`}>
         <Pad
           unit="pieces"
-          onValue={(typed) => whole(typed, (count) => glue(count, other))}
+          onValue={(count) => glue(Number(count), other)}
           onBack={() => setOther(undefined)}
         />
       </Screen>
@@ -62,12 +62,6 @@ export function Pieces({ cup: at }: { readonly cup: number }): JSX.Element {
       </List>
     </Screen>
   );
-}
-
-/** Of pieces there is no half; a hundred and more is a slip. */
-function whole(typed: string, take: (count: number) => void): void {
-  const [, count] = /^(\d{1,2}) /.exec(typed) ?? [];
-  if (count !== undefined) take(Number(count));
 }
 
 function GluedWhen({ cup, now }: { readonly cup: number; readonly now: boolean }): JSX.Element {
