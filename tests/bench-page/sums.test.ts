@@ -20,6 +20,8 @@ import { scratchFolders, writeAll } from "../publish/scratch.ts";
 import { BENCH_RECORD } from "./record.ts";
 
 const RUNS = 10_000;
+/** Whole files, each reckoned twice. */
+const FILES = 500;
 const scratch = scratchFolders();
 const MADE = Date.parse("2021-06-01T10:00:00Z") / 1000;
 
@@ -63,7 +65,12 @@ interface Mixed {
 }
 
 const taps = ({ resin, hardener, scale, temperature, humidity, moisture }: Mixed): readonly Said[] => [
-  { kind: "began", of: "gluing", tins: { adhesive: "two-part", lots: { resin: "R-1", hardener: "H-1" }, scale }, firstBatch: "B-002" },
+  {
+    kind: "began",
+    of: "gluing",
+    tins: { adhesive: "two-part", lots: { resin: "R-1", hardener: "H-1" }, scale },
+    firstBatch: "B-002",
+  },
   { kind: "joint", joint: "RD-J02", on: true },
   { kind: "joints chosen" },
   { kind: "reading", of: "temperature", typed: temperature },
@@ -76,7 +83,15 @@ const taps = ({ resin, hardener, scale, temperature, humidity, moisture }: Mixed
   { kind: "amount", cup: 0, part: "hardener", typed: hardener },
   { kind: "closed", cup: 0, joint: "RD-J02" },
   { kind: "nothing more" },
-  { kind: "pieces", cup: 0, count: 3, procedure: "three-leg", lot: "S-1", sizes: { thickness: "1/4 in", width: "1/4 in", overlap: "5/8 in" }, now: false },
+  {
+    kind: "pieces",
+    cup: 0,
+    count: 3,
+    procedure: "three-leg",
+    lot: "S-1",
+    sizes: { thickness: "1/4 in", width: "1/4 in", overlap: "5/8 in" },
+    now: false,
+  },
   { kind: "worked", who: ["me"], task: "gluing" },
 ];
 
@@ -109,9 +124,18 @@ describe("While a cup is mixed", () => {
         const passes = (steps: number): boolean =>
           mixPasses(adhesive, { amounts: { resin, hardener: typedBy(step, steps * step.value) }, scale });
         const nominal = Math.round(((shownBy(resin)?.value ?? 0) * 0.44) / step.value);
-        if (band === undefined) return [nominal - 1, nominal, nominal + 1].every((steps) => steps <= 0 || !passes(steps));
-        const [least, most] = [band.least, band.most].map((typed) => Math.round((shownBy(typed)?.value ?? 0) / step.value)) as [number, number];
-        return passes(least) && passes(most) && passes(Math.round((least + most) / 2)) && !passes(least - 1) && !passes(most + 1);
+        if (band === undefined)
+          return [nominal - 1, nominal, nominal + 1].every((steps) => steps <= 0 || !passes(steps));
+        const [least, most] = [band.least, band.most].map((typed) =>
+          Math.round((shownBy(typed)?.value ?? 0) / step.value),
+        ) as [number, number];
+        return (
+          passes(least) &&
+          passes(most) &&
+          passes(Math.round((least + most) / 2)) &&
+          !passes(least - 1) &&
+          !passes(most + 1)
+        );
       }),
       { numRuns: RUNS },
     );
@@ -147,7 +171,7 @@ describe("While a cup is mixed", () => {
 });
 
 describe("Page and build", () => {
-  it("give one verdict by one set of reasons of 10,000 random cups: the facts typed as they are, and read from the file", () => {
+  it("give one verdict by one set of reasons of 500 random cups: the facts typed as they are, and read from the file", () => {
     const page = restored(given);
     fc.assert(
       fc.property(mixes, (mix) => {
@@ -159,14 +183,19 @@ describe("Page and build", () => {
         const read = foretell(record, [{ ...file, facts: readFront(file.text) }]);
         const [one, other] = [there.batches[0], read.batches[0]];
         expect(one?.verdict).toBe(other?.verdict);
-        expect(there.told(one as never).map(({ sentence }) => sentence)).toEqual(read.told(other as never).map(({ sentence }) => sentence));
+        expect(there.told(one as never).map(({ sentence }) => sentence)).toEqual(
+          read.told(other as never).map(({ sentence }) => sentence),
+        );
         expect(mixPasses(adhesive, { amounts: { resin: mix.resin, hardener: mix.hardener }, scale: mix.scale })).toBe(
           one?.findings.some(({ code }) => code === "mix-doubt/within"),
         );
-        const life = cupFacts(adhesive, { amounts: { resin: mix.resin, hardener: mix.hardener }, temperature: mix.temperature }).life?.time;
+        const life = cupFacts(adhesive, {
+          amounts: { resin: mix.resin, hardener: mix.hardener },
+          temperature: mix.temperature,
+        }).life?.time;
         expect(life).toBe(one?.workingLife);
       }),
-      { numRuns: RUNS },
+      { numRuns: FILES },
     );
   });
 
@@ -176,7 +205,9 @@ describe("Page and build", () => {
       if (session === undefined) throw new Error("nothing began");
       const [file] = benchFiles(session, given, "r");
       const built = await builtOf(file?.text ?? "", file?.path ?? "");
-      expect(foretell(restored(given), dayFacts(session, given)).batches[0]?.verdict).toBe(built.batches.get("B-002")?.verdict);
+      expect(foretell(restored(given), dayFacts(session, given)).batches[0]?.verdict).toBe(
+        built.batches.get("B-002")?.verdict,
+      );
     }
   });
 });

@@ -39,7 +39,11 @@ const CUP = (cup: number): readonly (readonly [string | undefined, Said])[] => [
 ];
 
 /** Taps at given instants; those without one come a second after the one before. */
-function sessionAt(at: { readonly began: string; readonly cups: readonly { readonly mixed: string; readonly closed: string }[]; readonly done: string }) {
+function sessionAt(at: {
+  readonly began: string;
+  readonly cups: readonly { readonly mixed: string; readonly closed: string }[];
+  readonly done: string;
+}) {
   const head: readonly (readonly [string | undefined, Said])[] = [
     [at.began, { kind: "began", of: "gluing", tins: TINS, firstBatch: "B-002" }],
     [undefined, { kind: "joint", joint: "RD-J02", on: true }],
@@ -82,16 +86,27 @@ const epoch = (when: string): number => Date.parse(when) / 1000;
 
 describe("A clock's time in a file", () => {
   it("means the instant that it was tapped at, in each zone and on each day: 10,000 instants", () => {
-    const zones = fc.constantFrom("Europe/Lisbon", "America/New_York", "Australia/Lord_Howe", "Asia/Kathmandu", "Africa/Casablanca");
+    const zones = fc.constantFrom(
+      "Europe/Lisbon",
+      "America/New_York",
+      "Australia/Lord_Howe",
+      "Asia/Kathmandu",
+      "Africa/Casablanca",
+    );
     const from = epoch("2024-01-01T00:00:00Z");
     fc.assert(
-      fc.property(zones, fc.integer({ min: from, max: from + 4 * 31_557_600 }), fc.integer({ min: 0, max: 11 * 3600 }), (zone, began, later) => {
-        const day = dayOf(began, zone);
-        const typed = clockOf(began + later, day, zone);
-        if (typed === undefined) return dayOf(began + later, zone) > day;
-        const clock = readClock(typed, 36);
-        return "value" in clock && Zone.of(zone).moment(day, clock.value, "earlier")?.epoch === began + later;
-      }),
+      fc.property(
+        zones,
+        fc.integer({ min: from, max: from + 4 * 31_557_600 }),
+        fc.integer({ min: 0, max: 11 * 3600 }),
+        (zone, began, later) => {
+          const day = dayOf(began, zone);
+          const typed = clockOf(began + later, day, zone);
+          if (typed === undefined) return dayOf(began + later, zone) > day;
+          const clock = readClock(typed, 36);
+          return "value" in clock && Zone.of(zone).moment(day, clock.value, "earlier")?.epoch === began + later;
+        },
+      ),
       { numRuns: 10_000 },
     );
   });
@@ -118,8 +133,8 @@ describe("A clock's time in a file", () => {
       cups: [{ mixed: "2026-10-25T00:30:00Z", closed: "2026-10-25T01:05:00Z" }],
       done: "2026-10-25T01:20:00Z",
     });
-    expect(files[0]?.text).toContain('mixed: "01:30+01:00"');
-    expect(files[0]?.text).toContain('closed: "01:05+00:00"');
+    expect(files[0]?.text).toContain("mixed: 01:30+01:00");
+    expect(files[0]?.text).toContain("closed: 01:05+00:00");
     const batch = (await inRecord(files)).get("B-002");
     expect((batch?.closed?.epoch ?? 0) - (batch?.mixed?.epoch ?? 0)).toBe(35 * 60);
   });
@@ -151,9 +166,25 @@ describe("What is read and typed", () => {
     ]);
   });
 
+  it("a pad takes no share beyond the whole, and nothing but warmth below nought", () => {
+    expect(padded("101", "%")).toBeUndefined();
+    expect(padded("0", "g")).toBeUndefined();
+    expect(padded("-3", "g")).toBeUndefined();
+    expect(padded("-3", "°C")).toBe("-3 °C");
+    expect(padded("30", "kgf")).toBe("30 kgf");
+  });
+
   it("a ladder has the instrument's own steps around the last reading, and none below nought", () => {
-    expect(ladder({ value: 20.3, decimals: 1, unit: "°C" }, 0.5, 2)).toEqual(["19.5 °C", "20.0 °C", "20.5 °C", "21.0 °C", "21.5 °C"]);
-    expect(ladder({ value: 0.1, decimals: 1, unit: "g" }, 0.1, 2)[0]).toBe("0.0 g");
+    expect(ladder({ value: 20.3, decimals: 1, unit: "°C" }, 0.5, 2)).toEqual([
+      "19.5 °C",
+      "20.0 °C",
+      "20.5 °C",
+      "21.0 °C",
+      "21.5 °C",
+    ]);
+    expect(ladder({ value: 0.1, decimals: 1, unit: "g" }, 0.1, 2)).toEqual(["0.1 g", "0.2 g", "0.3 g"]);
+    expect(ladder({ value: 99, decimals: 0, unit: "%" }, 1, 2)).toEqual(["97 %", "98 %", "99 %", "100 %"]);
+    expect(ladder({ value: 0, decimals: 1, unit: "°C" }, 0.5, 1)).toEqual(["-0.5 °C", "0.0 °C", "0.5 °C"]);
   });
 
   it("no number of a batch is given twice, whatever page gave it", () => {

@@ -34,11 +34,7 @@ export function Pieces({ cup: at }: { readonly cup: number }): JSX.Element {
   if (other !== undefined)
     return (
       <Screen title={`How many of ${other.lot}?`}>
-        <Pad
-          unit="pieces"
-          onValue={(count) => glue(Number(count), other)}
-          onBack={() => setOther(undefined)}
-        />
+        <Pad unit="pieces" onValue={(count) => glue(Number(count), other)} onBack={() => setOther(undefined)} />
       </Screen>
     );
   return (
