@@ -146,16 +146,21 @@ function fuselageSides(): string {
           ],
           4,
         );
-      plan.outline(
-        [
-          [x - 22, y + top],
-          [x + 22, y + top],
-          [x + 6, y + top + 20],
-          [x - 6, y + top + 20],
-        ],
-        "#e6d3a0",
-        1,
-      );
+      const size = Math.min(1, (low - top) / 60);
+      for (const [edge, way] of [
+        [y + top, 1],
+        [y + low, -1],
+      ] as const)
+        plan.outline(
+          [
+            [x - 20 * size, edge],
+            [Math.min(x + 20 * size, 948), edge],
+            [x + 6, edge + way * 20 * size],
+            [x - 6, edge + way * 20 * size],
+          ],
+          "#e6d3a0",
+          1,
+        );
     });
     plan
       .line(
@@ -322,7 +327,7 @@ function undercarriageBeam(): string {
 
 function engineBearers(): string {
   const plan = new Plan();
-  for (const y of [140, 264]) {
+  for (const y of [120, 252]) {
     plan.outline(
       [
         [90, y],
@@ -342,10 +347,9 @@ function engineBearers(): string {
       );
     plan.outline(
       [
-        [740, y - 24],
-        [830, y - 44],
-        [830, y + 100],
-        [740, y + 70],
+        [735, y + 56],
+        [820, y + 58],
+        [820, y + 104],
       ],
       "#e2cf9b",
       1.6,
@@ -353,20 +357,24 @@ function engineBearers(): string {
     for (const x of [160, 300]) plan.circle(x, y + 22, 8, "#fbf7ec");
   }
   plan
-    .box(830, 80, 24, 330, PLY)
-    .letter("FIREWALL B1", 862, 240, 9)
-    .outline(
+    .box(820, 84, 22, 292, PLY)
+    .letter("FIREWALL B1", 852, 220, 9)
+    .letter("KNEE BLOCK", 640, 194, 9)
+    .letter("LEFT", 40, 132, 11)
+    .letter("RIGHT", 32, 264, 11)
+    .letter("EITHER, FROM ABOVE", 90, 388, 9)
+    .box(90, 408, 730, 40, "#ead5a2");
+  for (const x of [160, 300])
+    plan.line(
       [
-        [90, 440],
-        [820, 440],
-        [820, 484],
-        [90, 470],
+        [x, 402],
+        [x, 454],
       ],
-      "#ead5a2",
-    )
-    .letter("LEFT", 40, 152, 11)
-    .letter("RIGHT", 32, 276, 11);
-  return plan.svg("Engine bearers", "Sheet 32");
+      0.8,
+      "9 3 2 3",
+    );
+  plan.extension(90, 448, 494).extension(820, 448, 494).dimension(90, 820, 488, "700 mm");
+  return plan.svg("Engine bearers, from the side", "Sheet 32");
 }
 
 export const fuselagePlans = { fuselage, fuselageSides, bulkheads, cabinFrame, undercarriageBeam, engineBearers };

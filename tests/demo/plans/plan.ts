@@ -79,6 +79,17 @@ export class Plan {
     return this.letter(text, (x0 + x1) / 2 - text.length * 5, y - 16, 10);
   }
 
+  /** The thin line from an edge of what is drawn down past its dimension. */
+  extension(x: number, from: number, to: number): this {
+    return this.line(
+      [
+        [x, from + 6],
+        [x, to],
+      ],
+      0.6,
+    );
+  }
+
   letter(text: string, x: number, y: number, high = 12): this {
     for (const run of letters(text, high))
       this.line(

@@ -4,6 +4,10 @@ import { arc, type P2 } from "../ink/space.ts";
 const WOOD = "#efdcae";
 const PLY = "#f3e9cd";
 
+/** How far the edges of the wing stand apart from the level of its spar at `x`: from the root to where the bows begin. */
+const leading = (x: number): number => 200 - 35 * (1 - Math.abs(x - 500) / 440);
+const trailing = (x: number): number => 380 + 35 * (1 - Math.abs(x - 500) / 440);
+
 function wing(): string {
   const plan = new Plan();
   plan.outline(
@@ -11,60 +15,65 @@ function wing(): string {
       [60, 200],
       [500, 165],
       [940, 200],
-      ...arc([940, 290], 36, 90, -90, 90, 12),
+      ...arc([940, 290], 36, 90, -90, 90, 24),
       [500, 415],
-      ...arc([60, 290], 36, 90, 90, 270, 12),
+      ...arc([60, 290], 36, 90, 90, 270, 24),
     ],
     PLY,
   );
-  plan.outline(
-    [
-      [50, 250],
-      [500, 246],
-      [950, 250],
-      [950, 266],
-      [500, 272],
-      [50, 266],
-    ],
-    WOOD,
-  );
-  plan.outline(
-    [
-      [60, 352],
-      [940, 352],
-      [940, 362],
-      [60, 362],
-    ],
-    WOOD,
-  );
-  for (let rib = 0; rib < 10; rib += 1) {
+  for (let rib = 0; rib < 10; rib += 1)
     for (const side of [-1, 1]) {
       const x = 500 + side * (34 + rib * 45);
       plan.line(
         [
-          [x, 170 + rib * 3.1],
-          [x, 410 - rib * 2.9],
+          [x, leading(x)],
+          [x, trailing(x)],
         ],
-        rib === 0 ? 3 : 2,
+        rib === 0 ? 3 : 1.6,
       );
     }
-  }
-  plan.box(376, 276, 90, 74, "#e8eef0").letter("TANK", 396, 306, 11);
+  plan
+    .outline(
+      [
+        [50, 250],
+        [500, 246],
+        [950, 250],
+        [950, 266],
+        [500, 272],
+        [50, 266],
+      ],
+      WOOD,
+    )
+    .box(60, 352, 880, 10, WOOD)
+    .box(376, 276, 90, 74, "#e8eef0")
+    .letter("TANK", 396, 306, 11);
+  for (const [from, to] of [
+    [150, 330],
+    [670, 850],
+  ] as const)
+    plan
+      .outline(
+        [
+          [from, 364],
+          [to, 364],
+          [to, trailing(to)],
+          [from, trailing(from)],
+        ],
+        "#fbf7ec",
+      )
+      .letter("AILERON", (from + to) / 2 - 36, 371, 9);
   plan
     .line(
       [
         [500, 120],
-        [500, 460],
+        [500, 440],
       ],
       0.8,
       "14 5 3 5",
     )
-    .dimension(30, 970, 480, "8.2 m");
-  plan
-    .box(150, 364, 180, 28, "#fff")
-    .letter("AILERON", 200, 372, 10)
-    .box(670, 364, 180, 28, "#fff")
-    .letter("AILERON", 720, 372, 10);
+    .extension(50, 272, 486)
+    .extension(950, 272, 486)
+    .dimension(50, 950, 480, "8,200 mm");
   return plan.svg("Wing, plan", "Sheet 9");
 }
 
@@ -168,7 +177,7 @@ function airfoil(x: number, y: number, chord: number, up: number, down: number, 
     x + share * chord,
     y - k * (2.2 * Math.sqrt(share) * (1 - share) + 0.18 * share * (1 - share)),
   ];
-  const shares = Array.from({ length: 25 }, (_, i) => from + ((1 - from) * i) / 24);
+  const shares = Array.from({ length: 41 }, (_, i) => from + (1 - from) * (i / 40) ** 2);
   return [...shares.map((share) => at(share, up)), ...shares.reverse().map((share) => at(share, -down))];
 }
 
@@ -267,7 +276,7 @@ function aileron(): string {
     for (const share of [0.26, 0.74])
       plan.box(x(share) - 18, 118, 36, 30, "#e2cf9b").hatch(x(share) - 18, 118, 36, 30, 6);
   }
-  plan.box(484, 118, 32, 30, "#e2cf9b").hatch(484, 118, 32, 30, 6).letter("HINGE", 478, 98, 9);
+  plan.box(484, 118, 32, 30, "#e2cf9b").hatch(484, 118, 32, 30, 6).letter("HINGE BLOCK", 452, 98, 9);
   plan
     .letter("LEFT", 230, 450, 12)
     .letter("RIGHT", 720, 450, 12)
@@ -307,7 +316,6 @@ function tankBay(): string {
     .box(120, 460, 760, 24, WOOD);
   plan
     .box(190, 160, 620, 260, "#e8eef0", 1.4)
-    .letter("TANK", 470, 282, 16)
     .line(
       [
         [190, 160],
@@ -323,7 +331,18 @@ function tankBay(): string {
       ],
       0.7,
       "8 5",
-    );
+    )
+    .outline(
+      [
+        [456, 270],
+        [544, 270],
+        [544, 310],
+        [456, 310],
+      ],
+      "#e8eef0",
+      0,
+    )
+    .letter("TANK", 470, 282, 16);
   for (const [x, y] of [
     [120, 120],
     [844, 120],
