@@ -9,7 +9,7 @@ import { bench, clamp } from "../shop/tools.ts";
 type On = ReturnType<typeof stage>;
 
 /** A square frame with corner blocks in the plane of u and v; each is the length of one side. */
-function frame(on: On, at: V3, u: V3, v: V3, w: V3, cross: boolean): void {
+export function frame(on: On, at: V3, u: V3, v: V3, w: V3, cross: boolean): void {
   const bar = 0.11;
   if (cross)
     for (const [a, b] of [

@@ -1,4 +1,5 @@
 import type { Scene } from "../ink/paint.ts";
+import { autumnScenes } from "./autumn.ts";
 import { bentScenes } from "./bent.ts";
 import { firstScenes } from "./first.ts";
 import { framesScenes } from "./frames.ts";
@@ -19,5 +20,6 @@ export const scenes: { readonly [name: string]: Scene } = Object.fromEntries(
     ...ribsScenes,
     ...framesScenes,
     ...bentScenes,
+    ...autumnScenes,
   }).map(([name, draw]) => [name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`), draw]),
 );
