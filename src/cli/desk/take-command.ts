@@ -1,5 +1,6 @@
 import { defined } from "../../defined.ts";
 import { givenAt } from "../../desk/take/given.ts";
+import type { Answers, Question } from "../../desk/question.ts";
 import type { Desk, Outcome } from "../../desk/take/outcome.ts";
 import { take } from "../../desk/take/take.ts";
 import { plainly } from "../../problem.ts";
@@ -51,15 +52,20 @@ async function deskOf(content: string, surroundings: Surroundings): Promise<Desk
     today,
     record: read.record,
     files: folder.files,
-    ask: async (questions, given) => {
-      const keys = new Set(questions.map(({ key }) => key));
-      return answersTo(
-        questions,
-        Object.fromEntries(Object.entries(given).filter(([key]) => keys.has(key))),
-        surroundings,
-      );
-    },
+    ask: (questions, given) => asked(questions, given, surroundings),
   };
+}
+
+/** What was taken before stays taken. */
+async function asked(questions: readonly Question[], given: Answers, surroundings: Surroundings): Promise<Answers> {
+  const keys = new Set(questions.map(({ key }) => key));
+  const of = Object.fromEntries(Object.entries(given).filter(([key]) => keys.has(key)));
+  try {
+    return await answersTo(questions, of, surroundings);
+  } catch (error) {
+    if (!(error instanceof WrongUse)) throw error;
+    throw new WrongUse(error.message.replace("Nothing was written.", "Nothing more was written."));
+  }
 }
 
 const BECAME = { taken: "Took", there: "Is there already", left: "Left" } as const;

@@ -70,6 +70,10 @@ describe("Five years of a messy spreadsheet", () => {
     expect(sums).toEqual(new Map(sheet.minutes));
     expect(new Set(table?.lines.map(({ place }) => place.line)).size).toBe(sheet.readable);
     expect(table?.setAside).toBe(sheet.unreadable.length);
+    const site = join(scratch(), "site");
+    await command(["build", record, "--out", site], { now: () => new Date("2022-03-01T12:00:00") });
+    const told = `${sheet.unreadable.length} lines of ${table?.title} are in no sum: set aside`;
+    expect(readFileSync(join(site, "hours.html"), "utf8").replaceAll(/\s+/gu, " ")).toContain(told);
     expect(table?.lines.every(({ span }) => span.from === span.to)).toBe(true);
   });
 
