@@ -8,8 +8,8 @@ import { contentOf, scratchFolders } from "../publish/scratch.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const scratch = scratchFolders();
-/** Unpacked, in bytes. */
-const MOST = 4_500_000;
+/** Unpacked, in bytes; the page at the bench is some 600,000 of them. */
+const MOST = 5_500_000;
 
 interface Packed {
   readonly filename: string;
