@@ -8,6 +8,7 @@ import { dateWords } from "../../src/words/dates.ts";
 import { ended, listed } from "../../src/words/lists.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { toldFinding } from "../../src/words/findings/told.ts";
+import { HistoryLink } from "../archive/history-link.tsx";
 import { Clip } from "../parts/clip.tsx";
 import { Findings } from "../parts/findings.tsx";
 import { To } from "../shell/link.tsx";
@@ -85,6 +86,7 @@ function Head({ page, ...where }: Where & { readonly page: JointPage }): JSX.Ele
         site={site}
         entries={page.batches.flatMap(({ entry, file }) => (entry === undefined ? [] : entriesOf(file.batch)))}
       />
+      <HistoryLink {...where} of={{ kind: "joint", id: joint.id }} />
     </Title>
   );
 }

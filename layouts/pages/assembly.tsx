@@ -7,6 +7,7 @@ import type { Site } from "../../src/editions/shown.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import { hoursWords } from "../../src/words/durations.ts";
 import { counted } from "../../src/words/lists.ts";
+import { HistoryLink } from "../archive/history-link.tsx";
 import { AssemblyMatters } from "./assembly-matters.tsx";
 import { CHART_SCRIPTS, ChartFigure } from "../parts/chart.tsx";
 import { daysPath, ListedHere } from "../day/days.tsx";
@@ -79,6 +80,7 @@ function Opening({ site, from, view }: PartProps): JSX.Element {
         {assembly.body.map((passage) => (
           <Prose site={site} html={site.prose(passage, from)} />
         ))}
+        <HistoryLink site={site} from={from} of={{ kind: "assembly", id: assembly.id }} />
       </div>
       <dl class="facts">
         <dt>Hours</dt>

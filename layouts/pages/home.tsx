@@ -3,7 +3,7 @@ import { amendmentsTo } from "../../src/pages/story/amended.ts";
 import { homeView } from "../../src/pages/story/home.ts";
 import type { HomeView } from "../../src/pages/story/home.ts";
 import { dayEvents } from "../../src/pages/story/day-events.ts";
-import { relative } from "../../src/pages/address.ts";
+import { homeOf, relative } from "../../src/pages/address.ts";
 import { Introduction, Opening, Standing } from "./home-opening.tsx";
 import { pictureOf } from "../../src/pages/story/pictured.ts";
 import type { Site } from "../../src/editions/shown.ts";
@@ -35,7 +35,7 @@ export function HomePage({ site }: { readonly site: Site }): JSX.Element {
   return (
     <Page
       site={site}
-      path={PATH}
+      path={homeOf(site.shown.edition)}
       kind="home"
       title={aircraft.name}
       description={`${aircraft.name}, ${aircraft.type}: the record of its building.`}

@@ -1,7 +1,7 @@
 /** What stands around every page: the name and the ways at its head, the caution at its foot. */
 import type { JSX } from "preact";
 import { renderToString } from "preact-render-to-string";
-import { relative } from "../../src/pages/address.ts";
+import { homeOf, relative } from "../../src/pages/address.ts";
 import type { Edition, Site } from "../../src/editions/shown.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import type { PageKind } from "./page-kind.ts";
@@ -12,8 +12,9 @@ interface FrameProps {
   readonly kind: PageKind;
 }
 
-const NAVIGATION: readonly (readonly [words: string, path: string, kinds: readonly PageKind[]])[] = [
-  ["Home", "index.html", ["home"]],
+type Way = readonly [words: string, path: string, kinds: readonly PageKind[]];
+
+const NAVIGATION: readonly Way[] = [
   ["Entries", "entries.html", ["entries", "entry"]],
   ["Assemblies", "assemblies.html", ["assemblies", "assembly"]],
   ["Hours", "hours.html", ["hours"]],
@@ -24,6 +25,13 @@ const NAVIGATION: readonly (readonly [words: string, path: string, kinds: readon
   ["About", "about.html", ["about"]],
   ["Search", "search.html", ["search"]],
 ];
+
+function waysIn(edition: Edition): readonly Way[] {
+  const home: Way = ["Home", homeOf(edition), ["home"]];
+  return edition === "archive"
+    ? [["Start here", "index.html", ["archive"]], home, ...NAVIGATION]
+    : [home, ...NAVIGATION];
+}
 
 export const EDITION_WORDS: { readonly [edition in Edition]: string } = {
   public: "Public edition",
@@ -45,7 +53,7 @@ const depthOf = (path: string): number => path.split("/").length;
 
 export function Header(props: FrameProps): JSX.Element {
   const { site, path, kind } = props;
-  const place = NAVIGATION.some(([, to]) => to === path) ? path : depthOf(path);
+  const place = waysIn(site.shown.edition).some(([, to]) => to === path) ? path : depthOf(path);
   return (
     <header class="head" dangerouslySetInnerHTML={shared(site, `head ${kind} ${place}`, () => <Ways {...props} />)} />
   );
@@ -56,11 +64,11 @@ function Ways({ site, path, kind }: FrameProps): JSX.Element {
     <>
       <div class="head__inner">
         <p class="head__name">
-          <a href={relative(path, "index.html")}>{site.shown.record.aircraft.name}</a>
+          <a href={relative(path, homeOf(site.shown.edition))}>{site.shown.record.aircraft.name}</a>
         </p>
         <nav class="head__nav" aria-label="Main">
           <ul>
-            {NAVIGATION.map(([words, to, kinds]) => (
+            {waysIn(site.shown.edition).map(([words, to, kinds]) => (
               <li>
                 <a
                   href={relative(path, to)}

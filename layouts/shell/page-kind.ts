@@ -1,5 +1,6 @@
 /** What sort of page it is: marks its place in the navigation and lets styles address it. */
 export type PageKind =
+  | "archive"
   | "home"
   | "entries"
   | "entry"

@@ -4,6 +4,7 @@ import type { PageKind } from "./page-kind.ts";
 const RECORDS = ["evidence", "statistics", "charts"] as const;
 
 const OWN: { readonly [kind in PageKind]: readonly string[] } = {
+  archive: ["about", "evidence", "story", "archive"],
   home: ["story", "home"],
   entries: ["story"],
   entry: ["entry", "gallery"],

@@ -1,3 +1,4 @@
+import { homeOf } from "../../src/pages/address.ts";
 import type { PageFile, Site } from "../../src/editions/shown.ts";
 import { AboutPage } from "../pages/about.tsx";
 import { AssembliesPage } from "../pages/assemblies.tsx";
@@ -16,7 +17,7 @@ import { html } from "./page.tsx";
 export function storyPages(site: Site): PageFile[] {
   const { entries, assemblies } = site.shown.record;
   return [
-    { path: "index.html", make: () => html(<HomePage site={site} />) },
+    { path: homeOf(site.shown.edition), make: () => html(<HomePage site={site} />) },
     ...entriesPages(site),
     { path: "assemblies.html", make: () => html(<AssembliesPage site={site} />) },
     { path: "hours.html", make: () => html(<HoursPage site={site} />) },

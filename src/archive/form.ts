@@ -6,5 +6,5 @@
 /** 2: the line names its form and the version of the rules, and the list of files holds the time stamps of earlier seals. */
 export const SEAL_FORM = 2;
 
-/** 2: `bag-info.txt` names its form and the version of the rules. */
-export const BAG_FORM = 2;
+/** 2: `bag-info.txt` names its form and the version of the rules. 3: `README.txt` lies beside it, and no longer below `data/`. */
+export const BAG_FORM = 3;

@@ -28,7 +28,8 @@ export function editionOf(
   catalogue: Catalogue = ENGLISH,
 ): Shown {
   const say = sayIn(catalogue, record.aircraft.units);
-  if (edition === "archive") return { ...shownOf(edition, record, evidence, []), say, ...sealFor(record, seal) };
+  if (edition === "archive")
+    return { ...shownOf(edition, record, evidence, []), say, ...(seal !== undefined && { seal }) };
   const visibility = visibilityOf(record, edition);
   const redacted = redactedRecord(record, visibility);
   return {
@@ -38,11 +39,12 @@ export function editionOf(
   };
 }
 
-/** The seal, with nothing of entries that the edition does not show. */
+/** The last seal, with nothing of entries that the edition does not show, and none of the seals before it. */
 function sealFor({ entries }: Record, seal: NamedSeal | undefined): { readonly seal?: NamedSeal } {
   if (seal === undefined) return {};
+  const { number, date, digest, since } = seal;
   const shown = new Set(entries.map(({ id }) => id));
-  return { seal: { ...seal, since: new Map([...seal.since].filter(([id]) => shown.has(id))) } };
+  return { seal: { number, date, digest, since: new Map([...since].filter(([id]) => shown.has(id))) } };
 }
 
 function shownOf(

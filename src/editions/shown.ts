@@ -42,6 +42,22 @@ export interface NamedSeal {
    * with withheld passages it tells no more than the last seal's date does: that its file was changed, as any file may be.
    */
   readonly since: ReadonlyMap<string, SealedSince>;
+  /** Every seal from the first, in the archive edition alone. */
+  readonly all?: readonly ListedSeal[];
+}
+
+/** A seal as an archive lists it. */
+export interface ListedSeal {
+  readonly number: number;
+  readonly date: Day;
+  /** SHA-256 of `seals.txt` up to and with its line. */
+  readonly digest: string;
+  /** The list of files, such as `seals/2026-11-20.sha256`, and its SHA-256. */
+  readonly manifest: string;
+  readonly record: string;
+  readonly isSigned: boolean;
+  /** Whether it has a time stamp, and the authority's certificates beside it. */
+  readonly stamp?: "with certificates" | "alone";
 }
 
 export interface SealedSince {
@@ -86,6 +102,8 @@ export interface Site {
    * `entry/2025-03-08-caps.html`).
    */
   readonly prose: (passage: Prose, from: string, part?: "first paragraph") => string;
+  /** Of the program that makes it. */
+  readonly version?: string;
 }
 
 /** One file of the site, made when it is asked for. `path` is from the site's root, such as `batch/B-014.html`. */

@@ -1,4 +1,4 @@
-import type { Kind, Ref } from "../facts/types.ts";
+import type { Audience, Kind, Ref } from "../facts/types.ts";
 
 const FOLDERS: Partial<{ readonly [kind in Kind]: string }> = {
   entry: "entry",
@@ -41,6 +41,9 @@ export function addressOf(ref: Ref): string | undefined {
   const list = LISTS[ref.kind];
   return list === undefined ? undefined : `${list}#${anchor(ref.kind, ref.id)}`;
 }
+
+/** Where the chronicle begins: an archive begins with what it is and how to check it. */
+export const homeOf = (edition: Audience): string => (edition === "archive" ? "home.html" : "index.html");
 
 /** A link from one page to another, relative, so that the site works from a disk and from any folder of a server. */
 export function relative(from: string, to: string): string {

@@ -1,5 +1,6 @@
-import { copyFile, mkdir } from "node:fs/promises";
+import { copyFile, mkdir, readFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
+import { defined } from "../defined.ts";
 import { pagesOf } from "../../layouts/shell/site.tsx";
 import { ledgersOf } from "../pages/ledgers/ledgers.ts";
 import type { PageFile, Shown, Site } from "../editions/shown.ts";
@@ -30,11 +31,11 @@ export interface Layout {
   readonly files: number;
 }
 
-/** Lays out one edition; of `ready` only what the edition shows is used. */
-export function layOut(shown: Shown, ready: Usable): Layout {
+/** Lays out one edition; of `ready` only what the edition shows is used. `version` is the program’s. */
+export function layOut(shown: Shown, ready: Usable, version?: string): Layout {
   const used = usedBy(shown, ready);
   const pages = [
-    ...pagesOf(siteOf(shown, used)),
+    ...pagesOf(siteOf(shown, used, version)),
     ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text })),
   ];
   const placings = new Map(
@@ -45,7 +46,7 @@ export function layOut(shown: Shown, ready: Usable): Layout {
 
 /** Writes one edition into an empty folder. `program` is where the program is installed. */
 export async function publish(shown: Shown, ready: Usable, program: string, folder: string): Promise<Published> {
-  const { pages, placings, files } = layOut(shown, ready);
+  const { pages, placings, files } = layOut(shown, ready, await versionOf(program));
   await writePages(pages, folder);
   await writeAssets(program, folder);
   await place([...placings.values()], folder);
@@ -66,7 +67,11 @@ function usedBy(
   return used;
 }
 
-function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready: Ready }>): Site {
+function siteOf(
+  shown: Shown,
+  used: ReadonlyMap<string, { file: FilePath; ready: Ready }>,
+  version: string | undefined,
+): Site {
   const all = [...used.values()];
   const pictures = new Map(
     all.flatMap(({ file, ready: { picture } }) => (picture === undefined ? [] : [[file, picture] as const])),
@@ -77,9 +82,15 @@ function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready:
   const clips = new Map(
     all.flatMap(({ file, ready: { clip } }) => (clip === undefined ? [] : [[file, clip] as const])),
   );
-  const site: Site = { shown, pictures, clips, files, prose: (...asked) => prose(...asked) };
+  const site: Site = defined({ shown, pictures, clips, files, prose: (...asked: Asked) => prose(...asked), version });
   const prose = proseOf(site);
   return site;
+}
+
+type Asked = Parameters<Site["prose"]>;
+
+async function versionOf(program: string): Promise<string> {
+  return (JSON.parse(await readFile(join(program, "package.json"), "utf8")) as { version: string }).version;
 }
 
 /** Puts files into a site's folder. */

@@ -32,6 +32,7 @@ describe("scarfline bag", () => {
     expect(await found(path)).toEqual([]);
     expect(contentOf(join(path, "data/record"))).toEqual(contentOf(join(folder, "content")));
     expect(readdirSync(path).sort()).toEqual([
+      "README.txt",
       "bag-info.txt",
       "bagit.txt",
       "data",
@@ -41,7 +42,6 @@ describe("scarfline bag", () => {
       "tagmanifest-sha512.txt",
     ]);
     expect(readdirSync(join(path, "data")).sort()).toEqual([
-      "README.txt",
       "ledgers",
       "record",
       "record.sha256",
@@ -51,7 +51,7 @@ describe("scarfline bag", () => {
     const payload = contentOf(join(path, "data"));
     const bytes = [...payload.values()].reduce((sum, text) => sum + text.length, 0);
     expect(readFileSync(join(path, "bag-info.txt"), "utf8")).toBe(
-      `External-Description: Record of the building of Stub, up to 2021-03-09\nInternal-Sender-Description: Begin with data/README.txt: it says what is here, how to read it and how to check it\nExternal-Identifier: stub-2021-03-09\nBagging-Date: 2021-03-09\nPayload-Oxum: ${bytes}.${payload.size}\nBag-Software-Agent: Scarfline 0.1.0\nScarfline-Form-Version: 2\nScarfline-Rules-Version: 2\n`,
+      `External-Description: Record of the building of Stub, up to 2021-03-09\nInternal-Sender-Description: Begin with README.txt: it says what is here, how to read it and how to check it\nExternal-Identifier: stub-2021-03-09\nBagging-Date: 2021-03-09\nPayload-Oxum: ${bytes}.${payload.size}\nBag-Software-Agent: Scarfline 0.1.0\nScarfline-Form-Version: 3\nScarfline-Rules-Version: 2\n`,
     );
     expect(readFileSync(join(path, "bagit.txt"), "utf8")).toBe(
       "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n",

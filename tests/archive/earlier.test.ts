@@ -4,11 +4,30 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { command } from "../cli/command.ts";
 import { scratchFolders } from "../publish/scratch.ts";
-import { bagged, found, recordIn } from "./make.ts";
+import { bagged, found, recordIn, tool } from "./make.ts";
 
 const scratch = scratchFolders();
 const FORM_1 = new URL("earlier/form-1.tar.gz", import.meta.url).pathname;
 const sealOn = (content: string, date: string) => command(["seal", "--content", content, "--date", date]);
+
+it("A bag of the second form, whose README lies in its payload, is whole, and is not without a tag file or with one more", async () => {
+  const FORM_2 = new URL("earlier/form-2.tar.gz", import.meta.url).pathname;
+  expect(await found(FORM_2)).toEqual([]);
+  const folder = scratch();
+  expect(tool("tar", ["xzf", FORM_2, "-C", folder], folder).code).toBe(0);
+  const bag = join(folder, readdirSync(folder)[0] ?? "");
+  writeFileSync(join(bag, "README.txt"), "Begin elsewhere\n");
+  expect(await found(bag)).toContain("fault README.txt: unexpected: no bag that this program writes has it");
+});
+
+it("A bag of this form is not whole without its README", async () => {
+  const folder = scratch();
+  cpSync(await bagged(folder), join(folder, "bag"), { recursive: true });
+  rmSync(join(folder, "bag/README.txt"));
+  expect(await found(join(folder, "bag"))).toContain(
+    "fault README.txt: missing: every bag that this program writes has it",
+  );
+});
 
 /** Its record, brought back. */
 async function restored(): Promise<string> {
@@ -48,7 +67,7 @@ describe("A bag of the first form", () => {
     cpSync(await bagged(folder), join(folder, "bag"), { recursive: true });
     const info = join(folder, "bag/bag-info.txt");
     const text = readFileSync(info, "utf8");
-    expect(text).toContain("\nScarfline-Form-Version: 2\nScarfline-Rules-Version: 2\n");
+    expect(text).toContain("\nScarfline-Form-Version: 3\nScarfline-Rules-Version: 2\n");
     for (const name of readdirSync(join(folder, "bag")).filter((each) => each.startsWith("tagmanifest")))
       rmSync(join(folder, "bag", name));
     writeFileSync(info, text.replace(/Scarfline-Form-Version.*\n/, ""));

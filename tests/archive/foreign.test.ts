@@ -53,10 +53,10 @@ describe("A bag of ours, to another author's validator", () => {
   it("is valid, and is not with a byte changed, a file gone or a file added", async () => {
     const path = await bagged(scratch());
     expect(await saidByOthers(path)).toBeUndefined();
-    const readme = readFileSync(join(path, "data/README.txt"));
-    appendFileSync(join(path, "data/README.txt"), " ");
+    const rules = readFileSync(join(path, "data/rules.json"));
+    appendFileSync(join(path, "data/rules.json"), " ");
     expect(await saidByOthers(path)).toContain("no verification errors");
-    writeFileSync(join(path, "data/README.txt"), readme);
+    writeFileSync(join(path, "data/rules.json"), rules);
     writeFileSync(join(path, "data/added.txt"), "");
     expect(await saidByOthers(path)).toContain("entries match file count");
     rmSync(join(path, "data/added.txt"));

@@ -19,17 +19,17 @@ export function sizeOf(text: string): number | undefined {
   return number === undefined || factor === undefined ? undefined : Math.floor(Number(number) * factor);
 }
 
-/** Tag files but for the lines of manifests, and the end of a zip or tar. */
+/** Tag files but for the lines of manifests and the README, and the end of a zip or tar. */
 const FRAME = 12_288;
 
 /**
  * Shares out the payload, in its order, to bags that each fit into `most` bytes with their manifests, serialised or
  * not.
- * `always` is in every bag, so that each can be understood by itself.
+ * `always` is in the payload of every bag, so that each can be checked by itself; `beside` lies beside that of each.
  * @throws ArchiveRefused where a file alone is larger
  */
-export function partsOf(pieces: readonly Piece[], always: readonly Piece[], most: number): Piece[][] {
-  const frame = FRAME + always.reduce((sum, piece) => sum + weightOf(piece), 0);
+export function partsOf(pieces: readonly Piece[], always: readonly Piece[], beside: Piece, most: number): Piece[][] {
+  const frame = FRAME + [...always, beside].reduce((sum, piece) => sum + weightOf(piece), 0);
   const parts: Piece[][] = [];
   let room = 0;
   for (const piece of pieces) {

@@ -29,10 +29,7 @@ export function infoText(info: BagInfo): string {
   const parted = info.of > 1;
   const fields: readonly (readonly [string, string])[] = [
     ["External-Description", `Record of the building of ${info.aircraft}, up to ${info.day}`],
-    [
-      "Internal-Sender-Description",
-      "Begin with data/README.txt: it says what is here, how to read it and how to check it",
-    ],
+    ["Internal-Sender-Description", "Begin with README.txt: it says what is here, how to read it and how to check it"],
     ["External-Identifier", info.group],
     ["Bagging-Date", info.baggingDate],
     ["Payload-Oxum", `${info.bytes}.${info.files}`],

@@ -4,7 +4,7 @@ import { basename, dirname, join, resolve, sep } from "node:path";
 import type { Evidence } from "../../evidence/types.ts";
 import { editionOf } from "../../editions/edition.ts";
 import { ledgersOf } from "../../pages/ledgers/ledgers.ts";
-import type { NamedSeal } from "../../editions/shown.ts";
+import type { NamedSeal, Shown } from "../../editions/shown.ts";
 import type { ReadyFiles } from "../../publish/pictures/ready.ts";
 import { publish } from "../../publish/publish.ts";
 import type { Record } from "../../facts/types.ts";
@@ -17,7 +17,8 @@ import { folderPieces, type Piece, recordPieces, recordState, textPiece } from "
 import { sameTree } from "./same.ts";
 import { type Serialisation, serialise } from "./serialise.ts";
 import { type BagInfo, DECLARATION, infoText, MANIFEST_ALGORITHMS, manifestText } from "./tags.ts";
-import { readmeText, rulesText } from "./texts.ts";
+import { README, readmeText } from "./readme.ts";
+import { rulesText } from "./texts.ts";
 import { bytesIn, isOfRecord, Work } from "./work.ts";
 import { madeFolder } from "../../publish/output/made.ts";
 
@@ -92,16 +93,15 @@ async function make(
   name: string,
   progress: (done: number, of: number) => void,
 ): Promise<{ parts: number; files: number; bytes: number; whole: string }> {
-  const pieces = await gather(request, record, evidence, ready, join(folder, "site"));
+  const shown = editionOf(record, evidence, "archive", request.seal);
+  const pieces = await gather(request, shown, ready, join(folder, "site"));
+  const readme = readmeText(shown, request.version);
   const work = new Work(pieces, request.serialise !== undefined, progress);
-  const always = [
-    textPiece("README.txt", readmeText(record, request.version)),
-    textPiece("record.sha256", await recordManifest(pieces, work.passed)),
-  ];
+  const always = [textPiece("record.sha256", await recordManifest(pieces, work.passed))];
   const parts =
     request.split === undefined
       ? [[...pieces, ...always].sort((a, b) => (a.path < b.path ? -1 : 1))]
-      : partsOf(pieces, always, request.split);
+      : partsOf(pieces, always, textPiece(README, readme), request.split);
   const bags = join(folder, "bags");
   for (const [index, part] of parts.entries()) {
     const bag = parts.length === 1 ? name : `${name}-${index + 1}-of-${parts.length}`;
@@ -116,7 +116,7 @@ async function make(
       bytes: bytesIn(part),
       files: part.length,
     };
-    const paths = await writeOne(join(bags, bag), part, info, work.passed);
+    const paths = await writeOne(join(bags, bag), part, info, readme, work.passed);
     if (request.serialise !== undefined) {
       await serialise(bags, bag, paths, request.serialise, join(bags, `${bag}.${request.serialise}`), work.passed);
       await rm(join(bags, bag), { recursive: true });
@@ -132,13 +132,11 @@ async function make(
 }
 
 async function gather(
-  { content, program, version, seal }: BagRequest,
-  record: Record,
-  evidence: Evidence,
+  { content, program, version }: BagRequest,
+  shown: Shown,
   ready: ReadyFiles,
   site: string,
 ): Promise<Piece[]> {
-  const shown = editionOf(record, evidence, "archive", seal);
   await mkdir(site, { recursive: true });
   await publish(shown, ready, program, site);
   const ledgers = ledgersOf(shown).map(({ path, text }) => textPiece(`ledgers/${basename(path)}`, text));
@@ -170,6 +168,7 @@ async function writeOne(
   bag: string,
   pieces: readonly Piece[],
   info: BagInfo,
+  readme: string,
   passed: (bytes: number) => void,
 ): Promise<string[]> {
   const payload = new Map<string, ReadonlyMap<string, string>>();
@@ -177,6 +176,7 @@ async function writeOne(
     payload.set(`data/${path}`, await put(join(bag, "data", path), chunksOf(from), passed));
   }
   const tags = new Map<string, string>([
+    [README, readme],
     ["bag-info.txt", infoText(info)],
     ["bagit.txt", DECLARATION],
     ...MANIFEST_ALGORITHMS.map((name) => [`manifest-${name}.txt`, manifestText(payload, name)] as const),

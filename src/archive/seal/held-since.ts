@@ -1,9 +1,11 @@
 import { join } from "node:path";
-import type { NamedSeal, SealedSince } from "../../editions/shown.ts";
+import { defined } from "../../defined.ts";
+import type { ListedSeal, NamedSeal, SealedSince } from "../../editions/shown.ts";
 import type { Entry } from "../../facts/types.ts";
 import { bytesOf, digestsOf } from "../digest.ts";
 import { Findings } from "../finding.ts";
-import { type Chain, chainDigest, readChain } from "./chain.ts";
+import { type Chain, chainDigest, fileBeside, readChain } from "./chain.ts";
+import { sealFiles } from "./left-over.ts";
 import { sealedDigests } from "./verify-record.ts";
 
 /** The last seal as pages name it; undefined where none is set. */
@@ -17,7 +19,18 @@ export async function lastSeal(
   if (findings.faults > 0) return "broken";
   if (last === undefined) return undefined;
   const since = await heldSince(content, chain, entries);
-  return { number: chain.seals.length, date: last.date, digest: chainDigest(last.upTo), since };
+  const all = await listedSeals(content, chain);
+  return { number: chain.seals.length, date: last.date, digest: chainDigest(last.upTo), since, all };
+}
+
+async function listedSeals(content: string, { seals }: Chain): Promise<ListedSeal[]> {
+  const there = new Set(await sealFiles(content));
+  return seals.map(({ date, manifest, record, upTo }, index) => {
+    const has = (kind: Parameters<typeof fileBeside>[1]): boolean => there.has(fileBeside(manifest, kind));
+    const stamp = has("reply") ? (has("authority") ? "with certificates" : "alone") : undefined;
+    const digest = chainDigest(upTo);
+    return defined({ number: index + 1, date, digest, manifest, record, isSigned: has("signature"), stamp });
+  });
 }
 
 /**

@@ -2,12 +2,16 @@
 import { EARLIER_WORDS, RULES_VERSION } from "../../evidence/version.ts";
 import { FORM_LABEL, MANIFEST_ALGORITHMS, RULES_LABEL } from "../bag/tags.ts";
 import type { Tellings } from "../finding.ts";
+import { README } from "../bag/readme.ts";
 import { BAG_FORM } from "../form.ts";
 import type { Member } from "../source/source.ts";
 import { type Info, INFO, infoOf } from "./info.ts";
 
 /** The list of the whole record, which each part of a bag of ours holds. */
 export const RECORD_LIST = "data/record.sha256";
+
+/** What lies beside the payload, by the form of the bag. */
+const tagsOf = (form: number): readonly string[] => (form < 3 ? TAGS : [...TAGS, README]);
 
 const TAGS = [
   "bagit.txt",
@@ -59,11 +63,19 @@ function versionIn(info: Info, label: string, findings: Tellings): number | unde
 /** Other people's bags may lack tag manifests, or have more tag files; none of ours does. */
 export function tellLackingOfOurs(members: readonly Member[], info: Info, findings: Tellings): void {
   const here = new Set(members.map(({ path }) => path));
-  for (const path of TAGS)
+  const tags = tagsOf(formOf(members, info));
+  for (const path of tags)
     if (!here.has(path)) findings.fault("missing", path, "missing: every bag that this program writes has it");
   for (const path of here)
-    if (!path.startsWith("data/") && !TAGS.includes(path))
+    if (!path.startsWith("data/") && !tags.includes(path))
       findings.fault("unexpected", path, "unexpected: no bag that this program writes has it");
   if (here.has(INFO) && infoOf(info, "Payload-Oxum") === undefined)
     findings.fault("missing", INFO, "Payload-Oxum is missing: every bag that this program writes has it");
+}
+
+/** As it says; one that lost that line is of the last form before the README moved if it has one in its payload. */
+function formOf(members: readonly Member[], info: Info): number {
+  const said = infoOf(info, FORM_LABEL);
+  if (said !== undefined && /^[1-9]\d{0,2}$/.test(said)) return Number(said);
+  return members.some(({ path }) => path === `data/${README}`) ? 2 : BAG_FORM;
 }

@@ -36,7 +36,7 @@ export interface Column<T> extends ColumnTold {
 type Of<T, C> = (thing: T, shown: Shown) => C | undefined;
 
 /** Units by the ending of a column's name, the longer first. */
-const ENDINGS: readonly (readonly [ending: string, unit: string, says: string])[] = [
+export const ENDINGS: readonly (readonly [ending: string, unit: string, says: string])[] = [
   ["_kg_m", "kg m", "kilogram metres"],
   ["_epoch_s", "s", "seconds since the beginning of 1970, UTC"],
   ["_share", "1", "1 is 100 %"],

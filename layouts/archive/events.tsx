@@ -1,0 +1,90 @@
+import type { JSX } from "preact";
+import { anchor } from "../../src/pages/address.ts";
+import { type DatedEvent, eventsOf, recalledJoints } from "../../src/pages/archive/events.ts";
+import { PAGES } from "../../src/pages/archive/guide.ts";
+import type { Site } from "../../src/editions/shown.ts";
+import { dateWords } from "../../src/words/dates.ts";
+import { DayCell, Id, ListTable, None, Section, Title } from "../evidence/parts.tsx";
+import { LIST_SCRIPTS } from "../evidence/lists.tsx";
+import { Mark } from "../parts/mark.tsx";
+import { To } from "../shell/link.tsx";
+import { Page } from "../shell/page.tsx";
+import { StartPlace } from "./place.tsx";
+
+const PATH = PAGES.events;
+
+export function EventsPage({ site }: { readonly site: Site }): JSX.Element {
+  const events = eventsOf(site.shown);
+  return (
+    <Page
+      site={site}
+      path={PATH}
+      kind="archive"
+      title="Index of events"
+      description="Recalls, rework, rejections, departures, sign-offs, amendments, the first flight and seals, by date."
+      scripts={LIST_SCRIPTS}
+    >
+      <Title place={<StartPlace from={PATH} />} title="Index of events">
+        <p class="title__lead">
+          Recalls, rework, rejections, departures, sign-offs, amendments, the first flight and seals, by date.
+        </p>
+      </Title>
+      <Recalls site={site} />
+      <Section id="all" title="All of it">
+        {events.length === 0 ? <None>Nothing of the kind is noted.</None> : <Events site={site} events={events} />}
+      </Section>
+    </Page>
+  );
+}
+
+function Events({ site, events }: { readonly site: Site; readonly events: readonly DatedEvent[] }): JSX.Element {
+  return (
+    <ListTable list caption="Events, the oldest first" heads={["Day", "What", "It says", "More"]}>
+      {events.map(({ day, kind, says, about }) => (
+        <tr>
+          <DayCell day={day} />
+          <td>{kind}</td>
+          <td>{says}</td>
+          <td>{about === undefined ? "" : <To site={site} from={PATH} to={about} class="id" />}</td>
+        </tr>
+      ))}
+    </ListTable>
+  );
+}
+
+/** Each recalled lot, with every joint that held it and how that stands now. */
+function Recalls({ site }: { readonly site: Site }): JSX.Element {
+  const recalls = recalledJoints(site.shown);
+  return (
+    <Section id="recalls" title="Recalls, and what became of each joint">
+      {recalls.length === 0 ? <None>No lot was recalled.</None> : null}
+      {recalls.map(({ lot, recall, joints }) => (
+        <section id={anchor("lot", lot)}>
+          <h3>
+            Lot <Id site={site} from={PATH} kind="lot" id={lot} />, {dateWords(recall.day)}
+          </h3>
+          <p class="measure">{recall.why}</p>
+          {joints.length === 0 ? <None>It went into no joint.</None> : null}
+          {joints.length === 0 ? null : (
+            <ListTable
+              caption={`Joints that hold or held lot ${lot}`}
+              heads={["Joint", "State now", "What became of it"]}
+            >
+              {joints.map(({ file, became }) => (
+                <tr>
+                  <th scope="row">
+                    <Id site={site} from={PATH} kind="joint" id={file.joint.id} /> {file.joint.title}
+                  </th>
+                  <td>
+                    <Mark of={file.state} />
+                  </td>
+                  <td>{became}</td>
+                </tr>
+              ))}
+            </ListTable>
+          )}
+        </section>
+      ))}
+    </Section>
+  );
+}

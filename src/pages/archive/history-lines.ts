@@ -1,0 +1,153 @@
+/** What one entry brought to the parts of an aircraft, in lines. */
+import type { Entry, Ref } from "../../facts/types.ts";
+import type { Shown } from "../../editions/shown.ts";
+import { counted, ended, listed } from "../../words/lists.ts";
+import { inUnits, quantityWords } from "../../words/quantities.ts";
+import { acceptedWords, drawingWords, NOT_GIVEN } from "../evidence/evidence-lists.ts";
+import type { Marked } from "../evidence/marked.ts";
+import { stageWords } from "../evidence/verdict-words.ts";
+import { dayEvents, type Happening } from "../story/day-events.ts";
+
+export interface HistoryLine {
+  readonly what: string;
+  readonly about?: Ref;
+  readonly mark?: Marked;
+  /** The word beside the mark. */
+  readonly word?: string;
+  readonly says: string;
+  /** Joints that it concerns. */
+  readonly joints: readonly string[];
+  /** Whether hands were on those joints. */
+  readonly isWork: boolean;
+}
+
+/** Reckoned once for each entry: every assembly around it tells of it, and its joints. */
+export function linesOf(shown: Shown, entry: Entry): readonly HistoryLine[] {
+  const known = shown.memo.once(shown, byEntry);
+  const lines = known.get(entry.id) ?? made(shown, entry);
+  known.set(entry.id, lines);
+  return lines;
+}
+
+const byEntry = (): Map<string, readonly HistoryLine[]> => new Map();
+
+function made(shown: Shown, entry: Entry): HistoryLine[] {
+  return [
+    ...sawn(entry),
+    ...measured(shown, entry),
+    ...dayEvents(entry, shown).map((happening) => happened(shown, entry, happening)),
+    ...stages(entry),
+    ...heated(entry),
+    ...fitted(entry),
+    ...weighed(shown, entry),
+    ...amended(shown, entry),
+  ];
+}
+
+function happened(shown: Shown, entry: Entry, { row, mark, word, what, about }: Happening): HistoryLine {
+  return {
+    what,
+    about,
+    mark,
+    word,
+    says: saysOf(shown, entry, row, about),
+    joints: jointsOf(shown, about),
+    isWork: row === "Batches" || (row === "Taken out" && about.kind === "joint"),
+  };
+}
+
+/** Joints that a thing is in, was in, or asks for. */
+function jointsOf({ evidence }: Shown, { kind, id }: Ref): readonly string[] {
+  if (kind === "joint") return [id];
+  if (kind === "batch") return evidence.batches.get(id)?.batch.joints ?? [];
+  if (kind === "piece") return evidence.batches.get(evidence.pieces.get(id)?.piece.batch ?? "")?.batch.joints ?? [];
+  if (kind === "hold point") return evidence.holdPoints.get(id)?.joints ?? [];
+  if (kind !== "lot") return [];
+  const lot = evidence.lots.get(id);
+  return lot === undefined ? [] : [...lot.joints, ...lot.formerJoints];
+}
+
+function saysOf(shown: Shown, entry: Entry, row: Happening["row"], { kind, id }: Ref): string {
+  const { evidence, nameOf } = shown;
+  if (row === "Batches") return joined(entry.batches.find((batch) => batch.id === id)?.joints ?? []);
+  if (kind === "lot") return entry.recalls.find(({ lot }) => lot === id)?.why ?? "";
+  if (kind === "joint") return entry.reworks.find(({ joints }) => joints.includes(id))?.why ?? "";
+  if (row === "Taken out") return entry.rejections.find(({ batch }) => batch === id)?.why ?? "";
+  if (kind === "open item") return evidence.openItems.get(id)?.what ?? "";
+  if (kind === "departure") {
+    const departure = evidence.departures.get(id);
+    return departure === undefined ? "" : `${ended(departure.what)} It is ${acceptedWords(shown, departure)}`;
+  }
+  const look = kind === "hold point" ? entry.inspections.find(({ holdPoint }) => holdPoint === id) : undefined;
+  return look === undefined
+    ? ""
+    : listed([nameOf(look.by), ...[look.reference, look.remarks].flatMap((one) => one ?? [])]);
+}
+
+const joined = (joints: readonly string[]): string => (joints.length === 0 ? "" : `in ${listed(joints)}`);
+
+const plain = (what: string, says: string, joints: readonly string[] = [], about?: Ref): HistoryLine => ({
+  what,
+  says,
+  joints,
+  isWork: false,
+  ...(about !== undefined && { about }),
+});
+
+function sawn({ cuts }: Entry): HistoryLine[] {
+  return cuts.map(({ lot, amount }) => plain(`Cut from lot ${lot}`, amount.typed, [], { kind: "lot", id: lot }));
+}
+
+function measured(shown: Shown, { measurements }: Entry): HistoryLine[] {
+  const { units } = shown.record.aircraft;
+  return measurements.map((one) => {
+    const drawing = drawingWords(shown, one);
+    const found = quantityWords(one.found, units);
+    const says = drawing === NOT_GIVEN ? found : `${found}, drawing ${drawing}`;
+    return plain(one.what, says, one.joint === undefined ? [] : [one.joint]);
+  });
+}
+
+function stages({ stages: all }: Entry): HistoryLine[] {
+  return all.map((stage) =>
+    plain(
+      `Joint ${stage.joint}`,
+      `${stageWords(stage)}${stage.complete === true ? ", and with it complete" : ""}`,
+      [stage.joint],
+      { kind: "joint", id: stage.joint },
+    ),
+  );
+}
+
+function heated({ postCures }: Entry): HistoryLine[] {
+  return postCures.map(({ joints, temperature, from, to }) =>
+    plain(`Heated ${listed(joints)}`, `${temperature.typed}, ${from.typed} to ${to.typed}`, joints),
+  );
+}
+
+function fitted({ fitted: all }: Entry): HistoryLine[] {
+  return all.map(({ where, lot, serial, count }) =>
+    plain(
+      `Fitted ${where}`,
+      `${counted(count, "part")} of lot ${lot}${serial === undefined ? "" : `, serial number ${serial}`}`,
+      [],
+      { kind: "lot", id: lot },
+    ),
+  );
+}
+
+function weighed({ record: { aircraft } }: Shown, { weighed: all }: Entry): HistoryLine[] {
+  return all.map(({ part, mass }) => plain(`Weighed ${part}`, quantityWords(mass, aircraft.units, inUnits)));
+}
+
+/** Of each amendment the things that it changes. */
+function amended(shown: Shown, { amendments }: Entry): HistoryLine[] {
+  return amendments.map(({ entry, why, changes }) => ({
+    ...plain(
+      "Amended an earlier entry",
+      why,
+      changes.flatMap(({ about }) => jointsOf(shown, about)),
+      { kind: "entry", id: entry },
+    ),
+  }));
+}
