@@ -3,9 +3,8 @@ import { anchor } from "../../src/pages/address.ts";
 import { type DatedEvent, eventsOf, recalledJoints } from "../../src/pages/archive/events.ts";
 import { PAGES } from "../../src/pages/archive/guide.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { dateWords } from "../../src/words/dates.ts";
-import { DayCell, Id, ListTable, None, Section, Title } from "../evidence/parts.tsx";
-import { LIST_SCRIPTS } from "../evidence/lists.tsx";
+import { dateShort, dateWords } from "../../src/words/dates.ts";
+import { Id, None, Section, Title } from "../evidence/parts.tsx";
 import { Mark } from "../parts/mark.tsx";
 import { To } from "../shell/link.tsx";
 import { Page } from "../shell/page.tsx";
@@ -22,7 +21,6 @@ export function EventsPage({ site }: { readonly site: Site }): JSX.Element {
       kind="archive"
       title="Index of events"
       description="Recalls, rework, rejections, departures, sign-offs, amendments, the first flight and seals, by date."
-      scripts={LIST_SCRIPTS}
     >
       <Title place={<StartPlace from={PATH} />} title="Index of events">
         <p class="title__lead">
@@ -39,16 +37,21 @@ export function EventsPage({ site }: { readonly site: Site }): JSX.Element {
 
 function Events({ site, events }: { readonly site: Site; readonly events: readonly DatedEvent[] }): JSX.Element {
   return (
-    <ListTable list caption="Events, the oldest first" heads={["Day", "What", "It says", "More"]}>
+    <ol class="history bare">
       {events.map(({ day, kind, says, about }) => (
-        <tr>
-          <DayCell day={day} />
-          <td>{kind}</td>
-          <td>{says}</td>
-          <td>{about === undefined ? "" : <To site={site} from={PATH} to={about} class="id" />}</td>
-        </tr>
+        <li class="history__day">
+          <p class="history__date">
+            <time dateTime={day}>{dateShort(day)}</time>
+          </p>
+          <p class="history__told">
+            <span>
+              <strong>{kind}.</strong> {says}{" "}
+              {about === undefined ? null : <To site={site} from={PATH} to={about} class="id" />}
+            </span>
+          </p>
+        </li>
       ))}
-    </ListTable>
+    </ol>
   );
 }
 
@@ -66,22 +69,14 @@ function Recalls({ site }: { readonly site: Site }): JSX.Element {
           <p class="measure">{recall.why}</p>
           {joints.length === 0 ? <None>It went into no joint.</None> : null}
           {joints.length === 0 ? null : (
-            <ListTable
-              caption={`Joints that hold or held lot ${lot}`}
-              heads={["Joint", "State now", "What became of it"]}
-            >
+            <ul class="lines bare">
               {joints.map(({ file, became }) => (
-                <tr>
-                  <th scope="row">
-                    <Id site={site} from={PATH} kind="joint" id={file.joint.id} /> {file.joint.title}
-                  </th>
-                  <td>
-                    <Mark of={file.state} />
-                  </td>
-                  <td>{became}</td>
-                </tr>
+                <li>
+                  <Id site={site} from={PATH} kind="joint" id={file.joint.id} />, {file.joint.title}:{" "}
+                  <Mark of={file.state} />. {became}
+                </li>
               ))}
-            </ListTable>
+            </ul>
           )}
         </section>
       ))}
