@@ -33,7 +33,14 @@ export async function restore(
 ): Promise<Restored | undefined> {
   await refuseFull(folder);
   const { bags } = await verifyBags(bagsFound, findings, progress);
-  if (findings.faults > 0) return undefined;
+  return findings.faults > 0 ? undefined : bringBackRecord(bags, folder);
+}
+
+/**
+ * The same of bags that were verified and found without faults.
+ * @throws ArchiveRefused where they hold no record, or changed since
+ */
+export async function bringBackRecord(bags: readonly BagAt[], folder: string): Promise<Restored> {
   if (!bags.some(({ members }) => members.some(({ path }) => path === `${RECORD}aircraft.md`)))
     throw new ArchiveRefused(`There is no record in it: no ${RECORD}aircraft.md.`);
   madeFolder(dirname(folder));

@@ -68,6 +68,10 @@ function addVerify(program: Command, surroundings: Surroundings, exit: (code: nu
       ).argParser(digest),
     )
     .option("--authority <file>", "check time stamps of seals against these certificates of an authority (PEM)")
+    .option(
+      "--judged-anew",
+      "of an archive that is whole: reckon its record once more by the rules of this program, and tell each verdict that differs from the published one",
+    )
     .option("--json", "print what is found as JSON")
     .addHelpText(
       "after",
@@ -76,7 +80,7 @@ The list of seals shows by itself when a line in it was altered, put in or taken
 end or written anew with all its manifests. A digest that is known from elsewhere shows that too: the appendix and the
 page "About this record" of every edition name that of the last seal. Its first 16 digits are enough.
 
-Examples:\n  scarfline verify\n  scarfline verify ~/build-record --signers signers.txt\n  scarfline verify ~/build-record --seal 9f86d081884c7d65\n  scarfline verify archive/heron-2026-11-20.zip\n  scarfline verify --json /media/stick/bag\n${EXIT_CODES}`,
+Examples:\n  scarfline verify\n  scarfline verify ~/build-record --signers signers.txt\n  scarfline verify ~/build-record --seal 9f86d081884c7d65\n  scarfline verify archive/heron-2026-11-20.zip\n  scarfline verify archive/heron-2026-11-20.zip --judged-anew\n  scarfline verify --json /media/stick/bag\n${EXIT_CODES}`,
     )
     .action(async (path, options) =>
       exit(await (await import("./verify-command.ts")).verifyCommand(path, options, surroundings)),

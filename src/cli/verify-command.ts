@@ -1,19 +1,24 @@
 import { Findings } from "../archive/finding.ts";
 import { type KnownElsewhere, verifyRecord } from "../archive/seal/verify-record.ts";
 import { type BagsFound, lookAt } from "../archive/source/open.ts";
+import { judgeAnew } from "../archive/judged/judged.ts";
+import type { BagAt } from "../archive/verify/group.ts";
 import { verifyBags } from "../archive/verify/verify.ts";
 import { bytesWords } from "../words/numbers.ts";
-import { recordFolder } from "./record-folder.ts";
+import { tellJudged } from "./judged-words.ts";
+import { localDay, recordFolder } from "./record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { bytesProgress, tellerFor } from "./teller.ts";
 
 interface VerifyOptions extends KnownElsewhere {
   readonly json?: boolean;
+  /** Whether the record of a bag is reckoned once more. */
+  readonly judgedAnew?: boolean;
 }
 
 export async function verifyCommand(
   typed: string | undefined,
-  { json = false, ...known }: VerifyOptions,
+  { json = false, judgedAnew = false, ...known }: VerifyOptions,
   surroundings: Surroundings,
 ): Promise<number> {
   const path = typed ?? recordFolder({}, surroundings);
@@ -24,22 +29,30 @@ export async function verifyCommand(
     throw new WrongUse(
       `Seals are held against a record, and ${path} is a bag. Bring the record back (scarfline restore), or give the data/record of a bag that is unpacked.`,
     );
+  if (judgedAnew && found.kind === "record")
+    throw new WrongUse(`${path} is a record, which has published nothing: check and build judge it. Give an archive.`);
   const findings = new Findings();
   const tell = tellerFor(
     surroundings,
     found.kind === "record" ? (done, of) => `Checking: ${done} of ${of} files` : bytesProgress("Checking"),
   );
   const progress = json ? () => undefined : tell.progress;
-  const summary =
+  const { summary, bags } =
     found.kind === "record"
-      ? await recordSummary(path, known, surroundings.now(), findings, progress)
+      ? { summary: await recordSummary(path, known, surroundings.now(), findings, progress), bags: [] }
       : await bagSummary(found, findings, progress);
+  const isWhole = findings.faults === 0;
+  const judged = judgedAnew && isWhole ? await judgeAnew(bags, localDay(surroundings.now())) : undefined;
   if (json)
     surroundings.out(
-      `${JSON.stringify({ path, faults: findings.faults, findings: findings.all, untold: findings.untold }, undefined, 2)}\n`,
+      `${JSON.stringify({ path, faults: findings.faults, findings: findings.all, untold: findings.untold, judged }, undefined, 2)}\n`,
     );
-  else tellAll(findings, summary, tell.line, surroundings);
-  return findings.faults === 0 ? EXIT.fine : EXIT.problems;
+  else {
+    tellAll(findings, summary, tell.line, surroundings);
+    if (judged !== undefined) tellJudged(judged, tell.line, surroundings);
+    else if (judgedAnew) tell.line("It was not judged anew: only an archive without faults is.");
+  }
+  return isWhole && (judged === undefined || !("problems" in judged)) ? EXIT.fine : EXIT.problems;
 }
 
 async function recordSummary(
@@ -62,13 +75,15 @@ async function bagSummary(
   found: BagsFound,
   findings: Findings,
   progress: (done: number, of: number) => void,
-): Promise<string> {
+): Promise<{ readonly summary: string; readonly bags: readonly BagAt[] }> {
   const { bags, files, bytes } = await verifyBags(found, findings, progress);
   const what = bags.length === 1 ? "The bag" : `${bags.length} bags`;
   const size = `${files} files, ${bytesWords(bytes)} checked`;
-  return findings.faults === 0
-    ? `${what} ${bags.length === 1 ? "is" : "are"} whole: ${size}; nothing is missing, changed or added.`
-    : `${what}: ${size}; ${faultWords(findings.faults)}.`;
+  const summary =
+    findings.faults === 0
+      ? `${what} ${bags.length === 1 ? "is" : "are"} whole: ${size}; nothing is missing, changed or added.`
+      : `${what}: ${size}; ${faultWords(findings.faults)}.`;
+  return { summary, bags };
 }
 
 function faultWords(faults: number): string {

@@ -17,7 +17,7 @@ export interface HistoryDay {
 }
 
 /** So many days that a page of them comes fast; more are told on pages after it. */
-export const MOST_DAYS = 40;
+export const MOST_DAYS = 56;
 
 /** The address of the history of a part; a history in several pages has its first there, and the others below. */
 export function historyPath({ kind, id }: Ref, page = 1): string {
