@@ -45,6 +45,7 @@ export function AssemblyPage({ site, id }: { readonly site: Site; readonly id: s
       scripts={hours === undefined ? [] : CHART_SCRIPTS}
     >
       <Opening {...part} />
+      <HistoryLink site={site} from={from} of={{ kind: "assembly", id }} />
       <Plate site={site} from={from} assembly={assembly} joints={view.joints} />
       <Joints {...part} />
       <Holds {...part} />
@@ -80,7 +81,6 @@ function Opening({ site, from, view }: PartProps): JSX.Element {
         {assembly.body.map((passage) => (
           <Prose site={site} html={site.prose(passage, from)} />
         ))}
-        <HistoryLink site={site} from={from} of={{ kind: "assembly", id: assembly.id }} />
       </div>
       <dl class="facts">
         <dt>Hours</dt>

@@ -82,9 +82,9 @@ describe("What a later version wrote", () => {
     const folder = scratch();
     const bag = await bagged(folder);
     const info = join(bag, "bag-info.txt");
-    writeFileSync(info, readFileSync(info, "utf8").replace("Form-Version: 2", "Form-Version: 3"));
+    writeFileSync(info, readFileSync(info, "utf8").replace("Form-Version: 3", "Form-Version: 4"));
     expect(await found(bag)).toContain(
-      "fault bag-info.txt: this bag is of a form (3) that is later than this program knows (2), so not all of it can be checked; use a later one",
+      "fault bag-info.txt: this bag is of a form (4) that is later than this program knows (3), so not all of it can be checked; use a later one",
     );
     const content = await recordIn(scratch());
     await sealOn(content, "2021-04-01");

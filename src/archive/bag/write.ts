@@ -105,17 +105,7 @@ async function make(
   const bags = join(folder, "bags");
   for (const [index, part] of parts.entries()) {
     const bag = parts.length === 1 ? name : `${name}-${index + 1}-of-${parts.length}`;
-    const info = {
-      aircraft: record.aircraft.name,
-      day: record.day,
-      baggingDate: request.baggingDate ?? record.day,
-      version: request.version,
-      group: name,
-      part: index + 1,
-      of: parts.length,
-      bytes: bytesIn(part),
-      files: part.length,
-    };
+    const info = infoOf(request, record, name, part, { part: index + 1, of: parts.length });
     const paths = await writeOne(join(bags, bag), part, info, readme, work.passed);
     if (request.serialise !== undefined) {
       await serialise(bags, bag, paths, request.serialise, join(bags, `${bag}.${request.serialise}`), work.passed);
@@ -129,6 +119,17 @@ async function make(
       ? join(bags, request.serialise === undefined ? name : `${name}.${request.serialise}`)
       : bags;
   return { parts: parts.length, files: parts.flat().length, bytes: bytesIn(parts.flat()), whole: path };
+}
+
+function infoOf(
+  { baggingDate, version }: BagRequest,
+  { aircraft, day }: Record,
+  group: string,
+  pieces: readonly Piece[],
+  place: { readonly part: number; readonly of: number },
+): BagInfo {
+  const [bytes, files] = [bytesIn(pieces), pieces.length];
+  return { aircraft: aircraft.name, day, baggingDate: baggingDate ?? day, version, group, ...place, bytes, files };
 }
 
 async function gather(
