@@ -23,7 +23,7 @@ export function PapersPage({ site }: { readonly site: Site }): JSX.Element {
       description="Every paper and every drawing of the record, and where it is named."
     >
       <Title place={<StartPlace from={PATH} />} title="Papers and drawings">
-        <p class="title__lead">Letters, certificates, data sheets and drawings, as they lie in the record’s folder.</p>
+        <p class="title__lead">Letters, certificates, data sheets and drawings, each with what names it.</p>
       </Title>
       <Section id="papers" title="Papers">
         {papers.length === 0 ? (
@@ -53,15 +53,12 @@ function Files({
   readonly of: string;
 }): JSX.Element {
   return (
-    <ListTable caption={`${of} by their file in the record`} heads={["What", "File in record/", "Named by"]}>
+    <ListTable caption={`${of}, and what names them`} heads={["What", "Named by"]}>
       {files.map(({ title, file, by }) => {
         const path = site.files.get(file);
         return (
           <tr>
             <th scope="row">{path === undefined ? title : <a href={relative(PATH, path)}>{title}</a>}</th>
-            <td>
-              <code>{file}</code>
-            </td>
             <td>
               <To site={site} from={PATH} to={by} />
             </td>

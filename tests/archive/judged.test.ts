@@ -3,11 +3,13 @@ import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { compared, type Ledgers } from "../../src/archive/judged/compare.ts";
 import type { Row } from "../../src/pages/ledgers/column.ts";
-import { command } from "../cli/command.ts";
+import { command as commandThen } from "../cli/command.ts";
 import { contentOf, scratchFolders } from "../publish/scratch.ts";
 import { bagIn, tool } from "./make.ts";
 
 const scratch = scratchFolders();
+/** On a day after the last of the record’s. */
+const command: typeof commandThen = (words) => commandThen(words, { now: () => new Date("2026-11-27T12:00:00") });
 const kept: { bag?: ReadonlyMap<string, string>; zip?: string } = {};
 
 beforeAll(async () => {
@@ -63,12 +65,12 @@ describe("scarfline verify --judged-anew", () => {
 
   it("tells a verdict that differs, with the reasons that were published and those of now, and changes nothing in the archive", async () => {
     const bag = published("batches", ({ rows }) => {
-      for (const row of rows) if (row["batch"] === "B-1") row["verdict"] = "rejected";
+      for (const row of rows) if (row["batch"] === "B-001") row["verdict"] = "rejected";
     });
     const before = contentOf(bag);
     const { code, out } = await judged(bag);
     expect(code).toBe(0);
-    expect(out).toMatch(/batch B-1: published as rejected, now \w+/);
+    expect(out).toMatch(/batch B-001: published as rejected, now \w+/);
     expect(out).toMatch(/ {4}published: /);
     expect(out).toMatch(/ {4}now: /);
     expect(out).toMatch(/of \d\d verdicts 1 is another\. What was published stands as it was\.\n$/);
@@ -85,11 +87,11 @@ describe("scarfline verify --judged-anew", () => {
     expect(out).toMatch(/published by those of version 1: \d\d verdicts, and none is another/);
   });
 
-  it("reads an archive that is packed or in parts, and gives all of it as JSON", async () => {
+  it("reads an archive that is packed, and gives all of it as JSON", async () => {
     const bag = published("joints", ({ rows }) => {
       for (const row of rows.slice(0, 1)) row["state"] = "quarantined";
     });
-    expect(tool("tar", ["czf", "../bag.tar.gz", "."], bag).code).toBe(0);
+    expect(tool("tar", ["czf", "bag.tar.gz", "bag"], join(bag, "..")).code).toBe(0);
     const packed = join(bag, "../bag.tar.gz");
     const { out } = await judged(packed, "--json");
     const told = JSON.parse(out) as { judged: { differences: object[]; rules: number; day: string } };

@@ -7,7 +7,7 @@ import { LEDGERS_JUDGED } from "./compare.ts";
 
 export interface Published {
   readonly ledgers: ReadonlyMap<string, readonly Row[]>;
-  /** The date of the record, and the version of the rules that judged it. */
+  /** The date of the record, and the earliest version of the rules that judged any of it. */
   readonly day: string;
   readonly rules: number;
 }
@@ -24,13 +24,13 @@ const isRow = (value: unknown): value is Row => typeof value === "object" && val
 export async function publishedIn(bags: readonly Pick<BagAt, "path">[]): Promise<Published> {
   const ledgers = new Map<string, readonly Row[]>();
   let day: string | undefined;
-  let rules = 1;
+  let rules = Number.POSITIVE_INFINITY;
   for (const { path } of bags) {
     for (const [name, text] of await textsIn(path)) {
       const told = toldIn(text, name);
       ledgers.set(name, told.rows);
       day ??= told.day;
-      rules = told.rules;
+      rules = Math.min(rules, told.rules);
     }
   }
   if (day === undefined)
