@@ -21,29 +21,34 @@ export async function bagCommand(
   { out: typed, baggingDate, serialise, split, ...options }: BagOptions,
   surroundings: Surroundings,
 ): Promise<number> {
-  const { program } = surroundings;
   const request = recordRequest(options, surroundings);
   const out = typed ?? outBeside(request.content, options, "archive");
-  const state = await recordState(request.content);
+  const path = await bagOf(request, out, surroundings, defined({ baggingDate, serialise, split }));
+  if (path === undefined) return EXIT.problems;
+  tellerFor(surroundings).line(`Check it at any time, here or elsewhere: scarfline verify ${path}`);
+  return EXIT.fine;
+}
+
+/** Where the bag of a record stands now; undefined where problems in it, which are told, left nothing written. */
+export async function bagOf(
+  request: ReturnType<typeof recordRequest>,
+  out: string,
+  surroundings: Surroundings,
+  form: Pick<BagOptions, "baggingDate" | "serialise" | "split"> = {},
+): Promise<string | undefined> {
+  const { content } = request;
+  const state = await recordState(content);
   const prepared = await prepare(request, tellerFor(surroundings));
   if ("problems" in prepared) {
     surroundings.err(`${problemWords(prepared.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
-    return EXIT.problems;
+    return undefined;
   }
-  const { version } = JSON.parse(readFileSync(new URL("package.json", program), "utf8")) as { version: string };
+  const { version } = JSON.parse(readFileSync(new URL("package.json", surroundings.program), "utf8")) as {
+    version: string;
+  };
   const { record, ready, seal } = prepared;
   const tell = tellerFor(surroundings, bytesProgress("Bagging"));
-  const bagging = defined({
-    content: request.content,
-    program: request.program,
-    out,
-    state,
-    version,
-    baggingDate,
-    serialise,
-    split,
-    seal,
-  });
+  const bagging = defined({ content, program: request.program, out, state, version, seal, ...form });
   const { path, parts, files, bytes, stood } = await writeBag(bagging, record, reckon(record), ready, tell.progress);
   const what = `${parts === 1 ? "the bag" : `${parts} bags`}: ${files} files, ${bytesWords(bytes)}`;
   tell.line(
@@ -51,6 +56,5 @@ export async function bagCommand(
       ? `${path} already holds ${what}, the same to the last byte; nothing was written.`
       : `Wrote ${path}, ${what}.`,
   );
-  tell.line(`Check it at any time, here or elsewhere: scarfline verify ${path}`);
-  return EXIT.fine;
+  return path;
 }

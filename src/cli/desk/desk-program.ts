@@ -13,6 +13,35 @@ export function addDesk(program: Command, surroundings: Surroundings, exit: (cod
   addTake(program, surroundings, exit);
   addDue(program, surroundings, exit);
   addFields(program, surroundings, exit);
+  addHandOver(program, surroundings, exit);
+}
+
+function addHandOver(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
+  program
+    .command("hand-over")
+    .summary("let the record go on with its next builder")
+    .description(
+      "Writes an archive of the record as it is, and a new folder in which it goes on: all that the former builder wrote, word for word, with the next builder among its people. It begins with a seal on what was handed over. Nothing that stands is written over.",
+    )
+    .argument("<dir>", "the new record’s folder")
+    .addOption(content())
+    .requiredOption("--to <name>", "the full name of who builds on")
+    .option("--public <name>", "the name shown where full names are withheld; without it the first word of --to")
+    .option("--id <id>", "the word that stands for that person in the record; without it made of that name")
+    .option("--out <dir>", "the folder to put the archive into; without it `archive`, beside a record that was found")
+    .addHelpText(
+      "after",
+      `
+Who wrote the record until then is called a former builder. What a writer of the record saw by himself betters no verdict, before or after.
+
+Examples:
+  scarfline hand-over ../jonah-record --to "Jonah Example"
+  scarfline hand-over ../jonah-record --to "Jonah Example" --content ~/build-record --out /media/stick
+${EXIT_CODES}`,
+    )
+    .action(async (folder, options) =>
+      exit(await (await import("./hand-over-command.ts")).handOverCommand(folder, options, surroundings)),
+    );
 }
 
 function addEntry(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {

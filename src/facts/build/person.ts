@@ -11,7 +11,10 @@ export const personSchema = block({
   id: ownId("The word that stands for this person in the record.", "builder"),
   name: words("Full name.", "Ana Example"),
   public: words("The name shown where full names are withheld.", "Ana"),
-  role: choice(["builder", "helper", "inspector", "visitor"], "What this person does here."),
+  role: choice(
+    ["builder", "helper", "inspector", "visitor", "former builder"],
+    "What this person does here; a former builder wrote the record before it was handed over.",
+  ),
   for: audience().optional(),
   authority: words("By whose authority an inspector signs.", "inspector of the owners' association").optional(),
   may_return: words(
@@ -24,7 +27,7 @@ export interface Person extends Placed {
   readonly name: string;
   /** The name shown where full names are withheld. */
   readonly publicName: string;
-  readonly role: "builder" | "helper" | "inspector" | "visitor";
+  readonly role: "builder" | "helper" | "inspector" | "visitor" | "former builder";
   readonly audience: Audience;
   readonly authority?: string;
   /** By what paper this person may return the aircraft to service, own work too. */

@@ -54,8 +54,8 @@ export interface Amendment {
 }
 
 /**
- * Whether it may better a verdict: someone other than the builder who writes, the first in the record, saw the source
- * of what is right, and it is not of the wood of a piece that had been broken.
+ * Whether it may better a verdict: someone other than the builder who writes, the first in the record, and than who wrote it
+ * before saw the source of what is right, and it is not of the wood of a piece that had been broken.
  */
 export function isSeconded(
   { seenBy, changes }: Pick<Amendment, "seenBy" | "changes">,
@@ -63,7 +63,7 @@ export function isSeconded(
 ): boolean {
   const all = [...people];
   const writer = all.find(({ role }) => role === "builder");
-  const seen = seenBy !== undefined && seenBy !== writer?.id && all.some(({ id }) => id === seenBy);
+  const seen = all.some(({ id, role }) => id === seenBy && id !== writer?.id && role !== "former builder");
   return seen && changes.every(({ worsens }) => worsens !== true);
 }
 

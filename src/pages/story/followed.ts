@@ -56,7 +56,9 @@ export function followed(site: Site, address: string): Followed {
     address,
     title: aircraft.name,
     about: `${aircraft.name}, ${aircraft.type}: the record of its building.`,
-    authors: [...aircraft.people.values()].flatMap(({ id, role }) => (role === "builder" ? [shown.nameOf(id)] : [])),
+    authors: [...aircraft.people.values()].flatMap(({ id, role }) =>
+      role.endsWith("builder") ? [shown.nameOf(id)] : [],
+    ),
     language: aircraft.language ?? "en",
     updated: told.reduce((last, { updated }) => (updated > last ? updated : last), momentOf(shown, shown.record.day)),
     entries: told,
