@@ -69,7 +69,8 @@ export function questionsFor(shown: Shown): Question[] {
           },
         ]
       : []),
-    { asks: "How many hours, and whose?", page: "hours.html", answer: "Hours" },
+    { asks: "How many hours, and when?", page: "hours.html", answer: "Hours" },
+    { asks: "Whose hours?", page: "credit.html", answer: "Hours by person" },
     { asks: "Which departures from the drawing are still open?", page: "departures.html", answer: "Departures" },
     { asks: "Is it unaltered?", page: `${PAGES.start}#check`, answer: "How to check it" },
     { asks: "What happened, by date?", page: PAGES.events, answer: "Index of events" },
