@@ -117,7 +117,15 @@ describe("scarfline seal --reply", () => {
   it("goes into the bag, out of which the stamp holds too", async () => {
     const { folder, content, authority } = await stamped();
     expect((await command(["bag", "--content", content, "--out", join(folder, "archive")])).code).toBe(0);
-    const record = join(folder, "archive/stub-2021-03-09/data/record");
+    const bag = join(folder, "archive/stub-2021-03-09");
+    const record = join(bag, "data/record");
+    const before = contentOf(bag);
+    const told = readFileSync(join(bag, "README.txt"), "utf8").match(/^ {2}\S.*openssl ts .*$/gm) ?? [];
+    expect(told.map((line) => tool("sh", ["-c", line], record).out)).toEqual([
+      expect.stringContaining("Time stamp: Apr  2 09:00:00 2021 GMT"),
+      expect.stringContaining("Verification: OK"),
+    ]);
+    expect(contentOf(bag)).toEqual(before);
     expect(readdirSync(join(record, "seals")).sort()).toEqual([
       "2021-04-01.pem",
       "2021-04-01.sha256",

@@ -16,7 +16,7 @@ const LOOKS_EVERY_MS = 100;
  * The demo record as it is built by the command a builder runs, once for all tests of a run: none may change it. Throws where it cannot be
  * built, or is being built for too long.
  */
-export function builtDemo(edition: "public" | "inspector"): BuiltSite {
+export function builtDemo(edition: "public" | "inspector" | "archive"): BuiltSite {
   const shared = process.env["SCARFLINE_DEMO"];
   if (shared === undefined) throw new Error("the demo is built in a folder that tests/browser/demo-setup.ts makes");
   const folder = join(shared, edition);

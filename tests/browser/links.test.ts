@@ -9,7 +9,7 @@ interface PageRead {
   readonly anchors: ReadonlySet<string>;
 }
 
-describe.each(["public", "inspector"] as const)("Every link of the demo's %s edition", (edition) => {
+describe.each(["public", "inspector", "archive"] as const)("Every link of the demo's %s edition", (edition) => {
   const site = builtDemo(edition);
   const pages = new Map(site.pages.map((path) => [path, readPage(site, path)]));
 

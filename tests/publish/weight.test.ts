@@ -57,6 +57,18 @@ describe("Without photographs", () => {
   });
 });
 
+describe("The history of a part in the archive", () => {
+  const archive = builtDemo("archive");
+
+  it("is there for every assembly and joint, and each page of it weighs less than 100 kB", () => {
+    const histories = archive.pages.filter((path) => path.startsWith("history/"));
+    const of = (kind: string): number => archive.pages.filter((path) => path.startsWith(`${kind}/`)).length;
+    expect(histories.length).toBeGreaterThanOrEqual(of("assembly") + of("joint"));
+    const heavy = histories.filter((path) => readFileSync(join(archive.folder, path)).length >= 100 * KILOBYTE);
+    expect(heavy).toEqual([]);
+  });
+});
+
 describe("An assembly with many days", () => {
   it("lists the last of them, and all on a page that it leads to", () => {
     const days = (path: string): string[] =>

@@ -154,7 +154,7 @@ function stampChecks(line: number, reply: string, authority: string, hasAuthorit
     ...(hasAuthority === "with certificates"
       ? [
           {
-            line: `head -n ${line} seals.txt > up-to && openssl ts -verify -data up-to -in ${reply} -CAfile ${authority} -attime "$(date -u -d "$(openssl ts -reply -in ${reply} -text | sed -n 's/^Time stamp: //p')" +%s)"`,
+            line: `head -n ${line} seals.txt | openssl ts -verify -data /dev/stdin -in ${reply} -CAfile ${authority} -attime "$(date -u -d "$(openssl ts -reply -in ${reply} -text | sed -n 's/^Time stamp: //p')" +%s)"`,
             says: "must say: Verification: OK",
           },
         ]
