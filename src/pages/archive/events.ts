@@ -7,7 +7,7 @@ import { counted, ended, listed } from "../../words/lists.ts";
 import { acceptedWords } from "../evidence/evidence-lists.ts";
 import { deciding } from "../evidence/verdict-words.ts";
 
-export type EventKind =
+type EventKind =
   | "Recall"
   | "Rework"
   | "Rejection"
