@@ -7,15 +7,7 @@ import { counted, ended, listed } from "../../words/lists.ts";
 import { acceptedWords } from "../evidence/evidence-lists.ts";
 import { deciding } from "../evidence/verdict-words.ts";
 
-type EventKind =
-  | "Recall"
-  | "Rework"
-  | "Rejection"
-  | "Departure"
-  | "Sign-off"
-  | "Amendment"
-  | "First flight"
-  | "Seal";
+type EventKind = "Recall" | "Rework" | "Rejection" | "Departure" | "Sign-off" | "Amendment" | "First flight" | "Seal";
 
 export interface DatedEvent {
   readonly day: string;
