@@ -80,6 +80,7 @@ function Newest({ site, view: { newest } }: PartProps): JSX.Element {
 function Before({ site, view: { newest } }: PartProps): JSX.Element | null {
   const rest = newest.slice(1);
   if (rest.length === 0) return null;
+  const [first] = site.shown.record.entries;
   return (
     <section class="home__before" aria-label="Before that">
       <ol class="bare log">
@@ -100,6 +101,15 @@ function Before({ site, view: { newest } }: PartProps): JSX.Element | null {
       </ol>
       <p class="onward">
         <a href={relative(PATH, "entries.html")}>All entries by month</a>
+        {first === undefined ? null : (
+          <>
+            , or{" "}
+            <To site={site} from={PATH} to={{ kind: "entry", id: first.id }}>
+              begin at the beginning
+            </To>
+            , {dateWords(first.day)}
+          </>
+        )}
       </p>
     </section>
   );
@@ -116,7 +126,8 @@ function NewestEntry({ site, entry }: { readonly site: Site; readonly entry: Ent
         <Photo site={site} from={PATH} photo={photo} sizes="(min-width: 60rem) 42rem, 100vw" caption={false} />
       )}
       <p class="latest__day">
-        <time dateTime={entry.day}>{dateWords(entry.day)}</time> <span>{hoursWords(minutesOf(entry))}</span>
+        <time dateTime={entry.day}>{dateWords(entry.day)}</time>{" "}
+        {minutesOf(entry) === 0 ? null : <span>{hoursWords(minutesOf(entry))}</span>}
       </p>
       <h3>
         <To site={site} from={PATH} to={{ kind: "entry", id: entry.id }}>

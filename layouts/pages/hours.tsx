@@ -37,7 +37,7 @@ export function HoursPage({ site }: { readonly site: Site }): JSX.Element {
           {hoursWords(view.total)} worked since {dateWords(view.since)}
           {view.spanned === 0 ? "" : `, of which ${hoursRounded(view.spanned)} are known by month or year alone`}. Over
           the last {pace.weeks} weeks {hoursRounded(pace.recent)} a week
-          {pace.target === undefined ? "" : `, where ${hoursRounded(pace.target)} were meant`}.
+          {pace.target === undefined ? "" : `, where ${hoursRounded(pace.target)} are planned`}.
         </p>
         <p class="measure">
           {forecastWords(ahead)}{" "}

@@ -25,6 +25,12 @@ export function dateWords(day: Day): string {
   return `${Number(day.slice(8, 10))} ${monthName(day)} ${day.slice(0, 4)}`;
 }
 
+/** `2025-03-08 05:00` → `8 March 2025, 05:00` */
+export function hourWords(stamp: string): string {
+  const [day = "", hour] = stamp.split(" ");
+  return hour === undefined ? dateWords(day) : `${dateWords(day)}, ${hour}`;
+}
+
 /** `2025-03-08` → `8 Mar 2025` */
 export function dateShort(day: Day): string {
   return `${Number(day.slice(8, 10))} ${monthName(day).slice(0, 3)} ${day.slice(0, 4)}`;

@@ -37,6 +37,9 @@ export function span(seconds: number): string {
   return `${minutes} min`;
 }
 
+/** The same of what was reached of a time that is asked: `nothing` below a minute. */
+export const reached = (seconds: number): string => (seconds < 60 ? "nothing" : span(seconds));
+
 function twoParts(large: number, unit: string, small: number, smallUnit: string): string {
   return small === 0 ? `${large} ${unit}` : `${large} ${unit} ${small} ${smallUnit}`;
 }

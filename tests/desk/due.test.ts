@@ -40,11 +40,11 @@ it("tells pieces that cure, lots, the next hold point and what it lacks, and ope
 
     Next hold point: RD-H1 Before the second skin, Rudder: blocked
       Something is wrong that must be put right first.
-      ! O-1: Open since 2021-03-14: Corner block to be fitted.
+      ! O-1: Open since 14 March 2021: Corner block to be fitted.
           Do it and close it in an entry
-      ! O-2: Open since 2021-03-14: Ask for the certificate.
+      ! O-2: Open since 14 March 2021: Ask for the certificate.
           Do it and close it in an entry
-      - RD-J01: Pending. Batch B-001, glued on 2021-03-14, is pending. Batch B-001 has not cured for so long yet. If the shop stays as it was it will have by 2021-03-21 11:00; until then nothing may load the joint.
+      - RD-J01: Pending. Batch B-001, glued on 14 March 2021, is pending. Batch B-001 has not cured for so long yet. If the shop stays as it was it will have by 21 March 2021, 11:00; until then nothing may load the joint.
           Break the test pieces of its batches
       - RD-J02: Not glued. No batch has gone into it.
           Glue it

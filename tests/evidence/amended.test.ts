@@ -40,7 +40,7 @@ describe("What was amended of a batch or a piece", () => {
     expect(found).toMatchObject({
       severity: "caution",
       about: { kind: "batch", id: "B-1" },
-      sentence: "Amended on 2025-04-01: Resin, mass: was 41.0 g, is 40.0 g, because: misread.",
+      sentence: "Amended on 1 April 2025: Resin, mass: was 41.0 g, is 40.0 g, because: misread.",
     });
     expect(findingsOf([amendment([change({})])], "piece")).toEqual([]);
     expect(
@@ -55,10 +55,10 @@ describe("What was amended of a batch or a piece", () => {
   it("says where nothing stood before, what was struck out, and what was the whole fact", () => {
     const said = (more: Partial<Change>) => findingsOf([amendment([change(more)], "it was so!")], "batch")[0]?.sentence;
     expect(said({ was: undefined })).toBe(
-      "Amended on 2025-04-01: Resin, mass: was not written down, is 40.0 g, because: it was so!",
+      "Amended on 1 April 2025: Resin, mass: was not written down, is 40.0 g, because: it was so!",
     );
     expect(said({ is: undefined, value: undefined })).toBe(
-      "Amended on 2025-04-01: Resin: was 41.0 g, is struck out, because: it was so!",
+      "Amended on 1 April 2025: Resin: was 41.0 g, is struck out, because: it was so!",
     );
   });
 
@@ -114,8 +114,8 @@ describe("What an amendment touches", () => {
       .joints.get("W-1")
       ?.findings.filter(({ rule }) => rule === "amended");
     expect(said?.map(({ sentence }) => sentence)).toEqual([
-      "Amended on 2025-04-01: Resin, mass: was 41.0 g, is 40.0 g, because: misread.",
-      "Amended on 2025-04-01: Test of B-1/1, load: was 41.0 g, is 40.0 g, because: misread.",
+      "Amended on 1 April 2025: Resin, mass: was 41.0 g, is 40.0 g, because: misread.",
+      "Amended on 1 April 2025: Test of B-1/1, load: was 41.0 g, is 40.0 g, because: misread.",
     ]);
     expect(said?.[1]?.restsOn).toContainEqual({ kind: "piece", id: "B-1/1" });
   });
@@ -134,7 +134,7 @@ describe("What an amendment touches", () => {
         ?.findings.filter(({ code }) => code === "test-pieces/declared-later")
         .map(({ severity, sentence }) => `${severity}: ${sentence}`);
     expect(told([NEW_PIECE])).toEqual([
-      "caution: B-1/1 was glued on 2025-03-10 and written down only by an amendment of 2025-04-01: a piece is declared the day it is glued.",
+      "caution: B-1/1 was glued on 10 March 2025 and written down only by an amendment of 1 April 2025: a piece is declared the day it is glued.",
     ]);
     expect(told([{ ...NEW_PIECE, was: ["procedure legs"] }])).toEqual([]);
     expect(told([{ ...NEW_PIECE, value: "width" }])).toEqual([]);

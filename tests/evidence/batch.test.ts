@@ -93,7 +93,7 @@ describe("Lots", () => {
     const file = fileOf({}, {}, { entries: [entry("2025-04-01-recall", { recalls })] });
     expect([file.verdict, ...severities(file, "lot-recalled")]).toEqual(["shown", "caution", "caution"]);
     expect(file.recalls).toEqual(recalls);
-    expect(sentence(file, "lot-recalled")).toBe("Lot R-1 was recalled on 2025-04-01: mislabelled.");
+    expect(sentence(file, "lot-recalled")).toBe("Lot R-1 was recalled on 1 April 2025: mislabelled.");
     expect(file.findings.find((one) => one.rule === "lot-recalled")?.restsOn).toContainEqual({
       kind: "entry",
       id: "2025-04-01-recall",

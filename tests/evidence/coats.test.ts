@@ -92,10 +92,10 @@ describe("A coat", () => {
       "unproven: Of which lot the Clear varnish is, is not noted.",
     ]);
     expect(told([puts("2026-01-01")])).toContain(
-      "rejects: Lot V-1 was put on on 2026-01-01 but was good only until 2025-12-31.",
+      "rejects: Lot V-1 was put on on 1 January 2026 but was good only until 31 December 2025.",
     );
     expect(told([puts("2025-04-01"), recalls("2025-04-02")])).toEqual([
-      "rejects: Lot V-1 was recalled on 2025-04-02: soft.",
+      "rejects: Lot V-1 was recalled on 2 April 2025: soft.",
     ]);
   });
 
@@ -194,11 +194,11 @@ describe("A hold point", () => {
     });
     expect(point([puts("2025-04-01"), recalls("2025-05-06"), at])).toMatchObject({
       state: "reopened",
-      changes: ["Inside: coat 1 of Clear varnish is of lot V-1, which was recalled on 2025-05-06: soft."],
+      changes: ["Inside: coat 1 of Clear varnish is of lot V-1, which was recalled on 6 May 2025: soft."],
     });
     expect(point([puts("2025-04-01"), puts("2025-05-06", { stripped: "sanded" }), at])).toMatchObject({
       state: "reopened",
-      changes: ["Inside: coat 1 of Clear varnish was taken off on 2025-05-06: sanded."],
+      changes: ["Inside: coat 1 of Clear varnish was taken off on 6 May 2025: sanded."],
     });
   });
 });
@@ -213,7 +213,7 @@ describe("A joint glued after something was put on its assembly", () => {
 
   it("is a caution, unless something was kept bare, or it is cloth, or elsewhere, or later", () => {
     expect(said({})).toEqual([
-      "Batch B-7 was glued on an assembly that had Clear varnish on it since 2025-04-01 (Inside), and nothing says that the glue faces were kept bare.",
+      "Batch B-7 was glued on an assembly that had Clear varnish on it since 1 April 2025 (Inside), and nothing says that the glue faces were kept bare.",
     ]);
     expect(said({ bare: "margins" })).toEqual([]);
     expect(said({}, { kind: "fabric" })).toEqual([]);

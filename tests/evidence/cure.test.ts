@@ -220,20 +220,20 @@ describe("When a piece may be broken", () => {
 
   it("is when days and warmth have both got there, by the next full hour", () => {
     expect(wait({ climate: steady(20) })).toBe(
-      "waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by the shop's logger.",
+      "waits: It has not been broken yet. Its least cure is reached by 13 March 2025, 15:00, by the shop's logger.",
     );
-    expect(wait({ climate: steady(30) })).toContain("reached by 2025-03-13 15:00");
-    expect(wait({ climate: steady(10) })).toContain("reached by 2025-03-16 15:00");
+    expect(wait({ climate: steady(30) })).toContain("reached by 13 March 2025, 15:00");
+    expect(wait({ climate: steady(10) })).toContain("reached by 16 March 2025, 15:00");
   });
 
   it("is ahead at the temperature noted, or the procedure's least, or that of the last day logged", () => {
     expect(wait({ climate: [] })).toBe(
-      "waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, if the shop is at the 20 °C noted when it was glued.",
+      "waits: It has not been broken yet. Its least cure is reached by 13 March 2025, 15:00, if the shop is at the 20 °C noted when it was glued.",
     );
     expect(
       wait({ climate: [], batch: { temperature: undefined }, procedure: { leastTemperature: celsius("10") } }),
     ).toBe(
-      "waits: It has not been broken yet. Its least cure is reached by 2025-03-16 15:00, if the shop is at the 10 °C that the procedure asks at least.",
+      "waits: It has not been broken yet. Its least cure is reached by 16 March 2025, 15:00, if the shop is at the 10 °C that the procedure asks at least.",
     );
     const twoDays = [log("shop", "2025-03-09", 24 * 2, (hour) => ({ temperature: hour === 30 ? 10 : 20 }))];
     expect(wait({ climate: twoDays, batch: { temperature: undefined } })).toContain(
@@ -252,10 +252,10 @@ describe("When a piece may be broken", () => {
       "at the 8.0 °C that the shop fell to",
     );
     expect(wait({ climate: [], batch: { temperature: undefined }, procedure: { leastCure: { time: d("0") } } })).toBe(
-      "waits: It has not been broken yet. Its least cure is reached by 2025-03-10 15:00, by days alone, since no temperature is known.",
+      "waits: It has not been broken yet. Its least cure is reached by 10 March 2025, 15:00, by days alone, since no temperature is known.",
     );
     expect(wait({ climate: [], batch: { temperature: undefined } })).toBe(
-      "waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by days alone, since no temperature is known.",
+      "waits: It has not been broken yet. Its least cure is reached by 13 March 2025, 15:00, by days alone, since no temperature is known.",
     );
   });
 
@@ -267,15 +267,15 @@ describe("When a piece may be broken", () => {
     ];
     // Until 16:00 on the 10th 1 h 40 min at 20 °C, then at 10 °C: 1 h 40 min and twice the other 70 h 20 min.
     expect(wait({ climate: alone, batch: { temperature: undefined } })).toBe(
-      "waits: It has not been broken yet. Its least cure is reached by 2025-03-16 13:00, by the shop's logger and, where it has no readings, at the 10.0 °C that the shop fell to when it was last logged.",
+      "waits: It has not been broken yet. Its least cure is reached by 16 March 2025, 13:00, by the shop's logger and, where it has no readings, at the 10.0 °C that the shop fell to when it was last logged.",
     );
     const until = (hour: number) => [log("shop", "2025-03-09", hour, () => ({ temperature: 10 }))];
     const closed = { temperature: undefined, closed: moment("2025-03-10", "15:00") };
     expect(wait({ climate: until(39), batch: closed })).toBe(
-      "waits: It has not been broken yet. Its least cure is reached by 2025-03-16 15:00, if the shop is at the 10.0 °C that the shop fell to when it was last logged.",
+      "waits: It has not been broken yet. Its least cure is reached by 16 March 2025, 15:00, if the shop is at the 10.0 °C that the shop fell to when it was last logged.",
     );
     expect(wait({ climate: until(38), batch: closed })).toBe(
-      "waits: It has not been broken yet. Its least cure is reached by 2025-03-13 15:00, by days alone, since no temperature is known.",
+      "waits: It has not been broken yet. Its least cure is reached by 13 March 2025, 15:00, by days alone, since no temperature is known.",
     );
     expect(pieceOf({ climate: until(38), batch: closed, test: "none" })?.cure.restsOn).toEqual([]);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { dateWords } from "../../src/words/dates.ts";
 import type { Entry, Fitting } from "../../src/facts/types.ts";
 import { entry } from "./make.ts";
 import { GLUED, LATER, pointOf, SIGNED, signing, TESTS } from "./signed.ts";
@@ -20,7 +21,7 @@ describe("A part bought in", () => {
     const { state, needs } = pointAfter(fits("2025-04-01"), recalls("2025-04-02"));
     expect(state).toBe("blocked");
     expect(needs.map(({ sentence }) => sentence)).toContain(
-      "Hinge bolt is of lot BO-1, recalled on 2025-04-02, and nothing says what took its place: cracks.",
+      "Hinge bolt is of lot BO-1, recalled on 2 April 2025, and nothing says what took its place: cracks.",
     );
     expect(pointAfter(fits("2025-04-01", { assembly: "rib" }), recalls("2025-04-02")).state).toBe("blocked");
     expect(pointAfter(fits("2025-04-01", { assembly: "fin" }), recalls("2025-04-02")).state).toBe("ready");
@@ -46,7 +47,7 @@ describe("A part bought in", () => {
     const settled = pointAfter(...signed, fits(LATER, { lot: "BO-2", replaces: "BO-1" }));
     expect(settled.state).toBe("signed with things open");
     expect(settled.needs.map(({ sentence }) => sentence)).toContain(
-      "Hinge bolt was of lot BO-1, recalled on 2025-04-02, when it was signed: cracks.",
+      "Hinge bolt was of lot BO-1, recalled on 2 April 2025, when it was signed: cracks.",
     );
   });
 
@@ -54,12 +55,12 @@ describe("A part bought in", () => {
     const recalled = pointAfter(fits("2025-04-01"), signing(), recalls(LATER));
     expect([recalled.state, recalled.changes.map(({ sentence }) => sentence)]).toEqual([
       "reopened",
-      [`Hinge bolt is of lot BO-1, which was recalled on ${LATER}: cracks.`],
+      [`Hinge bolt is of lot BO-1, which was recalled on ${dateWords(LATER)}: cracks.`],
     ]);
     const replaced = pointAfter(fits("2025-04-01"), signing(), fits(LATER, { lot: "BO-2", replaces: "BO-1" }));
     expect([replaced.state, replaced.changes.map(({ sentence }) => sentence)]).toEqual([
       "reopened",
-      [`On ${LATER} Hinge bolt of lot BO-1 was replaced by one of lot BO-2.`],
+      [`On ${dateWords(LATER)} Hinge bolt of lot BO-1 was replaced by one of lot BO-2.`],
     ]);
     expect(pointAfter(signing(), fits(LATER)).state).toBe("passed");
     expect(pointAfter(fits(SIGNED), signing()).state).toBe("passed");

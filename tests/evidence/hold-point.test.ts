@@ -71,7 +71,7 @@ describe("A hold point", () => {
     expect(brief(fileOf([GLUED]))).toEqual(["ahead", "W-1", "W-2", "R-1"]);
     expect(fileOf([GLUED]).needs[0]).toMatchObject({
       sentence:
-        "Joint W-1 is pending. Batch B-1, glued on 2025-03-10, is pending. Batch B-1 has not cured for so long yet. If the shop stays as it was it will have by 2025-03-13 15:00; until then nothing may load the joint.",
+        "Joint W-1 is pending. Batch B-1, glued on 10 March 2025, is pending. Batch B-1 has not cured for so long yet. If the shop stays as it was it will have by 13 March 2025, 15:00; until then nothing may load the joint.",
       needs: "break the test pieces of its batches",
     });
   });
@@ -112,7 +112,7 @@ describe("A hold point", () => {
     expect(brief(fileOf(raised({ assembly: "fin" })))).toEqual(["ready"]);
     expect(brief(fileOf(raised({ before: "CLOSE", closedIn: "2025-03-20-tests" })))).toEqual(["ready"]);
     expect(fileOf(raised({ before: "CLOSE" })).needs[0]).toMatchObject({
-      sentence: "O-1 is open since 2025-03-10: corner block.",
+      sentence: "O-1 is open since 10 March 2025: corner block.",
       restsOn: [
         { kind: "open item", id: "O-1" },
         { kind: "entry", id: "2025-03-10-other" },
@@ -169,7 +169,7 @@ describe("A hold point", () => {
     const file = fileOf([GLUED, TESTS, ...looked("signed", "not signed")]);
     expect(brief(file)).toEqual(["blocked", "CLOSE blocks"]);
     expect(file.signed).toBeUndefined();
-    expect(file.needs[0]?.sentence).toBe("It was looked at on 2025-05-02 and not signed: gap at rib 4.");
+    expect(file.needs[0]?.sentence).toBe("It was looked at on 2 May 2025 and not signed: gap at rib 4.");
   });
 
   it("is not passed by a signature that the builder tells of: on a paper, by its number or as a scan, it is", () => {
@@ -190,7 +190,7 @@ describe("A hold point", () => {
       {
         about: { kind: "hold point", id: "CLOSE" },
         sentence:
-          "It is said to have been signed on 2025-05-02, on no paper that is named or scanned: the builder's word does not count.",
+          "It is said to have been signed on 2 May 2025, on no paper that is named or scanned: the builder's word does not count.",
         needs: "have it signed on a paper, and note its number or add a scan of it",
         restsOn: [
           { kind: "hold point", id: "CLOSE" },
@@ -210,7 +210,7 @@ describe("A hold point", () => {
     ]);
     expect(brief(signed({}, later))).toEqual(["passed", "CLOSE"]);
     expect(signed({ reference: undefined, by: "a" }).needs.map(({ sentence }) => sentence)).toEqual([
-      "It was signed on 2025-05-02 by someone who is no inspector: that signature does not count.",
+      "It was signed on 2 May 2025 by someone who is no inspector: that signature does not count.",
     ]);
   });
 });

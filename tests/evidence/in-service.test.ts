@@ -53,10 +53,10 @@ describe("A joint of an aircraft that has flown", () => {
 
   it("that was glued after the first flight says which return to service asks for it, or that none does", () => {
     expect(told({ firstFlight: "2025-03-09" })).toEqual([
-      "meets: It was glued or opened on 2025-03-10, after the first flight; LAST, before return to service, asks for it.",
+      "meets: It was glued or opened on 10 March 2025, after the first flight; LAST, before return to service, asks for it.",
     ]);
     expect(told({ firstFlight: "2025-03-09", kind: "flight" })).toEqual([
-      "caution: It was glued or opened on 2025-03-10, after the first flight, and no hold point before return to service asks for it.",
+      "caution: It was glued or opened on 10 March 2025, after the first flight, and no hold point before return to service asks for it.",
     ]);
   });
 
@@ -75,7 +75,7 @@ describe("A hold point before flight", () => {
     expect(stateOf("2025-04-02")).toBe("passed");
     expect(stateOf("2025-04-01")).toBe("signed with things open");
     expect(needs({ firstFlight: "2025-04-01", kind: "flight", entries: SIGNED })).toContain(
-      "It first flew on 2025-04-01, and no signature that counts was there by then.",
+      "It first flew on 1 April 2025, and no signature that counts was there by then.",
     );
   });
 });

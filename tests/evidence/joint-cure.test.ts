@@ -29,7 +29,7 @@ const told = (of: Record) =>
 describe("A joint's own cure", () => {
   it("is waited for from the closing of its batch on, by the sheet, and names the sheet", () => {
     expect(told(recordOf([]))).toEqual([
-      "waits: Batch B-1 has not cured for so long yet. If the shop stays as it was it will have by 2025-03-30 15:00; until then nothing may load the joint.",
+      "waits: Batch B-1 has not cured for so long yet. If the shop stays as it was it will have by 30 March 2025, 15:00; until then nothing may load the joint.",
     ]);
     const [finding] =
       reckon(recordOf([]))
@@ -44,7 +44,7 @@ describe("A joint's own cure", () => {
 
   it("is reached where the record's day begins after it", () => {
     expect(told(recordOf([entry("2025-03-31-later")]))).toEqual([
-      "meets: The record shows that batch B-1 had cured by 2025-03-30 15:00.",
+      "meets: The record shows that batch B-1 had cured by 30 March 2025, 15:00.",
     ]);
     expect(told(recordOf([entry("2025-03-30-later")]))?.[0]).toMatch(/^waits: /u);
   });
@@ -69,7 +69,9 @@ describe("A joint's own cure", () => {
 
   it("is for the least cure of its pieces where the sheet gives none, and then three days", () => {
     const none = { adhesives: [adhesive()] };
-    expect(told(recordOf([], none))).toEqual(["meets: The record shows that batch B-1 had cured by 2025-03-13 15:00."]);
+    expect(told(recordOf([], none))).toEqual([
+      "meets: The record shows that batch B-1 had cured by 13 March 2025, 15:00.",
+    ]);
   });
 });
 
@@ -82,9 +84,9 @@ describe("What comes before a joint has cured", () => {
         recordOf([looked("2025-03-21-look", "CLOSE"), looked("2025-03-22-load", "LOAD"), entry("2025-03-31-later")]),
       ),
     ).toEqual([
-      "meets: The record shows that batch B-1 had cured by 2025-03-30 15:00.",
-      "caution: CLOSE, before close-up, was signed on 2025-03-21, before batch B-1 had cured, by 2025-03-30 15:00.",
-      "caution: LOAD, before first load, was signed on 2025-03-22, before batch B-1 had cured, by 2025-03-30 15:00.",
+      "meets: The record shows that batch B-1 had cured by 30 March 2025, 15:00.",
+      "caution: CLOSE, before close-up, was signed on 21 March 2025, before batch B-1 had cured, by 30 March 2025, 15:00.",
+      "caution: LOAD, before first load, was signed on 22 March 2025, before batch B-1 had cured, by 30 March 2025, 15:00.",
     ]);
     expect(told(recordOf([looked("2025-03-31-look", "CLOSE")]))).toHaveLength(1);
   });
@@ -93,7 +95,7 @@ describe("What comes before a joint has cured", () => {
     const opened = (id: string, joints: string[]) =>
       entry(id, { reworks: [{ place, entry: id, day: id.slice(0, 10), joints, why: "a gap" }] });
     expect(told(recordOf([opened("2025-03-21-open", ["W-2"])]))?.slice(1)).toEqual([
-      "caution: Joint W-2 above it was opened on 2025-03-21, before batch B-1 had cured, by 2025-03-30 15:00.",
+      "caution: Joint W-2 above it was opened on 21 March 2025, before batch B-1 had cured, by 30 March 2025, 15:00.",
     ]);
     expect(told(recordOf([opened("2025-03-21-open", ["W-1"])]))).toEqual([]);
   });
@@ -106,8 +108,8 @@ describe("What comes before a joint has cured", () => {
     const of = (assemblyId: string) =>
       told(recordOf([entry(id, { weighed: [{ ...weighed, assembly: assemblyId }], scales: { ...scales, ...arms } })]));
     expect(of("wing")?.slice(1)).toEqual([
-      "caution: It was weighed (Left wing) on 2025-03-21, before batch B-1 had cured, by 2025-03-30 15:00.",
-      "caution: The aircraft stood on the scales on 2025-03-21, before batch B-1 had cured, by 2025-03-30 15:00.",
+      "caution: It was weighed (Left wing) on 21 March 2025, before batch B-1 had cured, by 30 March 2025, 15:00.",
+      "caution: The aircraft stood on the scales on 21 March 2025, before batch B-1 had cured, by 30 March 2025, 15:00.",
     ]);
     expect(of("fin")).toHaveLength(2);
   });
@@ -120,7 +122,7 @@ describe("What comes before a joint has cured", () => {
     expect(state).toBe("signed with things open");
     expect(needs?.map(({ sentence }) => sentence)).toEqual([
       "Joint W-1 had not cured as its sheet asks yet when it was signed.",
-      "It was signed on 2025-03-21 with things open.",
+      "It was signed on 21 March 2025 with things open.",
     ]);
   });
 

@@ -45,7 +45,7 @@ describe("A joint glued in stages", () => {
   it("is shown once every stage is, and it is said to be complete", () => {
     const whole = both([stage(FIRST, 1, 2)], [stage(SECOND, 2, 2, LAST)]);
     expect(fileOf(whole)).toMatchObject({ state: "shown", batches: ["B-1", "B-2"] });
-    expect(told(whole)).toEqual(["meets: Glued in 2 stages, and said to be complete on 2025-04-10."]);
+    expect(told(whole)).toEqual(["meets: Glued in 2 stages, and said to be complete on 10 April 2025."]);
   });
 
   it("waits for a stage that is to come, and for being said to be complete", () => {
@@ -64,11 +64,11 @@ describe("A joint glued in stages", () => {
     const left = both([stage(FIRST, 1)], [stage(SECOND, 3, 3, LAST)]);
     expect(fileOf(left)?.state).toBe("not shown");
     expect(told(left)).toEqual([
-      "unproven: Stage 2 of 3 holds no batch, though it was said to be complete on 2025-04-10.",
+      "unproven: Stage 2 of 3 holds no batch, though it was said to be complete on 10 April 2025.",
     ]);
     const fewer = both([stage(FIRST, 1, 4)], [stage(SECOND, 2, 2, LAST)]);
     expect(told(fewer)).toEqual([
-      "unproven: Stages 3 and 4 of 4 hold no batch, though it was said to be complete on 2025-04-10.",
+      "unproven: Stages 3 and 4 of 4 hold no batch, though it was said to be complete on 10 April 2025.",
     ]);
   });
 
@@ -147,7 +147,7 @@ describe("A rework of some stages", () => {
     expect(fileOf([also, opened([1])])).toMatchObject({ batches: ["B-1"], superseded: [] });
     expect(fileOf([session(FIRST, []), opened([1])], { stages: 1 })).toMatchObject({ batches: ["B-1"] });
     expect(fileOf([...glued, opened([1])])?.findings[0]?.sentence).toBe(
-      "Stage 1 opened for rework on 2025-04-20: dry.",
+      "Stage 1 opened for rework on 20 April 2025: dry.",
     );
   });
 
@@ -159,10 +159,10 @@ describe("A rework of some stages", () => {
       batches: [batch("B-3", { entry: again, pieces: [] }, "2025-05-01")],
     });
     expect(told([...three, opened([1]), one])).toEqual([
-      "unproven: Stages 2 and 3 of 3 hold no batch, though it was said to be complete on 2025-05-01.",
+      "unproven: Stages 2 and 3 of 3 hold no batch, though it was said to be complete on 1 May 2025.",
     ]);
     expect(told([...three, opened(undefined), one])).toEqual([
-      "meets: Glued in 1 stage, and said to be complete on 2025-05-01.",
+      "meets: Glued in 1 stage, and said to be complete on 1 May 2025.",
     ]);
   });
 });

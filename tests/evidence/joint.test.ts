@@ -39,12 +39,12 @@ describe("The state of a joint", () => {
     expect(stateOf([FIRST])).toMatchObject({
       state: "pending",
       findings: [
-        { rule: "joint-glued", severity: "waits", sentence: "Batch B-1, glued on 2025-03-10, is pending." },
+        { rule: "joint-glued", severity: "waits", sentence: "Batch B-1, glued on 10 March 2025, is pending." },
         {
           rule: "joint-cure",
           severity: "waits",
           sentence:
-            "Batch B-1 has not cured for so long yet. If the shop stays as it was it will have by 2025-03-13 15:00; until then nothing may load the joint.",
+            "Batch B-1 has not cured for so long yet. If the shop stays as it was it will have by 13 March 2025, 15:00; until then nothing may load the joint.",
         },
       ],
     });
@@ -83,7 +83,7 @@ describe("The state of a joint", () => {
     expect(file?.findings.at(-1)).toMatchObject({
       rule: "joint-quarantine",
       severity: "rejects",
-      sentence: "It holds lot R-1 by B-1, and that lot was recalled on 2025-12-02: mislabelled.",
+      sentence: "It holds lot R-1 by B-1, and that lot was recalled on 2 December 2025: mislabelled.",
     });
     expect(file?.findings.at(-1)?.restsOn).toEqual([
       { kind: "joint", id: "W-1" },
@@ -97,7 +97,7 @@ describe("The state of a joint", () => {
   it("names every batch by which a recalled lot is in it", () => {
     const both = glue("2025-03-10-glue", one("B-1", "2025-03-10"), one("B-2", "2025-03-10"));
     expect(stateOf([both, recallOf("2025-12-02-recall", "R-1")])?.findings.at(-1)?.sentence).toBe(
-      "It holds lot R-1 by B-1, B-2, and that lot was recalled on 2025-12-02: mislabelled.",
+      "It holds lot R-1 by B-1, B-2, and that lot was recalled on 2 December 2025: mislabelled.",
     );
   });
 
@@ -109,7 +109,7 @@ describe("The state of a joint", () => {
     const opened = stateOf([FIRST, broken("B-1/1"), reworkOf("2025-04-01-rework", ["W-1"])]);
     expect(opened).toMatchObject({ state: "opened", batches: [], superseded: ["B-1"], lots: ["S-1"] });
     expect(opened?.findings.map(({ severity, sentence }) => [severity, sentence])).toEqual([
-      ["caution", "Opened for rework on 2025-04-01: glue taken out."],
+      ["caution", "Opened for rework on 1 April 2025: glue taken out."],
       ["waits", "It has not been glued again since it was opened."],
     ]);
     const again = glue("2025-04-05-again", one("B-2", "2025-04-05"));

@@ -1,5 +1,6 @@
 /** What a hold point needs: each need with what it is about, what it takes and what it rests on. */
 import { describe, expect, it } from "vitest";
+import { dateWords } from "../../src/words/dates.ts";
 import { reckon } from "./reckoned.ts";
 import type { SaidNeed } from "./reckoned.ts";
 import type { Entry, Measurement, Ref } from "../../src/facts/types.ts";
@@ -37,7 +38,7 @@ describe("A need", () => {
     expect(needs({ raised: [openItem("O-1", { ...of, before: "CLOSE" })] })).toEqual([
       {
         about: ref("open item", "O-1"),
-        sentence: "O-1 is open since 2025-04-01: corner block.",
+        sentence: "O-1 is open since 1 April 2025: corner block.",
         needs: "do it and close it in an entry",
         blocks: true,
         restsOn: [ref("open item", "O-1"), ref("entry", ID)],
@@ -49,7 +50,7 @@ describe("A need", () => {
     expect(needs({ departures: [departure("D-1", of)] })).toEqual([
       {
         about: ref("departure", "D-1"),
-        sentence: "Departure D-1 of 2025-04-01 is not accepted: another packer.",
+        sentence: "Departure D-1 of 1 April 2025 is not accepted: another packer.",
         needs: "have an inspector accept it, and note by whom and on what paper",
         blocks: true,
         restsOn: [ref("departure", "D-1"), ref("entry", ID)],
@@ -109,14 +110,14 @@ describe("A need", () => {
     expect(looked({})).toEqual([
       {
         about: ref("hold point", "CLOSE"),
-        sentence: "It was looked at on 2025-04-01 and not signed.",
+        sentence: "It was looked at on 1 April 2025 and not signed.",
         needs: "answer what was found and have it looked at again",
         blocks: true,
         restsOn: [ref("hold point", "CLOSE"), ref("entry", ID)],
       },
     ]);
     expect(looked({ remarks: "Gap at rib 4." })[0]?.sentence).toBe(
-      "It was looked at on 2025-04-01 and not signed: Gap at rib 4.",
+      "It was looked at on 1 April 2025 and not signed: Gap at rib 4.",
     );
   });
 
@@ -135,7 +136,7 @@ describe("A need", () => {
     expect(file?.needs).toEqual([
       {
         about: ref("joint", "W-1"),
-        sentence: `Joint W-1 is pending. Batch B-2, glued on ${day}, is pending.`,
+        sentence: `Joint W-1 is pending. Batch B-2, glued on ${dateWords(day)}, is pending.`,
         needs: "break the test pieces of its batches",
         blocks: false,
         restsOn: [ref("joint", "W-1"), ref("batch", "B-2"), ref("entry", `${day}-glue`)],

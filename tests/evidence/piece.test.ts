@@ -246,7 +246,7 @@ describe("A piece", () => {
     expect(file?.findings.at(-1)).toMatchObject({
       rule: "piece-timber",
       severity: "caution",
-      sentence: "It was made from lot S-1, recalled on 2025-04-01: brash.",
+      sentence: "It was made from lot S-1, recalled on 1 April 2025: brash.",
     });
   });
 

@@ -41,10 +41,10 @@ describe("What was weighed as left in a lot", () => {
 
   it("differs either way, and says which", () => {
     expect(found(left(g("800")), [took("100")])).toEqual([
-      "stock/left-differs caution: On 2025-12-30 800 g of lot R-1 were weighed as left, where 900.0 g should be by what the batches took: more went out of it than is noted.",
+      "stock/left-differs caution: On 30 December 2025 800 g of lot R-1 were weighed as left, where 900.0 g should be by what the batches took: more went out of it than is noted.",
     ]);
     expect(found(left(g("1000")), [took("100")])).toEqual([
-      "stock/left-differs caution: On 2025-12-30 1000 g of lot R-1 were weighed as left, where 900.0 g should be by what the batches took: less went out of it than is noted, or it came out of another.",
+      "stock/left-differs caution: On 30 December 2025 1000 g of lot R-1 were weighed as left, where 900.0 g should be by what the batches took: less went out of it than is noted, or it came out of another.",
     ]);
   });
 

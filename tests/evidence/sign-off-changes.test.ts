@@ -1,6 +1,7 @@
 /** What reopens a hold point that was signed, and what does not. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { dateWords } from "../../src/words/dates.ts";
 import type { Entry } from "../../src/facts/types.ts";
 import { entry, inspection } from "./make.ts";
 import { mm } from "./quantities.ts";
@@ -129,7 +130,7 @@ describe("What changed of a hold point that was signed", () => {
     ).toEqual(["rib ", "Depa", "Glue"]);
     expect(file.needs.at(-1)).toEqual({
       about: { kind: "hold point", id: "CLOSE" },
-      sentence: `It was signed on ${SIGNED}, and what was looked at has changed since.`,
+      sentence: `It was signed on ${dateWords(SIGNED)}, and what was looked at has changed since.`,
       needs: "have it looked at again, with what has changed or was open",
       blocks: true,
       restsOn: [

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { dateWords } from "../../src/words/dates.ts";
 import type { SaidHoldPoint } from "./reckoned.ts";
 import type { Piece } from "../../src/facts/types.ts";
 import { departure, entry, measurement, openItem, piece, test } from "./make.ts";
@@ -33,18 +34,22 @@ describe("A hold point that was signed", () => {
     [
       "a batch glued into one of its joints",
       glues("W-2", "R-1", "F-1"),
-      [`Batch B-9 was glued into joints W-2 and R-1 on ${LATER}.`, "Joint W-2 is pending.", "Joint R-1 is pending."],
+      [
+        `Batch B-9 was glued into joints W-2 and R-1 on ${dateWords(LATER)}.`,
+        "Joint W-2 is pending.",
+        "Joint R-1 is pending.",
+      ],
     ],
     [
       "glue taken out of one",
       rework("W-1", "F-1"),
-      [`Glue was taken out of joint W-1 on ${LATER}: gap.`, "Joint W-1 is opened."],
+      [`Glue was taken out of joint W-1 on ${dateWords(LATER)}: gap.`, "Joint W-1 is opened."],
     ],
     [
       "a recall of a lot in them",
       recall("R-1"),
       [
-        `Lot R-1, which is in joints W-1, W-2 and R-1, was recalled on ${LATER}: mislabelled.`,
+        `Lot R-1, which is in joints W-1, W-2 and R-1, was recalled on ${dateWords(LATER)}: mislabelled.`,
         "Joint W-1 is quarantined.",
         "Joint W-2 is quarantined.",
         "Joint R-1 is quarantined.",
@@ -54,7 +59,7 @@ describe("A hold point that was signed", () => {
       "a recall of their timber",
       recall("S-1"),
       [
-        `Lot S-1, which is in joints W-1, W-2 and R-1, was recalled on ${LATER}: mislabelled.`,
+        `Lot S-1, which is in joints W-1, W-2 and R-1, was recalled on ${dateWords(LATER)}: mislabelled.`,
         "Joint W-1 is quarantined.",
         "Joint W-2 is quarantined.",
         "Joint R-1 is quarantined.",
@@ -64,27 +69,27 @@ describe("A hold point that was signed", () => {
       "a rejection of their batch",
       reject("B-1"),
       [
-        `Batch B-1, which is in joints W-1, W-2 and R-1, was rejected on ${LATER}: doubt.`,
+        `Batch B-1, which is in joints W-1, W-2 and R-1, was rejected on ${dateWords(LATER)}: doubt.`,
         "Joint W-1 is quarantined.",
         "Joint W-2 is quarantined.",
         "Joint R-1 is quarantined.",
       ],
     ],
-    ["a departure on its assembly", departs(), [`Departure D-1 was noted on ${LATER}: another packer.`]],
+    ["a departure on its assembly", departs(), [`Departure D-1 was noted on ${dateWords(LATER)}: another packer.`]],
     [
       "a departure within, accepted or not",
       departs({ assembly: "rib", acceptedBy: "ins", reference: "letter 4" }),
-      [`Departure D-1 was noted on ${LATER}: another packer.`],
+      [`Departure D-1 was noted on ${dateWords(LATER)}: another packer.`],
     ],
     [
       "an open item before it",
       raises({ before: "CLOSE", assembly: "fin" }),
-      [`Open item O-1 was raised on ${LATER}, to be done before it: corner block.`],
+      [`Open item O-1 was raised on ${dateWords(LATER)}, to be done before it: corner block.`],
     ],
     [
       "an open item before its kind from within, closed or not",
       raises({ before: "close-up", assembly: "rib", closedIn: `${LATER}-it` }),
-      [`Open item O-1 was raised on ${LATER}, to be done before it: corner block.`],
+      [`Open item O-1 was raised on ${dateWords(LATER)}, to be done before it: corner block.`],
     ],
     [
       "a measurement out of tolerance, with a departure or not",
@@ -99,7 +104,7 @@ describe("A hold point that was signed", () => {
     [
       "an amendment of its batch, though nothing comes of it",
       amends(ref("batch", "B-1"), "2025-03-10-glue"),
-      [`Amended on ${LATER}: Batch B-1, hardener mass: was 20.1 g, is 20.0 g, because: misread.`],
+      [`Amended on ${dateWords(LATER)}: Batch B-1, hardener mass: was 20.1 g, is 20.0 g, because: misread.`],
     ],
     [
       "an amendment of a test piece of it",
@@ -109,7 +114,7 @@ describe("A hold point that was signed", () => {
         was: ["90 %"],
         is: ["100 %"],
       }),
-      [`Amended on ${LATER}: Test of B-1/1, wood failure: was 90 %, is 100 %, because: misread.`],
+      [`Amended on ${dateWords(LATER)}: Test of B-1/1, wood failure: was 90 %, is 100 %, because: misread.`],
     ],
     [
       "a pair whose sides differ",
@@ -220,7 +225,7 @@ describe("A hold point that was signed", () => {
     const file = breaks("B-1/2", { failure: "glue line" });
     expect([file.state, told(file)[0]]).toEqual([
       "signed with things open",
-      `Test piece B-1/2, for joints W-1, W-2 and R-1, failed on ${LATER}.`,
+      `Test piece B-1/2, for joints W-1, W-2 and R-1, failed on ${dateWords(LATER)}.`,
     ]);
     expect(file.changes[0]).toEqual({
       about: { kind: "piece", id: "B-1/2" },

@@ -184,7 +184,7 @@ describe("The builder's rejection", () => {
     expect(file?.findings.at(-1)).toMatchObject({
       rule: "builders-rejection",
       severity: "rejects",
-      sentence: "Rejected by the builder on 2025-04-01: lumpy.",
+      sentence: "Rejected by the builder on 1 April 2025: lumpy.",
     });
     expect(file?.findings.at(-1)?.restsOn).toContainEqual({ kind: "entry", id: "2025-04-01-doubts" });
   });

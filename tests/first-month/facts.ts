@@ -18,7 +18,7 @@ export const FACTS: readonly Told[] = [
   {
     fact: "that all stages are glued",
     page: "joint/FI-J01",
-    says: ["Glued in 2 stages, and said to be complete on 2026-03-07"],
+    says: ["Glued in 2 stages, and said to be complete on 7 March 2026"],
   },
   {
     fact: "a cup that was thrown away",

@@ -61,7 +61,7 @@ describe("pages of evidence", () => {
   test("a joint's page shows its verdict and reasons, its pieces with their verdicts, and links to its batches and lots", () => {
     const text = words(inspector, "joint/F-J2.html");
     expect(text).toContain("quarantined");
-    expect(text).toContain("It holds lot R-2 by B-003, and that lot was recalled on 2025-04-02");
+    expect(text).toContain("It holds lot R-2 by B-003, and that lot was recalled on 2 April 2025");
     expect(text).toContain("B-003/1 not broken");
     expect(links(inspector, "joint/F-J2.html")).toEqual(
       expect.arrayContaining([

@@ -16,11 +16,11 @@ describe("What a hold point needs", () => {
   it("is said once for all joints that need the same, what blocks first", () => {
     const together = needsTogether([
       need("J1", "Joint J1 is not glued."),
-      need("O-1", "O-1 is open since 2025-01-01: a block.", true, "open item"),
+      need("O-1", "O-1 is open since 1 January 2025: a block.", true, "open item"),
       need("J2", "Joint J2 is not glued."),
     ]);
     expect(together.map(({ about, sentence, needs }) => [about.map(({ id }) => id), sentence, needs])).toEqual([
-      [["O-1"], "Open since 2025-01-01: a block.", "Glue it"],
+      [["O-1"], "Open since 1 January 2025: a block.", "Glue it"],
       [["J1", "J2"], "Not glued.", "Glue it"],
     ]);
   });

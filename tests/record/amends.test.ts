@@ -179,7 +179,7 @@ describe("an amendment", () => {
     ).toEqual([
       [
         "caution",
-        "Amended on 2025-04-01: Batch B-001, hardener mass: was 35.1 g, is 20.0 g, because: The cup's tare was in it.",
+        "Amended on 1 April 2025: Batch B-001, hardener mass: was 35.1 g, is 20.0 g, because: The cup's tare was in it.",
       ],
     ]);
     expect(file?.findings.find(({ rule }) => rule === "mix-ratio")?.severity).toBe("rejects");
@@ -219,7 +219,9 @@ describe("an amendment", () => {
         .batches.get("B-001")
         ?.findings.filter(({ rule }) => rule === "amended")
         .map(({ sentence }) => sentence),
-    ).toEqual(["Amended on 2025-04-01: Batch B-001, date: was 2025-03-08, is 2025-03-16, because: The Sunday it was."]);
+    ).toEqual([
+      "Amended on 1 April 2025: Batch B-001, date: was 2025-03-08, is 2025-03-16, because: The Sunday it was.",
+    ]);
   });
 
   it("of the day can take a verdict away: a piece that was broken sooner than written down", async () => {

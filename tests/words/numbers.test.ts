@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { span } from "../../src/words/durations.ts";
+import { reached, span } from "../../src/words/durations.ts";
 import { counted, ended, listed } from "../../src/words/lists.ts";
 import { apart, figure, percent, percentApart } from "../../src/words/numbers.ts";
 import { stressText, temperatureText } from "../../src/words/quantities.ts";
@@ -32,6 +32,7 @@ describe("Figures in sentences", () => {
 
   it("rounds time down", () => {
     expect(span(0)).toBe("0 min");
+    expect([0, 59, 60].map(reached)).toEqual(["nothing", "nothing", "1 min"]);
     expect(span(59)).toBe("0 min");
     expect(span(35 * 60)).toBe("35 min");
     expect(span(65 * 60)).toBe("1 h 5 min");

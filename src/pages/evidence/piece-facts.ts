@@ -3,7 +3,7 @@ import { defined } from "../../defined.ts";
 import type { PieceFile } from "../../evidence/types.ts";
 import type { Cure, Warmth } from "../../evidence/types/cure.ts";
 import { dateWords } from "../../words/dates.ts";
-import { span } from "../../words/durations.ts";
+import { reached, span } from "../../words/durations.ts";
 import { grouped, percent } from "../../words/numbers.ts";
 import { inUnits, quantityWords } from "../../words/quantities.ts";
 import type { Leg } from "../../facts/glue/leg.ts";
@@ -132,5 +132,5 @@ const BY: { readonly [warmth in Warmth]: string } = {
 function worth(shown: Shown, { age, reference, least, warmth }: Cure): FactRow[] {
   if (age === undefined || warmth === undefined) return [];
   const at = inUnits(reference, "°C", shown.record.aircraft.units);
-  return [{ word: `Worth at ${at}`, noted: `${span(age)}, ${BY[warmth]}`, limit: `at least ${span(least)}` }];
+  return [{ word: `Worth at ${at}`, noted: `${reached(age)}, ${BY[warmth]}`, limit: `at least ${span(least)}` }];
 }

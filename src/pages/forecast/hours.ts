@@ -91,12 +91,12 @@ export function spanned(work: readonly WorkLine[]): string {
 function totalChart(shown: Shown, weeks: Weeks, last: number): Chart {
   const { work } = storyOf(shown);
   const target = shown.record.aircraft.targetPerWeek;
-  const says = `Hours worked since the start, ${hoursRounded(total(work))} by now${target === undefined ? "" : `, against ${hoursRounded(target)} a week as meant`}.${spanned(work)}`;
+  const says = `Hours worked since the start, ${hoursRounded(total(work))} by now${target === undefined ? "" : `, against ${hoursRounded(target)} a week as planned`}.${spanned(work)}`;
   const chart = cumulated("hours-sum", "Hours to date", says, [{ name: "Worked", lines: work }], weeks, last);
   if (target === undefined) return { ...chart, filled: true };
   const first = dayAt(shown.record.aircraft.start);
   const values = chart.days.map((day) => inHours((Math.max(0, day - first + 1) / 7) * target));
-  return { ...chart, filled: true, against: { name: "As meant", values } };
+  return { ...chart, filled: true, against: { name: "As planned", values } };
 }
 
 function weeklyChart(shown: Shown, people: readonly Named<WorkLine>[], weeks: Weeks): Chart {
@@ -107,7 +107,7 @@ function weeklyChart(shown: Shown, people: readonly Named<WorkLine>[], weeks: We
     title: "Hours in each week",
     form: "bars",
     days,
-    says: `Hours worked in each week, one person standing on the other${people.some(({ lines }) => !lines.every(isOfDay)) ? "; those known by month or year alone are in no week" : ""}${target === undefined ? "" : `; the broken line is the ${hoursRounded(target)} meant`}.`,
+    says: `Hours worked in each week, one person standing on the other${people.some(({ lines }) => !lines.every(isOfDay)) ? "; those known by month or year alone are in no week" : ""}${target === undefined ? "" : `; the broken line is the ${hoursRounded(target)} a week planned`}.`,
     series: people.map(({ name, lines }) => ({ name, values: weekly(lines.filter(isOfDay), weeks).map(inHours) })),
     against: target === undefined ? undefined : { name: "Meant a week", values: days.map(() => inHours(target)) },
   });

@@ -1,4 +1,5 @@
 /** What was put on: primer, varnish, dope, paint, fabric and tape. */
+import { dateWords } from "../dates.ts";
 import type { CoatValues } from "../../evidence/codes/coats.ts";
 import { toTheMinute } from "../durations.ts";
 import { ended, listed } from "../lists.ts";
@@ -11,9 +12,11 @@ export const COATS: Sentences<CoatValues> = {
   "coat-lots/noted": ({ lots }) => `It is of ${lots.length === 1 ? "lot" : "lots"} ${listed(lots)}.`,
   "coat-lots/no-date": ({ lot }) =>
     `Lot ${lot} has no expiry date and the sheet gives no shelf life: nothing shows that it was in date.`,
-  "coat-lots/good": ({ lot, used, until }) => `Lot ${lot} was put on on ${used} and is good until ${until}.`,
-  "coat-lots/past": ({ lot, used, until }) => `Lot ${lot} was put on on ${used} but was good only until ${until}.`,
-  "coat-lots/recalled": ({ lot, day, why }) => `Lot ${lot} was recalled on ${day}: ${ended(why)}`,
+  "coat-lots/good": ({ lot, used, until }) =>
+    `Lot ${lot} was put on on ${dateWords(used)} and is good until ${dateWords(until)}.`,
+  "coat-lots/past": ({ lot, used, until }) =>
+    `Lot ${lot} was put on on ${dateWords(used)} but was good only until ${dateWords(until)}.`,
+  "coat-lots/recalled": ({ lot, day, why }) => `Lot ${lot} was recalled on ${dateWords(day)}: ${ended(why)}`,
   "coat-air/no-limits": ({ what }) => `The sheet as entered gives no limits of ${what}.`,
   "coat-air/not-noted": ({ what }) => `The ${what} when it was put on is not noted, and no logger knows it.`,
   "coat-air/estimate": ({ what, found }) =>
@@ -37,7 +40,7 @@ export const COATS: Sentences<CoatValues> = {
   "coat-drying/drying": ({ asked }) => `The sheet's ${asked} of drying have not passed by the day of the record.`,
   "coat-drying/slow": ({ asked, found }) => `It was found dry only at ${found}, later than the sheet's ${asked}.`,
   "coated-faces/not-bare": ({ batch, where, finish, day }) =>
-    `Batch ${batch} was glued on an assembly that had ${finish} on it since ${day} (${where}), and nothing says that the glue faces were kept bare.`,
+    `Batch ${batch} was glued on an assembly that had ${finish} on it since ${dateWords(day)} (${where}), and nothing says that the glue faces were kept bare.`,
 };
 
 const logged = (v: CoatValues["coat-air/logged"], units: Units): string =>

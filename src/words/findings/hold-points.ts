@@ -1,4 +1,5 @@
 /** What hold points need, what that takes, and what changed after they were signed. */
+import { dateWords } from "../dates.ts";
 import type { ChangeValues, NeedValues, RemarkValues, TakeValues } from "../../evidence/codes/hold-points.ts";
 import { counted, ended, listed } from "../lists.ts";
 import type { Sentences } from "./catalogue.ts";
@@ -23,52 +24,53 @@ const unnamed = (beside: readonly string[]): string =>
 export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & RemarkValues> = {
   "need/joint": ({ joint, state, told }, { say }) => [`Joint ${joint} is ${state}.`, ...told.map(say)].join(" "),
   "need/fitted-recalled": ({ where, lot, day, why }) =>
-    `${where} is of lot ${lot}, recalled on ${day}, and nothing says what took its place: ${ended(why)}`,
+    `${where} is of lot ${lot}, recalled on ${dateWords(day)}, and nothing says what took its place: ${ended(why)}`,
   "need/coat": (v, { say }) => [`${coated(v)} is ${v.verdict}.`, ...v.told.map(say)].join(" "),
   "need/coats-missing": ({ where, finish, asked, there }) =>
     `${where}: ${there} of ${counted(asked, "coat")} of ${finish} ${there === 1 ? "is" : "are"} noted.`,
-  "need/open-item": ({ id, day, what }) => `${id} is open since ${day}: ${ended(what)}`,
-  "need/departure": ({ id, day, what }) => `Departure ${id} of ${day} is not accepted: ${ended(what)}`,
+  "need/open-item": ({ id, day, what }) => `${id} is open since ${dateWords(day)}: ${ended(what)}`,
+  "need/departure": ({ id, day, what }) => `Departure ${id} of ${dateWords(day)} is not accepted: ${ended(what)}`,
   "need/departure-told": ({ id, day, what }) =>
-    `Departure ${id} of ${day} is said to be accepted, but on no paper that is named: that is the builder's word. ${ended(what)}`,
+    `Departure ${id} of ${dateWords(day)} is said to be accepted, but on no paper that is named: that is the builder's word. ${ended(what)}`,
   "need/departure-role": ({ id, day, what }) =>
-    `Departure ${id} of ${day} was accepted by someone who is no inspector, which does not count: ${ended(what)}`,
+    `Departure ${id} of ${dateWords(day)} was accepted by someone who is no inspector, which does not count: ${ended(what)}`,
   "need/departure-worked": ({ id, day, what }) =>
-    `Departure ${id} of ${day} was accepted by someone with hours on that assembly, which does not count: ${ended(what)}`,
+    `Departure ${id} of ${dateWords(day)} was accepted by someone with hours on that assembly, which does not count: ${ended(what)}`,
   "need/departure-condition": ({ id, day, condition }) =>
-    `Departure ${id} of ${day} is accepted on a condition that is still open: ${ended(condition)}`,
+    `Departure ${id} of ${dateWords(day)} is accepted on a condition that is still open: ${ended(condition)}`,
   "need/measure-out": ({ what, found, asked, beside }) =>
     `${what} measures ${found}, outside ${asked}.${unnamed(beside)}`,
   "need/pair-out": (v) => `${pairOut(v)}${unnamed(v.beside)}`,
   "need/pair-estimated": ({ pair }) => `A side of ${pair} is only estimated.`,
   "need/pair-one-side": ({ pair, side }) => `Of ${pair} only the ${side} side is measured.`,
   "need/seconded": stands,
-  "need/reopened": ({ day }) => `It was signed on ${day}, and what was looked at has changed since.`,
+  "need/reopened": ({ day }) => `It was signed on ${dateWords(day)}, and what was looked at has changed since.`,
   "need/not-signed": ({ day, remarks }) =>
-    ended(`It was looked at on ${day} and not signed${remarks === undefined ? "" : `: ${remarks}`}`),
+    ended(`It was looked at on ${dateWords(day)} and not signed${remarks === undefined ? "" : `: ${remarks}`}`),
 
   "need/signed-role": ({ day }) =>
-    `It was signed on ${day} by someone who is no inspector: that signature does not count.`,
+    `It was signed on ${dateWords(day)} by someone who is no inspector: that signature does not count.`,
   "need/signed-worked": ({ day }) =>
-    `It was signed on ${day} by someone with hours on what was looked at: that signature does not count.`,
+    `It was signed on ${dateWords(day)} by someone with hours on what was looked at: that signature does not count.`,
   "need/signed-told": ({ day }) =>
-    `It is said to have been signed on ${day}, on no paper that is named or scanned: the builder's word does not count.`,
+    `It is said to have been signed on ${dateWords(day)}, on no paper that is named or scanned: the builder's word does not count.`,
   "need/hold-point": ({ holdPoint, state }) => `${holdPoint} comes first and is not passed: it is ${state}.`,
-  "need/within-not-signed": ({ holdPoint, day }) => `${holdPoint} was looked at on ${day} and not signed.`,
-  "need/flown": ({ day }) => `It first flew on ${day}, and no signature that counts was there by then.`,
-  "need/signed-open": ({ day }) => `It was signed on ${day} with things open.`,
+  "need/within-not-signed": ({ holdPoint, day }) => `${holdPoint} was looked at on ${dateWords(day)} and not signed.`,
+  "need/flown": ({ day }) => `It first flew on ${dateWords(day)}, and no signature that counts was there by then.`,
+  "need/signed-open": ({ day }) => `It was signed on ${dateWords(day)} with things open.`,
   "then/joint": ({ joint }) => `Joint ${joint} was not shown yet when it was signed.`,
   "then/cure": ({ joint }) => `Joint ${joint} had not cured as its sheet asks yet when it was signed.`,
-  "then/piece": ({ piece, day }) => `Test piece ${piece} was broken on ${day}, after it was signed.`,
+  "then/piece": ({ piece, day }) => `Test piece ${piece} was broken on ${dateWords(day)}, after it was signed.`,
   "then/fitted-recalled": ({ where, lot, day, why }) =>
-    `${where} was of lot ${lot}, recalled on ${day}, when it was signed: ${ended(why)}`,
+    `${where} was of lot ${lot}, recalled on ${dateWords(day)}, when it was signed: ${ended(why)}`,
   "then/coat": (v) => `${coated(v)} was not as its sheet asks when it was signed.`,
   "then/coat-drying": (v) => `${coated(v)} had not dried as its sheet asks yet when it was signed.`,
   "then/coats-missing": ({ where, finish, asked }) =>
     `${where}: not all of ${counted(asked, "coat")} of ${finish} ${asked === 1 ? "was" : "were"} there yet when it was signed.`,
-  "then/open-item": ({ id, day, what }) => `${id}, raised on ${day}, was still open when it was signed: ${ended(what)}`,
+  "then/open-item": ({ id, day, what }) =>
+    `${id}, raised on ${dateWords(day)}, was still open when it was signed: ${ended(what)}`,
   "then/departure": ({ id, day, what }) =>
-    `Departure ${id} of ${day} was not accepted yet when it was signed: ${ended(what)}`,
+    `Departure ${id} of ${dateWords(day)} was not accepted yet when it was signed: ${ended(what)}`,
   "then/measure-out": ({ what, found, asked }) => `${what} measured ${found}, outside ${asked}, when it was signed.`,
   "then/pair": ({ pair }) => `The sides of ${pair} were not shown to be alike yet when it was signed.`,
   "then/hold-point": ({ holdPoint }) => `${holdPoint}, which comes first, was not signed yet when it was signed.`,
@@ -102,25 +104,27 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "take/second": () => "have someone look at the source, and note who under seen_by in an amendment",
   "take/other-edition": () => "Ask for the edition made for the inspector.",
 
-  "change/glued": ({ batch, joints, day }) => `Batch ${batch} was glued into ${named(joints)} on ${day}.`,
-  "change/opened": ({ joints, day, why }) => `Glue was taken out of ${named(joints)} on ${day}: ${ended(why)}`,
+  "change/glued": ({ batch, joints, day }) => `Batch ${batch} was glued into ${named(joints)} on ${dateWords(day)}.`,
+  "change/opened": ({ joints, day, why }) =>
+    `Glue was taken out of ${named(joints)} on ${dateWords(day)}: ${ended(why)}`,
   "change/recalled": ({ lot, joints, day, why }) =>
-    `Lot ${lot}, which is in ${named(joints)}, was recalled on ${day}: ${ended(why)}`,
+    `Lot ${lot}, which is in ${named(joints)}, was recalled on ${dateWords(day)}: ${ended(why)}`,
   "change/fitted-recalled": ({ where, lot, day, why }) =>
-    `${where} is of lot ${lot}, which was recalled on ${day}: ${ended(why)}`,
+    `${where} is of lot ${lot}, which was recalled on ${dateWords(day)}: ${ended(why)}`,
   "change/fitted": ({ where, lot, replaced, day }) =>
-    `On ${day} ${where} of lot ${replaced} was replaced by one of lot ${lot}.`,
+    `On ${dateWords(day)} ${where} of lot ${replaced} was replaced by one of lot ${lot}.`,
   "change/coat-out": (v, { say }) => [`${coated(v)} was put on, and is ${v.verdict}.`, ...v.told.map(say)].join(" "),
   "change/coat-recalled": ({ lot, day, why, ...v }) =>
-    `${coated(v)} is of lot ${lot}, which was recalled on ${day}: ${ended(why)}`,
-  "change/coat-off": ({ day, how, ...v }) => `${coated(v)} was taken off on ${day}: ${ended(how)}`,
+    `${coated(v)} is of lot ${lot}, which was recalled on ${dateWords(day)}: ${ended(why)}`,
+  "change/coat-off": ({ day, how, ...v }) => `${coated(v)} was taken off on ${dateWords(day)}: ${ended(how)}`,
   "change/rejected": ({ batch, joints, day, why }) =>
-    `Batch ${batch}, which is in ${named(joints)}, was rejected on ${day}: ${ended(why)}`,
-  "change/failed": ({ piece, joints, day }) => `Test piece ${piece}, for ${named(joints)}, failed on ${day}.`,
+    `Batch ${batch}, which is in ${named(joints)}, was rejected on ${dateWords(day)}: ${ended(why)}`,
+  "change/failed": ({ piece, joints, day }) =>
+    `Test piece ${piece}, for ${named(joints)}, failed on ${dateWords(day)}.`,
   "change/amended": amended,
-  "change/departure": ({ id, day, what }) => `Departure ${id} was noted on ${day}: ${ended(what)}`,
+  "change/departure": ({ id, day, what }) => `Departure ${id} was noted on ${dateWords(day)}: ${ended(what)}`,
   "change/open-item": ({ id, day, what }) =>
-    `Open item ${id} was raised on ${day}, to be done before it: ${ended(what)}`,
+    `Open item ${id} was raised on ${dateWords(day)}, to be done before it: ${ended(what)}`,
   "change/measure-out": ({ what, found, asked }) => `${what} was measured as ${found}, outside ${asked}.`,
   "change/pair-out": pairOut,
   "change/joint": ({ joint, state }) => `Joint ${joint} is ${state}.`,

@@ -1,4 +1,5 @@
 /** What findings are held against, and the warmths that stand in for readings. */
+import { dateWords } from "../dates.ts";
 import type { LimitValues, WarmthValues } from "../../evidence/codes/limits.ts";
 import { counted } from "../lists.ts";
 import { percent } from "../numbers.ts";
@@ -29,8 +30,8 @@ export const LIMITS: Sentences<LimitValues & WarmthValues> = {
   "limit/humidity": ({ asked }) => `humidity ${asked}`,
   "limit/wood-moisture": ({ asked }) => `wood moisture ${asked}`,
   "limit/dew-point": ({ least }) => `surfaces at least ${least} K above the dew point`,
-  "limit/expiry": ({ day }) => `used by ${day}`,
-  "limit/shelf-life": ({ life, received }) => `shelf life ${life} from ${received}`,
+  "limit/expiry": ({ day }) => `used by ${dateWords(day)}`,
+  "limit/shelf-life": ({ life, received }) => `shelf life ${life} from ${dateWords(received)}`,
   "limit/test-pieces": ({ pieces }) =>
     `${counted(pieces, "test piece")} from each batch, broken and passed, and none failed`,
   "limit/least-cure": ({ time, temperature, counted }, { units, say }) => {

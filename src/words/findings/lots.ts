@@ -1,4 +1,5 @@
 /** Lots, and what was taken of them. */
+import { dateWords } from "../dates.ts";
 import type { LotValues } from "../../evidence/codes/lots.ts";
 import { counted, ended, listed } from "../lists.ts";
 import { apart, figure } from "../numbers.ts";
@@ -13,8 +14,10 @@ export const LOTS: Sentences<LotValues> = {
     "The timber that was glued is not noted, so a recall of timber would not find this batch.",
   "lot-in-date/no-date": ({ lot }) =>
     `Lot ${lot} has no expiry date and the data sheet gives no shelf life: nothing shows that it was in date.`,
-  "lot-in-date/good": ({ lot, used, until }) => `Lot ${lot} was used on ${used} and is good until ${until}.`,
-  "lot-in-date/past": ({ lot, used, until }) => `Lot ${lot} was used on ${used} but was good only until ${until}.`,
+  "lot-in-date/good": ({ lot, used, until }) =>
+    `Lot ${lot} was used on ${dateWords(used)} and is good until ${dateWords(until)}.`,
+  "lot-in-date/past": ({ lot, used, until }) =>
+    `Lot ${lot} was used on ${dateWords(used)} but was good only until ${dateWords(until)}.`,
   "timber-grade/slope-within": ({ lot, slope }) => `The grain of lot ${lot} slopes ${slope}.`,
   "timber-grade/slope-steep": ({ lot, slope }) => `The grain of lot ${lot} slopes ${slope}, steeper than is allowed.`,
   "timber-grade/within": (v) => `Of lot ${v.lot} ${GRADED[v.what]} ${v.found}.`,
@@ -29,20 +32,21 @@ export const LOTS: Sentences<LotValues> = {
     `Between the day lot ${lot} came and its use the shop was logged at ${apart(found, limit, 1)} °C, ${where} what the sheet keeps it at, if it stood where the logger hangs. See what the sheet says of one that was kept so.`,
   "lot-recalled/none": ({ lots }) =>
     lots === 1 ? "The lot noted is not recalled." : `None of the ${counted(lots, "lot")} noted is recalled.`,
-  "lot-recalled/recalled": ({ lot, day, why }) => `Lot ${lot} was recalled on ${day}: ${ended(why)}`,
-  "piece-timber/recalled": ({ lot, day, why }) => `It was made from lot ${lot}, recalled on ${day}: ${ended(why)}`,
+  "lot-recalled/recalled": ({ lot, day, why }) => `Lot ${lot} was recalled on ${dateWords(day)}: ${ended(why)}`,
+  "piece-timber/recalled": ({ lot, day, why }) =>
+    `It was made from lot ${lot}, recalled on ${dateWords(day)}: ${ended(why)}`,
   "stock/overdrawn": (v) =>
     `By the ${v.by} noted ${v.by === "cuts" ? sawn(v) : mixed(v)} of lot ${v.lot} were used, and ${v.came} came: an amount or a lot is noted wrong.`,
   "stock/left-agrees": (v) =>
-    `On ${v.day} ${v.left} of lot ${v.lot} were weighed as left, and ${due(v)} should be, by what the batches took.`,
+    `On ${dateWords(v.day)} ${v.left} of lot ${v.lot} were weighed as left, and ${due(v)} should be, by what the batches took.`,
   "stock/left-differs": (v) =>
-    `On ${v.day} ${v.left} of lot ${v.lot} were weighed as left, where ${due(v)} should be by what the batches took: ${
+    `On ${dateWords(v.day)} ${v.left} of lot ${v.lot} were weighed as left, where ${due(v)} should be by what the batches took: ${
       v.where === "less"
         ? "more went out of it than is noted"
         : "less went out of it than is noted, or it came out of another"
     }.`,
   "stock/left-not-known": ({ lot, day, left }) =>
-    `On ${day} ${left} of lot ${lot} were weighed as left. What should be is not known: what came, or what a batch took, is not noted as one figure.`,
+    `On ${dateWords(day)} ${left} of lot ${lot} were weighed as left. What should be is not known: what came, or what a batch took, is not noted as one figure.`,
 };
 
 function due({ least, most, unit }: LotValues["stock/left-agrees"]): string {

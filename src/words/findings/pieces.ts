@@ -1,7 +1,8 @@
 /** Test pieces. */
+import { dateWords, hourWords } from "../dates.ts";
 import type { PieceValues, WarmthBy } from "../../evidence/codes/pieces.ts";
 import type { Say } from "../../evidence/saying.ts";
-import { span } from "../durations.ts";
+import { reached, span } from "../durations.ts";
 import { counted, listed } from "../lists.ts";
 import { apart, figure, percent } from "../numbers.ts";
 import { type Units, stressText, temperatureText } from "../quantities.ts";
@@ -21,7 +22,7 @@ export const PIECES: Sentences<PieceValues> = {
   "test-pieces/before-sheet": ({ pieces }) =>
     `${listed(pieces)} passed after the least cure and before the sheet's own: that stands, and the joint waits for the sheet's.`,
   "test-pieces/declared-later": ({ piece, day, glued }) =>
-    `${piece} was glued on ${glued} and written down only by an amendment of ${day}: a piece is declared the day it is glued.`,
+    `${piece} was glued on ${dateWords(glued)} and written down only by an amendment of ${dateWords(day)}: a piece is declared the day it is glued.`,
   "sample-wood/nothing-noted": () =>
     "What wood was glued is not noted, so nothing shows that the pieces are samples of it.",
   "sample-wood/no-lot": ({ pieces }) =>
@@ -48,7 +49,7 @@ export const PIECES: Sentences<PieceValues> = {
   "trial-pieces/not-counted": ({ pieces }) =>
     `${counted(pieces, "piece")} made for a trial ${pieces === 1 ? "is" : "are"} not counted.`,
   "piece-broken/waits": (v, { say }) =>
-    `It has not been broken yet. Its least cure is reached by ${v.until}, ${readyBy(v, say)}.`,
+    `It has not been broken yet. Its least cure is reached by ${hourWords(v.until)}, ${readyBy(v, say)}.`,
   "piece-glued/within": (v) => `${gluedAt(v)}.`,
   "piece-glued/too-late": (v) => `${gluedAt(v)}: it shows nothing of the joint's glue.`,
   "piece-glued/not-known": ({ glued }) =>
@@ -116,7 +117,7 @@ function cured(v: PieceValues["full-cure/reached"], { units, say }: Telling): st
   const worth =
     v.worth === undefined
       ? ""
-      : `, worth ${span(v.worth.age)} at ${temperatureText(v.worth.reference, units)} by ${warmth(v.worth, say)}`;
+      : `, worth ${reached(v.worth.age)} at ${temperatureText(v.worth.reference, units)} by ${warmth(v.worth, say)}`;
   const by = v.worth?.warmth === "assumed" ? ", assumed to have lasted" : "";
   return `${span(v.cured)} passed between ${v.ownTime ? "gluing" : "closing"} and breaking${countedFrom(v)}${worth}${by}`;
 }
