@@ -120,7 +120,7 @@ describe("scarfline seal --reply", () => {
     const bag = join(folder, "archive/stub-2021-03-09");
     const record = join(bag, "data/record");
     const before = contentOf(bag);
-    const told = readFileSync(join(bag, "README.txt"), "utf8").match(/^ {2}\S.*openssl ts .*$/gm) ?? [];
+    const told = readFileSync(join(bag, "README.txt"), "utf8").match(/^ {2}(?=\S).*openssl ts .*$/gm) ?? [];
     expect(told.map((line) => tool("sh", ["-c", line], record).out)).toEqual([
       expect.stringContaining("Time stamp: Apr  2 09:00:00 2021 GMT"),
       expect.stringContaining("Verification: OK"),
