@@ -118,7 +118,7 @@ async function sealToName(content: string, { entries }: Record, tell: Teller): P
 }
 
 const MISSED =
-  "Without `address:` in aircraft.md the public edition has no feeds to follow it by, no map of the site and no pictures for those who share a page.";
+  "Without `address:` in aircraft.md the public edition has no feeds to follow it by, no map of the site, no pictures for those who share a page and no codes on tags for the workshop.";
 
 /** All problems and notes of a record, its pictures included, and what its site will miss; nothing is written but the cache. */
 export async function check(

@@ -30,7 +30,8 @@ export function AssembliesPage({ site }: { readonly site: Site }): JSX.Element {
       <div class="title">
         <h1>Assemblies</h1>
         <p class="title__lead">
-          What is built and inspected as one. Hours and joints include those of the assemblies within.
+          What is built and inspected as one. Hours and joints include those of the assemblies within. There are{" "}
+          <a href="tags.html">tags for the workshop</a> to print.
         </p>
       </div>
       <Glances site={site} from={PATH} glances={glance} />

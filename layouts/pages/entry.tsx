@@ -25,7 +25,7 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
       entry={entry}
       title={entry.title}
       description={`${dateWords(entry.day)}: ${entry.title}`}
-      scripts={view.lead === undefined ? [] : GALLERY_SCRIPTS}
+      scripts={view.lead === undefined && !hasPictures(entry) ? [] : GALLERY_SCRIPTS}
     >
       <article class="entry">
         <Head site={site} entry={entry} view={view} />
@@ -55,6 +55,10 @@ export function EntryPage({ site, entry }: { readonly site: Site; readonly entry
     </Page>
   );
 }
+
+/** Whether there may be a picture in its story. */
+const hasPictures = ({ body }: Entry): boolean =>
+  body.some(({ markdown, blocks }) => blocks !== undefined || markdown.includes("!["));
 
 interface HeadProps {
   readonly site: Site;

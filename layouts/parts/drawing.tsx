@@ -20,7 +20,8 @@ interface PlateProps {
 /** The narrowest that a drawing is laid out, for which its marks are placed: wider only gives them more room. */
 const LEAST_WIDTH = 680;
 const USUAL_SHAPE = 0.62;
-const MARK = { width: 64, height: 28 };
+/** Of a mark: its height, the least width, and what its shape and each letter take of it. */
+const MARK = { height: 28, least: 64, shape: 42, letter: 8.5 };
 
 export const STATES: readonly JointState[] = ["shown", "pending", "not shown", "quarantined", "opened", "not glued"];
 
@@ -32,18 +33,19 @@ function shortId(id: string): string {
 function placesOf(site: Site, file: string, joints: readonly JointFile[]): PlacedMark[] {
   const picture = site.pictures.get(file);
   const shape = picture === undefined || picture.width === 0 ? USUAL_SHAPE : picture.height / picture.width;
-  const spots = joints.flatMap(({ joint: { id, at } }) => (at === undefined ? [] : [{ id, x: at.x, y: at.y }]));
-  return placedMarks(spots, LEAST_WIDTH, LEAST_WIDTH * shape, MARK);
+  const widthOf = (id: string): number => Math.max(MARK.least, MARK.shape + shortId(id).length * MARK.letter);
+  const spots = joints.flatMap(({ joint: { id, at } }) =>
+    at === undefined ? [] : [{ id, x: at.x, y: at.y, width: widthOf(id) }],
+  );
+  return placedMarks(spots, { width: LEAST_WIDTH, height: LEAST_WIDTH * shape }, MARK.height);
 }
 
+/** A line from each mark to its joint, which has a dot. */
 function Leads({ places }: { readonly places: readonly PlacedMark[] }): JSX.Element {
   return (
     <svg class="plate__leads" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-      {places.map(({ left, top, of }) =>
-        of === undefined ? null : (
-          <path d={`M${left} ${top}L${of.left} ${of.top}`} vector-effect="non-scaling-stroke" />
-        ),
-      )}
+      <path d={places.map(({ left, top, of }) => `M${left} ${top}L${of.left} ${of.top}`).join("")} />
+      <path class="plate__dots" d={places.map(({ of }) => `M${of.left} ${of.top}h0`).join("")} />
     </svg>
   );
 }
@@ -61,10 +63,10 @@ export function Plate({ site, from, assembly, joints }: PlateProps): JSX.Element
           <Image site={site} from={from} photo={drawing} sizes="(min-width: 80rem) 74rem, 100vw" lazy={false} />
           <Leads places={places} />
           <ul class="plate__marks">
-            {places.map(({ id, left, top, of }) => {
+            {places.map(({ id, left, top }) => {
               const file = byId.get(id);
               return file === undefined ? null : (
-                <li class={`${spotClass(left, top)}${of === undefined ? "" : " moved"}`}>
+                <li class={spotClass(left, top)}>
                   <a
                     class={markClass(file.state)}
                     href={relative(from, `joint/${id}.html`)}

@@ -1,4 +1,4 @@
-import type { JSX } from "preact";
+import type { ComponentChildren, JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import type { Picture, Site } from "../../src/editions/shown.ts";
 import { tintClass } from "./placed.ts";
@@ -78,18 +78,33 @@ export function Image({ site, from, photo, sizes = "100vw", widest = Infinity, l
 /** Files in `assets/` that a page takes whose photographs can be opened large. */
 export const GALLERY_SCRIPTS = ["gallery.js"] as const;
 
+interface LargeProps extends Pick<PhotoProps, "site" | "from"> {
+  readonly file: PhotoFact["file"];
+  readonly children?: ComponentChildren;
+}
+
+/** A link from a picture to its largest file; where there is none the picture alone. */
+export function Large({ site, from, file, children }: LargeProps): JSX.Element {
+  const large = site.pictures.get(file)?.sources.at(-1)?.files.at(-1)?.path;
+  if (large === undefined) return <>{children}</>;
+  return (
+    <a class="photo__large" href={relative(from, large)}>
+      {children}
+    </a>
+  );
+}
+
 /** A photograph with its caption, a link to its largest file where it `opens`. */
 export function Photo(props: PhotoProps): JSX.Element {
   const { site, from, photo, caption = true, opens = false, class: name } = props;
-  const large = opens ? site.pictures.get(photo.file)?.sources.at(-1)?.files.at(-1)?.path : undefined;
   return (
     <figure class={name === undefined ? "photo" : `photo ${name}`}>
-      {large === undefined ? (
-        <Image {...props} />
-      ) : (
-        <a class="photo__large" href={relative(from, large)}>
+      {opens ? (
+        <Large site={site} from={from} file={photo.file}>
           <Image {...props} />
-        </a>
+        </Large>
+      ) : (
+        <Image {...props} />
       )}
       {caption && photo.caption !== undefined ? <figcaption>{photo.caption}</figcaption> : null}
     </figure>

@@ -16,7 +16,7 @@ type Way = readonly [words: string, path: string, kinds: readonly PageKind[]];
 
 const NAVIGATION: readonly Way[] = [
   ["Entries", "entries.html", ["entries", "entry"]],
-  ["Assemblies", "assemblies.html", ["assemblies", "assembly"]],
+  ["Assemblies", "assemblies.html", ["assemblies", "assembly", "tags"]],
   ["Hours", "hours.html", ["hours"]],
   ["Evidence", "evidence.html", ["evidence", "batch", "joint", "lot", "trial", "appendix"]],
   ["Hold points", "hold-points.html", ["hold points", "hold point"]],

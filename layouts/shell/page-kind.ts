@@ -17,5 +17,6 @@ export type PageKind =
   | "open items"
   | "departures"
   | "search"
+  | "tags"
   | "about"
   | "appendix";

@@ -12,6 +12,7 @@ const OWN: { readonly [kind in PageKind]: readonly string[] } = {
   assembly: ["story", "assembly", "charts"],
   hours: ["story", "charts", "statistics"],
   search: ["search"],
+  tags: ["tags"],
   about: ["about", "story"],
   evidence: RECORDS,
   batch: ["evidence"],

@@ -1,7 +1,7 @@
 import type { Token } from "markdown-it";
 import { h } from "preact";
 import { renderToString } from "preact-render-to-string";
-import { Image } from "../../layouts/parts/picture.tsx";
+import { Image, Large } from "../../layouts/parts/picture.tsx";
 import type { Site } from "../editions/shown.ts";
 import { markdownParser } from "../record/text/markdown.ts";
 import { targetsIn } from "./targets.ts";
@@ -39,14 +39,17 @@ export function proseOf(site: Site): Site["prose"] {
     const photo = token === undefined ? undefined : targets.photo(String(token.attrGet("src")), env.from);
     if (token === undefined || photo === undefined) return "";
     const alt = renderer.renderInlineAsText(token.children ?? [], options, env);
-    return renderToString(
-      h(Image, {
-        site,
-        from: env.from,
-        photo: { file: photo.file, alt: alt === "" ? photo.alt : alt },
-        sizes: "(min-width: 45rem) 42rem, 100vw",
-      }),
-    );
+    const image = h(Image, {
+      site,
+      from: env.from,
+      photo: { file: photo.file, alt: alt === "" ? photo.alt : alt },
+      sizes: "(min-width: 45rem) 42rem, 100vw",
+    });
+    // A link within a link is none.
+    const isLinked = env.links.includes(true);
+    return isLinked
+      ? renderToString(image)
+      : renderToString(h(Large, { site, from: env.from, file: photo.file }, image));
   };
   return (passage, from, part) => {
     const tokens = passage.blocks?.map(copyOf) ?? markdown.parse(passage.markdown, {});

@@ -97,6 +97,47 @@ describe("Photographs, opened from a disk", () => {
     await context.close();
   });
 
+  it("are closed by Back, which leaves the page as it was; closed otherwise they leave no step behind", async () => {
+    const page = await browser.newPage();
+    await page.goto(pathToFileURL(`${site.folder}/index.html`).href);
+    await page.goto(address);
+    await links(page).first().click();
+    await page.goBack();
+    expect(await dialog(page).isVisible()).toBe(false);
+    expect(page.url()).toBe(address);
+    await links(page).first().click();
+    await dialog(page).getByRole("button", { name: "Close" }).click();
+    await expect.poll(() => page.evaluate(() => history.state)).toBe(null);
+    await page.goBack();
+    await expect.poll(() => page.url()).toMatch(/index\.html$/);
+    await page.close();
+  });
+
+  it("are larger on a phone than on the page, and twice as large when asked, whatever their shape", async () => {
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    await page.goto(address);
+    for (const at of [0, 1, 2]) {
+      const onPage = await links(page).nth(at).locator("img").boundingBox();
+      await links(page).nth(at).click();
+      const image = dialog(page).locator("img");
+      await image.evaluate((element) => (element as HTMLImageElement).decode());
+      // The box of the picture itself, within that of its element.
+      const drawn = () =>
+        image.evaluate((element) => {
+          const { naturalWidth, naturalHeight, clientWidth, clientHeight } = element as HTMLImageElement;
+          return naturalWidth * Math.min(clientWidth / naturalWidth, clientHeight / naturalHeight);
+        });
+      const whole = await drawn();
+      expect(whole).toBeGreaterThan((onPage?.width ?? 0) + 10);
+      await dialog(page).getByRole("button", { name: "Larger" }).click();
+      expect(await drawn()).toBeGreaterThan(whole * 1.9);
+      await dialog(page).getByRole("button", { name: "Whole" }).click();
+      expect(await drawn()).toBeCloseTo(whole, 0);
+      await page.keyboard.press("Escape");
+    }
+    await page.close();
+  });
+
   it.each(["light", "dark"] as const)(
     "stand open on the whole screen with nothing for axe to find, in %s colours",
     async (colorScheme) => {

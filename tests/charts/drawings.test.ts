@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { barsDrawing } from "../../src/charts/bars.ts";
 import { apart, monthTicks } from "../../src/charts/frame.ts";
 import { linesDrawing } from "../../src/charts/lines.ts";
-import { placedMarks } from "../../src/charts/plate.ts";
 import { timelineDrawing } from "../../src/charts/timeline.ts";
 import { dayNumber } from "../../src/reckoning/time/calendar.ts";
 
@@ -142,36 +141,5 @@ describe("Names at the ends of lines", () => {
   it("are moved apart in order and kept above the foot", () => {
     expect(apart([100, 101, 20], 15, 200)).toEqual([100, 115, 20]);
     expect(apart([198, 199], 15, 200)).toEqual([185, 200]);
-  });
-});
-
-describe("Marks on a drawing", () => {
-  const mark = { width: 60, height: 28 };
-
-  it("stand on their joint where there is room", () => {
-    expect(placedMarks([{ id: "a", x: 0.5, y: 0.5 }], 600, 400, mark)).toEqual([{ id: "a", left: 50, top: 50 }]);
-  });
-
-  it("move off each other and tell where the joint is", () => {
-    const [, second] = placedMarks(
-      [
-        { id: "a", x: 0.5, y: 0.5 },
-        { id: "b", x: 0.5, y: 0.5 },
-      ],
-      600,
-      400,
-      mark,
-    );
-    expect(second?.of).toEqual({ left: 50, top: 50 });
-  });
-
-  it("never cover each other, and stay on the drawing", () => {
-    const spots = Array.from({ length: 12 }, (_, n) => ({ id: `j${n}`, x: 0.01 + 0.02 * n, y: 0.98 }));
-    const placed = placedMarks(spots, 680, 400, mark).map(({ left, top }) => ({ x: left * 6.8, y: top * 4 }));
-    for (const [n, one] of placed.entries()) {
-      expect(one.x >= 29 && one.y <= 400 - 13).toBe(true);
-      for (const other of placed.slice(n + 1))
-        expect(Math.abs(one.x - other.x) >= 59 || Math.abs(one.y - other.y) >= 27).toBe(true);
-    }
   });
 });

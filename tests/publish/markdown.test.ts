@@ -77,6 +77,10 @@ describe("Prose", () => {
       `alt="Closer, with a “clamp”"`.replaceAll(/[“”]/g, "&quot;"),
     );
     expect(prose("![](../photos/jig.jpg)")).toContain(`width="640" height="480"`);
+    expect(prose("![](../photos/jig.jpg)")).toMatch(
+      /^<p><a class="photo__large" href="\.\.\/photos\/j-640\.jpg"><picture>/,
+    );
+    expect(prose("[![](../photos/jig.jpg)](https://example.org/)").match(/<a /g)).toHaveLength(1);
     expect(prose("![](../photos/jig.jpg)")).toContain(`src="../photos/j-640.jpg"`);
   });
 
