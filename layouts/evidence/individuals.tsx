@@ -126,7 +126,7 @@ function Table({ series, site, from }: Where & { readonly series: SeriesView }):
   return (
     <details class="chart__table">
       <summary>These figures as a table</summary>
-      <div class="scroll" tabIndex={0} role="region" aria-label={`${title}, as a table`}>
+      <section class="scroll" tabIndex={0} aria-label={`${title}, as a table`}>
         <table class="data">
           <caption>{title}</caption>
           <thead>
@@ -162,7 +162,7 @@ function Table({ series, site, from }: Where & { readonly series: SeriesView }):
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   );
 }

@@ -89,7 +89,7 @@ interface Head {
 /** A table that can be scrolled sideways by keyboard too, where it is wider than the page. */
 export function ListTable({ caption, heads, list, children }: ListTableProps): JSX.Element {
   return (
-    <div class="scroll" tabIndex={0} role="region" aria-label={caption}>
+    <section class="scroll" tabIndex={0} aria-label={caption}>
       <table class="list" data-list={list}>
         <caption>{caption}</caption>
         <thead>
@@ -107,7 +107,7 @@ export function ListTable({ caption, heads, list, children }: ListTableProps): J
         </thead>
         <tbody>{children}</tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

@@ -130,7 +130,7 @@ function Measurements({
           <a href={relative(from, "measurements.html")}>measurements</a>.
         </p>
       )}
-      <div class="scroll" tabIndex={0} role="region" aria-label="Measurements">
+      <section class="scroll" tabIndex={0} aria-label="Measurements">
         <table class="data">
           {MEASURED_HEAD}
           <tbody>
@@ -139,7 +139,7 @@ function Measurements({
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </section>
   );
 }

@@ -152,7 +152,7 @@ function FanTable({ forecast }: { readonly forecast: Forecast }): JSX.Element {
   return (
     <details class="chart__table">
       <summary>These figures as a table</summary>
-      <div class="scroll" tabIndex={0} role="region" aria-label="The forecast, as a table">
+      <section class="scroll" tabIndex={0} aria-label="The forecast, as a table">
         <table class="data">
           <caption>Hours worked in all on what is planned</caption>
           <thead>
@@ -184,7 +184,7 @@ function FanTable({ forecast }: { readonly forecast: Forecast }): JSX.Element {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   );
 }
@@ -193,7 +193,7 @@ function Parts({ site, forecast }: { readonly site: Site; readonly forecast: For
   return (
     <section class="section">
       <h2>Part by part</h2>
-      <div class="scroll" tabIndex={0} role="region" aria-label="What is left, part by part">
+      <section class="scroll" tabIndex={0} aria-label="What is left, part by part">
         <table class="data">
           <caption>Hours on each part alone, without the parts within it</caption>
           <thead>
@@ -225,7 +225,7 @@ function Parts({ site, forecast }: { readonly site: Site; readonly forecast: For
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </section>
   );
 }

@@ -28,7 +28,7 @@ export function ChartTable({ chart }: { readonly chart: Chart }): JSX.Element {
   return (
     <details class="chart__table">
       <summary>These figures as a table</summary>
-      <div class="scroll" tabIndex={0} role="region" aria-label={`${chart.title}, as a table`}>
+      <section class="scroll" tabIndex={0} aria-label={`${chart.title}, as a table`}>
         <table class="data">
           <caption>{chart.title}, in hours</caption>
           <thead>
@@ -52,7 +52,7 @@ export function ChartTable({ chart }: { readonly chart: Chart }): JSX.Element {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   );
 }

@@ -58,7 +58,7 @@ export function Plate({ site, from, assembly, joints }: PlateProps): JSX.Element
   const byId = new Map(joints.map((file) => [file.joint.id, file]));
   return (
     <figure class="plate">
-      <div class="plate__scroll" tabIndex={0} role="region" aria-label={`Drawing of ${assembly.title}`}>
+      <section class="plate__scroll" tabIndex={0} aria-label={`Drawing of ${assembly.title}`}>
         <div class="plate__sheet">
           <Image site={site} from={from} photo={drawing} sizes="(min-width: 80rem) 74rem, 100vw" lazy={false} />
           <Leads places={places} />
@@ -83,7 +83,7 @@ export function Plate({ site, from, assembly, joints }: PlateProps): JSX.Element
             })}
           </ul>
         </div>
-      </div>
+      </section>
       <figcaption>
         <JointKey joints={joints} />
       </figcaption>

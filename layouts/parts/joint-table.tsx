@@ -17,7 +17,7 @@ interface JointTableProps {
 export function JointTable({ site, from, joints }: JointTableProps): JSX.Element {
   const { units } = site.shown.record.aircraft;
   return (
-    <div class="scroll" tabIndex={0} role="region" aria-label="Joints">
+    <section class="scroll" tabIndex={0} aria-label="Joints">
       <table class="joints">
         <thead>
           <tr>
@@ -59,7 +59,7 @@ export function JointTable({ site, from, joints }: JointTableProps): JSX.Element
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

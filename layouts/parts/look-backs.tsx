@@ -39,7 +39,7 @@ function LookBackTable({ look: { ahead, tried, held } }: { readonly look: LookBa
       </p>
       <details class="chart__table">
         <summary>Each month, {ahead} weeks ahead</summary>
-        <div class="scroll" tabIndex={0} role="region" aria-label={`Forecasts ${ahead} weeks ahead`}>
+        <section class="scroll" tabIndex={0} aria-label={`Forecasts ${ahead} weeks ahead`}>
           <table class="data">
             <caption>Hours of the next {ahead} weeks</caption>
             <thead>
@@ -67,7 +67,7 @@ function LookBackTable({ look: { ahead, tried, held } }: { readonly look: LookBa
               ))}
             </tbody>
           </table>
-        </div>
+        </section>
       </details>
     </>
   );

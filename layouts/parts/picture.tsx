@@ -67,7 +67,7 @@ export function Image({ site, from, photo, sizes = "100vw", widest = Infinity, l
         height={picture.height}
         alt={photo.alt}
         loading={lazy ? "lazy" : undefined}
-        fetchPriority={lazy ? undefined : "high"}
+        fetchpriority={lazy ? undefined : "high"}
         decoding="async"
         class={tintClass(picture.colour)}
       />

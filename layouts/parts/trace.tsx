@@ -58,7 +58,7 @@ function Across({ site, from, trace, drawing }: DrawnProps): JSX.Element {
   const { nodes, edges, title, says } = trace;
   const { width, height, boxes, paths, columns } = drawing;
   return (
-    <div class="scroll trace__across" tabIndex={0} role="region" aria-label={title}>
+    <section class="scroll trace__across" tabIndex={0} aria-label={title}>
       <svg
         width={width}
         height={height}
@@ -78,7 +78,7 @@ function Across({ site, from, trace, drawing }: DrawnProps): JSX.Element {
           <Box site={site} from={from} node={node} box={boxes[at]} />
         ))}
       </svg>
-    </div>
+    </section>
   );
 }
 
