@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import { encode } from "uqr";
 
 /** What a reader needs around a code, in modules: ISO/IEC 18004 asks for four. */
-export const QUIET_ZONE = 4;
+const QUIET_ZONE = 4;
 
 /** A QR code (ISO/IEC 18004) of a text, as one path; level M mends a code of which some 15 % is dirty or scratched. */
 export function Code({ text, says }: { readonly text: string; readonly says: string }): JSX.Element {

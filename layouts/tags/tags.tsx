@@ -8,7 +8,7 @@ import { html, Page } from "../shell/page.tsx";
 import { Code } from "./code.tsx";
 import { sizeWords, TAG_SHEETS, tagRules, type TagSheet } from "./sizes.ts";
 
-export const TAGS = "tags.html";
+const TAGS = "tags.html";
 
 interface Tag {
   /** What it is, such as `Joint`. */
