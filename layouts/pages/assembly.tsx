@@ -182,9 +182,11 @@ function Course({ site, from, view }: PartProps): JSX.Element | null {
   return (
     <section class="section">
       <h2>How it went</h2>
-      <p class="quiet">{says}</p>
+      <p class="quiet" id="course">
+        {says}
+      </p>
       {grew.length < 2 ? null : <Strip site={site} from={from} pictures={grew} />}
-      <Timeline inputs={timeline} title={`${assembly.title} on one line of time`} says={says} />
+      <Timeline from={from} inputs={timeline} title={`${assembly.title} on one line of time`} saidBy="course" />
       <ChartFigure chart={hours} />
     </section>
   );

@@ -130,7 +130,7 @@ function FanSvg({ input, room, part, says }: SvgProps): JSX.Element {
     >
       <title id={`fan-${part}-title`}>Hours on what is planned, and what may come</title>
       <desc id={`fan-${part}-desc`}>{says}</desc>
-      <Axes frame={frame} />
+      <Axes frame={frame} unit="hours" />
       {bands.map((band, at) => (
         <path class={`fan__band fan__band--${at + 1}`} d={band} />
       ))}

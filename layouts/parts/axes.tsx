@@ -12,8 +12,8 @@ export function Strokes({
   return paths.length === 0 ? null : <path class={name} d={paths.join("")} />;
 }
 
-/** Grid and words of both axes. */
-export function Axes({ frame }: { readonly frame: Frame }): JSX.Element {
+/** Grid and words of both axes; above the upright one its unit. */
+export function Axes({ frame, unit }: { readonly frame: Frame; readonly unit?: string }): JSX.Element {
   const { left, right, top, bottom, xTicks, yTicks } = frame;
   const across = (strong: boolean): string[] =>
     yTicks.filter((tick) => tick.strong === strong).map(({ at }) => `M${left} ${at}H${right}`);
@@ -26,6 +26,11 @@ export function Axes({ frame }: { readonly frame: Frame }): JSX.Element {
         paths={xTicks.filter(({ strong }) => strong).map(({ at }) => `M${at} ${top}V${bottom}`)}
       />
       <Strokes class="tick" paths={xTicks.filter(({ strong }) => !strong).map(({ at }) => `M${at} ${bottom}v5`)} />
+      {unit === undefined ? null : (
+        <text x="0" y={top - 13}>
+          {unit}
+        </text>
+      )}
       <g text-anchor="end">
         {yTicks.map(({ at, label }) => (
           <text x={left - 7} y={at + 4}>

@@ -2,6 +2,7 @@ import type { JSX } from "preact";
 import { type TimelineDrawing, timelineDrawing } from "../../src/charts/timeline.ts";
 import type { TimelineInput } from "../../src/charts/timeline.ts";
 import type { Marked } from "../../src/pages/evidence/marked.ts";
+import { relative } from "../../src/pages/address.ts";
 import { Strokes } from "./axes.tsx";
 import { isGrave } from "./mark.tsx";
 import { shapeRef } from "./shapes.tsx";
@@ -12,39 +13,44 @@ const SIZES = [
 ] as const;
 
 interface TimelineProps {
+  /** Path of the page it stands on. */
+  readonly from: string;
   readonly inputs: { readonly [part in (typeof SIZES)[number]["part"]]: TimelineInput };
   readonly title: string;
-  readonly says: string;
+  /** The id of the words that say what it shows. */
+  readonly saidBy: string;
 }
+
+type PartProps = Pick<TimelineProps, "from"> & Pick<(typeof SIZES)[number], "part">;
 
 /** Marks are drawn smaller here than beside words. */
 const SCALE = 0.7;
 const HALF = { width: 10, height: 7 };
 
-/** A shape of the marks, its middle at a point; told in words where there is a pointer to ask for them. */
-function Placed({
-  x,
-  y,
-  of,
-  words,
-}: {
-  readonly x: number;
-  readonly y: number;
-  readonly of: Marked;
-  readonly words?: string;
-}): JSX.Element {
-  const placed = {
-    href: shapeRef(of),
-    x: Math.round(x / SCALE - HALF.width),
-    y: Math.round(y / SCALE - HALF.height),
-    class: isGrave(of) ? "mark--attention" : undefined,
-  };
-  return words === undefined ? (
-    <use {...placed} />
-  ) : (
-    <use {...placed}>
-      <title>{words}</title>
+type Event = TimelineDrawing["rows"][number]["events"][number];
+
+/** A shape of the marks, its middle at a point; told in words, and a link to what it stands for, where there is a pointer. */
+function Placed({ event: { x, y, shape, words, to }, from, part }: { readonly event: Event } & PartProps): JSX.Element {
+  const of = shape as Marked;
+  const use = (children?: JSX.Element) => (
+    <use
+      href={shapeRef(of)}
+      x={Math.round(x / SCALE - HALF.width)}
+      y={Math.round(y / SCALE - HALF.height)}
+      class={isGrave(of) ? "mark--attention" : undefined}
+    >
+      {children}
     </use>
+  );
+  if (part === "narrow") return use();
+  const told = use(<title>{words}</title>);
+  // By keyboard all of it is reached in the lists below, where it is told in words.
+  return to === undefined ? (
+    told
+  ) : (
+    <a href={relative(from, to)} tabIndex={-1}>
+      {told}
+    </a>
   );
 }
 
@@ -65,18 +71,24 @@ function Axis({ base, ticks }: Pick<TimelineDrawing, "base" | "ticks">): JSX.Ele
   );
 }
 
-function Drawing({ inputs, title, says, part, width, names }: TimelineProps & (typeof SIZES)[number]): JSX.Element {
+function Drawing({
+  inputs,
+  from,
+  title,
+  saidBy,
+  part,
+  width,
+  names,
+}: TimelineProps & (typeof SIZES)[number]): JSX.Element {
   const { height, left, right, base, ticks, posts, rows } = timelineDrawing(inputs[part], { width, names });
-  const name = `timeline-${part}`;
   return (
     <svg
       class={`chart__${part}`}
       viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${name}-title ${name}-desc`}
+      role={part === "wide" ? "group" : "img"}
+      aria-label={title}
+      aria-describedby={saidBy}
     >
-      <title id={`${name}-title`}>{title}</title>
-      <desc id={`${name}-desc`}>{says}</desc>
       <Axis base={base} ticks={ticks} />
       {rows.map((row) => (
         <g class="row">
@@ -90,8 +102,8 @@ function Drawing({ inputs, title, says, part, width, names }: TimelineProps & (t
           </text>
           <path class="row__line" d={`M${left} ${row.y + 8}H${right}`} />
           <g transform={`scale(${SCALE})`}>
-            {row.events.map(({ x, y, shape, words }) => (
-              <Placed x={x} y={y} of={shape as Marked} {...(part === "wide" ? { words } : {})} />
+            {row.events.map((event) => (
+              <Placed event={event} from={from} part={part} />
             ))}
           </g>
         </g>
@@ -107,7 +119,7 @@ function Drawing({ inputs, title, says, part, width, names }: TimelineProps & (t
   );
 }
 
-/** One line of time, drawn; the list below it leads to everything on it. */
+/** One line of time, drawn; its marks lead to what they stand for, and so do the lists below it. */
 export function Timeline(props: TimelineProps): JSX.Element {
   return (
     <div class="timeline">

@@ -1,138 +1,159 @@
 /**
- * Lays a chart to hover and toggle over a drawing that was made at build time, once somebody points at the drawing:
- * only then
- * is `chart.umd.js`, which lies beside this script, asked for. Where it is missing, or in print, the drawing stands.
+ * Tells the figures of a chart where somebody points at it, and leaves out lines that are not wanted. The drawing that was made at build time
+ * stays as it is: Chart.js is laid over it clear as glass, on the same scales, and shows what is under the pointer. Only then is
+ * `chart.umd.js`, which lies beside this script, asked for; where it is missing, or in print, the drawing stands.
  */
-import { bands, colour, datasets, type Facts } from "./chart-data.ts";
+interface Facts {
+  readonly form: "lines" | "bars";
+  /** The first day, and from each to the next. */
+  readonly steps: readonly number[];
+  /** Values one a day; one alone where all are alike. */
+  readonly series: readonly (readonly [name: string, values: readonly number[]])[];
+  readonly against?: readonly [name: string, values: readonly number[]];
+  /** Each drawing: which days, its size, its plot within it, what the plot reaches. */
+  readonly views: readonly (readonly [
+    first: number,
+    end: number,
+    size: readonly [width: number, height: number],
+    plot: readonly [left: number, top: number, right: number, bottom: number],
+    reach: readonly [from: number, to: number, most: number],
+  ])[];
+}
 
 interface Live {
+  readonly options: { layout: { padding: object } };
+  setDatasetVisibility(at: number, shown: boolean): void;
+  update(): void;
   destroy(): void;
 }
 type MakeChart = new (canvas: HTMLCanvasElement, settings: object) => Live;
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-const dateOf = (day: number): Date => new Date(day * 86_400_000);
-const dateWords = (day: number): string =>
-  `${dateOf(day).getUTCDate()} ${MONTHS[dateOf(day).getUTCMonth()] ?? ""} ${dateOf(day).getUTCFullYear()}`;
+const dateWords = (day: number): string => {
+  const date = new Date(day * 86_400_000);
+  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()] ?? ""} ${date.getUTCFullYear()}`;
+};
 const hourWords = (hours: number): string =>
   `${Math.floor(Math.round(hours * 60) / 60)} h ${Math.round(hours * 60) % 60} min`;
 
-/** First days of months, thinned to about `most`. */
-function monthStarts(from: number, to: number, most: number): number[] {
-  const first = dateOf(from).getUTCFullYear() * 12 + dateOf(from).getUTCMonth();
-  const last = dateOf(to).getUTCFullYear() * 12 + dateOf(to).getUTCMonth();
-  const step = [1, 2, 3, 6, 12, 24].find((months) => (last - first) / months <= most) ?? 60;
-  const starts: number[] = [];
-  for (let month = Math.ceil(first / step) * step; month <= last; month += step) {
-    const day = Date.UTC(Math.floor(month / 12), month % 12, 1) / 86_400_000;
-    if (day >= from && day <= to) starts.push(day);
-  }
-  return starts;
-}
-
-const monthWords = (day: number): string =>
-  dateOf(day).getUTCMonth() === 0 ? String(dateOf(day).getUTCFullYear()) : (MONTHS[dateOf(day).getUTCMonth()] ?? "");
-
-function scales(facts: Facts, narrow: boolean): object {
-  const from = facts.days[0] ?? 0;
-  const to = (facts.days[facts.days.length - 1] ?? 1) + (facts.form === "bars" ? 7 : 0);
-  const words = { color: colour("--ink-2"), font: { family: fontOf() } };
-  return {
-    x: {
-      type: "linear",
-      min: from,
-      max: to,
-      offset: false,
-      grid: { color: colour("--rule"), drawOnChartArea: false, offset: false },
-      afterBuildTicks: (axis: { ticks: { value: number }[] }) => {
-        axis.ticks = monthStarts(from, to, narrow ? 6 : 14).map((value) => ({ value }));
-      },
-      ticks: { ...words, autoSkip: false, maxRotation: 0, callback: monthWords },
-      stacked: facts.form === "bars",
-    },
-    y: {
-      beginAtZero: true,
-      stacked: facts.form === "bars",
-      grid: { color: colour("--rule") },
-      ticks: { ...words, maxTicksLimit: 7 },
-      title: { display: true, text: "hours", color: colour("--ink-2") },
-    },
-  };
-}
-
-function fontOf(): string {
-  return colour("--plain");
+/** The colour that a series has in the drawing. */
+function inkOf(figure: Element, at: number): string {
+  const mark = figure.querySelectorAll(".chart__key li")[at]?.querySelector("path");
+  const style = mark === null || mark === undefined ? undefined : getComputedStyle(mark);
+  return style === undefined ? "" : style.fill === "none" ? style.stroke : style.fill;
 }
 
 interface Item {
+  readonly datasetIndex: number;
   readonly dataset: { readonly label: string };
   readonly parsed: { readonly x: number; readonly y: number };
 }
 
-function settings(facts: Facts, narrow: boolean): object {
-  const words = (item: Item): string => `${item.dataset.label}: ${hourWords(item.parsed.y)}`;
-  const when = (items: readonly Item[]): string => {
-    const x = items[0]?.parsed.x ?? 0;
-    return facts.form === "bars" ? `Week from ${dateWords(Math.floor(x - 3))}` : `By ${dateWords(x)}`;
-  };
+const CLEAR = "transparent";
+
+function datasets({ form, steps, series, against }: Facts, [first, end]: Facts["views"][number], figure: Element) {
+  let last = 0;
+  const days = steps.map((step) => (last += step));
+  const all = against === undefined ? series : [...series, against];
+  return all.map(([label, values], at) => ({
+    label,
+    data: days
+      .slice(first, end)
+      .map((x, n) => ({ x: form === "bars" ? x + 3.5 : x, y: values[values.length === 1 ? 0 : first + n] ?? 0 })),
+    type: form === "bars" && at < series.length ? "bar" : "line",
+    stack: at < series.length ? "all" : "against",
+    backgroundColor: CLEAR,
+    borderColor: CLEAR,
+    pointRadius: 0,
+    pointHoverRadius: 4,
+    pointHoverBackgroundColor: () => inkOf(figure, at),
+    barThickness: "flex",
+    categoryPercentage: 1,
+  }));
+}
+
+function settings(facts: Facts, view: Facts["views"][number], figure: Element): object {
+  const [, , [width, height], [left, top, right, bottom], [from, to, most]] = view;
+  const padding = (scale: number): object => ({
+    left: left * scale,
+    top: top * scale,
+    right: (width - right) * scale,
+    bottom: (height - bottom) * scale,
+  });
+  const isBars = facts.form === "bars";
   return {
-    data: { datasets: datasets(facts) },
-    plugins: [bands(facts)],
+    data: { datasets: datasets(facts, view, figure) },
     options: {
       animation: false,
       responsive: true,
       maintainAspectRatio: false,
-      normalized: true,
+      layout: { padding: padding(1) },
+      onResize: (chart: Live, size: { readonly width: number }) => {
+        chart.options.layout.padding = padding(size.width / width);
+      },
       interaction: { mode: "index", intersect: false },
-      scales: scales(facts, narrow),
+      scales: {
+        x: { type: "linear", min: from, max: to, offset: false, display: false, stacked: isBars },
+        y: { min: 0, max: most, display: false, stacked: isBars },
+      },
       plugins: {
-        legend: {
-          position: "bottom",
-          align: "start",
-          labels: {
-            color: colour("--ink"),
-            ...(facts.form === "lines" ? { boxWidth: 30, boxHeight: 0 } : { boxWidth: 20, boxHeight: 9 }),
-            padding: 14,
-            font: { family: fontOf(), size: 13 },
-          },
-        },
+        legend: { display: false },
         tooltip: {
-          callbacks: { label: words, title: when },
-          bodyFont: { family: fontOf() },
-          titleFont: { family: fontOf() },
+          callbacks: {
+            title: ([item]: readonly Item[]) => {
+              const x = item?.parsed.x ?? 0;
+              return isBars ? `Week from ${dateWords(Math.floor(x - 3))}` : `By ${dateWords(x)}`;
+            },
+            label: ({ dataset, parsed }: Item) => `${dataset.label}: ${hourWords(parsed.y)}`,
+            labelColor: ({ datasetIndex }: Item) => ({
+              borderColor: CLEAR,
+              backgroundColor: inkOf(figure, datasetIndex),
+            }),
+          },
         },
       },
     },
   };
 }
 
-function layOver(figure: HTMLElement, Make: MakeChart): Live | undefined {
-  const data = figure.querySelector("script[type='application/json']");
-  const drawing = figure.querySelector(".chart__drawing");
-  if (data === null || drawing === null) return undefined;
-  const facts = JSON.parse(data.textContent ?? "") as Facts;
-  const frame = document.createElement("div");
-  frame.className = "chart__live";
-  frame.style.height = `${heightOf(drawing) + heightOf(figure.querySelector(".chart__key"))}px`;
-  const canvas = document.createElement("canvas");
-  canvas.setAttribute("role", "img");
-  canvas.setAttribute("aria-label", `${facts.title}. ${facts.says}`);
-  frame.append(canvas);
-  drawing.after(frame);
-  figure.classList.add("chart--live");
-  const chart = new Make(canvas, settings(facts, figure.clientWidth < 560));
-  return {
-    destroy: () => {
-      chart.destroy();
-      frame.remove();
-      figure.classList.remove("chart--live");
-    },
-  };
+/** Over each drawing one; those that are not shown have no size. */
+function layOver(figure: HTMLElement, Make: MakeChart, facts: Facts): Live[] {
+  return [...figure.querySelectorAll(".chart__drawing > svg")].flatMap((drawing, at) => {
+    const view = facts.views[at];
+    if (view === undefined) return [];
+    const frame = document.createElement("div");
+    frame.className = `chart__live ${drawing.getAttribute("class") ?? ""}`;
+    const canvas = document.createElement("canvas");
+    canvas.setAttribute("aria-hidden", "true");
+    frame.append(canvas);
+    const box = document.createElement("div");
+    box.className = `chart__box ${drawing.getAttribute("class") ?? ""}`;
+    drawing.replaceWith(box);
+    box.append(drawing, frame);
+    return [new Make(canvas, settings(facts, view, figure))];
+  });
 }
 
-/** So that nothing below moves when the drawing is changed for the chart. */
-function heightOf(element: Element | null): number {
-  return element?.getBoundingClientRect().height ?? 0;
+/** Names in the key leave a series out and show it again. */
+function addToggles(figure: HTMLElement, live: readonly Live[]): void {
+  figure.querySelectorAll<HTMLElement>(".chart__key li[class]").forEach((item, at) => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.setAttribute("aria-pressed", "true");
+    button.append(...item.childNodes);
+    item.append(button);
+    button.addEventListener("click", () => {
+      const shown = button.getAttribute("aria-pressed") !== "true";
+      button.setAttribute("aria-pressed", String(shown));
+      const own = item.className === "key--against" ? ".against, .name--against" : `.${item.className}`;
+      for (const part of figure.querySelectorAll(`.chart__drawing :is(${own})`))
+        part.classList.toggle("left-out", !shown);
+      for (const chart of live) {
+        chart.setDatasetVisibility(at, shown);
+        chart.update();
+      }
+    });
+  });
 }
 
 const here = (document.currentScript as HTMLScriptElement | null)?.src ?? "";
@@ -150,27 +171,20 @@ function chartLibrary(): Promise<MakeChart | undefined> {
   return library;
 }
 
-function start(): void {
-  const live = new Map<HTMLElement, Live>();
-  const draw = async (figure: HTMLElement): Promise<void> => {
-    const Make = await chartLibrary();
-    if (Make === undefined || (live.has(figure) && figure.classList.contains("chart--live"))) return;
-    const chart = layOver(figure, Make);
-    if (chart !== undefined) live.set(figure, chart);
-  };
-  for (const figure of document.querySelectorAll<HTMLElement>("figure[data-chart]")) {
-    const drawing = figure.querySelector(".chart__drawing");
-    drawing?.addEventListener("pointerenter", (event) => {
-      if ((event as PointerEvent).pointerType === "mouse") void draw(figure);
-    });
-    drawing?.addEventListener("click", () => void draw(figure));
-  }
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
-    for (const [figure, chart] of live) {
-      chart.destroy();
-      void draw(figure);
-    }
-  });
+async function liven(figure: HTMLElement): Promise<void> {
+  if (figure.dataset["chart"] === "live") return;
+  figure.dataset["chart"] = "live";
+  const Make = await chartLibrary();
+  const data = figure.querySelector("script[type='application/json']");
+  if (Make === undefined || data === null) return;
+  addToggles(figure, layOver(figure, Make, JSON.parse(data.textContent ?? "") as Facts));
 }
 
-start();
+for (const figure of document.querySelectorAll<HTMLElement>("figure[data-chart]")) {
+  for (const part of figure.querySelectorAll(".chart__drawing, .chart__key")) {
+    part.addEventListener("pointerenter", (event) => {
+      if ((event as PointerEvent).pointerType === "mouse") void liven(figure);
+    });
+    part.addEventListener("click", () => void liven(figure));
+  }
+}

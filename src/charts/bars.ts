@@ -1,6 +1,6 @@
 import { defined } from "../defined.ts";
 import { framed, tenth } from "./frame.ts";
-import type { Frame, Room } from "./frame.ts";
+import type { Domain, Frame, Room } from "./frame.ts";
 
 export interface BarsInput {
   /** First days of the weeks, counted from 1970-01-01. */
@@ -9,6 +9,8 @@ export interface BarsInput {
   readonly series: readonly { readonly name: string; readonly values: readonly number[] }[];
   /** A level to hold the bars against. */
   readonly level?: number;
+  /** What the frame reaches at least, where several are to be alike. */
+  readonly most?: number;
 }
 
 interface Bar {
@@ -20,6 +22,7 @@ interface Bar {
 
 export interface BarsDrawing {
   readonly frame: Frame;
+  readonly domain: Domain;
   /** Of each series its bars, without those of no height. */
   readonly stacks: readonly { readonly name: string; readonly bars: readonly Bar[] }[];
   readonly level?: number;
@@ -32,7 +35,7 @@ export function barsDrawing(input: BarsInput, room: Room): BarsDrawing {
   const from = input.weeks[0] ?? 0;
   const to = (input.weeks[input.weeks.length - 1] ?? 0) + DAYS;
   const sums = input.weeks.map((_, week) => input.series.reduce((sum, { values }) => sum + (values[week] ?? 0), 0));
-  const { x, y, frame } = framed(room, from, to, Math.max(input.level ?? 0, ...sums));
+  const { x, y, frame, domain } = framed(room, from, to, Math.max(input.level ?? 0, input.most ?? 0, ...sums));
   const whole = (frame.right - frame.left) / Math.max(1, input.weeks.length);
   const width = tenth(Math.max(0.6, whole - Math.min(2, whole * 0.22)));
   const heights = new Array<number>(input.weeks.length).fill(0);
@@ -47,5 +50,5 @@ export function barsDrawing(input: BarsInput, room: Room): BarsDrawing {
     });
     return { name, bars };
   });
-  return defined({ frame, stacks, level: input.level === undefined ? undefined : tenth(y(input.level)) });
+  return defined({ frame, domain, stacks, level: input.level === undefined ? undefined : tenth(y(input.level)) });
 }

@@ -75,17 +75,26 @@ export function monthTicks(
   return ticks;
 }
 
+/** What a frame is a frame of: days across, a value upwards from 0. */
+export interface Domain {
+  readonly from: number;
+  readonly to: number;
+  readonly most: number;
+}
+
 export interface Scales {
   readonly x: ScaleLinear<number, number>;
   readonly y: ScaleLinear<number, number>;
   readonly frame: Frame;
+  readonly domain: Domain;
 }
 
 /** Days `from` to `to` across, 0 to at least `most` upwards. */
 export function framed(room: Room, from: number, to: number, most: number): Scales {
   const left = 46;
   const right = room.width - room.names;
-  const top = 14;
+  // Above the plot stands the unit.
+  const top = 26;
   const bottom = room.height - 26;
   const x = scaleLinear([from, Math.max(to, from + 1)], [left, right]);
   const y = scaleLinear([0, most > 0 ? most : 1], [bottom, top]).nice(5);
@@ -95,7 +104,10 @@ export function framed(room: Room, from: number, to: number, most: number): Scal
     strong,
   }));
   const yTicks = y.ticks(5).map((value) => ({ at: tenth(y(value)), label: grouped(value), strong: value === 0 }));
-  return { x, y, frame: { width: room.width, height: room.height, left, right, top, bottom, xTicks, yTicks } };
+  const [, last = from + 1] = x.domain();
+  const [, highest = 1] = y.domain();
+  const frame = { width: room.width, height: room.height, left, right, top, bottom, xTicks, yTicks };
+  return { x, y, frame, domain: { from, to: last, most: highest } };
 }
 
 /**

@@ -1,7 +1,7 @@
 import { defined } from "../defined.ts";
 import { line } from "d3-shape";
 import { apart, framed, tenth } from "./frame.ts";
-import type { Frame, Room } from "./frame.ts";
+import type { Domain, Frame, Room } from "./frame.ts";
 
 /** A named line: days counted from 1970-01-01 against a value. */
 interface Series {
@@ -31,6 +31,7 @@ interface DrawnLine {
 
 export interface LinesDrawing {
   readonly frame: Frame;
+  readonly domain: Domain;
   readonly lines: readonly DrawnLine[];
   readonly against?: DrawnLine;
   readonly area?: string;
@@ -49,7 +50,7 @@ function turns(points: Series["points"]): Series["points"] {
 export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
   const all = input.against === undefined ? input.series : [...input.series, input.against];
   const most = Math.max(0, ...all.flatMap(({ points }) => points.map(([, value]) => value)));
-  const { x, y, frame } = framed(room, input.from, input.to, most);
+  const { x, y, frame, domain } = framed(room, input.from, input.to, most);
   const path = line<readonly [number, number]>()
     .x(([day]) => x(day))
     .y(([, value]) => y(value))
@@ -76,6 +77,7 @@ export function linesDrawing(input: LinesInput, room: Room): LinesDrawing {
   });
   return defined({
     frame,
+    domain,
     bands,
     lines: drawn.slice(0, input.series.length),
     against,

@@ -8,6 +8,8 @@ export interface Event {
   /** Which shape it takes; the page knows them. */
   readonly shape: string;
   readonly words: string;
+  /** Path of the page it leads to, from the site's root. */
+  readonly to?: string | undefined;
 }
 
 export interface TimelineInput {
@@ -23,6 +25,7 @@ interface PlacedEvent {
   readonly y: number;
   readonly shape: string;
   readonly words: string;
+  readonly to?: string | undefined;
 }
 
 export interface TimelineDrawing {
@@ -82,11 +85,12 @@ export function timelineDrawing(input: TimelineInput, { width, names }: Timeline
       const nameY = names === 0 ? top + NAME_HEIGHT - 5 : top + deep * SHAPE_HEIGHT - 2;
       top += above;
       const y = top + deep * SHAPE_HEIGHT - SHAPE_HEIGHT / 2;
-      const placed = sorted.map(({ shape, words }, event) => ({
+      const placed = sorted.map(({ shape, words, to }, event) => ({
         x: tenth(xs[event] ?? 0),
         y: tenth(y - (at[event] ?? 0) * SHAPE_HEIGHT),
         shape,
         words,
+        to,
       }));
       top += deep * SHAPE_HEIGHT + ROW_GAP;
       return { name, y: tenth(y), nameY: tenth(nameY), events: placed };

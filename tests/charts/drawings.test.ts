@@ -36,13 +36,13 @@ describe("Lines over time", () => {
   );
 
   it("draw a path of lengths rounded to a tenth", () => {
-    expect(drawing.lines[0]?.path).toBe("M46,174L126.9,134L200,54");
-    expect(drawing.area).toBe("M46,174L126.9,134L200,54V174H46Z");
-    expect(drawing.against?.path).toBe("M46,174L200,14");
+    expect(drawing.lines[0]?.path).toBe("M46,174L126.9,137L200,63");
+    expect(drawing.area).toBe("M46,174L126.9,137L200,63V174H46Z");
+    expect(drawing.against?.path).toBe("M46,174L200,26");
   });
 
   it("name each line at its end", () => {
-    expect(drawing.lines[0]).toMatchObject({ end: { x: 200, y: 54 }, nameAt: { x: 210, y: 54 } });
+    expect(drawing.lines[0]).toMatchObject({ end: { x: 200, y: 63 }, nameAt: { x: 210, y: 63 } });
   });
 
   it("put ticks on first days of months and the year on January", () => {
@@ -76,17 +76,17 @@ describe("Bars of weeks", () => {
 
   it("stand on each other and leave out what is nothing", () => {
     expect(drawing.stacks[0]?.bars).toEqual([
-      { x: 46, y: 94, width: 49.3, height: 80 },
-      { x: 148.7, y: 134, width: 49.3, height: 40 },
+      { x: 46, y: 100, width: 49.3, height: 74 },
+      { x: 148.7, y: 137, width: 49.3, height: 37 },
     ]);
     expect(drawing.stacks[1]?.bars).toEqual([
-      { x: 46, y: 54, width: 49.3, height: 40 },
-      { x: 97.3, y: 74, width: 49.3, height: 100 },
+      { x: 46, y: 63, width: 49.3, height: 37 },
+      { x: 97.3, y: 81.5, width: 49.3, height: 92.5 },
     ]);
   });
 
   it("make room for the level they are held against", () => {
-    expect(drawing.level).toBe(14);
+    expect(drawing.level).toBe(26);
   });
 });
 

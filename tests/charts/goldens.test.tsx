@@ -72,14 +72,18 @@ describe("Drawings", () => {
         {
           name: "Batches",
           events: [
-            { day: 20090, shape: "shown", words: "Batch B-1, shown" },
+            { day: 20090, shape: "shown", words: "Batch B-1, shown", to: "batch/B-1.html" },
             { day: 20091, shape: "quarantined", words: "Batch <B-2>" },
           ],
         },
       ],
     };
     await expect(
-      lined(renderToString(<Timeline inputs={{ wide: input, narrow: input }} title="Wing" says="Two days." />)),
+      lined(
+        renderToString(
+          <Timeline inputs={{ wide: input, narrow: input }} from="assembly/wing.html" title="Wing" saidBy="course" />,
+        ),
+      ),
     ).toMatchFileSnapshot("goldens/timeline.html");
   });
 

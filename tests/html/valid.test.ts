@@ -39,7 +39,7 @@ describe("Every kind of page is HTML with nothing to find for html-validate", ()
       }
       expect(faults).toEqual([]);
     },
-    300_000,
+    1_200_000,
   );
 
   it("which finds faults where there are some", async () => {

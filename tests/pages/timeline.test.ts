@@ -20,12 +20,23 @@ function told(days: number, wordOf: (at: number) => "shown" | "rejected"): Told[
 }
 
 const batches = (all: readonly Told[], most = 120) =>
-  timelineOf(all, most).rows.find(({ name }) => name === "Batches")?.events ?? [];
+  timelineOf(all, most, () => true).rows.find(({ name }) => name === "Batches")?.events ?? [];
 
 it("A row of a timeline has each thing on its day", () => {
   const events = batches(told(120, () => "shown"));
   expect(events).toHaveLength(120);
-  expect(events[1]).toEqual({ day: 19724, shape: "shown", words: "2 Jan 2024: Batch B-1, shown" });
+  expect(events[1]).toEqual({
+    day: 19724,
+    shape: "shown",
+    words: "2 Jan 2024: Batch B-1, shown",
+    to: "batch/B-1.html",
+  });
+  const hidden = timelineOf(
+    told(2, () => "shown"),
+    120,
+    () => false,
+  ).rows.find(({ name }) => name === "Batches");
+  expect(hidden?.events.map(({ to }) => to)).toEqual([undefined, undefined]);
 });
 
 it("A row with more than can be told apart has things alike once a month, and one that is alone by its name", () => {

@@ -76,7 +76,10 @@ export function assemblyView(shown: Shown, id: string): AssemblyView | undefined
     timeline:
       told.length === 0
         ? undefined
-        : { wide: timelineOf(told, MOST_IN_ROW.wide), narrow: timelineOf(told, MOST_IN_ROW.narrow) },
+        : {
+            wide: timelineOf(told, MOST_IN_ROW.wide, shown.shows),
+            narrow: timelineOf(told, MOST_IN_ROW.narrow, shown.shows),
+          },
     hours: told.length === 0 ? undefined : hoursOf(shown, assembly),
   });
 }
