@@ -10,6 +10,8 @@ import { counted } from "./words/lists.ts";
 import { inOrder, type Note, type Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
 import { PictureCache } from "./publish/pictures/cache.ts";
+import { NO_TYPESETTER } from "./publish/paper/no-typesetter.ts";
+import { type Maker, openMaker } from "./publish/paper/typst.ts";
 import { readyFiles, type ReadyFiles } from "./publish/pictures/ready.ts";
 import { wantedFiles } from "./publish/pictures/wanted.ts";
 import { publish, type Published } from "./publish/publish.ts";
@@ -30,6 +32,8 @@ export interface BuildRequest {
   readonly today: Day;
   /** The date of the record, if not that of its last entry. */
   readonly day?: Day;
+  /** Whether PDFs are made too. */
+  readonly paper?: boolean;
   /** Folder for what need not be made twice. */
   readonly cache: string;
   /** Folder the program is installed in. */
@@ -80,11 +84,11 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
 }
 
 /** What every work on a record begins with. */
-export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day">;
+export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day" | "paper">;
 
 export type Prepared = (
   | { readonly problems: readonly Problem[] }
-  | { readonly record: Record; readonly ready: ReadyFiles; readonly seal?: NamedSeal }
+  | { readonly record: Record; readonly ready: ReadyFiles; readonly seal?: NamedSeal; readonly maker?: Maker }
 ) & { readonly notes: readonly Note[] };
 
 /** What is kept by whoever prepares the same record again and again; `memory` takes as much room as the record. */
@@ -101,13 +105,16 @@ export function openPictures(cache: string): PictureCache {
 export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept): Promise<Prepared> {
   const { memory, pictures }: Kept = kept ?? { pictures: openPictures(request.cache) };
   const read = await readRecord(request.content, { ...dates(request), ...(memory === undefined ? {} : { memory }) });
-  if ("problems" in read) return read;
+  const maker = request.paper === true ? await openMaker() : undefined;
+  const lacking = request.paper === true && maker === undefined ? [NO_TYPESETTER] : [];
+  if ("problems" in read) return { ...read, problems: [...lacking, ...read.problems] };
   const { notes } = read;
   tell.line(readWords(read.record));
   const ready = await readyPictures(request.content, read.record, pictures, tell);
-  if (ready.problems.length > 0) return { problems: inOrder(ready.problems), notes };
+  const problems = [...lacking, ...inOrder(ready.problems)];
+  if (problems.length > 0) return { problems, notes };
   const seal = await sealToName(request.content, read.record, tell);
-  return defined({ record: read.record, notes, ready, seal });
+  return defined({ record: read.record, notes, ready, seal, maker });
 }
 
 async function sealToName(content: string, { entries }: Record, tell: Teller): Promise<NamedSeal | undefined> {
@@ -134,7 +141,7 @@ export async function check(
 }
 
 async function publishAll(
-  { record, ready, seal }: Extract<Prepared, { readonly record: Record }>,
+  { record, ready, seal, maker }: Extract<Prepared, { readonly record: Record }>,
   evidence: Evidence,
   request: BuildRequest,
   folder: string,
@@ -148,6 +155,7 @@ async function publishAll(
       ready,
       request.program,
       join(folder, place),
+      edition === "public" ? undefined : maker,
     );
     built.push({ ...published, edition, folder: join(request.out, place) });
   }

@@ -1,172 +1,132 @@
 import type { JSX } from "preact";
 import { dateShort, dateWords } from "../../src/words/dates.ts";
-import { span } from "../../src/words/durations.ts";
-import { listed } from "../../src/words/lists.ts";
-import { grouped, percent } from "../../src/words/numbers.ts";
-import { inUnits, quantityWords } from "../../src/words/quantities.ts";
+import { ended, listed } from "../../src/words/lists.ts";
+import { signedPercent } from "../../src/words/numbers.ts";
 import { anchor } from "../../src/pages/address.ts";
-import type { BatchFile, PieceFile } from "../../src/evidence/types.ts";
-import { batchPage } from "../../src/pages/evidence/batch-page.ts";
-import { brokeWords } from "../../src/pages/evidence/piece-facts.ts";
-import { toldFinding } from "../../src/words/findings/told.ts";
-import type { Shown } from "../../src/editions/shown.ts";
-import { traceIndex } from "../../src/pages/evidence/trace-index.ts";
-import { gravestFirst } from "../../src/pages/evidence/verdict-words.ts";
-import { SEVERITY, SourceWords } from "../parts/findings.tsx";
+import { apart } from "../../src/pages/appendix/sheets.ts";
+import type { BatchFile } from "../../src/evidence/types.ts";
+import { type BatchPage, batchPage } from "../../src/pages/evidence/batch-page.ts";
+import { byDefault } from "../../src/pages/evidence/by-default.ts";
 import { RatioFigure } from "../evidence/ratio-figure.tsx";
-import { Mark } from "../parts/mark.tsx";
-import { Inside } from "./appendix-joints.tsx";
-import { BatchVerdictBox, ComponentTable } from "../evidence/batch.tsx";
-import { Facts, ListTable, None, type Where } from "../evidence/parts.tsx";
-import { whyPiece } from "../evidence/piece.tsx";
+import { ListTable, None, type Where } from "../evidence/parts.tsx";
+import { BatchMark } from "../parts/mark.tsx";
+import { NotedLine, NotMetLines } from "./appendix-batch-parts.tsx";
+import { Inside } from "./inside.tsx";
+import { PieceRows } from "./appendix-pieces.tsx";
 
-/** Every batch in the order it was mixed in: all that is known of it, and every check with its source. */
-export function AppendixBatches({ site, from, number }: Where & { readonly number: number }): JSX.Element {
-  const files = traceIndex(site.shown).batches.flatMap(({ id }) => site.shown.evidence.batches.get(id) ?? []);
-  if (files.length === 0) return <None>No batches.</None>;
+interface BatchesProps extends Where {
+  readonly batches: readonly BatchFile[];
+}
+
+/** Those that are not shown, in full: what decided, what was noted, how the pieces broke, and each check that was not met. */
+export function Exceptions({ batches, ...where }: BatchesProps): JSX.Element {
+  const { exceptions } = apart(batches);
+  if (exceptions.length === 0) return <None>None: every batch that is in a joint is shown.</None>;
   return (
     <>
-      {files.map((file, at) => (
-        <AppendixBatch file={file} number={`${number}.${at + 1}`} site={site} from={from} />
+      {exceptions.map((file) => (
+        <InFull file={file} {...where} />
       ))}
     </>
   );
 }
 
-function AppendixBatch({
+/** Verdict, adhesive, joints and people, in a line. */
+function WhereTo({
   file,
-  number,
-  site,
-  from,
-}: Where & { readonly file: BatchFile; readonly number: string }): JSX.Element {
+  page,
+  ...where
+}: Where & { readonly file: BatchFile; readonly page: BatchPage }): JSX.Element {
   const { batch } = file;
-  const page = batchPage(site.shown, file);
   return (
-    <section class="appendix__batch" id={anchor("batch", batch.id)} aria-label={`Batch ${batch.id}`}>
-      <h3>
-        {number} Batch {batch.id}, {dateWords(batch.day)}
-      </h3>
-      <p>
-        {page.adhesive?.title ?? batch.adhesive}.{" "}
-        {batch.joints.length === 0 ? (
-          batch.discarded === undefined ? (
-            "It went into no joint."
-          ) : (
-            "It was thrown away."
-          )
-        ) : (
-          <>
-            Joints: <Inside kind="joint" ids={batch.joints} />.
-          </>
-        )}
-        {page.people.length === 0 ? "" : ` At work that day: ${listed(page.people)}.`}
-      </p>
-      <BatchVerdictBox file={file} site={site} from={from} />
-      <div class="pair">
-        <ComponentTable page={page} site={site} from={from} />
-        <RatioFigure file={file} page={page} />
-      </div>
-      <Facts rows={[...page.mix, ...page.climate, ...page.times]} />
-      <PieceRows shown={site.shown} pieces={file.pieces} batch={batch.id} />
-      <FindingTable site={site} findings={file.findings} caption={`Checks of batch ${batch.id}`} />
-    </section>
+    <p class="appendix__opens">
+      <BatchMark file={file} />
+      {batch.discarded === undefined ? ". " : `: ${ended(batch.discarded)} `}
+      {page.adhesive?.title ?? batch.adhesive}
+      {byDefault(where.site.shown, batch, "adhesive")}.{" "}
+      {batch.joints.length > 0 ? (
+        <>
+          Joints: <Inside kind="joint" ids={batch.joints} {...where} />.
+        </>
+      ) : batch.discarded === undefined ? (
+        "It went into no joint."
+      ) : (
+        "It was thrown away."
+      )}
+      {page.people.length === 0 ? "" : ` At work that day: ${listed(page.people)}.`}
+    </p>
   );
 }
 
-function PieceRows({
-  shown,
-  pieces,
-  batch,
-}: {
-  readonly shown: Shown;
-  readonly pieces: readonly PieceFile[];
-  readonly batch: string;
-}): JSX.Element {
-  if (pieces.length === 0) return <None>No test pieces.</None>;
+/** The others, a row each: what was held, and what to look at all the same. */
+export function ShownRows({ batches, site, from }: BatchesProps): JSX.Element {
+  const { rest } = apart(batches);
+  if (rest.length === 0) return <None>None.</None>;
+  const number = (word: string): { word: string; number: true } => ({ word, number: true });
   return (
     <ListTable
-      caption={`Test pieces of batch ${batch}`}
-      heads={[
-        "Piece",
-        "Overlap / thickness",
-        "Could have let pass",
-        "Broken",
-        "Cured",
-        "Failed",
-        "Load, stress",
-        "Verdict",
-        "Why",
-      ]}
+      caption="Batches that are shown, and those that are in no joint, in the order they were mixed in"
+      heads={["Batch", "Day", "Verdict", "Adhesive", number("Off ratio"), number("Pieces passed"), "Joints"]}
     >
-      {pieces.map((file) => (
-        <PieceRow shown={shown} file={file} />
+      {rest.map((file) => (
+        <ShownRow file={file} site={site} from={from} />
       ))}
     </ListTable>
   );
 }
 
-function PieceRow({ shown, file }: { readonly shown: Shown; readonly file: PieceFile }): JSX.Element {
-  const { units } = shown.record.aircraft;
-  const { piece, test, overlapRatio, atMost: revealing, curedFor, stress } = file;
+function ShownRow({ file, site, from }: Where & { readonly file: BatchFile }): JSX.Element {
+  const { batch, ratio } = file;
+  const counting = file.pieces.filter(({ piece }) => piece.trial === undefined);
+  const passed = counting.filter(({ verdict }) => verdict === "pass").length;
   return (
-    <tr id={anchor("piece", piece.id)}>
-      <th scope="row" class="id">
-        {piece.id}
-        {piece.trial === undefined ? "" : " (trial)"}
+    <tr>
+      <th scope="row">
+        <Inside kind="batch" ids={[batch.id]} site={site} from={from} />
       </th>
-      <td>{overlapRatio === undefined ? "not known" : grouped(overlapRatio, 2)}</td>
-      <td>{revealing === undefined ? "not known" : percent(revealing)}</td>
-      <td>{test === undefined ? "" : dateShort(test.day)}</td>
+      <td class="day">{dateShort(batch.day)}</td>
       <td>
-        {[curedFor === undefined ? "" : span(curedFor), piece.glued === undefined ? "" : `glued ${piece.glued.typed}`]
-          .filter((text) => text !== "")
-          .join("; ")}
+        <BatchMark file={file} />
       </td>
-      <td>{brokeWords(file)}</td>
+      <td>{site.shown.record.adhesives.get(batch.adhesive)?.title ?? batch.adhesive}</td>
+      <td class="number">{ratio === undefined ? "" : signedPercent(ratio.error)}</td>
+      <td class="number">{counting.length === 0 ? "none made" : `${passed} of ${counting.length}`}</td>
       <td>
-        {[
-          test?.load === undefined ? "" : quantityWords(test.load, units),
-          stress === undefined ? "" : inUnits(stress, "Pa", units),
-        ]
-          .filter((text) => text !== "")
-          .join("; ")}
+        <Inside kind="joint" ids={batch.joints} site={site} from={from} />
       </td>
-      <td>
-        <Mark of={file.verdict} />
-      </td>
-      <td>{[whyPiece(shown, file), ...amendedOf(shown, file)].join(" ")}</td>
     </tr>
   );
 }
 
-/** What was amended of a piece or stands though it was. */
-const amendedOf = (shown: Shown, { findings }: PieceFile): string[] =>
-  findings.filter(({ rule }) => rule === "amended" || rule === "seconded").map(shown.say);
-
-function FindingTable({
-  site,
-  findings,
-  caption,
-}: Pick<Where, "site"> & { readonly findings: BatchFile["findings"]; readonly caption: string }): JSX.Element {
+/** What stands behind those rows: what was noted, how each piece broke, what to look at, and all that was held. */
+export function Behind({ batches, ...where }: BatchesProps): JSX.Element {
+  const { rest } = apart(batches);
+  if (rest.length === 0) return <None>None.</None>;
   return (
-    <ListTable caption={caption} heads={["Check", "What was found", "Limit and its source"]}>
-      {gravestFirst(findings.map((one) => toldFinding(site.shown.say, one))).map(({ severity, sentence, limit }) => (
-        <tr>
-          <td>
-            <Mark of={severity} word={SEVERITY[severity]} />
-          </td>
-          <td>{sentence}</td>
-          <td>
-            {limit === undefined ? (
-              ""
-            ) : (
-              <>
-                {limit.text}. <SourceWords source={limit.from} />
-              </>
-            )}
-          </td>
-        </tr>
+    <>
+      {rest.map((file) => (
+        <InFull file={file} {...where} />
       ))}
-    </ListTable>
+    </>
+  );
+}
+
+/** One batch: what it is, what was noted of it, how its pieces broke, and each check that was not met. */
+function InFull({ file, site, from }: Where & { readonly file: BatchFile }): JSX.Element {
+  const page = batchPage(site.shown, file);
+  const { batch, findings, pieces } = file;
+  return (
+    <section class="appendix__batch" id={anchor("batch", batch.id)} aria-label={`Batch ${batch.id}`}>
+      <h3 class="appendix__untold">
+        Batch {batch.id}, {dateWords(batch.day)}
+      </h3>
+      <WhereTo file={file} page={page} site={site} from={from} />
+      <NotedLine page={page} site={site} findings={findings} />
+      {findings.some(({ rule, severity }) => rule === "mix-ratio" && severity !== "meets") ? (
+        <RatioFigure file={file} page={page} />
+      ) : null}
+      <PieceRows shown={site.shown} pieces={pieces} batch={batch.id} />
+      <NotMetLines site={site} findings={findings} />
+    </section>
   );
 }

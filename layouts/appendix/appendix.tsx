@@ -1,183 +1,138 @@
 /** All of the evidence as one document, for paper or PDF. */
-import type { ComponentChildren, JSX } from "preact";
-import { anchor } from "../../src/pages/address.ts";
-import { departures, holdPoints, openItems } from "../../src/pages/evidence/evidence-lists.ts";
-import { overview } from "../../src/pages/evidence/overview.ts";
+import type { JSX } from "preact";
+import { relative } from "../../src/pages/address.ts";
+import { type PaperFile, papersOf } from "../../src/pages/appendix/papers.ts";
+import { TYPESETTER } from "../../src/pages/appendix/typesetter.ts";
+import { type Sheet, sheetsOf } from "../../src/pages/appendix/sheets.ts";
+import { assemblyPath } from "../../src/pages/evidence/trace-index.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
-import { dateWords } from "../../src/words/dates.ts";
-import { Mark } from "../parts/mark.tsx";
 import { EDITION_WORDS } from "../shell/frame.tsx";
 import { Page } from "../shell/page.tsx";
-import { SealText } from "../shell/seal.tsx";
-import { AppendixBatches } from "./appendix-batches.tsx";
-import { AppendixJoints } from "./appendix-joints.tsx";
-import { AppendixRules, AppendixTrials } from "./appendix-rest.tsx";
-import { StatisticsParts } from "../evidence/charts.tsx";
-import { ClimateParts } from "../evidence/climate.tsx";
-import { HoldPoint } from "../evidence/hold-point/hold-point.tsx";
-import { CreditLedgers } from "../evidence/credit.tsx";
-import { DepartureTable, OpenItemTable } from "../evidence/lists/lists.tsx";
-import { MeasurementTable } from "../evidence/lists/measurements.tsx";
-import { PairTable } from "../evidence/lists/pairs.tsx";
-import { LotTable } from "../evidence/lists/batches-and-lots.tsx";
-import { None } from "../evidence/parts.tsx";
-import { StockParts } from "../evidence/stock.tsx";
-import { WeightLedger } from "../evidence/weight.tsx";
+import { Opening } from "./opening.tsx";
+import { type Part, partsOf } from "./parts.tsx";
 import { runningHeads } from "../shell/running-heads.ts";
 
-const PATH = "appendix.html";
+/** What a page of the appendix and its PDF are made of. */
+export interface AppendixSheet {
+  readonly title: string;
+  readonly front: JSX.Element;
+  readonly body: readonly JSX.Element[];
+}
 
-const PARTS: readonly (readonly [
-  id: string,
-  title: string,
-  make: (site: Site, number: number) => ComponentChildren,
-])[] = [
-  ["standing", "Where it stands", (site) => <Standing site={site} />],
-  ["hold-points", "Hold points and sign-off", (site) => <HoldPointList site={site} />],
-  ["joints", "Joints", (site, number) => <AppendixJoints site={site} from={PATH} number={number} />],
-  ["batches", "Batches and test pieces", (site, number) => <AppendixBatches site={site} from={PATH} number={number} />],
-  ["climate", "Climate of the workshop", (site) => <ClimateParts site={site} from={PATH} level="h3" />],
-  ["lots", "Lots", (site) => <LotTable facts={overview(site.shown)} site={site} from={PATH} list="none" />],
-  ["stock", "Stock", (site) => <StockParts site={site} from={PATH} level="h3" />],
-  ["trials", "Trials", (site, number) => <AppendixTrials site={site} from={PATH} number={number} />],
-  ["statistics", "Statistics", (site) => <StatisticsParts site={site} from={PATH} level="h3" />],
-  ["departures", "Departures", (site) => <DepartureTable items={departures(site.shown)} site={site} from={PATH} />],
-  ["open-items", "Open items", (site) => <OpenItemTable items={openItems(site.shown)} site={site} from={PATH} />],
-  [
-    "measurements",
-    "Measurements",
-    (site) => (
-      <>
-        <MeasurementTable site={site} from={PATH} />
-        <PairTable site={site} from={PATH} />
-      </>
-    ),
-  ],
-  ["weight", "Weight", (site) => <WeightLedger site={site} from={PATH} level="h3" />],
-  ["major-portion", "Major portion", (site) => <CreditLedgers site={site} from={PATH} level="h3" />],
-  ["rules", "Rules and their sources", (site) => <AppendixRules site={site} />],
-];
+const TITLE = "Evidence of the glue lines";
 
-export function Appendix({ site }: { readonly site: Site }): JSX.Element {
+export function appendixSheet(site: Site, sheet: Sheet): AppendixSheet {
+  const { record } = site.shown;
+  const parts = partsOf(site, sheet);
+  const place = { site, from: sheet.path, sheet };
+  return {
+    title: sheet.assembly === undefined ? TITLE : `${TITLE}: ${assemblyPath(record, sheet.assembly)}`,
+    front: <Front site={site} sheet={sheet} parts={parts} />,
+    body: parts.map(({ id, title, make }, at) => (
+      <section class="appendix__part" aria-labelledby={id}>
+        <h2 id={id}>
+          {at + 1} {title}
+        </h2>
+        {make(place)}
+      </section>
+    )),
+  };
+}
+
+export function Appendix({ site, sheet }: { readonly site: Site; readonly sheet: Sheet }): JSX.Element {
   const { record, edition, seal } = site.shown;
+  const { title, front, body } = appendixSheet(site, sheet);
   return (
     <Page
       site={site}
-      path={PATH}
+      path={sheet.path}
       kind="appendix"
-      title="Appendix: all of the evidence"
+      title={sheet.assembly === undefined ? "Appendix: all of the evidence" : title}
       styles={runningHeads(record.aircraft.name, EDITION_WORDS[edition], record.day, seal)}
       description="All of the evidence as one document, for paper or PDF."
     >
       <article class="appendix">
-        <Front site={site} />
-        {PARTS.map(([id, title, make], at) => (
-          <section class="appendix__part" aria-labelledby={id}>
-            <h2 id={id}>
-              {at + 1} {title}
-            </h2>
-            {make(site, at + 1)}
-          </section>
-        ))}
+        {front}
+        {body}
       </article>
     </Page>
   );
 }
 
-function Front({ site }: { readonly site: Site }): JSX.Element {
-  const { record, edition, leavesOut, seal } = site.shown;
-  const { name, type } = record.aircraft;
+interface FrontProps {
+  readonly site: Site;
+  readonly sheet: Sheet;
+  readonly parts: readonly Part[];
+}
+
+function Front({ site, sheet, parts }: FrontProps): JSX.Element {
+  const of = sheet.assembly === undefined ? undefined : assemblyPath(site.shown.record, sheet.assembly);
   return (
-    <header class="appendix__front">
-      <p class="appendix__name">
-        {name}, {type}
-      </p>
-      <h1>Evidence of the glue lines</h1>
-      <p class="title__lead">
-        {EDITION_WORDS[edition]} of the record of {dateWords(record.day)}.
-      </p>
-      <p class="appendix__caution">
-        This document says what was written down and what follows from it by the rules in its last part. It does not
-        certify airworthiness. The drawings, the adhesive maker’s data sheet, the authority’s rules and the inspector’s
-        judgement stand above every limit in it.
-      </p>
-      {leavesOut.length === 0 ? null : (
+    <Opening site={site} title={TITLE} {...(of === undefined ? {} : { of })}>
+      <Contents site={site} sheet={sheet} parts={parts} />
+      <Papers site={site} from={sheet.path} />
+    </Opening>
+  );
+}
+
+/** How to have it on paper. */
+function Papers({ site, from }: { readonly site: Site; readonly from: string }): JSX.Element {
+  const papers = papersOf(site.shown);
+  return (
+    <div class="screen-only small quiet">
+      <p>Print this page, or save it as PDF, for numbered pages with running heads.</p>
+      {papers.length === 0 ? null : site.hasPapers === true ? (
+        <ul class="appendix__papers">
+          {papers.map((paper) => (
+            <li>
+              <a href={relative(from, paper.path)}>{paperTitle(site, paper)} (PDF)</a>
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <p>
+          Better set, with page numbers in its contents, it is a PDF made by <code>scarfline build --paper</code>, and
+          so is one of each hold point. For that, Typst is installed once where Scarfline is:{" "}
+          <code>npm install {TYPESETTER.join("@")}</code>
+        </p>
+      )}
+    </div>
+  );
+}
+
+function paperTitle({ shown }: Site, paper: PaperFile): string {
+  if ("holdPoint" in paper) return `Hold point ${paper.holdPoint.holdPoint.id}: ${paper.holdPoint.holdPoint.title}`;
+  return paper.sheet.assembly === undefined ? TITLE : `${TITLE}: ${assemblyPath(shown.record, paper.sheet.assembly)}`;
+}
+
+function Contents({ site, sheet, parts }: FrontProps): JSX.Element {
+  const others = sheetsOf(site.shown).filter(({ path }) => path !== sheet.path);
+  return (
+    <nav aria-label="Contents">
+      <h2>Contents</h2>
+      <ol class="appendix__contents">
+        {parts.map(({ id, title }) => (
+          <li>
+            <a href={`#${id}`}>{title}</a>
+          </li>
+        ))}
+      </ol>
+      {others.length === 0 ? null : (
         <>
-          <p class="label">This edition leaves out</p>
-          <ul>
-            {leavesOut.map((kind) => (
-              <li>{kind}</li>
+          <p class="label">Other sheets of this appendix</p>
+          <ul class="appendix__contents">
+            {others.map(({ path, assembly }) => (
+              <li>
+                <a href={relative(sheet.path, path)}>
+                  {assembly === undefined
+                    ? "All but what is told by assembly"
+                    : assemblyPath(site.shown.record, assembly)}
+                </a>
+              </li>
             ))}
           </ul>
         </>
       )}
-      <p class="label">Seal</p>
-      <SealText seal={seal} />
-      <nav aria-label="Contents">
-        <h2>Contents</h2>
-        <ol class="appendix__contents">
-          {PARTS.map(([id, title]) => (
-            <li>
-              <a href={`#${id}`}>{title}</a>
-            </li>
-          ))}
-        </ol>
-      </nav>
-      <p class="screen-only small quiet">Print this page, or save it as PDF, for numbered pages with running heads.</p>
-    </header>
-  );
-}
-
-function Standing({ site }: { readonly site: Site }): JSX.Element {
-  const { joints, batchVerdicts } = overview(site.shown);
-  return (
-    <table class="list">
-      <caption>Joints by state and batches by verdict</caption>
-      <thead>
-        <tr>
-          <th scope="col">Of</th>
-          <th scope="col">Verdict</th>
-          <th scope="col">What it means</th>
-          <th scope="col" class="number">
-            Number
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {joints.map(([state, count]) => (
-          <tr>
-            <td>Joints</td>
-            <td>
-              <Mark of={state} />
-            </td>
-            <td>{JOINT_MEANS[state]}</td>
-            <td class="number">{count}</td>
-          </tr>
-        ))}
-        {batchVerdicts.map(([verdict, count]) => (
-          <tr>
-            <td>Batches</td>
-            <td>
-              <Mark of={verdict} />
-            </td>
-            <td>{BATCH_MEANS[verdict]}</td>
-            <td class="number">{count}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-function HoldPointList({ site }: { readonly site: Site }): JSX.Element {
-  const all = holdPoints(site.shown);
-  if (all.length === 0) return <None>The record names no hold points.</None>;
-  return (
-    <>
-      {all.map((file) => (
-        <HoldPoint file={file} site={site} from={PATH} id={anchor("hold point", file.holdPoint.id)} level="h3" />
-      ))}
-    </>
+    </nav>
   );
 }

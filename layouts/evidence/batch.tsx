@@ -139,7 +139,7 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
   );
 }
 
-export function ComponentTable({ page, site, from }: Where & { readonly page: BatchPage }): JSX.Element {
+function ComponentTable({ page, site, from }: Where & { readonly page: BatchPage }): JSX.Element {
   return (
     <ListTable
       caption={`Components of batch ${page.file.batch.id}`}

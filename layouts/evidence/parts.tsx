@@ -60,11 +60,12 @@ export function Title({
 export function Facts({ rows }: { readonly rows: readonly FactRow[] }): JSX.Element {
   return (
     <dl class="facts facts--noted">
-      {rows.map(({ word, noted, limit }) => (
+      {rows.map(({ word, noted, limit, by }) => (
         <>
           <dt>{word}</dt>
           <dd class={noted === NOT_NOTED ? "quiet" : undefined}>
             {noted}
+            {by}
             {limit === undefined ? null : <span class="facts__limit"> limit {limit}</span>}
           </dd>
         </>
@@ -78,6 +79,8 @@ interface ListTableProps {
   readonly heads: readonly (string | Head)[];
   /** The name of a long list, by which addresses call it: the script adds a filter and lets columns be sorted. */
   readonly list?: string | undefined;
+  /** False where the heading right above says the same: those who do not see it are told all the same. */
+  readonly captioned?: boolean;
   readonly children?: ComponentChildren;
 }
 
@@ -87,11 +90,11 @@ interface Head {
 }
 
 /** A table that can be scrolled sideways by keyboard too, where it is wider than the page. */
-export function ListTable({ caption, heads, list, children }: ListTableProps): JSX.Element {
+export function ListTable({ caption, heads, list, captioned = true, children }: ListTableProps): JSX.Element {
   return (
     <section class="scroll" tabIndex={0} aria-label={caption}>
       <table class="list" data-list={list}>
-        <caption>{caption}</caption>
+        <caption class={captioned ? undefined : "unseen"}>{caption}</caption>
         <thead>
           <tr>
             {heads.map((head) =>

@@ -83,11 +83,11 @@ function Reason({ site, amendment }: Pick<Where, "site"> & { readonly amendment:
 }
 
 /** Why, and who saw the source of what is right. */
-function whyWords(site: Site, { why, seenBy }: Pick<Amendment, "why" | "seenBy">): string {
+export function whyWords(site: Site, { why, seenBy }: Pick<Amendment, "why" | "seenBy">): string {
   return seenBy === undefined ? why : `${ended(why)} Source seen by ${site.shown.nameOf(seenBy)}.`;
 }
 
-function Changes({
+export function Changes({
   site,
   from,
   amendment: { changes, prose, withheld },

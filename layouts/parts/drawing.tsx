@@ -10,7 +10,7 @@ import { Mark, markClass, Shape } from "./mark.tsx";
 import { Image } from "./picture.tsx";
 import { spotClass } from "./placed.ts";
 
-interface PlateProps {
+export interface PlateProps {
   readonly site: Site;
   readonly from: string;
   readonly assembly: Assembly;
@@ -38,6 +38,20 @@ function placesOf(site: Site, file: string, joints: readonly JointFile[]): Place
     at === undefined ? [] : [{ id, x: at.x, y: at.y, width: widthOf(id) }],
   );
   return placedMarks(spots, { width: LEAST_WIDTH, height: LEAST_WIDTH * shape }, MARK.height);
+}
+
+/** Marks of joints on a drawing, each with its short id and its state. */
+export function plateMarks(
+  site: Site,
+  file: string,
+  joints: readonly JointFile[],
+): readonly (PlacedMark & { readonly words: string; readonly state: JointState })[] {
+  const states = new Map(joints.map(({ joint, state }) => [joint.id, state]));
+  return placesOf(site, file, joints).map((place) => ({
+    ...place,
+    words: shortId(place.id),
+    state: states.get(place.id) ?? "not glued",
+  }));
 }
 
 /** A line from each mark to its joint, which has a dot. */

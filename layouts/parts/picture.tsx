@@ -4,7 +4,7 @@ import type { Picture, Site } from "../../src/editions/shown.ts";
 import { tintClass } from "./placed.ts";
 import type { Photo as PhotoFact } from "../../src/facts/types.ts";
 
-interface PhotoProps {
+export interface PhotoProps {
   readonly site: Site;
   readonly from: string;
   readonly photo: Pick<PhotoFact, "file" | "alt" | "caption">;

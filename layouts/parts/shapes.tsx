@@ -88,7 +88,11 @@ const CALL = `href="#${PREFIX}`;
 
 /** What a `use` element in a page calls a shape. */
 export function shapeRef(of: Marked): string {
-  return `#${PREFIX}${SHAPES[of]}`;
+  return `#${PREFIX}${shapeName(of)}`;
+}
+
+export function shapeName(of: Marked): string {
+  return SHAPES[of];
 }
 
 function ShapeDefinition({ name }: { readonly name: ShapeName }): JSX.Element {
@@ -107,16 +111,32 @@ const defined = new Map(
   (Object.keys(DRAWN) as ShapeName[]).map((name) => [name as string, renderToString(<ShapeDefinition name={name} />)]),
 );
 
-/** A page with the shapes that are called in it, ahead of its main part. */
-export function withShapes(page: string): string {
+/** Each shape as a drawing of its own in one colour, by its name. */
+export function shapesAlone(colour: string): ReadonlyMap<string, string> {
+  const look = `.shape__line{fill:none;stroke:${colour};stroke-width:1.4}path{fill:${colour}}`;
+  return new Map(
+    [...defined].map(([name, drawn]) => [
+      name,
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 20 14"><style>${look}</style>${drawn}</svg>`,
+    ]),
+  );
+}
+
+/** Definitions of the shapes that are called in a page or a drawing. */
+export function shapesCalled(drawn: string): string {
   const names = new Set<string>();
-  for (let at = page.indexOf(CALL); at >= 0; at = page.indexOf(CALL, at + 1))
-    names.add(page.slice(at + CALL.length, page.indexOf('"', at + CALL.length)));
-  const main = page.indexOf("<main");
-  if (names.size === 0 || main < 0) return page;
-  const shapes = [...names]
+  for (let at = drawn.indexOf(CALL); at >= 0; at = drawn.indexOf(CALL, at + 1))
+    names.add(drawn.slice(at + CALL.length, drawn.indexOf('"', at + CALL.length)));
+  return [...names]
     .sort()
     .map((name) => defined.get(name) ?? "")
     .join("");
+}
+
+/** A page with the shapes that are called in it, ahead of its main part. */
+export function withShapes(page: string): string {
+  const main = page.indexOf("<main");
+  const shapes = main < 0 ? "" : shapesCalled(page);
+  if (shapes === "") return page;
   return `${page.slice(0, main)}<svg class="shapes" aria-hidden="true"><defs>${shapes}</defs></svg>${page.slice(main)}`;
 }

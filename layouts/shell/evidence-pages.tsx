@@ -1,4 +1,5 @@
 import type { JSX } from "preact";
+import { sheetsOf } from "../../src/pages/appendix/sheets.ts";
 import { addressOf } from "../../src/pages/address.ts";
 import type { PageFile, Site } from "../../src/editions/shown.ts";
 import type { Ref } from "../../src/facts/types.ts";
@@ -29,7 +30,7 @@ export function evidencePages(site: Site): PageFile[] {
     page("charts.html", () => <Charts site={site} />),
     page("climate.html", () => <Climate site={site} />),
     page("stock.html", () => <Stock site={site} />),
-    page("appendix.html", () => <Appendix site={site} />),
+    ...sheetsOf(site.shown).map((sheet) => page(sheet.path, () => <Appendix site={site} sheet={sheet} />)),
     page("hold-points.html", () => <HoldPoints site={site} />),
     page("open-items.html", () => <OpenItems site={site} />),
     page("departures.html", () => <Departures site={site} />),

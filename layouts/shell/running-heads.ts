@@ -1,7 +1,7 @@
 import type { NamedSeal } from "../../src/editions/shown.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import type { Day } from "../../src/facts/types.ts";
-import { SHORT } from "./seal.tsx";
+import { sealWords } from "./seal.tsx";
 
 /**
  * CSS that names the record, the edition and the date at the head of every printed page; at the foot what it is of,
@@ -23,12 +23,6 @@ export function runningHeads(
   @bottom-center { content: ${cssString(sealWords(seal))}; ${small} }
   @bottom-right { content: "Page " counter(page) " of " counter(pages); ${small} }
 }`;
-}
-
-function sealWords(seal: NamedSeal | undefined): string {
-  return seal === undefined
-    ? "No seal"
-    : `Seal ${seal.number} of ${dateWords(seal.date)}: ${seal.digest.slice(0, SHORT)}`;
 }
 
 /**

@@ -6,6 +6,13 @@ import { dateWords } from "../../src/words/dates.ts";
 /** Enough of a digest to tell it by on paper. */
 export const SHORT = 16;
 
+/** In a line, for the foot of each printed page. */
+export function sealWords(seal: NamedSeal | undefined): string {
+  return seal === undefined
+    ? "No seal"
+    : `Seal ${seal.number} of ${dateWords(seal.date)}: ${seal.digest.slice(0, SHORT)}`;
+}
+
 export function SealText({ seal }: { readonly seal: NamedSeal | undefined }): JSX.Element {
   if (seal === undefined)
     return <p>No seal is named here: none has been set on this record, or the list of its seals is not whole.</p>;

@@ -23,7 +23,7 @@ const OWN: { readonly [kind in PageKind]: readonly string[] } = {
   "hold point": ["story", "evidence", "assembly", "gallery", "hold-point"],
   "open items": ["evidence"],
   departures: ["evidence"],
-  appendix: [...RECORDS, "appendix"],
+  appendix: [...RECORDS, "assembly", "gallery", "appendix"],
 };
 
 /** Names of the sheets in `assets/`, in the order in which later rules outdo earlier ones. */

@@ -97,6 +97,7 @@ function addBag(program: Command, surroundings: Surroundings, exit: (code: numbe
     .argument(...RECORD)
     .addOption(content())
     .option("--out <dir>", "the folder to put the bag into; without it `archive`, beside a record that was found")
+    .option("--paper", "make PDFs in its archive edition too; bag-info.txt then says by which version of what")
     .addOption(new Option("--serialise <form>", "as one file").choices(["zip", "tar.gz"]))
     .addOption(
       new Option("--split <size>", "into several bags, none larger than this: 650 MB, 4.7 GB, 2 GiB").argParser(size),

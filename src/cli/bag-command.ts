@@ -15,15 +15,16 @@ interface BagOptions extends RecordOptions {
   readonly baggingDate?: string;
   readonly serialise?: Serialisation;
   readonly split?: number;
+  readonly paper?: boolean;
 }
 
 export async function bagCommand(
-  { out: typed, baggingDate, serialise, split, ...options }: BagOptions,
+  { out: typed, baggingDate, serialise, split, paper = false, ...options }: BagOptions,
   surroundings: Surroundings,
 ): Promise<number> {
   const request = recordRequest(options, surroundings);
   const out = typed ?? outBeside(request.content, options, "archive");
-  const path = await bagOf(request, out, surroundings, defined({ baggingDate, serialise, split }));
+  const path = await bagOf({ ...request, paper }, out, surroundings, defined({ baggingDate, serialise, split }));
   if (path === undefined) return EXIT.problems;
   tellerFor(surroundings).line(`Check it at any time, here or elsewhere: scarfline verify ${path}`);
   return EXIT.fine;
@@ -31,7 +32,7 @@ export async function bagCommand(
 
 /** Where the bag of a record stands now; undefined where problems in it, which are told, left nothing written. */
 export async function bagOf(
-  request: ReturnType<typeof recordRequest>,
+  request: ReturnType<typeof recordRequest> & { readonly paper?: boolean },
   out: string,
   surroundings: Surroundings,
   form: Pick<BagOptions, "baggingDate" | "serialise" | "split"> = {},
@@ -46,9 +47,9 @@ export async function bagOf(
   const { version } = JSON.parse(readFileSync(new URL("package.json", surroundings.program), "utf8")) as {
     version: string;
   };
-  const { record, ready, seal } = prepared;
+  const { record, ready, seal, maker } = prepared;
   const tell = tellerFor(surroundings, bytesProgress("Bagging"));
-  const bagging = defined({ content, program: request.program, out, state, version, seal, ...form });
+  const bagging = defined({ content, program: request.program, out, state, version, seal, maker, ...form });
   const { path, parts, files, bytes, stood } = await writeBag(bagging, record, reckon(record), ready, tell.progress);
   const what = `${parts === 1 ? "the bag" : `${parts} bags`}: ${files} files, ${bytesWords(bytes)}`;
   tell.line(

@@ -4,7 +4,7 @@ import type { Edition } from "../editions/shown.ts";
 import { compiledProgram, keepStanding, madeFrom, standing } from "../publish/output/standing.ts";
 import { counted } from "../words/lists.ts";
 import { outBeside, type RecordOptions, recordRequest } from "./record-folder.ts";
-import { EXIT, type Surroundings } from "./surroundings.ts";
+import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { notesWords, problemWords, tellerFor } from "./teller.ts";
 
 interface BuildOptions extends RecordOptions {
@@ -13,10 +13,11 @@ interface BuildOptions extends RecordOptions {
   readonly prune?: boolean;
   /** Whether all is made anew, though nothing has changed. */
   readonly fresh?: boolean;
+  readonly paper?: boolean;
 }
 
 export async function buildCommand(
-  { out: typed, edition, prune = false, fresh = false, ...options }: BuildOptions,
+  { out: typed, edition, prune = false, fresh = false, paper = false, ...options }: BuildOptions,
   surroundings: Surroundings,
 ): Promise<number> {
   if (edition === "bench") {
@@ -26,11 +27,16 @@ export async function buildCommand(
   const began = surroundings.now().getTime();
   const tell = tellerFor(surroundings);
   const editions: readonly Edition[] = edition === "all" ? ["public", "inspector", "archive"] : [edition];
+  if (paper && edition === "public")
+    throw new WrongUse(
+      "PDFs are made in the inspector’s and the archive edition. Say which: --edition inspector, archive or all",
+    );
   const request = recordRequest(options, surroundings);
   const out = typed ?? outBeside(request.content, options, "site");
-  const asked = { ...request, out, editions, prune, apart: edition === "all" };
+  const asked = { ...request, out, editions, prune, paper, apart: edition === "all" };
   const from = await sourcesOf(asked);
-  const stands = fresh || prune ? undefined : standing(asked, from);
+  // What sets PDFs is no part of the program, and may be another since.
+  const stands = fresh || prune || paper ? undefined : standing(asked, from);
   if (stands !== undefined) {
     for (const line of stands) tell.line(line);
     tell.line(`Nothing that it is made from has changed, so ${out} stands as it was built. To build it anew: --fresh`);
@@ -59,8 +65,8 @@ async function sourcesOf({ content, out, cache, program, ...options }: BuildRequ
 
 const editionLines = ({ editions }: Extract<Built, { readonly evidence: Evidence }>): string[] =>
   editions.map(
-    ({ edition, pages, files, folder }) =>
-      `Wrote the ${edition} edition to ${folder}: ${counted(pages, "page")}, ${files} pictures and documents.`,
+    ({ edition, pages, files, papers, folder }) =>
+      `Wrote the ${edition} edition to ${folder}: ${counted(pages, "page")}, ${files} pictures and documents${papers === 0 ? "" : `, ${counted(papers, "PDF")}`}.`,
   );
 
 function verdictWords({ batches, joints }: Evidence): string {

@@ -54,6 +54,7 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
       "--fresh",
       "build all anew, though neither the record nor anything else that the site is made from has changed",
     )
+    .option("--paper", "make PDFs too, in all but the public edition; for what it needs: explain no-typesetter")
     .option(
       "--prune",
       "afterwards clear the cache of pictures that this record does not name, those of other records included",
@@ -70,7 +71,7 @@ Editions:
 
 Examples:
   scarfline build
-  scarfline build --edition inspector --out ../for-the-inspector
+  scarfline build --edition inspector --paper --out ../for-the-inspector
   scarfline build ~/build-record --edition all --out ~/sites
   scarfline build --date 2025-06-30
 ${EXIT_CODES}`,

@@ -104,6 +104,8 @@ export interface Site {
   readonly prose: (passage: Prose, from: string, part?: "first paragraph") => string;
   /** Of the program that makes it. */
   readonly version?: string;
+  /** Whether PDFs are made beside its pages. */
+  readonly hasPapers?: boolean;
 }
 
 /** One file of the site, made when it is asked for. `path` is from the site's root, such as `batch/B-014.html`. */

@@ -11,6 +11,7 @@ import { FILES } from "./files.ts";
 import { FORM } from "./form.ts";
 import { GLUE } from "./glue.ts";
 import { JOINTS } from "./joints.ts";
+import { PAPER } from "./paper.ts";
 import { SESSION } from "./session.ts";
 import { MATERIALS } from "./materials.ts";
 import { TEXT } from "./text.ts";
@@ -31,6 +32,7 @@ const TABLE = {
   ...CLIMATE,
   ...EARLIER,
   ...MATERIALS,
+  ...PAPER,
 } as const;
 
 export type ProblemCode = keyof typeof TABLE;

@@ -8,6 +8,8 @@ import type { FilePath } from "../facts/types.ts";
 import { writeAssets } from "./assets.ts";
 import { writePages } from "./eleventy.ts";
 import { proseOf } from "./markdown.ts";
+import type { Maker } from "./paper/typst.ts";
+import { writePapers } from "./paper/write.ts";
 import { linkOrCopy } from "./output/link.ts";
 import type { ReadyFiles } from "./pictures/ready.ts";
 import type { Placing, Ready } from "./pictures/ready-file.ts";
@@ -20,6 +22,8 @@ export interface Published {
   readonly pages: number;
   /** How many photographs, drawings, documents and clips of the record. */
   readonly files: number;
+  /** How many PDFs. */
+  readonly papers: number;
 }
 
 /** All that an edition's site is made of besides what every site shares. No page is made yet. */
@@ -31,26 +35,39 @@ export interface Layout {
   readonly files: number;
 }
 
-/** Lays out one edition; of `ready` only what the edition shows is used. `version` is the program’s. */
-export function layOut(shown: Shown, ready: Usable, version?: string): Layout {
+/** Lays out one edition; of `ready` only what the edition shows is used. */
+export function layOut(
+  shown: Shown,
+  ready: Usable,
+  { version, hasPapers = false }: Pick<Site, "version" | "hasPapers"> = {},
+): Layout & { readonly site: Site } {
   const used = usedBy(shown, ready);
-  const pages = [
-    ...pagesOf(siteOf(shown, used, version)),
-    ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text })),
-  ];
+  const site = siteOf(shown, used, defined({ version, hasPapers }));
+  const pages = [...pagesOf(site), ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text }))];
   const placings = new Map(
     [...used.values()].flatMap(({ ready: { placings: all } }) => all).map((placing) => [placing.to, placing]),
   );
-  return { pages, placings, files: used.size };
+  return { site, pages, placings, files: used.size };
 }
 
-/** Writes one edition into an empty folder. `program` is where the program is installed. */
-export async function publish(shown: Shown, ready: Usable, program: string, folder: string): Promise<Published> {
-  const { pages, placings, files } = layOut(shown, ready, await versionOf(program));
+/** Writes one edition into an empty folder, with PDFs where there is a maker. `program` is where the program is installed. */
+export async function publish(
+  shown: Shown,
+  ready: Usable,
+  program: string,
+  folder: string,
+  maker?: Maker,
+): Promise<Published> {
+  const made = defined({ version: await versionOf(program), hasPapers: maker !== undefined });
+  const { site, pages, placings, files } = layOut(shown, ready, made);
   await writePages(pages, folder);
   await writeAssets(program, folder);
   await place([...placings.values()], folder);
-  return { pages: pages.length, files };
+  const papers =
+    maker === undefined
+      ? 0
+      : await writePapers(site, (file) => ready.pictures.get(file)?.placings ?? [], maker, folder);
+  return { pages: pages.length, files, papers };
 }
 
 /** Files that an edition shows, by the key of their use and path in the record. */
@@ -70,7 +87,7 @@ function usedBy(
 function siteOf(
   shown: Shown,
   used: ReadonlyMap<string, { file: FilePath; ready: Ready }>,
-  version: string | undefined,
+  made: Pick<Site, "version" | "hasPapers">,
 ): Site {
   const all = [...used.values()];
   const pictures = new Map(
@@ -82,7 +99,7 @@ function siteOf(
   const clips = new Map(
     all.flatMap(({ file, ready: { clip } }) => (clip === undefined ? [] : [[file, clip] as const])),
   );
-  const site: Site = defined({ shown, pictures, clips, files, prose: (...asked: Asked) => prose(...asked), version });
+  const site: Site = { shown, pictures, clips, files, prose: (...asked: Asked) => prose(...asked), ...made };
   const prose = proseOf(site);
   return site;
 }

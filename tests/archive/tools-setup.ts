@@ -5,6 +5,8 @@ const TOOLS = [
   { command: "ssh-keygen", pack: "openssh-client", of: "signatures" },
   { command: "unzip", pack: "unzip", of: "what other readers get of a zip" },
   { command: "openssl", pack: "openssl", of: "time stamps" },
+  { command: "pdftotext", pack: "poppler-utils", of: "what stands in PDFs" },
+  { command: "qpdf", pack: "qpdf", of: "whether PDFs are sound" },
   { command: "faketime", pack: "faketime", of: "builds on other days" },
   { command: "sqlite3", pack: "sqlite3", of: "ledgers as other programs open them" },
 ] as const;

@@ -123,7 +123,7 @@ describe("pages of evidence", () => {
     expect(page).toContain('@top-left { content: "Bulrush"');
     expect(page).toContain('@top-center { content: "Inspector\\2019 s edition"');
     expect(page).toContain('@top-right { content: "Record of 2 April 2025"');
-    expect(text).toContain("15 Rules and their sources");
+    expect(text).toContain("18 Rules and their sources");
     expect(text).toContain("read in the document");
     expect(text).toContain("from memory, not read again");
   });

@@ -22,6 +22,7 @@ const RAISED_BY: { readonly [code: string]: string } = {
   "drawing-unreadable": "publish/pictures.test.ts",
   "drawing-unsafe": "publish/pictures.test.ts",
   "no-folder": "problems/bytes.test.ts",
+  "no-typesetter": "paper/without.test.ts",
   "picture-too-large": "publish/pictures.test.ts",
   "picture-unreadable": "publish/pictures.test.ts",
   unreadable: "problems/unreadable.test.ts",

@@ -10,6 +10,8 @@ export interface BagInfo {
   readonly day: string;
   readonly baggingDate: string;
   readonly version: string;
+  /** By what its PDFs were set, if it has any. */
+  readonly maker: string | undefined;
   /** Name of the bag, or of the group that it is a part of. */
   readonly group: string;
   readonly part: number;
@@ -21,6 +23,8 @@ export interface BagInfo {
 /** Labels of our own, as RFC 8493 2.2.2 allows them: versions of what the bag holds. Without them it is of the first. */
 export const FORM_LABEL = "Scarfline-Form-Version";
 export const RULES_LABEL = "Scarfline-Rules-Version";
+/** By what the PDFs in it were set: another version may set them otherwise. A bag without PDFs has no such line. */
+const MAKER_LABEL = "Scarfline-Paper-Maker";
 
 export const DECLARATION = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n";
 
@@ -42,6 +46,7 @@ export function infoText(info: BagInfo): string {
     ["Bag-Software-Agent", `Scarfline ${info.version}`],
     [FORM_LABEL, String(BAG_FORM)],
     [RULES_LABEL, String(RULES_VERSION)],
+    ...(info.maker === undefined ? [] : ([[MAKER_LABEL, info.maker]] as const)),
   ];
   return fields.map(([label, value]) => `${label}: ${value.replaceAll(/\s+/g, " ")}\n`).join("");
 }

@@ -6,6 +6,7 @@ import { editionOf } from "../../editions/edition.ts";
 import { ledgersOf } from "../../pages/ledgers/ledgers.ts";
 import type { NamedSeal, Shown } from "../../editions/shown.ts";
 import type { ReadyFiles } from "../../publish/pictures/ready.ts";
+import type { Maker } from "../../publish/paper/typst.ts";
 import { publish } from "../../publish/publish.ts";
 import type { Record } from "../../facts/types.ts";
 import { bytesOf, Digester } from "../digest.ts";
@@ -33,9 +34,9 @@ export interface BagRequest {
   readonly serialise?: Serialisation;
   /** Bytes that no bag may exceed. */
   readonly split?: number;
-  /** The last seal of the record, for the pages to name. */
+  readonly maker?: Maker;
+  /** The last seal of the record, for the pages to name; `recordState` from before the record was read. */
   readonly seal?: NamedSeal;
-  /** `recordState` from before the record was read. */
   readonly state: string;
 }
 
@@ -122,24 +123,34 @@ async function make(
 }
 
 function infoOf(
-  { baggingDate, version }: BagRequest,
+  { baggingDate, version, maker }: BagRequest,
   { aircraft, day }: Record,
   group: string,
   pieces: readonly Piece[],
   place: { readonly part: number; readonly of: number },
 ): BagInfo {
   const [bytes, files] = [bytesIn(pieces), pieces.length];
-  return { aircraft: aircraft.name, day, baggingDate: baggingDate ?? day, version, group, ...place, bytes, files };
+  return {
+    aircraft: aircraft.name,
+    day,
+    baggingDate: baggingDate ?? day,
+    version,
+    maker: maker?.name,
+    group,
+    ...place,
+    bytes,
+    files,
+  };
 }
 
 async function gather(
-  { content, program, version }: BagRequest,
+  { content, program, version, maker }: BagRequest,
   shown: Shown,
   ready: ReadyFiles,
   site: string,
 ): Promise<Piece[]> {
   await mkdir(site, { recursive: true });
-  await publish(shown, ready, program, site);
+  await publish(shown, ready, program, site, maker);
   const ledgers = ledgersOf(shown).map(({ path, text }) => textPiece(`ledgers/${basename(path)}`, text));
   const pieces = [
     ...(await recordPieces(content)),

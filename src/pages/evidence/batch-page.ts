@@ -19,6 +19,8 @@ export interface FactRow {
   readonly word: string;
   readonly noted: string;
   readonly limit?: string;
+  /** By what it was reckoned, and where that comes from. */
+  readonly by?: string;
 }
 
 interface ComponentRow {
@@ -170,12 +172,14 @@ function climateRows(shown: Shown, file: BatchFile, adhesive: Adhesive | undefin
   if (file.moistureEstimate !== undefined)
     rows.push({
       word: "Wood moisture that this climate leads to",
-      noted: `${percent(file.moistureEstimate, 1)}, an estimate for wood that has had time to settle (Wood Handbook FPL-GTR-190, equation 4-5, second-hand: by a copy that cites FPL-RN-0268)`,
+      noted: percent(file.moistureEstimate, 1),
+      by: ", an estimate for wood that has had time to settle (Wood Handbook FPL-GTR-190, equation 4-5, second-hand: by a copy that cites FPL-RN-0268)",
     });
   if (file.dewPoint !== undefined)
     rows.push({
       word: "Dew point",
-      noted: `${inUnits(file.dewPoint, "°C", units)} (Magnus form with the coefficients of WMO-No. 8, Annex 4.B, second-hand)`,
+      noted: inUnits(file.dewPoint, "°C", units),
+      by: " (Magnus form with the coefficients of WMO-No. 8, Annex 4.B, second-hand)",
     });
   return rows;
 }

@@ -1,0 +1,78 @@
+/** What templates make, as plain elements: read from the very tree that is written as HTML, so that both say the same. */
+import { isValidElement, type ComponentChildren, type VNode } from "preact";
+import { parse, type HTMLElement, type Node as ParsedNode, NodeType } from "node-html-parser";
+import { Plate } from "../../../layouts/parts/drawing.tsx";
+import { Mark } from "../../../layouts/parts/mark.tsx";
+import { Image, Photo } from "../../../layouts/parts/picture.tsx";
+
+export interface Element {
+  readonly tag: string;
+  readonly attributes: { readonly [name: string]: unknown };
+  readonly children: readonly Tree[];
+  /** As it was in the template, for what is written as SVG. */
+  readonly source?: VNode;
+}
+
+export type Tree = string | Element;
+
+/** Components that paper shows in a way of its own: they stay, with what they were given. */
+const KEPT: ReadonlyMap<unknown, string> = new Map<unknown, string>([
+  [Mark, "mark"],
+  [Plate, "plate"],
+  [Photo, "photo"],
+  [Image, "photo"],
+]);
+
+type Props = { readonly [name: string]: unknown } & { readonly children?: ComponentChildren };
+
+/** Elements with their texts; components are called, and what draws nothing is left out. */
+export function treeOf(made: ComponentChildren): Tree[] {
+  if (made === null || made === undefined || typeof made === "boolean") return [];
+  if (typeof made === "string" || typeof made === "number" || typeof made === "bigint") return [String(made)];
+  if (Array.isArray(made)) return made.flatMap((one: ComponentChildren) => treeOf(one));
+  return isValidElement(made) ? elementsOf(made as VNode<Props>) : [];
+}
+
+function elementsOf(node: VNode<Props>): Tree[] {
+  const { type, props } = node;
+  const kept = KEPT.get(type);
+  if (kept !== undefined) return [{ tag: kept, attributes: props, children: [] }];
+  if (typeof type === "function") return treeOf((type as unknown as (props: Props) => ComponentChildren)(props));
+  const { children, dangerouslySetInnerHTML: raw, ...attributes } = props;
+  if (type === "svg") return [{ tag: type, attributes, children: [], source: node }];
+  const html = (raw as { readonly __html?: string } | undefined)?.__html;
+  return [{ tag: type, attributes, children: html === undefined ? treeOf(children) : parsed(html) }];
+}
+
+/** Prose, which the site's own Markdown has made. */
+function parsed(html: string): Tree[] {
+  return parse(html).childNodes.flatMap(fromParsed);
+}
+
+function fromParsed(node: ParsedNode): Tree[] {
+  if (node.nodeType === NodeType.TEXT_NODE) return [node.text];
+  if (node.nodeType !== NodeType.ELEMENT_NODE) return [];
+  const { rawTagName, attributes, childNodes } = node as HTMLElement;
+  return [{ tag: rawTagName.toLowerCase(), attributes, children: childNodes.flatMap(fromParsed) }];
+}
+
+/** Words of its classes. */
+export function classesOf({ attributes }: Element): readonly string[] {
+  const names = attributes.class ?? attributes.className;
+  return typeof names === "string" ? names.split(/\s+/) : [];
+}
+
+/** All elements below, in their order, that a question is answered with yes for; none within one that was taken. */
+export function findAll(nodes: readonly Tree[], is: (element: Element) => boolean): Element[] {
+  return nodes.flatMap((node) => (typeof node === "string" ? [] : is(node) ? [node] : findAll(node.children, is)));
+}
+
+export function textOf(nodes: readonly Tree[]): string {
+  return nodes
+    .map((node) => (typeof node === "string" ? node : node.tag === "mark" ? markWord(node) : textOf(node.children)))
+    .join("");
+}
+
+export function markWord({ attributes }: Element): string {
+  return String(attributes.word ?? attributes.of);
+}
