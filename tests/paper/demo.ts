@@ -22,7 +22,7 @@ export async function papersOfRecord(content: string, edition: Edition, folder: 
   if ("problems" in prepared) throw new Error(JSON.stringify(prepared.problems));
   const { record, ready, maker, seal } = prepared;
   const shown = editionOf(record, reckon(record), edition, seal);
-  const { site, pages } = layOut(shown, ready, true);
+  const { site, pages } = layOut(shown, ready, { hasPapers: true });
   if (maker === undefined) throw new Error("Typst is not here");
   await writePapers(site, (file) => ready.pictures.get(file)?.placings ?? [], maker, folder);
   return {
