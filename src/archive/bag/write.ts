@@ -18,6 +18,7 @@ import { folderPieces, type Piece, recordPieces, recordState, textPiece } from "
 import { sameTree } from "./same.ts";
 import { type Serialisation, serialise } from "./serialise.ts";
 import { type BagInfo, DECLARATION, infoText, MANIFEST_ALGORITHMS, manifestText } from "./tags.ts";
+import { infoOf } from "./info.ts";
 import { README, readmeText } from "./readme.ts";
 import { rulesText } from "./texts.ts";
 import { bytesIn, isOfRecord, Work } from "./work.ts";
@@ -120,27 +121,6 @@ async function make(
       ? join(bags, request.serialise === undefined ? name : `${name}.${request.serialise}`)
       : bags;
   return { parts: parts.length, files: parts.flat().length, bytes: bytesIn(parts.flat()), whole: path };
-}
-
-function infoOf(
-  { baggingDate, version, maker }: BagRequest,
-  { aircraft, day }: Record,
-  group: string,
-  pieces: readonly Piece[],
-  place: { readonly part: number; readonly of: number },
-): BagInfo {
-  const [bytes, files] = [bytesIn(pieces), pieces.length];
-  return {
-    aircraft: aircraft.name,
-    day,
-    baggingDate: baggingDate ?? day,
-    version,
-    maker: maker?.name,
-    group,
-    ...place,
-    bytes,
-    files,
-  };
 }
 
 async function gather(
