@@ -87,7 +87,7 @@ function svgText({ source }: Element): string {
 function once(body: readonly Block[], _front: readonly Block[]): readonly Block[] {
   const taken = new Set<string>();
   const fresh = (ids: readonly string[]): string[] =>
-    ids.filter((id) => (taken.has(id) ? false : (taken.add(id), true)));
+    ids.filter((id) => !taken.has(id) && taken.add(id));
   return JSON.parse(JSON.stringify(body), (key, value: unknown) =>
     key === "ids" && Array.isArray(value) ? fresh(value as string[]) : value,
   ) as readonly Block[];
