@@ -93,6 +93,9 @@ it(`A build killed at any of ${KILLS} instants leaves the former site or the new
   expect(cut).toBeGreaterThan(KILLS / 3);
 });
 
+/** Those in which the site takes its place, and those in which it is noted how it was made. */
+const LAST_STEPS = 20;
+
 describe("A build killed before and after each of its last steps on the disk", { timeout: 600_000 }, () => {
   /** A site of a record, the site that the next build would make of it now, and how many steps that has. */
   async function changed(
@@ -125,7 +128,7 @@ describe("A build killed before and after each of its last steps on the disk", {
   it("leaves the former site or the new one in its place at every instant", async () => {
     const { folder, former, renewed, steps } = await changed();
     const after = { former: 0, renewed: 0 };
-    for (let step = steps; step > steps - 12; step -= 1) {
+    for (let step = steps; step > steps - LAST_STEPS; step -= 1) {
       if (!killedAt(folder, step, ["build", "--fresh"])) continue;
       const site = contentOf(join(folder, "site"));
       expect([former, renewed], `killed at step ${step}`).toContainEqual(site);
@@ -144,7 +147,7 @@ describe("A build killed before and after each of its last steps on the disk", {
     const none = scratch();
     const { folder, former, renewed, steps } = await changed(none);
     let beside = 0;
-    for (let step = steps; step > steps - 12; step -= 1) {
+    for (let step = steps; step > steps - LAST_STEPS; step -= 1) {
       if (!killedAt(folder, step, ["build", "--fresh"], none)) continue;
       if (!existsSync(join(folder, "site"))) {
         beside += 1;

@@ -63,7 +63,12 @@ function counted(edition: Edition) {
   const appendix = page("appendix.html");
   const rows = (kind: string): string[] =>
     [...appendix.matchAll(new RegExp(`<tr id="${kind}-[^"]+">(.*?)</tr>`, "gu"))].map(([, row = ""]) => row);
-  const home = [...page("index.html").matchAll(/class="glance depth-0".*?<ul class="counts">.*?<\/ul>/gu)];
+  // An archive begins with what it is, and the chronicle stands beside.
+  const home = [
+    ...page(edition === "archive" ? "home.html" : "index.html").matchAll(
+      /class="glance depth-0".*?<ul class="counts">.*?<\/ul>/gu,
+    ),
+  ];
   return {
     evidence: tally(page("evidence.html"), "Joints"),
     batches: tally(page("evidence.html"), "Batches"),

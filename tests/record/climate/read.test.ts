@@ -180,8 +180,8 @@ describe("The climate folder", () => {
     ]);
   });
 
-  it("takes what the README shows of a file beside a logger's", async () => {
-    const readme = readFileSync(new URL("../../../README.md", import.meta.url), "utf8");
+  it("takes what the page of the files of a record shows of one beside a logger's", async () => {
+    const readme = readFileSync(new URL("../../../layouts/readme/record.md", import.meta.url), "utf8");
     const [, shown = ""] = /```yaml\n(---\nfile: shop[\s\S]*?)```/.exec(readme) ?? [];
     const { logs } = await read({
       "climate/shop.md": shown,
