@@ -39,7 +39,9 @@ export function appendixSheet(site: Site, sheet: Sheet): AppendixSheet {
   };
 }
 
-export function Appendix({ site, sheet }: { readonly site: Site; readonly sheet: Sheet }): JSX.Element {
+export function Appendix({ site, path }: { readonly site: Site; readonly path: string }): JSX.Element {
+  const sheet = sheetsOf(site.shown).find((one) => one.path === path);
+  if (sheet === undefined) throw new Error(`no sheet of the appendix is to stand at ${path}`);
   const { record, edition, seal } = site.shown;
   const { title, front, body } = appendixSheet(site, sheet);
   return (

@@ -1,5 +1,5 @@
 import type { JSX } from "preact";
-import { sheetsOf } from "../../src/pages/appendix/sheets.ts";
+import { sheetPathsOf } from "../../src/pages/appendix/sheets.ts";
 import { addressOf } from "../../src/pages/address.ts";
 import type { PageFile, Site } from "../../src/editions/shown.ts";
 import type { Ref } from "../../src/facts/types.ts";
@@ -30,7 +30,7 @@ export function evidencePages(site: Site): PageFile[] {
     page("charts.html", () => <Charts site={site} />),
     page("climate.html", () => <Climate site={site} />),
     page("stock.html", () => <Stock site={site} />),
-    ...sheetsOf(site.shown).map((sheet) => page(sheet.path, () => <Appendix site={site} sheet={sheet} />)),
+    ...sheetPathsOf(site.shown).map((path) => page(path, () => <Appendix site={site} path={path} />)),
     page("hold-points.html", () => <HoldPoints site={site} />),
     page("open-items.html", () => <OpenItems site={site} />),
     page("departures.html", () => <Departures site={site} />),

@@ -38,6 +38,8 @@ function readIn(all: readonly Record[]): { readonly [place in Place]: ReadonlySe
     };
     into = read.ledger;
     ledgersOf(shown);
+    // Some pages are chosen by what the record holds, before any is made.
+    into = read.page;
     for (const page of pagesOf(site)) {
       into = page.path === "appendix.html" ? read.appendix : read.page;
       page.make();

@@ -42,8 +42,6 @@ const APPENDIX: readonly Because[] = [
     "aircraft.body",
     "assemblies.planned",
     "assemblies.finished",
-    "assemblies.drawing",
-    "assemblies.joints.at",
     "assemblies.body",
     "entries.title",
     "entries.assembly",
@@ -81,7 +79,7 @@ const APPENDIX: readonly Because[] = [
   ],
   ["what is planned and not there is told by hold points", "assemblies.coats.*"],
   ["a note stands beside its fact on pages", "*.note"],
-  ["titles stand in place of ids", "assemblies.id", "assemblies.joints.assembly", "procedures.id"],
+  ["titles stand in place of ids", "assemblies.id", "procedures.id"],
   [
     "a piece is one line of its batch there, its reckoned stress in it",
     "entries.batches.pieces.batch",
@@ -93,7 +91,6 @@ const APPENDIX: readonly Because[] = [
     "entries.tests.entry",
     "entries.tests.piece",
     "entries.tests.at",
-    "entries.tests.photo",
     "entries.tests.judgedBy",
     "entries.tests.witness",
     "entries.tests.note",
@@ -111,8 +108,7 @@ const APPENDIX: readonly Because[] = [
   ["the day is told, in the row of its joint", "entries.stages.entry", "entries.stages.joint"],
   ["its hold point stands above it", "entries.inspections.holdPoint"],
   ["the day is told", "entries.cuts.entry"],
-  ["the change stands beside its fact", "entries.amendments.entry", "entries.amendments.changes.about"],
-  ["only that a text was struck out, on its own page", "entries.amendments.prose", "entries.amendments.withheld"],
+  ["the change stands beside its fact", "entries.amendments.changes.about"],
 ];
 
 const NO_NUMBERS = "ledgers are numbers, days and verdicts; words of a builder stand on pages";
@@ -182,6 +178,7 @@ const LEDGER: readonly Because[] = [
   ["it is a plan", "aircraft.start", "aircraft.targetPerWeek", "assemblies.planned", "assemblies.finished"],
   ["the piece's row tells it", "entries.tests.piece"],
   ["its verdict tells that it was thrown away", "entries.batches.discarded"],
+  ["the row of each fact tells its own", "entries.assembly"],
   ["the day is told", "entries.cuts.entry", "entries.remains.entry"],
   ["the hold point's row tells it", "entries.inspections.holdPoint"],
   [
@@ -197,8 +194,10 @@ const LEDGER: readonly Because[] = [
   ["it tells a reader that something is hidden, and hides in the ledger with it", "entries.amendments.withheld"],
 ];
 
+const HOLD_POINT: Because = ["its sheets tell the joints that it comes to", "assemblies.holdPoints.joints"];
+
 export const UNTOLD = {
-  page: [...NOWHERE, ...PAGE],
+  page: [...NOWHERE, ...PAGE, HOLD_POINT],
   appendix: [...NOWHERE, ...PAGE, ...APPENDIX],
   ledger: [...NOWHERE, PAGE[0] as Because, ...LEDGER],
 };

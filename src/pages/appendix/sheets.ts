@@ -30,10 +30,15 @@ export const MOST_ON_A_SHEET = 250;
 /** The first sheet, and where there are many batches one for each assembly that has joints or batches. */
 export const sheetsOf = (shown: Shown): readonly Sheet[] => shown.memo.once(shown, laidOut);
 
+const isLong = ({ evidence }: Shown): boolean => evidence.batches.size > MOST_ON_A_SHEET;
+
+/** Where its sheets stand: known of a short record before anything is looked up. */
+export const sheetPathsOf = (shown: Shown): readonly string[] =>
+  isLong(shown) ? sheetsOf(shown).map(({ path }) => path) : [FIRST];
+
 function laidOut(shown: Shown): readonly Sheet[] {
   const { groups, loose } = grouped(shown);
-  const isLong = shown.evidence.batches.size > MOST_ON_A_SHEET;
-  if (!isLong) return [{ path: FIRST, groups, loose }];
+  if (!isLong(shown)) return [{ path: FIRST, groups, loose }];
   return [
     { path: FIRST, groups: [], loose },
     ...groups.map((group) => ({

@@ -86,8 +86,11 @@ function svgText({ source }: Element): string {
 /** Each id stands once: at the first place that has it. */
 function once(body: readonly Block[], _front: readonly Block[]): readonly Block[] {
   const taken = new Set<string>();
-  const fresh = (ids: readonly string[]): string[] =>
-    ids.filter((id) => !taken.has(id) && taken.add(id));
+  const fresh = (ids: readonly string[]): string[] => {
+    const free = ids.filter((id) => !taken.has(id));
+    for (const id of free) taken.add(id);
+    return free;
+  };
   return JSON.parse(JSON.stringify(body), (key, value: unknown) =>
     key === "ids" && Array.isArray(value) ? fresh(value as string[]) : value,
   ) as readonly Block[];
