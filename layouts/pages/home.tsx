@@ -43,12 +43,12 @@ export function HomePage({ site }: { readonly site: Site }): JSX.Element {
       <Opening site={site} view={view} />
       <Standing site={site} view={view} />
       <div class="home__two">
-        <Newest site={site} view={view} />
         <div class="home__beside">
           <Visit site={site} />
           <Follow site={site} />
           <Next site={site} view={view} />
         </div>
+        <Newest site={site} view={view} />
         <Before site={site} view={view} />
       </div>
       {view.pictures.length < 2 ? null : (
