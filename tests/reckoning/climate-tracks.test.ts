@@ -52,6 +52,19 @@ describe("A track of readings between two instants", () => {
     expect(spanOf(uneven, 30, 70)).toEqual({ whole: true, known: 40, mean: 20, least: 20, greatest: 20 });
   });
 
+  it("has the readings at its two ends, though a gap lies beside them", () => {
+    const gapped = track([
+      { time: 0, value: 3 },
+      { time: 10, value: 9 },
+      { time: 11 + LIMIT, value: 5 },
+      { time: 12 + LIMIT, value: 4 },
+      { time: 13 + 2 * LIMIT, value: 1 },
+      { time: 14 + 2 * LIMIT, value: 2 },
+    ]);
+    expect(spanOf(gapped, 10, 12 + LIMIT)).toMatchObject({ whole: false, known: 1, least: 4, greatest: 9 });
+    expect(spanOf(gapped, 11 + LIMIT, 13 + 2 * LIMIT)).toMatchObject({ known: 1, least: 1, greatest: 5 });
+  });
+
   it("is whole up to a step of just the limit, and broken by one beyond it or by an end", () => {
     const steps = (step: number) =>
       track([

@@ -2,10 +2,9 @@
  * What a track of readings tells of the time between two instants.
  *
  * `whole`: there are readings on both sides of it and no gap within. Where it is not whole, the figures are of what
- * is known within it and
- * claim nothing of the rest. Mean: time-weighted, each step with the mean of its two readings. Least and greatest: of
- * all readings within
- * and of those next to it on either side, so long as no gap lies between. From the definitions; no source.
+ * is known within it and claim nothing of the rest. Mean: time-weighted, each step with the mean of its two readings.
+ * Least and greatest: of all readings within and at its ends, and of those next to it on either side, so long as no
+ * gap lies between. From the definitions; no source.
  */
 import { chosenOf, integral, lastAtMost, type Track } from "./track.ts";
 
@@ -24,7 +23,7 @@ export function spanOf(track: Track, from: number, to: number): TrackSpan | unde
   const known = integral(times, track.known, from, to);
   if (!(known > 0)) return undefined;
   const before = lastAtMost(times, from);
-  const first = joined[before] === 1 ? before : before + 1;
+  const first = times[before] === from || joined[before] === 1 ? before : before + 1;
   const within = lastAtMost(times, to);
   const last = times[within] === to || joined[within] !== 1 ? within : within + 1;
   return {
