@@ -9,7 +9,7 @@ const NARROW = "@media screen and (max-width:37.49rem)";
 
 /** A table of rows that may be cards, up to the end of its heads. */
 const HEADED =
-  /<table class="((?:list|joints|data|cut)\b[^"]*)"([^>]*)>((?:<caption>[\s\S]*?<\/caption>)?<thead><tr>)([\s\S]*?)(<\/tr><\/thead>)/g;
+  /<table class="((?:list|joints|data|cut)\b[^"]*)"([^>]*)>((?:<caption\b[^>]*>[\s\S]*?<\/caption>)?<thead><tr>)([\s\S]*?)(<\/tr><\/thead>)/g;
 const HEAD = /<th\b[^>]*>([\s\S]*?)<\/th>/g;
 
 /** Columns that say how it stands, the most telling first. */
