@@ -35,8 +35,7 @@ const program = await build({
   },
   jsx: "automatic",
   jsxImportSource: "preact",
-  minifySyntax: true,
-  minifyWhitespace: true,
+  minify: true,
   sourcemap: "linked",
   metafile: true,
 });

@@ -2,7 +2,22 @@
  * Copies of clips that hold the picture and the sound, and nothing that a camera notes beside them. Nothing is decoded:
  * the coded frames are put into a new container, so the copy looks and sounds as the clip does.
  */
-import type { EncodedPacket, InputAudioTrack, InputVideoTrack, Output } from "mediabunny";
+import {
+  EncodedAudioPacketSource,
+  type EncodedPacket,
+  EncodedPacketSink,
+  EncodedVideoPacketSource,
+  FilePathSource,
+  FilePathTarget,
+  Input,
+  type InputAudioTrack,
+  type InputVideoTrack,
+  MP4,
+  Mp4OutputFormat,
+  Output,
+  WEBM,
+  WebMOutputFormat,
+} from "mediabunny";
 import { bareAvc, bareVorbis } from "./bare.ts";
 import { Refused } from "./refused.ts";
 import { type Container, expectWhole } from "./whole.ts";
@@ -25,7 +40,6 @@ const PLAYED = {
 /** Bytes written at a time. */
 const CHUNK = 2 ** 20;
 
-type Media = typeof import("mediabunny");
 type Track = InputVideoTrack | InputAudioTrack;
 
 interface Source {
@@ -40,15 +54,14 @@ interface Source {
  */
 export async function copyBare(from: string, to: string, container: Container): Promise<ClipFacts> {
   await expectWhole(from, container);
-  const media = await import("mediabunny");
-  const input = new media.Input({
-    source: new media.FilePathSource(from),
-    formats: [container === "mp4" ? media.MP4 : media.WEBM],
+  const input = new Input({
+    source: new FilePathSource(from),
+    formats: [container === "mp4" ? MP4 : WEBM],
   });
   try {
     const source = await sourceOf(input, container);
     const facts = await factsOf(source);
-    await write(media, source, to, container);
+    await write(source, to, container);
     return facts;
   } catch (error) {
     throw error instanceof Refused || isOfSystem(error) ? error : new Refused("damaged", firstLine(error));
@@ -57,7 +70,7 @@ export async function copyBare(from: string, to: string, container: Container): 
   }
 }
 
-async function sourceOf(input: InstanceType<Media["Input"]>, container: Container): Promise<Source> {
+async function sourceOf(input: Input, container: Container): Promise<Source> {
   if ((await input.getTracks()).length === 0) throw new Refused("damaged", "no track of picture or sound");
   const picture = await input.getPrimaryVideoTrack();
   if (picture === null) throw new Refused("no picture", "no track with a picture");
@@ -85,19 +98,19 @@ interface Feed {
   readonly add: (packet: EncodedPacket) => Promise<void>;
 }
 
-async function write(media: Media, source: Source, to: string, container: Container): Promise<void> {
+async function write(source: Source, to: string, container: Container): Promise<void> {
   const format =
-    container === "mp4" ? new media.Mp4OutputFormat({ fastStart: "reserve" }) : new media.WebMOutputFormat();
-  const output = new media.Output({
+    container === "mp4" ? new Mp4OutputFormat({ fastStart: "reserve" }) : new WebMOutputFormat();
+  const output = new Output({
     format,
-    target: new media.FilePathTarget(to, { chunked: true, chunkSize: CHUNK }),
+    target: new FilePathTarget(to, { chunked: true, chunkSize: CHUNK }),
   });
   if (container === "mp4") leaveTimesOpen(output);
   try {
-    const feeds = [await pictureFeed(media, output, source.picture)];
-    if (source.sound !== undefined) feeds.push(await soundFeed(media, output, source.sound));
+    const feeds = [await pictureFeed(output, source.picture)];
+    if (source.sound !== undefined) feeds.push(await soundFeed(output, source.sound));
     await output.start();
-    await copyPackets(media, feeds);
+    await copyPackets(feeds);
     await output.finalize();
   } catch (error) {
     await output.cancel();
@@ -116,12 +129,12 @@ function leaveTimesOpen(output: Output): void {
   muxer.creationTime = 0;
 }
 
-async function pictureFeed(media: Media, output: Output, track: InputVideoTrack): Promise<Feed> {
+async function pictureFeed(output: Output, track: InputVideoTrack): Promise<Feed> {
   const codec = await track.getCodec();
   const config = await track.getDecoderConfig();
   if (codec === null || config === null) throw new Refused("damaged", "the picture's coding is not described");
-  const source = new media.EncodedVideoPacketSource(codec);
-  const expected = await countOf(media, track);
+  const source = new EncodedVideoPacketSource(codec);
+  const expected = await countOf(track);
   output.addVideoTrack(source, {
     rotation: await track.getRotation(),
     flip: await track.getFlip(),
@@ -136,12 +149,12 @@ async function pictureFeed(media: Media, output: Output, track: InputVideoTrack)
   return { track, expected, add };
 }
 
-async function soundFeed(media: Media, output: Output, track: InputAudioTrack): Promise<Feed> {
+async function soundFeed(output: Output, track: InputAudioTrack): Promise<Feed> {
   const codec = await track.getCodec();
   const config = await track.getDecoderConfig();
   if (codec === null || config === null) throw new Refused("damaged", "the sound's coding is not described");
-  const source = new media.EncodedAudioPacketSource(codec);
-  const expected = await countOf(media, track);
+  const source = new EncodedAudioPacketSource(codec);
+  const expected = await countOf(track);
   output.addAudioTrack(source, { maximumPacketCount: expected });
   let meta: { decoderConfig: AudioDecoderConfig } | undefined = {
     decoderConfig: codec === "vorbis" ? { ...config, description: bareVorbis(config.description) } : config,
@@ -153,18 +166,18 @@ async function soundFeed(media: Media, output: Output, track: InputAudioTrack): 
   return { track, expected, add };
 }
 
-async function countOf(media: Media, track: Track): Promise<number> {
+async function countOf(track: Track): Promise<number> {
   let count = 0;
-  for await (const packet of new media.EncodedPacketSink(track).packets(undefined, undefined, { metadataOnly: true }))
+  for await (const packet of new EncodedPacketSink(track).packets(undefined, undefined, { metadataOnly: true }))
     count += packet.sequenceNumber < Infinity ? 1 : 0;
   return count;
 }
 
 /** Picture and sound side by side, as they are played, so that neither is waited for. */
-async function copyPackets(media: Media, feeds: readonly Feed[]): Promise<void> {
+async function copyPackets(feeds: readonly Feed[]): Promise<void> {
   const running = await Promise.all(
     feeds.map(async (feed) => {
-      const packets = new media.EncodedPacketSink(feed.track).packets();
+      const packets = new EncodedPacketSink(feed.track).packets();
       return { feed, packets, count: 0, next: (await packets.next()).value ?? undefined };
     }),
   );

@@ -5,7 +5,7 @@ import type { Kept, PictureCache } from "../pictures/cache.ts";
 import type { Outcome, Ready, ReadyFilm } from "../pictures/ready-file.ts";
 import { NAME_LENGTH } from "../pictures/recipe.ts";
 import type { Wanted } from "../pictures/wanted.ts";
-import { type ClipFacts, copyBare } from "./copy.ts";
+import type { ClipFacts } from "./copy.ts";
 import { unplayable } from "./problems.ts";
 import { Refused } from "./refused.ts";
 import type { Container } from "./whole.ts";
@@ -26,6 +26,8 @@ export async function readyClip(content: string, wanted: Wanted, cache: PictureC
   try {
     const kept = await cache.make(kind, digest, async (making): Promise<Facts> => {
       const to = join(making, nameOf(container));
+      // Apart from the program, since few records have clips.
+      const { copyBare } = await import("./copy.ts");
       const facts = await copyBare(path, to, container);
       return { ...facts, bytes: (await stat(to)).size };
     });
