@@ -34,7 +34,8 @@ export async function buildCommand(
   const request = recordRequest(options, surroundings);
   const out = typed ?? outBeside(request.content, options, "site");
   const asked = { ...request, out, editions, prune, paper, apart: edition === "all" };
-  const from = await sourcesOf(asked);
+  const running = await compiledProgram(request.program);
+  const from = await sourcesOf(asked, running);
   // What sets PDFs is no part of the program, and may be another since.
   const stands = fresh || prune || paper ? undefined : standing(asked, from);
   if (stands !== undefined) {
@@ -53,14 +54,18 @@ export async function buildCommand(
   const reckoned = `Reckoned: ${verdictWords(built.evidence)}.`;
   for (const line of [reckoned, ...editionLines(built)]) tell.line(line);
   // Where that cannot be noted, the next build is one like this.
-  if (from === (await sourcesOf(asked))) await keepStanding(asked, from, [...notes, reckoned]).catch(() => undefined);
+  if (from === (await sourcesOf(asked, running)))
+    await keepStanding(asked, from, [...notes, reckoned]).catch(() => undefined);
   tell.line(`Done in ${((surroundings.now().getTime() - began) / 1000).toFixed(1)} s.`);
   return EXIT.fine;
 }
 
 /** As one digest: whatever a build is asked, but for where its files lie. */
-async function sourcesOf({ content, out, cache, program, ...options }: BuildRequest): Promise<string | undefined> {
-  return madeFrom({ content, options, program: await compiledProgram(program) });
+async function sourcesOf(
+  { content, out, cache, program, ...options }: BuildRequest,
+  running: string | undefined,
+): Promise<string | undefined> {
+  return madeFrom({ content, options, program: running });
 }
 
 const editionLines = ({ editions }: Extract<Built, { readonly evidence: Evidence }>): string[] =>

@@ -94,7 +94,7 @@ it(`A build killed at any of ${KILLS} instants leaves the former site or the new
 });
 
 /** Those in which the site takes its place, and those in which it is noted how it was made. */
-const LAST_STEPS = 20;
+const LAST_STEPS = 16;
 
 describe("A build killed before and after each of its last steps on the disk", { timeout: 600_000 }, () => {
   /** A site of a record, the site that the next build would make of it now, and how many steps that has. */

@@ -25,6 +25,7 @@ beforeEach(async () => {
     "climate/shop.csv": "a log",
     "photos/big.jpg": PHOTO,
     "seals.txt": "a seal",
+    "seals/0001.txt": "digests",
   });
   utimesSync(join(place.content, "photos/big.jpg"), LONG_AGO, LONG_AGO);
   writeAll(place.out, { "index.html": "a page", "photos/big.jpg": PHOTO, CNAME: "not ours" });
@@ -38,7 +39,7 @@ describe("A site stands as it was built", () => {
   });
 
   it("where only what is not read, or not ours, has changed", async () => {
-    writeAll(place.content, { "schemas/entry.json": "{}" });
+    writeAll(place.content, { "schemas/entry.json": "{}", ".git/index": "theirs", "entries/.1.md.swp": "half" });
     writeAll(place.out, { CNAME: "elsewhere", "more.txt": "theirs" });
     expect(standing(place, await from())).toEqual(TOLD);
   });
@@ -51,6 +52,8 @@ describe("A site is made anew", () => {
     "a file went": () => rmSync(join(place.content, "entries/1.md")),
     "a log says something else": () => writeAll(place.content, { "climate/shop.csv": "a lag" }),
     "a seal was set": () => writeAll(place.content, { "seals.txt": "two seals" }),
+    "what a seal lists says something else": () => writeAll(place.content, { "seals/0001.txt": "other digests" }),
+    "a file came that the record cannot have": () => writeAll(place.content, { "entries/1.MD": "an entry" }),
     "a photograph has another time": () =>
       utimesSync(join(place.content, "photos/big.jpg"), LONG_AGO, new Date("2024-06-01T12:00:00Z")),
     "a photograph has another size": () => writeFileSync(join(place.content, "photos/big.jpg"), PHOTO.subarray(1)),

@@ -54,10 +54,7 @@ interface Source {
  */
 export async function copyBare(from: string, to: string, container: Container): Promise<ClipFacts> {
   await expectWhole(from, container);
-  const input = new Input({
-    source: new FilePathSource(from),
-    formats: [container === "mp4" ? MP4 : WEBM],
-  });
+  const input = new Input({ source: new FilePathSource(from), formats: [container === "mp4" ? MP4 : WEBM] });
   try {
     const source = await sourceOf(input, container);
     const facts = await factsOf(source);
@@ -99,12 +96,8 @@ interface Feed {
 }
 
 async function write(source: Source, to: string, container: Container): Promise<void> {
-  const format =
-    container === "mp4" ? new Mp4OutputFormat({ fastStart: "reserve" }) : new WebMOutputFormat();
-  const output = new Output({
-    format,
-    target: new FilePathTarget(to, { chunked: true, chunkSize: CHUNK }),
-  });
+  const format = container === "mp4" ? new Mp4OutputFormat({ fastStart: "reserve" }) : new WebMOutputFormat();
+  const output = new Output({ format, target: new FilePathTarget(to, { chunked: true, chunkSize: CHUNK }) });
   if (container === "mp4") leaveTimesOpen(output);
   try {
     const feeds = [await pictureFeed(output, source.picture)];

@@ -5,6 +5,7 @@ import { mkdir, rename, writeFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { basename, dirname, join, sep } from "node:path";
 import { fileURLToPath } from "node:url";
+import { listFolder } from "../../record/folder.ts";
 import { filesIn, MARKER } from "./folder.ts";
 
 export interface SiteSources {
@@ -33,16 +34,14 @@ const ALWAYS_READ = /\.(?:md|csv|tsv|txt|svg|html|css|js|json|xml|webmanifest|sh
 const READ_UP_TO = 2 ** 16;
 /** Some disks keep times to two seconds: what changed so shortly ago may change again and look the same. */
 const TOO_FRESH_MS = 2500;
-/** What is written for editors, and never read. */
-const NOT_READ = /^schemas(?:\/|$)/;
-
 /** A digest of all that the site comes from; undefined where something changed too shortly ago, or cannot be read. */
 export async function madeFrom({ content, program, options }: SiteSources): Promise<string | undefined> {
   if (program === undefined) return undefined;
   const { locale, timeZone } = Intl.DateTimeFormat().resolvedOptions();
   try {
+    const files = await filesOf(content);
+    if (files === undefined) return undefined;
     const root = realpathSync(content);
-    const files = (await filesIn(root)).filter((path) => !NOT_READ.test(path)).sort();
     if (files.some((path) => !isRead(root, path) && Date.now() - statSync(join(root, path)).mtimeMs < TOO_FRESH_MS))
       return undefined;
     return digestOf([
@@ -56,6 +55,15 @@ export async function madeFrom({ content, program, options }: SiteSources): Prom
   } catch {
     return undefined;
   }
+}
+
+/** What a build reads of a record's folder; undefined where that has a problem. */
+async function filesOf(content: string): Promise<string[] | undefined> {
+  const folder = listFolder(content);
+  if ("problem" in folder || folder.problems.length > 0) return undefined;
+  const seals = existsSync(join(folder.root, "seals")) ? await filesIn(join(folder.root, "seals")) : [];
+  const list = existsSync(join(folder.root, "seals.txt")) ? ["seals.txt"] : [];
+  return [...folder.files, ...list, ...seals.map((path) => `seals/${path}`)].sort();
 }
 
 /** What was told when the site that stands was built, if it is as that build wrote it and would be made from the same. */
