@@ -61,17 +61,20 @@ export const BLOCKS = `
 
 #let set-pictures(items) = grid(columns: (1fr,) * 4, column-gutter: 3mm, row-gutter: 4mm, ..items.map(one => if one.b == "picture" { set-picture(one) }))
 
-#let set-plate(one) = block(width: 43%, breakable: false, stroke: thin, {
-  image(one.file, width: 100%, alt: one.alt)
+// Where marks and what they point at lie is known in shares of the picture, whose height is known once it is measured.
+#let set-plate(one) = block(width: 43%, breakable: false, stroke: thin, layout(size => {
+  let picture = image(one.file, width: size.width, alt: one.alt)
+  let tall = measure(picture).height
+  let at(x, y) = (x * 1% * size.width, y * 1% * tall)
+  picture
   for m in one.marks {
-    if "of" in m {
-      place(top + left, line(start: (m.left * 1%, m.top * 1%), end: (m.of.at(0) * 1%, m.of.at(1) * 1%), stroke: 0.6pt))
-    }
+    if "of" in m { place(top + left, line(start: at(m.left, m.top), end: at(..m.of), stroke: 0.6pt)) }
   }
   for m in one.marks {
-    place(top + left, dx: m.left * 1%, dy: m.top * 1%, place(center + horizon, box(fill: white, stroke: 0.5pt + (if m.grave { accent } else { black }), inset: (x: 1.6pt, y: 1.4pt), text(size: 6.4pt, mark(m)))))
+    let (x, y) = at(m.left, m.top)
+    place(top + left, dx: x, dy: y, place(center + horizon, box(fill: white, stroke: 0.5pt + (if m.grave { accent } else { black }), inset: (x: 1.6pt, y: 1.4pt), text(size: 6.4pt, mark(m)))))
   }
-})
+}))
 
 #let set-signoff(words) = block(breakable: false, width: 100%, above: 1em, {
   let line-for(word, height) = block(height: height, width: 100%, stroke: (bottom: 0.7pt), text(size: 0.9em, word))

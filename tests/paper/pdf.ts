@@ -2,7 +2,10 @@
 import { execFileSync, spawnSync } from "node:child_process";
 
 /** What one of poppler's tools says of a PDF; its opinion of a flag in the tags, told beside, is its own. */
-export function poppler(tool: "pdftotext" | "pdfinfo" | "pdffonts" | "pdfimages", ...words: readonly string[]): string {
+export function poppler(
+  tool: "pdftotext" | "pdfinfo" | "pdffonts" | "pdfimages" | "pdftoppm",
+  ...words: readonly string[]
+): string {
   return execFileSync(tool, words, { encoding: "utf8", maxBuffer: 1 << 28, stdio: ["ignore", "pipe", "ignore"] });
 }
 

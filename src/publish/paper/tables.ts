@@ -56,7 +56,10 @@ function columnsOf(head: readonly Element[], rows: readonly (readonly Element[])
   const count = Math.max(head.length, ...rows.map((row) => row.length));
   const columns = Array.from({ length: count }, (_, at) => rows.flatMap((row) => row[at] ?? []));
   const titles = Array.from({ length: count }, (_, at) => textOf(head[at]?.children ?? []));
-  const widths = columnWidths(columns.map((cells, at) => ({ title: titles[at] ?? "", cells: cells.map(lettersOf) })));
+  const widths = columnWidths(
+    titles,
+    rows.map((row) => row.map(lettersOf)),
+  );
   return columns.map((cells, at) => ({
     share: widths[at] ?? 1,
     right: [...head.slice(at, at + 1), ...cells].some((cell) => classesOf(cell).includes("number")),

@@ -1,9 +1,3 @@
-interface Column {
-  readonly title: string;
-  /** What its cells say. */
-  readonly cells: readonly string[];
-}
-
 /** Letters that a line of a table holds, over the whole width of a page. */
 const LINE = 124;
 /** Of the room between two columns. */
@@ -12,28 +6,42 @@ const GAP = 2;
 const LONGEST = 24;
 /** What stays on one line though it has blanks. */
 const SHORT = 12;
+/** Letters given out at a time. */
+const STEP = 0.5;
 
 /**
- * Widths of columns in letters: each at least its longest word, none more than its longest cell, and what is left by
- * the root of how much a column has to say, so that few rows become tall.
+ * Widths of columns in letters: each at least its longest word, none more than its longest cell. What is left goes, a
+ * little at a time, to the column that makes the table shorter by it: a row is as tall as its tallest cell.
  */
-export function columnWidths(columns: readonly Column[]): number[] {
-  const bounds = columns.map(({ title, cells }) => {
+export function columnWidths(titles: readonly string[], rows: readonly (readonly string[])[]): number[] {
+  const bounds = titles.map((title, at) => {
+    const cells = rows.map((row) => row[at] ?? "");
     const least = Math.max(3, Math.ceil(title.length / 2), longestWord(title), ...cells.map(unbroken));
-    const most = Math.max(least, title.length, ...cells.map((text) => text.length));
-    const mean = cells.reduce((sum, { length }) => sum + length, 0) / Math.max(1, cells.length);
-    return { least: least + GAP, most: most + GAP, weight: Math.sqrt(mean * most) };
+    return { least, most: Math.max(least, title.length, ...cells.map((text) => text.length)) };
   });
-  const at = (scale: number): number[] =>
-    bounds.map(({ least, most, weight }) => Math.max(least, Math.min(most, scale * weight)));
-  const sum = (widths: readonly number[]): number => widths.reduce((all, width) => all + width, 0);
-  let [low, high] = [0, 100];
-  for (let step = 0; step < 30; step++) {
-    const middle = (low + high) / 2;
-    if (sum(at(middle)) > LINE) high = middle;
-    else low = middle;
+  const widths = bounds.map(({ least }) => least);
+  const lengths = [titles, ...rows].map((row) => row.map((text) => text.length));
+  let left = LINE - GAP * widths.length - widths.reduce((all, width) => all + width, 0);
+  for (; left >= STEP; left -= STEP) {
+    const gains = gainsOf(lengths, widths).map((gain, at) => ((widths[at] ?? 0) < (bounds[at]?.most ?? 0) ? gain : 0));
+    const best = Math.max(...gains);
+    if (!(best > 0)) break;
+    const at = gains.indexOf(best);
+    widths[at] = (widths[at] ?? 0) + STEP;
   }
-  return at(low).map((width) => Math.round(width * 10) / 10);
+  return widths.map((width) => width + GAP);
+}
+
+/** By how much the rows become shorter with each letter more of a column. */
+function gainsOf(lengths: readonly (readonly number[])[], widths: readonly number[]): number[] {
+  const gains = widths.map(() => 0);
+  for (const row of lengths) {
+    const heights = row.map((length, at) => length / (widths[at] ?? 1));
+    const tallest = Math.max(...heights);
+    const at = heights.indexOf(tallest);
+    if (tallest > 1) gains[at] = (gains[at] ?? 0) + tallest / (widths[at] ?? 1);
+  }
+  return gains;
 }
 
 /** A date, a quantity or a few words stay on one line. */
