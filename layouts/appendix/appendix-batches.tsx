@@ -111,6 +111,27 @@ export function Behind({ batches, ...where }: BatchesProps): JSX.Element {
   );
 }
 
+/** Of those rows what has to be looked at all the same, with the pieces of which that is said. */
+export function LookAgain({ batches, ...where }: BatchesProps): JSX.Element {
+  const isOpen = ({ findings }: Pick<BatchFile, "findings">): boolean =>
+    findings.some(({ severity }) => severity !== "meets");
+  const files = apart(batches).rest.filter((file) => isOpen(file) || file.pieces.some(isOpen));
+  if (files.length === 0) return <None>Nothing.</None>;
+  return (
+    <>
+      {files.map(({ batch, findings, pieces }) => (
+        <section class="appendix__batch" id={anchor("batch", batch.id)} aria-label={`Batch ${batch.id}`}>
+          <h3 class="appendix__untold">
+            Batch {batch.id}, {dateWords(batch.day)}
+          </h3>
+          <PieceRows shown={where.site.shown} pieces={pieces.filter(isOpen)} batch={batch.id} />
+          <NotMetLines site={where.site} findings={findings} />
+        </section>
+      ))}
+    </>
+  );
+}
+
 /** One batch: what it is, what was noted of it, how its pieces broke, and each check that was not met. */
 function InFull({ file, site, from }: Where & { readonly file: BatchFile }): JSX.Element {
   const page = batchPage(site.shown, file);

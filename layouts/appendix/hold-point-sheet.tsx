@@ -1,5 +1,6 @@
 import type { JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
+import { papersOf } from "../../src/pages/appendix/papers.ts";
 import type { Group } from "../../src/pages/appendix/sheets.ts";
 import { departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
@@ -7,12 +8,15 @@ import type { Site } from "../../src/editions/shown.ts";
 import { traceIndex } from "../../src/pages/evidence/trace-index.ts";
 import { DepartureTable, OpenItemTable } from "../evidence/lists/lists.tsx";
 import { HoldPoint } from "../evidence/hold-point/hold-point.tsx";
-import { Behind, Exceptions, ShownRows } from "./appendix-batches.tsx";
+import { Exceptions, LookAgain, ShownRows } from "./appendix-batches.tsx";
 import { AppendixJoints } from "./appendix-joints.tsx";
 import type { AppendixSheet } from "./appendix.tsx";
 import { Opening } from "./opening.tsx";
 
-/** One hold point with all that whoever signs it looks at: what is open, its joints on their drawings, and their batches. */
+/**
+ * One hold point with all that whoever signs it looks at: what is open, its joints on their drawings, and their batches.
+ * What stands behind those that are shown is in the evidence: here it would make a book of a wing.
+ */
 export function holdPointSheet(site: Site, file: HoldPointFile, from: string): AppendixSheet {
   const { holdPoint } = file;
   const where = { site, from };
@@ -28,7 +32,8 @@ export function holdPointSheet(site: Site, file: HoldPointFile, from: string): A
     ],
     ["joints", "Joints that it asks for", <AppendixJoints groups={groups} {...where} />],
     ["exceptions", "Batches that are not shown, in full", <Exceptions batches={batches} {...where} />],
-    ["batches", "Batches that are shown", <ShownRows batches={batches} {...where} />],
+    ["batches", "Batches that are shown", <ShownBriefly batches={batches} {...where} />],
+    ["again", "What to look at in those batches all the same", <LookAgain batches={batches} {...where} />],
     [
       "departures",
       "Departures on the same parts",
@@ -39,7 +44,6 @@ export function holdPointSheet(site: Site, file: HoldPointFile, from: string): A
       "Open items on the same parts",
       <OpenItemTable items={openItems(site.shown).filter(({ assembly }) => of.has(assembly))} {...where} />,
     ],
-    ["behind", "What stands behind those batches", <Behind batches={batches} {...where} />],
   ];
   return {
     title,
@@ -53,6 +57,19 @@ export function holdPointSheet(site: Site, file: HoldPointFile, from: string): A
       </section>
     )),
   };
+}
+
+/** A row each, and where what stands behind them is told. */
+function ShownBriefly(props: Parameters<typeof ShownRows>[0]): JSX.Element {
+  return (
+    <>
+      <ShownRows {...props} />
+      <p class="small">
+        What was noted of them, and how each of their pieces broke, stands in the evidence of the whole record (
+        {papersOf(props.site.shown)[0]?.path}) and on the page of each batch.
+      </p>
+    </>
+  );
 }
 
 /** Its joints by assembly, with the batches that went into them. */

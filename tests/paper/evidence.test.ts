@@ -5,7 +5,9 @@ import { join } from "node:path";
 import { parse } from "node-html-parser";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import type { Finding } from "../../src/evidence/types.ts";
+import { apart } from "../../src/pages/appendix/sheets.ts";
 import { acceptedWords } from "../../src/pages/evidence/evidence-lists.ts";
+import { dateShort } from "../../src/words/dates.ts";
 import { toldFinding } from "../../src/words/findings/told.ts";
 import { type Papers, papersOfRecord } from "./demo.ts";
 import { bare, bodiesOf, bookmarksOf, faultsOf, infoOf, oneLine, pagesOf, poppler } from "./pdf.ts";
@@ -218,12 +220,34 @@ it("The evidence as a PDF comes with one of each hold point, which has its joint
   expect(papersOf.length).toBe(points.length + 1);
   for (const { holdPoint, joints, needs, state } of points) {
     const text = bare(bodiesOf(join(folder, `paper/hold-point-${holdPoint.id}.pdf`)).join(""));
-    const batches = joints.flatMap((id) => shown.evidence.joints.get(id)?.batches ?? []).map((id) => `Batch ${id},`);
+    const batches = joints
+      .flatMap((id) => shown.evidence.joints.get(id)?.batches ?? [])
+      .flatMap((id) => shown.evidence.batches.get(id) ?? [])
+      .map((file) =>
+        apart([file]).rest.length > 0 ? `${file.batch.id} ${dateShort(file.batch.day)}` : `Batch ${file.batch.id},`,
+      );
     const words = [holdPoint.title, ...joints, ...batches, ...needs.map(({ about }) => about.id)];
     expect(
       words.filter((one) => !text.includes(bare(one))),
       holdPoint.id,
     ).toEqual([]);
     if (state !== "passed") expect(text).toContain(bare("Signed / not signed"));
+  }
+});
+
+it("A hold point as a PDF says every finding of its batches and their pieces that is not met, in whole", () => {
+  const { shown } = demo();
+  const { holdPoints, joints, batches } = shown.evidence;
+  for (const { holdPoint, joints: asked } of holdPoints.values()) {
+    const text = bare(bodiesOf(join(folder, `paper/hold-point-${holdPoint.id}.pdf`)).join(""));
+    const files = asked.flatMap((id) => joints.get(id)?.batches ?? []).flatMap((id) => batches.get(id) ?? []);
+    const found = files.flatMap(({ findings, pieces }) =>
+      [findings, ...pieces.map((one) => one.findings)].flatMap(unmet),
+    );
+    expect(found.length, holdPoint.id).toBeGreaterThan(0);
+    expect(
+      found.map(shown.say).filter((one) => !text.includes(bare(one))),
+      holdPoint.id,
+    ).toEqual([]);
   }
 });
