@@ -128,6 +128,16 @@ describe("A measurement that was out", () => {
     blocked({ found: mm("64.0") });
   });
 
+  it("of one side of a pair is answered for by that side alone", () => {
+    const left: Partial<Measurement> = { pair: "rib-3", side: "left" };
+    const first = (change: Partial<Measurement>): unknown =>
+      measured({ ...OUT, ...left }, { ...IN, ...change }).assemblies.get("wing")?.measurements[0]?.again?.found.typed;
+    expect(first(left)).toBe("62.1 mm");
+    expect(first({ ...left, side: "right" })).toBeUndefined();
+    expect(first({ ...left, pair: "rib-4" })).toBeUndefined();
+    expect(first({})).toBeUndefined();
+  });
+
   it("is not answered for within the entry that it stands in, nor by a later one without the limit that it broke", () => {
     const id = "2025-04-01-m";
     const wing = assembly("wing", { holdPoints: [holdPoint("H")] });

@@ -42,7 +42,10 @@ function verdictOf(measurement: Measurement): MeasurementFile["verdict"] {
   return where === "within" ? "within" : "out";
 }
 
-/** A later measurement of the same in the same words, on the same assembly, at the same joint and against the same limits, that is within them. */
+/**
+ * A later measurement of the same in the same words, on the same assembly, at the same joint, on the same side of the
+ * same pair and against the same limits, that is within them.
+ */
 function measuredAgain(index: RecordIndex, out: Measurement): Measurement | undefined {
   const limits = limitsOf(out);
   return (index.measurementsOf.get(out.assembly) ?? []).find((one) => {
@@ -50,6 +53,8 @@ function measuredAgain(index: RecordIndex, out: Measurement): Measurement | unde
     return (
       one.what === out.what &&
       one.joint === out.joint &&
+      one.pair === out.pair &&
+      one.side === out.side &&
       orderOf(index, one.entry) > orderOf(index, out.entry) &&
       same?.least === limits?.least &&
       same?.most === limits?.most &&
