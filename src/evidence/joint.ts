@@ -24,7 +24,7 @@ interface JointCase {
 export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyMap<string, BatchFile>): JointFile {
   const held = heldBy(index, joint);
   const { batches, superseded, reworks, lots } = held;
-  const now = batches.map((batch) => lookUp(files, batch.id, "batch"));
+  const now = batches.map((batch) => lookUp(files, batch.id));
   const c: JointCase = { now, superseded, reworks, recalls: lots.flatMap((lot) => index.recalls.get(lot) ?? []) };
   const find = finder({ kind: "joint", id: joint.id }, []);
   const stages = stageFindings(index, joint, held, find);
@@ -61,7 +61,7 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
 
 /** Timber in it, also what a rework put in, that is not as it should be. */
 function graded({ record }: RecordIndex, lots: readonly string[], find: Finder): Finding[] {
-  const timber = lots.map((id) => lookUp(record.lots, id, "lot"));
+  const timber = lots.map((id) => lookUp(record.lots, id));
   return timber.flatMap((lot) => gradeOf(lot, find)).filter(({ severity }) => severity === "unproven");
 }
 

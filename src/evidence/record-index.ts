@@ -192,11 +192,11 @@ export function indexBy<T>(
 }
 
 /** What a trusted record must hold; it is a mistake of this program if it does not. */
-export function lookUp<T>(map: ReadonlyMap<string, T>, id: string, kind: string): T {
+export function lookUp<T>(map: ReadonlyMap<string, T>, id: string): T {
   const thing = map.get(id);
-  if (thing === undefined) throw new Error(`the record was not checked: it names the ${kind} ${id} and holds none`);
+  if (thing === undefined) throw new Error(`the record was not checked: it names ${id} and holds none`);
   return thing;
 }
 
 /** Place of an entry in the order of the record. */
-export const orderOf = (index: RecordIndex, entry: string): number => lookUp(index.order, entry, "entry");
+export const orderOf = (index: RecordIndex, entry: string): number => lookUp(index.order, entry);

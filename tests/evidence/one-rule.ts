@@ -28,7 +28,7 @@ export function caseOf({ batch: change, pieces = [], climate = [], ...made }: Ab
   const files = pieces.map((one, i): PieceFile => {
     const own = parts[i] ?? piece("B-1");
     const verdict = one.verdict ?? "pass";
-    const procedure = lookUp(index.record.procedures, own.procedure, "procedure");
+    const procedure = lookUp(index.record.procedures, own.procedure);
     return {
       piece: own,
       verdict,

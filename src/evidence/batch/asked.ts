@@ -137,7 +137,7 @@ export function judged<K extends Ask>(ask: K, asked: NonNullable<Asks[K]>, sessi
 /** A lot of plywood is tried once a day, for all that is glued then. */
 function dropped({ c, said: { beaded } }: Session): Judged {
   const { batch, index } = c;
-  const ply = batch.timber.filter((id) => lookUp(index.record.lots, id, "lot").material === "plywood");
+  const ply = batch.timber.filter((id) => lookUp(index.record.lots, id).material === "plywood");
   if (beaded.length > 0) return answer({ lots: beaded, beaded: true }, false, beaded.map(lotRef));
   if (ply.length === 0) return undefined;
   const tried = (index.memo.once(index, triedByDay).get(batch.day) ?? []).filter(({ glueUp }) =>

@@ -15,7 +15,7 @@ export function byDefaultRule({ batch, index, find }: BatchCase): Finding[] {
       ...each(own.map(({ lot }) => lot)).map(lotRef),
       ...pieces.map((id) => ({ kind: "piece", id }) as const),
     ];
-    const { day } = lookUp(index.entries, from, "entry");
+    const { day } = lookUp(index.entries, from);
     return find("by-default/in-use", "caution", { day, what: each(own.map(({ what }) => what)), pieces }, { alsoOn });
   });
 }

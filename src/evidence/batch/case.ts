@@ -22,7 +22,7 @@ export interface BatchCase {
 export type BatchRule = (c: BatchCase) => readonly Finding[];
 
 export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly PieceFile[]): BatchCase {
-  const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
+  const adhesive = lookUp(index.record.adhesives, batch.adhesive);
   const find = finder({ kind: "batch", id: batch.id }, [{ kind: "entry", id: batch.entry }]);
   return {
     index,
@@ -43,7 +43,7 @@ export function componentLots({
 }: BatchCase): { readonly material: LotPart; readonly lot?: Lot }[] {
   return MADE[adhesive.kind].parts.filter(isLotPart).map((material) => {
     const id = batch[material]?.lot;
-    return { material, lot: id === undefined ? undefined : lookUp(index.record.lots, id, "lot") };
+    return { material, lot: id === undefined ? undefined : lookUp(index.record.lots, id) };
   });
 }
 

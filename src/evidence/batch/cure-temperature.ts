@@ -11,7 +11,7 @@ import { closedAtLatest } from "../cure/cure.ts";
 
 /** Where every joint is said to be secondary, an assumed climate may stand. */
 const isSecondary = ({ joints }: RecordIndex, ids: readonly string[]): boolean =>
-  ids.length > 0 && ids.every((id) => lookUp(joints, id, "joint").structure === "secondary");
+  ids.length > 0 && ids.every((id) => lookUp(joints, id).structure === "secondary");
 
 interface CureTime {
   readonly from: number;

@@ -29,7 +29,7 @@ const procedureBy = ({ batch, index }: BatchCase): Procedure | undefined =>
 
 /** The sheet first, then the procedure that was followed, then the drawing of each joint. */
 function askings({ adhesive, batch, index }: BatchCase, by: Procedure | undefined): Asking[] {
-  const joints = batch.joints.map((id) => lookUp(index.joints, id, "joint"));
+  const joints = batch.joints.map((id) => lookUp(index.joints, id));
   return [
     ...(adhesive.asks ? [{ asks: adhesive.asks, from: sheetOf(adhesive), alsoOn: [] }] : []),
     ...(by?.asks ? [{ asks: by.asks, from: procedureOf(by), alsoOn: [] }] : []),

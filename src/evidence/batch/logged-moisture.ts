@@ -9,7 +9,7 @@ export const SETTLING = 14 * DAY_SECONDS;
 
 /** The earliest that it can have been mixed: as noted, else the start of its day. */
 export const gluedFrom = (index: RecordIndex, batch: Batch): number =>
-  batch.mixed?.epoch ?? lookUp(index.entries, batch.entry, "entry").dayStart;
+  batch.mixed?.epoch ?? lookUp(index.entries, batch.entry).dayStart;
 
 /** Time-weighted mean; undefined where readings are missing within for longer than the log allows. */
 export function loggedMoisture(index: RecordIndex, batch: Batch): number | undefined {

@@ -48,7 +48,7 @@ export function lotRecalled(c: BatchCase): Finding[] {
 
 export function timberGrade(c: BatchCase): Finding[] {
   if (c.batch.joints.length === 0) return [];
-  const lots = c.batch.timber.map((id) => lookUp(c.index.record.lots, id, "lot"));
+  const lots = c.batch.timber.map((id) => lookUp(c.index.record.lots, id));
   return lots.flatMap((lot) => gradeOf(lot, c.find));
 }
 

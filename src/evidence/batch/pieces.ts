@@ -24,7 +24,7 @@ function outcome(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
     return [c.find("test-pieces/none", "unproven", {}, { limit: askedOf(c, undefined).limit })];
   const procedures = [...new Set(counting.map(({ piece }) => piece.procedure))];
   return [
-    ...procedures.map((id) => ofProcedure(c, lookUp(c.index.record.procedures, id, "procedure"), counting)),
+    ...procedures.map((id) => ofProcedure(c, lookUp(c.index.record.procedures, id), counting)),
     ...unmeasured(c, counting),
     ...early(c, counting),
     ...gluedLate(c, counting),
@@ -116,7 +116,7 @@ function askedOf(c: BatchCase, procedure: Procedure | undefined): { asked: numbe
 function mostAsked(c: BatchCase): Procedure | undefined {
   const procedures = c.pieces
     .filter(({ piece }) => piece.trial === undefined)
-    .map(({ piece }) => lookUp(c.index.record.procedures, piece.procedure, "procedure"));
+    .map(({ piece }) => lookUp(c.index.record.procedures, piece.procedure));
   return procedures.sort((a, b) => (b.pieces ?? 0) - (a.pieces ?? 0))[0];
 }
 

@@ -26,7 +26,7 @@ export function isHeatedAsAsked(c: BatchCase, file: PieceFile): boolean {
   if (asked === undefined) return true;
   const { piece, test } = file;
   const glued = piece.glued?.epoch ?? closedAtLatest(c.index, c.batch);
-  const broken = test && (test.at?.epoch ?? lookUp(c.index.entries, test.entry, "entry").dayStart);
+  const broken = test && (test.at?.epoch ?? lookUp(c.index.entries, test.entry).dayStart);
   const judged = heatingsOf(c, file).map((one) => ({ one, how: howHeated(one, asked) }));
   return (
     !judged.some(({ how }) => how === "too hot") &&

@@ -9,8 +9,7 @@ import type { Finding, PieceFile, PieceVerdict } from "../types.ts";
 import { type BatchCase, lotRef } from "./case.ts";
 import { isHeatedAsAsked } from "./post-cure.ts";
 
-const gluedLots = ({ index, batch }: BatchCase): Lot[] =>
-  batch.timber.map((id) => lookUp(index.record.lots, id, "lot"));
+const gluedLots = ({ index, batch }: BatchCase): Lot[] => batch.timber.map((id) => lookUp(index.record.lots, id));
 
 /** Of wood that was glued, and of the heat that the sheet asks for. */
 export const isSample = (c: BatchCase, file: PieceFile): boolean => isOfWood(c, file) && isHeatedAsAsked(c, file);

@@ -25,7 +25,7 @@ export function spreadRule(c: BatchCase): Finding[] {
   const cups = together(c);
   const joints = [...new Set(cups.flatMap((cup) => cup.joints))];
   const areas = joints.map((id) => areaOf(c, id));
-  const facts = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive, "adhesive")));
+  const facts = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive)));
   const [area, mass] = [sum(areas), sum(facts.map((one) => one.forSpread?.least))];
   if (area === undefined || mass === undefined || !(area > 0))
     return [c.find("spread/not-known", "caution", {}, { limit })];
@@ -42,7 +42,7 @@ export function spreadRule(c: BatchCase): Finding[] {
 
 /** Of a joint that is glued in stages nothing says how much of it was glued that day. */
 function areaOf({ index }: BatchCase, id: string): number | undefined {
-  const { stages, area } = lookUp(index.joints, id, "joint");
+  const { stages, area } = lookUp(index.joints, id);
   return stages === undefined && !index.stages.has(id) ? area?.value : undefined;
 }
 

@@ -14,12 +14,12 @@ export interface CoatCase {
 
 export function coatCase(index: RecordIndex, coat: Coat, before: Coat | undefined): CoatCase {
   const find = finder({ kind: "entry", id: coat.entry }, []);
-  return { index, coat, before, find, finish: lookUp(index.record.finishes, coat.finish, "finish") };
+  return { index, coat, before, find, finish: lookUp(index.record.finishes, coat.finish) };
 }
 
 /** Between which instants it was put on: at the time that is noted, else at some time of its day, s. */
 export function putOn(index: RecordIndex, { at, latest, entry }: Coat): { readonly from: number; readonly to: number } {
   if (at !== undefined) return { from: at.epoch, to: latest ?? at.epoch };
-  const { dayStart, dayEnd } = lookUp(index.entries, entry, "entry");
+  const { dayStart, dayEnd } = lookUp(index.entries, entry);
   return { from: dayStart, to: dayEnd };
 }

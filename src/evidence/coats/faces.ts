@@ -16,8 +16,7 @@ export function coatedFaces(
   find: Finder,
 ): Finding[] {
   const coats = coatsStood(index, assembly).filter(
-    ({ coat }) =>
-      coat.bare === undefined && SPREADS.includes(lookUp(index.record.finishes, coat.finish, "finish").kind),
+    ({ coat }) => coat.bare === undefined && SPREADS.includes(lookUp(index.record.finishes, coat.finish).kind),
   );
   return batches.flatMap((batch) => {
     const first = new Map<string, Coat>();
@@ -37,7 +36,7 @@ function wasThere(index: RecordIndex, { coat, off }: CoatStood, batch: Batch): b
 }
 
 function found(index: RecordIndex, coat: Coat, batch: Batch, find: Finder): Finding {
-  const { title } = lookUp(index.record.finishes, coat.finish, "finish");
+  const { title } = lookUp(index.record.finishes, coat.finish);
   const values = { batch: batch.id, where: coat.where, finish: title, day: coat.day };
   const alsoOn = [{ kind: "batch", id: batch.id } as const, { kind: "entry", id: coat.entry } as const];
   return find("coated-faces/not-bare", "caution", values, { alsoOn });

@@ -10,7 +10,7 @@ export function lotsRule(c: CoatCase): Finding[] {
   const { coat, finish, index, find } = c;
   const { lots } = coat;
   if (lots.length === 0) return [find("coat-lots/not-noted", "unproven", { finish: finish.title })];
-  const known = lots.map((id) => lookUp(index.record.lots, id, "lot"));
+  const known = lots.map((id) => lookUp(index.record.lots, id));
   const recalls = lots.flatMap((id) => index.recalls.get(id) ?? []);
   return [
     find("coat-lots/noted", "meets", { lots }, { alsoOn: lots.map(lotRef) }),

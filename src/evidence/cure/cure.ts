@@ -11,7 +11,7 @@ import { lawOf, referenceOf } from "./reference.ts";
 
 /** The latest that the joint can have been closed: as noted, else the end of its day. */
 export const closedAtLatest = (index: RecordIndex, batch: Batch): number =>
-  batch.closed?.epoch ?? lookUp(index.entries, batch.entry, "entry").dayEnd;
+  batch.closed?.epoch ?? lookUp(index.entries, batch.entry).dayEnd;
 
 interface Times {
   readonly glued: number | undefined;
@@ -20,7 +20,7 @@ interface Times {
 
 /** A piece without a time of its own was glued with the last joint of its cup. `brokenAt` is the earliest that the piece can have been broken; undefined where it has not been. */
 export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, { glued, brokenAt }: Times): Cure {
-  const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
+  const adhesive = lookUp(index.record.adhesives, batch.adhesive);
   const from = glued ?? closedAtLatest(index, batch);
   const least = procedure.leastCure?.time.value ?? USUAL_CURE;
   const { temperature: reference, from: referenceFrom } = referenceOf(procedure, adhesive);

@@ -39,7 +39,7 @@ export function lotFiles(index: RecordIndex, uses: Uses, joints: ReadonlyMap<str
 function lotFile(index: RecordIndex, uses: Uses, files: ReadonlyMap<string, JointFile>, lot: Lot): LotFile {
   const { id } = lot;
   const batches = uses.batches.get(id) ?? [];
-  const touched = [...new Set(batches.flatMap((batch) => batch.joints))].map((joint) => lookUp(files, joint, "joint"));
+  const touched = [...new Set(batches.flatMap((batch) => batch.joints))].map((joint) => lookUp(files, joint));
   const isHolding = (file: JointFile): boolean => file.lots.includes(id);
   const holding = new Set([...touched.filter(isHolding), ...(uses.jointsHolding.get(id) ?? [])]);
   const joints = [...holding].map((file) => file.joint.id);

@@ -37,14 +37,14 @@ export interface Check {
 }
 
 export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: PieceTest | undefined): PieceCase {
-  const procedure = lookUp(index.record.procedures, piece.procedure, "procedure");
+  const procedure = lookUp(index.record.procedures, piece.procedure);
   const { width, overlap } = piece;
   const thickness = piece.legs?.[0]?.thickness ?? piece.thickness;
   const ratio = overlap && thickness ? overlapRatio(overlap.value, thickness.value) : undefined;
   const faces = procedure.form === "three-leg" ? 2 : 1;
   const load = test?.load && saidEnds(test.load);
   const stress = load && width && overlap ? shearStress(load.least, width.value, overlap.value, faces) : undefined;
-  const brokenAt = test && (test.at?.epoch ?? lookUp(index.entries, test.entry, "entry").dayStart);
+  const brokenAt = test && (test.at?.epoch ?? lookUp(index.entries, test.entry).dayStart);
   const cure = cureOf(index, batch, procedure, { glued: piece.glued?.epoch, brokenAt });
   const curedFor = brokenAt === undefined ? undefined : cureTime(cure.from, brokenAt);
   const strengths = strengthsOf(procedure, lotsOfPiece(index, piece, batch));

@@ -31,7 +31,7 @@ export function fullCure(c: PieceCase, test: PieceTest): Check {
 /** A pass before the sheet's own cure stands, and says so: by what the piece's days were worth, as for its least cure. */
 export function beforeSheet(c: PieceCase): Check | undefined {
   const { from, stated, age, restsOn } = c.cure;
-  const adhesive = lookUp(c.index.record.adhesives, c.batch.adhesive, "adhesive");
+  const adhesive = lookUp(c.index.record.adhesives, c.batch.adhesive);
   const sheet = c.index.memo.once(adhesive, sheetCure);
   if (sheet === undefined) return undefined;
   const cured = c.curedFor ?? 0;
@@ -74,7 +74,7 @@ export function cureWarmth(c: PieceCase): Check | undefined {
   const { age, law, reference, restsOn } = c.cure;
   if (age === undefined) return { finding: c.find("cure-warmth/unknown", "caution", { reference }) };
   if (worthOf(c) === undefined) return undefined;
-  const limit = lawSource(law, lookUp(c.index.record.adhesives, c.batch.adhesive, "adhesive"));
+  const limit = lawSource(law, lookUp(c.index.record.adhesives, c.batch.adhesive));
   const values = { ...warmthBy(c), reference, law: limit };
   return { finding: c.find("cure-warmth/reckoned", "meets", values, { limit, alsoOn: restsOn }) };
 }

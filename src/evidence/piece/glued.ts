@@ -12,7 +12,7 @@ import type { Check, PieceCase } from "./case.ts";
 export function gluedInTime(c: PieceCase): Check | undefined {
   const { piece, batch, index, find } = c;
   if (piece.glued === undefined) return undefined;
-  const adhesive = lookUp(index.record.adhesives, batch.adhesive, "adhesive");
+  const adhesive = lookUp(index.record.adhesives, batch.adhesive);
   const { life, lifeEstimates } = factsOf(batch, adhesive, loggedWarmth(index.shop, batch)?.greatest);
   const began = MADE[adhesive.kind].mixed ? ("mixed" as const) : ("spread" as const);
   const glued = piece.glued.typed;

@@ -26,7 +26,7 @@ function legsOf({
 }: PieceCase): { readonly lot: Lot; readonly thickness?: Quantity | undefined }[] {
   if (piece.legs !== undefined)
     return piece.legs.map((leg) => ({
-      lot: lookUp(index.record.lots, leg.lot, "lot"),
+      lot: lookUp(index.record.lots, leg.lot),
       thickness: leg.thickness ?? piece.thickness,
     }));
   return piece.lot === undefined

@@ -53,7 +53,7 @@ const byStack = (index: RecordIndex, files: readonly CoatFile[]): Coats =>
 /** Planned ones first; of the others those of which a coat is there. */
 function stacksOf(index: RecordIndex, { assemblies, kind }: Coated, there: Coats): Stack[] {
   const planned = assemblies.flatMap((assembly) =>
-    lookUp(index.record.assemblies, assembly, "assembly").coats.map(({ where, finish, coats = 1, before }): Stack => {
+    lookUp(index.record.assemblies, assembly).coats.map(({ where, finish, coats = 1, before }): Stack => {
       const key = keyOf({ assembly, where, finish });
       return { key, assembly, where, finish, planned: coats, before };
     }),
@@ -67,8 +67,7 @@ function stacksOf(index: RecordIndex, { assemblies, kind }: Coated, there: Coats
   return [...planned, ...others].filter(({ before }) => rank(before) <= rank(kind));
 }
 
-const finishOf = (index: RecordIndex, { finish }: Pick<Coat, "finish">) =>
-  lookUp(index.record.finishes, finish, "finish");
+const finishOf = (index: RecordIndex, { finish }: Pick<Coat, "finish">) => lookUp(index.record.finishes, finish);
 
 interface Missing {
   readonly stack: Stack;

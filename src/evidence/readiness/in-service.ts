@@ -28,7 +28,7 @@ export function isAskedByReturn(index: RecordIndex, point: HoldPoint, earlier: H
   const own = new Set(insideOf(index, point).map(({ id }) => id));
   if (!insideOf(index, earlier.holdPoint).every(({ id }) => own.has(id))) return false;
   return earlier.changes.every(({ restsOn }) => {
-    const days = restsOn.flatMap(({ kind, id }) => (kind === "entry" ? [lookUp(index.entries, id, "entry").day] : []));
+    const days = restsOn.flatMap(({ kind, id }) => (kind === "entry" ? [lookUp(index.entries, id).day] : []));
     return days.length === 0 || days.some((day) => day > firstFlight);
   });
 }

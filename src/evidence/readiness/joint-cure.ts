@@ -52,7 +52,7 @@ function tooSoon(index: RecordIndex, joint: JointSpec, cure: JointCure, find: Fi
   const { batch, at } = cure;
   const glued = orderOf(index, batch.entry);
   const isTooSoon = ({ entry }: { readonly entry: string }): boolean =>
-    orderOf(index, entry) > glued && lookUp(index.entries, entry, "entry").dayStart < (at ?? Number.POSITIVE_INFINITY);
+    orderOf(index, entry) > glued && lookUp(index.entries, entry).dayStart < (at ?? Number.POSITIVE_INFINITY);
   const until = at === undefined ? {} : { until: index.clock.hourBy(at) };
   const of = (day: Day) => ({ batch: batch.id, day, ...until });
   const beside = (entry: string) => ({ alsoOn: [...refsOf(cure), { kind: "entry", id: entry } as const] });
@@ -88,12 +88,12 @@ function aboveOf({ record }: RecordIndex, id: string): string[] {
 /** What loads joints or closes them in: by joint, by assembly, or of the whole aircraft. */
 function eventsIn(index: RecordIndex) {
   const entries = index.record.entries;
-  const joint = (id: string): JointSpec => lookUp(index.joints, id, "joint");
+  const joint = (id: string): JointSpec => lookUp(index.joints, id);
   const looks = [...index.inspections.values()].flat().filter(({ result }) => result === "signed");
   return {
     signed: listed(
       looks.flatMap(({ holdPoint, day, entry }) => {
-        const point = lookUp(index.holdPoints, holdPoint, "hold point");
+        const point = lookUp(index.holdPoints, holdPoint);
         const seen = { day, entry, holdPoint, kind: point.kind };
         return jointsOf(point, insideOf(index, point)).map((id) => [id, seen] as const);
       }),

@@ -39,7 +39,7 @@ interface Moment {
 
 export function openThen(index: RecordIndex, signed: Inspection, scope: Scope, first: readonly First[]): Opening[] {
   const at = orderOf(index, signed.entry);
-  const day = lookUp(index.entries, signed.entry, "entry").dayStart;
+  const day = lookUp(index.entries, signed.entry).dayStart;
   const moment: Moment = { index, at, day, isLater: (id) => orderOf(index, id) > at };
   return [
     ...jointsThen(moment, scope),
@@ -85,7 +85,7 @@ function wasOpen({ index, at, isLater }: Moment, { joint }: JointFile, files: Re
   if (held.batches.length === 0 || !isWhole(index, joint, at)) return true;
   const recalls = held.lots.flatMap((lot) => index.recalls.get(lot) ?? []);
   if (recalls.some(({ entry }) => !isLater(entry))) return true;
-  return held.batches.some((batch) => wasNotGood(index, lookUp(files, batch.id, "batch"), isLater));
+  return held.batches.some((batch) => wasNotGood(index, lookUp(files, batch.id), isLater));
 }
 
 /** By what is found of it now, but for what was only said later. */
@@ -107,7 +107,7 @@ function wasNotGood(index: RecordIndex, file: BatchFile, isLater: Moment["isLate
 function piecesThen({ index, at, isLater }: Moment, { joints, batches }: Scope): Opening[] {
   const glue = new Set<Batch>(joints.flatMap(({ joint }) => heldBy(index, joint, at).batches));
   return [...glue]
-    .flatMap(({ id }) => lookUp(batches, id, "batch").pieces)
+    .flatMap(({ id }) => lookUp(batches, id).pieces)
     .filter(({ piece, test }) => piece.trial === undefined && (test === undefined || isLater(test.entry)))
     .map(({ piece, test }) =>
       test === undefined

@@ -130,7 +130,7 @@ function ways(index: RecordIndex, lot: string, joints: readonly string[]): Ref[]
 function failedLater({ joints, batches }: Scope): Told[] {
   const tests = byThing<PieceTest>(joints, (file) =>
     file.batches
-      .flatMap((id) => lookUp(batches, id, "batch").pieces)
+      .flatMap((id) => lookUp(batches, id).pieces)
       .flatMap(({ piece, test, verdict }) => (test && verdict === "fail" && piece.trial === undefined ? [test] : [])),
   );
   return [...tests].map(([test, of]) =>
@@ -158,7 +158,7 @@ export function amendedIn(
   index: RecordIndex,
   { joints, batches, departures, openItems, measurements, fitted, coated }: Scope,
 ): Changed[] {
-  const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id, "batch").batch)).keys()];
+  const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id).batch)).keys()];
   const things: Ref[] = [
     ...glue.flatMap(glueIn),
     ...departures.map(({ id }): Ref => ({ kind: "departure", id })),
