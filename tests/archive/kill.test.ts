@@ -24,6 +24,10 @@ function run(folder: string, ...words: string[]): number {
   return performance.now() - began;
 }
 
+/** How long a command takes when nothing else holds it up, ms: the least of three. */
+const quickest = (folder: string, ...words: string[]): number =>
+  Math.min(...[1, 2, 3].map(() => run(folder, ...words)));
+
 /** How many steps on the disk a command has. */
 function stepsOf(folder: string, words: readonly string[], path = process.env["PATH"]): number {
   const steps = join(folder, ".steps");
@@ -80,7 +84,7 @@ it(`A build killed at any of ${KILLS} instants leaves the former site or the new
   run(folder, "build", "--fresh");
   const former = contentOf(join(folder, "site"));
   writeAll(join(folder, "content"), LATEST);
-  const whole = run(folder, "build", "--fresh", "--out", "other");
+  const whole = quickest(folder, "build", "--fresh", "--out", "other");
   const renewed = contentOf(join(folder, "other"));
   let cut = 0;
   for (const after of instants(whole)) {
@@ -200,7 +204,7 @@ it(`A seal killed at any of ${KILLS} instants is set or not, and the chain holds
   const content = join(folder, "content");
   await madeRecord(folder);
   run(folder, "seal", "--date", "2021-04-01");
-  const whole = run(folder, "seal", "--date", "2021-04-01");
+  const whole = quickest(folder, "seal", "--date", "2021-04-01");
   let lines = contentOf(content).get("seals.txt") ?? "";
   let cut = 0;
   for (const [index, after] of instants(whole).entries()) {
