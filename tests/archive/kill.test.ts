@@ -24,6 +24,9 @@ function run(folder: string, ...words: string[]): number {
   return performance.now() - began;
 }
 
+/** What a killed command was still writing: the next one takes it away. */
+const isLeft = (path: string): boolean => path.includes("scarfline-new");
+
 /** How long a command takes when nothing else holds it up, ms: the least of three. */
 const quickest = (folder: string, ...words: string[]): number =>
   Math.min(...[1, 2, 3].map(() => run(folder, ...words)));
@@ -218,7 +221,7 @@ it(`A seal killed at any of ${KILLS} instants is set or not, and the chain holds
     );
     lines = now.get("seals.txt") ?? "";
     for (const [path, bytes] of before)
-      if (path !== "seals.txt" && !path.startsWith("seals/")) expect(now.get(path), path).toBe(bytes);
+      if (path !== "seals.txt" && !path.startsWith("seals/") && !isLeft(path)) expect(now.get(path), path).toBe(bytes);
     for (const [, manifest] of lines.matchAll(/ (seals\/\S+)\n/g))
       expect(existsSync(join(content, manifest ?? ""))).toBe(true);
     expect((await command(["verify", content])).code).toBeLessThanOrEqual(
@@ -231,9 +234,7 @@ it(`A seal killed at any of ${KILLS} instants is set or not, and the chain holds
     code: 0,
     out: expect.not.stringContaining("no seal in seals.txt names it"),
   });
-  expect(Object.keys(Object.fromEntries(contentOf(content))).filter((path) => path.includes("scarfline-new"))).toEqual(
-    [],
-  );
+  expect(Object.keys(Object.fromEntries(contentOf(content))).filter(isLeft)).toEqual([]);
   expect(cut).toBeGreaterThan(KILLS / 3);
 });
 
