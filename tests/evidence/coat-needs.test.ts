@@ -22,6 +22,8 @@ const sheet = (id: string, change: Partial<Finish> = {}): Finish => ({
   ...change,
 });
 const SHEETS = [
+  sheet("ages", { dry: d("365") }),
+
   sheet("clear"),
   sheet("dope", { kind: "dope" }),
   sheet("twice", { coats: 2 }),
@@ -160,6 +162,17 @@ describe("What is needed of coats", () => {
   });
 });
 
+describe("What is needed of coats, at the edges of a signature", () => {
+  const plan = [{ where: "Inside", finish: "clear", coats: 2, before: "covering" }] as const;
+
+  it("counts none beyond those that are asked, and has what its own entry put on", () => {
+    const third = puts("2025-04-09", { coat: 3, departure: "D-1" });
+    const entries = [puts(DAY, {}), entry("2025-04-05-look"), third];
+    expect(needs(entries, { plan }, "2025-04-05-look")).toMatchObject([{ values: { there: 1, asked: 2 } }]);
+    expect(needs([puts("2025-12-29", { finish: "slow" })], {}, "2025-12-29-coat")).toHaveLength(1);
+  });
+});
+
 describe("What was open of coats when it was signed", () => {
   const LOOK = "2025-04-05-look";
   const then = (entries: readonly Entry[], asked: Asked = {}) => {
@@ -210,6 +223,27 @@ describe("What was open of coats when it was signed", () => {
     expect(then([puts("2025-04-04", { finish: "slow" }), stripped])).toMatchObject([
       { code: "then/coat-drying", restsOn: ["entry 2025-04-04-coat", "entry 2025-12-29-coat"] },
     ]);
+  });
+
+  it("that still dries has its own need, unless it was taken off", () => {
+    const ages = puts("2025-04-04", { finish: "ages" });
+    expect(then([ages])).toEqual([undefined]);
+    expect(then([ages, puts("2025-04-09", { finish: "ages", stripped: "sanded" })])).toMatchObject([
+      { code: "then/coat-drying" },
+    ]);
+  });
+
+  it("is not there now where it was taken off again", () => {
+    const plan = [{ where: "Inside", finish: "clear", coats: 2, before: "covering" }] as const;
+    const entries = [puts(DAY, {}), puts("2025-04-09", { coat: 2 }), puts("2025-04-12", { stripped: "sanded" })];
+    expect(then(entries, { plan })).toEqual([undefined]);
+  });
+
+  it("has what its own entry put on", () => {
+    const { index, coated } = looked([puts(DAY, BAD)]);
+    const at = orderOf(index, `${DAY}-coat`);
+    expect(coatsThen(index, coated, { at, day: epochOf(DAY) })).toEqual([{}]);
+    expect(coatsThen(index, coated, { at: at - 1, day: epochOf(DAY) })).toEqual([]);
   });
 
   it("is what was not there yet, where it is now", () => {

@@ -201,6 +201,37 @@ describe("The air when a coat was put on", () => {
     ]);
   });
 
+  it("is looked at for a minute about the time noted, and by readings no further away than the next", () => {
+    const times = [-2, -1, 0, 1, 2].map((minutes) => moment(DAY, "10:00").epoch + 60 * minutes);
+    const minutely = (cold: number): ClimateLog => ({
+      ...log("shop", DAY, 0, () => undefined),
+      times: Float64Array.from(times),
+      temperatures: Float64Array.from(times, (_, at) => (at === cold ? 12 : 20)),
+      humidities: Float64Array.from(times, () => 0.5),
+    });
+    const codes = (cold: number) =>
+      filesOf([coat()], { climate: [minutely(cold)], sheet: { humidity: undefined } })
+        .flatMap((file) => of("coat-air", file))
+        .map(({ code }) => code);
+    for (const beyond of [0, 4]) expect(codes(beyond)[0]).toBe("coat-air/within");
+    for (const about_ of [1, 2, 3]) expect(codes(about_)[0]).toBe("coat-air/logged-outside");
+  });
+
+  it("of its day is the humidity's own and not the warmth's", () => {
+    const wet: Hourly = (hour) => ({ temperature: 20, humidity: hour === 58 ? 0.75 : 0.5 });
+    const [, damp] = filesOf([coat({ at: undefined })], { climate: logged(wet) }).flatMap((file) =>
+      of("coat-air", file),
+    );
+    expect(damp?.values).toMatchObject({ what: "humidity", least: 0.5, greatest: 0.75 });
+  });
+
+  it("is not known by a logger that ends within its minute", () => {
+    const ends = filesOf([coat({ temperature: undefined })], {
+      climate: [log("shop", "2025-03-30", 58, () => ({ temperature: 20 }))],
+    });
+    expect(ends.flatMap((file) => of("coat-air", file)).map(({ code }) => code)[0]).toBe("coat-air/not-noted");
+  });
+
   it("is known by no logger that has not all of its minute", () => {
     const gap: Hourly = (hour) => (hour > 55 && hour < 60 ? undefined : { temperature: 20, humidity: 0.5 });
     expect(air({ temperature: undefined }, gap).map(({ code }) => code)).toEqual(["coat-air/not-noted"]);

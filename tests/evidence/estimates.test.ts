@@ -7,10 +7,11 @@ import { testPieces } from "../../src/evidence/batch/pieces.ts";
 import { workingLifeRule } from "../../src/evidence/batch/working-life.ts";
 import type { Finding } from "../../src/evidence/types.ts";
 import type { Noted } from "../../src/facts/types.ts";
-import { adhesive, entry } from "./make.ts";
+import { adhesive, batch, entry, glued, piece, procedure } from "./make.ts";
 import { fileOf } from "./one-piece.ts";
 import { asked, caseOf } from "./one-rule.ts";
-import { celsius, g, min, moment, mm, pc, range } from "./quantities.ts";
+import { celsius, g, min, mm, moment, pc, range } from "./quantities.ts";
+import { reckon } from "./reckoned.ts";
 
 const about = (typed: string, least: number, most: number, unit: string): Noted => ({
   typed,
@@ -252,5 +253,52 @@ describe("What is only estimated of a broken piece", () => {
       floor: expect.any(Number) as number,
       wood: expect.anything() as unknown,
     });
+  });
+});
+
+describe("A piece that nobody has broken", () => {
+  const of = (rule: string, more: object) => {
+    const made = glued(
+      [
+        batch("B-1", {
+          pieces: [piece("B-1", 1, (more as { piece?: object }).piece)],
+          ...(more as { batch?: object }).batch,
+        }),
+      ],
+      [],
+      { procedures: [procedure((more as { procedure?: object }).procedure)] },
+    );
+    const file = reckon(made).pieces.get("B-1/1");
+    return [
+      file?.verdict,
+      ...(file?.findings ?? [])
+        .filter((one) => one.rule === rule)
+        .map((one) => [one.code, one.severity, one.limit?.code]),
+    ];
+  };
+
+  it("has cautions and no verdict for what would show nothing", () => {
+    const glued_ = { glued: moment("2025-03-10", "14:31") };
+    expect(of("piece-glued", { piece: glued_ })).toEqual([
+      "not broken",
+      ["piece-glued/too-late", "caution", "limit/working-life"],
+    ]);
+    expect(
+      of("piece-glued", { piece: { glued: moment("2025-03-10", "14:20") }, batch: { temperature: undefined } }),
+    ).toEqual(["not broken", ["piece-glued/not-known", "caution", undefined]]);
+    const long = { piece: { overlap: mm("40.0") }, procedure: { overlap: range("6 to 8 thicknesses", 6, 8) } };
+    expect(of("overlap", long)).toEqual(["not broken", ["overlap/below-floor", "caution", "limit/overlap"]]);
+  });
+
+  it("waits too cold for ever in a shop below what its glue cures at, and is not known to where the sheet names none", () => {
+    const ready = (temperature: string, sheet: object = {}) => {
+      const made = glued([batch("B-1", { temperature: celsius(temperature) })], [], {
+        adhesives: [adhesive(sheet as never)],
+      });
+      return reckon(made).pieces.get("B-1/1")?.cure.readyBy;
+    };
+    expect(ready("14")).toBe("too cold");
+    expect(ready("15")).not.toBe("too cold");
+    expect(ready("14", { temperature: undefined })).not.toBe("too cold");
   });
 });

@@ -86,6 +86,31 @@ describe("The spread of a session", () => {
     expect(told([0.2], [batch("B-1")], { spread: undefined })).toEqual([]);
   });
 
+  it("of several cups is as sure as the least sure of them", () => {
+    const about = (typed: string, value: number) => ({
+      typed,
+      unit: "kg",
+      step: 0.001,
+      about: { least: value, most: value },
+    });
+    const estimated = batch("B-2", { resin: { lot: "R-1", mass: about("about 40 g", 0.04) } });
+    const wasted = batch("B-2", { waste: about("about 5 g", 0.005) });
+    for (const second of [estimated, wasted])
+      expect(told([0.2], [batch("B-1"), second])?.[0]).toMatch(/^caution: How much was mixed, or left of it, is only/u);
+    const range = { typed: "30 to 40 g", unit: "kg", step: 0.001, least: 0.03, most: 0.04 };
+    const between = batch("B-2", { resin: { lot: "R-1", mass: range } });
+    expect(told([0.5], [batch("B-1"), between])?.[0]).toContain("by the worse ends of what was noted");
+  });
+
+  it("of a joint that is glued in stages is not known", () => {
+    const staged = {
+      assemblies: [assembly("wing", { joints: [{ ...joint("W-1"), area: area(0.2), stages: 2 }, joint("W-2")] })],
+      adhesives: [adhesive({ spread: SPREAD })],
+    };
+    const found = reckon(glued([batch("B-1")], [test("B-1/1")], staged)).batches.get("B-1")?.findings;
+    expect(found?.filter(({ rule }) => rule === "spread").map(({ code }) => code)).toEqual(["spread/not-known"]);
+  });
+
   it("is called the sheet's only where the sheet is attached", () => {
     expect(told([0.2], [batch("B-1")], { sheetFile: "sheet.pdf" })?.[0]).toContain("Resorcin data sheet, revision 4");
     const made = { assemblies: [wing(0.2)], adhesives: [adhesive({ spread: SPREAD })] };
