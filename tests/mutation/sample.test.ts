@@ -2,13 +2,10 @@
 import { spawnSync } from "node:child_process";
 import { expect, it } from "vitest";
 
-/**
- * %. Of rules that are younger than the last whole run of `npm run mutants` more live than of the others, and a sample has some of them: this
- * holds only that tests have not stopped noticing. The aim is 100; raise it as `survivors.md` is made whole again.
- */
-const LEAST = 75;
+/** %. The sample leaves out what is listed as living, and new rules may have a few that live until the next whole run of `npm run mutants`. */
+const LEAST = 90;
 
-it("Of some sixty mutants of the reckoning and the evidence three in four and more are noticed", () => {
+it("Of some sixty mutants of the reckoning and the evidence nine in ten and more are noticed", () => {
   const run = spawnSync(process.execPath, ["--import", "tsx", "tests/mutation/run.ts", "--sample", "60"], {
     env: { ...process.env, MUTANTS_CACHE: ".cache/mutation-sample" },
     encoding: "utf8",
