@@ -7,6 +7,7 @@ import { testPieces } from "../../src/evidence/batch/pieces.ts";
 import { workingLifeRule } from "../../src/evidence/batch/working-life.ts";
 import type { Finding } from "../../src/evidence/types.ts";
 import type { Noted } from "../../src/facts/types.ts";
+import { log } from "./logs.ts";
 import { adhesive, batch, entry, glued, piece, procedure } from "./make.ts";
 import { fileOf } from "./one-piece.ts";
 import { asked, caseOf } from "./one-rule.ts";
@@ -141,6 +142,11 @@ describe("The working life of a batch", () => {
       temperature: "31 °C",
       mass: expect.closeTo(0.06, 9) as number,
     });
+    const shop = {
+      batch: { temperature: undefined } as never,
+      climate: [log("shop", "2025-03-01", 24 * 30, () => ({ temperature: 31 }))],
+    };
+    expect(asked(workingLifeRule, shop)[0]?.[1]).toMatchObject({ temperature: "what the logger read" });
     const limit = ["limit/working-life", { life: "30 min", mass: "100 g", temperature: "25 °C" }, "source/sheet"];
     const found = (change: object) =>
       workingLifeRule(caseOf({ batch: change as never })).map((one) => [one.code, limitOf(one)]);

@@ -152,6 +152,11 @@ describe("A glue-up is asked by its sheet, by the procedure it follows and by th
       ["glue-up/not-as-asked", "source/procedure", ["B-1", `${DAY}-glue`]],
       ["glue-up/as-asked", "source/joint-drawing", ["B-1", `${DAY}-glue`, "W-1"]],
     ]);
+    expect(found?.map(({ limit }) => [limit?.from.text, limit?.from.known])).toEqual([
+      ["Resorcin data sheet, revision 4", "record"],
+      ["procedure: Cold glue-up", "record"],
+      ["drawing of the joint: Rib to spar", "record"],
+    ]);
     expect(found?.map(({ limit }) => limit?.text)).toEqual([
       "greatest gap when tried dry: at most 0.5 mm",
       "greatest gap when tried dry: at most 0.3 mm",
@@ -177,6 +182,13 @@ describe("A glue-up is asked by its sheet, by the procedure it follows and by th
     ]);
     expect(sentences({ by: "cold", gap: mm("0.4") }, { sheet: { gap: mm("0.5") } })).toEqual([
       "Greatest gap when tried dry: 0.4 mm; asked: at most 0.5 mm.",
+    ]);
+  });
+
+  it("for the moistures of two parts, though both are of the one lot that was glued", () => {
+    const parts = ["10", "9"].map((moisture) => ({ lot: "S-1", moisture: pc(moisture) }));
+    expect(sentences({ parts }, { sheet: { moistureDifference: pc("2") } })).toEqual([
+      "Moistures of the parts apart by: 1.0 %; asked: at most 2 %.",
     ]);
   });
 

@@ -178,6 +178,10 @@ describe("A test piece of a sheet that asks heat", () => {
     expect(broken("23:00", { at: undefined })).toEqual(["post-cure/done", "post-cure/pieces"]);
   });
 
+  it("that nobody has broken yet was heated before it is", () => {
+    expect(codes([heating()], { test: "none" })).toEqual(["post-cure/done"]);
+  });
+
   it("is not told of one that is of a trial", () => {
     expect(codes([heating({ pieces: [] })], { piece: { trial: "T" } })).toEqual(["post-cure/done"]);
   });
