@@ -70,8 +70,8 @@ export interface RecordIndex {
   /** Measurements of a pair of sides, by the word that they share. */
   readonly pairs: Index<Measurement>;
   readonly children: Index<Assembly>;
-  /** Where inspectors worked themselves. */
-  readonly workOfInspectors: Index<WorkedOn>;
+  /** Where each worked. */
+  readonly workOf: Index<WorkedOn>;
   readonly shop: Shop;
   readonly clock: LocalTime;
   /** When the day of the record begins, s since 1970-01-01T00:00Z: what lies before has passed. */
@@ -93,9 +93,7 @@ export function recordIndexOf(record: Record): RecordIndex {
     children: indexBy(assemblies, (assembly) => [assembly.parent]),
     ...glueIn(entries),
     ...workIn(entries),
-    workOfInspectors: indexBy(workedIn(record), ({ who }) =>
-      record.aircraft.people.get(who)?.role === "inspector" ? [who] : [],
-    ),
+    workOf: indexBy(workedIn(record), ({ who }) => [who]),
     shop: new Shop(
       record.climate,
       entries.flatMap((entry) => entry.thermometer),

@@ -13,7 +13,7 @@ interface Refused {
 /** Why someone may not answer for work on these assemblies, whenever that one worked there, or on who knows which. */
 export function refused(index: RecordIndex, who: string, assemblies: ReadonlySet<string>): Refused | undefined {
   if (index.record.aircraft.people.get(who)?.role !== "inspector") return { because: "role", restsOn: [] };
-  const worked = (index.workOfInspectors.get(who) ?? []).find(
+  const worked = (index.workOf.get(who) ?? []).find(
     ({ assembly }) => assembly === undefined || assemblies.has(assembly),
   );
   return worked && { because: "worked", restsOn: [worked.noted] };

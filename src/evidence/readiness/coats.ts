@@ -167,9 +167,8 @@ export function coatsThen(
 ): { readonly need?: Need }[] {
   const isSeen = ({ entry: id }: { readonly entry: string }): boolean => orderOf(index, id) <= at;
   const then = coated.files.filter(({ coat, off }) => isSeen(coat) && (off === undefined || !isSeen(off)));
-  const isSaid = ({ code, restsOn, about }: Finding): boolean =>
-    code !== "coat-lots/recalled" ||
-    restsOn.every((ref) => ref.kind !== "entry" || ref.id === about.id || isSeen({ entry: ref.id }));
+  const isSaid = ({ code, restsOn }: Finding): boolean =>
+    code !== "coat-lots/recalled" || restsOn.every(({ kind, id }) => kind !== "entry" || isSeen({ entry: id }));
   const seen = byStack(index, then);
   const stacks = stacksOf(index, coated, seen);
   const isAsked = askedBy(index, stacks);

@@ -2,7 +2,7 @@
 import type { Assembly, Departure, HoldPoint, Inspection } from "../../facts/types.ts";
 import { amendedValues, restsOnChange } from "../amended.ts";
 import { distinct } from "../finding.ts";
-import { orderOf, type RecordIndex } from "../record-index.ts";
+import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import { amendedIn, changesSince, type Scope } from "./sign-off.ts";
 import type {
   BatchFile,
@@ -54,13 +54,13 @@ interface Others {
 function holdPointFile(index: RecordIndex, holdPoint: HoldPoint, known: Known & Others): HoldPointFile {
   const inside = insideOf(index, holdPoint);
   const joints = jointsOf(holdPoint, inside);
-  const looks = looksIn(known.looks, holdPoint);
+  const looks = lookUp(known.looks, holdPoint.id);
   const last = lastLook(index, looks);
   const signed = last?.result === "signed" ? last : undefined;
   const scope = scopeOf(index, holdPoint, inside, { ...known, asked: joints });
   const { earlier, others } = othersWithin(index, holdPoint, inside);
   const first = earlier
-    .map((point) => ({ file: known.fileOf(point), looks: looksIn(known.looks, point) }))
+    .map((point) => ({ file: known.fileOf(point), looks: lookUp(known.looks, point.id) }))
     .filter(({ file }) => !isAskedByReturn(index, holdPoint, file));
   const changes = signed ? changesSince(index, signed, scope) : [];
   const then = signed ? openThen(index, signed, scope, first) : [];
@@ -68,7 +68,7 @@ function holdPointFile(index: RecordIndex, holdPoint: HoldPoint, known: Known & 
     ...needsNow(index, scope),
     ...coatNeeds(index, scope.coated, signed && orderOf(index, signed.entry)),
     ...first.flatMap(({ file }) => need.holdPointNeed(file)),
-    ...others.flatMap((point) => need.withinNeed(lastLook(index, looksIn(known.looks, point)))),
+    ...others.flatMap((point) => need.withinNeed(lastLook(index, lookUp(known.looks, point.id)))),
     ...need.inspectionNeed(last),
     ...flownNeed(index, holdPoint, looks),
   ];
@@ -78,9 +78,6 @@ function holdPointFile(index: RecordIndex, holdPoint: HoldPoint, known: Known & 
   const remarks = amendedRemarks(index, scope, signed);
   return { holdPoint, state, joints, needs, changes, remarks, signed, inspections: inspectionsOf(index, holdPoint) };
 }
-
-const looksIn = (looks: ReadonlyMap<string, Looks>, { id }: HoldPoint): Looks =>
-  looks.get(id) ?? { counted: [], needs: [] };
 
 const inspectionsOf = (index: RecordIndex, { id }: HoldPoint): readonly Inspection[] => index.inspections.get(id) ?? [];
 
@@ -140,7 +137,7 @@ function scopeOf(
     coated: { kind: holdPoint.kind, assemblies: [...own], files },
     measurements,
     pairs,
-    joints: known.asked.flatMap((id) => known.joints.get(id) ?? []),
+    joints: known.asked.map((id) => lookUp(known.joints, id)),
     batches: known.batches,
     openItems: openItemsOf(index, holdPoint, inside),
     fitted: inside.flatMap(({ id }) => stoodIn(index, id)),
