@@ -5,7 +5,7 @@ import { finder } from "../../src/evidence/finding.ts";
 import { minutesByAssembly } from "../../src/evidence/hours.ts";
 import { partsNeeded, taken } from "../../src/evidence/lots/stock.ts";
 import { isUsualScarf, measurementFile } from "../../src/evidence/measures/measurement.ts";
-import { pairFile, pairValues } from "../../src/evidence/measures/pair.ts";
+import { entriesOf, pairFile, pairValues } from "../../src/evidence/measures/pair.ts";
 import { pairNeed } from "../../src/evidence/readiness/needs.ts";
 import { comesFirst, isAskedBy } from "../../src/evidence/readiness/order.ts";
 import { recordIndexOf } from "../../src/evidence/record-index.ts";
@@ -159,6 +159,11 @@ describe("A measurement", () => {
       12,
     );
     expect(file({ found: mm("62.1") }).off).toBeCloseTo(0.0001, 12);
+    const ends = {
+      found: { typed: "so", least: 0.5, most: 1.5, unit: "m", step: 0.1 },
+      drawing: { ...mm("1000"), value: 1 },
+    };
+    expect(file(ends).off).toBe(0.5);
   });
 
   it("that is only estimated to be within is no more than that, and out where it may be", () => {
@@ -172,6 +177,26 @@ describe("A measurement", () => {
     expect(isUsualScarf(measurement({ dimension: "slope" }))).toBe(false);
     expect(isUsualScarf(measurement({ ...slope, limits: { typed: "1 in 8", most: 1 / 8 } }))).toBe(false);
     expect(isUsualScarf(measurement({ joint: "W-1" }))).toBe(false);
+  });
+
+  it("of a pair differs by the most that both can, and by more where that is alike either way", () => {
+    const apart = (left: readonly [number, number], right: readonly [number, number]) => {
+      const found = ([least, most]: readonly [number, number]): Noted => ({
+        typed: "so",
+        least,
+        most,
+        unit: "m",
+        step: 0.1,
+      });
+      const sides = [
+        measurement({ side: "left", found: found(left) }),
+        measurement({ side: "right", found: found(right) }),
+      ];
+      return pairFile("P", sides).difference;
+    };
+    expect(apart([1, 2], [1.5, 1.75])).toBe(-0.75);
+    expect(apart([1, 2], [1.25, 1.5])).toBe(0.75);
+    expect(apart([1, 2], [1.25, 1.75])).toBe(0.75);
   });
 
   it("of a pair that is only estimated is to be measured, and waits", () => {
@@ -196,6 +221,8 @@ describe("A measurement", () => {
         restsOn: [ref("entry", "2025-03-10-other"), ref("entry", "2025-03-11-other")],
       },
     ]);
+    const untold = pairFile("P", [side("left", mm("62.0"), false), side("right", mm("62.0"), false)]);
+    expect(entriesOf(untold)).toEqual([ref("entry", "2025-03-10-other"), ref("entry", "2025-03-11-other")]);
     expect(pairValues(pairFile("P", [side("left", mm("62.0"), false)]))).toEqual({
       pair: "P",
       sides: [{ side: "left", found: "62.0 mm" }],
