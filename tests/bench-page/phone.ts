@@ -93,11 +93,12 @@ export class Phone {
     await this.go(address);
   }
 
-  /** Waits until the screen takes a tap, and taps what reads so. */
-  async tap(words: string | RegExp): Promise<void> {
+  /** Waits until the screen takes a tap, and taps what reads so, in the section that holds some words where they are given. */
+  async tap(words: string | RegExp, section?: string): Promise<void> {
     await this.settled();
     const name = typeof words === "string" ? new RegExp(`^${escaped(words)}$`) : words;
-    const button = this.page.getByRole("button", { name }).first();
+    const place = section === undefined ? this.page : this.page.locator("section", { hasText: section });
+    const button = place.getByRole("button", { name }).first();
     const before = await this.mark();
     await button.tap({ timeout: 5000 });
     this.taps += 1;

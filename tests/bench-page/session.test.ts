@@ -63,6 +63,29 @@ describe("A session at the bench, by taps alone", () => {
     expect(phone.asked.filter((url) => !url.startsWith("file:") && !url.startsWith("blob:"))).toEqual([]);
   });
 
+  it("glues two joints from two cups with six pieces in 28 taps at most", async () => {
+    const { content, bench } = await benchOfRecord(scratch(), BENCH_RECORD);
+    phone = await Phone.open();
+    await phone.go(addressIn(bench));
+    const conditions = ["20.0", "50", "10.2", /^S-1/];
+    const cup = ["40.3", "The hardener goes in now", "It is in: note it", "17.8"];
+    const joints = [/^Glue: Two-part/, /RD-J02/, /RD-J03/, "These 2"];
+    for (const words of [...joints, ...conditions, ...cup, "Another cup", ...cup]) await phone.tap(words);
+    await phone.tap("Closed from B-002", "RD-J02");
+    await phone.tap("Closed from B-003", "RD-J03");
+    for (const words of ["Nothing more to close", /^3 of S-1/, /^3 of S-1/, "Ines"]) await phone.tap(words);
+    const foretold = await Promise.all(["B-002", "B-003"].map((id) => phone?.text(`[data-verdict='${id}']`)));
+    const file = await phone.saved();
+    await phone.tap("It is in the record");
+    expect(phone.taps).toBeLessThanOrEqual(28);
+    const { batches } = await takenIn(content, file);
+    const own = [batches.get("B-002"), batches.get("B-003")];
+    expect(own.map((one) => one?.verdict)).toEqual(foretold);
+    expect(own.map((one) => one?.batch.joints)).toEqual([["RD-J02"], ["RD-J03"]]);
+    expect(own.map((one) => one?.pieces.length)).toEqual([3, 3]);
+    expect(phone.errors).toEqual([]);
+  });
+
   it("breaks three pieces in 20 taps at most, with the verdicts of the build", async () => {
     const { content, bench } = await benchOfRecord(scratch(), BENCH_RECORD);
     phone = await Phone.open();

@@ -119,12 +119,26 @@ export function Pad({ unit: usual, orUnit, onValue, onBack }: PadProps): JSX.Ele
         </Tap>
       </div>
       {/°/.test(unit) ? (
-        <Tap look="quiet" onTap={() => setTyped((before) => (before.startsWith("-") ? before.slice(1) : `-${before}`))}>
+        <Tap
+          look="quiet"
+          name="sign"
+          onTap={() => {
+            setTyped((before) => (before.startsWith("-") ? before.slice(1) : `-${before}`));
+            settle("sign");
+          }}
+        >
           Below or above nought
         </Tap>
       ) : null}
       {orUnit === undefined ? null : (
-        <Tap look="quiet" onTap={() => setUnit(unit === usual ? orUnit : usual)}>
+        <Tap
+          look="quiet"
+          name="unit"
+          onTap={() => {
+            setUnit(unit === usual ? orUnit : usual);
+            settle("unit");
+          }}
+        >
           It reads in {unit === usual ? orUnit : usual}
         </Tap>
       )}

@@ -9,10 +9,16 @@ export function settle(key?: string): void {
   until = performance.now() + SETTLES_MS;
   only = key;
   document.documentElement.toggleAttribute("data-settling", key === undefined);
-  setTimeout(() => {
-    if (performance.now() >= until - 1) document.documentElement.removeAttribute("data-settling");
-  }, SETTLES_MS);
+  setTimeout(settled, SETTLES_MS + 1);
 }
+
+/** A browser's timer may come early by its clock. */
+function settled(): void {
+  if (isSettling()) setTimeout(settled, 1);
+  else document.documentElement.removeAttribute("data-settling");
+}
+
+const isSettling = (): boolean => performance.now() <= until;
 
 /** Stops taps, by finger or by key, before anything hears of them. */
 export function guardTaps(root: HTMLElement): void {
@@ -20,7 +26,7 @@ export function guardTaps(root: HTMLElement): void {
     "click",
     (event) => {
       const key = (event.target as Element).closest<HTMLElement>("button")?.dataset["key"];
-      if (performance.now() >= until || (only !== undefined && key !== only)) return;
+      if (!isSettling() || (only !== undefined && key !== only)) return;
       event.stopImmediatePropagation();
       event.preventDefault();
     },
