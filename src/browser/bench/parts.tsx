@@ -119,28 +119,14 @@ export function Pad({ unit: usual, orUnit, onValue, onBack }: PadProps): JSX.Ele
         </Tap>
       </div>
       {/°/.test(unit) ? (
-        <Tap
-          look="quiet"
-          name="sign"
-          onTap={() => {
-            setTyped((before) => (before.startsWith("-") ? before.slice(1) : `-${before}`));
-            settle("sign");
-          }}
-        >
+        <Flip name="sign" onTap={() => setTyped(turned)}>
           Below or above nought
-        </Tap>
+        </Flip>
       ) : null}
       {orUnit === undefined ? null : (
-        <Tap
-          look="quiet"
-          name="unit"
-          onTap={() => {
-            setUnit(unit === usual ? orUnit : usual);
-            settle("unit");
-          }}
-        >
+        <Flip name="unit" onTap={() => setUnit(unit === usual ? orUnit : usual)}>
           It reads in {unit === usual ? orUnit : usual}
-        </Tap>
+        </Flip>
       )}
       <Tap look="main" off={value === undefined} onTap={take}>
         Note {value ?? "it"}
@@ -151,6 +137,21 @@ export function Pad({ unit: usual, orUnit, onValue, onBack }: PadProps): JSX.Ele
         </Tap>
       )}
     </div>
+  );
+}
+
+const turned = (typed: string): string => (typed.startsWith("-") ? typed.slice(1) : `-${typed}`);
+
+/** What a second tap would turn back. */
+function Flip({ name, onTap, children }: { readonly name: string } & TapProps): JSX.Element {
+  const flip = (): void => {
+    onTap();
+    settle(name);
+  };
+  return (
+    <Tap look="quiet" name={name} onTap={flip}>
+      {children}
+    </Tap>
   );
 }
 
