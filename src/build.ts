@@ -14,7 +14,8 @@ import { NO_TYPESETTER } from "./publish/paper/no-typesetter.ts";
 import { type Maker, openMaker } from "./publish/paper/typst.ts";
 import { readyFiles, type ReadyFiles } from "./publish/pictures/ready.ts";
 import { wantedFiles } from "./publish/pictures/wanted.ts";
-import { publish, type Published } from "./publish/publish.ts";
+import { hasOwn } from "./publish/own/own.ts";
+import { layOutWhole, publish, type Published } from "./publish/publish.ts";
 import type { Memory } from "./record/filed.ts";
 import { readRecord } from "./record/read.ts";
 import type { Day, Record } from "./facts/types.ts";
@@ -72,6 +73,7 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
     const { record } = prepared;
     const evidence = reckon(record);
     const editions = await publishAll(prepared, evidence, request, making.folder);
+    if ("problems" in editions) return { problems: editions.problems, notes: prepared.notes };
     await making.moveIntoPlace();
     if (request.prune === true)
       tell.line(
@@ -85,6 +87,8 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
 
 /** What every work on a record begins with. */
 export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day" | "paper">;
+
+type CheckRequest = PrepareRequest & Pick<BuildRequest, "program">;
 
 export type Prepared = (
   | { readonly problems: readonly Problem[] }
@@ -129,15 +133,32 @@ const MISSED =
 
 /** All problems and notes of a record, its pictures included, and what its site will miss; nothing is written but the cache. */
 export async function check(
-  request: PrepareRequest,
+  request: CheckRequest,
   tell: Teller,
 ): Promise<{ readonly problems: readonly Problem[]; readonly notes: readonly Note[]; readonly missed?: string }> {
   const prepared = await prepare(request, tell);
   const { notes } = prepared;
   if ("problems" in prepared) return { problems: prepared.problems, notes };
+  const problems = await ownProblems(prepared, request);
+  if (problems.length > 0) return { problems, notes };
   return prepared.record.aircraft.address === undefined
     ? { problems: [], notes, missed: MISSED }
     : { problems: [], notes };
+}
+
+/** What is wrong with own pages in any edition, each told once. */
+async function ownProblems(
+  { record, ready, seal }: Extract<Prepared, { readonly record: Record }>,
+  request: CheckRequest,
+): Promise<readonly Problem[]> {
+  if (!hasOwn(request.content)) return [];
+  const evidence = reckon(record);
+  const told = new Map<string, Problem>();
+  for (const edition of ["public", "inspector", "archive"] as const) {
+    const laidOut = await layOutWhole(editionOf(record, evidence, edition, seal), ready, request);
+    if ("problems" in laidOut) for (const problem of laidOut.problems) told.set(JSON.stringify(problem), problem);
+  }
+  return inOrder([...told.values()]);
 }
 
 async function publishAll(
@@ -145,7 +166,7 @@ async function publishAll(
   evidence: Evidence,
   request: BuildRequest,
   folder: string,
-): Promise<EditionBuilt[]> {
+): Promise<EditionBuilt[] | { readonly problems: readonly Problem[] }> {
   const built: EditionBuilt[] = [];
   for (const edition of request.editions) {
     const place = request.apart ? edition : "";
@@ -153,10 +174,11 @@ async function publishAll(
     const published = await publish(
       editionOf(record, evidence, edition, seal),
       ready,
-      request.program,
+      request,
       join(folder, place),
       edition === "public" ? undefined : maker,
     );
+    if ("problems" in published) return published;
     built.push({ ...published, edition, folder: join(request.out, place) });
   }
   return built;

@@ -18,7 +18,7 @@ const made = [];
 
 const program = await build({
   write: false,
-  entryPoints: ["src/cli.ts"],
+  entryPoints: { cli: "src/cli.ts", "own-pages": "src/publish/own/child.ts" },
   outdir: ".build",
   bundle: true,
   splitting: true,

@@ -9,15 +9,13 @@ import { minutesOf } from "../../src/pages/story/story.ts";
 import { monthShort } from "../../src/words/dates.ts";
 import { counted } from "../../src/words/lists.ts";
 import { Log } from "../parts/log.tsx";
-import { html, Page } from "../shell/page.tsx";
+import { storyPage } from "../own/laid-out.tsx";
+import { Page } from "../shell/page.tsx";
 
 /** Every entry by month, the newest first, on one page or, where they are many, on one for each year. */
 export function entriesPages(site: Site): PageFile[] {
   const lists = entryLists(site.shown.record);
-  return lists.map((list) => ({
-    path: list.path,
-    make: () => html(<EntriesPage site={site} list={list} lists={lists} />),
-  }));
+  return lists.map((list) => storyPage(site, list.path, "entries", () => EntriesPage({ site, list, lists })));
 }
 
 interface EntriesProps {

@@ -5,6 +5,7 @@ import { homeOf, relative } from "../../src/pages/address.ts";
 import type { Edition, Site } from "../../src/editions/shown.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import type { PageKind } from "./page-kind.ts";
+import { takesOwn } from "./sheets.ts";
 
 interface FrameProps {
   readonly site: Site;
@@ -26,11 +27,11 @@ const NAVIGATION: readonly Way[] = [
   ["Search", "search.html", ["search"]],
 ];
 
-function waysIn(edition: Edition): readonly Way[] {
+function waysIn({ shown: { edition }, own }: Site, kind: PageKind): readonly Way[] {
   const home: Way = ["Home", homeOf(edition), ["home"]];
-  return edition === "archive"
-    ? [["Start here", "index.html", ["archive"]], home, ...NAVIGATION]
-    : [home, ...NAVIGATION];
+  const first: readonly Way[] = edition === "archive" ? [["Start here", "index.html", ["archive"]], home] : [home];
+  const ownPages = (takesOwn(kind) ? (own?.pages ?? []) : []).filter((page) => page.isInNavigation);
+  return [...first, ...NAVIGATION, ...ownPages.map(({ title, path }): Way => [title, path, []])];
 }
 
 export const EDITION_WORDS: { readonly [edition in Edition]: string } = {
@@ -53,7 +54,7 @@ const depthOf = (path: string): number => path.split("/").length;
 
 export function Header(props: FrameProps): JSX.Element {
   const { site, path, kind } = props;
-  const place = waysIn(site.shown.edition).some(([, to]) => to === path) ? path : depthOf(path);
+  const place = waysIn(site, kind).some(([, to]) => to === path) ? path : depthOf(path);
   return (
     <header class="head" dangerouslySetInnerHTML={shared(site, `head ${kind} ${place}`, () => <Ways {...props} />)} />
   );
@@ -68,7 +69,7 @@ function Ways({ site, path, kind }: FrameProps): JSX.Element {
         </p>
         <nav class="head__nav" aria-label="Main">
           <ul>
-            {waysIn(site.shown.edition).map(([words, to, kinds]) => (
+            {waysIn(site, kind).map(([words, to, kinds]) => (
               <li>
                 <a
                   href={relative(path, to)}

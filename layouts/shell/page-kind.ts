@@ -19,4 +19,5 @@ export type PageKind =
   | "search"
   | "tags"
   | "about"
-  | "appendix";
+  | "appendix"
+  | "own";

@@ -10,9 +10,9 @@ import { withCards } from "./cards.ts";
 import { withShapes } from "../parts/shapes.tsx";
 import type { PageKind } from "./page-kind.ts";
 import { type Allowed, withPolicy } from "./policy.ts";
-import { isForPaper, sheetsOf } from "./sheets.ts";
+import { isForPaper, OWN_SHEET_PATH, sheetsOf, takesOwn } from "./sheets.ts";
 
-interface PageProps {
+export interface PageProps {
   readonly site: Site;
   /** From the site's root, such as `entry/2025-03-08-caps.html`. */
   readonly path: string;
@@ -25,6 +25,8 @@ interface PageProps {
   readonly styles?: string;
   /** The entry that the page tells, if it tells one. */
   readonly entry?: Entry;
+  /** HTML in place of `children`: what an own page or an own layout made. */
+  readonly main?: string;
   readonly children?: ComponentChildren;
 }
 
@@ -61,6 +63,9 @@ function Head({ site, path, title, description, kind, scripts = [], styles, entr
           media={isForPaper(sheet) ? "print" : undefined}
         />
       ))}
+      {site.own?.css === undefined || !takesOwn(kind) ? null : (
+        <link rel="stylesheet" href={relative(path, OWN_SHEET_PATH)} />
+      )}
       {path === "404.html" ? null : (
         <SharedHead site={site} path={path} title={title} description={description} entry={entry} />
       )}
@@ -74,7 +79,7 @@ function Head({ site, path, title, description, kind, scripts = [], styles, entr
 
 /** The frame of every page: head, navigation, main part, footer. All links are relative to `path`. */
 export function Page(props: PageProps): JSX.Element {
-  const { site, path, kind, children } = props;
+  const { site, path, kind, main, children } = props;
   return (
     <html lang="en">
       <Head {...props} />
@@ -83,9 +88,13 @@ export function Page(props: PageProps): JSX.Element {
           Skip to the page
         </a>
         <Header site={site} path={path} kind={kind} />
-        <main id="main" class="main" tabIndex={-1}>
-          {children}
-        </main>
+        {main === undefined ? (
+          <main id="main" class="main" tabIndex={-1}>
+            {children}
+          </main>
+        ) : (
+          <main id="main" class="main" tabIndex={-1} dangerouslySetInnerHTML={{ __html: main }} />
+        )}
         <Footer site={site} path={path} />
       </body>
     </html>

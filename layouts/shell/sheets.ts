@@ -24,7 +24,41 @@ const OWN: { readonly [kind in PageKind]: readonly string[] } = {
   "open items": ["evidence"],
   departures: ["evidence"],
   appendix: [...RECORDS, "assembly", "gallery", "appendix"],
+  own: ["story"],
 };
+
+/** Where the sheet of the builder's own lies. */
+export const OWN_SHEET_PATH = "assets/own.css";
+
+/**
+ * Pages that it reaches, and that have own pages among their ways: those of the story. Nobody gives a verdict another look, nor what says
+ * how verdicts are reached.
+ */
+const TAKES_OWN: { readonly [kind in PageKind]: boolean } = {
+  archive: false,
+  home: true,
+  entries: true,
+  entry: true,
+  assemblies: true,
+  assembly: false,
+  hours: true,
+  search: true,
+  tags: false,
+  about: false,
+  evidence: false,
+  batch: false,
+  joint: false,
+  lot: false,
+  trial: false,
+  "hold points": false,
+  "hold point": false,
+  "open items": false,
+  departures: false,
+  appendix: false,
+  own: true,
+};
+
+export const takesOwn = (kind: PageKind): boolean => TAKES_OWN[kind];
 
 /** Names of the sheets in `assets/`, in the order in which later rules outdo earlier ones. */
 export function sheetsOf(kind: PageKind): readonly string[] {

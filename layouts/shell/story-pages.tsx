@@ -11,17 +11,18 @@ import { HomePage } from "../pages/home.tsx";
 import { HoursPage } from "../pages/hours.tsx";
 import { NOT_FOUND_ALLOWED, NotFoundPage } from "../pages/not-found.tsx";
 import { SEARCH, SearchPage } from "../search/search-page.tsx";
+import { storyPage } from "../own/laid-out.tsx";
 import { html } from "./page.tsx";
 
 /** The pages that tell how the build goes. */
 export function storyPages(site: Site): PageFile[] {
   const { entries, assemblies } = site.shown.record;
   return [
-    { path: homeOf(site.shown.edition), make: () => html(<HomePage site={site} />) },
+    storyPage(site, homeOf(site.shown.edition), "home", () => HomePage({ site })),
     ...entriesPages(site),
-    { path: "assemblies.html", make: () => html(<AssembliesPage site={site} />) },
-    { path: "hours.html", make: () => html(<HoursPage site={site} />) },
-    { path: "forecast.html", make: () => html(<ForecastPage site={site} />) },
+    storyPage(site, "assemblies.html", "assemblies", () => AssembliesPage({ site })),
+    storyPage(site, "hours.html", "hours", () => HoursPage({ site })),
+    storyPage(site, "forecast.html", "forecast", () => ForecastPage({ site })),
     { path: SEARCH, make: () => html(<SearchPage site={site} />) },
     { path: "about.html", make: () => html(<AboutPage site={site} />) },
     { path: "404.html", make: () => html(<NotFoundPage site={site} />, NOT_FOUND_ALLOWED) },
@@ -30,9 +31,8 @@ export function storyPages(site: Site): PageFile[] {
       make: () => html(<AssemblyPage site={site} id={id} />),
     })),
     ...daysPages(site),
-    ...entries.map((entry) => ({
-      path: `entry/${entry.id}.html`,
-      make: () => html(<EntryPage site={site} entry={entry} />),
-    })),
+    ...entries.map((entry) =>
+      storyPage(site, `entry/${entry.id}.html`, "entry", () => EntryPage({ site, entry }), entry.id),
+    ),
   ];
 }

@@ -3,8 +3,10 @@ import { readFileSync } from "node:fs";
 import { recordState } from "../archive/bag/payload.ts";
 import type { Serialisation } from "../archive/bag/serialise.ts";
 import { writeBag } from "../archive/bag/write.ts";
+import { PagesRefused } from "../archive/refused.ts";
 import { prepare } from "../build.ts";
 import { reckon } from "../evidence/evidence.ts";
+import type { Problem } from "../problem.ts";
 import { bytesWords } from "../words/numbers.ts";
 import { outBeside, type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
@@ -40,17 +42,21 @@ export async function bagOf(
   const { content } = request;
   const state = await recordState(content);
   const prepared = await prepare(request, tellerFor(surroundings));
-  if ("problems" in prepared) {
-    surroundings.err(`${problemWords(prepared.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
-    return undefined;
-  }
+  const refuse = (problems: readonly Problem[]): undefined =>
+    void surroundings.err(`${problemWords(problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
+  if ("problems" in prepared) return refuse(prepared.problems);
   const { version } = JSON.parse(readFileSync(new URL("package.json", surroundings.program), "utf8")) as {
     version: string;
   };
   const { record, ready, seal, maker } = prepared;
   const tell = tellerFor(surroundings, bytesProgress("Bagging"));
   const bagging = defined({ content, program: request.program, out, state, version, seal, maker, ...form });
-  const { path, parts, files, bytes, stood } = await writeBag(bagging, record, reckon(record), ready, tell.progress);
+  const bagged = await writeBag(bagging, record, reckon(record), ready, tell.progress).catch((error: unknown) => {
+    if (error instanceof PagesRefused) return refuse(error.problems);
+    throw error;
+  });
+  if (bagged === undefined) return undefined;
+  const { path, parts, files, bytes, stood } = bagged;
   const what = `${parts === 1 ? "the bag" : `${parts} bags`}: ${files} files, ${bytesWords(bytes)}`;
   tell.line(
     stood

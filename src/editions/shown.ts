@@ -90,6 +90,23 @@ export interface Shown {
 
 type Prose = Pick<Passage, "markdown" | "blocks">;
 
+/** What the builder adds to the look of the story, made for one edition. */
+export interface OwnSite {
+  readonly pages: readonly OwnPage[];
+  /** Main parts that own layouts made, by the path of their page. */
+  readonly mains: ReadonlyMap<string, string>;
+  /** The sheet of one's own. */
+  readonly css?: string;
+}
+
+export interface OwnPage {
+  readonly path: string;
+  readonly title: string;
+  readonly description?: string;
+  readonly content: string;
+  readonly isInNavigation: boolean;
+}
+
 /** Everything that templates are given. `prose` renders Markdown passages; `root` is added to it by each page. */
 export interface Site {
   readonly shown: Shown;
@@ -106,10 +123,23 @@ export interface Site {
   readonly version?: string;
   /** Whether PDFs are made beside its pages. */
   readonly hasPapers?: boolean;
+  readonly own?: OwnSite;
 }
 
 /** One file of the site, made when it is asked for. `path` is from the site's root, such as `batch/B-014.html`. */
 export interface PageFile {
   readonly path: string;
   readonly make: () => string;
+  /** Of a page of the story that an own layout may lay out. */
+  readonly story?: StoryPart;
+}
+
+/** The layouts of the story that may be replaced by name. */
+export type StoryLayout = "home" | "entries" | "entry" | "assemblies" | "hours" | "forecast";
+
+export interface StoryPart {
+  readonly layout: StoryLayout;
+  /** Id of the entry that it tells, if it tells one. */
+  readonly entry?: string;
+  readonly main: () => { readonly title: string; readonly content: string };
 }

@@ -6,7 +6,7 @@ import { editionOf } from "../editions/edition.ts";
 import type { Edition } from "../editions/shown.ts";
 import type { Note, Problem } from "../problem.ts";
 import { writeAssets } from "../publish/assets.ts";
-import { layOut } from "../publish/publish.ts";
+import { layOutWhole } from "../publish/publish.ts";
 import { defined } from "../defined.ts";
 import type { PreviewDesk } from "./desk.ts";
 import type { EditorLink } from "./editor.ts";
@@ -77,7 +77,7 @@ export async function startPreview(request: PreviewRequest, tell: PreviewTeller)
  * for them.
  */
 export async function renewing(
-  request: PrepareRequest & Pick<PreviewRequest, "edition">,
+  request: PrepareRequest & Pick<PreviewRequest, "edition" | "program">,
   site: SiteOnDemand,
   tell: Teller,
 ): Promise<() => Promise<Renewed>> {
@@ -85,10 +85,9 @@ export async function renewing(
   return async () => {
     const prepared = await prepare(request, tell, kept);
     if ("problems" in prepared) return prepared;
-    const layout = layOut(
-      editionOf(prepared.record, reckon(prepared.record), request.edition, prepared.seal),
-      prepared.ready,
-    );
+    const shown = editionOf(prepared.record, reckon(prepared.record), request.edition, prepared.seal);
+    const layout = await layOutWhole(shown, prepared.ready, request);
+    if ("problems" in layout) return { problems: layout.problems, notes: prepared.notes };
     await site.renew(layout);
     return { pages: layout.pages.length, notes: prepared.notes };
   };

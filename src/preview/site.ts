@@ -1,7 +1,8 @@
-import { mkdirSync, rmSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { rmSync } from "node:fs";
+import { join } from "node:path";
 import type { PageFile } from "../editions/shown.ts";
 import { type Layout, place } from "../publish/publish.ts";
+import { writePage } from "../publish/written.ts";
 
 /**
  * A site of which each page is made when it is asked for, into a folder that a server looks into.
@@ -37,9 +38,7 @@ export class SiteOnDemand {
   make(path: string): boolean {
     const page = this.#pages.get(path);
     if (page === undefined || this.#made.has(path)) return page !== undefined;
-    const file = join(this.folder, path);
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, page.make());
+    writePage(page, this.folder);
     this.#made.add(path);
     return true;
   }

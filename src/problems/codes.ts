@@ -11,6 +11,7 @@ import { FILES } from "./files.ts";
 import { FORM } from "./form.ts";
 import { GLUE } from "./glue.ts";
 import { JOINTS } from "./joints.ts";
+import { OWN } from "./own.ts";
 import { PAPER } from "./paper.ts";
 import { SESSION } from "./session.ts";
 import { MATERIALS } from "./materials.ts";
@@ -33,6 +34,7 @@ const TABLE = {
   ...EARLIER,
   ...MATERIALS,
   ...PAPER,
+  ...OWN,
 } as const;
 
 export type ProblemCode = keyof typeof TABLE;

@@ -5,15 +5,17 @@ import { pagesOf } from "../../layouts/shell/site.tsx";
 import { ledgersOf } from "../pages/ledgers/ledgers.ts";
 import type { PageFile, Shown, Site } from "../editions/shown.ts";
 import type { FilePath } from "../facts/types.ts";
+import type { Problem } from "../problem.ts";
 import { writeAssets } from "./assets.ts";
-import { writePages } from "./eleventy.ts";
 import { proseOf } from "./markdown.ts";
+import { hasOwn, ownOf, type OwnRequest } from "./own/own.ts";
 import type { Maker } from "./paper/typst.ts";
 import { writePapers } from "./paper/write.ts";
 import { linkOrCopy } from "./output/link.ts";
 import type { ReadyFiles } from "./pictures/ready.ts";
 import type { Placing, Ready } from "./pictures/ready-file.ts";
 import { wantedFiles } from "./pictures/wanted.ts";
+import { writePages } from "./written.ts";
 
 type Usable = Pick<ReadyFiles, "pictures" | "documents" | "clips">;
 
@@ -35,14 +37,27 @@ export interface Layout {
   readonly files: number;
 }
 
+/** Lays out one edition with what the builder adds to it, or tells all that is wrong with that. */
+export async function layOutWhole(
+  shown: Shown,
+  ready: Usable,
+  request: OwnRequest,
+  made: Pick<Site, "version" | "hasPapers"> = {},
+): Promise<(Layout & { readonly site: Site }) | { readonly problems: readonly Problem[] }> {
+  const plain = layOut(shown, ready, made);
+  if (!hasOwn(request.content)) return plain;
+  const own = await ownOf(request, plain);
+  return "problems" in own ? own : layOut(shown, ready, { ...made, own });
+}
+
 /** Lays out one edition; of `ready` only what the edition shows is used. */
 export function layOut(
   shown: Shown,
   ready: Usable,
-  { version, hasPapers = false }: Pick<Site, "version" | "hasPapers"> = {},
+  { version, hasPapers = false, own }: Pick<Site, "version" | "hasPapers" | "own"> = {},
 ): Layout & { readonly site: Site } {
   const used = usedBy(shown, ready);
-  const site = siteOf(shown, used, defined({ version, hasPapers }));
+  const site = siteOf(shown, used, defined({ version, hasPapers, own }));
   const pages = [...pagesOf(site), ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text }))];
   const placings = new Map(
     [...used.values()].flatMap(({ ready: { placings: all } }) => all).map((placing) => [placing.to, placing]),
@@ -50,17 +65,20 @@ export function layOut(
   return { site, pages, placings, files: used.size };
 }
 
-/** Writes one edition into an empty folder, with PDFs where there is a maker. `program` is where the program is installed. */
+/** Writes one edition into an empty folder, with PDFs where there is a maker; nothing where something is wrong with what the builder adds. */
 export async function publish(
   shown: Shown,
   ready: Usable,
-  program: string,
+  request: OwnRequest,
   folder: string,
   maker?: Maker,
-): Promise<Published> {
+): Promise<Published | { readonly problems: readonly Problem[] }> {
+  const { program } = request;
   const made = defined({ version: await versionOf(program), hasPapers: maker !== undefined });
-  const { site, pages, placings, files } = layOut(shown, ready, made);
-  await writePages(pages, folder);
+  const laidOut = await layOutWhole(shown, ready, request, made);
+  if ("problems" in laidOut) return laidOut;
+  const { site, pages, placings, files } = laidOut;
+  writePages(pages, folder);
   await writeAssets(program, folder);
   await place([...placings.values()], folder);
   const papers =
@@ -87,7 +105,7 @@ function usedBy(
 function siteOf(
   shown: Shown,
   used: ReadonlyMap<string, { file: FilePath; ready: Ready }>,
-  made: Pick<Site, "version" | "hasPapers">,
+  made: Pick<Site, "version" | "hasPapers" | "own">,
 ): Site {
   const all = [...used.values()];
   const pictures = new Map(

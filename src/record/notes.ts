@@ -3,6 +3,7 @@ import { FOLDERS } from "../facts/kinds.ts";
 import { inOrder, type Note } from "../problem.ts";
 import type { Filed, Files } from "./filed.ts";
 import { isTable, kindOf } from "./filed.ts";
+import { isOwn } from "./own.ts";
 import type { Form } from "./text/bytes.ts";
 import { htmlIn } from "./text/html.ts";
 
@@ -47,7 +48,7 @@ function unreadNotes(listed: readonly string[], declared: () => ReadonlySet<stri
   for (const file of listed) {
     const [top = "", ...rest] = file.split("/");
     const isOurs = rest.length === 0 || FOLDERS[top] !== undefined;
-    if (!isOurs || kindOf(file) !== undefined || isTable(file)) continue;
+    if (!isOurs || kindOf(file) !== undefined || isTable(file) || isOwn(file)) continue;
     names ??= declared();
     if (names.has(file)) continue;
     const folder = rest.length === 0 ? "" : top;

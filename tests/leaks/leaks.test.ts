@@ -14,11 +14,27 @@ const EDITIONS = ["public", "inspector", "archive"] as const;
 const RECORDS = Number(process.env["LEAK_RECORDS"] ?? 3);
 const MINUTES = 60_000;
 
+/** An own page that writes down whatever it is given, but for where the record lies. */
+const TELLS_ALL = `export const data = { permalink: "own/all.json" };
+const seen = new WeakSet();
+const plain = (_, value) => {
+  if (typeof value === "function") return String(value);
+  if (value instanceof Map || value instanceof Set) return [...value];
+  if (typeof value !== "object" || value === null) return value;
+  if (seen.has(value)) return "seen";
+  seen.add(value);
+  return Object.fromEntries(Object.entries(Object.getOwnPropertyDescriptors(value)).map(([key]) => [key, value[key]]));
+};
+export function render(data) {
+  return JSON.stringify({ data, context: this, process: globalThis.process.argv.slice(2) }, plain).replaceAll(globalThis.process.cwd(), "");
+}
+`;
+
 /** Writes a record and builds editions of it by the command. */
 async function built({ files }: Planted, edition = "all"): Promise<{ content: string; site: string }> {
   const folder = scratch();
   const [content, site] = [join(folder, "content"), join(folder, "site")];
-  writeAll(content, files);
+  writeAll(content, { ...files, "pages/all.11ty.js": TELLS_ALL });
   const { code, err } = await command(["build", "--content", content, "--out", site, "--edition", edition], {
     now: () => new Date("2025-06-01T12:00:00"),
   });

@@ -69,6 +69,8 @@ function apply(content: string, { does, at }: Step): void {
   if (name !== undefined) CHANGES[does]?.(join(folder, name), at);
 }
 
+const program = new URL("../..", import.meta.url).pathname;
+
 /** Every file of the site besides what all sites share. */
 function filesOf(folder: string): ReadonlyMap<string, string> {
   return new Map([...contentOf(folder)].filter(([path]) => !path.startsWith("assets/") && path !== ".scarfline"));
@@ -85,20 +87,13 @@ it(
         await writeStart(content);
         const request = { content, cache: join(folder, "cache"), today: "2030-01-01" };
         const site = new SiteOnDemand(join(folder, "preview"));
-        const renew = await renewing({ ...request, edition: "public" }, site, tell);
+        const renew = await renewing({ ...request, program, edition: "public" }, site, tell);
         for (const [at, step] of [{ does: "the same bytes", at: 0 }, ...sequence].entries()) {
           apply(content, step);
           const renewed = await renew();
           const out = join(folder, `out-${at}`);
           const built = await build(
-            {
-              ...request,
-              cache: join(folder, `cache-${at}`),
-              out,
-              editions: ["public"],
-              apart: false,
-              program: new URL("../..", import.meta.url).pathname,
-            },
+            { ...request, cache: join(folder, `cache-${at}`), out, editions: ["public"], apart: false, program },
             tell,
           );
           if ("problems" in renewed || "problems" in built) {

@@ -26,6 +26,9 @@ beforeEach(async () => {
     "photos/big.jpg": PHOTO,
     "seals.txt": "a seal",
     "seals/0001.txt": "digests",
+    "pages/visit.md": "a page",
+    "layouts/entry.liquid": "a layout",
+    "style.css": "a sheet",
   });
   utimesSync(join(place.content, "photos/big.jpg"), LONG_AGO, LONG_AGO);
   writeAll(place.out, { "index.html": "a page", "photos/big.jpg": PHOTO, CNAME: "not ours" });
@@ -51,6 +54,10 @@ describe("A site is made anew", () => {
     "a file came": () => writeAll(place.content, { "entries/2.md": "" }),
     "a file went": () => rmSync(join(place.content, "entries/1.md")),
     "a log says something else": () => writeAll(place.content, { "climate/shop.csv": "a lag" }),
+    "an own page says something else": () => writeAll(place.content, { "pages/visit.md": "a paga" }),
+    "a layout says something else": () => writeAll(place.content, { "layouts/entry.liquid": "a laiout" }),
+    "an own sheet says something else": () => writeAll(place.content, { "style.css": "a shaet" }),
+    "an own sheet went": () => rmSync(join(place.content, "style.css")),
     "a seal was set": () => writeAll(place.content, { "seals.txt": "two seals" }),
     "what a seal lists says something else": () => writeAll(place.content, { "seals/0001.txt": "other digests" }),
     "a file came that the record cannot have": () => writeAll(place.content, { "entries/1.MD": "an entry" }),
@@ -88,6 +95,11 @@ describe("A site is made anew", () => {
     expect(standing(place, await from({ options: { editions: ["archive"] } }))).toBeUndefined();
     writeAll(join(folder, "copy"), Object.fromEntries(contentOf(place.content)));
     expect(standing(place, await from({ content: join(folder, "copy") }))).toBeUndefined();
+  });
+
+  it("where own pages are code, which may ask for anything", async () => {
+    writeAll(place.content, { "pages/_lib/days.mjs": "export const now = new Date();" });
+    expect(await from()).toBeUndefined();
   });
 
   it("where nobody can tell which program runs, or a photograph has only just come", async () => {

@@ -12,7 +12,7 @@ import type { Record } from "../../facts/types.ts";
 import { bytesOf, Digester } from "../digest.ts";
 import { clearBeside, nameBeside, syncFolder, syncTree, writeDurably } from "../durable.ts";
 import { manifestOf } from "../seal/record-files.ts";
-import { ArchiveRefused } from "../refused.ts";
+import { ArchiveRefused, PagesRefused } from "../refused.ts";
 import { partsOf } from "./parts.ts";
 import { folderPieces, type Piece, recordPieces, recordState, textPiece } from "./payload.ts";
 import { sameTree } from "./same.ts";
@@ -56,6 +56,7 @@ export interface Bagged {
  * It is made in a hidden folder beside and moved into place in one go when all of it is on the disk; a bag that
  * stands is never written over.
  * @throws ArchiveRefused where another bag of this name stands there, or the record changed meanwhile
+ * @throws PagesRefused where own pages cannot be made
  */
 export async function writeBag(
   request: BagRequest,
@@ -123,14 +124,11 @@ async function make(
   return { parts: parts.length, files: parts.flat().length, bytes: bytesIn(parts.flat()), whole: path };
 }
 
-async function gather(
-  { content, program, version, maker }: BagRequest,
-  shown: Shown,
-  ready: ReadyFiles,
-  site: string,
-): Promise<Piece[]> {
+async function gather(request: BagRequest, shown: Shown, ready: ReadyFiles, site: string): Promise<Piece[]> {
+  const { content, version, maker } = request;
   await mkdir(site, { recursive: true });
-  await publish(shown, ready, program, site, maker);
+  const published = await publish(shown, ready, request, site, maker);
+  if ("problems" in published) throw new PagesRefused(published.problems);
   const ledgers = ledgersOf(shown).map(({ path, text }) => textPiece(`ledgers/${basename(path)}`, text));
   const pieces = [
     ...(await recordPieces(content)),

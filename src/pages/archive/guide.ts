@@ -39,6 +39,10 @@ export const PLACES: readonly Place[] = [
     page: PAGES.papers,
   },
   { what: "Pictures as they were taken", folder: "record/photos/", page: "entries.html" },
+  {
+    what: "Pages, layouts and a style sheet of the builder’s own, if any: they are no evidence, and the pages of the evidence are made without them",
+    folder: "record/pages/, record/layouts/ and record/style.css",
+  },
   { what: "Drawings", folder: "record/drawings/", page: "assemblies.html" },
   {
     what: "Seals: digests of all files, by date",

@@ -6,6 +6,7 @@ import { createRequire } from "node:module";
 import { basename, dirname, join, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import { listFolder } from "../../record/folder.ts";
+import { isOwn, isOwnCode } from "../../record/own.ts";
 import { filesIn, MARKER } from "./folder.ts";
 
 export interface SiteSources {
@@ -41,6 +42,8 @@ export async function madeFrom({ content, program, options }: SiteSources): Prom
   try {
     const files = await filesOf(content);
     if (files === undefined) return undefined;
+    // Code of the builder may ask for anything: the day, the network, another folder.
+    if (files.some(isOwnCode)) return undefined;
     const root = realpathSync(content);
     if (files.some((path) => !isRead(root, path) && Date.now() - statSync(join(root, path)).mtimeMs < TOO_FRESH_MS))
       return undefined;
@@ -128,7 +131,9 @@ const stampFile = (out: string, cache: string): string =>
   join(cache, "standing", `${digestOf([realpathSync(out)]).slice(0, 24)}.json`);
 
 function isRead(root: string, path: string): boolean {
-  return ALWAYS_READ.test(path) || basename(path) === MARKER || statSync(join(root, path)).size <= READ_UP_TO;
+  return (
+    ALWAYS_READ.test(path) || isOwn(path) || basename(path) === MARKER || statSync(join(root, path)).size <= READ_UP_TO
+  );
 }
 
 function sightOf(root: string, path: string): string {

@@ -1,5 +1,6 @@
 /** Whether each file lies where the record looks for it, under a name that is an id. */
 import { isTable, nameOf, kindOf } from "../filed.ts";
+import { isOwn } from "../own.ts";
 import { FOLDERS } from "../../facts/kinds.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { idFault, isWindowsName } from "../../facts/id.ts";
@@ -22,7 +23,8 @@ export function checkFiles(context: CheckContext): void {
     });
   }
   for (const file of files) {
-    const fault = windowsFault(file) ?? (kindOf(file) === undefined ? strayFault(file) : nameFault(file));
+    const fault =
+      windowsFault(file) ?? (isOwn(file) ? undefined : kindOf(file) === undefined ? strayFault(file) : nameFault(file));
     if (fault) put(context, file, fault);
   }
 }

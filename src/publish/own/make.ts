@@ -1,0 +1,115 @@
+/** Runs Eleventy over `pages/`, as its users know it; nothing is written. */
+import { existsSync } from "node:fs";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join, relative } from "node:path";
+import Eleventy, { InputPathToUrlTransformPlugin, type PageContext, type UserConfig } from "@11ty/eleventy";
+import { linesBefore } from "./failure.ts";
+import { elementFaults, linkOf } from "./marked-up.ts";
+import { type OwnFault, type OwnLink, type OwnReply, type OwnTask, READERS, type StoryTask } from "./task.ts";
+
+type Of = Pick<PageContext, "url" | "inputPath">;
+
+const PAGES = "pages";
+/** Nothing is written there. */
+const OUT = ".scarfline-own";
+
+export async function makeOwn({ view, story }: OwnTask): Promise<OwnReply> {
+  const links: OwnLink[] = [];
+  const faults: OwnFault[] = [];
+  const layouts = new Map(story.map(({ path, layout }) => [`/${path}`, `layouts/${layout}`]));
+  const fileOf = ({ url, inputPath }: Of): string => layouts.get(url.replace(/\/$/, "/index.html")) ?? plainPath(inputPath);
+  const input = existsSync(PAGES) ? PAGES : await mkdtemp(join(tmpdir(), "scarfline-"));
+  const eleventy = new Eleventy(input, OUT, {
+    configPath: false,
+    quietMode: true,
+    config: (config) => {
+      // It tells what took long, whether asked or not.
+      config.benchmarkManager.finish = () => undefined;
+      config.setUseGitIgnore(false);
+      config.setLayoutsDirectory(relative(input, "layouts"));
+      config.addGlobalData("edition", () => view);
+      config.addGlobalData("permalink", () => usualPath);
+      for (const key of ["title", "description", "nav"]) config.dataFilterSelectors.add(key);
+      config.addPreprocessor("audience", "*", (data, content) =>
+        forReaders(data, content, READERS[view.edition], faults),
+      );
+      addStory(config, story, view.entries);
+      config.addPlugin(InputPathToUrlTransformPlugin);
+      config.addPlugin(function lookAtAll(late) {
+        late.htmlTransformer.addPosthtmlPlugin("html", (page) => (tree) => {
+          faults.push(...elementFaults(tree, fileOf(page)));
+        });
+        // After the links to source files have become links to pages.
+        const whole = { priority: -10 };
+        late.htmlTransformer.addUrlTransform(
+          "html",
+          function (this: Of, typed, { tag, attribute }) {
+            const link = linkOf(typed, this.url, tag === "a" && attribute === "href");
+            if (link === "elsewhere") faults.push({ kind: "elsewhere", file: fileOf(this), typed });
+            if (typeof link === "string") return typed;
+            links.push({ file: fileOf(this), typed, path: link.path });
+            return link.href;
+          },
+          whole,
+        );
+      });
+    },
+  });
+  eleventy.disableLogger();
+  const made = await eleventy.toJSON().finally(() => (input === PAGES ? undefined : rm(input, { recursive: true })));
+  const pages = made.flatMap(({ inputPath, outputPath, url, content, data: { title, description, nav } = {} }) => {
+    if (outputPath === false) return [];
+    const path = plainPath(outputPath).slice(OUT.length + 1);
+    const words = { ...text("title", title), ...text("description", description) };
+    return [
+      { file: fileOf({ url: url || "", inputPath }), path, content: String(content), nav: nav !== false, ...words },
+    ];
+  });
+  return { pages, links, faults };
+}
+
+/** One template for each layout: every further template costs more than a further page of one. */
+function addStory(config: UserConfig, story: readonly StoryTask[], entries: OwnTask["view"]["entries"]): void {
+  const byId = new Map(entries.map((entry) => [entry.id, entry]));
+  for (const layout of new Set(story.map((one) => one.layout))) {
+    const storyPages = story.filter((one) => one.layout === layout);
+    config.addTemplate<StoryTask>(`scarfline-${layout}.11ty.js`, ({ story: { content } }) => content, {
+      layout,
+      storyPages,
+      pagination: { data: "storyPages", size: 1, alias: "story" },
+      permalink: ({ story: { path } }) => path,
+      eleventyExcludeFromCollections: true,
+      eleventyComputed: {
+        title: ({ story: one }) => one?.title,
+        entry: ({ story: one }) => byId.get(one?.entry ?? ""),
+      },
+    });
+  }
+}
+
+const plainPath = (path: string): string => path.replace(/^\.\//, "");
+const text = (key: "title" | "description", value: unknown): { readonly [key in typeof key]?: string } =>
+  typeof value === "string" || typeof value === "number" ? { [key]: String(value) } : {};
+
+/** Files that open from a disk: `pages/shop/tools.md` becomes `shop/tools.html`. */
+const usualPath = ({ page: { filePathStem } }: { readonly page: Pick<PageContext, "filePathStem"> }): string =>
+  `${filePathStem.replace(/^\//, "")}.html`;
+
+/** Pages that are for fewer readers are no part of the run, nor of any collection of it. */
+function forReaders(
+  data: { readonly for?: unknown; readonly page: Pick<PageContext, "inputPath"> },
+  content: unknown,
+  readers: readonly string[],
+  faults: OwnFault[],
+): false | undefined {
+  const file = plainPath(data.page.inputPath);
+  const written = typeof content === "string" ? content : "";
+  linesBefore.note(file, written);
+  const audience = data.for ?? "public";
+  const isKnown = READERS.archive.some((one) => one === audience);
+  if (!isKnown) faults.push({ kind: "audience", file, typed: String(audience) });
+  const passage = /^[ \t]{0,3}:::.*$/m.exec(file.endsWith(".md") ? written : "")?.[0];
+  if (passage !== undefined) faults.push({ kind: "passage", file, typed: passage.trim() });
+  return isKnown && readers.some((one) => one === audience) ? undefined : false;
+}

@@ -1,0 +1,11 @@
+/** Files beside the facts of a record that say how its site is to look: they are read by no rule and prove nothing. */
+
+/** The sheet of one's own. */
+export const OWN_SHEET = "style.css";
+const OWN_FOLDERS = ["pages/", "layouts/"] as const;
+
+export const isOwn = (file: string): boolean =>
+  file === OWN_SHEET || OWN_FOLDERS.some((folder) => file.startsWith(folder));
+
+/** Whether such a file is code, and not a text from which the same comes each time. */
+export const isOwnCode = (file: string): boolean => isOwn(file) && /\.[cm]?[jt]sx?$/i.test(file);

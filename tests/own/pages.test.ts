@@ -1,0 +1,88 @@
+import { parse } from "node-html-parser";
+import { describe, expect, it } from "vitest";
+import { scratchFolders } from "../publish/scratch.ts";
+import { OWN, siteOf, writeRecord } from "./record.ts";
+
+const scratch = scratchFolders();
+
+/** Pages on which nothing of the builder's own may show. */
+const EVIDENCE =
+  /^(?:batch|joint|lot|trial|hold-point|appendix|assembly|days|tags)\/|^(?:about|appendix|charts|climate|credit|departures|evidence|hold-points|joints|measurements|open-items|stock|tags|weight)\.html$/;
+const POLICY =
+  /^default-src 'none'; script-src 'self'; style-src 'self'( 'sha256-[\w+/]{43}=')*; img-src 'self'; media-src 'self'; connect-src 'none'; frame-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'$/;
+
+describe("Own pages", () => {
+  it("are made by Eleventy of what the edition shows, and lead on from a disk as from a host", async () => {
+    const folder = scratch();
+    await writeRecord(folder);
+    const site = await siteOf(folder);
+    const visit = parse(site.get("visit.html") ?? "");
+    expect(visit.querySelector("title")?.text).toMatch(/^Come & see .* Stub$/);
+    expect(visit.querySelector("h1")?.text).toBe("Come & see");
+    expect(visit.querySelectorAll(".own a").map((link) => link.getAttribute("href"))).toEqual([
+      "hours.html",
+      "shop/tools.html",
+      "entry/2021-03-01-first.html",
+      "entry/2021-03-01-first.html",
+      "entry/2021-03-08-second.html",
+    ]);
+    expect(visit.querySelector(".foot__caution")?.text).toContain("does not certify airworthiness");
+    const tools = parse(site.get("shop/tools.html") ?? "");
+    expect(tools.querySelector(".framed")?.innerHTML).toBe(
+      '<p>A bench of beech. F-J1 not glued</p><p><a href="../index.html">Home</a></p>',
+    );
+    expect(tools.querySelector("link[href='../assets/own.css']")).not.toBeNull();
+    expect(site.get("assets/own.css")).toBe(OWN["style.css"]);
+  });
+
+  it("are among the ways at the head of the story, unless they say that they are not", async () => {
+    const folder = scratch();
+    await writeRecord(folder);
+    const site = await siteOf(folder);
+    const ways = parse(site.get("entry/2021-03-01-first.html") ?? "").querySelectorAll(".head__nav a");
+    expect(ways.at(-1)?.getAttribute("href")).toBe("../visit.html");
+    expect(ways.map((way) => way.text)).not.toContain("Tools");
+  });
+
+  it("are in the editions of those whom they are for, and in no other", async () => {
+    const folder = scratch();
+    await writeRecord(folder);
+    const site = await siteOf(folder, "--edition", "all");
+    const having = ["public", "inspector", "archive"].filter((edition) => site.has(`${edition}/for-looking.html`));
+    expect(having).toEqual(["inspector", "archive"]);
+    const leaked = [...site].filter(([path, text]) => path.startsWith("public/") && /marmalade|for-looking/.test(text));
+    expect(leaked.map(([path]) => path)).toEqual([]);
+  });
+
+  it("and own sheets and layouts leave every page of the evidence as it is, byte for byte", async () => {
+    const [without, having] = [scratch(), scratch()];
+    await writeRecord(without, {});
+    await writeRecord(having, { ...OWN, "layouts/entry.liquid": "<b>{{ title }}</b> {{ content }}" });
+    const [plain, own] = [
+      await siteOf(without, "--edition", "inspector"),
+      await siteOf(having, "--edition", "inspector"),
+    ];
+    const evidence = [...plain.keys()].filter((path) => EVIDENCE.test(path));
+    expect(evidence.length).toBeGreaterThan(15);
+    expect(evidence.filter((path) => own.get(path) !== plain.get(path))).toEqual([]);
+    const other = [...plain.keys()].filter((path) => /\.html$/.test(path) && own.get(path) !== plain.get(path));
+    expect(other).toEqual(expect.arrayContaining(["index.html", "entries.html", "hours.html", "search.html"]));
+  });
+
+  it("state the policy that all pages state, and break no part of it", async () => {
+    const folder = scratch();
+    await writeRecord(folder, { ...OWN, "layouts/home.liquid": "{{ content }}" });
+    const pages = [...(await siteOf(folder))].filter(([path]) => path.endsWith(".html") && path !== "404.html");
+    const wrong = pages.filter(([, text]) => {
+      const page = parse(text, { blockTextElements: { script: true, style: true } });
+      const [, policy] = page.querySelectorAll("head > *");
+      return (
+        !POLICY.test(policy?.getAttribute("content") ?? "") ||
+        page.querySelectorAll("[http-equiv]").length !== 1 ||
+        page.querySelectorAll("[style], base, form, iframe, object, embed").length > 0
+      );
+    });
+    expect(pages.length).toBeGreaterThan(20);
+    expect(wrong.map(([path]) => path)).toEqual([]);
+  });
+});
