@@ -18,7 +18,8 @@ export async function makeOwn({ view, story }: OwnTask): Promise<OwnReply> {
   const links: OwnLink[] = [];
   const faults: OwnFault[] = [];
   const layouts = new Map(story.map(({ path, layout }) => [`/${path}`, `layouts/${layout}`]));
-  const fileOf = ({ url, inputPath }: Of): string => layouts.get(url.replace(/\/$/, "/index.html")) ?? plainPath(inputPath);
+  const fileOf = ({ url, inputPath }: Of): string =>
+    layouts.get(url.replace(/\/$/, "/index.html")) ?? plainPath(inputPath);
   const input = existsSync(PAGES) ? PAGES : await mkdtemp(join(tmpdir(), "scarfline-"));
   const eleventy = new Eleventy(input, OUT, {
     configPath: false,
