@@ -137,7 +137,7 @@ export interface PageFile {
 /** The layouts of the story that may be replaced by name. */
 export type StoryLayout = "home" | "entries" | "entry" | "assemblies" | "hours" | "forecast";
 
-export interface StoryPart {
+interface StoryPart {
   readonly layout: StoryLayout;
   /** Id of the entry that it tells, if it tells one. */
   readonly entry?: string;

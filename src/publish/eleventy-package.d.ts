@@ -21,7 +21,7 @@ declare module "@11ty/eleventy" {
     readonly story: Item;
   }
 
-  interface Late {
+  export interface Late {
     readonly htmlTransformer: {
       addPosthtmlPlugin: (
         endings: string,

@@ -9,7 +9,7 @@ export interface Files {
   readonly [path: string]: string | Buffer;
 }
 
-export const VISIT = `---
+const VISIT = `---
 title: Come & see
 description: How to find us
 ---
@@ -19,7 +19,7 @@ The shed of {{ edition.aircraft.name }}: [hours](/hours.html), [tools](shop/tool
 {% endfor %}
 `;
 
-export const TOOLS = `import { bench } from "./_lib/bench.mjs";
+const TOOLS = `import { bench } from "./_lib/bench.mjs";
 export const data = { title: "Tools", layout: "framed.liquid", nav: false };
 export const render = ({ edition }) => \`<p>\${bench} \${edition.joints.map(({ id, verdict }) => id + " " + verdict)}</p><p><a href="/">Home</a></p>\`;
 `;

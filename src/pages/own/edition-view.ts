@@ -76,7 +76,7 @@ export interface JudgedView {
   readonly reasons: readonly string[];
 }
 
-export interface ThingView {
+interface ThingView {
   readonly kind: string;
   readonly id?: string;
   readonly url: string;

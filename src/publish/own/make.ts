@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
-import Eleventy, { InputPathToUrlTransformPlugin, type PageContext, type UserConfig } from "@11ty/eleventy";
+import Eleventy, { InputPathToUrlTransformPlugin, type Late, type PageContext, type UserConfig } from "@11ty/eleventy";
 import { linesBefore } from "./failure.ts";
 import { elementFaults, linkOf } from "./marked-up.ts";
 import { type OwnFault, type OwnLink, type OwnReply, type OwnTask, READERS, type StoryTask } from "./task.ts";
@@ -37,24 +37,7 @@ export async function makeOwn({ view, story }: OwnTask): Promise<OwnReply> {
       );
       addStory(config, story, view.entries);
       config.addPlugin(InputPathToUrlTransformPlugin);
-      config.addPlugin(function lookAtAll(late) {
-        late.htmlTransformer.addPosthtmlPlugin("html", (page) => (tree) => {
-          faults.push(...elementFaults(tree, fileOf(page)));
-        });
-        // After the links to source files have become links to pages.
-        const whole = { priority: -10 };
-        late.htmlTransformer.addUrlTransform(
-          "html",
-          function (this: Of, typed, { tag, attribute }) {
-            const link = linkOf(typed, this.url, tag === "a" && attribute === "href");
-            if (link === "elsewhere") faults.push({ kind: "elsewhere", file: fileOf(this), typed });
-            if (typeof link === "string") return typed;
-            links.push({ file: fileOf(this), typed, path: link.path });
-            return link.href;
-          },
-          whole,
-        );
-      });
+      config.addPlugin((late) => lookAtAll(late, fileOf, links, faults));
     },
   });
   eleventy.disableLogger();
@@ -68,6 +51,26 @@ export async function makeOwn({ view, story }: OwnTask): Promise<OwnReply> {
     ];
   });
   return { pages, links, faults };
+}
+
+/** Notes what all pages came to, and makes their links lead on from wherever they lie. */
+function lookAtAll(late: Late, fileOf: (page: Of) => string, links: OwnLink[], faults: OwnFault[]): void {
+  late.htmlTransformer.addPosthtmlPlugin("html", (page) => (tree) => {
+    faults.push(...elementFaults(tree, fileOf(page)));
+  });
+  // After the links to source files have become links to pages.
+  const whole = { priority: -10 };
+  late.htmlTransformer.addUrlTransform(
+    "html",
+    function (this: Of, typed, { tag, attribute }) {
+      const link = linkOf(typed, this.url, tag === "a" && attribute === "href");
+      if (link === "elsewhere") faults.push({ kind: "elsewhere", file: fileOf(this), typed });
+      if (typeof link === "string") return typed;
+      links.push({ file: fileOf(this), typed, path: link.path });
+      return link.href;
+    },
+    whole,
+  );
 }
 
 /** One template for each layout: every further template costs more than a further page of one. */
