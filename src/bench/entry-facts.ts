@@ -4,7 +4,7 @@ import type { Facts } from "../desk/front-matter.ts";
 import { isLotPart } from "../facts/build/adhesive-kind.ts";
 import type { Day } from "../facts/types.ts";
 import { clockOf, dayOf } from "./clock-text.ts";
-import type { Cup, Session } from "./session.ts";
+import type { Cup, Moment, Session } from "./session.ts";
 import type { Snapshot } from "./snapshot.ts";
 import { partsOf } from "./step.ts";
 
@@ -75,22 +75,24 @@ const OFFSET = 6;
 
 function batchFacts(session: Session, cup: Cup, day: Day, given: Snapshot): Facts {
   const { tins, readings, timber = [], prepared } = session;
-  const { closed, isBefore } = closingOf(session, cup, day, given);
   const isUsed = cup.discarded === undefined && cup.closed.length > 0;
-  const note = noteOf(session, isBefore);
+  const closed = isUsed ? closingOf(cup, day, given) : undefined;
+  const pieces = cup.discarded === undefined ? piecesOf(cup, day, given) : {};
+  const own = isUsed && prepared !== undefined ? preparedOf(prepared, cup, day, given) : {};
+  const note = noteOf(session, [closed, pieces, own]);
   return {
     id: cup.id,
     adhesive: tins?.adhesive ?? "",
     ...textFact("mixed", cup.mixed === undefined ? undefined : clockOf(cup.mixed, day, given.timeZone)),
-    ...textFact("closed", isUsed ? closed : undefined),
+    ...closed?.facts,
     ...textFact("scale", tins?.scale),
     ...partFacts(session, cup, given),
     ...shopFacts(readings),
     ...textFact("moisture", readings.moisture),
     ...(isUsed && timber.length > 0 && { timber }),
     ...(isUsed && { joints: cup.closed.map(({ joint }) => joint) }),
-    ...(isUsed && prepared !== undefined && { glue_up: preparedFacts(prepared, day, given) }),
-    ...(cup.discarded === undefined && pieceFacts(cup, day, given)),
+    ...own.facts,
+    ...pieces.facts,
     ...textFact("discarded", cup.discarded),
     ...textFact("note", note),
   };
@@ -98,18 +100,26 @@ function batchFacts(session: Session, cup: Cup, day: Day, given: Snapshot): Fact
 
 const textFact = (key: string, text: string | undefined): Facts => (text === undefined ? {} : { [key]: text });
 
-/** A clock that was put back may show a joint closed before its cup was mixed: such a time is told, and is no fact. */
-function closingOf({ wentBack }: Session, { closed, mixed }: Cup, day: Day, { timeZone }: Snapshot) {
-  const last = Math.max(...closed.map(({ at }) => at));
-  const isBefore = wentBack > 0 && closed.some(({ at }) => at < (mixed ?? at));
-  const text = closed.length === 0 || isBefore ? undefined : clockOf(last, day, timeZone);
-  return { closed: text, isBefore };
+/** What a time is the fact of; where the phone's clock cannot tell it, what is noted in words instead. */
+interface Timed {
+  readonly facts?: Facts;
+  readonly untold?: string;
 }
 
-function noteOf({ wentBack, corrections }: Session, isBefore: boolean): string | undefined {
+/** After a clock went back nothing says how long a joint stood open: such a time would show less than the truth, and is no fact. */
+function closingOf({ closed, clock }: Cup, day: Day, { timeZone }: Snapshot): Timed {
+  if (closed.some((one) => one.clock !== clock))
+    return {
+      untold: "by that clock nobody knows how long after mixing a joint was closed, so no time of closing is given",
+    };
+  const text = clockOf(Math.max(...closed.map(({ at }) => at)), day, timeZone);
+  return text === undefined ? { untold: "it was closed later than this page can write" } : { facts: { closed: text } };
+}
+
+function noteOf({ wentBack, corrections }: Session, timed: readonly (Timed | undefined)[]): string | undefined {
   const notes = [
     ...(wentBack > 0 ? [`the clock of the phone went back by ${wentBack} s during this session`] : []),
-    ...(isBefore ? ["by that clock a joint was closed before this was mixed, so no time of closing is given"] : []),
+    ...timed.flatMap((one) => one?.untold ?? []),
     ...corrections,
   ];
   return notes.length === 0 ? undefined : notes.join("; ");
@@ -132,16 +142,26 @@ function shopFacts({ temperature, humidity }: Session["readings"]): Facts {
   return Object.keys(shop).length === 0 ? {} : { shop };
 }
 
-function preparedFacts(prepared: number, day: Day, { timeZone }: Snapshot): Facts {
-  const on = dayOf(prepared, timeZone);
-  const text = clockOf(prepared, on, timeZone) ?? "";
-  return on === day ? { prepared: text } : { prepared: text, prepared_on: on };
+function preparedOf(prepared: Moment, cup: Cup, day: Day, { timeZone }: Snapshot): Timed {
+  if (prepared.clock !== cup.clock)
+    return { untold: "by that clock nobody knows how long before mixing the surfaces were finished" };
+  const on = dayOf(prepared.at, timeZone);
+  const text = clockOf(prepared.at, on, timeZone) ?? "";
+  return { facts: { glue_up: on === day ? { prepared: text } : { prepared: text, prepared_on: on } } };
 }
 
-function pieceFacts({ id, pieces, mixed }: Cup, day: Day, { timeZone }: Snapshot): Facts {
+/**
+ * A piece without a time of its own was glued with the joint: one that was glued later, when nobody can tell, is not
+ * declared here, and its numbers stay free.
+ */
+function piecesOf({ id, pieces, clock }: Cup, day: Day, { timeZone }: Snapshot): Timed {
   if (pieces === undefined || pieces.count === 0) return {};
-  const { count, procedure, lot, sizes, now, at } = pieces;
-  const glued = now && at >= (mixed ?? at) ? clockOf(at, day, timeZone) : undefined;
+  const { count, procedure, lot, sizes, now } = pieces;
+  const glued = now && pieces.clock === clock ? clockOf(pieces.at, day, timeZone) : undefined;
+  if (now && glued === undefined)
+    return {
+      untold: `${[`${count} pieces`, lot, procedure, ...Object.values(sizes)].filter(Boolean).join(", ")}: glued later than the joint, at a time that this page cannot write; declare them at the desk with theirs`,
+    };
   const own = {
     procedure: procedure ?? "",
     ...textFact("lot", lot),
@@ -150,7 +170,7 @@ function pieceFacts({ id, pieces, mixed }: Cup, day: Day, { timeZone }: Snapshot
     ...textFact("width", sizes.width),
     ...textFact("overlap", sizes.overlap),
   };
-  return { pieces: Array.from({ length: count }, (_, n) => ({ id: `${id}/${n + 1}`, ...own })) };
+  return { facts: { pieces: Array.from({ length: count }, (_, n) => ({ id: `${id}/${n + 1}`, ...own })) } };
 }
 
 function breakingFacts(session: Session, given: Snapshot, day: Day): DayFacts {
@@ -159,7 +179,7 @@ function breakingFacts(session: Session, given: Snapshot, day: Day): DayFacts {
   const [assembly] = of;
   const batches = [...new Set(broken.map(({ piece }) => piece.slice(0, piece.lastIndexOf("/"))))];
   const title = batches.length === 0 ? "No piece was broken" : `Pieces of ${batches.join(", ")} broken`;
-  const note = noteOf(session, false);
+  const note = noteOf(session, []);
   const tests = broken.map(({ piece, at, failure, share, load }) => ({
     piece,
     ...textFact("at", at === undefined ? undefined : clockOf(at, day, given.timeZone)),

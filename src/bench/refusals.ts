@@ -20,8 +20,13 @@ export function refusals(
 ): readonly string[] {
   const cup = session.cups[at];
   if (cup === undefined) return [];
-  const closed = session.joints.map((joint) => ({ joint, at: now }));
-  const asIf: Session = { ...session, began: now, cups: [{ ...cup, mixed: now, closed }], wentBack: 0 };
+  const closed = session.joints.map((joint) => ({ joint, at: now, clock: session.clock }));
+  const asIf: Session = {
+    ...session,
+    began: now,
+    cups: [{ ...cup, mixed: now, clock: session.clock, closed }],
+    wentBack: 0,
+  };
   const { batches, told } = foretell(record, dayFacts(asIf, given));
   const rejected = batches.flatMap((file) =>
     told(file)

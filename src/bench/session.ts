@@ -10,12 +10,21 @@ export interface Cup {
   readonly amounts: { readonly [part in AdhesivePart]?: string };
   /** When the last part went in, or spreading began, s since 1970-01-01T00:00Z. */
   readonly mixed?: number;
+  /** By which of the phone's clocks that was: see `Session.clock`. */
+  readonly clock?: number;
   readonly poured: boolean;
   /** Whether a mix that does not pass was looked at and left. */
   readonly leftAsItIs: boolean;
-  readonly closed: readonly { readonly joint: string; readonly at: number }[];
+  readonly closed: readonly ({ readonly joint: string } & Moment)[];
   readonly discarded?: string;
-  readonly pieces?: PiecesSaid & { readonly at: number };
+  readonly pieces?: PiecesSaid & Moment;
+}
+
+/** How long lies between two moments is known only where they are by one clock. */
+export interface Moment {
+  /** s since 1970-01-01T00:00Z */
+  readonly at: number;
+  readonly clock: number;
 }
 
 interface Break {
@@ -41,7 +50,7 @@ export interface Session {
   readonly chosen: boolean;
   readonly readings: { readonly [of in Reading]?: string };
   readonly readAt?: number;
-  readonly prepared?: number;
+  readonly prepared?: Moment;
   readonly timber?: readonly string[];
   readonly cups: readonly Cup[];
   readonly ended: boolean;
@@ -53,11 +62,17 @@ export interface Session {
   readonly corrections: readonly string[];
   /** By how many seconds the phone's clock went back, where it did. */
   readonly wentBack: number;
+  /** How often it did: each time it is another clock from then on, and nobody knows by how much. */
+  readonly clock: number;
+  /** What it showed at the last tap, ms since 1970-01-01T00:00Z. */
+  readonly lastTap: number;
 }
 
 type Draft = { -readonly [key in keyof Session]: Session[key] };
 
 const seconds = ({ instant }: BenchEvent): number => Math.floor(instant / 1000);
+
+const inOrder = (events: readonly BenchEvent[]): readonly BenchEvent[] => [...events].sort((a, b) => a.seq - b.seq);
 
 /** Undefined before anything has begun. */
 export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
@@ -65,6 +80,9 @@ export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
   const [first] = live;
   if (first?.said.kind !== "began") return undefined;
   const { said } = first;
+  const clocks = clocksIn(events);
+  const clockOf = ({ id }: BenchEvent): number => clocks.get(id) ?? 0;
+  const last = inOrder(events).at(-1) ?? first;
   const draft: Draft = {
     id: first.session,
     of: said.of,
@@ -82,16 +100,19 @@ export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
     arrived: false,
     corrections: correctionsIn(events),
     wentBack: wentBack(events),
+    clock: clockOf(last),
+    lastTap: last.instant,
     ...(said.of === "gluing" && { tins: said.tins }),
   };
   if (said.of === "gluing") draft.cups = [emptyCup(said.firstBatch)];
-  for (const event of live.slice(1)) take(draft, event.said, seconds(event));
+  for (const event of live.slice(1)) take(draft, event.said, { at: seconds(event), clock: clockOf(event) });
   return draft;
 }
 
 const emptyCup = (id: string): Cup => ({ id, amounts: {}, poured: false, leftAsItIs: false, closed: [] });
 
-function take(draft: Draft, said: Said, at: number): void {
+function take(draft: Draft, said: Said, moment: Moment): void {
+  const { at, clock } = moment;
   switch (said.kind) {
     case "joint":
       draft.joints = said.on ? [...draft.joints, said.joint] : draft.joints.filter((joint) => joint !== said.joint);
@@ -107,7 +128,7 @@ function take(draft: Draft, said: Said, at: number): void {
       draft.readAt ??= at;
       return;
     case "prepared":
-      draft.prepared = said.at;
+      draft.prepared = { at: said.at, clock };
       return;
     case "timber":
       draft.timber = said.lots;
@@ -128,7 +149,7 @@ function take(draft: Draft, said: Said, at: number): void {
       draft.arrived = true;
       return;
     default:
-      if ("cup" in said) draft.cups = draft.cups.map((cup, n) => (n === said.cup ? cupAfter(cup, said, at) : cup));
+      if ("cup" in said) draft.cups = draft.cups.map((cup, n) => (n === said.cup ? cupAfter(cup, said, moment) : cup));
       if ("piece" in said)
         draft.breaks = draft.breaks.map((one) => (one.piece === said.piece ? breakAfter(one, said, at) : one));
   }
@@ -136,7 +157,7 @@ function take(draft: Draft, said: Said, at: number): void {
 
 type OfCup = Extract<Said, { readonly cup: number }>;
 
-function cupAfter(cup: Cup, said: OfCup, at: number): Cup {
+function cupAfter(cup: Cup, said: OfCup, moment: Moment): Cup {
   switch (said.kind) {
     case "amount":
       return { ...cup, amounts: { ...cup.amounts, [said.part]: said.typed }, leftAsItIs: false };
@@ -145,18 +166,21 @@ function cupAfter(cup: Cup, said: OfCup, at: number): Cup {
       return { ...cup, amounts };
     }
     case "mixed":
-      return { ...cup, mixed: at };
+      return { ...cup, mixed: moment.at, clock: moment.clock };
     case "poured":
       return { ...cup, poured: true };
     case "left as it is":
       return { ...cup, leftAsItIs: true };
     case "closed":
-      return { ...cup, closed: [...cup.closed.filter(({ joint }) => joint !== said.joint), { joint: said.joint, at }] };
+      return {
+        ...cup,
+        closed: [...cup.closed.filter(({ joint }) => joint !== said.joint), { joint: said.joint, ...moment }],
+      };
     case "discarded":
       return { ...cup, discarded: said.why };
     case "pieces": {
       const { kind: _, cup: __, ...pieces } = said;
-      return { ...cup, pieces: { ...pieces, at } };
+      return { ...cup, pieces: { ...pieces, ...moment } };
     }
   }
 }
@@ -202,9 +226,21 @@ function saidInWords(said: Said): string {
   return said.kind;
 }
 
+/** Of each tap, how often the clock had gone back by then. */
+function clocksIn(events: readonly BenchEvent[]): ReadonlyMap<string, number> {
+  const clocks = new Map<string, number>();
+  let [before, clock] = [Number.NEGATIVE_INFINITY, 0];
+  for (const { id, instant } of inOrder(events)) {
+    if (instant < before) clock += 1;
+    before = instant;
+    clocks.set(id, clock);
+  }
+  return clocks;
+}
+
 /** The greatest step back between one tap and the next, s. */
 function wentBack(events: readonly BenchEvent[]): number {
-  const inOrder = [...events].sort((a, b) => a.seq - b.seq);
-  const steps = inOrder.map((event, at) => (inOrder[at - 1]?.instant ?? event.instant) - event.instant);
+  const all = inOrder(events);
+  const steps = all.map((event, at) => (all[at - 1]?.instant ?? event.instant) - event.instant);
   return Math.max(0, Math.ceil(Math.max(0, ...steps) / 1000));
 }

@@ -33,15 +33,26 @@ const TINS = { adhesive: "two-part", lots: { resin: "R-1", hardener: "H-1" }, sc
 const CUP = (cup: number): readonly (readonly [string | undefined, Said])[] => [
   [undefined, { kind: "amount", cup, part: "resin", typed: "40.0 g" }],
   ["mixed", { kind: "mixed", cup }],
-  [undefined, { kind: "poured", cup }],
+  ["poured", { kind: "poured", cup }],
   [undefined, { kind: "amount", cup, part: "hardener", typed: "17.6 g" }],
   ["closed", { kind: "closed", cup, joint: cup === 0 ? "RD-J02" : "RD-J03" }],
 ];
 
+const PIECES: Said = {
+  kind: "pieces",
+  cup: 0,
+  count: 2,
+  procedure: "three-leg",
+  lot: "S-1",
+  sizes: { thickness: "1/4 in", width: "1/4 in", overlap: "5/8 in" },
+  now: true,
+};
+
 /** Taps at given instants; those without one come a second after the one before. */
 function sessionAt(at: {
   readonly began: string;
-  readonly cups: readonly { readonly mixed: string; readonly closed: string }[];
+  readonly cups: readonly { readonly mixed: string; readonly poured?: string; readonly closed: string }[];
+  readonly pieces?: string;
   readonly done: string;
 }) {
   const head: readonly (readonly [string | undefined, Said])[] = [
@@ -56,10 +67,11 @@ function sessionAt(at: {
   ];
   const cups = at.cups.flatMap((cup, n) => [
     ...(n === 0 ? [] : [[undefined, { kind: "another cup" }] as const]),
-    ...CUP(n).map(([when, said]) => [when === undefined ? undefined : cup[when as "mixed" | "closed"], said] as const),
+    ...CUP(n).map(([when, said]) => [when === undefined ? undefined : cup[when as keyof typeof cup], said] as const),
   ]);
   const tail: readonly (readonly [string | undefined, Said])[] = [
     [undefined, { kind: "nothing more" }],
+    ...(at.pieces === undefined ? [] : [[at.pieces, PIECES] as const]),
     [at.done, { kind: "worked", who: ["me"], task: "gluing" }],
   ];
   let last = 0;
@@ -152,7 +164,74 @@ describe("A clock's time in a file", () => {
   });
 });
 
+describe("What a clock cannot tell after it went back", () => {
+  it("is how long a cup stood open: no time of closing, though the clock shows one that is late enough", async () => {
+    const files = sessionAt({
+      began: "2026-02-10T10:00:00Z",
+      cups: [{ mixed: "2026-02-10T10:10:00Z", poured: "2026-02-10T10:50:00Z", closed: "2026-02-10T10:30:00Z" }],
+      done: "2026-02-10T10:40:00Z",
+    });
+    const batch = (await inRecord(files)).get("B-002");
+    expect(batch?.closed).toBeUndefined();
+    expect(batch?.joints).toEqual(["RD-J02"]);
+    expect(batch?.note).toMatch(/went back by 1\d\d\d s.*no time of closing is given/);
+  });
+
+  it("is whether a piece was glued in the cup's life: it is told in words and is no piece of the joint", async () => {
+    const files = sessionAt({
+      began: "2026-02-10T10:00:00Z",
+      cups: [{ mixed: "2026-02-10T10:10:00Z", closed: "2026-02-10T10:30:00Z" }],
+      pieces: "2026-02-10T10:05:00Z",
+      done: "2026-02-10T10:40:00Z",
+    });
+    const batch = (await inRecord(files)).get("B-002");
+    expect(batch?.pieces).toEqual([]);
+    expect(batch?.closed?.epoch).toBe(epoch("2026-02-10T10:30:00Z"));
+    expect(batch?.note).toMatch(/2 pieces, S-1, three-leg, 1\/4 in, 1\/4 in, 5\/8 in: glued later/);
+  });
+
+  it("nor is it by a clock that went on past the next noon, which no entry of the day before can write", async () => {
+    const files = sessionAt({
+      began: "2026-02-10T10:00:00Z",
+      cups: [{ mixed: "2026-02-10T10:10:00Z", closed: "2026-02-10T10:30:00Z" }],
+      pieces: "2026-02-11T13:00:00Z",
+      done: "2026-02-11T13:10:00Z",
+    });
+    const batch = (await inRecord(files)).get("B-002");
+    expect(batch?.pieces).toEqual([]);
+    expect(batch?.note).toMatch(/2 pieces.*declare them at the desk/);
+  });
+
+  it("and of the cups of a session only of those that stood then", async () => {
+    const files = sessionAt({
+      began: "2026-02-10T10:00:00Z",
+      cups: [
+        { mixed: "2026-02-10T10:10:00Z", closed: "2026-02-10T10:30:00Z" },
+        { mixed: "2026-02-10T09:40:00Z", closed: "2026-02-10T09:55:00Z" },
+      ],
+      done: "2026-02-10T10:40:00Z",
+    });
+    const batches = await inRecord(files);
+    expect(batches.get("B-002")?.closed?.epoch).toBe(epoch("2026-02-10T10:30:00Z"));
+    expect(batches.get("B-003")?.closed?.epoch).toBe(epoch("2026-02-10T09:55:00Z"));
+  });
+});
+
 describe("What is read and typed", () => {
+  it("stands with each cup of a day, in a file that a record takes", async () => {
+    const files = sessionAt({
+      began: "2026-02-10T10:00:00Z",
+      cups: [
+        { mixed: "2026-02-10T10:10:00Z", closed: "2026-02-10T10:30:00Z" },
+        { mixed: "2026-02-10T10:40:00Z", closed: "2026-02-10T10:55:00Z" },
+      ],
+      done: "2026-02-10T11:00:00Z",
+    });
+    expect(files).toHaveLength(1);
+    const batches = await inRecord(files);
+    expect(["B-002", "B-003"].map((id) => batches.get(id)?.timber)).toEqual([["S-1"], ["S-1"]]);
+  });
+
   it("a pad takes a comma and a point, and nothing that is no number", () => {
     expect(["42,5", "42.5", "0.5", "007", "1,2,3", ".", "", "5."].map((typed) => padded(typed, "g"))).toEqual([
       "42.5 g",

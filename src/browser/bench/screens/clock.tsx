@@ -8,6 +8,8 @@ import { List, Screen, Tap, useSeconds, useTurn } from "../parts.tsx";
 interface Life {
   /** s since 1970-01-01T00:00Z; undefined where the sheet gives no time for so warm or so much. */
   readonly until: number | undefined;
+  /** Whether the phone's clock has gone back since it was mixed: then nobody knows by it how much is left. */
+  readonly isUnsure: boolean;
 }
 
 function useLife(): (cup: Cup) => Life {
@@ -15,7 +17,8 @@ function useLife(): (cup: Cup) => Life {
   const adhesive = adhesiveOf(record, session);
   return (cup) => {
     const life = lifeOfCup(adhesive, inCup(session, cup))?.time;
-    return { until: life === undefined || cup.mixed === undefined ? undefined : cup.mixed + life };
+    const until = life === undefined || cup.mixed === undefined ? undefined : cup.mixed + life;
+    return { until, isUnsure: cup.clock !== session.clock || Date.now() < session.lastTap };
   };
 }
 
@@ -36,7 +39,13 @@ function RunningCups({ cups }: { readonly cups: readonly Cup[] }): JSX.Element {
   return (
     <ul class="running">
       {cups.map((cup) => {
-        const { until } = lifeOf(cup);
+        const { until, isUnsure } = lifeOf(cup);
+        if (isUnsure)
+          return (
+            <li key={cup.id} class="grave">
+              {cup.id}: the clock of this phone went back since it was mixed, and tells no time that is left
+            </li>
+          );
         if (until === undefined)
           return <li key={cup.id}>{cup.id}: the sheet gives no working life for so much and so warm</li>;
         const left = Math.floor((until - nowSeconds()) / 60);
