@@ -24,9 +24,14 @@ export interface Foretold {
 export function foretell(record: Record, days: readonly DayFacts[]): Foretold {
   const entries = days.map((one) => entryIn(one, record.aircraft.timeZone));
   const last = entries.at(-1)?.day ?? record.day;
-  const all = [...record.entries, ...entries].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
-  const whole = { ...record, entries: all, day: last > record.day ? last : record.day };
-  const evidence = reckon(whole);
+  const day = last > record.day ? last : record.day;
+  const withThem = (one: Record): Record => ({
+    ...one,
+    entries: [...one.entries, ...entries].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0)),
+    day,
+  });
+  const { before } = record;
+  const evidence = reckon({ ...withThem(record), ...(before !== undefined && { before: before.map(withThem) }) });
   const say = sayIn(ENGLISH, record.aircraft.units);
   const batches = entries.flatMap((entry) => entry.batches);
   const tested = new Set(entries.flatMap((entry) => entry.tests).map(({ piece }) => piece));

@@ -3,7 +3,7 @@ import type { Finding } from "../evidence/types.ts";
 import type { Record } from "../facts/types.ts";
 import { dayFacts } from "./entry-facts.ts";
 import { foretell } from "./judged.ts";
-import type { Session } from "./session.ts";
+import type { Cup, Session } from "./session.ts";
 import type { Snapshot } from "./snapshot.ts";
 import { partsOf } from "./step.ts";
 import { bandFor, leastCup } from "./sums.ts";
@@ -20,11 +20,12 @@ export function refusals(
 ): readonly string[] {
   const cup = session.cups[at];
   if (cup === undefined) return [];
+  const amounts = leastMixOf(session, at, given, record);
   const closed = session.joints.map((joint) => ({ joint, at: now, clock: session.clock }));
   const asIf: Session = {
     ...session,
     began: now,
-    cups: [{ ...cup, mixed: now, clock: session.clock, closed }],
+    cups: [{ ...cup, amounts, mixed: now, clock: session.clock, closed }],
     wentBack: 0,
   };
   const { batches, told } = foretell(record, dayFacts(asIf, given));
@@ -37,6 +38,17 @@ export function refusals(
       .map(({ sentence }) => sentence),
   );
   return [...tooCoarse(session, at, given, record), ...rejected];
+}
+
+/** With the least of the second part that passes: what speaks against that speaks against any. */
+function leastMixOf(session: Session, at: number, given: Snapshot, record: Record): Cup["amounts"] {
+  const [first, second] = partsOf(session, given);
+  const adhesive = record.adhesives.get(session.tins?.adhesive ?? "");
+  const amounts = session.cups[at]?.amounts ?? {};
+  const read = first && amounts[first];
+  if (!adhesive || read === undefined || second === undefined || amounts[second] !== undefined) return amounts;
+  const band = bandFor(adhesive, read, session.tins?.scale ?? "");
+  return band === undefined ? amounts : { ...amounts, [second]: band.least };
 }
 
 function tooCoarse(session: Session, at: number, given: Snapshot, record: Record): readonly string[] {

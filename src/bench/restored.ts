@@ -1,7 +1,9 @@
 /** A record that holds what the page was given and nothing else, for the rules of evidence to read. */
 import type {
+  Amendment,
   Batch,
   ClimateLog,
+  Day,
   Entry,
   JointSpec,
   Lot,
@@ -20,6 +22,26 @@ const WITHOUT_PROSE = { place: PLACE, body: [] } as const;
 const RECALLED = "It is recalled; the record says why";
 
 export function restored(given: Snapshot): Record {
+  const { unseconded, ...now } = given;
+  const record = asGiven(now);
+  if (unseconded === undefined) return record;
+  const last = record.entries.at(-1);
+  const amending = last && { ...last, amendments: unseconded.days.map(amendmentOf) };
+  return {
+    ...record,
+    entries: [...record.entries.slice(0, -1), ...(amending ? [amending] : [])],
+    before: unseconded.before.map((entries) => asGiven({ ...now, entries })),
+  };
+}
+
+/** Told by its day: what it says is not given. */
+function amendmentOf(day: Day): Amendment {
+  const about = { kind: "entry", id: day } as const;
+  const change = { place: PLACE, about, fact: "", needs: [], audience: "public" } as const;
+  return { place: PLACE, entry: day, by: day, day, why: "", prose: false, changes: [change], withheld: false };
+}
+
+function asGiven(given: Omit<Snapshot, "unseconded">): Record {
   return {
     aircraft: {
       place: PLACE,

@@ -5,7 +5,8 @@ import type { Shown } from "../editions/shown.ts";
 import { lastUsed } from "./last-used.ts";
 import { DAY_SECONDS } from "../facts/quantity/conversions.ts";
 import { partsNoted } from "../facts/build/adhesive-kind.ts";
-import type { Batch, ClimateLog, Entry, JointSpec } from "../facts/types.ts";
+import { isSeconded } from "../facts/entry/amendment.ts";
+import type { Batch, ClimateLog, Entry, JointSpec, Record } from "../facts/types.ts";
 import {
   ADHESIVE,
   type Due,
@@ -22,14 +23,15 @@ import {
   RECALL,
   type Snapshot,
   THERMOMETER,
+  type Unseconded,
   WAITING,
 } from "./snapshot.ts";
 
 /** The time before a session of which the climate is asked for its wood, s, and a day more. */
 const CLIMATE_BEFORE = 15 * DAY_SECONDS;
 
-/** `made` in s since 1970-01-01T00:00Z. */
-export function snapshotOf(shown: Shown, made: number): Snapshot {
+/** `made` in s since 1970-01-01T00:00Z; `before` is of the record itself, since no edition holds it. */
+export function snapshotOf(shown: Shown, made: number, before: Record["before"]): Snapshot {
   const { record } = shown;
   const { aircraft } = record;
   const joints = waitingJoints(shown);
@@ -37,7 +39,8 @@ export function snapshotOf(shown: Shown, made: number): Snapshot {
   const pieces = new Set(due.map(({ piece }) => piece));
   const glued = record.entries.flatMap((entry) => entry.batches).filter((batch) => hasAny(batch, pieces));
   const since = Math.min(made, ...glued.map(({ mixed, closed }) => (mixed ?? closed)?.epoch ?? made)) - CLIMATE_BEFORE;
-  return {
+  const entries = givenEntries(record.entries, pieces, since);
+  return defined({
     day: record.day,
     made,
     start: aircraft.start,
@@ -59,14 +62,35 @@ export function snapshotOf(shown: Shown, made: number): Snapshot {
       return own.length === 0 ? [] : [{ id, title, joints: own.map((joint) => picked(joint, JOINT)) }];
     }),
     staged: joints.staged,
-    entries: record.entries.flatMap((entry, at) =>
-      givenEntry(entry, at, pieces, since, at === record.entries.length - 1),
+    entries,
+    unseconded: unsecondedIn(
+      record,
+      entries,
+      (before ?? []).map((one) => givenEntries(one.entries, pieces, since)),
     ),
     climate: record.climate.map((log, at) => givenLog(log, `log-${at + 1}`, since)),
     due,
     nextBatch: nowOf(shown, undefined).nextBatch,
     ...lastUsed(record),
-  };
+  });
+}
+
+const givenEntries = (entries: readonly Entry[], due: ReadonlySet<string>, since: number): GivenEntry[] =>
+  entries.flatMap((entry, at) => givenEntry(entry, at, due, since, at === entries.length - 1));
+
+function unsecondedIn(
+  { entries, aircraft }: Record,
+  now: readonly GivenEntry[],
+  before: readonly (readonly GivenEntry[])[],
+): Unseconded | undefined {
+  const others = new Map(before.map((one) => [JSON.stringify(one), one]));
+  others.delete(JSON.stringify(now));
+  const people = [...aircraft.people.values()];
+  const days = entries
+    .flatMap(({ amendments }) => amendments)
+    .filter((one) => one.changes.length > 0 && !isSeconded(one, people))
+    .map(({ day }) => day);
+  return others.size === 0 ? undefined : { days: [...new Set(days)], before: [...others.values()] };
 }
 
 /** Only the keys that are named, and of those only what holds something. */

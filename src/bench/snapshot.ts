@@ -154,6 +154,14 @@ export interface GivenEntry extends Given<Entry, typeof ENTRY> {
   readonly recalls: readonly Given<Recall, typeof RECALL>[];
 }
 
+/** What stands by amendments that no second person saw, so that what stood before them is reckoned too. */
+export interface Unseconded {
+  /** Days of the entries that amend. */
+  readonly days: readonly Day[];
+  /** Each as `Snapshot.entries`, where it is another. */
+  readonly before: readonly (readonly GivenEntry[])[];
+}
+
 /** Readings of a logger; null where one was missing. */
 export interface GivenLog extends Pick<ClimateLog, "id" | "gap" | "gapIsDefault"> {
   readonly times: readonly number[];
@@ -177,6 +185,7 @@ export interface Snapshot {
     readonly joints: readonly Given<JointSpec, typeof JOINT>[];
   })[];
   readonly entries: readonly GivenEntry[];
+  readonly unseconded?: Unseconded;
   readonly climate: readonly GivenLog[];
   /** What is not this page's to write: joints that are glued in stages, by their ids. */
   readonly staged: readonly string[];

@@ -29,7 +29,8 @@ export async function benchCommand(
       return EXIT.problems;
     }
     const made = Math.floor(surroundings.now().getTime() / 1000);
-    const { made: _, ...given } = snapshotOf(editionOf(read.record, reckon(read.record), "archive"), made);
+    const shown = editionOf(read.record, reckon(read.record), "archive");
+    const { made: _, ...given } = snapshotOf(shown, made, read.record.before);
     await writeBench(given, made, request.program, making.folder);
     await making.moveIntoPlace();
     const joints = given.assemblies.reduce((sum, one) => sum + one.joints.length, 0);

@@ -38,7 +38,7 @@ let given: Snapshot;
 let adhesive: Adhesive;
 beforeAll(async () => {
   record = await recordOf(BENCH_RECORD);
-  given = snapshotOf(editionOf(record, reckon(record), "archive"), MADE);
+  given = snapshotOf(editionOf(record, reckon(record), "archive"), MADE, record.before);
   adhesive = restored(given).adhesives.get("two-part") as Adhesive;
 });
 

@@ -26,7 +26,7 @@ beforeAll(async () => {
   writeAll(folder, BENCH_RECORD);
   const read = await readRecord(folder, { today: "2031-01-01" });
   if ("problems" in read) throw new Error(JSON.stringify(read.problems));
-  given = snapshotOf(editionOf(read.record, reckon(read.record), "archive"), 0);
+  given = snapshotOf(editionOf(read.record, reckon(read.record), "archive"), 0, read.record.before);
 });
 
 const TINS = { adhesive: "two-part", lots: { resin: "R-1", hardener: "H-1" }, scale: "0.1 g" };
