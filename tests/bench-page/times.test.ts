@@ -218,20 +218,6 @@ describe("What a clock cannot tell after it went back", () => {
 });
 
 describe("What is read and typed", () => {
-  it("stands with each cup of a day, in a file that a record takes", async () => {
-    const files = sessionAt({
-      began: "2026-02-10T10:00:00Z",
-      cups: [
-        { mixed: "2026-02-10T10:10:00Z", closed: "2026-02-10T10:30:00Z" },
-        { mixed: "2026-02-10T10:40:00Z", closed: "2026-02-10T10:55:00Z" },
-      ],
-      done: "2026-02-10T11:00:00Z",
-    });
-    expect(files).toHaveLength(1);
-    const batches = await inRecord(files);
-    expect(["B-002", "B-003"].map((id) => batches.get(id)?.timber)).toEqual([["S-1"], ["S-1"]]);
-  });
-
   it("a pad takes a comma and a point, and nothing that is no number", () => {
     expect(["42,5", "42.5", "0.5", "007", "1,2,3", ".", "", "5."].map((typed) => padded(typed, "g"))).toEqual([
       "42.5 g",
