@@ -17,6 +17,13 @@ interface Sight {
   readonly digest: string;
 }
 
+/** What is kept beside derivatives: they go into sites as links to the same bytes, so whoever writes into a site's picture writes into them. */
+interface Noted {
+  readonly facts: unknown;
+  readonly files: { readonly [name: string]: Omit<Sight, "seen"> };
+}
+
+const FACTS = "facts.json";
 const RECIPE_NAME = sha256(JSON.stringify(RECIPE)).slice(0, 12);
 /** Larger files, which are clips, are read piece by piece. */
 const READ_WHOLE = 16 * 2 ** 20;
@@ -55,19 +62,19 @@ export class PictureCache {
     const sight = this.#sights.get(path);
     if (sight !== undefined && sight.size === size && sight.changed === mtimeMs && sight.seen - mtimeMs > TOO_FRESH_MS)
       return sight.digest;
-    const digest = size > READ_WHOLE ? await sha256OfStream(path) : sha256(await readFile(path));
+    const digest = await digestOfFile(path, size);
     this.#sights.set(path, { size, changed: mtimeMs, seen: Date.now(), digest });
     this.#stale = true;
     return digest;
   }
 
-  /** What was kept for this content under `kind`, or undefined. */
+  /** What was kept for this content under `kind`, or undefined where there is none or somebody altered it. */
   find<Facts>(kind: string, digest: string): Kept<Facts> | undefined {
     const folder = this.#folder(kind, digest);
     const known = this.#kept.get(folder);
     if (known !== undefined) return known as Kept<Facts>;
-    const facts = readJson<Facts>(join(folder, "facts.json"));
-    return facts === undefined ? undefined : this.#remembered({ folder, facts });
+    const noted = soundIn(folder);
+    return noted === undefined ? undefined : this.#remembered({ folder, facts: noted.facts as Facts });
   }
 
   keep<Facts>(
@@ -91,11 +98,12 @@ export class PictureCache {
       await rm(making, { recursive: true, force: true });
       throw error;
     });
-    await writeFile(join(making, "facts.json"), JSON.stringify(facts));
+    const noted: Noted = { facts, files: await filesIn(making) };
+    await writeFile(join(making, FACTS), JSON.stringify(noted));
     await mkdir(dirname(folder), { recursive: true });
     await rename(making, folder).catch(async () => {
       // Another build was quicker, or what lies there was damaged.
-      if (readJson(join(folder, "facts.json")) !== undefined) return rm(making, { recursive: true });
+      if (soundIn(folder) !== undefined) return rm(making, { recursive: true });
       await rm(folder, { recursive: true, force: true });
       return rename(making, folder);
     });
@@ -118,8 +126,7 @@ export class PictureCache {
   async prune(): Promise<number> {
     let pruned = 0;
     for (const { parentPath, name } of await readdir(this.#root, { recursive: true, withFileTypes: true })) {
-      if (name !== "facts.json" || this.#kept.has(parentPath) || isUnder(parentPath, join(this.#root, "making")))
-        continue;
+      if (name !== FACTS || this.#kept.has(parentPath) || isUnder(parentPath, join(this.#root, "making"))) continue;
       await rm(parentPath, { recursive: true });
       pruned += 1;
     }
@@ -151,6 +158,32 @@ function readJson<T>(file: string): T | undefined {
     return undefined;
   }
 }
+
+/** Files that look as when they were made are taken for the same; of others their bytes are asked. */
+function soundIn(folder: string): Noted | undefined {
+  const noted = readJson<Partial<Noted>>(join(folder, FACTS));
+  if (noted?.facts === undefined || noted.files === undefined) return undefined;
+  const { facts, files } = noted;
+  const isSame = ([name, { size, changed, digest }]: [string, Noted["files"][string]]): boolean => {
+    const now = statSync(join(folder, name), { throwIfNoEntry: false });
+    if (now?.size !== size) return false;
+    return now.mtimeMs === changed || (size <= READ_WHOLE && sha256(readFileSync(join(folder, name))) === digest);
+  };
+  return Object.entries(files).every(isSame) ? { facts, files } : undefined;
+}
+
+async function filesIn(folder: string): Promise<Noted["files"]> {
+  const files: { [name: string]: Noted["files"][string] } = {};
+  for (const name of await readdir(folder)) {
+    const path = join(folder, name);
+    const { size, mtimeMs } = statSync(path);
+    files[name] = { size, changed: mtimeMs, digest: await digestOfFile(path, size) };
+  }
+  return files;
+}
+
+const digestOfFile = async (path: string, size: number): Promise<string> =>
+  size > READ_WHOLE ? sha256OfStream(path) : sha256(await readFile(path));
 
 function isUnder(path: string, folder: string): boolean {
   return path.startsWith(folder + sep);
