@@ -18,7 +18,7 @@ const made = [];
 
 const program = await build({
   write: false,
-  entryPoints: { cli: "src/cli.ts", "own-pages": "src/publish/own/child.ts" },
+  entryPoints: { cli: "src/cli.ts", "own-pages": "src/publish/own/child.ts", eleventy: "src/plugin/eleventy.ts" },
   outdir: ".build",
   bundle: true,
   splitting: true,
@@ -40,6 +40,13 @@ const program = await build({
   metafile: true,
 });
 made.push(...program.outputFiles.map(({ path, contents }) => [path, contents]));
+
+/** Types of what other programs import: files that need no other. */
+const types = ["src/pages/own/edition-view.ts", "src/plugin/options.ts"].map((path) => readFileSync(path, "utf8"));
+made.push([
+  ".build/eleventy.d.ts",
+  `${types.join("\n")}\ndeclare const scarfline: ScarflinePlugin;\nexport default scarfline;\n`,
+]);
 
 if (browserScripts.length > 0) {
   const scripts = await build({

@@ -3,6 +3,7 @@ import { existsSync, realpathSync, statSync } from "node:fs";
 import { dirname, join, relative, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import { defined } from "../defined.ts";
+import { localDay } from "../facts/time/local-day.ts";
 import type { Day } from "../facts/types.ts";
 import { type Surroundings, WrongUse } from "./surroundings.ts";
 
@@ -81,9 +82,4 @@ function cacheFor(content: string): string {
   const here = realpathSync(".");
   const isInside = here === record || here.startsWith(record + sep);
   return join(isInside ? dirname(record) : resolve("."), ".cache", "scarfline");
-}
-
-export function localDay(time: Date): Day {
-  const two = (part: number): string => String(part).padStart(2, "0");
-  return `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
 }

@@ -6,7 +6,8 @@ import type { BagAt } from "../archive/verify/group.ts";
 import { verifyBags } from "../archive/verify/verify.ts";
 import { bytesWords } from "../words/numbers.ts";
 import { tellJudged } from "./judged-words.ts";
-import { localDay, recordFolder } from "./record-folder.ts";
+import { localDay } from "../facts/time/local-day.ts";
+import { recordFolder } from "./record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { bytesProgress, tellerFor } from "./teller.ts";
 

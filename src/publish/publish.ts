@@ -37,13 +37,15 @@ export interface Layout {
   readonly files: number;
 }
 
+export type LaidOutSite = Layout & { readonly site: Site };
+
 /** Lays out one edition with what the builder adds to it, or tells all that is wrong with that. */
 export async function layOutWhole(
   shown: Shown,
   ready: Usable,
   request: OwnRequest,
   made: Pick<Site, "version" | "hasPapers"> = {},
-): Promise<(Layout & { readonly site: Site }) | { readonly problems: readonly Problem[] }> {
+): Promise<LaidOutSite | { readonly problems: readonly Problem[] }> {
   const plain = layOut(shown, ready, made);
   if (!hasOwn(request.content)) return plain;
   const own = await ownOf(request, plain);
@@ -55,7 +57,7 @@ export function layOut(
   shown: Shown,
   ready: Usable,
   { version, hasPapers = false, own }: Pick<Site, "version" | "hasPapers" | "own"> = {},
-): Layout & { readonly site: Site } {
+): LaidOutSite {
   const used = usedBy(shown, ready);
   const site = siteOf(shown, used, defined({ version, hasPapers, own }));
   const pages = [...pagesOf(site), ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text }))];
@@ -76,8 +78,17 @@ export async function publish(
   const { program } = request;
   const made = defined({ version: await versionOf(program), hasPapers: maker !== undefined });
   const laidOut = await layOutWhole(shown, ready, request, made);
-  if ("problems" in laidOut) return laidOut;
-  const { site, pages, placings, files } = laidOut;
+  return "problems" in laidOut ? laidOut : writeSite(laidOut, ready, program, folder, maker);
+}
+
+/** Writes an edition that was laid out into an empty folder. */
+export async function writeSite(
+  { site, pages, placings, files }: LaidOutSite,
+  ready: Usable,
+  program: string,
+  folder: string,
+  maker?: Maker,
+): Promise<Published> {
   writePages(pages, folder);
   await writeAssets(program, folder);
   await place([...placings.values()], folder);
@@ -124,7 +135,8 @@ function siteOf(
 
 type Asked = Parameters<Site["prose"]>;
 
-async function versionOf(program: string): Promise<string> {
+/** The version of the program that is installed in a folder. */
+export async function versionOf(program: string): Promise<string> {
   return (JSON.parse(await readFile(join(program, "package.json"), "utf8")) as { version: string }).version;
 }
 

@@ -16,6 +16,7 @@ export const ORDER = [
   "layouts",
   "publish",
   "build",
+  "plugin",
   "preview",
   "desk",
   "bench",

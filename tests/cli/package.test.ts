@@ -72,6 +72,7 @@ describe("The package", () => {
       ".build/bench/*.css",
       ".build/bench/*.js",
       ".build/browser/*.js",
+      ".build/eleventy.d.ts",
       ".build/licences.txt",
       ".build/parts/*.js",
       ".build/styles/*.css",

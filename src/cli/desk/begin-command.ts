@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { begin, refuseTaken } from "../../desk/begin/begin.ts";
 import { filesOf, type WholeAnswers } from "../../desk/begin/files.ts";
 import { type BeginAnswers, questions, without } from "../../desk/begin/questions.ts";
-import { localDay } from "../record-folder.ts";
+import { localDay } from "../../facts/time/local-day.ts";
 import { EXIT, type Surroundings, WrongUse } from "../surroundings.ts";
 import { problemWords } from "../teller.ts";
 import { answersTo } from "./answers.ts";

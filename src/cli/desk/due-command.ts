@@ -4,7 +4,8 @@ import { editionOf } from "../../editions/edition.ts";
 import { reckon } from "../../evidence/evidence.ts";
 import type { Day } from "../../facts/types.ts";
 import { readRecord } from "../../record/read.ts";
-import { localDay, recordFolder, type RecordNamed } from "../record-folder.ts";
+import { localDay } from "../../facts/time/local-day.ts";
+import { recordFolder, type RecordNamed } from "../record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "../surroundings.ts";
 import { problemWords } from "../teller.ts";
 

@@ -11,7 +11,7 @@ import { reckon } from "../../evidence/evidence.ts";
 import type { PreviewDesk } from "../../preview/desk.ts";
 import type { EditorLink } from "../../preview/editor.ts";
 import { inOrder, problemText } from "../../problem.ts";
-import { localDay } from "../record-folder.ts";
+import { localDay } from "../../facts/time/local-day.ts";
 import type { Surroundings } from "../surroundings.ts";
 import { knownOf, readFor } from "./entry-command.ts";
 
