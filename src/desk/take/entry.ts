@@ -130,10 +130,17 @@ interface Named {
 function namedBy(entry: string, text: string, photographs: readonly Given[], desk: Desk): Named[] {
   return [...text.matchAll(/\bfile: *["']?([^"'\n,}]+?)["']? *(?=[,}\n])/gu)].flatMap(([, typed = ""]) => {
     const path = posix.join(posix.dirname(entry), typed.trim());
-    const own = photographs.find(({ name }) => name === posix.basename(path));
+    const own = photographOf(posix.basename(path), photographs);
     if (own === undefined || path.startsWith("..") || !path.includes("/")) return [];
     const stands = desk.files.includes(path);
     if (stands && !readFileSync(join(desk.content, path)).equals(own.bytes)) return [];
     return [{ from: own.path, path, bytes: own.bytes, stands }];
   });
+}
+
+/** What another download of it would be called may be another photograph too: its own name comes first, and of several that differ none is taken. */
+function photographOf(wanted: string, photographs: readonly Given[]): Given | undefined {
+  const own = photographs.find(({ path }) => basename(path) === wanted);
+  const [first, ...others] = photographs.filter(({ name }) => name === wanted);
+  return own ?? (others.every(({ bytes }) => first?.bytes.equals(bytes)) ? first : undefined);
 }

@@ -71,6 +71,11 @@ async function placeOn(entry: string | undefined, placed: readonly Placed[], des
   const outcomes: Outcome[] = [];
   const taken = new Set(desk.files);
   for (const { given } of [...placed].sort((a, b) => ((a.at?.time ?? "") < (b.at?.time ?? "") ? -1 : 1))) {
+    const there = standingAs({ content: desk.content, files: [...taken] }, "photos", given.bytes);
+    if (there !== undefined) {
+      outcomes.push({ from: given.path, became: "there", says: [there] });
+      continue;
+    }
     const path = freePath(entry, extname(given.name).toLowerCase(), taken);
     taken.add(path);
     await keep(desk.content, new Map([[path, given.bytes]]));

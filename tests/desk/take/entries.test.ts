@@ -152,6 +152,40 @@ describe("A photograph", () => {
   });
 });
 
+describe("Photographs whose names or bytes are alike", () => {
+  const naming = session(1, "12.0 g", "photos:\n  - { file: ../photos/IMG_1.jpg, alt: The rib }\n");
+
+  it("go by their own name before that of a second download", async () => {
+    const [own, other] = [
+      await photograph({ at: "2021:03:20 10:00:00" }),
+      await photograph({ at: "2021:03:20 11:00:00" }),
+    ];
+    const { record, given } = workshop({ [NAME]: naming, "IMG_1 (1).jpg": other, "IMG_1.jpg": own });
+    await take(record, given, "--photos-of", "2021-03-20=leave them out");
+    expect(readFileSync(join(record, "photos/IMG_1.jpg")).equals(own)).toBe(true);
+  });
+
+  it("stand for nothing where two downloads of one name differ", async () => {
+    const [one, other] = [
+      await photograph({ at: "2021:03:20 10:00:00" }),
+      await photograph({ at: "2021:03:20 11:00:00" }),
+    ];
+    const { record, given } = workshop({ [NAME]: naming, "IMG_1 (1).jpg": one, "IMG_1 (2).jpg": other });
+    await take(record, given, "--photos-of", "2021-03-20=leave them out");
+    expect([...contentOf(record).keys()].filter((path) => path.startsWith("photos/"))).toEqual([]);
+  });
+
+  it("come in once where one take has them twice", async () => {
+    const photo = await photograph({ at: "2021:03:14 10:00:00" });
+    const { record, given } = workshop({ "a.jpg": photo, "b.jpg": photo });
+    const { code, out } = await take(record, given, "--photos-of", "2021-03-14=2021-03-14-glue");
+    expect([code, out.match(/^(?:Took|Is there already)/gmu)]).toEqual([0, ["Took", "Is there already"]]);
+    expect([...contentOf(record).keys()].filter((path) => path.startsWith("photos/"))).toEqual([
+      "photos/2021-03-14-glue-1.jpg",
+    ]);
+  });
+});
+
 it("A folder of an entry, a photograph and a logger's file comes in as a whole, and a file that is not there takes nothing", async () => {
   const { record, given } = workshop({
     [`bench/${NAME}`]: session(1),
