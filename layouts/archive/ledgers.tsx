@@ -40,13 +40,13 @@ export function LedgersPage({ site }: { readonly site: Site }): JSX.Element {
         <ul class="lines bare">
           {filled.map(({ ledger: { name }, count }) => (
             <li>
-              <a href={`#ledger-${name}`}>{name}</a>, {counted(count, "row")}
+              <a href={`#ledger-${name}`}>{titleOf(name)}</a>, {counted(count, "row")}
             </li>
           ))}
         </ul>
       </Section>
       {filled.map(({ ledger: { name, says, columns } }) => (
-        <Section id={`ledger-${name}`} title={name}>
+        <Section id={`ledger-${name}`} title={titleOf(name)}>
           <p>
             A row: {says} <a href={relative(PATH, `data/${name}.csv`)}>{name}.csv</a>{" "}
             <a href={relative(PATH, `data/${name}.json`)}>{name}.json</a>
@@ -60,7 +60,7 @@ export function LedgersPage({ site }: { readonly site: Site }): JSX.Element {
 
 function Columns({ name, columns }: { readonly name: string; readonly columns: readonly ColumnTold[] }): JSX.Element {
   return (
-    <ListTable caption={`Columns of ${name}`} heads={["Column", "What it is", "Form", "Unit", "Source"]}>
+    <ListTable caption={`Columns of ${titleOf(name)}`} heads={["Column", "What it is", "Form", "Unit", "Source"]}>
       {columns.map(({ name: column, says, type, unit, field }) => (
         <tr>
           <th scope="row">
@@ -75,3 +75,6 @@ function Columns({ name, columns }: { readonly name: string; readonly columns: r
     </ListTable>
   );
 }
+
+/** `hold-points` → `hold points` */
+const titleOf = (name: string): string => name.replaceAll("-", " ");

@@ -1,6 +1,7 @@
 import type { JSX } from "preact";
 import { acceptedWords, drawingWords, NOT_GIVEN } from "../../src/pages/evidence/evidence-lists.ts";
 import { stagesOpened } from "../../src/pages/evidence/verdict-words.ts";
+import { hourWords } from "../../src/words/dates.ts";
 import { ended } from "../../src/words/lists.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { DayWeights } from "./day-weights.tsx";
@@ -56,7 +57,7 @@ function Thermometers({ site, entry }: SheetProps): JSX.Element | null {
           <li>
             {quantityWords(least, units)} to {quantityWords(greatest, units)}{" "}
             <span class="quiet">
-              from {from.typed} to {to.typed}
+              from {hourWords(from.typed)} to {hourWords(to.typed)}
             </span>
             <Noted note={note} />
           </li>

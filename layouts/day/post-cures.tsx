@@ -1,5 +1,6 @@
 /** Joints that were heated after gluing. */
 import type { JSX } from "preact";
+import { hourWords } from "../../src/words/dates.ts";
 import { quantityWords } from "../../src/words/quantities.ts";
 import { ToEach } from "../shell/link.tsx";
 import { Noted } from "../shell/page.tsx";
@@ -16,7 +17,7 @@ export function PostCures({ site, from: page, entry }: SheetProps): JSX.Element 
             <ToEach site={site} from={page} to={joints.map((id) => ({ kind: "joint", id }))} /> :{" "}
             {quantityWords(temperature, units)}{" "}
             <span class="quiet">
-              from {from.typed} to {to.typed}
+              from {hourWords(from.typed)} to {hourWords(to.typed)}
             </span>
             {pieces.length === 0 ? null : (
               <>

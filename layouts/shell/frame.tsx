@@ -27,7 +27,8 @@ const NAVIGATION: readonly Way[] = [
   ["Search", "search.html", ["search"]],
 ];
 
-function waysIn({ shown: { edition }, own }: Site, kind: PageKind): readonly Way[] {
+/** The ways at the head of every page: their words and where they lead, from the site's root. */
+export function waysIn({ shown: { edition }, own }: Site, kind: PageKind): readonly Way[] {
   const home: Way = ["Home", homeOf(edition), ["home"]];
   const first: readonly Way[] = edition === "archive" ? [["Start here", "index.html", ["archive"]], home] : [home];
   const ownPages = (takesOwn(kind) ? (own?.pages ?? []) : []).filter((page) => page.isInNavigation);

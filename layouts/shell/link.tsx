@@ -1,5 +1,6 @@
 import type { ComponentChildren, JSX } from "preact";
 import { addressOf, relative } from "../../src/pages/address.ts";
+import { called } from "../../src/pages/called.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import type { Ref } from "../../src/facts/types.ts";
 
@@ -15,11 +16,11 @@ interface ToProps {
 /** Longer than this an id may break over lines. */
 const LONG = 16;
 
-/** A link to a thing of the record, or its plain words where the edition does not show it. Without children its id. */
+/** A link to a thing of the record, or its plain words where the edition does not show it. Without children what it is called. */
 export function To({ site, from, to, class: given, children }: ToProps): JSX.Element {
-  const name = given === "id" && children === undefined && to.id.length > LONG ? "id id--long" : given;
+  const words = children ?? called(site.shown, to);
+  const name = given === "id" && typeof words === "string" && words.length > LONG ? "id id--long" : given;
   const address = addressOf(to);
-  const words = children ?? to.id;
   if (address === undefined || !site.shown.shows(to)) return <span class={name}>{words}</span>;
   return (
     <a class={name} href={relative(from, address)}>

@@ -27,8 +27,8 @@ export function dateWords(day: Day): string {
 
 /** `2025-03-08 05:00` → `8 March 2025, 05:00` */
 export function hourWords(stamp: string): string {
-  const [day = "", hour] = stamp.split(" ");
-  return hour === undefined ? dateWords(day) : `${dateWords(day)}, ${hour}`;
+  const [day, hour] = [stamp.slice(0, 10), stamp.slice(11)];
+  return hour === "" ? dateWords(day) : `${dateWords(day)}, ${hour}`;
 }
 
 /** `2025-03-08` → `8 Mar 2025` */

@@ -2,8 +2,11 @@
 import { DAY_MINUTES } from "../facts/quantity/conversions.ts";
 import { grouped } from "./numbers.ts";
 
-/** Minutes → `2 h 45 min`, `45 min`, `1,204 h`. */
+const LESS = "less than a minute";
+
+/** Minutes that were worked → `2 h 45 min`, `45 min`, `1,204 h`; `no hours` for none. */
 export function hoursWords(minutes: number): string {
+  if (minutes === 0) return "no hours";
   const whole = Math.floor(minutes / 60);
   const rest = minutes % 60;
   if (whole === 0) return `${rest} min`;
@@ -15,9 +18,10 @@ export function hoursRounded(minutes: number): string {
   return `${grouped(minutes / 60, minutes >= 6000 || minutes % 60 === 0 ? 0 : 1)} h`;
 }
 
-/** Seconds → `35 min`, `3 h 20 min`, `4 d 6 h`. */
+/** Seconds → `35 min`, `3 h 20 min`, `4 d 6 h`; `less than a minute` for what rounds to none. */
 export function durationWords(seconds: number): string {
   const minutes = Math.round(seconds / 60);
+  if (minutes === 0) return LESS;
   if (minutes < 2 * DAY_MINUTES) return hoursWords(minutes);
   const hours = Math.round(minutes / 60);
   const rest = hours % 24;
@@ -27,14 +31,14 @@ export function durationWords(seconds: number): string {
 /**
  * A length of time in whole days and hours, or hours and minutes, rounded down: what is shown is never more than what
  * there was.
- * 259,140 s → `2 d 23 h`; 3,900 s → `1 h 5 min`; 0 → `0 min`.
+ * 259,140 s → `2 d 23 h`; 3,900 s → `1 h 5 min`; 0 → `less than a minute`.
  */
 export function span(seconds: number): string {
   const minutes = Math.floor(seconds / 60 + 1e-9);
   const hours = Math.floor(minutes / 60);
   if (hours >= 24) return twoParts(Math.floor(hours / 24), "d", hours % 24, "h");
   if (hours >= 1) return twoParts(hours, "h", minutes % 60, "min");
-  return `${minutes} min`;
+  return minutes === 0 ? LESS : `${minutes} min`;
 }
 
 /** The same of what was reached of a time that is asked: `nothing` below a minute. */
@@ -53,7 +57,7 @@ export function toTheMinute(seconds: number): string {
     [minutes % 60, "min"],
   ] as const;
   const told = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count} ${unit}`);
-  return told.length === 0 ? "0 min" : told.join(" ");
+  return told.length === 0 ? LESS : told.join(" ");
 }
 
 /** How long a clip runs, begun seconds counted: `7 s`, `2 min 5 s`. */

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
-import { chromiumPath } from "../browser/chromium.ts";
+import { pathOf } from "../browser/browsers.ts";
 import { command } from "../cli/command.ts";
 import { writeAll } from "../publish/scratch.ts";
 
@@ -49,8 +49,8 @@ export class Phone {
   ) {}
 
   static async open({ colorScheme = "light", profile, zone = "Europe/Lisbon" }: PhoneOptions = {}): Promise<Phone> {
-    const executablePath = chromiumPath();
-    if (executablePath === undefined) throw new Error("No Chromium: see tests/browser/chromium-setup.ts");
+    const executablePath = pathOf("chromium");
+    if (executablePath === undefined) throw new Error("No Chromium: see tests/browser/browsers-setup.ts");
     const place = profile ?? mkdtempSync(join(tmpdir(), "scarfline-phone-"));
     const context = await chromium.launchPersistentContext(place, {
       executablePath,

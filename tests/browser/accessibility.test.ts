@@ -4,7 +4,7 @@ import { pathToFileURL } from "node:url";
 import type { AxeResults } from "axe-core";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
+import { SCHEMES, openBrowser } from "./browsers.ts";
 import { builtDemo, onePageOfEachKind } from "./demo.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -35,7 +35,7 @@ function asked(path: string, colorScheme: "light" | "dark", width: number): obje
   return { runOnly: WCAG_22_AA, rules, resultTypes, checks };
 }
 
-describe.each(["light", "dark"] as const)("In %s colours axe finds nothing against WCAG 2.2 AA", (colorScheme) => {
+describe.each(SCHEMES)("In %s colours axe finds nothing against WCAG 2.2 AA", (colorScheme) => {
   it.each([390, 1280])(
     "at %i px, on every kind of page",
     async (width) => {

@@ -4,7 +4,7 @@ import { pathToFileURL } from "node:url";
 import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
+import { openBrowser } from "./browsers.ts";
 import { builtDemo } from "./demo.ts";
 import { serve, type Served } from "./serve.ts";
 

@@ -5,7 +5,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readDrawing } from "../../src/publish/pictures/drawing.ts";
 import { FORGED, HOSTILE } from "../publish/drawings/hostile.ts";
-import { openBrowser } from "./chromium.ts";
+import { openBrowser } from "./browsers.ts";
 
 let browser: Browser;
 let server: Server;

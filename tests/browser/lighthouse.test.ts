@@ -6,7 +6,15 @@ import { serve, type Served } from "./serve.ts";
 /** The score for speed is a timing, which no test may be; `npm run bench -- pages` tells it. */
 const CATEGORIES = ["accessibility", "best-practices", "seo"];
 /** A page, what is laid out first on it, and what is on it at most: sheets and scripts; pictures come when they are scrolled to. */
-const PAGES = ["index.html", "assembly/wing.html", "batch/B-018.html"];
+const PAGES = [
+  "index.html",
+  "entries.html",
+  "entry/2026-11-20-where-it-stands.html",
+  "assembly/wing.html",
+  "evidence.html",
+  "batch/B-018.html",
+  "hold-point/WG-H1.html",
+];
 const MOST_SHEETS = 5;
 
 const site = builtDemo("public");

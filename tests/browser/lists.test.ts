@@ -1,7 +1,7 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
+import { goBack, openBrowser } from "./browsers.ts";
 import { builtDemo } from "./demo.ts";
 
 const site = builtDemo("inspector");
@@ -72,7 +72,7 @@ describe("A long list, opened from a disk", () => {
     expect(shared).toMatch(/#joints-not-shown\?sort=7&down=$/);
     const listed = await page.locator("tbody tr:visible th a").allInnerTexts();
     await page.locator("tbody tr:visible th a").first().click();
-    await page.goBack();
+    await goBack(page);
     expect(await page.locator("tbody tr:visible th a").allInnerTexts()).toEqual(listed);
     const another = await browser.newPage();
     await another.goto(shared);
@@ -85,9 +85,9 @@ describe("A long list, opened from a disk", () => {
     await page.locator(".filter select").first().selectOption("shown");
     await page.locator(".filter select").first().selectOption("pending");
     expect(await statesShown()).toEqual(["pending"]);
-    await page.goBack();
+    await goBack(page);
     expect(await statesShown()).toEqual(["shown"]);
-    await page.goBack();
+    await goBack(page);
     expect((await statesShown()).length).toBeGreaterThan(3);
   });
 

@@ -1,7 +1,7 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
+import { openBrowser } from "./browsers.ts";
 import { builtDemo, onePageOfEachKind } from "./demo.ts";
 
 const site = builtDemo("inspector");

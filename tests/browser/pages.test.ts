@@ -1,7 +1,7 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { lookAtAll, openBrowser } from "./chromium.ts";
+import { lookAtAll, openBrowser } from "./browsers.ts";
 import { builtDemo, onePageOfEachKind } from "./demo.ts";
 import { serve, type Served } from "./serve.ts";
 

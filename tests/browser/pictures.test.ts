@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
+import { openBrowser } from "./browsers.ts";
 import { builtDemo, onePageOfEachKind } from "./demo.ts";
 import { serve, type Served } from "./serve.ts";
 

@@ -1,7 +1,7 @@
 import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
+import { openBrowser } from "./browsers.ts";
 import { builtDemo } from "./demo.ts";
 
 const site = builtDemo("public");

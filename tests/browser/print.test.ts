@@ -2,7 +2,7 @@ import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import { extractText, getDocumentProxy } from "unpdf";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
+import { isChromium, openBrowser } from "./browsers.ts";
 import { builtDemo } from "./demo.ts";
 
 const site = builtDemo("inspector");
@@ -14,7 +14,8 @@ afterAll(async () => {
   await browser.close();
 });
 
-it("prints the appendix with the aircraft, the edition, the record's date, the seal and the page's number on every page", async () => {
+/** Firefox draws no margin boxes (CSS Paged Media 3, 4): there its own heads and feet number the sheets under the page's title. */
+it.runIf(isChromium)("prints the appendix with the aircraft, the edition, the record's date, the seal and the page's number on every page", async () => {
   const pages = await printed("appendix.html");
   expect(pages.length).toBeGreaterThan(20);
   const bare = pages.flatMap((text, index) => {
@@ -41,10 +42,11 @@ it("prints the appendix with every batch, its verdict and a place to sign", asyn
 it("prints a hold point with its drawing and a number on each sheet, and its sign-off block unbroken", async () => {
   const pages = await printed("hold-point/WG-H1.html");
   const whole = (text: string): string => text.replace(/\s+/g, " ");
-  pages.forEach((text, at) => {
-    expect(whole(text)).toContain("Hold point WG-H1, before close-up");
-    expect(whole(text)).toContain(`Page ${at + 1} of ${pages.length}`);
-  });
+  if (isChromium)
+    pages.forEach((text, at) => {
+      expect(whole(text)).toContain("Hold point WG-H1, before close-up");
+      expect(whole(text)).toContain(`Page ${at + 1} of ${pages.length}`);
+    });
   expect(whole(pages[0] ?? "")).toContain("What is looked at");
   const signed = pages.filter((text) => text.includes("Signed / not signed")).map(whole);
   expect(signed).toHaveLength(1);
@@ -53,14 +55,18 @@ it("prints a hold point with its drawing and a number on each sheet, and its sig
 });
 
 it("prints an assembly page without the navigation and with its drawing and timeline", async () => {
-  const path = site.pages.find((page) => page.startsWith("assembly/")) ?? "";
-  const context = await browser.newContext();
-  const page = await context.newPage();
-  await page.emulateMedia({ media: "print" });
-  await page.goto(pathToFileURL(`${site.folder}/${path}`).href);
-  expect(await page.locator("body > header nav, header nav").first().isVisible()).toBe(false);
-  expect(await page.locator("main svg").first().isVisible()).toBe(true);
-  await context.close();
+  const text = (await printed("assembly/wing-spar.html")).join("\n");
+  const page = await browser.newPage();
+  await page.goto(pathToFileURL(`${site.folder}/assembly/wing-spar.html`).href);
+  const menu = await page.locator("header nav a").allInnerTexts();
+  const marks = (await page.locator("main svg text").allTextContents()).filter((words) => /^J\d\d$/.test(words));
+  await page.close();
+  const lines = text.split("\n").map((line) => line.trim());
+  expect(menu).toContain("Search");
+  expect(lines.filter((line) => menu.includes(line) && line !== "Open items" && line !== "Departures")).toEqual([]);
+  expect(marks.length).toBeGreaterThan(9);
+  expect(marks.filter((mark) => !text.includes(mark))).toEqual([]);
+  expect(text).toContain("Hours a day");
 });
 
 async function printed(path: string): Promise<string[]> {

@@ -2,7 +2,7 @@
 import { mkdirSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
-import { openBrowser } from "./chromium.ts";
+import { openBrowser } from "./browsers.ts";
 
 const [siteFolder = "site", outFolder = ".cache/shots", ...paths] = process.argv.slice(2);
 const WIDTHS = { phone: 390, context: 1280 };

@@ -7,7 +7,7 @@ import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { hoursWords } from "../../src/words/durations.ts";
-import { openBrowser } from "./chromium.ts";
+import { openBrowser } from "./browsers.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "scarfline-stranger-"));
 let bag = "";

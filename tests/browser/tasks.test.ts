@@ -1,8 +1,9 @@
-/** What readers come for, in a real browser from home on, on a phone and at a desk: each within two clicks. */
-import { pathToFileURL } from "node:url";
+/** What readers come for, in a real browser from home on, on a phone and at a desk: each within two clicks or one search. */
+import { readFileSync } from "node:fs";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openBrowser } from "./chromium.ts";
+import { openBrowser } from "./browsers.ts";
 import { builtDemo } from "./demo.ts";
 
 const MOST = 2;
@@ -15,6 +16,10 @@ interface Task {
   readonly clicks: readonly string[];
   /** What must be read in the end, where it stands. */
   readonly found: readonly (readonly [where: string, words: string | RegExp])[];
+  /** What is typed where the last click led; the first thing found is then opened. */
+  readonly searched?: string;
+  /** The link that is followed in the end, and what the file it leads to begins with. */
+  readonly follows?: readonly [name: string, begins: RegExp];
   /** Read without turning the page over: within so many screens. */
   readonly screens?: number;
 }
@@ -36,6 +41,7 @@ const TASKS: { readonly [task: string]: Task } = {
       ["main", "Follow the build"],
       ["main a[href='feed.xml']", "the feed"],
     ],
+    follows: ["the feed", /^<\?xml [^>]*\?>\s*<feed xmlns="http:\/\/www\.w3\.org\/2005\/Atom"/],
   },
   "the first day": { edition: "public", clicks: ["begin at the beginning"], found: [["h1", "The bench is level"]] },
   "why is B-027 not shown as good": {
@@ -72,6 +78,16 @@ const TASKS: { readonly [task: string]: Task } = {
       ["h2", "17. Signature"],
     ],
   },
+  "everything on WR-J04": {
+    edition: "inspector",
+    clicks: ["Search"],
+    searched: "WR-J04",
+    found: [
+      ["h1", "Joint WR-J04"],
+      [".verdict", "quarantined"],
+      ["main", "From the lot to batches, joints and hold points"],
+    ],
+  },
   "everything on a joint that blocks nothing": {
     edition: "inspector",
     clicks: ["Evidence", "AL-J01"],
@@ -97,18 +113,30 @@ async function click(page: Page, name: string): Promise<void> {
   await page.waitForLoadState();
 }
 
+async function search(page: Page, words: string): Promise<void> {
+  await page.getByRole("searchbox").fill(words);
+  await page.locator(".search__found a").first().click();
+  await page.waitForLoadState();
+}
+
 describe.each(Object.entries(DEVICES))("On a %s", (_, viewport) => {
-  it.each(Object.entries(TASKS))("%s", async (_task, { edition, clicks, found, screens }) => {
+  it.each(Object.entries(TASKS))("%s", async (_task, { edition, clicks, searched, found, follows, screens }) => {
     const page = await (await browser.newContext({ viewport })).newPage();
     await page.goto(pathToFileURL(`${SITES[edition].folder}/index.html`).href);
     expect(clicks.length).toBeLessThanOrEqual(MOST);
     for (const name of clicks) await click(page, name);
+    if (searched !== undefined) await search(page, searched);
     for (const [where, words] of found) {
       const place = page.locator(where).filter({ hasText: words }).first();
       expect(await place.isVisible(), `${where} with ${words} on ${page.url()}`).toBe(true);
       if (screens === undefined) continue;
       const top = await place.evaluate((one) => one.getBoundingClientRect().top + scrollY);
       expect(top).toBeLessThan(screens * viewport.height);
+    }
+    if (follows !== undefined) {
+      const [name, begins] = follows;
+      const href = await page.getByRole("link", { name, exact: true }).first().getAttribute("href");
+      expect(readFileSync(fileURLToPath(new URL(href ?? "", page.url())), "utf8")).toMatch(begins);
     }
     await page.context().close();
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Edition } from "../../src/editions/shown.ts";
 import { storyPages } from "../../layouts/shell/story-pages.tsx";
 import { made, storySite } from "./story-site.ts";
 
@@ -56,6 +57,20 @@ describe("The page for an address that leads nowhere", () => {
     expect(html.match(/(?:href|src|srcset)="(?!data:)|url\(|@import/g)).toBeNull();
     expect(html).toContain("There is no such page");
     expect(html).toContain('name="robots" content="noindex, nofollow"');
+  });
+
+  it("has the menu of every page by whole addresses where the address of the site is known, and there alone", () => {
+    const site = storySite();
+    const { record } = site.shown;
+    const known = { ...record, aircraft: { ...record.aircraft, address: "https://heron.example/club/" } };
+    const of = (edition: Edition): string =>
+      made(storyPages({ ...site, shown: { ...site.shown, edition, record: known } }), "404.html");
+    const menu = [...(/<nav.*?<\/nav>/s.exec(page("index.html"))?.[0] ?? "").matchAll(/href="([^"]*)"/g)].map(([, href]) => href ?? "");
+    const ways = [...of("public").matchAll(/<a href="([^"]*)"/g)].map(([, href]) => href ?? "");
+    expect(ways).toEqual(
+      menu.map((href) => `https://heron.example/club/${href === "index.html" ? "" : href}`),
+    );
+    expect(of("inspector")).not.toContain("<a ");
   });
 });
 

@@ -19,7 +19,7 @@ describe("Words of pages", () => {
     [165, "2 h 45 min"],
     [45, "45 min"],
     [120, "2 h"],
-    [0, "0 min"],
+    [0, "no hours"],
     [72_240, "1,204 h"],
   ])("writes %i minutes as %s", (minutes, words) => {
     expect(hoursWords(minutes)).toBe(words);
@@ -32,6 +32,7 @@ describe("Words of pages", () => {
   it.each([
     [2100, "35 min"],
     [12_000, "3 h 20 min"],
+    [29, "less than a minute"],
     [86_400 * 4, "4 d"],
     [86_400 * 4 + 3600 * 6, "4 d 6 h"],
   ])("writes %i seconds as %s", (seconds, words) => {

@@ -4,8 +4,9 @@ import { pathToFileURL } from "node:url";
 import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openBrowser } from "../browser/chromium.ts";
+import { goBack, isChromium, openBrowser } from "../browser/browsers.ts";
 import { builtDemo } from "../browser/demo.ts";
+import { serve } from "../browser/serve.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const site = builtDemo("public");
@@ -71,7 +72,7 @@ describe.each(SIZES)("From a disk, at $width px", (viewport) => {
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     await page.waitForURL(/joint\/WR-J04/);
-    await page.goBack();
+    await goBack(page);
     await expect.poll(() => page.getByRole("searchbox").inputValue()).toBe("WR-J04");
     await expect.poll(async () => (await paths(page))[0]).toBe("joint/WR-J04.html");
   });
@@ -105,7 +106,7 @@ describe.each(SIZES)("From a disk, at $width px", (viewport) => {
 
   it("keeps to its width, and axe finds nothing on what was found", async () => {
     await searched(page, "WR-J04");
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
     await page.evaluate(AXE);
     const { violations } = await page.evaluate(async () =>
       (window as unknown as { axe: { run: (how: object) => Promise<AxeResults> } }).axe.run({ preload: false }),
@@ -119,14 +120,16 @@ describe("The search", () => {
     const page = await browser.newPage();
     const asked: string[] = [];
     page.on("request", (request) => asked.push(request.url()));
-    await page.goto(address("index.html"));
-    await page.goto(address("evidence.html"));
+    const server = await serve(site.folder);
+    for (const path of ["index.html", "evidence.html"]) await page.goto(`${server.url}${path}`);
+    expect(asked.length).toBeGreaterThan(5);
     expect(asked.filter((url) => url.endsWith("search-index.js"))).toEqual([]);
-    await page.goto(address("search.html"));
+    await page.goto(`${server.url}search.html`);
     await page.getByRole("searchbox").fill("glue");
     await page.waitForFunction(() => document.querySelector("output")?.textContent !== "");
     expect(asked.filter((url) => url.endsWith("search-index.js"))).toHaveLength(1);
     await page.close();
+    await server.close();
   });
 
   it("can be shared by its address", async () => {
@@ -137,7 +140,7 @@ describe("The search", () => {
     await page.close();
   });
 
-  it("is without scripts a list of every entry under its year, and no box that does nothing", async () => {
+  it.runIf(isChromium)("is without scripts a list of every entry under its year, and no box that does nothing", async () => {
     const page = await browser.newPage({ javaScriptEnabled: false });
     await page.goto(address("search.html"));
     expect(await page.getByRole("searchbox").count()).toBe(0);

@@ -10,7 +10,7 @@ import { pagesOf } from "../../layouts/shell/site.tsx";
 import { TAG_SHEETS } from "../../layouts/tags/sizes.ts";
 import type { Edition, Site } from "../../src/editions/shown.ts";
 import type { Aircraft, Assembly } from "../../src/facts/types.ts";
-import { openBrowser } from "../browser/chromium.ts";
+import { openBrowser } from "../browser/browsers.ts";
 import { exampleSite } from "../pages/example.ts";
 import { made } from "../pages/story-site.ts";
 import { scratchFolders, writeAll } from "../publish/scratch.ts";

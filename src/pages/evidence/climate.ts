@@ -10,7 +10,7 @@ import type { Track } from "../../reckoning/climate/track.ts";
 import type { Batch, ClimateLog } from "../../facts/types.ts";
 import { dayAt } from "../forecast/chart.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { dateShort } from "../../words/dates.ts";
+import { dateShort, hourWords } from "../../words/dates.ts";
 import { durationWords } from "../../words/durations.ts";
 import { grouped } from "../../words/numbers.ts";
 import { inUnits } from "../../words/quantities.ts";
@@ -71,8 +71,8 @@ export function climatePage(shown: Shown): ClimatePage {
     logs: climate.map((log) => logRow(log, clock)),
     months: monthRows(shown, tracks.temperature, tracks.humidity, clock, batches),
     gaps: gaps.map(({ from, to }) => ({
-      from: clock.minute(from),
-      to: clock.minute(to),
+      from: hourWords(clock.minute(from)),
+      to: hourWords(clock.minute(to)),
       lasted: durationWords(to - from),
     })),
     temperature,

@@ -4,7 +4,16 @@ import { join } from "node:path";
 import { tsImport } from "tsx/esm/api";
 import { inFolder, median, root } from "../measure.mjs";
 
-const PAGES = ["index.html", "assembly/wing.html", "assembly/wing-spar.html", "batch/B-018.html"];
+const PAGES = [
+  "index.html",
+  "entries.html",
+  "entry/2026-11-20-where-it-stands.html",
+  "assembly/wing.html",
+  "assembly/wing-spar.html",
+  "evidence.html",
+  "batch/B-018.html",
+  "hold-point/WG-H1.html",
+];
 const CATEGORIES = ["performance", "accessibility", "best-practices", "seo"];
 const WRITTEN = ["Document", "Stylesheet", "Script"];
 
@@ -27,7 +36,7 @@ export function pages({ rounds, dir }) {
     await served.close();
     return {
       title: `Pages of the public demo by Lighthouse, medians of ${rounds}`,
-      heads: ["page", "as on", ...CATEGORIES, "layout shift", "kB without pictures", "requests"],
+      heads: ["page", "as on", ...CATEGORIES, "largest paint, s", "layout shift", "kB without pictures", "requests"],
       rows,
       notes: [
         "Throttling is simulated, as is Lighthouse's own way. kB are as packed by the host, headers included; requests are those before anything is scrolled to.",
@@ -46,6 +55,7 @@ async function row(lighthouse, url, page, form, rounds) {
     page,
     form,
     ...CATEGORIES.map((id) => String(middle(({ scores }) => scores.get(id)))),
+    (middle(({ largestPaint }) => largestPaint) / 1000).toFixed(2),
     String(middle(({ shift }) => shift)),
     middle(kilobytes).toFixed(1),
     String(middle(({ requests }) => requests.length)),
