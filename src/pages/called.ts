@@ -15,9 +15,8 @@ const TITLED: Partial<{ readonly [kind in Kind]: (shown: Shown) => ReadonlyMap<s
   "earlier hours": ({ record }) => titles(record.earlier),
 };
 
-const titles = (
-  things: Iterable<{ readonly id: string; readonly title: string }>,
-): ReadonlyMap<string, string> => new Map(Array.from(things, ({ id, title }) => [id, title]));
+const titles = (things: Iterable<{ readonly id: string; readonly title: string }>): ReadonlyMap<string, string> =>
+  new Map(Array.from(things, ({ id, title }) => [id, title]));
 
 /** The title of a thing that the edition shows, or its id. */
 export function called(shown: Shown, { kind, id }: Ref): string {

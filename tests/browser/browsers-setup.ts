@@ -24,7 +24,8 @@ export default function setup(): void {
     stdio: ["ignore", "ignore", "inherit"],
     env,
   });
-  if (pathOf(asked) === undefined) throw new Error(`apt-get installed ${packages[0]}, but it is in none of its places.`);
+  if (pathOf(asked) === undefined)
+    throw new Error(`apt-get installed ${packages[0]}, but it is in none of its places.`);
 }
 
 function works(command: string, args: string[]): boolean {

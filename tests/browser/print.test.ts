@@ -15,17 +15,20 @@ afterAll(async () => {
 });
 
 /** Firefox draws no margin boxes (CSS Paged Media 3, 4): there its own heads and feet number the sheets under the page's title. */
-it.runIf(isChromium)("prints the appendix with the aircraft, the edition, the record's date, the seal and the page's number on every page", async () => {
-  const pages = await printed("appendix.html");
-  expect(pages.length).toBeGreaterThan(20);
-  const bare = pages.flatMap((text, index) => {
-    const missing = ["Pettichaps", "Inspector’s edition", "2026", "No seal", String(index + 1)].filter(
-      (words) => !text.toLowerCase().includes(words.toLowerCase()),
-    );
-    return missing.length === 0 ? [] : [`page ${index + 1} lacks ${missing.join(", ")}`];
-  });
-  expect(bare).toEqual([]);
-});
+it.runIf(isChromium)(
+  "prints the appendix with the aircraft, the edition, the record's date, the seal and the page's number on every page",
+  async () => {
+    const pages = await printed("appendix.html");
+    expect(pages.length).toBeGreaterThan(20);
+    const bare = pages.flatMap((text, index) => {
+      const missing = ["Pettichaps", "Inspector’s edition", "2026", "No seal", String(index + 1)].filter(
+        (words) => !text.toLowerCase().includes(words.toLowerCase()),
+      );
+      return missing.length === 0 ? [] : [`page ${index + 1} lacks ${missing.join(", ")}`];
+    });
+    expect(bare).toEqual([]);
+  },
+);
 
 it("prints the appendix with every batch, its verdict and a place to sign", async () => {
   const text = (await printed("appendix.html")).join("\n");

@@ -85,7 +85,9 @@ const TASKS: { readonly [task: string]: Task } = {
     found: [
       ["h1", "Joint WR-J04"],
       [".verdict", "quarantined"],
-      ["main", "From the lot to batches, joints and hold points"],
+      ["main a", "B-026"],
+      ["main a", "H-3"],
+      ["main a", "WG-H1"],
     ],
   },
   "everything on a joint that blocks nothing": {

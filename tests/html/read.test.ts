@@ -44,7 +44,8 @@ describe("On every page of the archive", () => {
   });
 
   it("which such a page would fail", () => {
-    const page = '<p>On 2026-01-24 it took 0 min.</p><a href="a">ply-faces</a><a>2025-05-10-hair</a><code>2026-01-24</code>';
+    const page =
+      '<p>On 2026-01-24 it took 0 min.</p><a href="a">ply-faces</a><a>2025-05-10-hair</a><code>2026-01-24</code>';
     expect(faults(read(page))).toHaveLength(4);
     expect(faults(read("<p>10 min, 1.0 min, 20 January 2026</p><a>B-014</a><a>Hold points</a>"))).toEqual([]);
   });

@@ -65,11 +65,11 @@ describe("The page for an address that leads nowhere", () => {
     const known = { ...record, aircraft: { ...record.aircraft, address: "https://heron.example/club/" } };
     const of = (edition: Edition): string =>
       made(storyPages({ ...site, shown: { ...site.shown, edition, record: known } }), "404.html");
-    const menu = [...(/<nav.*?<\/nav>/s.exec(page("index.html"))?.[0] ?? "").matchAll(/href="([^"]*)"/g)].map(([, href]) => href ?? "");
-    const ways = [...of("public").matchAll(/<a href="([^"]*)"/g)].map(([, href]) => href ?? "");
-    expect(ways).toEqual(
-      menu.map((href) => `https://heron.example/club/${href === "index.html" ? "" : href}`),
+    const menu = [...(/<nav.*?<\/nav>/s.exec(page("index.html"))?.[0] ?? "").matchAll(/href="([^"]*)"/g)].map(
+      ([, href]) => href ?? "",
     );
+    const ways = [...of("public").matchAll(/<a href="([^"]*)"/g)].map(([, href]) => href ?? "");
+    expect(ways).toEqual(menu.map((href) => `https://heron.example/club/${href === "index.html" ? "" : href}`));
     expect(of("inspector")).not.toContain("<a ");
   });
 });

@@ -140,13 +140,16 @@ describe("The search", () => {
     await page.close();
   });
 
-  it.runIf(isChromium)("is without scripts a list of every entry under its year, and no box that does nothing", async () => {
-    const page = await browser.newPage({ javaScriptEnabled: false });
-    await page.goto(address("search.html"));
-    expect(await page.getByRole("searchbox").count()).toBe(0);
-    const listed = await page.locator(".search__list a").count();
-    expect(listed).toBe(site.pages.filter((path) => path.startsWith("entry/")).length);
-    expect(await page.locator(".search__all h3").allInnerTexts()).toEqual(["2026", "2025", "2024"]);
-    await page.close();
-  });
+  it.runIf(isChromium)(
+    "is without scripts a list of every entry under its year, and no box that does nothing",
+    async () => {
+      const page = await browser.newPage({ javaScriptEnabled: false });
+      await page.goto(address("search.html"));
+      expect(await page.getByRole("searchbox").count()).toBe(0);
+      const listed = await page.locator(".search__list a").count();
+      expect(listed).toBe(site.pages.filter((path) => path.startsWith("entry/")).length);
+      expect(await page.locator(".search__all h3").allInnerTexts()).toEqual(["2026", "2025", "2024"]);
+      await page.close();
+    },
+  );
 });

@@ -109,7 +109,7 @@ function weeklyChart(shown: Shown, people: readonly Named<WorkLine>[], weeks: We
     days,
     says: `Hours worked in each week, one person standing on the other${people.some(({ lines }) => !lines.every(isOfDay)) ? "; those known by month or year alone are in no week" : ""}${target === undefined ? "" : `; the broken line is the ${hoursRounded(target)} a week planned`}.`,
     series: people.map(({ name, lines }) => ({ name, values: weekly(lines.filter(isOfDay), weeks).map(inHours) })),
-    against: target === undefined ? undefined : { name: "Meant a week", values: days.map(() => inHours(target)) },
+    against: target === undefined ? undefined : { name: "Planned a week", values: days.map(() => inHours(target)) },
   });
 }
 

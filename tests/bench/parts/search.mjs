@@ -16,12 +16,15 @@ const MOST_ENTRIES = 8000;
 export function search({ rounds, sizes, dir }) {
   return inFolder(dir, async (work) => {
     const rows = [];
-    for (const size of [...new Set([...sizes, MOST_ENTRIES])]) rows.push(...(await rowsOf(join(work, String(size)), size, rounds)));
+    for (const size of [...new Set([...sizes, MOST_ENTRIES])])
+      rows.push(...(await rowsOf(join(work, String(size)), size, rounds)));
     return {
       title: `Search, medians of ${rounds} rounds`,
       heads: ["entries", "index, MB packed", "opened, ms", "words", "found", "answer, ms", "slowest, ms"],
       rows,
-      notes: ["An answer is counted from the last key to the first frame that shows it, less the wait for another key."],
+      notes: [
+        "An answer is counted from the last key to the first frame that shows it, less the wait for another key.",
+      ],
     };
   });
 }
@@ -48,7 +51,15 @@ async function rowsOf(work, size, rounds) {
       took.push(await page.evaluate(answered, words));
     }
     const found = await page.locator("output").innerText();
-    rows.push([String(size), told(packed, 2), told(opened, 0), words, found, told(median(took), 0), told(Math.max(...took), 0)]);
+    rows.push([
+      String(size),
+      told(packed, 2),
+      told(opened, 0),
+      words,
+      found,
+      told(median(took), 0),
+      told(Math.max(...took), 0),
+    ]);
   }
   await browser.close();
   return rows;
