@@ -129,7 +129,7 @@ describe.each(Object.entries(DEVICES))("On a %s", (_, viewport) => {
     for (const name of clicks) await click(page, name);
     if (searched !== undefined) await search(page, searched);
     for (const [where, words] of found) {
-      const place = page.locator(where).filter({ hasText: words }).first();
+      const place = page.locator(where).filter({ hasText: words, visible: true }).first();
       expect(await place.isVisible(), `${where} with ${words} on ${page.url()}`).toBe(true);
       if (screens === undefined) continue;
       const top = await place.evaluate((one) => one.getBoundingClientRect().top + scrollY);
