@@ -11,43 +11,72 @@ import { Mark } from "../parts/mark.tsx";
 import { Inside } from "./inside.tsx";
 import { ListTable, None, type Where } from "../evidence/parts.tsx";
 
+interface JointsProps extends Where {
+  readonly groups: readonly Group[];
+  /** Those that are shown in a line together: they are many, and in full elsewhere. */
+  readonly briefly?: boolean;
+}
+
 /** Joints by assembly: its drawing with each of them marked, and a row each with verdict, reasons, batches and lots. */
-export function AppendixJoints({ site, from, groups }: Where & { readonly groups: readonly Group[] }): JSX.Element {
+export function AppendixJoints({ site, from, groups, briefly = false }: JointsProps): JSX.Element {
   const withJoints = groups.filter(({ joints }) => joints.length > 0);
   if (withJoints.length === 0) return <None>The record names no joints.</None>;
   return (
     <>
       {withJoints.map((group) => (
-        <JointsOf group={group} site={site} from={from} />
+        <JointsOf group={group} site={site} from={from} briefly={briefly} />
       ))}
     </>
   );
 }
 
-function JointsOf({ group: { assembly, joints }, site, from }: Where & { readonly group: Group }): JSX.Element {
+interface GroupProps extends Where {
+  readonly group: Group;
+  readonly briefly: boolean;
+}
+
+function JointsOf({ group: { assembly, joints }, site, from, briefly }: GroupProps): JSX.Element {
   const { record } = site.shown;
   const index = traceIndex(site.shown);
   const title = assemblyPath(record, assembly);
   const drawn = record.assemblies.get(assembly);
+  const rows = briefly ? joints.filter(({ state }) => state !== "shown") : joints;
   return (
     <section aria-label={title}>
       <h3>{title}</h3>
       {drawn === undefined ? null : <Plate site={site} from={from} assembly={drawn} joints={joints} />}
-      <ListTable
-        caption={`Joints of ${title}`}
-        heads={["Joint", "What it joins", "State", "Why", "Batches", "Lots", "Hold points"]}
-      >
-        {joints.map((file) => (
-          <JointRow
-            site={site}
-            from={from}
-            file={file}
-            holdPoints={index.holdPointsOf.get(file.joint.id) ?? []}
-            stages={index.stagesOf.get(file.joint.id) ?? []}
-          />
-        ))}
-      </ListTable>
+      {rows.length === 0 ? null : (
+        <ListTable
+          caption={rows.length === joints.length ? `Joints of ${title}` : `Joints of ${title} that are not shown`}
+          heads={["Joint", "What it joins", "State", "Why", "Batches", "Lots", "Hold points"]}
+        >
+          {rows.map((file) => (
+            <JointRow
+              site={site}
+              from={from}
+              file={file}
+              holdPoints={index.holdPointsOf.get(file.joint.id) ?? []}
+              stages={index.stagesOf.get(file.joint.id) ?? []}
+            />
+          ))}
+        </ListTable>
+      )}
+      {rows.length === joints.length ? null : <ShownJoints joints={joints.filter(({ state }) => state === "shown")} />}
     </section>
+  );
+}
+
+/** In a line, each with its batches. */
+function ShownJoints({ joints }: { readonly joints: readonly JointFile[] }): JSX.Element {
+  return (
+    <p>
+      <Mark of="shown" />{" "}
+      {joints.map(({ joint, batches }) => (
+        <>
+          {joint.id} ({batches.join(", ")}){" "}
+        </>
+      ))}
+    </p>
   );
 }
 

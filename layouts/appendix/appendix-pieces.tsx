@@ -73,10 +73,14 @@ function PieceRow({ shown, file }: { readonly shown: Shown; readonly file: Piece
       <td>
         <Mark of={file.verdict} />
       </td>
-      <td>{[...(file.verdict === "pass" ? [] : [whyPiece(shown, file)]), ...lookedAt(shown, file)].join(" ")}</td>
+      <td>{pieceWords(shown, file)}</td>
     </tr>
   );
 }
+
+/** Why it did not pass, and what else has to be looked at; nothing of one that simply passed. */
+export const pieceWords = (shown: Shown, file: PieceFile): string =>
+  [...(file.verdict === "pass" ? [] : [whyPiece(shown, file)]), ...lookedAt(shown, file)].join(" ");
 
 /** What else is not simply met: cautions, amendments. The reason of its verdict stands before. */
 const lookedAt = (shown: Shown, file: PieceFile): string[] => {

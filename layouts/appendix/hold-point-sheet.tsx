@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
 import { papersOf } from "../../src/pages/appendix/papers.ts";
-import type { Group } from "../../src/pages/appendix/sheets.ts";
+import { apart, type Group } from "../../src/pages/appendix/sheets.ts";
 import { departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
@@ -11,11 +11,13 @@ import { HoldPoint } from "../evidence/hold-point/hold-point.tsx";
 import { Exceptions, LookAgain, ShownRows } from "./appendix-batches.tsx";
 import { AppendixJoints } from "./appendix-joints.tsx";
 import type { AppendixSheet } from "./appendix.tsx";
+import { ExceptionsBriefly, LookAgainBriefly, MOST_IN_FULL, ShownBriefly } from "./batches-briefly.tsx";
 import { Opening } from "./opening.tsx";
 
 /**
  * One hold point with all that whoever signs it looks at: what is open, its joints on their drawings, and their batches.
- * What stands behind those that are shown is in the evidence: here it would make a book of a wing.
+ * What stands behind those that are shown is in the evidence: here it would make a book of a wing. So it would where very
+ * many are not shown: then those have a row each, with every check that was not met, and what is shown stands in lines.
  */
 export function holdPointSheet(site: Site, file: HoldPointFile, from: string): AppendixSheet {
   const { holdPoint } = file;
@@ -23,6 +25,10 @@ export function holdPointSheet(site: Site, file: HoldPointFile, from: string): A
   const groups = groupsOf(site, file);
   const batches = [...new Map(groups.flatMap((group) => group.batches.map((one) => [one.batch.id, one]))).values()];
   const of = new Set([holdPoint.assembly, ...groups.map(({ assembly }) => assembly)]);
+  const isLong = apart(batches).exceptions.length > MOST_IN_FULL;
+  const [NotShown, Held, Again] = isLong
+    ? [ExceptionsBriefly, ShownBriefly, LookAgainBriefly]
+    : [Exceptions, ShownInRows, LookAgain];
   const title = `Hold point ${holdPoint.id}: ${holdPoint.title}`;
   const parts: readonly (readonly [string, string, JSX.Element])[] = [
     [
@@ -30,10 +36,14 @@ export function holdPointSheet(site: Site, file: HoldPointFile, from: string): A
       "State and sign-off",
       <HoldPoint file={file} {...where} id={anchor("hold point", holdPoint.id)} level="h3" />,
     ],
-    ["joints", "Joints that it asks for", <AppendixJoints groups={groups} {...where} />],
-    ["exceptions", "Batches that are not shown, in full", <Exceptions batches={batches} {...where} />],
-    ["batches", "Batches that are shown", <ShownBriefly batches={batches} {...where} />],
-    ["again", "What to look at in those batches all the same", <LookAgain batches={batches} {...where} />],
+    ["joints", "Joints that it asks for", <AppendixJoints groups={groups} briefly={isLong} {...where} />],
+    [
+      "exceptions",
+      isLong ? "Batches that are not shown" : "Batches that are not shown, in full",
+      <NotShown batches={batches} {...where} />,
+    ],
+    ["batches", "Batches that are shown", <Held batches={batches} {...where} />],
+    ["again", "What to look at in those batches all the same", <Again batches={batches} {...where} />],
     [
       "departures",
       "Departures on the same parts",
@@ -60,7 +70,7 @@ export function holdPointSheet(site: Site, file: HoldPointFile, from: string): A
 }
 
 /** A row each, and where what stands behind them is told. */
-function ShownBriefly(props: Parameters<typeof ShownRows>[0]): JSX.Element {
+function ShownInRows(props: Parameters<typeof ShownRows>[0]): JSX.Element {
   return (
     <>
       <ShownRows {...props} />
