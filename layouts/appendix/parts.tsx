@@ -6,7 +6,7 @@ import type { BatchFile } from "../../src/evidence/types.ts";
 import { departures, holdPoints, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import { overview } from "../../src/pages/evidence/overview.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { BATCH_MEANS, JOINT_MEANS } from "../../src/pages/evidence/verdict-words.ts";
+import { BATCH_MEANS, JOINT_MEANS, NOT_LOOKED_AT } from "../../src/pages/evidence/verdict-words.ts";
 import { Mark } from "../parts/mark.tsx";
 import { Behind, Exceptions, ShownRows } from "./appendix-batches.tsx";
 import { AppendixJoints } from "./appendix-joints.tsx";
@@ -185,8 +185,12 @@ function HoldPointList({ site, from }: Where): JSX.Element {
   if (all.length === 0) return <None>The record names no hold points.</None>;
   return (
     <>
+      <p class="quiet">
+        {NOT_LOOKED_AT} Whatever comes of a look, each hold point has a page of its own to write it on; here is a place
+        for those that may be signed as they stand.
+      </p>
       {all.map((file) => (
-        <HoldPoint file={file} site={site} from={from} id={anchor("hold point", file.holdPoint.id)} level="h3" />
+        <HoldPoint file={file} site={site} from={from} id={anchor("hold point", file.holdPoint.id)} level="h3" among />
       ))}
     </>
   );

@@ -39,7 +39,9 @@ export const BLOCKS = `
 
 #let set-list(one, set-block) = {
   let sign = if one.sign == "box" { box(width: 0.72em, height: 0.72em, stroke: 0.6pt, baseline: 0.06em) } else if one.sign == "point" { [•] }
-  if sign == none { for item in one.items { block(below: 0.5em, set-blocks(item, set-block)) } }
+  let item-of(item) = list(marker: sign, indent: 0pt, body-indent: 0.5em, set-blocks(item, set-block))
+  if one.short { grid(columns: (1fr,) * 3, column-gutter: 4mm, row-gutter: 0.5em, ..one.items.map(item-of)) }
+  else if sign == none { for item in one.items { block(below: 0.5em, set-blocks(item, set-block)) } }
   else { list(marker: sign, indent: 0pt, body-indent: 0.5em, spacing: 0.5em, ..one.items.map(item => set-blocks(item, set-block))) }
 }
 
@@ -91,7 +93,7 @@ export const BLOCKS = `
 )
 
 #let set-index(rows) = {
-  let wide = 6
+  let wide = 8
   let tall = calc.ceil(rows.len() / wide)
   let at(row) = link(label(row.to), {
     row.id

@@ -13,8 +13,8 @@ const PAGE = `
 
 #set document(title: paper.title, author: (), date: datetime(year: paper.date.at(0), month: paper.date.at(1), day: paper.date.at(2)))
 #set text(font: ("Libertinus Serif", "DejaVu Sans Mono"), size: 8.4pt, lang: paper.language, hyphenate: false, number-width: "tabular")
-#set par(leading: 0.5em, spacing: 0.54em, justify: false)
-#set block(spacing: 0.54em)
+#set par(leading: 0.48em, spacing: 0.52em, justify: false)
+#set block(spacing: 0.52em)
 
 // The parts that stand on a page, or go on there; and of the headings below them the first and the last.
 #let running() = context {

@@ -226,7 +226,12 @@ it("The evidence as a PDF comes with one of each hold point, which has its joint
       .map((file) =>
         apart([file]).rest.length > 0 ? `${file.batch.id} ${dateShort(file.batch.day)}` : `Batch ${file.batch.id},`,
       );
-    const words = [holdPoint.title, ...joints, ...batches, ...needs.map(({ about }) => about.id)];
+    const words = [
+      holdPoint.title,
+      ...joints,
+      ...batches,
+      ...needs.map((need) => (need.about.kind === "entry" ? shown.say(need) : need.about.id)),
+    ];
     expect(
       words.filter((one) => !text.includes(bare(one))),
       holdPoint.id,

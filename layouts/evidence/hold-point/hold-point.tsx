@@ -16,9 +16,11 @@ interface HoldPointProps extends Where {
   readonly file: HoldPointFile;
   readonly id: string;
   readonly level: "h2" | "h3";
+  /** It is one of several on a paper: what none of them looks at is said once, and only those that may be signed as they stand have a place for it. */
+  readonly among?: boolean;
 }
 
-export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointProps): JSX.Element {
+export function HoldPoint({ file, site, from, id, level: Heading, among = false }: HoldPointProps): JSX.Element {
   const { holdPoint, state, needs, joints } = file;
   return (
     <section class="holdpoint" id={id} aria-label={holdPoint.title}>
@@ -50,10 +52,12 @@ export function HoldPoint({ file, site, from, id, level: Heading }: HoldPointPro
       {file.remarks.map((remark) => (
         <p class="quiet">{site.shown.say(remark)}</p>
       ))}
-      <p class="quiet">{NOT_LOOKED_AT}</p>
+      {among ? null : <p class="quiet">{NOT_LOOKED_AT}</p>}
       <Changes file={file} site={site} from={from} />
       <Needs needs={needs.map((one) => toldNeed(site.shown.say, one))} site={site} from={from} />
-      {state === "passed" ? null : <SignOff id={holdPoint.id} />}
+      {state === "passed" || (among && (state === "blocked" || state === "ahead")) ? null : (
+        <SignOff id={holdPoint.id} />
+      )}
     </section>
   );
 }

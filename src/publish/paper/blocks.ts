@@ -47,7 +47,13 @@ export type Block =
       readonly look: "plain" | "small" | "quiet" | "label" | "opens" | "lead";
       readonly c: readonly Inline[];
     }
-  | { readonly b: "list"; readonly sign: "none" | "point" | "box"; readonly items: readonly (readonly Block[])[] }
+  | {
+      readonly b: "list";
+      readonly sign: "none" | "point" | "box";
+      /** Its items are short, and stand side by side. */
+      readonly short: boolean;
+      readonly items: readonly (readonly Block[])[];
+    }
   | { readonly b: "facts"; readonly rows: readonly (readonly [readonly Inline[], readonly Inline[]])[] }
   | {
       readonly b: "table";

@@ -84,6 +84,9 @@ function blockOf(node: Element, making: Making): Block[] {
   return withId(attributes.id, blocksOf(children, making));
 }
 
+/** So many things that want the same stay on the page of the words that say what; more would leave too much of one bare. */
+const MOST_TOGETHER = 20;
+
 /** What an element itself becomes; undefined for one that only holds others. */
 function made(node: Element, classes: readonly string[], making: Making): Block[] | undefined {
   const { tag, children } = node;
@@ -98,6 +101,8 @@ function made(node: Element, classes: readonly string[], making: Making): Block[
   if (classes.includes("signoff"))
     return [{ b: "signoff", words: findAll(children, ({ tag: t }) => t === "p").map(({ children: c }) => textOf(c)) }];
   if (tag === "plate") return plateOf(node, making);
+  if (classes.includes("alike") && findAll(children, ({ tag: t }) => t === "li").length <= MOST_TOGETHER)
+    return [{ b: "whole", framed: false, c: blocksOf(children, making) }];
   if (classes.includes("plates")) return [{ b: "pictures", items: blocksOf(children, making) }];
   if (classes.includes("verdict") || tag === "figure")
     return [{ b: "whole", framed: classes.includes("verdict"), c: sideBySide(blocksOf(children, making)) }];
@@ -140,7 +145,7 @@ function paragraphOf({ children }: Element, classes: readonly string[], making: 
 function listOf(node: Element, classes: readonly string[], making: Making): Block {
   const sign = classes.includes("checklist") ? "box" : classes.includes("bare") ? "none" : "point";
   const items = node.children.flatMap((item) => (typeof item === "string" ? [] : [blocksOf(item.children, making)]));
-  return { b: "list", sign, items };
+  return { b: "list", sign, short: classes.includes("checklist--alike"), items };
 }
 
 function indexOf({ children }: Element, { leads }: Making): Block {
