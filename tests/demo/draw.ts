@@ -2,6 +2,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { paint } from "./ink/paint.ts";
+import { framePlans } from "./plans/frames.ts";
 import { fuselagePlans } from "./plans/fuselage.ts";
 import { wingPlans } from "./plans/wing.ts";
 import { scenes } from "./scenes/scenes.ts";
@@ -10,7 +11,7 @@ const content = fileURLToPath(new URL("../../content/", import.meta.url));
 
 function drawPlans(): void {
   mkdirSync(`${content}drawings`, { recursive: true });
-  for (const [name, draw] of Object.entries({ ...wingPlans, ...fuselagePlans })) {
+  for (const [name, draw] of Object.entries({ ...wingPlans, ...fuselagePlans, ...framePlans })) {
     const file = name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
     writeFileSync(`${content}drawings/${file}.svg`, draw());
   }

@@ -1,8 +1,65 @@
 import { Plan } from "./plan.ts";
-import { arc, type P2 } from "../ink/space.ts";
+import type { P2 } from "../ink/space.ts";
 
 const WOOD = "#efdcae";
 const PLY = "#f3e9cd";
+
+/** px for a mm along the fuselage; across it everything is drawn deeper, as on the sheet. */
+const ALONG = 740 / 4880;
+
+function cabin(plan: Plan): void {
+  plan
+    .outline(
+      [
+        [468, 92],
+        [475, 92],
+        [475, 374],
+        [468, 374],
+      ],
+      "#ead5a2",
+      1.6,
+    )
+    .line(
+      [
+        [332, 198],
+        [382, 122],
+        [471, 92],
+      ],
+      3.2,
+    )
+    .phantom([
+      [475, 96],
+      [700, 178],
+      [922, 260],
+    ])
+    .centre([471.5, 76], [471.5, 392]);
+}
+
+function undercarriage(plan: Plan): void {
+  const beam: P2[] = [
+    [394, 378],
+    [428, 378],
+    [428, 400],
+    [394, 400],
+  ];
+  plan
+    .outline(beam, "#e2cf9b")
+    .hatchWithin(beam, 6)
+    .outline(
+      [
+        [406, 400],
+        [416, 400],
+        [413, 446],
+        [409, 446],
+      ],
+      WOOD,
+      1.4,
+    )
+    .circle(411, 450, 31)
+    .circle(411, 450, 5, "#fbf7ec")
+    .centre([411, 410], [411, 488])
+    .centre([372, 450], [450, 450]);
+}
 
 function fuselage(): string {
   const plan = new Plan();
@@ -11,8 +68,8 @@ function fuselage(): string {
       [180, 210],
       [330, 196],
       [560, 196],
-      [930, 268],
-      [930, 310],
+      [920, 268],
+      [920, 310],
       [560, 370],
       [330, 380],
       [180, 352],
@@ -22,65 +79,45 @@ function fuselage(): string {
   plan
     .line(
       [
-        [180, 226],
-        [560, 212],
-        [930, 276],
+        [184, 219],
+        [330, 205],
+        [560, 205],
+        [920, 277],
       ],
-      3,
+      1.2,
     )
     .line(
       [
-        [180, 338],
-        [330, 364],
-        [560, 356],
-        [930, 303],
+        [184, 343],
+        [330, 371],
+        [560, 361],
+        [920, 301],
       ],
-      3,
+      1.2,
     );
   for (const [x, top, low, name] of [
-    [184, 210, 352, "B1"],
-    [330, 198, 378, "B2"],
-    [410, 196, 376, "B3"],
+    [180, 210, 352, "B1"],
+    [326, 196, 379, "B2"],
+    [408, 196, 376, "B3"],
     [490, 196, 373, "B4"],
-    [660, 216, 352, "B5"],
-    [922, 268, 310, "B6"],
-  ] as const) {
-    plan
-      .box(x - 5, top, 10, low - top, WOOD, 1.6)
-      .letter(name, x < 900 ? x + 9 : x - 9, x < 900 ? top + 44 : top - 22, 11);
-  }
-  plan.outline([...arc([460, 200], 110, 92, 180, 360, 24), ...arc([460, 200], 98, 80, 360, 180, 24)], WOOD).outline(
-    [
-      [330, 198],
-      [352, 150],
-      [366, 140],
-      [346, 198],
-    ],
-    "#e8eef0",
-  );
+    [660, 216, 353, "B5"],
+    [912, 267, 311, "B6"],
+  ] as const)
+    plan.box(x, top, 8, low - top, WOOD, 1.6).letter(name, x + (x < 900 ? 14 : 16), 286, 11);
+  cabin(plan);
+  undercarriage(plan);
+  for (const y of [244, 306]) plan.box(74, y, 106, 15, "#ead5a2", 1.6).centre([60, y + 7.5], [196, y + 7.5]);
   plan
-    .box(378, 378, 74, 20, "#e2cf9b")
-    .hatch(378, 378, 74, 20, 6)
-    .circle(414, 440, 34)
-    .line(
-      [
-        [414, 398],
-        [414, 440],
-      ],
-      3,
-    );
-  plan
-    .box(70, 244, 112, 14, "#e2cf9b")
-    .box(70, 306, 112, 14, "#e2cf9b")
-    .line(
-      [
-        [560, 196],
-        [930, 268],
-      ],
-      1,
-      "8 5",
-    );
-  plan.letter("TURTLE DECK", 680, 186, 10).letter("FLOOR", 520, 394, 10).dimension(184, 922, 492, "4,880 mm");
+    .leader("HOOP", [530, 84], [474, 112])
+    .leader("WINDSCREEN ARCH", [212, 112], [363, 150])
+    .leader("TURTLE DECK", [704, 138], [690, 174])
+    .leader("FLOOR", [560, 408], [548, 366])
+    .leader("BEAM, END ON", [232, 412], [394, 392])
+    .leader("BEARERS", [74, 206], [110, 246])
+    .leader("TAIL POST", [830, 356], [917, 309])
+    .extension(180, 352, 510)
+    .extension(180 + ALONG * 4880, 311, 510)
+    .dimension(180, 180 + ALONG * 4880, 504, "4,880 mm");
   return plan.svg("Fuselage, side view", "Sheet 24");
 }
 
@@ -190,141 +227,6 @@ function fuselageSides(): string {
   return plan.svg("Fuselage sides", "Sheets 22 and 23");
 }
 
-function bulkheads(): string {
-  const plan = new Plan();
-  const frames: readonly (readonly [string, number, number, number, number])[] = [
-    ["B1", 60, 140, 130, 190],
-    ["B2", 225, 150, 140, 210],
-    ["B3", 400, 150, 140, 220],
-    ["B4", 570, 160, 140, 210],
-    ["B5", 738, 190, 108, 150],
-    ["B6", 890, 210, 40, 96],
-  ];
-  for (const [name, x, y, wide, high] of frames) {
-    plan.box(x, y, wide, high, PLY, 1).box(x, y, wide, high, "none", 2.4);
-    if (wide > 60) plan.box(x + 16, y + 16, wide - 32, high - 32, "#fbf7ec", 1.6);
-    if (name === "B3" || name === "B4") plan.box(x, y + high - 60, wide, 34, WOOD).hatch(x, y + high - 60, wide, 34, 9);
-    if (name === "B1")
-      plan
-        .line(
-          [
-            [x + 16, y + 16],
-            [x + wide - 16, y + high - 16],
-          ],
-          5,
-        )
-        .line(
-          [
-            [x + wide - 16, y + 16],
-            [x + 16, y + high - 16],
-          ],
-          5,
-        );
-    if (name === "B2") plan.box(x + 16, y + 60, wide - 32, 14, WOOD, 1.4);
-    for (const [cx, cy] of [
-      [x, y],
-      [x + wide - 22, y],
-      [x, y + high - 22],
-      [x + wide - 22, y + high - 22],
-    ] as const)
-      if (wide > 60) plan.box(cx, cy, 22, 22, "#e2cf9b", 1.2);
-    plan.letter(name, x + wide / 2 - 10, y + high + 18, 13);
-  }
-  return plan.svg("Bulkheads, from the front", "Sheets 25 and 26");
-}
-
-function cabinFrame(): string {
-  const plan = new Plan();
-  for (let strip = 0; strip <= 6; strip += 1)
-    plan.line(
-      [
-        [220 + strip * 6, 440],
-        ...arc([500, 240], 280 - strip * 6, 160 - strip * 6, 180, 360, 40),
-        [780 - strip * 6, 440],
-      ] as P2[],
-      strip === 0 || strip === 6 ? 2.4 : 0.9,
-    );
-  plan
-    .box(206, 410, 62, 60, "#e2cf9b")
-    .hatch(206, 410, 62, 60, 8)
-    .box(732, 410, 62, 60, "#e2cf9b")
-    .hatch(732, 410, 62, 60, 8);
-  plan.line(arc([500, 300], 190, 86, 180, 360, 30), 5).line(arc([500, 300], 178, 76, 180, 360, 30), 1.4);
-  plan
-    .outline(
-      [
-        [330, 340],
-        [670, 340],
-        [690, 460],
-        [310, 460],
-      ],
-      PLY,
-    )
-    .outline(
-      [
-        [350, 356],
-        [650, 356],
-        [664, 444],
-        [336, 444],
-      ],
-      "#fbf7ec",
-      1.4,
-    )
-    .line(
-      [
-        [500, 340],
-        [500, 460],
-      ],
-      4,
-    );
-  plan.dimension(220, 780, 500, "1,060 mm").letter("WINDSCREEN ARCH", 424, 250, 10).letter("SEAT BACK", 520, 396, 10);
-  return plan.svg("Cabin frame, from the front", "Sheets 28 and 29");
-}
-
-function undercarriageBeam(): string {
-  const plan = new Plan();
-  plan.outline(
-    [
-      [60, 130],
-      [940, 130],
-      [940, 232],
-      [60, 232],
-    ],
-    WOOD,
-  );
-  for (let line = 1; line < 5; line += 1)
-    plan.line(
-      [
-        [60, 130 + line * 20.4],
-        [940, 130 + line * 20.4],
-      ],
-      1.2,
-    );
-  plan.outline(
-    [
-      [60, 350],
-      [940, 350],
-      [940, 440],
-      [60, 440],
-    ],
-    PLY,
-  );
-  for (let x = 80; x < 900; x += 34)
-    plan.line(
-      [
-        [x, 430],
-        [x + 44, 360],
-      ],
-      0.6,
-    );
-  for (const x of [130, 760]) {
-    plan.box(x, 350, 110, 90, "#e2cf9b").hatch(x, 350, 110, 90, 10);
-    for (const dx of [26, 84]) plan.circle(x + dx, 376, 7, "#fbf7ec").circle(x + dx, 414, 7, "#fbf7ec");
-  }
-  plan.letter("FIVE LAMINATIONS", 420, 100, 11).letter("FROM ABOVE", 440, 320, 11).dimension(60, 940, 492, "1,100 mm");
-  return plan.svg("Undercarriage beam", "Sheet 27");
-}
-
 function engineBearers(): string {
   const plan = new Plan();
   for (const y of [120, 252]) {
@@ -377,4 +279,4 @@ function engineBearers(): string {
   return plan.svg("Engine bearers, from the side", "Sheet 32");
 }
 
-export const fuselagePlans = { fuselage, fuselageSides, bulkheads, cabinFrame, undercarriageBeam, engineBearers };
+export const fuselagePlans = { fuselage, fuselageSides, engineBearers };

@@ -79,12 +79,92 @@ export class Plan {
     return this.letter(text, (x0 + x1) / 2 - text.length * 5, y - 16, 10);
   }
 
-  /** The thin line from an edge of what is drawn down past its dimension. */
+  /** A dimension between two heights, read from the right. */
+  upright(x: number, y0: number, y1: number, text: string): this {
+    for (const y of [y0, y1])
+      this.line(
+        [
+          [x - 5, y + 4],
+          [x + 5, y - 4],
+        ],
+        1.2,
+      );
+    this.line(
+      [
+        [x, y0],
+        [x, y1],
+      ],
+      0.9,
+    );
+    const middle = (y0 + y1) / 2 + text.length * 4.75;
+    for (const run of letters(text, 10))
+      this.line(
+        run.map(([a, b]): P2 => [x - 16 + b, middle - a]),
+        1.2,
+      );
+    return this;
+  }
+
+  /** Dash and dot: the middle of something. */
+  centre(from: P2, to: P2): this {
+    return this.line([from, to], 0.8, "14 5 3 5");
+  }
+
+  /** Two dots and a dash: what stands there and is drawn elsewhere. */
+  phantom(points: readonly P2[]): this {
+    return this.line(points, 0.9, "16 4 3 4 3 4");
+  }
+
+  /** A name beside what it names, with a line that leads there and ends in a dot. */
+  leader(text: string, [x, y]: P2, to: P2, high = 9): this {
+    const wide = text.length * 0.95 * high;
+    const middle = y + high / 2;
+    const from: P2 =
+      to[0] < x - 8
+        ? [x - 6, middle]
+        : to[0] > x + wide + 8
+          ? [x + wide + 6, middle]
+          : [x + wide / 2, to[1] > y ? y + high + 5 : y - 5];
+    return this.letter(text, x, y, high)
+      .line([from, to], 0.7)
+      .add(`<circle cx="${to[0]}" cy="${to[1]}" r="2.4" fill="#2c2723"/>`);
+  }
+
+  /** Slanting lines within any outline: of cut timber, or the grain of ply. */
+  hatchWithin(points: readonly P2[], step: number, way: 1 | -1 = 1, width = 0.6): this {
+    const across = ([x, y]: P2): number => x + way * y;
+    const all = points.map(across);
+    for (let at = Math.min(...all) + step / 2; at < Math.max(...all); at += step) {
+      const crossed = points.flatMap((a, i): P2[] => {
+        const b = points[(i + 1) % points.length] ?? a;
+        const [from, to] = [across(a) - at, across(b) - at];
+        if (from < 0 === to < 0) return [];
+        const share = from / (from - to);
+        return [[a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])]];
+      });
+      crossed.sort((a, b) => a[0] - b[0]);
+      for (let i = 0; i + 1 < crossed.length; i += 2) this.line(crossed.slice(i, i + 2), width);
+    }
+    return this;
+  }
+
+  /** The thin line from an edge of what is drawn past its dimension. */
   extension(x: number, from: number, to: number): this {
     return this.line(
       [
-        [x, from + 6],
+        [x, from + (to > from ? 6 : -6)],
         [x, to],
+      ],
+      0.6,
+    );
+  }
+
+  /** The same from the side. */
+  reach(y: number, from: number, to: number): this {
+    return this.line(
+      [
+        [from + (to > from ? 6 : -6), y],
+        [to, y],
       ],
       0.6,
     );
