@@ -1,7 +1,7 @@
 /** Everything that a page can say by one word of several is said in the demonstration, by the types of the program. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { expect, it } from "vitest";
+import { beforeAll, expect, it } from "vitest";
 import type { Edition } from "../../src/editions/shown.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
@@ -60,6 +60,13 @@ it("Something of the demo is for each audience, and each edition has what a narr
   const sizes = EDITIONS.map((edition) => JSON.stringify(editionOf(demo, evidence, edition).record.entries).length);
   expect(new Set(sizes).size).toBe(EDITIONS.length);
 });
+
+/** Longer than any machine takes to build the demo in every edition. */
+const PATIENCE_MS = 600_000;
+
+beforeAll(() => {
+  for (const edition of EDITIONS) builtDemo(edition);
+}, PATIENCE_MS);
 
 const html = (edition: Edition): readonly string[] => {
   const { folder, pages } = builtDemo(edition);
