@@ -21,6 +21,7 @@ export interface TakeFlags {
   readonly several?: string;
   readonly logger?: string;
   readonly setAside?: boolean;
+  readonly again?: boolean;
 }
 
 const AGAIN = "; may be given again";
@@ -44,6 +45,7 @@ export function addTakeFlags(command: Command): void {
     .option("--nearest-minute <yes or no>", "hours: whether 0.33 stands for 20 minutes")
     .option("--several <how>", "hours: whether the time of several people is `each` one's, or `divided`")
     .option("--set-aside", "hours: keep lines that cannot be read out of all sums, named beside the file")
+    .option("--again", "hours: take lines too that say what another table of the record says, and count them twice")
     .option("--logger <words>", "loggers: what the file leaves open, such as `zone: local`");
 }
 

@@ -136,6 +136,28 @@ it("A mapping with a flag left out writes nothing and tells all that is missing 
   expect(contentOf(record)).toEqual(before);
 });
 
+it("An export that has grown since, under another name, is not counted twice unless somebody says so", async () => {
+  const head = "Datum;Wer;Arbeit;Stunden\n";
+  const first = `${head}1.2.2020;Ines;Leimen;2,5\n2.2.2020;Ines;Leimen;1\n`;
+  const { record, given } = workshop({
+    "jan.csv": first,
+    "feb.csv": `${first}2.2.2020;Ines;Leimen;1\n3.2.2020;Ines;Leimen;4\n`,
+  });
+  const rest = [...MAPPING.slice(0, 8), "--column", "assembly=none of these", "--column", "source=none of these"];
+  const said = [...rest, "--source", "Old", "--days", "D.M.YYYY", "--decimal", ",", "--numbers", "hours"];
+  const words = ["--person-is", "Ines=me", "--task-is", "Leimen=gluing"];
+  expect(await take(record, join(given, "jan.csv"), ...said, ...words)).toMatchObject({ code: 0 });
+  const before = contentOf(record);
+  const asked = await take(record, join(given, "feb.csv"), ...said, ...words);
+  expect(asked.code).toBe(2);
+  expect(asked.err).toContain(
+    "2 lines of it say what hours/jan.csv says: the same day, person, task, time and assembly",
+  );
+  expect(asked.err).toMatch(/^ {2}--again/mu);
+  expect(contentOf(record)).toEqual(before);
+  expect(await take(record, join(given, "feb.csv"), ...said, ...words, "--again")).toMatchObject({ code: 0 });
+});
+
 it("A file whose name is taken by another table is left, and so is one without a header", async () => {
   const { record, given } = workshop({ "s.csv": "Datum;Wer;Arbeit;Stunden\n", "t.csv": "1;2;3\n" });
   writeAll(record, { "hours/s.csv": "span,who,task,time,source\n2020,me,gluing,1:00,Notebook\n" });

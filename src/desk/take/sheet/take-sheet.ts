@@ -1,5 +1,7 @@
 /** A spreadsheet of hours: kept as it is under `hours/`, with what it does not say itself asked once and kept beside it. */
 import { idFrom } from "../../id-from.ts";
+import type { EarlierHours } from "../../../facts/build/earlier-hours.ts";
+import { counted } from "../../../words/lists.ts";
 import { hoursWords } from "../../../words/durations.ts";
 import { problemText, type Problem } from "../../../problem.ts";
 import { fileText } from "../../front-matter.ts";
@@ -8,11 +10,13 @@ import type { Answers, Question } from "../../question.ts";
 import * as z from "zod";
 import { type Desk, left, type Outcome } from "../outcome.ts";
 import type { Given } from "../given.ts";
+import { type Again, againIn } from "./again.ts";
 import { type Aside, columnsIn, mappingFacts } from "./mapping.ts";
 import { columnQuestions, hasSeveral, readingQuestions, SEVERAL, wordQuestions } from "./questions.ts";
 import { type Sheet, sheetIn } from "./sheet.ts";
 
 export const ASIDE = "set them aside";
+export const AGAIN = "take them again";
 const NOTHING = "take nothing";
 
 export async function takeSheet(given: Given, text: string, said: Answers, desk: Desk): Promise<Outcome> {
@@ -44,8 +48,14 @@ export async function takeSheet(given: Given, text: string, said: Answers, desk:
     if (asked["aside"] !== ASIDE) return left(given.path, ["It was left, as was said."]);
   }
   const files = filesWith(aside);
+  const table = await tableIn(files, id, desk);
+  const again = againIn(table, desk.record.earlier);
+  if (again.length > 0) {
+    const asked = await desk.ask([againQuestion(again)], { again: said["again"] ?? undefined } as Answers);
+    if (asked["again"] !== AGAIN) return left(given.path, [againWords(again), "It was left, as was said."]);
+  }
   await keep(desk.content, files);
-  return { from: given.path, became: "taken", says: [...(await sumsIn(files, id, desk)), ...told] };
+  return { from: given.path, became: "taken", says: [...files.keys(), sumsOf(table), ...told] };
 }
 
 const REMARKS = ["How the table beside this file is read: scarfline fields hours"];
@@ -110,17 +120,31 @@ const asideQuestion = (count: number, told: readonly string[]): Question => ({
   choices: [ASIDE, NOTHING],
 });
 
-async function sumsIn(files: NewFiles, id: string, { content, today }: Desk): Promise<string[]> {
+const againWords = (again: readonly Again[]): string =>
+  `${again.map(({ lines, file }) => `${counted(lines, "line")} of it ${lines === 1 ? "says" : "say"} what ${file} says`).join("; ")}: the same day, person, task, time and assembly.`;
+
+const againQuestion = (again: readonly Again[]): Question => ({
+  key: "again",
+  flag: "--again",
+  asks: `${againWords(again)} Taken again they count twice`,
+  form: z.string(),
+  example: NOTHING,
+  choices: [NOTHING, AGAIN],
+});
+
+/** The table as the record would have it. */
+async function tableIn(files: NewFiles, id: string, { content, today }: Desk): Promise<EarlierHours> {
   const read = await readWith(content, files, today);
   const table = "record" in read ? read.record.earlier.find((one) => one.id === id) : undefined;
   if (table === undefined) throw new Error(`hours/${id}.csv was read and is gone`);
+  return table;
+}
+
+function sumsOf({ lines, setAside }: EarlierHours): string {
   const people = new Map<string, number>();
-  for (const { who, minutes } of table.lines) people.set(who, (people.get(who) ?? 0) + minutes);
-  const places = new Set(table.lines.map(({ place }) => place.line));
-  return [
-    ...files.keys(),
-    `${places.size} lines read${table.setAside === 0 ? "" : `, ${table.setAside} set aside`}: ${[...people]
-      .map(([who, minutes]) => `${who} ${hoursWords(minutes)}`)
-      .join(", ")}`,
-  ];
+  for (const { who, minutes } of lines) people.set(who, (people.get(who) ?? 0) + minutes);
+  const places = new Set(lines.map(({ place }) => place.line));
+  return `${places.size} lines read${setAside === 0 ? "" : `, ${setAside} set aside`}: ${[...people]
+    .map(([who, minutes]) => `${who} ${hoursWords(minutes)}`)
+    .join(", ")}`;
 }
