@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { paint } from "./ink/paint.ts";
 import { framePlans } from "./plans/frames.ts";
 import { fuselagePlans } from "./plans/fuselage.ts";
+import { partPlans } from "./plans/parts.ts";
 import { wingPlans } from "./plans/wing.ts";
 import { scenes } from "./scenes/scenes.ts";
 
@@ -11,7 +12,7 @@ const content = fileURLToPath(new URL("../../content/", import.meta.url));
 
 function drawPlans(): void {
   mkdirSync(`${content}drawings`, { recursive: true });
-  for (const [name, draw] of Object.entries({ ...wingPlans, ...fuselagePlans, ...framePlans })) {
+  for (const [name, draw] of Object.entries({ ...wingPlans, ...fuselagePlans, ...framePlans, ...partPlans })) {
     const file = name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
     writeFileSync(`${content}drawings/${file}.svg`, draw());
   }

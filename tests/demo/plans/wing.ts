@@ -21,9 +21,9 @@ function wing(): string {
     ],
     PLY,
   );
-  for (let rib = 0; rib < 10; rib += 1)
+  for (let rib = 0; rib < 9; rib += 1)
     for (const side of [-1, 1]) {
-      const x = 500 + side * (34 + rib * 45);
+      const x = 500 + side * (34 + rib * 50.5);
       plan.line(
         [
           [x, leading(x)],
@@ -45,11 +45,11 @@ function wing(): string {
       WOOD,
     )
     .box(60, 352, 880, 10, WOOD)
-    .box(376, 276, 90, 74, "#e8eef0")
-    .letter("TANK", 396, 306, 11);
+    .box(365, 276, 101, 74, "#e8eef0")
+    .letter("TANK", 393, 306, 11);
   for (const [from, to] of [
-    [150, 330],
-    [670, 850],
+    [112.5, 314.5],
+    [685.5, 887.5],
   ] as const)
     plan
       .outline(
@@ -172,199 +172,4 @@ function wingSpar(): string {
   return plan.svg("Main spar", "Sheets 4 to 6");
 }
 
-function airfoil(x: number, y: number, chord: number, up: number, down: number, from = 0): P2[] {
-  const at = (share: number, k: number): P2 => [
-    x + share * chord,
-    y - k * (2.2 * Math.sqrt(share) * (1 - share) + 0.18 * share * (1 - share)),
-  ];
-  const shares = Array.from({ length: 41 }, (_, i) => from + (1 - from) * (i / 40) ** 2);
-  return [...shares.map((share) => at(share, up)), ...shares.reverse().map((share) => at(share, -down))];
-}
-
-function wingRibs(): string {
-  const plan = new Plan();
-  plan
-    .outline(airfoil(60, 240, 880, 110, 50), PLY, 1)
-    .outline(airfoil(60, 240, 880, 110, 50, 0.17), "none", 4)
-    .outline(airfoil(72, 240, 850, 96, 38, 0.2), "#fbf7ec", 1.4);
-  const posts: readonly (readonly [number, number, number])[] = [
-    [240, 152, 278],
-    [360, 142, 284],
-    [490, 148, 282],
-    [630, 166, 274],
-    [760, 190, 262],
-  ];
-  for (const [x, top, low] of posts) plan.box(x - 5, top, 10, low - top, WOOD, 1.3);
-  for (let i = 0; i + 1 < posts.length; i += 1) {
-    const [a, b] = [posts[i], posts[i + 1]];
-    if (a !== undefined && b !== undefined)
-      plan.outline(
-        [
-          [a[0] + 5, a[2] - 4],
-          [a[0] + 15, a[2] - 4],
-          [b[0] - 5, b[1] + 4],
-          [b[0] - 15, b[1] + 4],
-        ],
-        WOOD,
-        1.2,
-      );
-  }
-  for (const [x, top, low] of posts) plan.box(x - 20, top - 3, 40, 20, PLY, 1).box(x - 20, low - 17, 40, 20, PLY, 1);
-  for (const x of [150, 360]) {
-    plan
-      .outline([...arc([x, 450], 92, 54, 90, 270, 20), [x + 46, 396], [x + 46, 504]], PLY)
-      .outline([...arc([x, 450], 82, 45, 90, 270, 20), [x + 38, 405], [x + 38, 495]], "none", 1)
-      .circle(x - 14, 450, 24, "#fbf7ec");
-  }
-  plan.letter("NOSE, LEFT", 106, 374, 9).letter("NOSE, RIGHT", 310, 374, 9);
-  plan
-    .box(540, 400, 160, 100, PLY)
-    .line(
-      [
-        [540, 400],
-        [700, 500],
-      ],
-      0.8,
-    )
-    .line(
-      [
-        [540, 500],
-        [700, 400],
-      ],
-      0.8,
-    )
-    .letter("DOUBLER, RIB 1", 716, 446, 9);
-  return plan.svg("Wing rib", "Sheets 7 and 8");
-}
-
-function aileron(): string {
-  const plan = new Plan();
-  for (const [x0, sense] of [
-    [60, 1],
-    [940, -1],
-  ] as const) {
-    const x = (share: number): number => x0 + sense * share * 400;
-    plan
-      .outline(
-        [
-          [x(0), 140],
-          [x(1), 150],
-          [x(1), 172],
-          [x(0), 172],
-        ],
-        WOOD,
-      )
-      .outline(
-        [
-          [x(0), 400],
-          [x(1), 380],
-          [x(1), 394],
-          [x(0), 416],
-        ],
-        WOOD,
-      );
-    for (const share of [0.03, 0.26, 0.5, 0.74, 0.97]) plan.box(x(share) - 6, 172, 12, 228 - share * 18, PLY, 1.4);
-    for (const share of [0.03, 0.26, 0.5, 0.74])
-      plan.line(
-        [
-          [x(share), 390],
-          [x(share + 0.23), 176],
-        ],
-        1,
-        "8 4",
-      );
-    for (const share of [0.26, 0.74])
-      plan.box(x(share) - 18, 118, 36, 30, "#e2cf9b").hatch(x(share) - 18, 118, 36, 30, 6);
-  }
-  plan.box(484, 118, 32, 30, "#e2cf9b").hatch(484, 118, 32, 30, 6).letter("HINGE BLOCK", 452, 98, 9);
-  plan
-    .letter("LEFT", 230, 450, 12)
-    .letter("RIGHT", 720, 450, 12)
-    .dimension(60, 460, 490, "1,940 mm")
-    .dimension(540, 940, 490, "1,940 mm");
-  return plan.svg("Ailerons", "Sheets 15 and 16");
-}
-
-function tipBow(): string {
-  const plan = new Plan();
-  for (const [x, sense] of [
-    [130, 1],
-    [870, -1],
-  ] as const) {
-    for (let strip = 0; strip <= 6; strip += 1) {
-      const grow = strip * 7;
-      plan.line(
-        arc([x, 430], 250 + grow, 230 + grow, sense === 1 ? 0 : 180, sense === 1 ? -92 : 272, 40).map(
-          ([a, b]): P2 => [a, b],
-        ),
-        strip === 0 || strip === 6 ? 2.4 : 1,
-      );
-    }
-    plan.box(x - 20, 418, 40, 36, WOOD).hatch(x - 20, 418, 40, 36, 6);
-  }
-  plan.letter("SIX STRIPS OF 3 MM", 412, 90, 11).letter("TIP BLOCK", 84, 470, 10).letter("TIP BLOCK", 832, 470, 10);
-  return plan.svg("Wing-tip bows", "Sheet 13");
-}
-
-function tankBay(): string {
-  const plan = new Plan();
-  plan
-    .box(120, 120, 760, 340, PLY)
-    .box(90, 90, 30, 400, WOOD)
-    .box(880, 90, 30, 400, WOOD)
-    .box(120, 96, 760, 24, WOOD)
-    .box(120, 460, 760, 24, WOOD);
-  plan
-    .box(190, 160, 620, 260, "#e8eef0", 1.4)
-    .line(
-      [
-        [190, 160],
-        [810, 420],
-      ],
-      0.7,
-      "8 5",
-    )
-    .line(
-      [
-        [190, 420],
-        [810, 160],
-      ],
-      0.7,
-      "8 5",
-    )
-    .outline(
-      [
-        [456, 270],
-        [544, 270],
-        [544, 310],
-        [456, 310],
-      ],
-      "#e8eef0",
-      0,
-    )
-    .letter("TANK", 470, 282, 16);
-  for (const [x, y] of [
-    [120, 120],
-    [844, 120],
-    [120, 424],
-    [844, 424],
-  ] as const)
-    plan.box(x, y, 36, 36, "#e2cf9b").hatch(x, y, 36, 36, 6);
-  for (const x of [330, 640])
-    plan.box(x, 124, 28, 332, WOOD, 1.4).line(
-      [
-        [x + 14, 130],
-        [x + 14, 450],
-      ],
-      0.8,
-    );
-  plan
-    .box(160, 134, 680, 312, "none", 1)
-    .letter("RIB 1", 80, 68, 11)
-    .letter("RIB 3", 872, 68, 11)
-    .letter("MAIN SPAR", 454, 68, 11)
-    .circle(500, 440, 7);
-  return plan.svg("Tank bay, from above", "Sheets 20 and 21");
-}
-
-export const wingPlans = { wing, wingSpar, wingRibs, aileron, tipBow, tankBay };
+export const wingPlans = { wing, wingSpar };

@@ -3,7 +3,8 @@ import { letters } from "../ink/lettering.ts";
 import { ash, birch, plain, spruce } from "../ink/solids.ts";
 import type { Sketch } from "../ink/sketch.ts";
 import { arc, type P2, type V3 } from "../ink/space.ts";
-import { band, figure, stage } from "../shop/stage.ts";
+import { figure } from "../shop/people.ts";
+import { band, stage } from "../shop/stage.ts";
 import { clamp, stick } from "../shop/tools.ts";
 
 type On = ReturnType<typeof stage>;

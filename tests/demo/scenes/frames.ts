@@ -3,7 +3,8 @@ import { ash, birch, plain, spruce } from "../ink/solids.ts";
 import type { Sketch } from "../ink/sketch.ts";
 import { arc, type P2, type V3 } from "../ink/space.ts";
 import { side } from "./ribs.ts";
-import { figure, stage, torn } from "../shop/stage.ts";
+import { figure } from "../shop/people.ts";
+import { stage, torn } from "../shop/stage.ts";
 import { bench, clamp } from "../shop/tools.ts";
 
 type On = ReturnType<typeof stage>;

@@ -2,7 +2,8 @@ import { WASH } from "../ink/colour.ts";
 import { birch, plain, spruce } from "../ink/solids.ts";
 import type { Sketch } from "../ink/sketch.ts";
 import { arc, type P2, type V3 } from "../ink/space.ts";
-import { figure, glossy, stage, torn } from "../shop/stage.ts";
+import { figure } from "../shop/people.ts";
+import { glossy, stage, torn } from "../shop/stage.ts";
 import { weight } from "../shop/tools.ts";
 
 const ply = (grain: V3): ReturnType<typeof birch> => birch(grain);
@@ -502,29 +503,7 @@ function inspectorLamp(sketch: Sketch): void {
     [-1.35, 0.3, 0],
   ]);
   sketch.tint(arc(lamp as P2, 210, 150), "#ffe3a0", 0.75, 30);
-  sketch.tint(arc([feet[0] + 60, feet[1] + 4], 160, 28), "#4a4258", 0.35, 6);
-  figure(sketch, feet as P2, 760, 0.17, lamp as P2, "#6b7384");
-  const [bx, by] = [feet[0], feet[1]];
-  sketch.face(
-    [
-      [
-        [bx - 62, by - 440],
-        [bx + 96, by - 440],
-        [bx + 112, by - 140],
-        [bx - 108, by - 140],
-      ],
-    ],
-    "#6b7384",
-    { width: 2 },
-  );
-  for (const dx of [-50, 0, 46])
-    sketch.line(
-      [
-        [bx + dx * 0.6, by - 400],
-        [bx + dx, by - 160],
-      ],
-      { width: 1.6, opacity: 0.6 },
-    );
+  figure(sketch, feet as P2, 760, 0.17, lamp as P2, "#6b7384", "long");
   sketch.face([arc(lamp as P2, 17, 17)], "#fff1c4", { width: 3 });
   on.box([-2.6, 0.5, 0], [0.5, 0.4, 0.45], plain("#a98a5d"));
 }
@@ -729,7 +708,7 @@ function sparShoulders(sketch: Sketch): void {
     [800, "#b4694a", 520],
     [1270, "#6b7a5a", 550],
   ] as const)
-    figure(sketch, [x, 985], tall, 0.02, [x + 40, 985 - tall * 0.93], coat);
+    figure(sketch, [x, 985], tall, 0.02, [x + 74, 985 - tall * 0.9], coat);
   sketch.face([spar], "#f3d592");
   for (let i = 0; i < 5; i += 1)
     sketch.line(
