@@ -14,9 +14,9 @@ import { NO_TYPESETTER } from "./publish/paper/no-typesetter.ts";
 import { type Maker, openMaker } from "./publish/paper/typst.ts";
 import { readyFiles, type ReadyFiles } from "./publish/pictures/ready.ts";
 import { wantedFiles } from "./publish/pictures/wanted.ts";
-import { hasOwn } from "./publish/own/own.ts";
 import { layOutWhole, publish, type Published } from "./publish/publish.ts";
 import type { Memory } from "./record/filed.ts";
+import { hasOwn } from "./record/own.ts";
 import { readRecord } from "./record/read.ts";
 import type { Day, Record } from "./facts/types.ts";
 
@@ -33,6 +33,8 @@ export interface BuildRequest {
   readonly today: Day;
   /** The date of the record, if not that of its last entry. */
   readonly day?: Day;
+  /** Whether own pages, layouts and sheet are left out. */
+  readonly plain?: boolean;
   /** Whether PDFs are made too. */
   readonly paper?: boolean;
   /** Folder for what need not be made twice. */
@@ -86,7 +88,7 @@ export async function build(request: BuildRequest, tell: Teller): Promise<Built>
 }
 
 /** What every work on a record begins with. */
-export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day" | "paper">;
+export type PrepareRequest = Pick<BuildRequest, "content" | "cache" | "today" | "day" | "paper" | "plain">;
 
 type CheckRequest = PrepareRequest & Pick<BuildRequest, "program">;
 
@@ -151,7 +153,7 @@ async function ownProblems(
   { record, ready, seal }: Extract<Prepared, { readonly record: Record }>,
   request: CheckRequest,
 ): Promise<readonly Problem[]> {
-  if (!hasOwn(request.content)) return [];
+  if (request.plain === true || !hasOwn(request.content)) return [];
   const evidence = reckon(record);
   const told = new Map<string, Problem>();
   for (const edition of ["public", "inspector", "archive"] as const) {

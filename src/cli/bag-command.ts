@@ -39,7 +39,7 @@ export async function bagOf(
   surroundings: Surroundings,
   form: Pick<BagOptions, "baggingDate" | "serialise" | "split"> = {},
 ): Promise<string | undefined> {
-  const { content } = request;
+  const { content, plain } = request;
   const state = await recordState(content);
   const prepared = await prepare(request, tellerFor(surroundings));
   const refuse = (problems: readonly Problem[]): undefined =>
@@ -50,7 +50,7 @@ export async function bagOf(
   };
   const { record, ready, seal, maker } = prepared;
   const tell = tellerFor(surroundings, bytesProgress("Bagging"));
-  const bagging = defined({ content, program: request.program, out, state, version, seal, maker, ...form });
+  const bagging = defined({ content, program: request.program, out, state, version, seal, maker, plain, ...form });
   const bagged = await writeBag(bagging, record, reckon(record), ready, tell.progress).catch((error: unknown) => {
     if (error instanceof PagesRefused) return refuse(error.problems);
     throw error;

@@ -16,6 +16,11 @@ export const RECORD = [
   "[record]",
   "the record's folder; without it the one you are in, or the nearest above that holds a record",
 ] as const;
+export const plain = (): Option =>
+  new Option(
+    "--plain",
+    "leave out pages/, layouts/ and style.css, which are code: for a record of someone whom you do not trust to run any here",
+  );
 export const date = (): Option =>
   new Option("--date <YYYY-MM-DD>", "the date of the record; without it that of its last entry").argParser(day);
 

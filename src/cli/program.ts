@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { Command, InvalidArgumentError, Option } from "commander";
 import { addArchive } from "./archive-program.ts";
 import { addDesk } from "./desk/desk-program.ts";
-import { content, date, EXIT_CODES, RECORD } from "./options.ts";
+import { content, date, EXIT_CODES, plain, RECORD } from "./options.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** The commands, with their help. `exit` is given the exit code of a command that ran to its end. */
@@ -50,6 +50,7 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
         .default("public"),
     )
     .addOption(date())
+    .addOption(plain())
     .option(
       "--fresh",
       "build all anew, though neither the record nor anything else that the site is made from has changed",
@@ -92,6 +93,7 @@ function addCheck(program: Command, surroundings: Surroundings, exit: (code: num
     .addOption(content())
     .option("--json", "print the problems as JSON, for editors and scripts")
     .addOption(date())
+    .addOption(plain())
     .addHelpText(
       "after",
       `\nExamples:\n  scarfline check\n  scarfline check ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`,
@@ -128,6 +130,7 @@ function addPreview(program: Command, surroundings: Surroundings, exit: (code: n
     .addOption(
       new Option("--edition <edition>", "whom it is for").choices(["public", "inspector", "archive"]).default("public"),
     )
+    .addOption(plain())
     .option(
       "--editor <link>",
       "what a problem's place links to, such as vscode://file{path}:{line}; nothing without it",

@@ -15,17 +15,20 @@ export interface RecordNamed {
 
 export interface RecordOptions extends RecordNamed {
   readonly date?: Day;
+  /** Whether own pages, layouts and sheet are left out. */
+  readonly plain?: boolean;
 }
 
 export interface RecordRequest {
   readonly content: string;
   readonly today: Day;
   readonly day?: Day;
+  readonly plain?: boolean;
   readonly cache: string;
   readonly program: string;
 }
 
-export function recordRequest({ date, ...named }: RecordOptions, surroundings: Surroundings): RecordRequest {
+export function recordRequest({ date, plain, ...named }: RecordOptions, surroundings: Surroundings): RecordRequest {
   const content = recordFolder(named, surroundings);
   return defined({
     content,
@@ -33,6 +36,7 @@ export function recordRequest({ date, ...named }: RecordOptions, surroundings: S
     cache: cacheFor(content),
     program: fileURLToPath(surroundings.program),
     day: date,
+    plain,
   });
 }
 

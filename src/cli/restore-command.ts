@@ -1,6 +1,7 @@
 import { Findings } from "../archive/finding.ts";
 import { restore } from "../archive/restore.ts";
 import { lookAt } from "../archive/source/open.ts";
+import { hasOwn } from "../record/own.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { bytesProgress, tellerFor } from "./teller.ts";
 import { tellAll } from "./verify-command.ts";
@@ -28,5 +29,9 @@ export async function restoreCommand(bag: string, folder: string, surroundings: 
     surroundings,
   );
   tell.line(`Build it: scarfline build --content ${folder}`);
+  if (hasOwn(folder))
+    tell.line(
+      "It has pages, layouts or a sheet of its builder's own, which are code and run when it is checked or built. If you do not trust who made it, leave them out: --plain",
+    );
   return EXIT.fine;
 }

@@ -8,7 +8,8 @@ import type { FilePath } from "../facts/types.ts";
 import type { Problem } from "../problem.ts";
 import { writeAssets } from "./assets.ts";
 import { proseOf } from "./markdown.ts";
-import { hasOwn, ownOf, type OwnRequest } from "./own/own.ts";
+import { hasOwn } from "../record/own.ts";
+import { ownOf, type OwnRequest } from "./own/own.ts";
 import type { Maker } from "./paper/typst.ts";
 import { writePapers } from "./paper/write.ts";
 import { linkOrCopy } from "./output/link.ts";
@@ -47,7 +48,7 @@ export async function layOutWhole(
   made: Pick<Site, "version" | "hasPapers"> = {},
 ): Promise<LaidOutSite | { readonly problems: readonly Problem[] }> {
   const plain = layOut(shown, ready, made);
-  if (!hasOwn(request.content)) return plain;
+  if (request.plain === true || !hasOwn(request.content)) return plain;
   const own = await ownOf(request, plain);
   return "problems" in own ? own : layOut(shown, ready, { ...made, own });
 }

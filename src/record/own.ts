@@ -1,5 +1,8 @@
 /** Files beside the facts of a record that say how its site is to look: they are read by no rule and prove nothing. */
 
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+
 /** The sheet of one's own. */
 export const OWN_SHEET = "style.css";
 const OWN_FOLDERS = ["pages/", "layouts/"] as const;
@@ -9,3 +12,7 @@ export const isOwn = (file: string): boolean =>
 
 /** Whether such a file is code, and not a text from which the same comes each time. */
 export const isOwnCode = (file: string): boolean => isOwn(file) && /\.[cm]?[jt]sx?$/i.test(file);
+
+/** Whether a record's folder has anything of the kind. */
+export const hasOwn = (content: string): boolean =>
+  [OWN_SHEET, ...OWN_FOLDERS].some((name) => existsSync(join(content, name)));

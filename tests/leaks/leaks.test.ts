@@ -14,27 +14,40 @@ const EDITIONS = ["public", "inspector", "archive"] as const;
 const RECORDS = Number(process.env["LEAK_RECORDS"] ?? 3);
 const MINUTES = 60_000;
 
-/** An own page that writes down whatever it is given, but for where the record lies. */
+/** An own page that writes down whatever it is given, and whatever hangs on that, but for where the record lies. */
 const TELLS_ALL = `export const data = { permalink: "own/all.json" };
-const seen = new WeakSet();
-const plain = (_, value) => {
-  if (typeof value === "function") return String(value);
-  if (value instanceof Map || value instanceof Set) return [...value];
-  if (typeof value !== "object" || value === null) return value;
-  if (seen.has(value)) return "seen";
-  seen.add(value);
-  return Object.fromEntries(Object.entries(Object.getOwnPropertyDescriptors(value)).map(([key]) => [key, value[key]]));
-};
 export function render(data) {
-  return JSON.stringify({ data, context: this, process: globalThis.process.argv.slice(2) }, plain).replaceAll(globalThis.process.cwd(), "");
+  const seen = new Set();
+  const told = [];
+  const tell = (key, value) => {
+    if (typeof value !== "object" || value === null) return void told.push(key + ": " + String(value));
+    if (seen.has(value)) return;
+    seen.add(value);
+    if (value instanceof Map || value instanceof Set) [...value].forEach((one) => tell(key, one));
+    for (const own of Reflect.ownKeys(value)) {
+      try {
+        tell(String(own), value[own]);
+      } catch (error) {
+        told.push(String(own) + " throws " + error);
+      }
+    }
+  };
+  tell("data", data);
+  tell("this", this);
+  tell("process", globalThis.process.argv.slice(2));
+  return JSON.stringify(told).replaceAll(globalThis.process.cwd(), "");
 }
+`;
+/** One that writes down all of the record that it is given: what Eleventy adds has the time of day in it. */
+const TELLS_RECORD = `export const data = { permalink: "own/all.json" };
+export const render = ({ edition, collections }) => JSON.stringify([edition, collections.all.map(({ url }) => url)]);
 `;
 
 /** Writes a record and builds editions of it by the command. */
-async function built({ files }: Planted, edition = "all"): Promise<{ content: string; site: string }> {
+async function built({ files }: Planted, edition = "all", own = TELLS_ALL): Promise<{ content: string; site: string }> {
   const folder = scratch();
   const [content, site] = [join(folder, "content"), join(folder, "site")];
-  writeAll(content, { ...files, "pages/all.11ty.js": TELLS_ALL });
+  writeAll(content, { ...files, "pages/all.11ty.js": own });
   const { code, err } = await command(["build", "--content", content, "--out", site, "--edition", edition], {
     now: () => new Date("2025-06-01T12:00:00"),
   });
@@ -94,6 +107,9 @@ describe("Of a record with a word in every place where one can be", () => {
         ).toEqual([]);
         for (const edition of EDITIONS) {
           const hits = found(join(site, edition), planted.words);
+          expect(readFileSync(join(site, edition, "own/all.json"), "utf8"), "own pages are given much").toMatch(
+            /^.{9999}/,
+          );
           expect(readFileSync(join(site, edition, "appendix.html"), "utf8"), `${edition} names the seal`).toContain(
             "The last seal on this record is number 1",
           );
@@ -118,8 +134,12 @@ describe("Of a record with a word in every place where one can be", () => {
     "the %s edition is the same byte for byte whatever it hides: other words, other numbers, and more of them",
     async (edition) => {
       await holds(async (pick) => {
-        const one = await built(await plantedRecord(pick(), { edition }), edition);
-        const other = await built(await plantedRecord(pick(), { salt: "longer", extra: true, edition }), edition);
+        const one = await built(await plantedRecord(pick(), { edition }), edition, TELLS_RECORD);
+        const other = await built(
+          await plantedRecord(pick(), { salt: "longer", extra: true, edition }),
+          edition,
+          TELLS_RECORD,
+        );
         const read = (folder: string, path: string): string => readFileSync(join(folder, path), "latin1");
         const [here, there] = [one.site, other.site];
         expect(filesIn(there)).toEqual(filesIn(here));

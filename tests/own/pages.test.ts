@@ -1,6 +1,9 @@
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
 import { parse } from "node-html-parser";
 import { describe, expect, it } from "vitest";
-import { scratchFolders } from "../publish/scratch.ts";
+import { command } from "../cli/command.ts";
+import { contentOf, scratchFolders } from "../publish/scratch.ts";
 import { OWN, siteOf, writeRecord } from "./record.ts";
 
 const scratch = scratchFolders();
@@ -67,6 +70,34 @@ describe("Own pages", () => {
     expect(evidence.filter((path) => own.get(path) !== plain.get(path))).toEqual([]);
     const other = [...plain.keys()].filter((path) => /\.html$/.test(path) && own.get(path) !== plain.get(path));
     expect(other).toEqual(expect.arrayContaining(["index.html", "entries.html", "hours.html", "search.html"]));
+  });
+
+  it("are left out where the builder is not trusted, and nothing of theirs runs", async () => {
+    const [without, having] = [scratch(), scratch()];
+    await writeRecord(without, {});
+    const broken = { "pages/a.11ty.js": "throw new Error('ran');", "style.css": "@import 'a.css';" };
+    const content = await writeRecord(having, { ...OWN, ...broken });
+    expect(await siteOf(having, "--plain")).toEqual(await siteOf(without));
+    expect(await command(["check", content, "--plain"])).toMatchObject({ code: 0, err: "" });
+    expect((await command(["check", content])).code).toBe(1);
+  });
+
+  it("lie in a bag with the record, and in its site; who brings it back is told what they are", async () => {
+    const folder = scratch();
+    const content = await writeRecord(folder);
+    const out = join(folder, "archive");
+    expect((await command(["bag", "--content", content, "--out", out])).code).toBe(0);
+    const [bag = ""] = readdirSync(out);
+    const files = contentOf(join(out, bag));
+    expect(files.get("data/record/pages/visit.md")).toBe(OWN["pages/visit.md"]);
+    expect(files.get("data/record/style.css")).toBe(OWN["style.css"]);
+    expect(files.get("data/site/for-looking.html")).toContain("marmalade");
+    expect(files.get("README.txt")).toMatch(
+      /data\/record\/pages\/, record\/layouts\/ and record\/style\.css\n.*no evidence/s,
+    );
+    const { code, out: told } = await command(["restore", join(out, bag), join(folder, "back")]);
+    expect([code, told.includes("leave them out: --plain")]).toEqual([0, true]);
+    expect(contentOf(join(folder, "back")).get("layouts/framed.liquid")).toBe(OWN["layouts/framed.liquid"]);
   });
 
   it("state the policy that all pages state, and break no part of it", async () => {

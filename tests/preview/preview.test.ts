@@ -69,11 +69,11 @@ function asBrowser(url: string): Promise<string> {
 }
 
 async function until(dayEvents: () => Promise<boolean> | boolean): Promise<void> {
-  for (let tries = 0; tries < 400; tries += 1) {
+  for (let tries = 0; tries < 1200; tries += 1) {
     if (await dayEvents()) return;
     await pause(25);
   }
-  throw new Error("It did not happen within ten seconds.");
+  throw new Error("It did not happen within thirty seconds.");
 }
 
 interface Socket {
@@ -119,6 +119,31 @@ describe("A preview", () => {
     await until(() => messages.filter((type) => type === "eleventy.reload").length >= 3);
     expect(builds()).toBeGreaterThanOrEqual(4);
     close();
+    await preview.close();
+  });
+
+  it("shows an own page as it was last saved, with the code that it imports, and problems of it over the last good one", async () => {
+    const { preview, content, page, edit } = await session();
+    writeAll(content, {
+      "pages/_lib/words.mjs": `export const words = "By road.";`,
+      "pages/visit.11ty.js": `import { words } from "./_lib/words.mjs";
+export const data = { title: "Come" };
+export const render = ({ edition }) => words + edition.aircraft.name;`,
+      "style.css": "b { color: red }",
+    });
+    await until(async () => (await page("visit.html")).includes("By road.Stub"));
+    expect(await page("assets/own.css")).toBe("b { color: red }");
+    edit("pages/_lib/words.mjs", (text) => text.replace("road", "boat"));
+    await until(async () => (await page("visit.html")).includes("By boat.Stub"));
+    edit("pages/visit.11ty.js", (text) => text.replace("words +", "words.no.more +"));
+    await until(async () => (await page("visit.html")).includes("scarfline-trouble"));
+    const troubled = await page("visit.html");
+    expect(troubled).toContain("By boat.Stub");
+    expect(troubled).toContain("pages/visit.11ty.js:3:");
+    edit("style.css", () => "b { color: blue }");
+    edit("pages/visit.11ty.js", (text) => text.replace("words.no.more +", "words +"));
+    await until(async () => !(await page("visit.html")).includes("scarfline-trouble"));
+    expect(await page("assets/own.css")).toBe("b { color: blue }");
     await preview.close();
   });
 

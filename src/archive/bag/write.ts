@@ -36,6 +36,8 @@ export interface BagRequest {
   /** Bytes that no bag may exceed. */
   readonly split?: number;
   readonly maker?: Maker;
+  /** Whether own pages, layouts and sheet are left out of its site. */
+  readonly plain?: boolean;
   /** The last seal of the record, for the pages to name; `recordState` from before the record was read. */
   readonly seal?: NamedSeal;
   readonly state: string;

@@ -19,6 +19,8 @@ export interface OwnRequest {
   readonly content: string;
   /** Where the program is installed. */
   readonly program: string;
+  /** Whether they are left out, as for a record whose builder is not trusted to run code here. */
+  readonly plain?: boolean;
 }
 
 interface LaidOut {
@@ -26,10 +28,6 @@ interface LaidOut {
   readonly pages: readonly PageFile[];
   readonly placings: ReadonlyMap<string, unknown>;
 }
-
-/** Whether a record has anything of the kind. */
-export const hasOwn = (content: string): boolean =>
-  [OWN_SHEET, "pages", "layouts"].some((name) => existsSync(join(content, name)));
 
 /** Of a site that was laid out without them. */
 export async function ownOf(
