@@ -186,6 +186,7 @@ function breakingFacts(session: Session, given: Snapshot, day: Day): DayFacts {
     failure: failure ?? "",
     ...textFact("wood_failure", share),
     ...textFact("load", load?.typed),
+    ...textFact("witness", session.watched?.who),
     ...textFact("note", note),
   }));
   const facts = defined({

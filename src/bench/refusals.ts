@@ -1,6 +1,8 @@
-/** What speaks against mixing a cup, before it is mixed: what the build would say of it afterwards. */
+/** What the build would say of a cup afterwards, said before it is mixed: what speaks against it, and how air and wood stand. */
+import type { RuleId } from "../evidence/codes/rules.ts";
 import type { Finding } from "../evidence/types.ts";
 import type { Record } from "../facts/types.ts";
+import type { ToldFinding } from "../words/findings/told.ts";
 import { dayFacts } from "./entry-facts.ts";
 import { foretell } from "./judged.ts";
 import type { Cup, Session } from "./session.ts";
@@ -10,6 +12,9 @@ import { bandFor, leastCup } from "./sums.ts";
 
 const AGAINST: readonly Finding["code"][] = ["lot-recalled/recalled", "working-life/no-row"];
 
+/** Rules on air and wood. */
+const CONDITIONS: readonly RuleId[] = ["shop-temperature", "shop-humidity", "dew-point", "wood-moisture"];
+
 /** Sentences; `now` in s since 1970-01-01T00:00Z. Nothing is refused of what has happened. */
 export function refusals(
   session: Session,
@@ -18,6 +23,24 @@ export function refusals(
   record: Record,
   now: number,
 ): readonly string[] {
+  if (session.cups[at] === undefined) return [];
+  const rejected = saidIfMixed(session, at, given, record, now)
+    .filter(({ severity, code }) => severity === "rejects" || AGAINST.some((one) => one === code))
+    .map(({ sentence }) => sentence);
+  return [...tooCoarse(session, at, given, record), ...rejected];
+}
+
+/** Sentences of the build on the shop and the wood as they were noted, those that hold too; `now` as above. */
+export function conditionWords(session: Session, given: Snapshot, record: Record, now: number): readonly ToldFinding[] {
+  return saidIfMixed(session, 0, given, record, now).filter(({ rule }) => CONDITIONS.includes(rule));
+}
+
+interface Coded extends ToldFinding {
+  readonly code: Finding["code"];
+}
+
+/** Of a cup that were mixed, and all of the joints closed, at this moment. */
+function saidIfMixed(session: Session, at: number, given: Snapshot, record: Record, now: number): readonly Coded[] {
   const cup = session.cups[at];
   if (cup === undefined) return [];
   const amounts = leastMixOf(session, at, given, record);
@@ -29,15 +52,10 @@ export function refusals(
     wentBack: 0,
   };
   const { batches, told } = foretell(record, dayFacts(asIf, given));
-  const rejected = batches.flatMap((file) =>
-    told(file)
-      .filter((_, n) => {
-        const { severity, code } = file.findings[n] ?? {};
-        return severity === "rejects" || AGAINST.some((one) => one === code);
-      })
-      .map(({ sentence }) => sentence),
-  );
-  return [...tooCoarse(session, at, given, record), ...rejected];
+  return batches.flatMap((file) => {
+    const sentences = told(file);
+    return file.findings.flatMap(({ code }, n) => (sentences[n] === undefined ? [] : [{ ...sentences[n], code }]));
+  });
 }
 
 /** With the least of the second part that passes: what speaks against that speaks against any. */

@@ -55,6 +55,8 @@ export interface Session {
   readonly cups: readonly Cup[];
   readonly ended: boolean;
   readonly breaks: readonly Break[];
+  /** Whether it was asked who watched the breaking, and who it was. */
+  readonly watched?: { readonly who?: string };
   readonly worked?: { readonly who: readonly string[]; readonly task?: string; readonly until: number };
   readonly out: boolean;
   readonly arrived: boolean;
@@ -138,6 +140,9 @@ function take(draft: Draft, said: Said, moment: Moment): void {
       return;
     case "nothing more":
       draft.ended = true;
+      return;
+    case "watched":
+      draft.watched = said.who === undefined ? {} : { who: said.who };
       return;
     case "worked":
       draft.worked = { who: said.who, until: at, ...(said.task !== undefined && { task: said.task }) };

@@ -19,6 +19,7 @@ export type Step =
   | { readonly step: "broke"; readonly piece: string }
   | { readonly step: "share"; readonly piece: string }
   | { readonly step: "load"; readonly piece: string }
+  | { readonly step: "watched" }
   | { readonly step: "hours" }
   | { readonly step: "out" }
   | { readonly step: "over" };
@@ -28,7 +29,7 @@ const READINGS = ["temperature", "humidity", "moisture"] as const;
 /** `passes`: whether the mix of a cup is shown by ratio and scale. */
 export function stepOf(session: Session, given: Snapshot, passes: (cup: Cup) => boolean): Step {
   if (session.arrived) return { step: "over" };
-  const open = session.of === "gluing" ? gluing(session, given, passes) : breaking(session);
+  const open = session.of === "gluing" ? gluing(session, given, passes) : breaking(session, given);
   if (open !== undefined) return open;
   return session.worked === undefined ? { step: "hours" } : { step: "out" };
 }
@@ -61,14 +62,16 @@ function mixing(cup: Cup, at: number, parts: readonly AdhesivePart[], passes: (c
   return cup.leftAsItIs || passes(cup) ? undefined : { step: "mix told", cup: at };
 }
 
-function breaking({ breaks }: Session): Step | undefined {
+/** Of one builder alone it is not asked who watched. */
+function breaking({ breaks, watched }: Session, { people }: Snapshot): Step | undefined {
   for (const { piece, failure, share, load, left } of breaks) {
     if (left) continue;
     if (failure === undefined) return { step: "broke", piece };
     if (share === undefined && isShareAsked(failure)) return { step: "share", piece };
     if (load === undefined) return { step: "load", piece };
   }
-  return undefined;
+  const isAny = breaks.some(({ left }) => !left);
+  return watched === undefined && isAny && people.length > 1 ? { step: "watched" } : undefined;
 }
 
 /** Of a piece that was crushed, or that nobody looked into, and of one that let go along the glue, no share is asked. */

@@ -7,6 +7,7 @@ import { readNoted } from "../facts/quantity/noted.ts";
 import { readQuantity } from "../facts/quantity/quantity.ts";
 import { isFault } from "../facts/reading.ts";
 import type { Adhesive, Batch, Noted } from "../facts/types.ts";
+import { equilibriumMoisture } from "../reckoning/climate/equilibrium-moisture.ts";
 import { sessionAmount } from "../reckoning/mixing/session-amount.ts";
 import { type Shown, shownBy, typedBy } from "./scale.ts";
 
@@ -44,6 +45,13 @@ export function cupFacts(adhesive: Adhesive, { amounts, scale, temperature }: In
 function notedIn(typed: string): Noted | undefined {
   const reading = readNoted(typed, { sign: "any" });
   return isFault(reading) ? undefined : reading.value;
+}
+
+/** The moisture that wood comes to in such air, given time; undefined for readings that are no one number. */
+export function settlesAt(temperature: string | undefined, humidity: string | undefined): number | undefined {
+  const [warmth, damp] = [temperature, humidity].map((typed) => (typed === undefined ? undefined : notedIn(typed)));
+  if (warmth === undefined || damp === undefined || !("value" in warmth) || !("value" in damp)) return undefined;
+  return equilibriumMoisture(warmth.value, damp.value);
 }
 
 /** Whether the record will show that the mix is within the sheet's ratio; also where its sheet asks for none. */

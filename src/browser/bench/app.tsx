@@ -9,7 +9,7 @@ import type { Step } from "../../bench/step.ts";
 import { type Bench, BenchGiven, benchOf, useBench } from "./bench.ts";
 import { List, Screen, Tap, useTurn } from "./parts.tsx";
 import { Joints, Prepared, Read, Scale, Timber } from "./screens/asked.tsx";
-import { Broke, Load, Share } from "./screens/breaking.tsx";
+import { Broke, Load, Share, Watched } from "./screens/breaking.tsx";
 import { Clock } from "./screens/clock.tsx";
 import { Amount, MixTold, Pour, ReadBack } from "./screens/mix.tsx";
 import { Hours, Out, Over } from "./screens/out.tsx";
@@ -121,6 +121,8 @@ function StepScreen({ step }: { readonly step: Step | undefined }): JSX.Element 
       return <Share piece={step.piece} />;
     case "load":
       return <Load key={step.piece} piece={step.piece} />;
+    case "watched":
+      return <Watched />;
     case "hours":
       return <Hours />;
     case "out":

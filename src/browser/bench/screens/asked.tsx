@@ -2,6 +2,9 @@
 import type { JSX } from "preact";
 import type { Reading } from "../../../bench/event.ts";
 import { ladder, type Shown, shownBy } from "../../../bench/scale.ts";
+import { conditionWords } from "../../../bench/refusals.ts";
+import { settlesAt } from "../../../bench/sums.ts";
+import { percent } from "../../../words/numbers.ts";
 import { clockAt, nowSeconds, useBench, useSession } from "../bench.ts";
 import { Choice, Ladder, List, Screen, Tap, useTicks } from "../parts.tsx";
 
@@ -117,6 +120,23 @@ export function Prepared(): JSX.Element {
   );
 }
 
+/** What the build will say of air and wood as they were noted, told once all of it is. */
+function Conditions(): JSX.Element {
+  const { given, record, session } = useSession();
+  const { temperature, humidity } = session.readings;
+  const settles = settlesAt(temperature, humidity);
+  return (
+    <ul data-conditions>
+      {conditionWords(session, given, record, nowSeconds()).map(({ sentence, severity }) => (
+        <li key={sentence} class={severity === "meets" ? "" : "grave"}>
+          {sentence}
+        </li>
+      ))}
+      {settles === undefined ? null : <li>In this air wood settles near {percent(settles, 1)}.</li>}
+    </ul>
+  );
+}
+
 export function Timber(): JSX.Element {
   const { given, say } = useBench();
   const ticks = useTicks();
@@ -126,6 +146,7 @@ export function Timber(): JSX.Element {
   const inOrder = [...wood].sort((a, b) => first(a.id) - first(b.id));
   return (
     <Screen title="Of which wood?">
+      <Conditions />
       <List>
         {inOrder.map(({ id, title }) => (
           <Choice key={id} id={id} ticks={ticks} onOne={() => say({ kind: "timber", lots: [id] })}>

@@ -48,6 +48,25 @@ export function Share({ piece }: Of): JSX.Element {
   );
 }
 
+/** Asked once of all that was broken, and still before any verdict. */
+export function Watched(): JSX.Element {
+  const { given, say } = useBench();
+  return (
+    <Screen title="Who watched?">
+      <List>
+        {given.people.map(({ id, publicName }) => (
+          <Tap key={id} onTap={() => say({ kind: "watched", who: id })}>
+            {publicName}
+          </Tap>
+        ))}
+        <Tap look="quiet" onTap={() => say({ kind: "watched" })}>
+          Nobody but who broke them
+        </Tap>
+      </List>
+    </Screen>
+  );
+}
+
 /** The load of the last test by the same procedure. */
 function useLast(piece: string): Shown | undefined {
   const { given } = useBench();

@@ -1,8 +1,10 @@
 /** Cups whose clock runs: until when each can be worked, and what was closed of it. */
 import type { JSX } from "preact";
+import { useEffect } from "preact/hooks";
 import type { Cup } from "../../../bench/session.ts";
 import { lifeOfCup } from "../../../bench/sums.ts";
 import { adhesiveOf, clockAt, inCup, nowSeconds, useBench, useSession } from "../bench.ts";
+import { letRing, ring, ringWords } from "../ring.ts";
 import { List, Screen, Tap, useSeconds, useTurn } from "../parts.tsx";
 
 interface Life {
@@ -33,9 +35,28 @@ export function Running(): JSX.Element | null {
   return running.length === 0 ? null : <RunningCups cups={running} />;
 }
 
+/** s before the end at which a clock rings. */
+const RINGS = [300, 0];
+/** What was left of each time when it was last looked at, s, whichever screen was shown: each rings once, and one that was over behind a dark screen when it is lit again. */
+const lastLeft = new Map<number, number>();
+
+function useRing(ends: readonly number[]): void {
+  useEffect(letRing, []);
+  useEffect(() => {
+    if (document.visibilityState !== "visible") return;
+    for (const end of ends) {
+      const left = end - nowSeconds();
+      const before = lastLeft.get(end) ?? left;
+      lastLeft.set(end, left);
+      if (RINGS.some((at) => before > at && left <= at)) ring();
+    }
+  });
+}
+
 function RunningCups({ cups }: { readonly cups: readonly Cup[] }): JSX.Element {
   const { given } = useBench();
   const lifeOf = useLife();
+  useRing(cups.flatMap((cup) => lifeOf(cup).until ?? []));
   return (
     <ul class="running">
       {cups.map((cup) => {
@@ -75,7 +96,7 @@ export function Clock(): JSX.Element {
   return (
     <Screen title="Tap each joint as it is closed">
       <Running />
-      <p>This page cannot ring while the screen is locked: watch for the time above.</p>
+      <p>{ringWords()}</p>
       {session.joints.map((joint) => (
         <Cells key={joint} joint={joint} running={running} />
       ))}
