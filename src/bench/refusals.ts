@@ -31,8 +31,19 @@ export function refusals(
 }
 
 /** Sentences of the build on the shop and the wood as they were noted, those that hold too; `now` as above. */
-export function conditionWords(session: Session, given: Snapshot, record: Record, now: number): readonly ToldFinding[] {
-  return saidIfMixed(session, 0, given, record, now).filter(({ rule }) => CONDITIONS.includes(rule));
+export function conditionWords(session: Session, given: Snapshot, record: Record, now: number): readonly Condition[] {
+  return saidIfMixed(session, 0, given, record, now)
+    .filter(({ rule }) => CONDITIONS.includes(rule))
+    .map(({ sentence, severity, code }) => ({
+      sentence,
+      isAgainst: severity !== "meets" && !code.endsWith("/no-limits"),
+    }));
+}
+
+interface Condition {
+  readonly sentence: string;
+  /** Whether it speaks against gluing; that the sheet gives no limit does not. */
+  readonly isAgainst: boolean;
 }
 
 interface Coded extends ToldFinding {

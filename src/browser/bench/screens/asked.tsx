@@ -127,8 +127,8 @@ function Conditions(): JSX.Element {
   const settles = settlesAt(temperature, humidity);
   return (
     <ul data-conditions>
-      {conditionWords(session, given, record, nowSeconds()).map(({ sentence, severity }) => (
-        <li key={sentence} class={severity === "meets" ? "" : "grave"}>
+      {conditionWords(session, given, record, nowSeconds()).map(({ sentence, isAgainst }) => (
+        <li key={sentence} class={isAgainst ? "grave" : ""}>
           {sentence}
         </li>
       ))}
