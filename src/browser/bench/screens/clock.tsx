@@ -37,7 +37,10 @@ export function Running(): JSX.Element | null {
 
 /** s before the end at which a clock rings. */
 const RINGS = [300, 0];
-/** What was left of each time when it was last looked at, s, whichever screen was shown: each rings once, and one that was over behind a dark screen when it is lit again. */
+/**
+ * What was left of each time when it was last looked at, s, whichever screen was shown: each rings once, and one that
+ * was over behind a dark screen when it is lit again.
+ */
 const lastLeft = new Map<number, number>();
 
 function useRing(ends: readonly number[]): void {
@@ -56,7 +59,7 @@ function useRing(ends: readonly number[]): void {
 function RunningCups({ cups }: { readonly cups: readonly Cup[] }): JSX.Element {
   const { given } = useBench();
   const lifeOf = useLife();
-  useRing(cups.flatMap((cup) => lifeOf(cup).until ?? []));
+  useRing(cups.map(lifeOf).flatMap(({ until, isUnsure }) => (until === undefined || isUnsure ? [] : until)));
   return (
     <ul class="running">
       {cups.map((cup) => {
