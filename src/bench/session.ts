@@ -55,7 +55,6 @@ export interface Session {
   readonly cups: readonly Cup[];
   readonly ended: boolean;
   readonly breaks: readonly Break[];
-  /** Whether it was asked who watched the breaking, and who it was. */
   readonly watched?: { readonly who?: string };
   readonly worked?: { readonly who: readonly string[]; readonly task?: string; readonly until: number };
   readonly out: boolean;

@@ -1,12 +1,11 @@
 /** The page in a browser: its look, its manners, and what becomes of it without a network, in a second tab, and when the record is built anew. */
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { createServer } from "node:http";
+import { readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
 import { afterEach, describe, expect, it } from "vitest";
 import { scratchFolders } from "../publish/scratch.ts";
+import { hostOf } from "./host.ts";
 import { addressIn, benchOfRecord, buildBench, Phone } from "./phone.ts";
 import { BENCH_RECORD } from "./record.ts";
 
@@ -69,31 +68,6 @@ async function faultsOf(on: Phone): Promise<string[]> {
     return faults;
   });
   return [...violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`), ...sizes];
-}
-
-/** Serves the page on localhost as long as it is up; else nobody answers. */
-async function hostOf(bench: string): Promise<{ readonly url: string; isUp: boolean; readonly close: () => void }> {
-  const types = {
-    html: "text/html; charset=utf-8",
-    js: "text/javascript",
-    svg: "image/svg+xml",
-    webmanifest: "application/manifest+json",
-  };
-  const server = createServer((request, response) => {
-    if (!host.isUp) return void request.socket.destroy();
-    const name = request.url === "/" ? "index.html" : (request.url ?? "").slice(1);
-    if (!existsSync(join(bench, name))) return void response.writeHead(404).end();
-    const type = types[name.replace(/^.*\./, "") as keyof typeof types];
-    response.writeHead(200, { "content-type": type }).end(readFileSync(join(bench, name)));
-  });
-  await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
-  const { port } = server.address() as AddressInfo;
-  const close = (): void => {
-    server.closeAllConnections();
-    server.close();
-  };
-  const host = { url: `http://localhost:${port}/`, isUp: true, close };
-  return host;
 }
 
 describe("Each screen at 390 px", () => {

@@ -36,8 +36,25 @@ export interface PhoneOptions {
   readonly zone?: string;
 }
 
+/** What a person does with a phone, whichever browser is in it. */
+export interface Hand {
+  readonly taps: number;
+  readonly asked: readonly string[];
+  readonly errors: readonly string[];
+  readonly go: (address: string) => Promise<void>;
+  /** Resolves once the page would load without a network. */
+  readonly ready: () => Promise<void>;
+  readonly killTab: (address: string) => Promise<void>;
+  readonly tap: (words: string | RegExp, section?: string) => Promise<void>;
+  readonly mark: () => Promise<string>;
+  readonly heading: () => Promise<string>;
+  readonly text: (selector: string) => Promise<string>;
+  readonly saved: () => Promise<{ readonly name: string; readonly text: string }>;
+  readonly close: () => Promise<void>;
+}
+
 /** One browser, as a person holds it: taps are counted, and none comes before the screen takes it. */
-export class Phone {
+export class Phone implements Hand {
   taps = 0;
   readonly asked: string[] = [];
   readonly errors: string[] = [];
@@ -78,6 +95,10 @@ export class Phone {
   async go(address: string): Promise<void> {
     await this.page.goto(address);
     await this.page.waitForSelector("footer, h1");
+  }
+
+  async ready(): Promise<void> {
+    await this.page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   }
 
   /** The tab dies at once, without a word to the page; another is opened. */

@@ -4,13 +4,16 @@ import { join } from "node:path";
 import { afterEach, describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { readRecord } from "../../src/record/read.ts";
+import { browserAsked, isChromium } from "../browser/browsers.ts";
 import { command } from "../cli/command.ts";
 import { scratchFolders } from "../publish/scratch.ts";
-import { addressIn, benchOfRecord, NOW, Phone } from "./phone.ts";
+import { FirefoxPhone } from "./firefox-phone.ts";
+import { hostOf } from "./host.ts";
+import { addressIn, benchOfRecord, type Hand, NOW, Phone } from "./phone.ts";
 import { BENCH_RECORD } from "./record.ts";
 
 const scratch = scratchFolders();
-let phone: Phone | undefined;
+let phone: Hand | undefined;
 afterEach(async () => {
   await phone?.close();
   phone = undefined;
@@ -25,12 +28,16 @@ async function takenIn(content: string, { name, text }: { readonly name: string;
   return reckon(read.record);
 }
 
-describe("A session at the bench, by taps alone", () => {
+const open = (): Promise<Hand> => (isChromium ? Phone.open() : FirefoxPhone.open());
+
+describe(`A session at the bench in ${browserAsked()}, by taps alone`, () => {
   it("glues two joints from one cup with three pieces in 20 taps at most, its tab killed and its network cut on the way", async () => {
     const { content, bench } = await benchOfRecord(scratch(), BENCH_RECORD);
-    phone = await Phone.open();
-    await phone.go(addressIn(bench));
-    await phone.context.setOffline(true);
+    const host = await hostOf(bench);
+    phone = await open();
+    await phone.go(host.url);
+    await phone.ready();
+    host.isUp = false;
     await phone.tap(/^Glue: Two-part/);
     await phone.tap(/RD-J02/);
     await phone.tap(/RD-J03/);
@@ -38,7 +45,7 @@ describe("A session at the bench, by taps alone", () => {
     for (const value of ["20.0", "50", "10.2"]) await phone.tap(value);
     await phone.tap(/^S-1/);
     await phone.tap("40.3");
-    await phone.killTab(addressIn(bench));
+    await phone.killTab(host.url);
     expect(await phone.heading()).toBe("Read it back");
     await phone.tap("The hardener goes in now");
     await phone.tap("It is in: note it");
@@ -60,12 +67,13 @@ describe("A session at the bench, by taps alone", () => {
     expect(file.text).toContain("RD-J03");
     expect(evidence.batches.get("B-002")?.pieces).toHaveLength(3);
     expect(phone.errors).toEqual([]);
-    expect(phone.asked.filter((url) => !url.startsWith("file:") && !url.startsWith("blob:"))).toEqual([]);
+    expect(phone.asked.filter((url) => !url.startsWith(host.url) && !/^(?:blob|data):/.test(url))).toEqual([]);
+    host.close();
   });
 
   it("glues two joints from two cups with six pieces in 28 taps at most", async () => {
     const { content, bench } = await benchOfRecord(scratch(), BENCH_RECORD);
-    phone = await Phone.open();
+    phone = await open();
     await phone.go(addressIn(bench));
     const conditions = ["20.0", "50", "10.2", /^S-1/];
     const cup = ["40.3", "The hardener goes in now", "It is in: note it", "17.8"];
@@ -88,7 +96,7 @@ describe("A session at the bench, by taps alone", () => {
 
   it("breaks three pieces in 20 taps at most, with the verdicts of the build", async () => {
     const { content, bench } = await benchOfRecord(scratch(), BENCH_RECORD);
-    phone = await Phone.open();
+    phone = await open();
     await phone.go(addressIn(bench));
     await phone.tap("Break 3 pieces");
     const loads = [
