@@ -119,16 +119,17 @@ export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept
   const ready = await readyPictures(request.content, read.record, pictures, tell);
   const problems = [...lacking, ...inOrder(ready.problems)];
   if (problems.length > 0) return { problems, notes };
-  const seal = await sealToName(request.content, read.record, tell);
+  const seal = await lastSeal(request.content, read.record.entries);
+  if (seal === "broken") return defined({ record: read.record, notes: [...notes, SEALS_BROKEN], ready, maker });
   return defined({ record: read.record, notes, ready, seal, maker });
 }
 
-async function sealToName(content: string, { entries }: Record, tell: Teller): Promise<NamedSeal | undefined> {
-  const seal = await lastSeal(content, entries);
-  if (seal !== "broken") return seal;
-  tell.line("The list of seals is not whole, so no page names a seal. See what is wrong: scarfline verify");
-  return undefined;
-}
+const SEALS_BROKEN: Note = {
+  file: "seals.txt",
+  line: 1,
+  column: 1,
+  message: "the list of seals is not whole, so no page names a seal; see what is wrong: scarfline verify",
+};
 
 const MISSED =
   "Without `address:` in aircraft.md the public edition has no feeds to follow it by, no map of the site, no pictures for those who share a page and no codes on tags for the workshop.";

@@ -10,7 +10,7 @@ import type { Problem } from "../problem.ts";
 import { bytesWords } from "../words/numbers.ts";
 import { outBeside, type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
-import { bytesProgress, problemWords, tellerFor } from "./teller.ts";
+import { bytesProgress, notesWords, problemWords, tellerFor } from "./teller.ts";
 
 interface BagOptions extends RecordOptions {
   readonly out?: string;
@@ -45,6 +45,7 @@ export async function bagOf(
   const refuse = (problems: readonly Problem[]): undefined =>
     void surroundings.err(`${problemWords(problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
   if ("problems" in prepared) return refuse(prepared.problems);
+  if (prepared.notes.length > 0) surroundings.out(`${notesWords(prepared.notes)}\n`);
   const { version } = JSON.parse(readFileSync(new URL("package.json", surroundings.program), "utf8")) as {
     version: string;
   };

@@ -10,9 +10,10 @@ const OWN_FOLDERS = ["pages/", "layouts/"] as const;
 export const isOwn = (file: string): boolean =>
   file === OWN_SHEET || OWN_FOLDERS.some((folder) => file.startsWith(folder));
 
-/** Whether such a file is code, and not a text from which the same comes each time. */
-export const isOwnCode = (file: string): boolean => isOwn(file) && /\.[cm]?[jt]sx?$/i.test(file);
-
 /** Whether a record's folder has anything of the kind. */
 export const hasOwn = (content: string): boolean =>
   [OWN_SHEET, ...OWN_FOLDERS].some((name) => existsSync(join(content, name)));
+
+/** Whether such a file is code, or a template, and not a text from which the same comes each time: either may ask for the hour. */
+export const isOwnCode = (file: string, text: string): boolean =>
+  isOwn(file) && (/\.[cm]?[jt]sx?$/i.test(file) || /\{[{%]|^\uFEFF?---[^\S\n]*\S/.test(text));

@@ -46,7 +46,7 @@ it("Pages say that there is no seal, and name none from a list that is not whole
   appendFileSync(join(content, "seals.txt"), "2021-05-01 more\n");
   const broken = await built(content, join(folder, "other"));
   expect(broken.text).toContain(
-    "The list of seals is not whole, so no page names a seal. See what is wrong: scarfline verify\n",
+    "seals.txt:1:1  note: the list of seals is not whole, so no page names a seal; see what is wrong: scarfline verify\n",
   );
   expect(broken.pages.get("archive/appendix.html")).toContain("No seal is named here");
 });

@@ -97,6 +97,20 @@ describe("A site is made anew", () => {
     expect(standing(place, await from({ content: join(folder, "copy") }))).toBeUndefined();
   });
 
+  it("where an own page or layout is a template or begins with code, either of which may ask for the hour", async () => {
+    for (const [path, text] of [
+      ["pages/visit.md", "Made at {{ 'now' | date: '%H:%M' }}"],
+      ["layouts/entry.liquid", "{% assign hour = 'now' | date: '%H' %}"],
+      ["pages/visit.md", "---js\n{ title: String(new Date()) }\n---\na page"],
+    ] as const) {
+      const before = contentOf(place.content).get(path) ?? "";
+      writeAll(place.content, { [path]: text });
+      expect(await from(), path).toBeUndefined();
+      writeAll(place.content, { [path]: before });
+      expect(await from(), path).toBeDefined();
+    }
+  });
+
   it("where own pages are code, which may ask for anything", async () => {
     writeAll(place.content, { "pages/_lib/days.mjs": "export const now = new Date();" });
     expect(await from()).toBeUndefined();

@@ -42,9 +42,9 @@ export async function madeFrom({ content, program, options }: SiteSources): Prom
   try {
     const files = await filesOf(content);
     if (files === undefined) return undefined;
-    // Code of the builder may ask for anything: the day, the network, another folder.
-    if (files.some(isOwnCode)) return undefined;
     const root = realpathSync(content);
+    // Code of the builder may ask for anything: the day, the network, another folder.
+    if (files.some((path) => isOwn(path) && isOwnCode(path, readFileSync(join(root, path), "utf8")))) return undefined;
     if (files.some((path) => !isRead(root, path) && Date.now() - statSync(join(root, path)).mtimeMs < TOO_FRESH_MS))
       return undefined;
     return digestOf([
@@ -95,13 +95,13 @@ export async function keepStanding(
   await rename(making, file);
 }
 
-/** A digest of the compiled program in `folder`, of what it does not bundle and of Node; undefined where other code runs than that. */
+/** A digest of the compiled program in `folder`, of what it does not bundle and of Node with all that it brings, such as time zones; undefined where other code runs than that. */
 export async function compiledProgram(folder: string): Promise<string | undefined> {
   const compiled = join(folder, ".build");
   if (!fileURLToPath(import.meta.url).startsWith(compiled + sep)) return undefined;
   const files = (await filesIn(compiled)).filter((path) => !path.endsWith(".map")).sort();
   return digestOf([
-    process.version,
+    JSON.stringify(process.versions),
     readFileSync(join(folder, "package.json"), "utf8"),
     ...installed(),
     ...files.map((path) => `${path} ${bytesDigest(join(compiled, path))}`),
