@@ -16,6 +16,18 @@ const browserScripts = existsSync("src/browser")
 /** Everything is made before anything is put into its place: who runs a command meanwhile has the program as it was. */
 const made = [];
 
+/** Markdown reads entities and writes none; the table for writing them is as large. */
+const entitiesAsRead = {
+  name: "entities-as-read",
+  setup: (bundle) =>
+    bundle.onResolve({ filter: /^entities$/ }, ({ importer, ...rest }) =>
+      /[\\/]markdown-it[\\/]lib[\\/]/.test(importer)
+        ? bundle.resolve("entities/lib/decode.js", { importer, ...only(rest) })
+        : undefined,
+    ),
+};
+const only = ({ resolveDir, kind }) => ({ resolveDir, kind });
+
 const program = await build({
   write: false,
   entryPoints: { cli: "src/cli.ts", "own-pages": "src/publish/own/child.ts", eleventy: "src/plugin/eleventy.ts" },
@@ -27,8 +39,6 @@ const program = await build({
   format: "esm",
   target: "node20.19",
   external: ["sharp", "@11ty/*"],
-  // Its usual entry asks for tables beside it when it runs; this one has them within.
-  alias: { "css-tree": "css-tree/dist/csstree.esm" },
   // Packages of the older kind ask for Node's own modules by `require`, which a module of the newer kind has not.
   banner: {
     js: `import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);`,
@@ -38,6 +48,7 @@ const program = await build({
   minify: true,
   sourcemap: "linked",
   metafile: true,
+  plugins: [entitiesAsRead],
 });
 made.push(...program.outputFiles.map(({ path, contents }) => [path, contents]));
 
@@ -122,9 +133,23 @@ function licencesOf(inputs) {
   for (const folder of [...folders].sort()) {
     const { name, version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
     const file = readdirSync(folder).find((each) => /^(licen[cs]e|copying)/i.test(each));
-    const text = file === undefined ? "" : `\n${readFileSync(join(folder, file), "utf8").trim()}\n`;
+    const text = file === undefined ? "" : readFileSync(join(folder, file), "utf8").trim();
     byText.set(text, [...(byText.get(text) ?? []), `${name} ${version}: ${license ?? "its licence is below"}\n`]);
   }
-  const told = [...byText].map(([text, names]) => `${names.join("")}${text}`);
-  return `Bundled here, each under its own licence:\n\n${told.join(`\n${"-".repeat(72)}\n`)}`;
+  const told = [...byText].map(([text, names]) => `${names.join("")}${text === "" ? "" : `\n${text}\n`}`);
+  return withoutRepeats(`Bundled here, each under its own licence:\n\n${told.join(`\n${"-".repeat(72)}\n`)}`);
+}
+
+/** The terms that many licences begin with stand where they come first; each later one says where, and goes on with what is its own. */
+function withoutRepeats(text) {
+  const terms = /^ *Apache License\n[^]*?\n *END OF TERMS AND CONDITIONS\n/gm;
+  const known = new Map();
+  return text.replace(terms, (whole) => {
+    const words = whole.replace(/\s+/g, " ");
+    const number = known.get(words);
+    if (number !== undefined)
+      return `[The Apache License, version 2.0, word for word as at (${number}) above, from its title to the end of its terms.]\n`;
+    known.set(words, known.size + 1);
+    return `(${known.size})\n${whole}`;
+  });
 }

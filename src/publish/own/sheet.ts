@@ -1,4 +1,5 @@
-import { parse, walk } from "css-tree";
+import parse from "css-tree/parser";
+import walk from "css-tree/walker";
 import { LIMITS } from "../../facts/limits.ts";
 import { placed, type Problem } from "../../problem.ts";
 import { bytesOf } from "../../record/file-bytes.ts";

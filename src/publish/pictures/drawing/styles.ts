@@ -1,4 +1,7 @@
-import { type CssNode, generate, parse, type ParseOptions, walk } from "css-tree";
+import type { CssNode, ParseOptions } from "css-tree";
+import generate from "css-tree/generator";
+import parse from "css-tree/parser";
+import walk from "css-tree/walker";
 import { inThousands, LIMITS } from "../../../facts/limits.ts";
 import { FUNCTIONS, IDLE_PROPERTIES, PROPERTIES } from "./allowed.ts";
 import { told, type Told } from "./objection.ts";
