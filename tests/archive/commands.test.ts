@@ -1,9 +1,9 @@
-import { writeFileSync } from "node:fs";
+import { readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { command } from "../cli/command.ts";
 import { scratchFolders, writeAll } from "../publish/scratch.ts";
-import { bagIn, linkIn } from "./make.ts";
+import { bagIn, linkIn, recordIn } from "./make.ts";
 
 const scratch = scratchFolders();
 
@@ -62,6 +62,19 @@ describe("The commands of the archive", () => {
       ],
     });
   });
+
+  it.each([[[]], [["--split", "200 kB"]], [["--serialise", "zip"]]])(
+    "count the files and bytes of a bag alike, when it is written (%j) and when it is checked",
+    async (words) => {
+      const folder = scratch();
+      const content = await recordIn(folder);
+      const out = join(folder, "archive");
+      const wrote = (await command(["bag", "--content", content, "--out", out, ...words])).out;
+      const counted = /\d+ files, [\d.]+ \S?B/.exec(wrote)?.[0] ?? "none";
+      const path = join(out, readdirSync(out)[0] ?? "");
+      expect((await command(["verify", path])).out).toContain(`${counted} checked; nothing is missing`);
+    },
+  );
 
   it("bring nothing back from a bag without a record, or with a link in it", async () => {
     const folder = scratch();

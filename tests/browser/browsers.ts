@@ -66,11 +66,11 @@ function there(name: BrowserName): string {
   return path;
 }
 
-/** What `page.goBack()` does; Firefox's protocol tells nothing of steps within one page, for which that would wait. */
+/** What `page.goBack()` does. Firefox's protocol tells nothing of a step within a page or to one that it kept, so the page itself is asked. */
 export async function goBack(page: Page): Promise<void> {
-  const was = page.url();
+  const was = await page.evaluate(() => location.href);
   await page.evaluate(() => history.back());
-  await page.waitForURL((url) => url.href !== was, { waitUntil: "commit" });
+  await page.waitForFunction((left) => location.href !== left, was);
 }
 
 /** Has every picture of a page come and, where its scripts run, a chart drawn by one; 1 where there is a chart, else 0. */

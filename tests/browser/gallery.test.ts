@@ -109,7 +109,7 @@ describe("Photographs, opened from a disk", () => {
     await dialog(page).getByRole("button", { name: "Close" }).click();
     await expect.poll(() => page.evaluate(() => history.state)).toBe(null);
     await goBack(page);
-    await expect.poll(() => page.url()).toMatch(/index\.html$/);
+    expect(await page.evaluate(() => location.href)).toMatch(/index\.html$/);
     await page.close();
   });
 

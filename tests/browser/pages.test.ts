@@ -1,7 +1,7 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { lookAtAll, openBrowser } from "./browsers.ts";
+import { isChromium, lookAtAll, openBrowser } from "./browsers.ts";
 import { builtDemo, onePageOfEachKind } from "./demo.ts";
 import { serve, type Served } from "./serve.ts";
 
@@ -37,7 +37,7 @@ describe.each(Object.entries(PLACES))("Opened from %s", (_place, base) => {
   });
 });
 
-describe("With scripts off", () => {
+describe.runIf(isChromium)("With scripts off", () => {
   it("each kind of page shows its text, its pictures and its charts", async () => {
     const context = await browser.newContext({ javaScriptEnabled: false, viewport: { width: 390, height: 844 } });
     const complaints = await complaintsOf(context, inFolder.url, kinds, false);

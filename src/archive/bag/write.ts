@@ -108,12 +108,15 @@ async function make(
       ? [[...pieces, ...always].sort((a, b) => (a.path < b.path ? -1 : 1))]
       : partsOf(pieces, always, textPiece(README, readme), request.split);
   const bags = join(folder, "bags");
+  let [files, bytes] = [0, 0];
   for (const [index, part] of parts.entries()) {
     const bag = parts.length === 1 ? name : `${name}-${index + 1}-of-${parts.length}`;
     const info = infoOf(request, record, name, part, { part: index + 1, of: parts.length });
-    const paths = await writeOne(join(bags, bag), part, info, readme, work.passed);
+    const written = await writeOne(join(bags, bag), part, info, readme, work.passed);
+    files += written.paths.length;
+    bytes += written.bytes;
     if (request.serialise !== undefined) {
-      await serialise(bags, bag, paths, request.serialise, join(bags, `${bag}.${request.serialise}`), work.passed);
+      await serialise(bags, bag, written.paths, request.serialise, join(bags, `${bag}.${request.serialise}`), work.passed);
       await rm(join(bags, bag), { recursive: true });
     }
   }
@@ -123,7 +126,7 @@ async function make(
     request.split === undefined
       ? join(bags, request.serialise === undefined ? name : `${name}.${request.serialise}`)
       : bags;
-  return { parts: parts.length, files: parts.flat().length, bytes: bytesIn(parts.flat()), whole: path };
+  return { parts: parts.length, files, bytes, whole: path };
 }
 
 async function gather(request: BagRequest, shown: Shown, ready: ReadyFiles, site: string): Promise<Piece[]> {
@@ -156,13 +159,19 @@ async function recordManifest(pieces: readonly Piece[], passed: (bytes: number) 
 }
 
 /** Writes a bag's files, digesting what it writes as it goes. Returns their paths, sorted. */
+/** All files of a bag, and the bytes that its manifests vouch for: what a check of it counts. */
+interface Written {
+  readonly paths: readonly string[];
+  readonly bytes: number;
+}
+
 async function writeOne(
   bag: string,
   pieces: readonly Piece[],
   info: BagInfo,
   readme: string,
   passed: (bytes: number) => void,
-): Promise<string[]> {
+): Promise<Written> {
   const payload = new Map<string, ReadonlyMap<string, string>>();
   for (const { path, from } of pieces) {
     payload.set(`data/${path}`, await put(join(bag, "data", path), chunksOf(from), passed));
@@ -177,7 +186,9 @@ async function writeOne(
   for (const [path, text] of tags) vouched.set(path, await put(join(bag, path), chunksOf({ text }), () => undefined));
   for (const name of MANIFEST_ALGORITHMS)
     await put(join(bag, `tagmanifest-${name}.txt`), chunksOf({ text: manifestText(vouched, name) }), () => undefined);
-  return [...payload.keys(), ...tags.keys(), ...MANIFEST_ALGORITHMS.map((name) => `tagmanifest-${name}.txt`)].sort();
+  const lists = MANIFEST_ALGORITHMS.map((name) => `tagmanifest-${name}.txt`);
+  const ofTags = [...tags.values()].reduce((sum, text) => sum + Buffer.byteLength(text), 0);
+  return { paths: [...payload.keys(), ...tags.keys(), ...lists].sort(), bytes: bytesIn(pieces) + ofTags };
 }
 
 async function put(
