@@ -63,7 +63,7 @@ describe("The commands of the archive", () => {
     });
   });
 
-  it.each([[[]], [["--split", "200 kB"]], [["--serialise", "zip"]]])(
+  it.each([[[]], [["--split", "600 kB"]], [["--serialise", "zip"]]])(
     "count the files and bytes of a bag alike, when it is written (%j) and when it is checked",
     async (words) => {
       const folder = scratch();

@@ -69,8 +69,15 @@ function there(name: BrowserName): string {
 /** What `page.goBack()` does. Firefox's protocol tells nothing of a step within a page or to one that it kept, so the page itself is asked. */
 export async function goBack(page: Page): Promise<void> {
   const was = await page.evaluate(() => location.href);
-  await page.evaluate(() => history.back());
-  await page.waitForFunction((left) => location.href !== left, was);
+  const within = page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        addEventListener("popstate", () => done(), { once: true });
+        history.back();
+      }),
+  );
+  const elsewhere = page.waitForFunction((left) => location.href !== left, was);
+  await Promise.any([within, elsewhere]);
 }
 
 /** Has every picture of a page come and, where its scripts run, a chart drawn by one; 1 where there is a chart, else 0. */

@@ -62,7 +62,7 @@ describe("A long list, opened from a disk", () => {
     const counted = Number(await row.locator("dd").innerText());
     await row.getByRole("link").click();
     expect(page.url()).toMatch(/joints\.html#joints-not-shown$/);
-    expect(await statesShown()).toEqual(["not shown"]);
+    await expect.poll(statesShown).toEqual(["not shown"]);
     expect(await page.locator("table[data-list=joints] tbody tr:visible").count()).toBe(counted);
     await page.getByLabel("Order").evaluate((select: HTMLSelectElement) => {
       select.value = "-7";

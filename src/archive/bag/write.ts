@@ -116,7 +116,14 @@ async function make(
     files += written.paths.length;
     bytes += written.bytes;
     if (request.serialise !== undefined) {
-      await serialise(bags, bag, written.paths, request.serialise, join(bags, `${bag}.${request.serialise}`), work.passed);
+      await serialise(
+        bags,
+        bag,
+        written.paths,
+        request.serialise,
+        join(bags, `${bag}.${request.serialise}`),
+        work.passed,
+      );
       await rm(join(bags, bag), { recursive: true });
     }
   }
