@@ -9,19 +9,19 @@ import type { ReadyFiles } from "../../publish/pictures/ready.ts";
 import type { Maker } from "../../publish/paper/typst.ts";
 import { publish } from "../../publish/publish.ts";
 import type { Record } from "../../facts/types.ts";
-import { bytesOf, Digester } from "../digest.ts";
-import { clearBeside, nameBeside, syncFolder, syncTree, writeDurably } from "../durable.ts";
+import { Digester } from "../digest.ts";
+import { clearBeside, nameBeside, syncFolder, syncTree } from "../durable.ts";
 import { manifestOf } from "../seal/record-files.ts";
 import { ArchiveRefused, PagesRefused } from "../refused.ts";
 import { partsOf } from "./parts.ts";
 import { folderPieces, type Piece, recordPieces, recordState, textPiece } from "./payload.ts";
 import { sameTree } from "./same.ts";
 import { type Serialisation, serialise } from "./serialise.ts";
-import { type BagInfo, DECLARATION, infoText, MANIFEST_ALGORITHMS, manifestText } from "./tags.ts";
+import { chunksOf, writeOne } from "./write-one.ts";
 import { infoOf } from "./info.ts";
 import { README, readmeText } from "./readme.ts";
 import { rulesText } from "./texts.ts";
-import { bytesIn, isOfRecord, Work } from "./work.ts";
+import { isOfRecord, Work } from "./work.ts";
 import { madeFolder } from "../../publish/output/made.ts";
 
 export interface BagRequest {
@@ -166,60 +166,6 @@ async function recordManifest(pieces: readonly Piece[], passed: (bytes: number) 
 }
 
 /** Writes a bag's files, digesting what it writes as it goes. Returns their paths, sorted. */
-/** All files of a bag, and the bytes that its manifests vouch for: what a check of it counts. */
-interface Written {
-  readonly paths: readonly string[];
-  readonly bytes: number;
-}
-
-async function writeOne(
-  bag: string,
-  pieces: readonly Piece[],
-  info: BagInfo,
-  readme: string,
-  passed: (bytes: number) => void,
-): Promise<Written> {
-  const payload = new Map<string, ReadonlyMap<string, string>>();
-  for (const { path, from } of pieces) {
-    payload.set(`data/${path}`, await put(join(bag, "data", path), chunksOf(from), passed));
-  }
-  const tags = new Map<string, string>([
-    [README, readme],
-    ["bag-info.txt", infoText(info)],
-    ["bagit.txt", DECLARATION],
-    ...MANIFEST_ALGORITHMS.map((name) => [`manifest-${name}.txt`, manifestText(payload, name)] as const),
-  ]);
-  const vouched = new Map<string, ReadonlyMap<string, string>>();
-  for (const [path, text] of tags) vouched.set(path, await put(join(bag, path), chunksOf({ text }), () => undefined));
-  for (const name of MANIFEST_ALGORITHMS)
-    await put(join(bag, `tagmanifest-${name}.txt`), chunksOf({ text: manifestText(vouched, name) }), () => undefined);
-  const lists = MANIFEST_ALGORITHMS.map((name) => `tagmanifest-${name}.txt`);
-  const ofTags = [...tags.values()].reduce((sum, text) => sum + Buffer.byteLength(text), 0);
-  return { paths: [...payload.keys(), ...tags.keys(), ...lists].sort(), bytes: bytesIn(pieces) + ofTags };
-}
-
-async function put(
-  path: string,
-  chunks: AsyncIterable<Uint8Array>,
-  passed: (bytes: number) => void,
-): Promise<ReadonlyMap<string, string>> {
-  const digester = new Digester(MANIFEST_ALGORITHMS);
-  async function* digested(): AsyncGenerator<Uint8Array> {
-    for await (const chunk of chunks) {
-      digester.take(chunk);
-      passed(chunk.length);
-      yield chunk;
-    }
-  }
-  await mkdir(dirname(path), { recursive: true });
-  await writeDurably(path, digested());
-  return digester.end().digests;
-}
-
-async function* chunksOf(from: Piece["from"]): AsyncGenerator<Uint8Array> {
-  if ("text" in from) yield Buffer.from(from.text);
-  else yield* bytesOf(from.file, { followLinks: true });
-}
 
 /** Whether the same stood there already. */
 async function moveIntoPlace(whole: string, target: string): Promise<boolean> {
