@@ -15,13 +15,24 @@ export interface Folder {
   readonly asIf?: ReadonlyMap<string, Buffer>;
 }
 
-/** The folder, as if these files lay in it too. */
+/** The folder, as if these files lay in it too; where none is looked for they are not found. */
 export function withFiles(folder: Folder, asIf: ReadonlyMap<string, Buffer>): Folder {
-  return { ...folder, files: [...new Set([...folder.files, ...asIf.keys()])].sort(), asIf };
+  const found = [...asIf.keys()].filter(isLookedFor);
+  return { ...folder, files: [...new Set([...folder.files, ...found])].sort(), asIf };
 }
 
 /** Folders that hold nothing the record is made of. */
 const NOT_READ = new Set(["schemas", "seals", "seals.txt"]);
+
+const isPassedOver = (name: string, folder: string): boolean =>
+  name.startsWith(".") || (folder === "" && NOT_READ.has(name));
+
+function isLookedFor(path: string): boolean {
+  const names = path.split("/");
+  return (
+    names.length - 1 <= LIMITS.folders && !names.some((name, at) => isPassedOver(name, names.slice(0, at).join("/")))
+  );
+}
 
 export function listFolder(content: string): Folder | { readonly problem: Problem } {
   try {
@@ -60,7 +71,7 @@ function walk(root: string, folder: string, files: string[], problems: Problem[]
   const items = itemsIn(join(root, folder));
   if (items === undefined) problems.push(problem(folder, UNREADABLE));
   for (const item of items ?? []) {
-    if (item.name.startsWith(".") || (folder === "" && NOT_READ.has(item.name))) continue;
+    if (isPassedOver(item.name, folder)) continue;
     const path = folder === "" ? item.name : `${folder}/${item.name}`;
     if (item.isDirectory() && depth < LIMITS.folders) {
       if (item.name.endsWith(".md"))

@@ -152,6 +152,18 @@ describe("A photograph", () => {
   });
 });
 
+it("An entry whose photograph would lie where the record looks for none is not taken, and nothing is written", async () => {
+  const photo = await photograph({});
+  for (const folder of ["../.git", "../seals", "../schemas", "..", "../entries/../.hidden", "../../elsewhere"]) {
+    const naming = session(1, "12.0 g", `photos:\n  - { file: ${folder}/IMG_1.jpg, alt: The rib }\n`);
+    const { record, given } = workshop({ [NAME]: naming, "IMG_1.jpg": photo });
+    const before = contentOf(record);
+    const { code } = await take(record, given, "--photos-of", "unknown=leave them out");
+    expect([folder, code]).toEqual([folder, 1]);
+    expect(contentOf(record), folder).toEqual(before);
+  }
+});
+
 describe("Photographs whose names or bytes are alike", () => {
   const naming = session(1, "12.0 g", "photos:\n  - { file: ../photos/IMG_1.jpg, alt: The rib }\n");
 
