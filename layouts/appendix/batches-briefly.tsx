@@ -11,17 +11,16 @@ import { ListTable, None, type Where } from "../evidence/parts.tsx";
 import { SEVERITY } from "../parts/findings.tsx";
 import { BatchMark, Mark } from "../parts/mark.tsx";
 import { pieceWords } from "./appendix-pieces.tsx";
-import { Inside } from "./inside.tsx";
 
 /** Of batches told in full: some seven pages, which whoever signs still reads. */
 export const MOST_IN_FULL = 40;
 
-interface BrieflyProps extends Where {
+interface BrieflyProps extends Pick<Where, "site"> {
   readonly batches: readonly BatchFile[];
 }
 
 /** Those that are shown by where they stand in full, in the order they were mixed in. */
-export function ShownBriefly({ batches, site, from }: BrieflyProps): JSX.Element {
+export function ShownBriefly({ batches, site }: BrieflyProps): JSX.Element {
   const { rest } = apart(batches);
   if (rest.length === 0) return <None>None.</None>;
   return (
@@ -36,13 +35,7 @@ export function ShownBriefly({ batches, site, from }: BrieflyProps): JSX.Element
             {files.map(({ batch, verdict }) => (
               <>
                 {batch.id}
-                {verdict === "shown" ? "" : ` ${verdict}`} (
-                {batch.joints.length === 0 ? (
-                  "in no joint"
-                ) : (
-                  <Inside kind="joint" ids={batch.joints} {...{ site, from }} />
-                )}
-                ){" "}
+                {verdict === "shown" ? "" : ` ${verdict}`} ({jointsOf(batch, "in no joint")}){" "}
               </>
             ))}
           </td>
@@ -84,7 +77,7 @@ export function LookAgainBriefly({ batches, site: { shown } }: BrieflyProps): JS
 }
 
 /** Those that are not shown, with every check that was not met. */
-export function ExceptionsBriefly({ batches, site, from }: BrieflyProps): JSX.Element {
+export function ExceptionsBriefly({ batches, site }: BrieflyProps): JSX.Element {
   const { shown } = site;
   return (
     <ListTable
@@ -102,9 +95,7 @@ export function ExceptionsBriefly({ batches, site, from }: BrieflyProps): JSX.El
             <td>
               <BatchMark file={file} />
             </td>
-            <td>
-              <Inside kind="joint" ids={batch.joints} site={site} from={from} />
-            </td>
+            <td>{jointsOf(batch)}</td>
             <td>
               <NotMet shown={shown} file={file} />
             </td>
@@ -144,6 +135,10 @@ function NotMet({
     </>
   );
 }
+
+/** Without links: they are many, and each costs as much as ten words. */
+const jointsOf = ({ joints }: BatchFile["batch"], none = ""): string =>
+  joints.length === 0 ? none : joints.join(", ");
 
 /** What the PDF is called in which a batch stands in full. */
 function paperOf(shown: Shown, batch: string): string {

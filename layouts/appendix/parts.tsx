@@ -180,6 +180,9 @@ function Standing({ site }: { readonly site: Site }): JSX.Element {
   );
 }
 
+/** Of a hold point in a long record: the same joints are asked for by each that stands above them. */
+const MOST_NEEDS = 20;
+
 function HoldPointList({ site, from }: Where): JSX.Element {
   const all = holdPoints(site.shown);
   if (all.length === 0) return <None>The record names no hold points.</None>;
@@ -190,7 +193,15 @@ function HoldPointList({ site, from }: Where): JSX.Element {
         for those that may be signed as they stand.
       </p>
       {all.map((file) => (
-        <HoldPoint file={file} site={site} from={from} id={anchor("hold point", file.holdPoint.id)} level="h3" among />
+        <HoldPoint
+          file={file}
+          site={site}
+          from={from}
+          id={anchor("hold point", file.holdPoint.id)}
+          level="h3"
+          among
+          {...(sheetsOf(site.shown).length > 1 ? { mostNeeds: MOST_NEEDS } : {})}
+        />
       ))}
     </>
   );

@@ -61,7 +61,10 @@ export function layOut(
 ): LaidOutSite {
   const used = usedBy(shown, ready);
   const site = siteOf(shown, used, defined({ version, hasPapers, own }));
-  const pages = [...pagesOf(site), ...ledgersOf(shown).map(({ path, text }): PageFile => ({ path, make: () => text }))];
+  const pages = [
+    ...pagesOf(site),
+    ...ledgersOf(shown).map((file): PageFile => ({ path: file.path, make: () => file.text })),
+  ];
   const placings = new Map(
     [...used.values()].flatMap(({ ready: { placings: all } }) => all).map((placing) => [placing.to, placing]),
   );

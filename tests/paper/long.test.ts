@@ -2,11 +2,12 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, expect, it } from "vitest";
+import { appendixSheet } from "../../layouts/appendix/appendix.tsx";
 import { holdPointSheet } from "../../layouts/appendix/hold-point-sheet.tsx";
 import { editionOf } from "../../src/editions/edition.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { apart } from "../../src/pages/appendix/sheets.ts";
+import { apart, sheetsOf } from "../../src/pages/appendix/sheets.ts";
 import { layOut } from "../../src/publish/publish.ts";
 import { paperOf } from "../../src/publish/paper/papers.ts";
 import { findAll, textOf, type Tree, treeOf } from "../../src/publish/paper/tree.ts";
@@ -111,4 +112,22 @@ it("A hold point with few batches that are not shown still tells each of them in
   const { text } = sheetOf(few ?? expect.unreachable());
   const { exceptions } = apart(filesOf(few ?? "").batches);
   expect(exceptions.filter(({ batch }) => !text.includes(bare(`Batch ${batch.id},`)))).toEqual([]);
+});
+
+it("The evidence of a long record counts what a hold point with many needs asks for, and names the PDF that has each", () => {
+  const [first] = sheetsOf(site().shown);
+  const evidence = textOf(treeOf(appendixSheet(site(), first ?? expect.unreachable()).body));
+  const points = [...site().shown.evidence.holdPoints.values()];
+  const many = points.filter(({ needs }) => needs.length > 20);
+  expect(many.length).toBeGreaterThan(1);
+  for (const { holdPoint, needs } of many) {
+    const blocking = needs.filter(({ blocks }) => blocks).length;
+    expect(evidence).toContain(
+      `To be put right: ${blocking}. Still to be done: ${needs.length - blocking}. Each stands on the page of this hold point, and in its PDF, paper/hold-point-${holdPoint.id}.pdf.`,
+    );
+    const { text } = sheetOf(holdPoint.id);
+    expect(needs.filter(({ about }) => !text.includes(bare(about.id)))).toEqual([]);
+  }
+  const few = points.filter(({ needs }) => needs.length > 0 && needs.length <= 20);
+  expect(few.flatMap(({ needs }) => needs).filter(({ about }) => !evidence.includes(about.id))).toEqual([]);
 });

@@ -19,8 +19,10 @@ export interface FittedRow {
 }
 
 /** All that the edition shows, or those that are asked for. */
-export function fittedRows({ record }: Shown, isAsked: (fitting: Fitting) => boolean = () => true): FittedRow[] {
-  return allStood(record.entries)
+export function fittedRows(shown: Shown, isAsked: (fitting: Fitting) => boolean = () => true): FittedRow[] {
+  const { record } = shown;
+  return shown.memo
+    .once(shown, stoodOf)
     .filter(({ fitting }) => isAsked(fitting))
     .map((stood) => {
       const { fitting, out } = stood;
@@ -38,3 +40,5 @@ export function fittedRows({ record }: Shown, isAsked: (fitting: Fitting) => boo
 }
 
 export const isWithheld = (lot: string): boolean => lot === WITHHELD;
+
+const stoodOf = ({ record }: Shown): readonly Stood[] => allStood(record.entries);

@@ -16,6 +16,7 @@ import type { Shown } from "../../editions/shown.ts";
 export interface LedgerFile {
   /** From the site's root, such as `data/hours.csv`. */
   readonly path: string;
+  /** Made whenever it is asked for: all of them together take as much room as the record. */
   readonly text: string;
 }
 
@@ -46,7 +47,6 @@ interface Filled {
   readonly ledger: Ledger;
   /** Of its rows. */
   readonly count: number;
-  readonly files: readonly LedgerFile[];
 }
 
 /** Whether an edition says what stands in each column: the archive, which is read without anyone to ask. */
@@ -74,30 +74,28 @@ function hasLedgers({ edition, record }: Shown): boolean {
  * before it; numbers never do.
  */
 export function ledgersOf(shown: Shown): LedgerFile[] {
-  const kept = shown.memo.once(shown, made);
-  if (!hasDictionary(shown)) return kept.flatMap(({ files }) => files);
-  const described = dataPackage(
-    shown,
-    kept.map(({ ledger }) => ledger),
-  );
-  return [...kept.flatMap(({ files }) => files), { path: "data/datapackage.json", text: described }];
+  const ledgers = filledLedgers(shown).map(({ ledger }) => ledger);
+  const files = ledgers.flatMap((ledger) => [
+    lazily(`data/${ledger.name}.json`, () => jsonOf(shown, ledger.rows(shown))),
+    lazily(`data/${ledger.name}.csv`, () => csvOf(ledger.columns, ledger.rows(shown))),
+  ]);
+  if (!hasDictionary(shown)) return files;
+  return [...files, lazily("data/datapackage.json", () => dataPackage(shown, ledgers))];
 }
 
-/** Ledgers that an edition has and that have rows, in their order. */
-export const filledLedgers = (shown: Shown): readonly Filled[] => shown.memo.once(shown, made);
+const lazily = (path: string, make: () => string): LedgerFile => ({
+  path,
+  get text() {
+    return make();
+  },
+});
 
-function made(shown: Shown): readonly Filled[] {
+/** Ledgers that an edition has and that have rows, in their order. */
+export const filledLedgers = (shown: Shown): readonly Filled[] => shown.memo.once(shown, filled);
+
+function filled(shown: Shown): readonly Filled[] {
   if (!hasLedgers(shown)) return [];
-  return LEDGERS.flatMap((ledger) => {
-    const { name, columns } = ledger;
-    const rows = ledger.rows(shown);
-    if (rows.length === 0) return [];
-    const files = [
-      { path: `data/${name}.json`, text: jsonOf(shown, rows) },
-      { path: `data/${name}.csv`, text: csvOf(columns, rows) },
-    ];
-    return [{ ledger, count: rows.length, files }];
-  });
+  return LEDGERS.map((ledger) => ({ ledger, count: ledger.rows(shown).length })).filter(({ count }) => count > 0);
 }
 
 function jsonOf({ record, edition }: Shown, rows: readonly Row[]): string {

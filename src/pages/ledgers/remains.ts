@@ -1,5 +1,6 @@
 /** What was weighed as left in lots of adhesive, day by day, and what is found of it. */
 import type { Shown } from "../../editions/shown.ts";
+import type { Remainder } from "../../facts/types.ts";
 import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { dateWords } from "../../words/dates.ts";
 import { quantityWords } from "../../words/quantities.ts";
@@ -21,8 +22,8 @@ export interface Remains {
 export function remainsIn(shown: Shown, isAsked: (lot: string) => boolean = () => true): Remains {
   const { record, evidence } = shown;
   return {
-    rows: record.entries
-      .flatMap(({ remains }) => remains)
+    rows: shown.memo
+      .once(shown, allOf)
       .filter(({ lot }) => isAsked(lot))
       .map(({ entry, day, lot, amount, note }) => ({
         entry,
@@ -37,3 +38,5 @@ export function remainsIn(shown: Shown, isAsked: (lot: string) => boolean = () =
       .map((one) => toldFinding(shown.say, one)),
   };
 }
+
+const allOf = ({ record }: Shown): readonly Remainder[] => record.entries.flatMap(({ remains }) => remains);
