@@ -124,7 +124,9 @@ export function LookAgain({ batches, ...where }: BatchesProps): JSX.Element {
           <h3 class="appendix__untold">
             Batch {batch.id}, {dateWords(batch.day)}
           </h3>
-          <PieceRows shown={where.site.shown} pieces={pieces.filter(isOpen)} batch={batch.id} />
+          {pieces.some(isOpen) ? (
+            <PieceRows shown={where.site.shown} pieces={pieces.filter(isOpen)} batch={batch.id} />
+          ) : null}
           <NotMetLines site={where.site} findings={findings} />
         </section>
       ))}

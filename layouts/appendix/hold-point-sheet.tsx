@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
 import { papersOf } from "../../src/pages/appendix/papers.ts";
-import { apart, type Group } from "../../src/pages/appendix/sheets.ts";
+import { apart, asMixed, type Group } from "../../src/pages/appendix/sheets.ts";
 import { departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
@@ -23,7 +23,7 @@ export function holdPointSheet(site: Site, file: HoldPointFile, from: string): A
   const { holdPoint } = file;
   const where = { site, from };
   const groups = groupsOf(site, file);
-  const batches = [...new Map(groups.flatMap((group) => group.batches.map((one) => [one.batch.id, one]))).values()];
+  const batches = asMixed(site.shown, groups);
   const of = new Set([holdPoint.assembly, ...groups.map(({ assembly }) => assembly)]);
   const isLong = apart(batches).exceptions.length > MOST_IN_FULL;
   const [NotShown, Held, Again] = isLong

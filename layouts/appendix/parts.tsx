@@ -1,7 +1,7 @@
 /** Parts of the appendix, in their order. */
 import type { ComponentChildren, JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
-import { type Sheet, sheetsOf } from "../../src/pages/appendix/sheets.ts";
+import { asMixed, type Sheet, sheetsOf } from "../../src/pages/appendix/sheets.ts";
 import type { BatchFile } from "../../src/evidence/types.ts";
 import { departures, holdPoints, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import { overview } from "../../src/pages/evidence/overview.ts";
@@ -42,17 +42,15 @@ interface Place {
   readonly sheet: Sheet;
 }
 
-const batchesOf = ({ groups, loose }: Sheet): readonly BatchFile[] => [
-  ...groups.flatMap(({ batches }) => batches),
-  ...loose,
-];
+const batchesOf = ({ site, sheet: { groups, loose } }: Place): readonly BatchFile[] =>
+  asMixed(site.shown, groups, loose);
 
 const where = ({ site, from }: Place): Where => ({ site, from });
 
 const EXCEPTIONS: Part = {
   id: "exceptions",
   title: "Batches that are not shown, in full",
-  make: (place) => <Exceptions batches={batchesOf(place.sheet)} {...where(place)} />,
+  make: (place) => <Exceptions batches={batchesOf(place)} {...where(place)} />,
 };
 const JOINTS: Part = {
   id: "joints",
@@ -62,12 +60,12 @@ const JOINTS: Part = {
 const SHOWN: Part = {
   id: "batches",
   title: "Batches that are shown",
-  make: (place) => <ShownRows batches={batchesOf(place.sheet)} {...where(place)} />,
+  make: (place) => <ShownRows batches={batchesOf(place)} {...where(place)} />,
 };
 const BEHIND: Part = {
   id: "behind",
   title: "What stands behind those batches",
-  make: (place) => <Behind batches={batchesOf(place.sheet)} {...where(place)} />,
+  make: (place) => <Behind batches={batchesOf(place)} {...where(place)} />,
 };
 const PHOTOGRAPHS: Part = {
   id: "photographs",

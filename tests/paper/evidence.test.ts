@@ -230,7 +230,7 @@ it("The evidence as a PDF comes with one of each hold point, which has its joint
       holdPoint.title,
       ...joints,
       ...batches,
-      ...needs.map((need) => (need.about.kind === "entry" ? shown.say(need) : need.about.id)),
+      ...needs.map((need) => (["entry", "assembly"].includes(need.about.kind) ? shown.say(need) : need.about.id)),
     ];
     expect(
       words.filter((one) => !text.includes(bare(one))),
@@ -254,5 +254,29 @@ it("A hold point as a PDF says every finding of its batches and their pieces tha
       found.map(shown.say).filter((one) => !text.includes(bare(one))),
       holdPoint.id,
     ).toEqual([]);
+  }
+});
+
+it("Rows of batches that are shown stand in the order they were mixed in", () => {
+  const { shown, papersOf } = demo();
+  let count = 0;
+  const mixed = shown.record.entries.flatMap(({ batches }) => batches.map(({ id }) => id));
+  for (const path of papersOf) {
+    const text = bodiesOf(join(folder, path)).join("\n");
+    const rows = [...text.matchAll(/^(B-\d+) \d+ [A-Z][a-z]{2} 20\d\d /gm)].map(([, id = ""]) => id);
+    expect(rows, path).toEqual(mixed.filter((id) => rows.includes(id)));
+    count += rows.length;
+  }
+  expect(count).toBeGreaterThan(80);
+});
+
+it("A hold point as a PDF calls no batch without test pieces that has some", () => {
+  const { shown } = demo();
+  const { holdPoints, joints, batches } = shown.evidence;
+  for (const { holdPoint, joints: asked } of holdPoints.values()) {
+    const text = bodiesOf(join(folder, `paper/hold-point-${holdPoint.id}.pdf`)).join("\n");
+    const ids = new Set(asked.flatMap((id) => joints.get(id)?.batches ?? []));
+    const without = [...ids].filter((id) => batches.get(id)?.pieces.length === 0);
+    expect(text.match(/No test pieces/g)?.length ?? 0, holdPoint.id).toBeLessThanOrEqual(without.length);
   }
 });

@@ -73,6 +73,16 @@ function assemblyOf(shown: Shown, { batch }: BatchFile): string | undefined {
   return joint?.assembly ?? traceIndex(shown).entries.get(batch.entry)?.assembly;
 }
 
+/** Batches of groups and whatever others, each once, in the order they were mixed in. */
+export function asMixed(
+  shown: Shown,
+  groups: readonly Pick<Group, "batches">[],
+  others: readonly BatchFile[] = [],
+): readonly BatchFile[] {
+  const asked = new Map([...groups.flatMap(({ batches }) => batches), ...others].map((file) => [file.batch.id, file]));
+  return traceIndex(shown).batches.flatMap(({ id }) => asked.get(id) ?? []);
+}
+
 /** Batches of a sheet, those whose verdict needs to be read first apart from those that are shown or asked for nothing. */
 export function apart(batches: readonly BatchFile[]): {
   readonly exceptions: readonly BatchFile[];
