@@ -13,6 +13,8 @@ import { classesOf, type Element, findAll, textOf, type Tree } from "./tree.ts";
 /** What blocks need to know of where they stand. */
 export interface Making {
   readonly leads: Leads;
+  /** An id that no place before has taken; nothing for any other. */
+  readonly first: (id: string) => readonly string[];
   /** What a drawing made in a page is called as a file of the paper. */
   readonly drawn: (svg: Element) => string;
   /** What a picture of the record is called as a file of the paper; undefined where it has none that can be set. */
@@ -80,8 +82,7 @@ function blockOf(node: Element, making: Making): Block[] {
   const classes = classesOf(node);
   if (NOT_SET.has(tag) || classes.some((name) => NOT_ON_PAPER.includes(name))) return [];
   const own = made(node, classes, making);
-  if (own !== undefined) return withId(attributes.id, own);
-  return withId(attributes.id, blocksOf(children, making));
+  return withId(attributes.id, own ?? blocksOf(children, making), making);
 }
 
 /** So many things that want the same stay on the page of the words that say what; more would leave too much of one bare. */
@@ -92,7 +93,7 @@ function made(node: Element, classes: readonly string[], making: Making): Block[
   const { tag, children } = node;
   const level = HEADINGS[tag];
   if (level !== undefined) return [headingOf(node, level, making)];
-  if (tag === "table") return tableOf(node, { leads: making.leads, blocks: (nodes) => blocksOf(nodes, making) });
+  if (tag === "table") return tableOf(node, { ...making, blocks: (nodes) => blocksOf(nodes, making) });
   if (classes.includes("appendix__index")) return [indexOf(node, making)];
   if (tag === "ul" || tag === "ol") return [listOf(node, classes, making)];
   if (tag === "dl") return [factsOf(node, making)];
@@ -121,12 +122,13 @@ function sideBySide(blocks: readonly Block[]): Block[] {
 
 const attributesHidden = ({ attributes }: Element): boolean => attributes["aria-hidden"] === "true";
 
-function withId(id: unknown, blocks: Block[]): Block[] {
-  if (typeof id !== "string") return blocks;
+function withId(id: unknown, blocks: Block[], making: Making): Block[] {
+  const ids = typeof id === "string" ? making.first(id) : [];
+  if (ids.length === 0) return blocks;
   const [first, ...rest] = blocks;
   return first?.b === "heading"
-    ? [{ ...first, ids: [id, ...first.ids] }, ...rest]
-    : [{ b: "anchors", ids: [id] }, ...blocks];
+    ? [{ ...first, ids: [...ids, ...first.ids] }, ...rest]
+    : [{ b: "anchors", ids }, ...blocks];
 }
 
 /** Headings of batches are bookmarks, and in the index rather than the contents. */

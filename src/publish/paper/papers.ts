@@ -35,6 +35,7 @@ export function paperOf(site: Site, sheets: Sheets, settable: (file: FilePath) =
   const trees = { front: treeOf(sheets.front), body: treeOf(sheets.body) };
   const making: Making = {
     leads: linksWithin(idsIn([...trees.front, ...trees.body])),
+    first: firstOnly(),
     drawn: (svg) => kept(drawn, svgText(svg)),
     picture: (file) => {
       const ending = settable(file);
@@ -52,7 +53,7 @@ export function paperOf(site: Site, sheets: Sheets, settable: (file: FilePath) =
     ["grave", "#6d1c30"],
   ] as const)
     for (const [name, text] of shapesAlone(colour)) drawn.set(`${kind}-${name}.svg`, Buffer.from(text));
-  return { paper: { ...headsOf(site, sheets.title), front, body: once(body, front) }, drawn, pictures };
+  return { paper: { ...headsOf(site, sheets.title), front, body }, drawn, pictures };
 }
 
 function headsOf({ shown }: Site, title: string): Omit<Paper, "front" | "body"> {
@@ -83,15 +84,12 @@ function svgText({ source }: Element): string {
   return `${head}<style>${DRAWN_LOOK}</style><defs>${shapesCalled(inner)}</defs>${inner.slice(start)}`;
 }
 
-/** Each id stands once: at the first place that has it. */
-function once(body: readonly Block[], _front: readonly Block[]): readonly Block[] {
+/** Each id stands once: at the first place that asks for it. */
+function firstOnly(): Making["first"] {
   const taken = new Set<string>();
-  const fresh = (ids: readonly string[]): string[] => {
-    const free = ids.filter((id) => !taken.has(id));
-    for (const id of free) taken.add(id);
-    return free;
+  return (id) => {
+    if (taken.has(id)) return [];
+    taken.add(id);
+    return [id];
   };
-  return JSON.parse(JSON.stringify(body), (key, value: unknown) =>
-    key === "ids" && Array.isArray(value) ? fresh(value as string[]) : value,
-  ) as readonly Block[];
 }

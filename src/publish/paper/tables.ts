@@ -8,6 +8,7 @@ type Table = Extract<Block, { readonly b: "table" }>;
 /** How what stands in a cell is set. */
 interface Making {
   readonly leads: Leads;
+  readonly first: (id: string) => readonly string[];
   readonly blocks: (nodes: readonly Tree[]) => Block[];
 }
 
@@ -40,7 +41,7 @@ const cellsOf = (row: Element): Element[] => findAll(row.children, ({ tag }) => 
 function rowOf(row: Element, making: Making): Table["rows"][number] {
   const { id } = row.attributes;
   return {
-    ids: typeof id === "string" ? [id] : [],
+    ids: typeof id === "string" ? making.first(id) : [],
     cells: cellsOf(row).map((cell) => cellOf(cell, making)),
     long: textOf(row.children).length > LONG,
   };
