@@ -79,7 +79,7 @@ function batchFacts(session: Session, cup: Cup, day: Day, given: Snapshot): Fact
   const closed = isUsed ? closingOf(cup, day, given) : undefined;
   const pieces = cup.discarded === undefined ? piecesOf(cup, day, given) : {};
   const own = isUsed && prepared !== undefined ? preparedOf(prepared, cup, day, given) : {};
-  const note = noteOf(session, [closed, pieces, own]);
+  const note = noteOf(session, [closed, pieces, own], given);
   return {
     id: cup.id,
     adhesive: tins?.adhesive ?? "",
@@ -116,11 +116,15 @@ function closingOf({ closed, clock }: Cup, day: Day, { timeZone }: Snapshot): Ti
   return text === undefined ? { untold: "it was closed later than this page can write" } : { facts: { closed: text } };
 }
 
-function noteOf({ wentBack, corrections }: Session, timed: readonly (Timed | undefined)[]): string | undefined {
+function noteOf(
+  { wentBack, corrections }: Session,
+  timed: readonly (Timed | undefined)[],
+  { timeZone }: Snapshot,
+): string | undefined {
   const notes = [
     ...(wentBack > 0 ? [`the clock of the phone went back by ${wentBack} s during this session`] : []),
     ...timed.flatMap((one) => one?.untold ?? []),
-    ...corrections,
+    ...corrections.map(({ at, words }) => `first noted at ${clockOf(at, dayOf(at, timeZone), timeZone)}: ${words}`),
   ];
   return notes.length === 0 ? undefined : notes.join("; ");
 }
@@ -179,7 +183,7 @@ function breakingFacts(session: Session, given: Snapshot, day: Day): DayFacts {
   const [assembly] = of;
   const batches = [...new Set(broken.map(({ piece }) => piece.slice(0, piece.lastIndexOf("/"))))];
   const title = batches.length === 0 ? "No piece was broken" : `Pieces of ${batches.join(", ")} broken`;
-  const note = noteOf(session, []);
+  const note = noteOf(session, [], given);
   const tests = broken.map(({ piece, at, failure, share, load }) => ({
     piece,
     ...textFact("at", at === undefined ? undefined : clockOf(at, day, given.timeZone)),

@@ -3,6 +3,7 @@ import { nextId } from "../desk/entry/now.ts";
 import type { AdhesivePart } from "../facts/build/adhesive-kind.ts";
 import type { FailureMode } from "../facts/types.ts";
 import { type BenchEvent, liveEvents, type PiecesSaid, type Reading, type Said } from "./event.ts";
+import { type Correction, correctionsIn } from "./corrections.ts";
 import type { Tins } from "./snapshot.ts";
 
 export interface Cup {
@@ -60,7 +61,7 @@ export interface Session {
   readonly out: boolean;
   readonly arrived: boolean;
   /** What was taken back later than within its step, in words. */
-  readonly corrections: readonly string[];
+  readonly corrections: readonly Correction[];
   /** By how many seconds the phone's clock went back, where it did. */
   readonly wentBack: number;
   /** How often it did: each time it is another clock from then on, and nobody knows by how much. */
@@ -209,25 +210,6 @@ function cupId(first: string, at: number): string {
   let id = first;
   for (let n = 0; n < at; n += 1) id = nextId([id], id);
   return id;
-}
-
-/** What was undone with a reason given, in words. */
-function correctionsIn(events: readonly BenchEvent[]): readonly string[] {
-  const byId = new Map(events.map((event) => [event.id, event]));
-  return events.flatMap(({ said }) => {
-    if (said.kind !== "undone" || said.why === undefined) return [];
-    const taken = byId.get(said.event)?.said;
-    return taken === undefined ? [] : [`first noted: ${saidInWords(taken)}; taken back: ${said.why}`];
-  });
-}
-
-function saidInWords(said: Said): string {
-  if (said.kind === "reading") return `${said.of} ${said.typed}`;
-  if (said.kind === "amount") return `${said.part} ${said.typed}`;
-  if (said.kind === "closed") return `${said.joint} closed`;
-  if (said.kind === "broke") return `${said.piece} broke: ${said.failure}`;
-  if (said.kind === "share" || said.kind === "load") return `${said.piece}: ${said.typed ?? "no load"}`;
-  return said.kind;
 }
 
 /** Of each tap, how often the clock had gone back by then. */

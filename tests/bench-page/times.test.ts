@@ -217,6 +217,24 @@ describe("What a clock cannot tell after it went back", () => {
   });
 });
 
+it("A start of mixing that was taken back stands in the file with the time at which it was first tapped", () => {
+  const at = (minutes: number): number => Date.parse("2026-02-10T10:00:00Z") + minutes * 60_000;
+  const said: readonly (readonly [number, Said])[] = [
+    [0, { kind: "began", of: "gluing", tins: TINS, firstBatch: "B-002" }],
+    [1, { kind: "amount", cup: 0, part: "resin", typed: "40.0 g" }],
+    [2, { kind: "mixed", cup: 0 }],
+    [40, { kind: "undone", event: "e2", why: "tapped by mistake" }],
+    [41, { kind: "mixed", cup: 0 }],
+  ];
+  const session = sessionOf(
+    said.map(([minutes, one], seq): BenchEvent => {
+      return { session: "s", id: `e${seq}`, seq, instant: at(minutes), offset: 0, said: one, record: "r" };
+    }),
+  );
+  const [file] = session === undefined ? [] : benchFiles(session, given, "r");
+  expect(file?.text).toContain("first noted at 10:02: mixed; taken back: tapped by mistake");
+});
+
 describe("What is read and typed", () => {
   it("a pad takes a comma and a point, and nothing that is no number", () => {
     expect(["42,5", "42.5", "0.5", "007", "1,2,3", ".", "", "5."].map((typed) => padded(typed, "g"))).toEqual([
