@@ -1,4 +1,4 @@
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "node-html-parser";
 import { describe, expect, it } from "vitest";
@@ -70,6 +70,33 @@ describe("Own pages", () => {
     expect(evidence.filter((path) => own.get(path) !== plain.get(path))).toEqual([]);
     const other = [...plain.keys()].filter((path) => /\.html$/.test(path) && own.get(path) !== plain.get(path));
     expect(other).toEqual(expect.arrayContaining(["index.html", "entries.html", "hours.html", "search.html"]));
+  });
+
+  it("are found by the search of the editions that have them", async () => {
+    const folder = scratch();
+    await writeRecord(folder);
+    const site = await siteOf(folder, "--edition", "all");
+    const found = (edition: string, word: string): boolean =>
+      site.get(`${edition}/search-index.js`)?.includes(word) === true;
+    expect([found("public", "visit.html"), found("public", "beech"), found("public", "marmalade")]).toEqual([
+      true,
+      true,
+      false,
+    ]);
+    expect(found("inspector", "marmalade")).toBe(true);
+  });
+
+  it("come out as the README shows them", async () => {
+    const folder = scratch();
+    const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+    const shown = /```liquid\n([^]*?)```/.exec(readme)?.[1] ?? "";
+    await writeRecord(folder, { "pages/visit.md": shown });
+    const page = parse((await siteOf(folder)).get("visit.html") ?? "");
+    expect(page.querySelectorAll(".own a").map((link) => link.getAttribute("href"))).toEqual([
+      "hours.html",
+      "entry/2021-03-01-first.html",
+      "entry/2021-03-08-second.html",
+    ]);
   });
 
   it("are left out where the builder is not trusted, and nothing of theirs runs", async () => {

@@ -1,9 +1,10 @@
 /** What the search finds of the chronicle: entries, assemblies, and the pages that stand once. */
 import { defined } from "../../defined.ts";
-import type { Shown, Site } from "../../editions/shown.ts";
+import type { OwnPage, Shown, Site } from "../../editions/shown.ts";
 import { lotsOf } from "../../evidence/batch/lots.ts";
 import type { Assembly, Entry } from "../../facts/types.ts";
 import { dateWords } from "../../words/dates.ts";
+import { plain } from "../../words/plain.ts";
 import { addressOf } from "../address.ts";
 import { idsShown, leadOf, prose, said, type Searched } from "./thing.ts";
 import { dayEvents } from "../story/day-events.ts";
@@ -30,7 +31,13 @@ export function searchedStory(site: Site): Searched[] {
     ...entries.map((entry) => searchedEntry(site, entry)),
     ...[...assemblies.values()].map((assembly) => searchedAssembly(site, assembly)),
     ...PAGES.map(([path, title, lead]): Searched => ({ kind: "Page", path, title, lead, words: [] })),
+    ...(site.own?.pages ?? []).filter(({ path }) => path.endsWith(".html")).map(searchedOwn),
   ];
+}
+
+function searchedOwn({ path, title, description, content }: OwnPage): Searched {
+  const text = plain(content);
+  return { kind: "Page", path, title, lead: leadOf(description ?? text), words: [text] };
 }
 
 function searchedAssembly(site: Site, assembly: Assembly): Searched {
