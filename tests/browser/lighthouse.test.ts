@@ -5,7 +5,7 @@ import { serve, type Served } from "./serve.ts";
 
 /** The score for speed is a timing, which no test may be; `npm run bench -- pages` tells it. */
 const CATEGORIES = ["accessibility", "best-practices", "seo"];
-/** A page, what is laid out first on it, and what is on it at most: sheets and scripts; pictures come when they are scrolled to. */
+/** Pages, and the most that a screen waits for on one: sheets that are not for paper, scripts, and bytes of all; pictures come when they are scrolled to. */
 const PAGES = [
   "index.html",
   "entries.html",
@@ -15,7 +15,10 @@ const PAGES = [
   "batch/B-018.html",
   "hold-point/WG-H1.html",
 ];
-const MOST_SHEETS = 5;
+const MOST_SHEETS = 6;
+const MOST_WRITTEN = 30_000;
+/** What an inspector takes to the workshop holds more. */
+const MOST_OF_A_HOLD_POINT = 45_000;
 
 const site = builtDemo("public");
 let served: Served;
@@ -38,11 +41,11 @@ describe.each<Form>(["mobile", "desktop"])("Lighthouse, as on %s, served from a 
     expect(Object.fromEntries(scores)).toEqual({ accessibility: 100, "best-practices": 100, seo: 100 });
     expect(shift).toBe(0);
     expect(of("Document")).toHaveLength(1);
-    expect(of("Stylesheet").length).toBeLessThanOrEqual(MOST_SHEETS);
+    expect(of("Stylesheet").filter(({ url }) => !/print\.css$/.test(url)).length).toBeLessThanOrEqual(MOST_SHEETS);
     expect(of("Script").length).toBeLessThanOrEqual(1);
     expect(requests.filter(({ url }) => !url.startsWith(served.url) && !url.startsWith("data:"))).toEqual([]);
     const written = ["Document", "Stylesheet", "Script"].flatMap(of).reduce((sum, { bytes }) => sum + bytes, 0);
     expect(written).toBeGreaterThan(5_000);
-    expect(written).toBeLessThan(30_000);
+    expect(written).toBeLessThan(path.startsWith("hold-point/") ? MOST_OF_A_HOLD_POINT : MOST_WRITTEN);
   });
 });
