@@ -100,7 +100,11 @@ function Head({ page, site, from }: Where & { readonly page: BatchPage }): JSX.E
 
 /** The verdict, and in one line each what decided it. */
 export function BatchVerdictBox({ file, site, from }: Where & { readonly file: BatchFile }): JSX.Element {
-  const reasons = deciding(file.findings);
+  const { rejection } = file;
+  // Told below with its day, which leads to the entry.
+  const reasons = deciding(file.findings).filter(
+    ({ rule }) => rejection === undefined || rule !== "builders-rejection",
+  );
   return (
     <div class={`verdict verdict--${file.recalls.length > 0 ? "recalled" : file.verdict}`}>
       <p class="verdict__mark">
@@ -116,13 +120,13 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
             ))}
           </ul>
         )}
-        {file.rejection === undefined ? null : (
+        {rejection === undefined ? null : (
           <p>
             Rejected by the builder on{" "}
-            <To site={site} from={from} to={{ kind: "entry", id: file.rejection.entry }}>
-              {dateWords(file.rejection.day)}
+            <To site={site} from={from} to={{ kind: "entry", id: rejection.entry }}>
+              {dateWords(rejection.day)}
             </To>
-            : {file.rejection.why}
+            : {ended(rejection.why)}
           </p>
         )}
         {file.recalls.map((recall) => (
@@ -134,8 +138,25 @@ export function BatchVerdictBox({ file, site, from }: Where & { readonly file: B
             . Joints that hold it are quarantined.
           </p>
         ))}
+        <LookHere file={file} site={site} />
       </div>
     </div>
+  );
+}
+
+/** What changes no verdict and is worth a look: whoever reads the verdict alone has seen it. A recall is told above. */
+function LookHere({ file, site }: { readonly file: BatchFile; readonly site: Where["site"] }): JSX.Element | null {
+  const cautions = file.findings.filter(({ severity, rule }) => severity === "caution" && rule !== "lot-recalled");
+  if (cautions.length === 0) return null;
+  return (
+    <>
+      <p>Look here all the same:</p>
+      <ul>
+        {cautions.map((finding) => (
+          <li>{site.shown.say(finding)}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 
@@ -167,8 +188,11 @@ function ComponentTable({ page, site, from }: Where & { readonly page: BatchPage
       ))}
       {page.timber.map((lot) => (
         <tr>
-          <th scope="row">{lot.material === "plywood" ? "Plywood" : "Timber"}</th>
-          <td class="number">{lot.species ?? ""}</td>
+          <th scope="row">
+            {lot.material === "plywood" ? "Plywood" : "Timber"}
+            {lot.species === undefined ? "" : `, ${lot.species}`}
+          </th>
+          <td />
           <td>
             <Id site={site} from={from} kind="lot" id={lot.id} /> {lot.title}
           </td>
