@@ -127,7 +127,7 @@ function Holds({ site, from, view: { next, holdPoints } }: PartProps): JSX.Eleme
   return (
     <section class="section">
       <h2>{next === undefined ? "Hold points" : "Before its next hold point"}</h2>
-      {next === undefined ? null : <HoldPointCard site={site} from={from} file={next} most={12} />}
+      {next === undefined ? null : <HoldPointCard site={site} from={from} file={next} most={3} />}
       {others.length === 0 ? null : (
         <ul class="bare next__later">
           {others.map((file) => (
