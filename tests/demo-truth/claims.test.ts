@@ -117,6 +117,41 @@ describe("Lengths", () => {
   });
 });
 
+/** Length of a scarf beside its sheet, by the thickness of what is scarfed; mm. */
+const SCARFED: readonly (readonly [joint: string, thickness: number])[] = [
+  ["WS-J05", 12],
+  ["WS-J12", 3],
+  ["FS-J01", 20],
+  ["FS-J02", 20],
+];
+
+describe("Scarfs", () => {
+  it("are twelve times as long as what they join is thick, in ply too", () => {
+    const slopes = SCARFED.map(([id, thickness]) => {
+      const [, length = Number.NaN] = /\d+ of (\d+) ×/u.exec(joints.get(id)?.drawing ?? "")?.map(Number) ?? [];
+      return [id, Math.round(length / thickness)];
+    });
+    expect(slopes).toEqual(SCARFED.map(([id]) => [id, 12]));
+    const scarfed = [...joints.values()].filter(({ title }) => title.startsWith("Scarfs"));
+    expect(scarfed.map(({ id }) => id).sort()).toEqual(SCARFED.map(([id]) => id).sort());
+  });
+});
+
+describe("What was promised", () => {
+  it("to be on file is on file: sticks of a drawer, wax before it is closed in, and a line that was measured", () => {
+    const sticks = batches.find(({ id }) => id === "B-026")?.pieces ?? [];
+    expectWords("2026-02-24-old-sticks", "four spare sticks");
+    expect(sticks).toHaveLength(7);
+    expectWords("2025-08-16-ribs-one-to-four", "got its drop of water");
+    expectWords("2025-04-26-the-envelope", "Spruce is planed, or scraped, and not sanded at all");
+    expect(prose("2026-06-20-a-curve-to-live-with")).toContain("I measured it for the file");
+    const curve = entries
+      .find(({ id }) => id === "2026-06-20-a-curve-to-live-with")
+      ?.measurements.map(({ found }) => found.typed);
+    expect(curve).toEqual(["3 mm"]);
+  });
+});
+
 describe("Orders", () => {
   it("come after what they were ordered for, and on the day that the story says", () => {
     const told: readonly (readonly [lot: string, after: string, said: string, words: string])[] = [

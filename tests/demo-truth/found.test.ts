@@ -56,3 +56,11 @@ it("Word by telephone and a signature with things open are called so, and somebo
   expect(held).toContain("WS-H1 signed with things open");
   expect(prose("2026-11-20-where-it-stands")).toContain("was signed with things open");
 });
+
+it("Tins that stood too cold are found on every batch that was mixed of them, and the story warmed them first", () => {
+  const cold = evidence.findings.filter(
+    ({ code, values }) => code === "lot-storage/outside" && JSON.stringify(values).includes("below"),
+  );
+  expect([...new Set(cold.map(({ about }) => about.id))].sort()).toEqual(["B-033"]);
+  expect(prose("2026-01-24-a-former-for-the-hoop")).toContain("looked at for crystals");
+});
