@@ -35,6 +35,7 @@ export function dayFacts(session: Session, given: Snapshot): readonly DayFacts[]
         ...assemblyFact(joints, given),
         ...(at === 0 && hoursFact(session, given, day)),
         ...(cups.length > 0 && { batches: cups.map((cup) => batchFacts(session, cup, day, given)) }),
+        ...photosFact(session, given, (on) => on === day || (at === 0 && !days.includes(on))),
       }),
     };
   });
@@ -49,6 +50,17 @@ function gluingTitle(cups: readonly Cup[], joints: readonly string[], given: Sna
   const ids = cups.map(({ id }) => id).join(", ");
   const title = ids === "" ? "Nothing was mixed" : `${ids}: ${what}`;
   return title.length > SHORT ? `${title.slice(0, SHORT).replace(/[\s,]+\S*$/, "")} …` : title;
+}
+
+/** Photographs taken here: what is on them is what was tapped, and where and when. */
+function photosFact({ photos }: Session, { timeZone }: Snapshot, isOfDay: (day: Day) => boolean): Facts {
+  const own = photos.flatMap(({ name, at, shows }) => {
+    const on = dayOf(at, timeZone);
+    if (shows === undefined || !isOfDay(on)) return [];
+    const clock = clockOf(Math.floor(at / 60) * 60, on, timeZone) ?? "";
+    return [{ file: `../photos/${name}`, alt: `${shows}, at the bench at ${clock}` }];
+  });
+  return own.length === 0 ? {} : { photos: own };
 }
 
 /** Only where all is of one assembly. */
@@ -199,6 +211,7 @@ function breakingFacts(session: Session, given: Snapshot, day: Day): DayFacts {
     ...(of.size === 1 && assembly !== undefined && { assembly }),
     ...hoursFact(session, given, day),
     ...(tests.length > 0 && { tests }),
+    ...photosFact(session, given, () => true),
   });
   return { day, title, facts };
 }

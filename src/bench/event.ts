@@ -29,6 +29,8 @@ export type Said =
   | { readonly kind: "share"; readonly piece: string; readonly typed: string }
   | { readonly kind: "load"; readonly piece: string; readonly typed?: string }
   | { readonly kind: "not broken"; readonly piece: string }
+  | { readonly kind: "photographed"; readonly name: string }
+  | { readonly kind: "shows"; readonly photo: string; readonly what: string }
   | { readonly kind: "watched"; readonly who?: string }
   | { readonly kind: "worked"; readonly who: readonly string[]; readonly task?: string }
   | { readonly kind: "out"; readonly way: "shared" | "downloaded" | "copied" }

@@ -2,6 +2,7 @@
 import { nextId } from "../desk/entry/now.ts";
 import type { AdhesivePart } from "../facts/build/adhesive-kind.ts";
 import type { FailureMode } from "../facts/types.ts";
+import { correctionsIn } from "./corrections.ts";
 import { type BenchEvent, liveEvents, type PiecesSaid, type Reading, type Said } from "./event.ts";
 import { type Correction, correctionsIn } from "./corrections.ts";
 import type { Tins } from "./snapshot.ts";
@@ -26,6 +27,14 @@ export interface Moment {
   /** s since 1970-01-01T00:00Z */
   readonly at: number;
   readonly clock: number;
+}
+
+/** A photograph that was taken here, by the name of its file; `shows` once it was said what is on it. */
+export interface Taking {
+  readonly name: string;
+  /** s since 1970-01-01T00:00Z */
+  readonly at: number;
+  readonly shows?: string;
 }
 
 interface Break {
@@ -56,6 +65,7 @@ export interface Session {
   readonly cups: readonly Cup[];
   readonly ended: boolean;
   readonly breaks: readonly Break[];
+  readonly photos: readonly Taking[];
   readonly watched?: { readonly who?: string };
   readonly worked?: { readonly who: readonly string[]; readonly task?: string; readonly until: number };
   readonly out: boolean;
@@ -98,6 +108,7 @@ export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
     cups: [],
     ended: false,
     breaks: said.of === "breaking" ? said.pieces.map((piece) => ({ piece, left: false })) : [],
+    photos: [],
     out: false,
     arrived: false,
     corrections: correctionsIn(events),
@@ -140,6 +151,12 @@ function take(draft: Draft, said: Said, moment: Moment): void {
       return;
     case "nothing more":
       draft.ended = true;
+      return;
+    case "photographed":
+      draft.photos = [...draft.photos, { name: said.name, at }];
+      return;
+    case "shows":
+      draft.photos = draft.photos.map((one) => (one.name === said.photo ? { ...one, shows: said.what } : one));
       return;
     case "watched":
       draft.watched = said.who === undefined ? {} : { who: said.who };

@@ -19,6 +19,7 @@ export type Step =
   | { readonly step: "broke"; readonly piece: string }
   | { readonly step: "share"; readonly piece: string }
   | { readonly step: "load"; readonly piece: string }
+  | { readonly step: "photograph"; readonly photo: string }
   | { readonly step: "watched" }
   | { readonly step: "hours" }
   | { readonly step: "out" }
@@ -29,6 +30,8 @@ const READINGS = ["temperature", "humidity", "moisture"] as const;
 /** `passes`: whether the mix of a cup is shown by ratio and scale. */
 export function stepOf(session: Session, given: Snapshot, passes: (cup: Cup) => boolean): Step {
   if (session.arrived) return { step: "over" };
+  const photo = session.photos.find(({ shows }) => shows === undefined)?.name;
+  if (photo !== undefined) return { step: "photograph", photo };
   const open = session.of === "gluing" ? gluing(session, given, passes) : breaking(session, given);
   if (open !== undefined) return open;
   return session.worked === undefined ? { step: "hours" } : { step: "out" };

@@ -13,10 +13,12 @@ import { Broke, Load, Share, Watched } from "./screens/breaking.tsx";
 import { Clock } from "./screens/clock.tsx";
 import { Amount, MixTold, Pour, ReadBack } from "./screens/mix.tsx";
 import { Hours, Out, Over } from "./screens/out.tsx";
+import { Camera, OnPhotograph } from "./screens/photograph.tsx";
 import { Pieces } from "./screens/pieces.tsx";
 import { Start } from "./screens/start.tsx";
 import { settle } from "./settling.ts";
-import type { Store } from "./store.ts";
+import { photographName, photographOf } from "./photograph.ts";
+import type { Photograph, Store } from "./store.ts";
 
 /** A record that the page holds, by its digest. */
 export interface Made {
@@ -40,9 +42,11 @@ export function App({ store, own, begun, kept, taken: before }: AppProps): JSX.E
   const isBusy = useRef(false);
   const made =
     events.length > 0 && begun !== undefined ? begun : { ...own, given: without(own.given, taken, own.digest) };
-  const keep = async (said: Said): Promise<void> => {
+  const keep = async (said: Said, file?: File): Promise<void> => {
     const event = eventOf(events, said, made.digest);
-    await store.keep(event, events.length === 0 ? made.given : undefined);
+    const photograph =
+      file && said.kind === "photographed" ? await photographOf(event.session, said.name, file) : undefined;
+    await store.keep(event, events.length === 0 ? made.given : undefined, photograph);
     const all = [...events, event];
     const session = sessionOf(all);
     if (session?.arrived !== true) return setEvents(all);
@@ -51,11 +55,11 @@ export function App({ store, own, begun, kept, taken: before }: AppProps): JSX.E
     setTaken([...taken, gone]);
     setEvents([]);
   };
-  const say = async (said: Said): Promise<void> => {
-    if (isBusy.current) return;
+  const say = async (said: Said, file?: File): Promise<void> => {
+    if (isBusy.current) return file && setFailed("the photograph came while another tap was kept; take it again");
     isBusy.current = true;
     try {
-      await keep(said);
+      await keep(said, file);
       settle(said.kind === "joint" ? said.joint : undefined);
     } catch (error) {
       setFailed(error instanceof Error ? error.message : String(error));
@@ -63,7 +67,10 @@ export function App({ store, own, begun, kept, taken: before }: AppProps): JSX.E
       isBusy.current = false;
     }
   };
-  const bench = useMemo(() => benchOf(made, events, say), [events, taken]);
+  const keepPhotograph = (file: File): Promise<void> =>
+    say({ kind: "photographed", name: photographName(events, made.given, file) }, file);
+  const photographs = (): Promise<readonly Photograph[]> => store.photographs();
+  const bench = useMemo(() => benchOf(made, events, { say, keepPhotograph, photographs }), [events, taken]);
   return (
     <BenchGiven value={bench}>
       {failed === undefined ? null : (
@@ -121,6 +128,8 @@ function StepScreen({ step }: { readonly step: Step | undefined }): JSX.Element 
       return <Share piece={step.piece} />;
     case "load":
       return <Load key={step.piece} piece={step.piece} />;
+    case "photograph":
+      return <OnPhotograph photo={step.photo} />;
     case "watched":
       return <Watched />;
     case "hours":
@@ -147,6 +156,7 @@ function Kept({ bench: { events, session } }: { readonly bench: Bench }): JSX.El
         )}
       </p>
       {session === undefined ? null : <Undo />}
+      {session === undefined || session.out ? null : <Camera />}
     </footer>
   );
 }

@@ -8,6 +8,7 @@ import type { Snapshot } from "../../bench/snapshot.ts";
 import { type Step, stepOf } from "../../bench/step.ts";
 import { type InCup, mixPasses } from "../../bench/sums.ts";
 import { clockOf, dayOf } from "../../bench/clock-text.ts";
+import type { Photograph } from "./store.ts";
 import type { Adhesive, Record } from "../../facts/types.ts";
 
 export interface Bench {
@@ -19,6 +20,9 @@ export interface Bench {
   readonly step: Step | undefined;
   /** Kept on the phone once it resolves; only then the next screen comes. */
   readonly say: (said: Said) => Promise<void>;
+  /** Keeps what a camera took, with the tap that says so. */
+  readonly keepPhotograph: (file: File) => Promise<void>;
+  readonly photographs: () => Promise<readonly Photograph[]>;
 }
 
 const Given = createContext<Bench | undefined>(undefined);
@@ -40,12 +44,12 @@ export function useSession(): Bench & { readonly session: Session } {
 export function benchOf(
   { given, digest }: { readonly given: Snapshot; readonly digest: string },
   events: readonly BenchEvent[],
-  say: Bench["say"],
+  hands: Pick<Bench, "say" | "keepPhotograph" | "photographs">,
 ): Bench {
   const record = restored(given);
   const session = sessionOf(events);
   const step = session && stepOf(session, given, (cup) => passes(record, session, cup));
-  return { given, digest, record, events, session, step, say };
+  return { given, digest, record, events, session, step, ...hands };
 }
 
 export const adhesiveOf = (record: Record, session: Session): Adhesive => {

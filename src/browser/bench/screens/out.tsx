@@ -1,11 +1,13 @@
 /** Who worked, and the file going out. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { type BenchFile, benchFiles } from "../../../bench/bench-file.ts";
 import { foretell, type Foretold } from "../../../bench/judged.ts";
+import { counted } from "../../../words/lists.ts";
 import { useSession } from "../bench.ts";
 import { Choice, List, Screen, Tap, useTicks, useTurn } from "../parts.tsx";
-import { type Sent, send, ways } from "../send.ts";
+import { type Going, type Sent, send, ways } from "../send.ts";
+import type { Photograph } from "../store.ts";
 
 export function Hours(): JSX.Element {
   const { given, session } = useSession();
@@ -62,10 +64,15 @@ const WORDS = { shared: "Share it", downloaded: "Save it as a file", copied: "Co
 export function Out(): JSX.Element {
   const { given, digest, record, session, say } = useSession();
   const [failed, setFailed] = useState<string>();
+  const photographs = usePhotographs();
+  const isGoing = useRef(false);
   const files = benchFiles(session, given, digest);
   const foretold = foretell(record, files);
-  const go = (way: Sent) => async (): Promise<void> => {
-    const why = await send(files, way);
+  const go = (way: Sent, going: Going) => async (): Promise<void> => {
+    if (isGoing.current) return;
+    isGoing.current = true;
+    const why = await send(going, way);
+    isGoing.current = false;
     setFailed(why);
     if (why === undefined) await say({ kind: "out", way });
   };
@@ -74,11 +81,7 @@ export function Out(): JSX.Element {
       <Verdicts foretold={foretold} />
       {failed === undefined ? null : <p class="grave">{failed}</p>}
       <List>
-        {ways(files).map((way) => (
-          <Tap key={way} look={session.out ? "quiet" : "main"} onTap={go(way)}>
-            {WORDS[way]}
-          </Tap>
-        ))}
+        {photographs === undefined ? null : <Ways going={{ entries: files, photographs }} go={go} />}
         {session.out ? (
           <Tap look="main" onTap={() => say({ kind: "arrived" })}>
             It is in the record
@@ -91,6 +94,36 @@ export function Out(): JSX.Element {
       ))}
     </Screen>
   );
+}
+
+interface WaysProps {
+  readonly going: Going;
+  readonly go: (way: Sent, going: Going) => () => Promise<void>;
+}
+
+function Ways({ going, go }: WaysProps): JSX.Element {
+  const { session } = useSession();
+  return (
+    <>
+      {ways(going).map((way) => (
+        <Tap key={way} look={session.out ? "quiet" : "main"} onTap={go(way, going)}>
+          {WORDS[way]}
+        </Tap>
+      ))}
+      {going.photographs.length === 0 ? null : <p>With {counted(going.photographs.length, "photograph")}.</p>}
+    </>
+  );
+}
+
+/** Of this session, as far as its file names them; undefined until they are read, since a share waits for nothing. */
+function usePhotographs(): readonly Photograph[] | undefined {
+  const { photographs, session } = useSession();
+  const [read, setRead] = useState<readonly Photograph[]>();
+  useEffect(() => {
+    const named = new Set(session.photos.map(({ name }) => name));
+    void photographs().then((all) => setRead(all.filter(({ name }) => named.has(name))));
+  }, [session.photos.length]);
+  return read;
 }
 
 function File({ file }: { readonly file: BenchFile }): JSX.Element {
