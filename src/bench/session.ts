@@ -165,10 +165,8 @@ function take(draft: Draft, said: Said, moment: Moment): void {
       draft.worked = { who: said.who, until: at, ...(said.task !== undefined && { task: said.task }) };
       return;
     case "out":
-      draft.out = true;
-      return;
     case "arrived":
-      draft.arrived = true;
+      draft[said.kind] = true;
       return;
     default:
       if ("cup" in said) draft.cups = draft.cups.map((cup, n) => (n === said.cup ? cupAfter(cup, said, moment) : cup));
