@@ -99,7 +99,6 @@ export function Clock(): JSX.Element {
   return (
     <Screen title="Tap each joint as it is closed">
       <Running />
-      <p>{ringWords()}</p>
       {session.joints.map((joint) => (
         <Cells key={joint} joint={joint} running={running} />
       ))}
@@ -118,6 +117,7 @@ export function Clock(): JSX.Element {
             </Tap>
           ))}
       </List>
+      <p>{ringWords()}</p>
     </Screen>
   );
 }
