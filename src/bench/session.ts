@@ -1,5 +1,5 @@
 /** What a session at the bench has come to, by the taps that count. */
-import { nextId } from "../desk/entry/now.ts";
+import { nextId } from "../desk/entry/next-id.ts";
 import type { AdhesivePart } from "../facts/build/adhesive-kind.ts";
 import type { FailureMode } from "../facts/types.ts";
 import { correctionsIn } from "./corrections.ts";
@@ -30,7 +30,7 @@ export interface Moment {
 }
 
 /** A photograph that was taken here, by the name of its file; `shows` once it was said what is on it. */
-export interface Taking {
+interface Taking {
   readonly name: string;
   /** s since 1970-01-01T00:00Z */
   readonly at: number;

@@ -1,6 +1,6 @@
 /** Takes out of a record what the page at the bench is given of it. */
 import { defined } from "../defined.ts";
-import { nowOf } from "../desk/entry/now.ts";
+import { nextBatches } from "../desk/entry/next-id.ts";
 import type { Shown } from "../editions/shown.ts";
 import { lastUsed } from "./last-used.ts";
 import { DAY_SECONDS } from "../facts/quantity/conversions.ts";
@@ -40,6 +40,7 @@ export function snapshotOf(shown: Shown, made: number, before: Record["before"])
   const glued = record.entries.flatMap((entry) => entry.batches).filter((batch) => hasAny(batch, pieces));
   const since = Math.min(made, ...glued.map(({ mixed, closed }) => (mixed ?? closed)?.epoch ?? made)) - CLIMATE_BEFORE;
   const entries = givenEntries(record.entries, pieces, since);
+  const next = nextBatches(record.entries.flatMap(({ batches }) => batches.map(({ id }) => id)));
   return defined({
     day: record.day,
     made,
@@ -70,7 +71,8 @@ export function snapshotOf(shown: Shown, made: number, before: Record["before"])
     ),
     climate: record.climate.map((log, at) => givenLog(log, `log-${at + 1}`, since)),
     due,
-    nextBatch: nowOf(shown, undefined).nextBatch,
+    nextBatch: next[""],
+    nextByLetter: next,
     ...lastUsed(record),
   });
 }

@@ -17,6 +17,7 @@ import type {
   Recall,
   Thermometer,
 } from "../facts/types.ts";
+import type { NextByLetter } from "../desk/entry/next-id.ts";
 import type { AdhesivePart, LotPart } from "../facts/build/adhesive-kind.ts";
 
 export const ADHESIVE = [
@@ -191,6 +192,8 @@ export interface Snapshot {
   readonly staged: readonly string[];
   readonly due: readonly Due[];
   readonly nextBatch: string;
+  /** For phones with a letter of their own. */
+  readonly nextByLetter: NextByLetter;
   readonly tins: readonly Tins[];
   /** As noted for the last batch, as typed. */
   readonly readings: { readonly temperature?: string; readonly humidity?: string; readonly moisture?: string };

@@ -1,5 +1,5 @@
 /** What went out of this phone and is not yet in the record that its page was made of. */
-import { nextId } from "../desk/entry/now.ts";
+import { type Letter, nextId } from "../desk/entry/next-id.ts";
 import type { Session } from "./session.ts";
 import type { Snapshot } from "./snapshot.ts";
 
@@ -24,6 +24,12 @@ export function takenBy(session: Session): Taken {
     pieces: session.breaks.filter(({ failure, left }) => failure !== undefined && !left).map(({ piece }) => piece),
   };
 }
+
+/** As given to a phone with a letter of its own. */
+export const lettered = (given: Snapshot, letter: Letter): Snapshot => ({
+  ...given,
+  nextBatch: given.nextByLetter[letter],
+});
 
 /** No number is given twice, whatever page it was given by; joints and pieces are asked of a newer record again. */
 export function without(given: Snapshot, taken: readonly Taken[], digest: string): Snapshot {

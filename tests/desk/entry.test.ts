@@ -3,7 +3,7 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { nextId } from "../../src/desk/entry/now.ts";
+import { nextId } from "../../src/desk/entry/next-id.ts";
 import { entryText } from "../../src/desk/entry/text.ts";
 import { entrySchema } from "../../src/facts/entry/entry-form.ts";
 import { readRecord } from "../../src/record/read.ts";

@@ -4,7 +4,8 @@ import { useMemo, useRef, useState } from "preact/hooks";
 import { type BenchEvent, liveEvents, type Said } from "../../bench/event.ts";
 import { sessionOf } from "../../bench/session.ts";
 import type { Snapshot } from "../../bench/snapshot.ts";
-import { takenBy, without } from "../../bench/taken.ts";
+import { lettered, takenBy, without } from "../../bench/taken.ts";
+import type { Letter } from "../../desk/entry/next-id.ts";
 import type { Step } from "../../bench/step.ts";
 import { type Bench, BenchGiven, benchOf, useBench } from "./bench.ts";
 import { List, Screen, Tap, useTurn } from "./parts.tsx";
@@ -18,7 +19,7 @@ import { Pieces } from "./screens/pieces.tsx";
 import { Start } from "./screens/start.tsx";
 import { settle } from "./settling.ts";
 import { photographName, photographOf } from "./photograph.ts";
-import type { Photograph, Store } from "./store.ts";
+import type { Store } from "./store.ts";
 
 /** A record that the page holds, by its digest. */
 export interface Made {
@@ -33,15 +34,19 @@ interface AppProps {
   readonly begun: Made | undefined;
   readonly kept: readonly BenchEvent[];
   readonly taken: Parameters<typeof without>[1];
+  readonly letter: Letter;
 }
 
-export function App({ store, own, begun, kept, taken: before }: AppProps): JSX.Element {
+export function App({ store, own, begun, kept, taken: before, letter: first }: AppProps): JSX.Element {
   const [events, setEvents] = useState(kept);
   const [taken, setTaken] = useState(before);
+  const [letter, setLetter] = useState(first);
   const [failed, setFailed] = useState<string>();
   const isBusy = useRef(false);
   const made =
-    events.length > 0 && begun !== undefined ? begun : { ...own, given: without(own.given, taken, own.digest) };
+    events.length > 0 && begun !== undefined
+      ? begun
+      : { ...own, given: without(lettered(own.given, letter), taken, own.digest) };
   const keep = async (said: Said, file?: File): Promise<void> => {
     const event = eventOf(events, said, made.digest);
     const photograph =
@@ -69,18 +74,25 @@ export function App({ store, own, begun, kept, taken: before }: AppProps): JSX.E
   };
   const keepPhotograph = (file: File): Promise<void> =>
     say({ kind: "photographed", name: photographName(events, made.given, file) }, file);
-  const photographs = (): Promise<readonly Photograph[]> => store.photographs();
-  const bench = useMemo(() => benchOf(made, events, { say, keepPhotograph, photographs }), [events, taken]);
+  const keepLetter = (to: Letter): Promise<void> => store.keepLetter(to).then(() => setLetter(to));
+  const bench = useMemo(
+    () => benchOf(made, events, { say, keepPhotograph, photographs: () => store.photographs(), letter, keepLetter }),
+    [events, taken, letter],
+  );
   return (
     <BenchGiven value={bench}>
-      {failed === undefined ? null : (
-        <p class="failed" role="alert">
-          The last tap was not kept: {failed}
-        </p>
-      )}
+      {failed === undefined ? null : <NotKept why={failed} />}
       <StepScreen step={bench.step} />
       <Kept bench={bench} />
     </BenchGiven>
+  );
+}
+
+function NotKept({ why }: { readonly why: string }): JSX.Element {
+  return (
+    <p class="failed" role="alert">
+      The last tap was not kept: {why}
+    </p>
   );
 }
 

@@ -8,6 +8,7 @@ import type { Snapshot } from "../../bench/snapshot.ts";
 import { type Step, stepOf } from "../../bench/step.ts";
 import { type InCup, mixPasses } from "../../bench/sums.ts";
 import { clockOf, dayOf } from "../../bench/clock-text.ts";
+import type { Letter } from "../../desk/entry/next-id.ts";
 import type { Photograph } from "./store.ts";
 import type { Adhesive, Record } from "../../facts/types.ts";
 
@@ -22,6 +23,9 @@ export interface Bench {
   readonly say: (said: Said) => Promise<void>;
   /** Keeps what a camera took, with the tap that says so. */
   readonly keepPhotograph: (file: File) => Promise<void>;
+  /** Of this phone among several; empty for the first. */
+  readonly letter: Letter;
+  readonly keepLetter: (letter: Letter) => Promise<void>;
   readonly photographs: () => Promise<readonly Photograph[]>;
 }
 
@@ -44,7 +48,7 @@ export function useSession(): Bench & { readonly session: Session } {
 export function benchOf(
   { given, digest }: { readonly given: Snapshot; readonly digest: string },
   events: readonly BenchEvent[],
-  hands: Pick<Bench, "say" | "keepPhotograph" | "photographs">,
+  hands: Pick<Bench, "say" | "keepPhotograph" | "photographs" | "letter" | "keepLetter">,
 ): Bench {
   const record = restored(given);
   const session = sessionOf(events);

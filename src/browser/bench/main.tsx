@@ -33,7 +33,8 @@ async function open(place: HTMLElement, own: Made): Promise<void> {
   const begun = first === undefined ? undefined : await store.record(first.record);
   const kept = events.filter(({ session }) => session === first?.session);
   const session = first && begun && { given: begun, digest: first.record };
-  render(<App store={store} own={own} begun={session} kept={kept} taken={await store.taken()} />, place);
+  const [taken, letter] = [await store.taken(), await store.letter()];
+  render(<App store={store} own={own} begun={session} kept={kept} taken={taken} letter={letter} />, place);
   keepLit();
 }
 

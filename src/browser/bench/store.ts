@@ -5,6 +5,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { BenchEvent } from "../../bench/event.ts";
 import type { Snapshot } from "../../bench/snapshot.ts";
+import type { Letter } from "../../desk/entry/next-id.ts";
 import type { Taken } from "../../bench/taken.ts";
 
 /** A file of the camera, as it is. */
@@ -21,6 +22,8 @@ interface Kept extends DBSchema {
   records: { key: string; value: Snapshot };
   taken: { key: string; value: Taken };
   photographs: { key: string; value: Photograph };
+  /** What this phone is at the bench. */
+  phone: { key: string; value: Letter };
 }
 
 const STRICT = { durability: "strict" } as const;
@@ -34,7 +37,7 @@ export class Store {
 
   static async open(): Promise<Store> {
     return new Store(
-      await openDB<Kept>("scarfline-bench", 2, {
+      await openDB<Kept>("scarfline-bench", 3, {
         upgrade(db, before) {
           if (before < 1) {
             db.createObjectStore("events", { keyPath: "id" });
@@ -42,6 +45,7 @@ export class Store {
             db.createObjectStore("taken", { keyPath: "session" });
           }
           if (before < 2) db.createObjectStore("photographs", { keyPath: "name" });
+          if (before < 3) db.createObjectStore("phone");
         },
       }),
     );
@@ -53,6 +57,16 @@ export class Store {
 
   taken(): Promise<Taken[]> {
     return this.#db.getAll("taken");
+  }
+
+  async letter(): Promise<Letter> {
+    return (await this.#db.get("phone", "letter")) ?? "";
+  }
+
+  async keepLetter(letter: Letter): Promise<void> {
+    const done = this.#db.transaction("phone", "readwrite", STRICT);
+    await done.store.put(letter, "letter");
+    await done.done;
   }
 
   record(digest: string): Promise<Snapshot | undefined> {

@@ -9,6 +9,7 @@ import { atMost } from "../../reckoning/compare.ts";
 import { percent } from "../../words/numbers.ts";
 import { temperatureText } from "../../words/quantities.ts";
 import { dueOf } from "../due/due.ts";
+import { nextBatches, nextId } from "./next-id.ts";
 
 export interface Now {
   /** The batch that was mixed last. */
@@ -30,7 +31,6 @@ export interface Now {
 export function nowOf(shown: Shown, moment: number | undefined): Now {
   const { record, evidence } = shown;
   const batches = record.entries.flatMap((entry) => entry.batches);
-  const ids = batches.map(({ id }) => id);
   return defined({
     lastBatch: batches.at(-1),
     lots: reckonStock(record, evidence)
@@ -41,28 +41,11 @@ export function nowOf(shown: Shown, moment: number | undefined): Now {
       .map(({ lot }) => lot),
     pieces: dueOf(shown).now.flatMap(({ pieces }) => pieces),
     joints: [...evidence.joints.values()].filter(({ state }) => state === "not glued").map(({ joint }) => joint.id),
-    nextBatch: nextId(ids, "B-001"),
+    nextBatch: nextBatches(batches.map(({ id }) => id))[""],
     nextItem: nextId([...evidence.openItems.keys()], "O-01"),
     nextDeparture: nextId([...evidence.departures.keys()], "D-01"),
     climate: moment === undefined ? undefined : climateAt(record, moment),
   });
-}
-
-/**
- * The id after the greatest, of those with the beginning that most have: some may have ids of their own that tell of
- * nothing else.
- */
-export function nextId(ids: readonly string[], first: string): string {
-  const numbers = new Map<string, string[]>();
-  for (const id of ids) {
-    const [, start, digits] = /^(.*?)(\d+)$/.exec(id) ?? [];
-    if (start !== undefined && digits !== undefined) numbers.set(start, [...(numbers.get(start) ?? []), digits]);
-  }
-  const [most] = [...numbers].sort(([, a], [, b]) => b.length - a.length);
-  if (most === undefined) return first;
-  const [start, digits] = most;
-  const greatest = digits.reduce((a, b) => (BigInt(b) > BigInt(a) ? b : a));
-  return `${start}${String(BigInt(greatest) + 1n).padStart(greatest.length, "0")}`;
 }
 
 /** Only where readings stand on both sides of the moment, and no gap between them. */

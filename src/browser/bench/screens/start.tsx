@@ -4,6 +4,7 @@ import { defined } from "../../../defined.ts";
 import { MADE, isLotPart, type LotPart } from "../../../facts/build/adhesive-kind.ts";
 import type { Tins } from "../../../bench/snapshot.ts";
 import { dateWords } from "../../../words/dates.ts";
+import { LETTERS } from "../../../desk/entry/next-id.ts";
 import { counted } from "../../../words/lists.ts";
 import { dayOf } from "../../../bench/clock-text.ts";
 import { type Bench, nowSeconds, useBench } from "../bench.ts";
@@ -14,6 +15,8 @@ export function Start(): JSX.Element {
   const bench = useBench();
   const [chooses, setChooses] = useTurn(false);
   const { given, record, say } = bench;
+  const [asksPhone, setAsksPhone] = useTurn(false);
+  if (asksPhone) return <WhichPhone done={() => setAsksPhone(false)} />;
   if (chooses) return <OtherTins back={() => setChooses(false)} />;
   const ready = given.tins.filter(
     (tins) => canGlue(bench, tins) && lotParts(bench, tins).every((part) => tins.lots[part]),
@@ -51,9 +54,42 @@ export function Start(): JSX.Element {
         ) : null}
       </List>
       {given.staged.length === 0 ? null : <p>Glued in stages, so written at the desk: {given.staged.join(", ")}.</p>}
+      <PhoneTold change={() => setAsksPhone(true)} />
       {missing().map((words) => (
         <p key={words}>{words}</p>
       ))}
+    </Screen>
+  );
+}
+
+/** Where two phones write at one bench each gives numbers of its own: they are on cups and sticks by pen. */
+function PhoneTold({ change }: { readonly change: () => void }): JSX.Element {
+  const { letter, given } = useBench();
+  return (
+    <>
+      {letter === "" ? null : (
+        <p>
+          Phone {letter}. Its next cup is {given.nextBatch}.
+        </p>
+      )}
+      <Tap look="quiet" onTap={change}>
+        {letter === "" ? "A second phone writes too" : "Another letter"}
+      </Tap>
+    </>
+  );
+}
+
+function WhichPhone({ done }: { readonly done: () => void }): JSX.Element {
+  const { given, keepLetter } = useBench();
+  return (
+    <Screen title="Which phone is this?">
+      <List>
+        {(["", ...LETTERS] as const).map((letter) => (
+          <Tap key={letter} onTap={() => keepLetter(letter).then(done)}>
+            {letter === "" ? "The first" : `Phone ${letter}`}: {given.nextByLetter[letter]}
+          </Tap>
+        ))}
+      </List>
     </Screen>
   );
 }
