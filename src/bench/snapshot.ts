@@ -134,6 +134,9 @@ export interface Sizes {
   readonly overlap?: string;
 }
 
+/** Of a phone at the bench; empty for the first. */
+export type Letter = keyof NextByLetter;
+
 /** A piece that waits to be broken: from when on it may be, s since 1970-01-01T00:00Z. */
 export interface Due {
   readonly piece: string;

@@ -1,7 +1,7 @@
 /** What went out of this phone and is not yet in the record that its page was made of. */
-import { type Letter, nextId } from "../desk/entry/next-id.ts";
+import { nextId } from "../desk/entry/next-id.ts";
 import type { Session } from "./session.ts";
-import type { Snapshot } from "./snapshot.ts";
+import type { Letter, Snapshot } from "./snapshot.ts";
 
 export interface Taken {
   readonly session: string;

@@ -4,11 +4,10 @@ import { useContext } from "preact/hooks";
 import type { BenchEvent, Said } from "../../bench/event.ts";
 import { restored } from "../../bench/restored.ts";
 import { type Cup, type Session, sessionOf } from "../../bench/session.ts";
-import type { Snapshot } from "../../bench/snapshot.ts";
+import type { Letter, Snapshot } from "../../bench/snapshot.ts";
 import { type Step, stepOf } from "../../bench/step.ts";
 import { type InCup, mixPasses } from "../../bench/sums.ts";
 import { clockOf, dayOf } from "../../bench/clock-text.ts";
-import type { Letter } from "../../desk/entry/next-id.ts";
 import type { Photograph } from "./store.ts";
 import type { Adhesive, Record } from "../../facts/types.ts";
 

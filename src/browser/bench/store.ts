@@ -4,8 +4,7 @@
  */
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { BenchEvent } from "../../bench/event.ts";
-import type { Snapshot } from "../../bench/snapshot.ts";
-import type { Letter } from "../../desk/entry/next-id.ts";
+import type { Letter, Snapshot } from "../../bench/snapshot.ts";
 import type { Taken } from "../../bench/taken.ts";
 
 /** A file of the camera, as it is. */

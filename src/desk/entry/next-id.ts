@@ -18,8 +18,8 @@ export function nextId(ids: readonly string[], first: string): string {
 }
 
 /** Letters that a second phone at one bench can be given, so that no two phones give a cup one number. */
-export const LETTERS = ["A", "B", "C", "D", "E", "F"] as const;
-export type Letter = (typeof LETTERS)[number] | "";
+const LETTERS = ["A", "B", "C", "D", "E", "F"] as const;
+type Letter = (typeof LETTERS)[number] | "";
 export type NextByLetter = { readonly [letter in Letter]: string };
 
 /** The next batch of each phone; that of the phone without a letter follows those without one, whichever are more. */

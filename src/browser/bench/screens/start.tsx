@@ -2,9 +2,8 @@
 import type { JSX } from "preact";
 import { defined } from "../../../defined.ts";
 import { MADE, isLotPart, type LotPart } from "../../../facts/build/adhesive-kind.ts";
-import type { Tins } from "../../../bench/snapshot.ts";
+import type { Letter, Tins } from "../../../bench/snapshot.ts";
 import { dateWords } from "../../../words/dates.ts";
-import { LETTERS } from "../../../desk/entry/next-id.ts";
 import { counted } from "../../../words/lists.ts";
 import { dayOf } from "../../../bench/clock-text.ts";
 import { type Bench, nowSeconds, useBench } from "../bench.ts";
@@ -84,7 +83,7 @@ function WhichPhone({ done }: { readonly done: () => void }): JSX.Element {
   return (
     <Screen title="Which phone is this?">
       <List>
-        {(["", ...LETTERS] as const).map((letter) => (
+        {(Object.keys(given.nextByLetter) as Letter[]).map((letter) => (
           <Tap key={letter} onTap={() => keepLetter(letter).then(done)}>
             {letter === "" ? "The first" : `Phone ${letter}`}: {given.nextByLetter[letter]}
           </Tap>
