@@ -2,7 +2,6 @@
 import { nextId } from "../desk/entry/next-id.ts";
 import type { AdhesivePart } from "../facts/build/adhesive-kind.ts";
 import type { FailureMode } from "../facts/types.ts";
-import { correctionsIn } from "./corrections.ts";
 import { type BenchEvent, liveEvents, type PiecesSaid, type Reading, type Said } from "./event.ts";
 import { type Correction, correctionsIn } from "./corrections.ts";
 import type { Tins } from "./snapshot.ts";
