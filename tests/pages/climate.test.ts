@@ -91,7 +91,7 @@ describe("The page on the climate", () => {
         batches: 1,
       },
     ]);
-    expect(page.gaps).toEqual([{ from: "2025-02-24 04:00", to: "2025-02-25 04:00", lasted: "24 h" }]);
+    expect(page.gaps).toEqual([{ from: "24 February 2025, 04:00", to: "25 February 2025, 04:00", lasted: "24 h" }]);
     expect(page.logs).toMatchObject([
       { from: "20 Feb 2025", to: "22 Mar 2025", readings: "698", gap: "2 h, this program’s default" },
     ]);
