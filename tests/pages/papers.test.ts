@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { evidencePages } from "../../layouts/shell/evidence-pages.tsx";
 import { storyPages } from "../../layouts/shell/story-pages.tsx";
 import type { Site } from "../../src/editions/shown.ts";
-import type { Departure, Record, Rework } from "../../src/facts/types.ts";
+import type { Departure, Moment, Record, Rework } from "../../src/facts/types.ts";
 import { celsius, moment } from "../evidence/quantities.ts";
 import { exampleRecord, exampleSite } from "./example.ts";
 
@@ -61,13 +61,16 @@ describe("A rework", () => {
 
 test("A day's page says what the thermometer showed, and how warm the wood was beside its moisture", () => {
   const made = exampleRecord();
-  const read = { from: moment("2025-03-25", "08:00"), to: moment("2025-03-25", "20:00") };
+  const stamp = (time: string): Moment => ({ ...moment("2025-03-25", time), typed: `2025-03-25 ${time}` });
+  const read = { from: stamp("08:00"), to: stamp("20:00") };
   const entries = made.entries.map((one) => ({
     ...one,
     thermometer: [{ ...read, place: one.place, entry: one.id, least: celsius("16.5"), greatest: celsius("22.0") }],
     batches: one.batches.map((batch) => ({ ...batch, wood: celsius("17.5") })),
   }));
   const said = words(exampleSite("inspector", { ...made, entries }), `entry/${REGLUED}.html`);
-  expect(said).toMatch(/Thermometer of least and greatest16\.5 °C to 22\.0 °C from 08:00 to 20:00/);
+  expect(said).toMatch(
+    /Thermometer of least and greatest16\.5 °C to 22\.0 °C from 25 March 2025, 08:00 to 25 March 2025, 20:00/,
+  );
   expect(said).toMatch(/Wood17\.5 °C, [\d.]+ % moisture/);
 });
