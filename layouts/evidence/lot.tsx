@@ -6,6 +6,7 @@ import { dateWords } from "../../src/words/dates.ts";
 import { counted, ended } from "../../src/words/lists.ts";
 import { whereUsed } from "../../src/pages/evidence/trace.ts";
 import { To } from "../shell/link.tsx";
+import { Findings } from "../parts/findings.tsx";
 import { BatchMark, Mark } from "../parts/mark.tsx";
 import { Page, Prose } from "../shell/page.tsx";
 import { TraceFigure } from "../parts/trace.tsx";
@@ -33,6 +34,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
         <p class="title__lead">{lot.title}</p>
       </Title>
       <Recalls page={page} {...where} />
+      {page.overdrawn.length === 0 ? null : <Findings findings={page.overdrawn} about={[]} {...where} />}
       <Section id="particulars" title="Particulars">
         <Facts rows={page.particulars} />
         {certificate === undefined ? null : (

@@ -92,13 +92,11 @@ describe("Timber on hand", () => {
       "1.20 m",
       "nothing, and more was used than came",
     ]);
-    expect(
-      parse(
-        evidencePages(site)
-          .find(({ path }) => path === "stock.html")
-          ?.make() ?? "",
-      ).querySelector('section[aria-labelledby="more-than-came"]')?.text,
-    ).toContain("By the cuts noted 1.20 m of lot S-1 were used, and 1 m came: an amount or a lot is noted wrong.");
+    const page = (path: string) => parse(evidencePages(site).find((one) => one.path === path)?.make() ?? "");
+    const found = "By the cuts noted 1.20 m of lot S-1 were used, and 1 m came: an amount or a lot is noted wrong.";
+    expect(page("stock.html").querySelector('section[aria-labelledby="more-than-came"]')?.text).toContain(found);
+    expect(page("lot/S-1.html").querySelector("main")?.text).toContain(found);
+    expect(page("lot/P-1.html").querySelector("main")?.text).not.toContain("is noted wrong");
   });
 });
 

@@ -8,6 +8,8 @@ import type { Shown } from "../../editions/shown.ts";
 import { type CoatRow, coatRows } from "../ledgers/coats.ts";
 import { type FittedRow, fittedRows } from "../ledgers/fitted.ts";
 import { type Remains, remainsIn } from "../ledgers/remains.ts";
+import { foundOfLot } from "../ledgers/stock.ts";
+import type { ToldFinding } from "../../words/findings/told.ts";
 import { traceIndex } from "./trace-index.ts";
 import { dateWords } from "../../words/dates.ts";
 import { counted } from "../../words/lists.ts";
@@ -37,6 +39,8 @@ export interface LotPage {
   readonly cuts: readonly CutRow[];
   readonly cutWords: string;
   readonly remains: Remains;
+  /** That more was used of it than came. */
+  readonly overdrawn: readonly ToldFinding[];
   readonly fitted: readonly FittedRow[];
   readonly coats: readonly CoatRow[];
   readonly uses: readonly LotUse[];
@@ -73,6 +77,7 @@ export function lotPage(shown: Shown, file: LotFile): LotPage {
     fitted,
     coats,
     remains: remainsIn(shown, (id) => id === file.lot.id),
+    overdrawn: foundOfLot(shown, file.lot.id),
     particulars: particulars(shown, file),
     cuts: cutRows(shown, cuts),
     cutWords: cutWords(shown, file, cuts),

@@ -1,6 +1,6 @@
 /** What the page on stock says. */
 import { LOSS, LOSS_SOURCE, reckonStock, SOON } from "../../evidence/lots/stock.ts";
-import type { AdhesiveNeed, LotStock, Part } from "../../evidence/types/stock.ts";
+import type { AdhesiveNeed, LotStock, Part, Stock } from "../../evidence/types/stock.ts";
 import { toldFinding, type ToldFinding } from "../../words/findings/told.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { isLotPart } from "../../facts/build/adhesive-kind.ts";
@@ -63,9 +63,18 @@ function costWords({ record }: Shown): string | undefined {
 /** Lots of these have tables of their own. */
 const ELSEWHERE: readonly Material[] = ["part", "finish"];
 
+const stockOf = (shown: Shown): Stock => reckonStock(shown.record, shown.evidence);
+
+/** What is found of the stock of one lot: that more was used of it than came, by what the edition shows. */
+export const foundOfLot = (shown: Shown, lot: string): readonly ToldFinding[] =>
+  shown.memo
+    .once(shown, stockOf)
+    .findings.filter(({ about }) => about.kind === "lot" && about.id === lot)
+    .map((finding) => toldFinding(shown.say, finding));
+
 export function stockPage(shown: Shown): StockPage {
   const { record } = shown;
-  const stock = reckonStock(record, shown.evidence);
+  const stock = shown.memo.once(shown, stockOf);
   const row = (each: LotStock): StockRow => rowOf(shown, each);
   return defined({
     adhesives: [...record.adhesives.values()]
