@@ -266,7 +266,7 @@ describe("Working life", () => {
       "Mixed at 14:00 and closed at 13:59: closed before it was mixed.",
     );
     expect(sentence(fileOf(closed("14:00")), "working-life")).toBe(
-      "Mixed at 14:00 and closed at 14:00: 0 min of 30 min.",
+      "Mixed at 14:00 and closed at 14:00: less than a minute of 30 min.",
     );
   });
 
