@@ -92,7 +92,12 @@ describe("Timber on hand", () => {
       "1.20 m",
       "nothing, and more was used than came",
     ]);
-    const page = (path: string) => parse(evidencePages(site).find((one) => one.path === path)?.make() ?? "");
+    const page = (path: string) =>
+      parse(
+        evidencePages(site)
+          .find((one) => one.path === path)
+          ?.make() ?? "",
+      );
     const found = "By the cuts noted 1.20 m of lot S-1 were used, and 1 m came: an amount or a lot is noted wrong.";
     expect(page("stock.html").querySelector('section[aria-labelledby="more-than-came"]')?.text).toContain(found);
     expect(page("lot/S-1.html").querySelector("main")?.text).toContain(found);
