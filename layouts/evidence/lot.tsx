@@ -34,7 +34,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
         <p class="title__lead">{lot.title}</p>
       </Title>
       <Recalls page={page} {...where} />
-      {page.overdrawn.length === 0 ? null : <Findings findings={page.overdrawn} about={[]} {...where} />}
+      <Overdrawn page={page} {...where} />
       <Section id="particulars" title="Particulars">
         <Facts rows={page.particulars} />
         {certificate === undefined ? null : (
@@ -66,6 +66,10 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
       )}
     </Page>
   );
+}
+
+function Overdrawn({ page: { overdrawn }, site, from }: Where & { readonly page: LotPage }): JSX.Element | null {
+  return overdrawn.length === 0 ? null : <Findings site={site} from={from} findings={overdrawn} about={[]} />;
 }
 
 function Recalls({
