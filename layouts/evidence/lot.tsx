@@ -33,8 +33,7 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
       <Title place={<a href={relative(from, "evidence.html#lots")}>Lots</a>} title={`Lot ${lot.id}`}>
         <p class="title__lead">{lot.title}</p>
       </Title>
-      <Recalls page={page} {...where} />
-      <Overdrawn page={page} {...where} />
+      <Notices page={page} {...where} />
       <Section id="particulars" title="Particulars">
         <Facts rows={page.particulars} />
         {certificate === undefined ? null : (
@@ -68,8 +67,14 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
   );
 }
 
-function Overdrawn({ page: { overdrawn }, site, from }: Where & { readonly page: LotPage }): JSX.Element | null {
-  return overdrawn.length === 0 ? null : <Findings site={site} from={from} findings={overdrawn} about={[]} />;
+/** That it was recalled, and that more was used of it than came. */
+function Notices({ page, site, from }: Where & { readonly page: LotPage }): JSX.Element {
+  return (
+    <>
+      <Recalls page={page} site={site} from={from} />
+      {page.overdrawn.length === 0 ? null : <Findings site={site} from={from} findings={page.overdrawn} about={[]} />}
+    </>
+  );
 }
 
 function Recalls({
