@@ -67,7 +67,6 @@ export function Lot({ site, file }: { readonly site: Where["site"]; readonly fil
   );
 }
 
-/** That it was recalled, and that more was used of it than came. */
 function Notices({ page, site, from }: Where & { readonly page: LotPage }): JSX.Element {
   return (
     <>
