@@ -37,7 +37,7 @@ function readIn(all: readonly Record[]): { readonly [place in Place]: ReadonlySe
       prose: ({ markdown }) => markdown,
     };
     into = read.ledger;
-    ledgersOf(shown);
+    for (const { text } of ledgersOf(shown)) expect(text).not.toBe("");
     // Some pages are chosen by what the record holds, before any is made.
     into = read.page;
     for (const page of pagesOf(site)) {

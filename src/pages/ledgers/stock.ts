@@ -74,7 +74,7 @@ export const foundOfLot = (shown: Shown, lot: string): readonly ToldFinding[] =>
 
 export function stockPage(shown: Shown): StockPage {
   const { record } = shown;
-  const stock = shown.memo.once(shown, stockOf);
+  const stock = stockOf(shown);
   const row = (each: LotStock): StockRow => rowOf(shown, each);
   return defined({
     adhesives: [...record.adhesives.values()]
