@@ -20,7 +20,7 @@ const WRITTEN = ["Document", "Stylesheet", "Script"];
 export function pages({ rounds, dir }) {
   return inFolder(dir, async (work) => {
     const site = join(work, "site");
-    execFileSync(process.execPath, [join(root, ".build/cli.js"), "build", "--fresh", "--out", site], {
+    execFileSync(process.execPath, [join(root, ".build/cli.js"), "build", "--content", "content", "--fresh", "--out", site], {
       cwd: root,
       stdio: ["ignore", "ignore", "inherit"],
     });
