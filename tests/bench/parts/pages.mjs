@@ -20,10 +20,11 @@ const WRITTEN = ["Document", "Stylesheet", "Script"];
 export function pages({ rounds, dir }) {
   return inFolder(dir, async (work) => {
     const site = join(work, "site");
-    execFileSync(process.execPath, [join(root, ".build/cli.js"), "build", "--content", "content", "--fresh", "--out", site], {
-      cwd: root,
-      stdio: ["ignore", "ignore", "inherit"],
-    });
+    execFileSync(
+      process.execPath,
+      [join(root, ".build/cli.js"), "build", "--content", "content", "--fresh", "--out", site],
+      { cwd: root, stdio: ["ignore", "ignore", "inherit"] },
+    );
     const { openLighthouse } = await tsImport("../../browser/lighthouse.ts", import.meta.url);
     const { serve } = await tsImport("../../browser/serve.ts", import.meta.url);
     const served = await serve(site, "/club/pettichaps/");
