@@ -1,5 +1,6 @@
 /** Own pages: what the builder wrote, within the frame that every page has. */
 import type { JSX } from "preact";
+import { renderToString } from "preact-render-to-string";
 import type { OwnPage, PageFile, Site } from "../../src/editions/shown.ts";
 import { html, Page } from "../shell/page.tsx";
 import { OWN_SHEET_PATH } from "../shell/sheets.ts";
@@ -19,7 +20,13 @@ const fileOf = (site: Site, own: OwnPage): string =>
 
 function Own({ site, own }: { readonly site: Site; readonly own: OwnPage }): JSX.Element {
   const { path, title, description, content } = own;
-  const heading = /<h1[\s>]/i.test(content) ? "" : `<div class="title"><h1>${escaped(title)}</h1></div>`;
+  const heading = /<h1[\s>]/i.test(content)
+    ? ""
+    : renderToString(
+        <div class="title">
+          <h1>{title}</h1>
+        </div>,
+      );
   return (
     <Page
       site={site}
@@ -31,5 +38,3 @@ function Own({ site, own }: { readonly site: Site; readonly own: OwnPage }): JSX
     />
   );
 }
-
-const escaped = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");

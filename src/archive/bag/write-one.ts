@@ -8,13 +8,13 @@ import { README } from "./readme.ts";
 import { type BagInfo, DECLARATION, infoText, MANIFEST_ALGORITHMS, manifestText } from "./tags.ts";
 import { bytesIn } from "./work.ts";
 
-/** All files of a bag, and the bytes that its manifests vouch for: what a check of it counts. */
+/** Paths of all files of a bag, sorted, and the bytes that its manifests vouch for: what a check of it counts. */
 interface Written {
   readonly paths: readonly string[];
   readonly bytes: number;
 }
 
-/** Writes one bag into a folder that is not there yet. */
+/** Writes a bag's files into a folder that is not there yet, digesting what it writes as it goes. */
 export async function writeOne(
   bag: string,
   pieces: readonly Piece[],
@@ -34,11 +34,13 @@ export async function writeOne(
   ]);
   const vouched = new Map<string, ReadonlyMap<string, string>>();
   for (const [path, text] of tags) vouched.set(path, await put(join(bag, path), chunksOf({ text }), () => undefined));
-  for (const name of MANIFEST_ALGORITHMS)
-    await put(join(bag, `tagmanifest-${name}.txt`), chunksOf({ text: manifestText(vouched, name) }), () => undefined);
-  const lists = MANIFEST_ALGORITHMS.map((name) => `tagmanifest-${name}.txt`);
+  const lists = MANIFEST_ALGORITHMS.map((name) => [`tagmanifest-${name}.txt`, manifestText(vouched, name)] as const);
+  for (const [path, text] of lists) await put(join(bag, path), chunksOf({ text }), () => undefined);
   const ofTags = [...tags.values()].reduce((sum, text) => sum + Buffer.byteLength(text), 0);
-  return { paths: [...payload.keys(), ...tags.keys(), ...lists].sort(), bytes: bytesIn(pieces) + ofTags };
+  return {
+    paths: [...payload.keys(), ...tags.keys(), ...lists.map(([path]) => path)].sort(),
+    bytes: bytesIn(pieces) + ofTags,
+  };
 }
 
 async function put(

@@ -165,8 +165,6 @@ async function recordManifest(pieces: readonly Piece[], passed: (bytes: number) 
   return manifestOf(digests);
 }
 
-/** Writes a bag's files, digesting what it writes as it goes. Returns their paths, sorted. */
-
 /** Whether the same stood there already. */
 async function moveIntoPlace(whole: string, target: string): Promise<boolean> {
   if (existsSync(target)) {
