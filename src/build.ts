@@ -19,6 +19,7 @@ import type { Memory } from "./record/filed.ts";
 import { hasOwn } from "./record/own.ts";
 import { readRecord } from "./record/read.ts";
 import type { Day, Record } from "./facts/types.ts";
+import { AUDIENCES } from "./facts/values.ts";
 
 export interface BuildRequest {
   /** The record's folder. */
@@ -157,7 +158,7 @@ async function ownProblems(
   if (request.plain === true || !hasOwn(request.content)) return [];
   const evidence = reckon(record);
   const told = new Map<string, Problem>();
-  for (const edition of ["public", "inspector", "archive"] as const) {
+  for (const edition of AUDIENCES) {
     const laidOut = await layOutWhole(editionOf(record, evidence, edition, seal), ready, request);
     if ("problems" in laidOut) for (const problem of laidOut.problems) told.set(JSON.stringify(problem), problem);
   }

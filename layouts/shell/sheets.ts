@@ -27,6 +27,8 @@ const OWN: { readonly [kind in PageKind]: readonly string[] } = {
   own: ["story"],
 };
 
+export const PAGE_KINDS = Object.keys(OWN) as readonly PageKind[];
+
 /** Where the sheet of the builder's own lies. */
 export const OWN_SHEET_PATH = "assets/own.css";
 

@@ -1,4 +1,5 @@
 import type { BuildRequest, Built } from "../build.ts";
+import { AUDIENCES } from "../facts/values.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Edition } from "../editions/shown.ts";
 import { compiledProgram, keepStanding, madeFrom, standing } from "../publish/output/standing.ts";
@@ -26,7 +27,7 @@ export async function buildCommand(
   }
   const began = surroundings.now().getTime();
   const tell = tellerFor(surroundings);
-  const editions: readonly Edition[] = edition === "all" ? ["public", "inspector", "archive"] : [edition];
+  const editions: readonly Edition[] = edition === "all" ? AUDIENCES : [edition];
   if (paper && edition === "public")
     throw new WrongUse(
       "PDFs are made in the inspector’s and the archive edition. Say which: --edition inspector, archive or all",

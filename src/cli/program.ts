@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { Command, InvalidArgumentError, Option } from "commander";
 import { addArchive } from "./archive-program.ts";
 import { addDesk } from "./desk/desk-program.ts";
+import { AUDIENCES } from "../facts/values.ts";
 import { content, date, EXIT_CODES, plain, RECORD } from "./options.ts";
 import type { Surroundings } from "./surroundings.ts";
 
@@ -46,7 +47,7 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
     )
     .addOption(
       new Option("--edition <edition>", "whom it is for; `all` writes each into a folder of its own within --out")
-        .choices(["public", "inspector", "archive", "all", "bench"])
+        .choices([...AUDIENCES, "all", "bench"])
         .default("public"),
     )
     .addOption(date())
@@ -127,9 +128,7 @@ function addPreview(program: Command, surroundings: Surroundings, exit: (code: n
     .argument(...RECORD)
     .addOption(content())
     .option("--port <number>", "the port to serve at; the next free one is taken if it is in use", port, 8080)
-    .addOption(
-      new Option("--edition <edition>", "whom it is for").choices(["public", "inspector", "archive"]).default("public"),
-    )
+    .addOption(new Option("--edition <edition>", "whom it is for").choices(AUDIENCES).default("public"))
     .addOption(plain())
     .option(
       "--editor <link>",

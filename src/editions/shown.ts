@@ -135,7 +135,8 @@ export interface PageFile {
 }
 
 /** The layouts of the story that may be replaced by name. */
-export type StoryLayout = "home" | "entries" | "entry" | "assemblies" | "hours" | "forecast";
+export const STORY_LAYOUTS = ["home", "entries", "entry", "assemblies", "hours", "forecast"] as const;
+export type StoryLayout = (typeof STORY_LAYOUTS)[number];
 
 interface StoryPart {
   readonly layout: StoryLayout;

@@ -11,17 +11,16 @@ import type {
   Ref,
   Withheld,
 } from "../facts/types.ts";
+import { sees as isSeen } from "../facts/values.ts";
 import { isShown, UNNAMED, type Visibility } from "../facts/visibility.ts";
 import { hiddenTargets, redactedBody } from "./redacted-prose.ts";
 import type { Edition } from "./shown.ts";
-
-const RANK: { readonly [audience in Audience]: number } = { public: 0, inspector: 1, archive: 2 };
 
 /** The widest edition that shows what is withheld by default. */
 export const firstShowing = (kind: Withheld): Audience => (kind === "costs" ? "archive" : "inspector");
 
 export function visibilityOf(record: Record, edition: Edition): Visibility {
-  const sees = (audience: Audience): boolean => RANK[audience] <= RANK[edition];
+  const sees = (audience: Audience): boolean => isSeen(edition, audience);
   const may = (kind: Withheld): boolean => record.aircraft.publicShows.includes(kind) || sees(firstShowing(kind));
   const entries = record.entries.filter((entry) => sees(entry.audience));
   const trials = idsOf([...record.trials.values()].filter((trial) => sees(trial.audience)));

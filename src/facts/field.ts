@@ -17,7 +17,7 @@ import { readHours } from "./time/hours.ts";
 import { readInstant } from "./time/instant.ts";
 import { readZone } from "./time/zone.ts";
 import { readWebAddress } from "./web-address.ts";
-import type { Dimension } from "./values.ts";
+import { AUDIENCES, type Dimension } from "./values.ts";
 
 const BLANK: Fault = {
   code: "empty",
@@ -213,8 +213,7 @@ export function choice<const T extends readonly [string, ...string[]]>(values: T
 /** Of any fact. */
 export const note = () => words("Whatever else is to be said of it.", "The light was poor").optional();
 
-export const audience = () =>
-  choice(["public", "inspector", "archive"], "The narrowest edition that shows this; without it all do.");
+export const audience = () => choice(AUDIENCES, "The narrowest edition that shows this; without it all do.");
 
 export function list<T extends z.ZodType>(item: T, description: string) {
   return z.array(item).meta({ description });

@@ -3,7 +3,12 @@ import type { Token } from "markdown-it";
 import type { Place } from "../problem.ts";
 
 /** Who something is for. Each edition shows its own and all wider ones: public ⊂ inspector ⊂ archive. */
-export type Audience = "public" | "inspector" | "archive";
+export const AUDIENCES = ["public", "inspector", "archive"] as const;
+export type Audience = (typeof AUDIENCES)[number];
+
+/** Whether an edition for `reader` shows what is for `audience`. */
+export const sees = (reader: Audience, audience: Audience): boolean =>
+  AUDIENCES.indexOf(audience) <= AUDIENCES.indexOf(reader);
 
 export type Dimension =
   | "mass"

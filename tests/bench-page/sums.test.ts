@@ -10,35 +10,24 @@ import { restored } from "../../src/bench/restored.ts";
 import { shownBy, typedBy } from "../../src/bench/scale.ts";
 import { sessionOf } from "../../src/bench/session.ts";
 import type { Snapshot } from "../../src/bench/snapshot.ts";
-import { snapshotOf } from "../../src/bench/snapshot-of.ts";
 import { bandFor, cupFacts, leastCup, mixPasses, targetOf } from "../../src/bench/sums.ts";
-import { editionOf } from "../../src/editions/edition.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
 import type { Adhesive, Record } from "../../src/facts/types.ts";
-import { readRecord } from "../../src/record/read.ts";
-import { scratchFolders, writeAll } from "../publish/scratch.ts";
+import { scratchFolders } from "../publish/scratch.ts";
+import { givenOf, MADE, recordOf } from "./given.ts";
 import { BENCH_RECORD } from "./record.ts";
 
 const RUNS = 10_000;
 /** Whole files, each reckoned twice. */
 const FILES = 500;
 const scratch = scratchFolders();
-const MADE = Date.parse("2021-06-01T10:00:00Z") / 1000;
-
-async function recordOf(files: { readonly [path: string]: string }): Promise<Record> {
-  const folder = scratch();
-  writeAll(folder, files);
-  const read = await readRecord(folder, { today: "2021-06-02" });
-  if ("problems" in read) throw new Error(JSON.stringify(read.problems));
-  return read.record;
-}
 
 let record: Record;
 let given: Snapshot;
 let adhesive: Adhesive;
 beforeAll(async () => {
-  record = await recordOf(BENCH_RECORD);
-  given = snapshotOf(editionOf(record, reckon(record), "archive"), MADE, record.before);
+  record = await recordOf(scratch(), BENCH_RECORD);
+  given = givenOf(record);
   adhesive = restored(given).adhesives.get("two-part") as Adhesive;
 });
 
@@ -110,7 +99,7 @@ const readFront = (text: string) => parse(text.split("---\n")[1] ?? "", { schema
 
 /** What the record says once the file lies in it, by its own reader. */
 async function builtOf(text: string, path: string) {
-  return reckon(await recordOf({ ...BENCH_RECORD, [path]: text }));
+  return reckon(await recordOf(scratch(), { ...BENCH_RECORD, [path]: text }));
 }
 
 describe("While a cup is mixed", () => {

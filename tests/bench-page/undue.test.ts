@@ -5,26 +5,12 @@ import { foretell } from "../../src/bench/judged.ts";
 import { refusals } from "../../src/bench/refusals.ts";
 import { restored } from "../../src/bench/restored.ts";
 import { sessionOf } from "../../src/bench/session.ts";
-import { snapshotOf } from "../../src/bench/snapshot-of.ts";
-import { editionOf } from "../../src/editions/edition.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
-import type { Record } from "../../src/facts/types.ts";
-import { readRecord } from "../../src/record/read.ts";
-import { scratchFolders, writeAll } from "../publish/scratch.ts";
+import { scratchFolders } from "../publish/scratch.ts";
+import { givenOf, MADE, recordOf } from "./given.ts";
 import { BENCH_RECORD } from "./record.ts";
 
 const scratch = scratchFolders();
-const MADE = Date.parse("2021-06-01T10:00:00Z") / 1000;
-
-async function recordOf(files: { readonly [path: string]: string }): Promise<Record> {
-  const folder = scratch();
-  writeAll(folder, files);
-  const read = await readRecord(folder, { today: "2021-06-02" });
-  if ("problems" in read) throw new Error(JSON.stringify(read.problems));
-  return read.record;
-}
-
-const givenOf = (record: Record) => snapshotOf(editionOf(record, reckon(record), "archive"), MADE, record.before);
 
 describe("An amendment that no second person saw", () => {
   const LONG = {
@@ -48,11 +34,11 @@ tests:
 `;
 
   it("betters no verdict that the page foretells of a piece, as it betters none of the build", async () => {
-    const given = givenOf(await recordOf(LONG));
+    const given = givenOf(await recordOf(scratch(), LONG));
     const tests = [{ piece: "B-001/1", at: "12:00", failure: "wood", wood_failure: "95 %", load: "331 lbf" }];
     const facts = { date: "2021-06-01", title: "Broken", assembly: "rudder", tests };
     const { pieces, told } = foretell(restored(given), [{ day: "2021-06-01", title: "Broken", facts }]);
-    const built = reckon(await recordOf({ ...LONG, "entries/2021-06-01-broken.md": `---\n${BROKE}---\n` }));
+    const built = reckon(await recordOf(scratch(), { ...LONG, "entries/2021-06-01-broken.md": `---\n${BROKE}---\n` }));
     expect(pieces.map(({ piece, verdict }) => [piece.id, verdict])).toEqual([
       ["B-001/1", built.pieces.get("B-001/1")?.verdict],
     ]);
@@ -63,14 +49,16 @@ tests:
   });
 
   it("is given to the page only where it is of what the page judges", async () => {
-    const { unseconded } = givenOf(await recordOf(LONG));
+    const { unseconded } = givenOf(await recordOf(scratch(), LONG));
     expect(unseconded?.days).toEqual(["2021-03-16"]);
     expect(unseconded?.before).toHaveLength(1);
     const title = LONG["entries/2021-03-16-right.md"].replace(
       /batches: .*?\] \}\] \}\]/,
       "hours: [{ who: me, task: gluing, time: 2:00 }] }]",
     );
-    expect(givenOf(await recordOf({ ...LONG, "entries/2021-03-16-right.md": title })).unseconded).toBeUndefined();
+    expect(
+      givenOf(await recordOf(scratch(), { ...LONG, "entries/2021-03-16-right.md": title })).unseconded,
+    ).toBeUndefined();
   });
 });
 
@@ -95,7 +83,7 @@ describe("Before a cup is mixed the page refuses", () => {
     ] satisfies readonly Said[];
 
   async function against(how: Parameters<typeof said>[0], files = {}, at = MADE): Promise<readonly string[]> {
-    const given = givenOf(await recordOf({ ...BENCH_RECORD, ...files }));
+    const given = givenOf(await recordOf(scratch(), { ...BENCH_RECORD, ...files }));
     const events = said(how).map(
       (one, seq): BenchEvent => ({
         session: "s",

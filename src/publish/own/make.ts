@@ -4,9 +4,10 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import Eleventy, { InputPathToUrlTransformPlugin, type Late, type PageContext, type UserConfig } from "@11ty/eleventy";
+import { type Audience, AUDIENCES, sees } from "../../facts/values.ts";
 import { linesBefore } from "./failure.ts";
 import { elementFaults, linkOf } from "./marked-up.ts";
-import { type OwnFault, type OwnLink, type OwnReply, type OwnTask, READERS, type StoryTask } from "./task.ts";
+import type { OwnFault, OwnLink, OwnReply, OwnTask, StoryTask } from "./task.ts";
 
 type Of = Pick<PageContext, "url" | "inputPath">;
 
@@ -32,9 +33,7 @@ export async function makeOwn({ view, story }: OwnTask): Promise<OwnReply> {
       config.addGlobalData("edition", () => view);
       config.addGlobalData("permalink", () => usualPath);
       for (const key of ["title", "description", "nav"]) config.dataFilterSelectors.add(key);
-      config.addPreprocessor("audience", "*", (data, content) =>
-        forReaders(data, content, READERS[view.edition], faults),
-      );
+      config.addPreprocessor("audience", "*", (data, content) => forReader(data, content, view.edition, faults));
       addStory(config, story, view.entries);
       config.addPlugin(InputPathToUrlTransformPlugin);
       config.addPlugin((late) => lookAtAll(late, fileOf, links, faults));
@@ -101,19 +100,19 @@ const usualPath = ({ page: { filePathStem } }: { readonly page: Pick<PageContext
   `${filePathStem.replace(/^\//, "")}.html`;
 
 /** Pages that are for fewer readers are no part of the run, nor of any collection of it. */
-function forReaders(
+function forReader(
   data: { readonly for?: unknown; readonly page: Pick<PageContext, "inputPath"> },
   content: unknown,
-  readers: readonly string[],
+  reader: Audience,
   faults: OwnFault[],
 ): false | undefined {
   const file = plainPath(data.page.inputPath);
   const written = typeof content === "string" ? content : "";
   linesBefore.note(file, written);
   const audience = data.for ?? "public";
-  const isKnown = READERS.archive.some((one) => one === audience);
-  if (!isKnown) faults.push({ kind: "audience", file, typed: String(audience) });
+  const known = AUDIENCES.find((one) => one === audience);
+  if (known === undefined) faults.push({ kind: "audience", file, typed: String(audience) });
   const passage = /^[ \t]{0,3}:::.*$/m.exec(file.endsWith(".md") ? written : "")?.[0];
   if (passage !== undefined) faults.push({ kind: "passage", file, typed: passage.trim() });
-  return isKnown && readers.some((one) => one === audience) ? undefined : false;
+  return known !== undefined && sees(reader, known) ? undefined : false;
 }

@@ -1,18 +1,10 @@
 /** What goes to the process in which own pages are made, and what comes back: nothing else of a record is there. */
-import type { Edition } from "../../editions/shown.ts";
 import type { EditionView } from "../../pages/own/edition-view.ts";
 
 export interface OwnTask {
   readonly view: EditionView;
   readonly story: readonly StoryTask[];
 }
-
-/** For whom an own page may be that an edition shows. */
-export const READERS: { readonly [edition in Edition]: readonly Edition[] } = {
-  public: ["public"],
-  inspector: ["public", "inspector"],
-  archive: ["public", "inspector", "archive"],
-};
 
 /** A page of the story, to be laid out by the own layout of its name. */
 export interface StoryTask {

@@ -4,6 +4,7 @@ import type { Problem } from "../../problem.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { type Fault, shown } from "../../facts/reading.ts";
 import type { Audience, Passage } from "../../facts/types.ts";
+import { AUDIENCES } from "../../facts/values.ts";
 import { LIMITS } from "../../facts/limits.ts";
 import { MARK, markdownParser } from "./markdown.ts";
 import { isMarkLike } from "./mark-like.ts";
@@ -14,7 +15,6 @@ export interface ReadBody {
   readonly problems: readonly Problem[];
 }
 
-const AUDIENCES: readonly Audience[] = ["public", "inspector", "archive"];
 const EXPECTED = "`::: inspector` or `::: archive` on a line alone, and `:::` on a line alone after the passage";
 const PARSER = markdownParser();
 /** What begins a line that may stand as deep within quotes and lists as the parser goes; most bodies have none, and parsing is slow. */
