@@ -10,7 +10,7 @@ import { withCards } from "./cards.ts";
 import { withShapes } from "../parts/shapes.tsx";
 import type { PageKind } from "./page-kind.ts";
 import { type Allowed, withPolicy } from "./policy.ts";
-import { isForPaper, OWN_SHEET_PATH, sheetsOf, takesOwn } from "./sheets.ts";
+import { carriesSheets, isForPaper, OWN_SHEET_PATH, sheetsOf, takesOwn } from "./sheets.ts";
 
 export interface PageProps {
   readonly site: Site;
@@ -56,13 +56,7 @@ function Head({ site, path, title, description, kind, scripts = [], styles, entr
       <meta name="theme-color" media="(prefers-color-scheme: light)" content="#f4efe4" />
       <meta name="theme-color" media="(prefers-color-scheme: dark)" content="#1b1c1a" />
       <link rel="icon" href={relative(path, ICON_FILE)} />
-      {sheetsOf(kind).map((sheet) => (
-        <link
-          rel="stylesheet"
-          href={relative(path, `assets/${sheet}.css`)}
-          media={isForPaper(sheet) ? "print" : undefined}
-        />
-      ))}
+      <Sheets site={site} path={path} kind={kind} />
       {site.own?.css === undefined || !takesOwn(kind) ? null : (
         <link rel="stylesheet" href={relative(path, OWN_SHEET_PATH)} />
       )}
@@ -74,6 +68,24 @@ function Head({ site, path, title, description, kind, scripts = [], styles, entr
         <script defer src={relative(path, `assets/${script}`)} />
       ))}
     </head>
+  );
+}
+
+/** Those that a screen needs, or all of them. */
+function Sheets({ site, path, kind }: Pick<PageProps, "site" | "path" | "kind">): JSX.Element {
+  const within = carriesSheets(kind) ? site.firstSheets : undefined;
+  const linked = sheetsOf(kind).filter((sheet) => within === undefined || isForPaper(sheet));
+  return (
+    <>
+      {within === undefined ? null : <style dangerouslySetInnerHTML={{ __html: within }} />}
+      {linked.map((sheet) => (
+        <link
+          rel="stylesheet"
+          href={relative(path, `assets/${sheet}.css`)}
+          media={isForPaper(sheet) ? "print" : undefined}
+        />
+      ))}
+    </>
   );
 }
 

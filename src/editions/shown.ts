@@ -124,6 +124,8 @@ export interface Site {
   /** Whether PDFs are made beside its pages. */
   readonly hasPapers?: boolean;
   readonly own?: OwnSite;
+  /** CSS of the sheets that the first page carries within itself. */
+  readonly firstSheets?: string;
 }
 
 /** One file of the site, made when it is asked for. `path` is from the site's root, such as `batch/B-014.html`. */

@@ -1,6 +1,7 @@
 import { copyFile, mkdir, readFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { defined } from "../defined.ts";
+import { FIRST_SHEETS } from "../../layouts/shell/sheets.ts";
 import { pagesOf } from "../../layouts/shell/site.tsx";
 import { ledgersOf } from "../pages/ledgers/ledgers.ts";
 import type { PageFile, Shown, Site } from "../editions/shown.ts";
@@ -38,6 +39,9 @@ export interface Layout {
   readonly files: number;
 }
 
+/** What a site is told besides the record. */
+type Made = Pick<Site, "version" | "hasPapers" | "own" | "firstSheets">;
+
 export type LaidOutSite = Layout & { readonly site: Site };
 
 /** Lays out one edition with what the builder adds to it, or tells all that is wrong with that. */
@@ -47,20 +51,26 @@ export async function layOutWhole(
   request: OwnRequest,
   made: Pick<Site, "version" | "hasPapers"> = {},
 ): Promise<LaidOutSite | { readonly problems: readonly Problem[] }> {
-  const plain = layOut(shown, ready, made);
+  const whole = { ...made, firstSheets: await firstSheetsOf(request.program) };
+  const plain = layOut(shown, ready, whole);
   if (request.plain === true || !hasOwn(request.content)) return plain;
   const own = await ownOf(request, plain);
-  return "problems" in own ? own : layOut(shown, ready, { ...made, own });
+  return "problems" in own ? own : layOut(shown, ready, { ...whole, own });
+}
+
+async function firstSheetsOf(program: string): Promise<string> {
+  const sheets = FIRST_SHEETS.map((sheet) => readFile(join(program, ".build/styles", `${sheet}.css`), "utf8"));
+  return (await Promise.all(sheets)).join("");
 }
 
 /** Lays out one edition; of `ready` only what the edition shows is used. */
 export function layOut(
   shown: Shown,
   ready: Usable,
-  { version, hasPapers = false, own }: Pick<Site, "version" | "hasPapers" | "own"> = {},
+  { version, hasPapers = false, own, firstSheets }: Made = {},
 ): LaidOutSite {
   const used = usedBy(shown, ready);
-  const site = siteOf(shown, used, defined({ version, hasPapers, own }));
+  const site = siteOf(shown, used, defined({ version, hasPapers, own, firstSheets }));
   const pages = [
     ...pagesOf(site),
     ...ledgersOf(shown).map((file): PageFile => ({ path: file.path, make: () => file.text })),
@@ -117,11 +127,7 @@ function usedBy(
   return used;
 }
 
-function siteOf(
-  shown: Shown,
-  used: ReadonlyMap<string, { file: FilePath; ready: Ready }>,
-  made: Pick<Site, "version" | "hasPapers" | "own">,
-): Site {
+function siteOf(shown: Shown, used: ReadonlyMap<string, { file: FilePath; ready: Ready }>, made: Made): Site {
   const all = [...used.values()];
   const pictures = new Map(
     all.flatMap(({ file, ready: { picture } }) => (picture === undefined ? [] : [[file, picture] as const])),

@@ -1,11 +1,11 @@
 import { existsSync, readFileSync, statSync } from "node:fs";
-import { join, relative } from "node:path";
+import { relative, resolve } from "node:path";
 import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 import { COPIES } from "./journal.ts";
 
 const root = new URL("../..", import.meta.url).pathname;
-const copyOf = (id: string): string => join(root, COPIES, relative(root, id));
+const copyOf = (id: string): string => resolve(root, COPIES, relative(root, id));
 const one = process.env["MUTANTS_ONE"] !== undefined;
 
 /** Small files first: they are about little, and notice best what is wrong with that. */
