@@ -5,7 +5,9 @@
  */
 import { build, transform } from "esbuild";
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { dirname, join, relative } from "node:path";
+import { dirname, join, relative, resolve } from "node:path";
+import { brotliCompressSync } from "node:zlib";
+import { licencesOf } from "./licences.mjs";
 
 const browserScripts = existsSync("src/browser")
   ? readdirSync("src/browser")
@@ -16,17 +18,30 @@ const browserScripts = existsSync("src/browser")
 /** Everything is made before anything is put into its place: who runs a command meanwhile has the program as it was. */
 const made = [];
 
-/** Markdown reads entities and writes none; the table for writing them is as large. */
-const entitiesAsRead = {
-  name: "entities-as-read",
-  setup: (bundle) =>
-    bundle.onResolve({ filter: /^entities$/ }, ({ importer, ...rest }) =>
-      /[\\/]markdown-it[\\/]lib[\\/]/.test(importer)
-        ? bundle.resolve("entities/lib/decode.js", { importer, ...only(rest) })
+/** What packages ask for and is never called here; a call would fail at once, and say so. */
+const neverCalled = {
+  name: "never-called",
+  setup(bundle) {
+    // gray-matter is given another reader of YAML, and style sheets are written without maps.
+    bundle.onResolve({ filter: /^js-yaml$|^source-map-js\// }, ({ importer }) =>
+      /[\\/]gray-matter[\\/]|[\\/]css-tree[\\/]/.test(importer)
+        ? { path: "never-called", namespace: "never-called" }
         : undefined,
-    ),
+    );
+    bundle.onLoad({ filter: /.*/, namespace: "never-called" }, () => ({ contents: NEVER_CALLED }));
+  },
 };
-const only = ({ resolveDir, kind }) => ({ resolveDir, kind });
+const NEVER_CALLED = `
+  const left = () => { throw new Error("this was left out of the program, which never calls it"); };
+  export { left as safeLoad, left as safeDump, left as SourceMapGenerator };
+`;
+
+/** The same code twice over: as modules of the newer kind, whose unused parts are left out. */
+const asModules = {
+  name: "as-modules",
+  setup: (bundle) =>
+    bundle.onResolve({ filter: /^yaml$/ }, () => ({ path: resolve("node_modules/yaml/browser/dist/index.js") })),
+};
 
 const program = await build({
   write: false,
@@ -38,7 +53,7 @@ const program = await build({
   platform: "node",
   format: "esm",
   target: "node20.19",
-  external: ["sharp", "@11ty/*"],
+  external: Object.keys(JSON.parse(readFileSync("package.json", "utf8")).dependencies),
   // Packages of the older kind ask for Node's own modules by `require`, which a module of the newer kind has not.
   banner: {
     js: `import { createRequire as requireFrom } from "node:module"; const require = requireFrom(import.meta.url);`,
@@ -46,11 +61,12 @@ const program = await build({
   jsx: "automatic",
   jsxImportSource: "preact",
   minify: true,
+  legalComments: "external",
   sourcemap: "linked",
   metafile: true,
-  plugins: [entitiesAsRead],
+  plugins: [neverCalled, asModules],
 });
-made.push(...program.outputFiles.map(({ path, contents }) => [path, contents]));
+made.push(...scriptsOf(program));
 
 /** Types of what other programs import: files that need no other. */
 const types = ["src/pages/own/edition-view.ts", "src/plugin/options.ts"].map((path) => readFileSync(path, "utf8"));
@@ -69,10 +85,10 @@ if (browserScripts.length > 0) {
     format: "iife",
     target: "es2020",
     minify: true,
+    legalComments: "external",
     metafile: true,
   });
-  made.push([".build/browser/licences.txt", licencesOf(Object.keys(scripts.metafile.inputs))]);
-  made.push(...scripts.outputFiles.map(({ path, contents }) => [path, contents]));
+  made.push([".build/browser/licences.txt", licencesIn(scripts)], ...scriptsOf(scripts));
 }
 
 /** The page at the bench, apart from what goes into every edition. */
@@ -87,12 +103,12 @@ const bench = await build({
   jsx: "automatic",
   jsxImportSource: "preact",
   minify: true,
-  legalComments: "none",
+  legalComments: "external",
   metafile: true,
 });
-made.push(...bench.outputFiles.map(({ path, contents }) => [path, contents]));
-const bundled = [...Object.keys(program.metafile.inputs), ...Object.keys(bench.metafile.inputs)];
-made.push([".build/licences.txt", licencesOf(bundled)]);
+made.push([".build/licences.txt", licencesIn(program, bench)]);
+/** The program only puts it out, and never runs it: it lies there as a web server would send it. */
+made.push(...scriptsOf(bench).map(([path, script]) => [`${path}.br`, brotliCompressSync(script)]));
 const benchSheet = await transform(readFileSync("src/browser/bench/bench.css", "utf8"), {
   loader: "css",
   minify: true,
@@ -121,35 +137,25 @@ for (const [path, content] of made) {
 /** Parts of earlier programs stay for a day: a command that began before may still ask for them. A package has none of them. */
 const DAY_MS = process.argv.includes("--alone") ? 0 : 86_400_000;
 const kept = new Set(made.map(([path]) => relative(".", path)));
-for (const name of readdirSync(".build/parts")) {
-  const path = join(".build/parts", name);
+for (const path of [".build/parts", ".build/bench"].flatMap((folder) =>
+  readdirSync(folder).map((name) => join(folder, name)),
+)) {
   if (!kept.has(path) && Date.now() - statSync(path).mtimeMs > DAY_MS) rmSync(path, { force: true });
 }
 
-/** The licences of the packages that are bundled, as they came with each; one text that several have stands once. */
-function licencesOf(inputs) {
-  const folders = new Set(inputs.flatMap((path) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(path)?.[0] ?? []));
-  const byText = new Map();
-  for (const folder of [...folders].sort()) {
-    const { name, version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
-    const file = readdirSync(folder).find((each) => /^(licen[cs]e|copying)/i.test(each));
-    const text = file === undefined ? "" : readFileSync(join(folder, file), "utf8").trim();
-    byText.set(text, [...(byText.get(text) ?? []), `${name} ${version}: ${license ?? "its licence is below"}\n`]);
-  }
-  const told = [...byText].map(([text, names]) => `${names.join("")}${text === "" ? "" : `\n${text}\n`}`);
-  return withoutRepeats(`Bundled here, each under its own licence:\n\n${told.join(`\n${"-".repeat(72)}\n`)}`);
+function scriptsOf({ outputFiles }) {
+  return outputFiles.filter(({ path }) => !isNotice(path)).map(({ path, contents }) => [path, contents]);
 }
 
-/** The terms that many licences begin with stand where they come first; each later one says where, and goes on with what is its own. */
-function withoutRepeats(text) {
-  const terms = /^ *Apache License\n[^]*?\n *END OF TERMS AND CONDITIONS\n/gm;
-  const known = new Map();
-  return text.replace(terms, (whole) => {
-    const words = whole.replace(/\s+/g, " ");
-    const number = known.get(words);
-    if (number !== undefined)
-      return `[The Apache License, version 2.0, word for word as at (${number}) above, from its title to the end of its terms.]\n`;
-    known.set(words, known.size + 1);
-    return `(${known.size})\n${whole}`;
-  });
+function licencesIn(...bundles) {
+  const comments = bundles.flatMap(({ outputFiles }) => outputFiles.filter(({ path }) => isNotice(path)));
+  return licencesOf(
+    bundles.flatMap(({ metafile }) => Object.keys(metafile.inputs)),
+    comments.map(({ text }) => text),
+  );
+}
+
+/** What stands in comments of the sources is collected beside the licences, and in no script. */
+function isNotice(path) {
+  return path.endsWith(".LEGAL.txt");
 }

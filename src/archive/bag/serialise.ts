@@ -3,7 +3,7 @@ import { stat } from "node:fs/promises";
 import { join } from "node:path";
 import { pipeline, Readable } from "node:stream";
 import { createGzip } from "node:zlib";
-import { Pack } from "tar";
+import { Pack } from "tar/pack";
 import { ZipFile } from "yazl";
 import { writeDurably } from "../durable.ts";
 

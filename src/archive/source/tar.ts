@@ -1,5 +1,6 @@
 import { open } from "node:fs/promises";
-import { Parser, type ReadEntry } from "tar";
+import { Parser } from "tar/parse";
+import type { ReadEntry } from "tar/read-entry";
 import { bytesOf } from "../digest.ts";
 import type { Tellings } from "../finding.ts";
 import { gunzipped } from "./gzip.ts";

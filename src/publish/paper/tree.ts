@@ -1,6 +1,6 @@
 /** What templates make, as plain elements: read from the very tree that is written as HTML, so that both say the same. */
+import { DomUtils, parseDocument } from "htmlparser2";
 import { isValidElement, type ComponentChildren, type VNode } from "preact";
-import { parse, type HTMLElement, type Node as ParsedNode, NodeType } from "node-html-parser";
 import { Plate } from "../../../layouts/parts/drawing.tsx";
 import { Mark } from "../../../layouts/parts/mark.tsx";
 import { Image, Photo } from "../../../layouts/parts/picture.tsx";
@@ -44,16 +44,17 @@ function elementsOf(node: VNode<Props>): Tree[] {
   return [{ tag: type, attributes, children: html === undefined ? treeOf(children) : parsed(html) }];
 }
 
+type ParsedNode = ReturnType<typeof parseDocument>["children"][number];
+
 /** Prose, which the site's own Markdown has made. */
 function parsed(html: string): Tree[] {
-  return parse(html).childNodes.flatMap(fromParsed);
+  return parseDocument(html).children.flatMap(fromParsed);
 }
 
 function fromParsed(node: ParsedNode): Tree[] {
-  if (node.nodeType === NodeType.TEXT_NODE) return [node.text];
-  if (node.nodeType !== NodeType.ELEMENT_NODE) return [];
-  const { rawTagName, attributes, childNodes } = node as HTMLElement;
-  return [{ tag: rawTagName.toLowerCase(), attributes, children: childNodes.flatMap(fromParsed) }];
+  if (DomUtils.isText(node)) return [node.data];
+  if (!DomUtils.isTag(node)) return [];
+  return [{ tag: node.name, attributes: node.attribs, children: node.children.flatMap(fromParsed) }];
 }
 
 /** Words of its classes. */
