@@ -26,6 +26,7 @@ const BESIDE: { readonly [room: string]: readonly string[] } = {
   ],
   // The page at the bench runs what judges its file; other scripts of pages need none of it.
   browser: ["defined", "words", "reckoning", "facts", "bench"],
+  compile: ["licences"],
 };
 
 const PURE = [
