@@ -1,4 +1,4 @@
-import type { BuildRequest, Built } from "../build.ts";
+import type { BuildRequest, Built, Teller } from "../build.ts";
 import { AUDIENCES } from "../facts/values.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Edition } from "../editions/shown.ts";
@@ -35,30 +35,43 @@ export async function buildCommand(
   const request = recordRequest(options, surroundings);
   const out = typed ?? outBeside(request.content, options, "site");
   const asked = { ...request, out, editions, prune, paper, apart: edition === "all" };
-  const running = await compiledProgram(request.program);
-  const from = await sourcesOf(asked, running);
-  // What sets PDFs is no part of the program, and may be another since.
-  const stands = fresh || prune || paper ? undefined : standing(asked, from);
-  if (stands !== undefined) {
-    for (const line of stands) tell.line(line);
+  const done = await buildUnlessStanding(asked, await compiledProgram(request.program), tell, fresh);
+  if ("stands" in done) {
+    for (const line of done.stands) tell.line(line);
     tell.line(`Nothing that it is made from has changed, so ${out} stands as it was built. To build it anew: --fresh`);
     return EXIT.fine;
   }
-  const { build } = await import("../build.ts");
-  const built = await build(asked, tell);
-  const notes = built.notes.length > 0 ? [notesWords(built.notes)] : [];
-  for (const line of notes) tell.line(line);
-  if ("problems" in built) {
-    surroundings.err(`${problemWords(built.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
+  for (const line of notesOf(done)) tell.line(line);
+  if ("problems" in done) {
+    surroundings.err(`${problemWords(done.problems, surroundings.hasColours)}\nNothing was written to ${out}.\n`);
     return EXIT.problems;
   }
-  const reckoned = `Reckoned: ${verdictWords(built.evidence)}.`;
-  for (const line of [reckoned, ...editionLines(built)]) tell.line(line);
-  // Where that cannot be noted, the next build is one like this.
-  if (from === (await sourcesOf(asked, running)))
-    await keepStanding(asked, from, [...notes, reckoned]).catch(() => undefined);
+  for (const line of [reckonedWords(done.evidence), ...editionLines(done)]) tell.line(line);
   tell.line(`Done in ${((surroundings.now().getTime() - began) / 1000).toFixed(1)} s.`);
   return EXIT.fine;
+}
+
+/**
+ * Builds, or gives what was told when the site that stands was built, where `running`, the digest of the program, would
+ * make the same of the same.
+ */
+export async function buildUnlessStanding(
+  asked: BuildRequest,
+  running: string | undefined,
+  tell: Teller,
+  fresh = false,
+): Promise<Built | { readonly stands: readonly string[] }> {
+  const from = await sourcesOf(asked, running);
+  // What sets PDFs is no part of the program, and may be another since.
+  const anew = fresh || asked.prune === true || asked.paper === true;
+  const stands = anew ? undefined : standing(asked, from);
+  if (stands !== undefined) return { stands };
+  const { build } = await import("../build.ts");
+  const built = await build(asked, tell);
+  // Where that cannot be noted, the next build is one like this.
+  if (!("problems" in built) && from === (await sourcesOf(asked, running)))
+    await keepStanding(asked, from, [...notesOf(built), reckonedWords(built.evidence)]).catch(() => undefined);
+  return built;
 }
 
 /** As one digest: whatever a build is asked, but for where its files lie. */
@@ -74,6 +87,10 @@ const editionLines = ({ editions }: Extract<Built, { readonly evidence: Evidence
     ({ edition, pages, files, papers, folder }) =>
       `Wrote the ${edition} edition to ${folder}: ${counted(pages, "page")}, ${files} pictures and documents${papers === 0 ? "" : `, ${counted(papers, "PDF")}`}.`,
   );
+
+const notesOf = ({ notes }: Built): readonly string[] => (notes.length > 0 ? [notesWords(notes)] : []);
+
+const reckonedWords = (evidence: Evidence): string => `Reckoned: ${verdictWords(evidence)}.`;
 
 function verdictWords({ batches, joints }: Evidence): string {
   const of = (verdict: string): number => [...batches.values()].filter((file) => file.verdict === verdict).length;

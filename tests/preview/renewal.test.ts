@@ -1,73 +1,22 @@
 /** `RENEWALS=500 npx vitest --config tests/vitest.config.ts tests/preview/renewal` tries that many sequences. */
-import { cpSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { build } from "../../src/build.ts";
 import { renewing } from "../../src/preview/preview.ts";
 import { SiteOnDemand } from "../../src/preview/site.ts";
-import { writeRecord } from "../bench/record.mjs";
-import { contentOf, scratchFolders, writeAll } from "../publish/scratch.ts";
-import { smallRecord } from "../publish/small-record.ts";
+import { apply, type Edit, EDITS, writeStart } from "../publish/edits.ts";
+import { contentOf, scratchFolders } from "../publish/scratch.ts";
 
 const scratch = scratchFolders();
 const SEQUENCES = Number(process.env["RENEWALS"] ?? 2);
 const tell = { line: () => undefined, progress: () => undefined };
 
-interface Step {
-  readonly does: string;
-  /** Which of the files it could be done to. */
-  readonly at: number;
-}
-
-type Change = (file: string, at: number) => void;
-
-const rewrite =
-  (change: (text: string, at: number) => string): Change =>
-  (file, at) =>
-    writeFileSync(file, change(readFileSync(file, "utf8"), at));
-
-const CHANGES: { readonly [name: string]: Change } = {
-  "other prose": rewrite((text, at) => `${text}\nSeen again, ${at} times.\n`),
-  "the same bytes": rewrite((text) => text),
-  "other title": rewrite((text, at) => text.replace(/^title: .*/m, `title: Called ${at} now`)),
-  "as long, but other": rewrite((text) => text.replace(/[aeiou](?=[^]{40}$)/, "y")),
-  "other mass": rewrite((text, at) => text.replace(/mass: \d+/g, `mass: ${20 + (at % 60)}`)),
-  "a key that is none": rewrite((text) => text.replace(/^title:/m, "titel:")),
-  gone: (file) => rmSync(file),
-  renamed: (file, at) => renameSync(file, file.replace(/(?:-x\d+)?\.md$/, `-x${at}.md`)),
-  copied: (file, at) => writeFileSync(file.replace(/\.md$/, `-copy${at}.md`), readFileSync(file)),
-  "only for the inspector": rewrite((text) =>
-    text.includes("\nfor:") ? text : text.replace(/^---\n/, "---\nfor: inspector\n"),
-  ),
-};
-
-const steps: fc.Arbitrary<readonly Step[]> = fc.array(
-  fc.record({ does: fc.constantFrom(...Object.keys(CHANGES)), at: fc.nat(97) }),
-  { minLength: 3, maxLength: 8 },
-);
-
-const FOLDERS = ["entries", "entries", "entries", "lots", "assemblies", "adhesives", "procedures"];
-
-async function writeStart(content: string): Promise<void> {
-  writeRecord(content, 24);
-  const { "photos/jig.jpg": photo = "", "drawings/fin.svg": drawing = "" } = await smallRecord();
-  writeAll(content, {
-    "photos/jig.jpg": photo,
-    "drawings/fin.svg": drawing,
-    "entries/2000-01-03-jig.md":
-      "---\ndate: 2000-01-03\ntitle: Jig\nassembly: part-0\nphotos: [{ file: ../photos/jig.jpg, alt: The jig }]\n---\nSet up.\n",
-  });
-}
-
-function apply(content: string, { does, at }: Step): void {
-  const folder = join(content, FOLDERS[at % FOLDERS.length] ?? "entries");
-  const names = readdirSync(folder)
-    .filter((name) => name.endsWith(".md"))
-    .sort();
-  const name = names[at % Math.max(1, names.length)];
-  if (name !== undefined) CHANGES[does]?.(join(folder, name), at);
-}
+const steps: fc.Arbitrary<readonly Edit[]> = fc.array(fc.record({ does: fc.constantFrom(...EDITS), at: fc.nat(97) }), {
+  minLength: 3,
+  maxLength: 8,
+});
 
 const program = new URL("../..", import.meta.url).pathname;
 
