@@ -50,7 +50,10 @@ describe("scarfline build", () => {
   it("writes nothing into the public edition that is marked for others", async () => {
     const { content, out } = await places();
     await command(["build", "--content", content, "--out", out]);
-    const site = contentOf(out);
+    // The program's own sheets, in the page as in their files, have words of CSS such as letter-spacing.
+    const site = new Map(
+      [...contentOf(out)].map(([path, bytes]) => [path, bytes.replace(/<style>.*?<\/style>/gs, "")]),
+    );
     for (const secret of ["marmalade", "quince", "vault", "Fullname", "letter"]) {
       const leaks = [...site]
         .filter(([path, bytes]) => !path.startsWith("assets/") && `${path}\n${bytes}`.includes(secret))
