@@ -1,5 +1,5 @@
 import { constants } from "node:fs";
-import { mkdir, open, readdir, rename, rm, rmdir, stat } from "node:fs/promises";
+import { mkdir, open, readdir, rename, rm, rmdir, stat, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { Digester } from "./digest.ts";
 import { clearBeside, nameBeside, syncFolder, syncTree } from "./durable.ts";
@@ -11,6 +11,7 @@ import { type BagsFound, openBag } from "./source/open.ts";
 import type { BagAt } from "./verify/group.ts";
 import { RECORD_LIST } from "./verify/ours.ts";
 import { verifyBags } from "./verify/verify.ts";
+import { hasOwn, NOT_RUN } from "../record/own.ts";
 import { madeFolder } from "../publish/output/made.ts";
 
 const RECORD = "data/record/";
@@ -50,6 +51,7 @@ export async function bringBackRecord(bags: readonly BagAt[], folder: string): P
     const written = new Map<string, string>();
     for (const bag of bags) await bringBack(bag, making, written);
     await checkWhole(bags, written);
+    if (hasOwn(making)) await writeFile(join(making, NOT_RUN), "");
     await syncTree(making);
     await rmdir(folder).catch((error: NodeJS.ErrnoException) => {
       if (error.code !== "ENOENT") throw error;

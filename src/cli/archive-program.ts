@@ -1,6 +1,6 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
 import { sizeOf } from "../archive/bag/parts.ts";
-import { content, date, day, EXIT_CODES, plain, RECORD } from "./options.ts";
+import { content, date, day, EXIT_CODES, notPlain, plain, RECORD } from "./options.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** The commands that keep a record for later, and hold it against what it was. */
@@ -98,6 +98,7 @@ function addBag(program: Command, surroundings: Surroundings, exit: (code: numbe
     .addOption(content())
     .option("--out <dir>", "the folder to put the bag into; without it `archive`, beside a record that was found")
     .addOption(plain())
+    .addOption(notPlain())
     .option("--paper", "make PDFs in its archive edition too; bag-info.txt then says by which version of what")
     .addOption(new Option("--serialise <form>", "as one file").choices(["zip", "tar.gz"]))
     .addOption(

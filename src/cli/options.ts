@@ -21,6 +21,11 @@ export const plain = (): Option =>
     "--plain",
     "leave out pages/, layouts/ and style.css, which are code: for a record of someone whom you do not trust to run any here",
   );
+export const notPlain = (): Option =>
+  new Option(
+    "--no-plain",
+    "run them, though the record came in a bag: for one of someone whom you trust as you do this program",
+  );
 export const date = (): Option =>
   new Option("--date <YYYY-MM-DD>", "the date of the record; without it that of its last entry").argParser(day);
 

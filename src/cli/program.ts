@@ -3,7 +3,7 @@ import { Command, InvalidArgumentError, Option } from "commander";
 import { addArchive } from "./archive-program.ts";
 import { addDesk } from "./desk/desk-program.ts";
 import { AUDIENCES } from "../facts/values.ts";
-import { content, date, EXIT_CODES, plain, RECORD } from "./options.ts";
+import { content, date, EXIT_CODES, notPlain, plain, RECORD } from "./options.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** The commands, with their help. `exit` is given the exit code of a command that ran to its end. */
@@ -52,6 +52,7 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
     )
     .addOption(date())
     .addOption(plain())
+    .addOption(notPlain())
     .option(
       "--fresh",
       "build all anew, though neither the record nor anything else that the site is made from has changed",
@@ -95,6 +96,7 @@ function addCheck(program: Command, surroundings: Surroundings, exit: (code: num
     .option("--json", "print the problems as JSON, for editors and scripts")
     .addOption(date())
     .addOption(plain())
+    .addOption(notPlain())
     .addHelpText(
       "after",
       `\nExamples:\n  scarfline check\n  scarfline check ~/build-record\n  scarfline check --json > problems.json\n${EXIT_CODES}`,
@@ -130,6 +132,7 @@ function addPreview(program: Command, surroundings: Surroundings, exit: (code: n
     .option("--port <number>", "the port to serve at; the next free one is taken if it is in use", port, 8080)
     .addOption(new Option("--edition <edition>", "whom it is for").choices(AUDIENCES).default("public"))
     .addOption(plain())
+    .addOption(notPlain())
     .option(
       "--editor <link>",
       "what a problem's place links to, such as vscode://file{path}:{line}; nothing without it",

@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import { defined } from "../defined.ts";
 import { localDay } from "../facts/time/local-day.ts";
 import type { Day } from "../facts/types.ts";
+import { cameInBag, NOT_RUN } from "../record/own.ts";
 import { type Surroundings, WrongUse } from "./surroundings.ts";
 
 /** As it was typed: after the command, or after `--content`. */
@@ -15,7 +16,7 @@ export interface RecordNamed {
 
 export interface RecordOptions extends RecordNamed {
   readonly date?: Day;
-  /** Whether own pages, layouts and sheet are left out. */
+  /** Whether own pages, layouts and sheet are left out; where it is not said, they are for a record that came in a bag. */
   readonly plain?: boolean;
 }
 
@@ -30,13 +31,18 @@ export interface RecordRequest {
 
 export function recordRequest({ date, plain, ...named }: RecordOptions, surroundings: Surroundings): RecordRequest {
   const content = recordFolder(named, surroundings);
+  const isUntrusted = plain === undefined && cameInBag(content);
+  if (isUntrusted)
+    surroundings.err(
+      `The record in ${content} came in a bag, so its pages/, layouts/ and style.css, which are code, are not run. If you trust who made them: --no-plain, or delete ${join(content, NOT_RUN)}\n`,
+    );
   return defined({
     content,
     today: localDay(surroundings.now()),
     cache: cacheFor(content),
     program: fileURLToPath(surroundings.program),
     day: date,
-    plain,
+    plain: isUntrusted || plain,
   });
 }
 

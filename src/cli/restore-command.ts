@@ -1,7 +1,8 @@
 import { Findings } from "../archive/finding.ts";
 import { restore } from "../archive/restore.ts";
 import { lookAt } from "../archive/source/open.ts";
-import { hasOwn } from "../record/own.ts";
+import { join } from "node:path";
+import { cameInBag, NOT_RUN } from "../record/own.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { bytesProgress, tellerFor } from "./teller.ts";
 import { tellAll } from "./verify-command.ts";
@@ -29,9 +30,9 @@ export async function restoreCommand(bag: string, folder: string, surroundings: 
     surroundings,
   );
   tell.line(`Build it: scarfline build --content ${folder}`);
-  if (hasOwn(folder))
+  if (cameInBag(folder))
     tell.line(
-      "It has pages, layouts or a sheet of its builder's own, which are code and run when it is checked or built. If you do not trust who made it, leave them out: --plain",
+      `It has pages, layouts or a sheet of its builder's own, which are code. They are left out of all that is built here. If you trust who made them: build with --no-plain, or delete ${join(folder, NOT_RUN)}`,
     );
   return EXIT.fine;
 }

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "node-html-parser";
 import { describe, expect, it } from "vitest";
@@ -123,8 +123,33 @@ describe("Own pages", () => {
       /data\/record\/pages\/, record\/layouts\/ and record\/style\.css\n.*no evidence/s,
     );
     const { code, out: told } = await command(["restore", join(out, bag), join(folder, "back")]);
-    expect([code, told.includes("leave them out: --plain")]).toEqual([0, true]);
+    expect([code, told.includes("They are left out of all that is built here.")]).toEqual([0, true]);
     expect(contentOf(join(folder, "back")).get("layouts/framed.liquid")).toBe(OWN["layouts/framed.liquid"]);
+  });
+
+  it("of a record that came in a bag are not run before somebody asks for it", async () => {
+    const folder = scratch();
+    const page = 'export const data = { title: "A" };\nexport const render = () => "<p>By road.</p>";\n';
+    const content = await writeRecord(folder, { "pages/a.11ty.js": page });
+    const out = join(folder, "archive");
+    await command(["bag", "--content", content, "--out", out]);
+    const [bag = ""] = readdirSync(out);
+    const back = join(folder, "back");
+    await command(["restore", join(out, bag), back]);
+    const has = async (record: string, ...words: readonly string[]): Promise<boolean> => {
+      const { code } = await command(["build", record, "--out", join(folder, "out"), ...words]);
+      expect(code).toBe(0);
+      return contentOf(join(folder, "out")).has("a.html");
+    };
+    expect(await has(content)).toBe(true);
+    for (const record of [back, join(out, bag, "data/record")]) {
+      expect(await has(record)).toBe(false);
+      expect((await command(["check", record])).err).toContain("which are code, are not run");
+      expect(await has(record, "--no-plain")).toBe(true);
+    }
+    rmSync(join(back, ".own-not-run"));
+    expect(await has(back)).toBe(true);
+    expect((await command(["verify", back])).code).toBe(0);
   });
 
   it("state the policy that all pages state, and break no part of it", async () => {
