@@ -53,10 +53,7 @@ function addBuild(program: Command, surroundings: Surroundings, exit: (code: num
     .addOption(date())
     .addOption(plain())
     .addOption(notPlain())
-    .option(
-      "--fresh",
-      "build all anew, though neither the record nor anything else that the site is made from has changed",
-    )
+    .option("--fresh", "build all anew, though nothing that the site is made from has changed")
     .option("--paper", "make PDFs too, in all but the public edition; for what it needs: explain no-typesetter")
     .option(
       "--prune",
