@@ -16,9 +16,9 @@ export function benchFiles(session: Session, given: Snapshot, digest: string): r
   return dayFacts(session, given).map((one) => ({
     ...one,
     path: pathOf(one.day, one.title),
-    text: fileText(one.facts, [
+    text: `${fileText(one.facts, [
       `Written at the bench: session ${session.id}, revision ${session.revision}`,
       `By the record of ${given.day}, ${digest.slice(0, 16)}`,
-    ]),
+    ])}${one.body === undefined ? "" : `\n${one.body}\n`}`,
   }));
 }

@@ -4,6 +4,7 @@ import type { Facts } from "../desk/front-matter.ts";
 import { isLotPart } from "../facts/build/adhesive-kind.ts";
 import type { Day } from "../facts/types.ts";
 import { clockOf, dayOf } from "./clock-text.ts";
+import { correctionWords } from "./corrections.ts";
 import type { Cup, Moment, Session } from "./session.ts";
 import type { Snapshot } from "./snapshot.ts";
 import { partsOf } from "./step.ts";
@@ -12,6 +13,8 @@ export interface DayFacts {
   readonly day: Day;
   readonly title: string;
   readonly facts: Facts;
+  /** What no batch and no test of the day can carry, in words below the facts. */
+  readonly body?: string;
 }
 
 const SHORT = 60;
@@ -27,6 +30,7 @@ export function dayFacts(session: Session, given: Snapshot): readonly DayFacts[]
     const joints = [...new Set(cups.flatMap(({ closed }) => closed.map(({ joint }) => joint)))];
     const title = gluingTitle(cups, joints, given);
     return {
+      ...bodyOf(session, cups, given),
       day,
       title,
       facts: defined({
@@ -40,6 +44,11 @@ export function dayFacts(session: Session, given: Snapshot): readonly DayFacts[]
     };
   });
 }
+
+const bodyOf = (session: Session, carriers: readonly unknown[], given: Snapshot): Pick<DayFacts, "body"> => {
+  const body = carriers.length > 0 ? undefined : noteOf(session, [], given);
+  return body === undefined ? {} : { body };
+};
 
 function gluingTitle(cups: readonly Cup[], joints: readonly string[], given: Snapshot): string {
   const names = given.assemblies
@@ -136,7 +145,7 @@ function noteOf(
   const notes = [
     ...(wentBack > 0 ? [`the clock of the phone went back by ${wentBack} s during this session`] : []),
     ...timed.flatMap((one) => one?.untold ?? []),
-    ...corrections.map(({ at, words }) => `first noted at ${clockOf(at, dayOf(at, timeZone), timeZone)}: ${words}`),
+    ...corrections.map((correction) => correctionWords(correction, timeZone)),
   ];
   return notes.length === 0 ? undefined : notes.join("; ");
 }
@@ -200,7 +209,7 @@ function breakingFacts(session: Session, given: Snapshot, day: Day): DayFacts {
     piece,
     ...textFact("at", at === undefined ? undefined : clockOf(at, day, given.timeZone)),
     failure: failure ?? "",
-    ...textFact("wood_failure", share),
+    ...textFact("wood_failure", share?.typed),
     ...textFact("load", load?.typed),
     ...textFact("witness", session.watched?.who),
     ...textFact("note", note),
@@ -213,5 +222,5 @@ function breakingFacts(session: Session, given: Snapshot, day: Day): DayFacts {
     ...(tests.length > 0 && { tests }),
     ...photosFact(session, given, () => true),
   });
-  return { day, title, facts };
+  return { ...bodyOf(session, tests, given), day, title, facts };
 }

@@ -5,15 +5,15 @@ import type { Sizes, Tins } from "./snapshot.ts";
 
 export type Reading = "temperature" | "humidity" | "moisture";
 
-/** What a tap said. Quantities are as they stand in the file; instants in s since 1970-01-01T00:00Z. */
+/** What a tap said. Quantities are as they stand in the file; instants in s since 1970-01-01T00:00Z. What was asked and nobody knows is left out. */
 export type Said =
   | { readonly kind: "began"; readonly of: "gluing"; readonly tins: Omit<Tins, "amounts">; readonly firstBatch: string }
   | { readonly kind: "began"; readonly of: "breaking"; readonly pieces: readonly string[] }
   | { readonly kind: "joint"; readonly joint: string; readonly on: boolean }
   | { readonly kind: "joints chosen" }
   | { readonly kind: "scale"; readonly typed: string }
-  | { readonly kind: "reading"; readonly of: Reading; readonly typed: string }
-  | { readonly kind: "prepared"; readonly at: number }
+  | { readonly kind: "reading"; readonly of: Reading; readonly typed?: string }
+  | { readonly kind: "prepared"; readonly at?: number }
   | { readonly kind: "timber"; readonly lots: readonly string[] }
   | { readonly kind: "amount"; readonly cup: number; readonly part: AdhesivePart; readonly typed: string }
   | { readonly kind: "mixed"; readonly cup: number }
@@ -26,7 +26,7 @@ export type Said =
   | { readonly kind: "nothing more" }
   | ({ readonly kind: "pieces"; readonly cup: number } & PiecesSaid)
   | { readonly kind: "broke"; readonly piece: string; readonly failure: FailureMode }
-  | { readonly kind: "share"; readonly piece: string; readonly typed: string }
+  | { readonly kind: "share"; readonly piece: string; readonly typed?: string }
   | { readonly kind: "load"; readonly piece: string; readonly typed?: string }
   | { readonly kind: "not broken"; readonly piece: string }
   | { readonly kind: "photographed"; readonly name: string }

@@ -40,7 +40,8 @@ interface Break {
   readonly piece: string;
   readonly at?: number;
   readonly failure?: FailureMode;
-  readonly share?: string;
+  /** Whether it was asked how much of the face is torn wood, and what was said. */
+  readonly share?: { readonly typed?: string };
   /** Whether the load was asked, and what it was. */
   readonly load?: { readonly typed?: string };
   readonly left: boolean;
@@ -58,6 +59,8 @@ export interface Session {
   readonly joints: readonly string[];
   readonly chosen: boolean;
   readonly readings: { readonly [of in Reading]?: string };
+  /** What was asked, and nobody has read or knows. */
+  readonly unknown: readonly (Reading | "prepared")[];
   readonly readAt?: number;
   readonly prepared?: Moment;
   readonly timber?: readonly string[];
@@ -104,6 +107,7 @@ export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
     joints: [],
     chosen: false,
     readings: {},
+    unknown: [],
     cups: [],
     ended: false,
     breaks: said.of === "breaking" ? said.pieces.map((piece) => ({ piece, left: false })) : [],
@@ -136,11 +140,13 @@ function take(draft: Draft, said: Said, moment: Moment): void {
       if (draft.tins) draft.tins = { ...draft.tins, scale: said.typed };
       return;
     case "reading":
-      draft.readings = { ...draft.readings, [said.of]: said.typed };
-      draft.readAt ??= at;
+      if (said.typed === undefined) draft.unknown = [...draft.unknown, said.of];
+      else draft.readings = { ...draft.readings, [said.of]: said.typed };
+      if (said.typed !== undefined) draft.readAt ??= at;
       return;
     case "prepared":
-      draft.prepared = { at: said.at, clock };
+      if (said.at === undefined) draft.unknown = [...draft.unknown, said.kind];
+      else draft.prepared = { at: said.at, clock };
       return;
     case "timber":
       draft.timber = said.lots;
@@ -211,9 +217,8 @@ function breakAfter(one: Break, said: OfPiece, at: number): Break {
     case "broke":
       return { ...one, failure: said.failure, at };
     case "share":
-      return { ...one, share: said.typed };
     case "load":
-      return { ...one, load: said.typed === undefined ? {} : { typed: said.typed } };
+      return { ...one, [said.kind]: said.typed === undefined ? {} : { typed: said.typed } };
     case "not broken":
       return { ...one, left: true };
   }

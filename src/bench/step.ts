@@ -40,9 +40,10 @@ export function stepOf(session: Session, given: Snapshot, passes: (cup: Cup) => 
 function gluing(session: Session, given: Snapshot, passes: (cup: Cup) => boolean): Step | undefined {
   if (!session.chosen) return { step: "joints" };
   if (session.tins?.scale === undefined) return { step: "scale" };
-  const reading = READINGS.find((of) => session.readings[of] === undefined);
+  const reading = READINGS.find((of) => session.readings[of] === undefined && !session.unknown.includes(of));
   if (reading !== undefined) return { step: "reading", of: reading };
-  if (session.prepared === undefined && asksPrepared(session, given)) return { step: "prepared" };
+  const isPreparedAsked = session.prepared === undefined && !session.unknown.includes("prepared");
+  if (isPreparedAsked && asksPrepared(session, given)) return { step: "prepared" };
   if (session.timber === undefined) return { step: "timber" };
   const parts = partsOf(session, given);
   for (const [at, cup] of session.cups.entries()) {

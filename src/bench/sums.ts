@@ -77,6 +77,12 @@ export function lifeOfCup(adhesive: Adhesive, cup: InCup): BatchFacts["life"] {
   return cupFacts(adhesive, { ...cup, amounts }).life;
 }
 
+/** Why no working life is told of a cup, by the temperature as it was read. */
+export const noLife = (temperature: string | undefined): string =>
+  temperature === undefined
+    ? "how warm it is was not read, so nobody can say how long it can be worked"
+    : "the sheet gives no working life for so much and so warm";
+
 /** Least and greatest reading of the second part that passes, as typed. */
 export interface Band {
   readonly least: string;

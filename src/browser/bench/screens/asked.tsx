@@ -94,6 +94,9 @@ export function Read({ of }: { readonly of: Reading }): JSX.Element {
         {...(of === "temperature" && { orUnit: usual.unit === "°C" ? "°F" : "°C" })}
         onValue={(typed) => say({ kind: "reading", of, typed })}
       />
+      <Tap look="quiet" onTap={() => say({ kind: "reading", of })}>
+        It was not read
+      </Tap>
     </Screen>
   );
 }
@@ -115,7 +118,10 @@ export function Prepared(): JSX.Element {
           );
         })}
       </div>
-      <p>Earlier than that, or not known: take the first, and say so at the desk.</p>
+      <Tap look="quiet" onTap={() => say({ kind: "prepared" })}>
+        Earlier, or not known
+      </Tap>
+      <p>An earlier time is written at the desk.</p>
     </Screen>
   );
 }

@@ -44,6 +44,9 @@ export function Share({ piece }: Of): JSX.Element {
   return (
     <Screen title={`${piece}: how much of the face is torn wood?`}>
       <Ladder key={piece} values={SHARES} unit="%" onValue={(typed) => say({ kind: "share", piece, typed })} />
+      <Tap look="quiet" onTap={() => say({ kind: "share", piece })}>
+        It was not estimated
+      </Tap>
     </Screen>
   );
 }

@@ -2,7 +2,7 @@
 import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
 import type { Cup } from "../../../bench/session.ts";
-import { lifeOfCup } from "../../../bench/sums.ts";
+import { lifeOfCup, noLife } from "../../../bench/sums.ts";
 import { adhesiveOf, clockAt, inCup, nowSeconds, useBench, useSession } from "../bench.ts";
 import { letRing, ring, ringWords } from "../ring.ts";
 import { List, Screen, Tap, useSeconds, useTurn } from "../parts.tsx";
@@ -57,7 +57,7 @@ function useRing(ends: readonly number[]): void {
 }
 
 function RunningCups({ cups }: { readonly cups: readonly Cup[] }): JSX.Element {
-  const { given } = useBench();
+  const { given, session } = useBench();
   const lifeOf = useLife();
   useRing(cups.map(lifeOf).flatMap(({ until, isUnsure }) => (until === undefined || isUnsure ? [] : until)));
   return (
@@ -71,7 +71,11 @@ function RunningCups({ cups }: { readonly cups: readonly Cup[] }): JSX.Element {
             </li>
           );
         if (until === undefined)
-          return <li key={cup.id}>{cup.id}: the sheet gives no working life for so much and so warm</li>;
+          return (
+            <li key={cup.id} class="grave">
+              {cup.id}: {noLife(session?.readings.temperature)}
+            </li>
+          );
         const left = Math.floor((until - nowSeconds()) / 60);
         return (
           <li key={cup.id} class={left < 5 ? "grave" : ""}>

@@ -2,7 +2,7 @@
 import type { JSX } from "preact";
 import type { AdhesivePart } from "../../../facts/build/adhesive-kind.ts";
 import { ladder, shownBy, typedBy } from "../../../bench/scale.ts";
-import { bandFor, cupFacts, leastCup, lifeOfCup, targetOf } from "../../../bench/sums.ts";
+import { bandFor, cupFacts, leastCup, lifeOfCup, noLife, targetOf } from "../../../bench/sums.ts";
 import { refusals } from "../../../bench/refusals.ts";
 import { partsOf } from "../../../bench/step.ts";
 import { adhesiveOf, inCup, nowSeconds, useSession } from "../bench.ts";
@@ -118,11 +118,11 @@ function AllOfIt({ cup }: { readonly cup: number }): JSX.Element {
   const rows = [
     ["Cup", own?.id],
     ["Adhesive", `${adhesiveOf(record, session).title}, ${Object.values(tins?.lots ?? {}).join(", ")}`],
-    ["Working life", life?.row.time.typed ?? "the sheet gives none for so much and so warm"],
+    ["Working life", life?.row.time.typed ?? noLife(readings.temperature)],
     ["Weighed", first && `${own?.amounts[first]} of ${first}`],
     ["Joints", joints.join(", ")],
-    ["Shop", `${readings.temperature}, ${readings.humidity}`],
-    ["Wood", `${readings.moisture}, ${timber.length === 0 ? "not known which" : timber.join(", ")}`],
+    ["Shop", `${readings.temperature ?? "warmth not read"}, ${readings.humidity ?? "humidity not read"}`],
+    ["Wood", `${readings.moisture ?? "moisture not read"}, ${timber.length === 0 ? "not known which" : timber.join(", ")}`],
   ] as const;
   return (
     <dl>
