@@ -56,7 +56,9 @@ function ofCup(said: Extract<Said, { readonly cup: number }>): string {
     case "discarded":
       return `thrown away: ${said.why}`;
     case "pieces":
-      return [`${said.count} pieces`, said.lot, said.procedure, ...Object.values(said.sizes)].filter(Boolean).join(", ");
+      return [`${said.count} pieces`, said.lot, said.procedure, ...Object.values(said.sizes)]
+        .filter(Boolean)
+        .join(", ");
     default:
       return said.kind;
   }

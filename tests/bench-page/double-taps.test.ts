@@ -2,7 +2,7 @@
 import { afterEach, expect, it } from "vitest";
 import { scratchFolders } from "../publish/scratch.ts";
 import { addressIn, benchOfRecord, Phone } from "./phone.ts";
-import { BENCH_RECORD } from "./record.ts";
+import { ASKING_RECORD } from "./record.ts";
 
 /** ms by a clock that stands still meanwhile; at 0 the second tap comes before anything of the first is kept. */
 const LADDER = [0, 1, 60, 150, 260, 330, 400, 460, 499, 500];
@@ -33,6 +33,7 @@ const GLUING: readonly Tried[] = [
   { tap: /^20\.0$/ },
   { tap: /^50$/ },
   { turns: [/^Another value/, /^9$/], tap: /^Note 9 %/ },
+  { tap: /^now$/ },
   turn(/^Of several/),
   { tap: /^S-1/ },
   { tap: /^40\.3$/ },
@@ -67,6 +68,23 @@ const BREAKING: readonly Tried[] = [
   { tap: /^Not broken today/ },
   { tap: /^In the glue line/ },
   { tap: /^No load was read/ },
+  { tap: /^Ines$/ },
+];
+/** Where nothing of what is asked was read. */
+const UNKNOWN: readonly Tried[] = [
+  turn(/^A second phone writes too/),
+  { tap: /^Glue: Two-part/ },
+  { tap: /RD-J02/ },
+  { tap: /^These 1/ },
+  { tap: /^It was not read/ },
+  { tap: /^It was not read/ },
+  { tap: /^It was not read/ },
+  { tap: /^Earlier, or not known/ },
+];
+const UNESTIMATED: readonly Tried[] = [
+  { tap: /^Break 3 pieces/ },
+  { tap: /^In the wood/ },
+  { tap: /^It was not estimated/ },
 ];
 
 const scratch = scratchFolders();
@@ -85,7 +103,10 @@ interface Seen {
 const seen = (on: Phone): Promise<Seen> =>
   on.page.evaluate(() => ({
     kept: Number(document.querySelector("[data-kept]")?.textContent ?? 0),
-    screen: [...document.querySelectorAll("h1, button, output")].map((part) => part.textContent).join(" | "),
+    // A ladder of times moves on with the clock.
+    screen: [...document.querySelectorAll("h1, button, output")]
+      .map((part) => part.textContent?.replace(/^\d\d:\d\d$/, "a time"))
+      .join(" | "),
   }));
 
 /** Two taps at one place; the second hits whatever stands there by then. Without an interval one tap alone. */
@@ -149,10 +170,12 @@ async function triedAt(on: Phone, { turns = [], tap, isTurn }: Tried): Promise<s
 it.each([
   { what: "gluing", screens: GLUING },
   { what: "breaking", screens: BREAKING },
+  { what: "gluing by no readings", screens: UNKNOWN },
+  { what: "breaking without an estimate", screens: UNESTIMATED },
 ])(
   "at each screen of $what two taps do what one does, $screens.length screens by a ladder of intervals",
   async ({ screens }) => {
-    const { bench } = await benchOfRecord(scratch(), BENCH_RECORD);
+    const { bench } = await benchOfRecord(scratch(), ASKING_RECORD);
     phone = await Phone.open();
     await phone.page.clock.install();
     await phone.go(addressIn(bench));

@@ -6,10 +6,15 @@ import type { AxeResults } from "axe-core";
 import { afterEach, describe, expect, it } from "vitest";
 import { scratchFolders } from "../publish/scratch.ts";
 import { hostOf } from "./host.ts";
+import type { Step } from "../../src/bench/step.ts";
 import { addressIn, benchOfRecord, buildBench, Phone } from "./phone.ts";
-import { BENCH_RECORD } from "./record.ts";
+import { ASKING_RECORD, BENCH_RECORD } from "./record.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+/** Where pictures of the screens go, for people to look at. */
+const SHOTS = process.env["SCARFLINE_BENCH_SHOTS"];
+/** Bytes that begin as a photograph does. */
+const PICTURE = Buffer.from([0xff, 0xd8, 0xff, 0xe0]);
 const WCAG_22_AA = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const scratch = scratchFolders();
 let phone: Phone | undefined;
@@ -20,12 +25,21 @@ afterEach(async () => {
 
 /** Taps through all screens of a session with a mix that is out at first; what is done at each. */
 const WAY = [
-  /^Glue: Two-part/,
+  /^A second phone writes too/,
+  /^Phone A/,
+  /^Glue from other tins/,
+  /^Two-part structural epoxy$/,
+  /^R-1/,
+  /^H-1/,
+  /^Glue$/,
   /RD-J02/,
   /^These 1/,
+  /^Another value/,
+  /^Back to the values/,
   /^20\.0$/,
-  /^50$/,
+  /^It was not read/,
   /^10\.2$/,
+  /^Earlier, or not known/,
   /^S-1/,
   /^40\.3$/,
   /^The hardener goes in now/,
@@ -33,11 +47,61 @@ const WAY = [
   /^18\.8$/,
   /^Note the hardener anew/,
   /^17\.8$/,
-  /^Closed$/,
+  /^Another cup/,
+  /^40\.3$/,
+  /^The hardener goes in now/,
+  /^It is in/,
+  /^17\.8$/,
+  /^Throw B-A002 away/,
+  /^It stood too long/,
+  /^Closed/,
+];
+const TO_OUT = [
+  /^RD-J02: /,
   /^Nothing more/,
-  /^3 of S-1/,
+  /^Another number of S-1/,
+  /^3$/,
+  /^Note 3/,
+  /^Another task/,
+  /^gluing$/,
   /^Ines$/,
 ];
+const BREAKING = [
+  /^Break 3 pieces/,
+  /^In the wood/,
+  /^It was not estimated/,
+  /^33–$/,
+  /^335$/,
+  /^Partly in each/,
+  /^70$/,
+  /^Another value/,
+  /^Back to the values/,
+  /^No load was read/,
+  /^Not broken today/,
+  /^Sam$/,
+  /^Ines$/,
+];
+
+/** By what each screen is known, and that none was left out. */
+const HEADS: { readonly [step in Exclude<Step["step"], "scale" | "over">]: RegExp } = {
+  joints: /^Which joints/,
+  reading: /^How (?:warm|damp)/,
+  prepared: /^When were the surfaces finished/,
+  timber: /^Of which wood/,
+  amount: /^How much resin/,
+  "read back": /^(?:Read it back|Do not mix this)/,
+  pour: /^Pour the/,
+  "mix told": /^This mix is not shown/,
+  clock: /^Tap each joint/,
+  pieces: /^Test pieces from/,
+  broke: /where did it break/,
+  share: /how much of the face/,
+  load: /at what load/,
+  photograph: /^What is on the photograph/,
+  watched: /^Who watched/,
+  hours: /^Who worked at/,
+  out: /^Take it out/,
+};
 
 /** What axe finds, what is read that is smaller than 28 px, and what is tapped that is smaller than 48 px. */
 async function faultsOf(on: Phone): Promise<string[]> {
@@ -74,28 +138,38 @@ describe("Each screen at 390 px", () => {
   it.each(["light", "dark"] as const)(
     "is clean by axe, large to read and to tap, in %s",
     async (colorScheme) => {
-      const { bench } = await benchOfRecord(scratch(), BENCH_RECORD);
+      const { bench } = await benchOfRecord(scratch(), ASKING_RECORD);
       phone = await Phone.open({ colorScheme });
       await phone.go(addressIn(bench));
-      const faults: string[] = [];
+      const [faults, heads]: string[][] = [[], []];
       const look = async (): Promise<void> => {
         await phone?.settled();
-        if (phone) faults.push(...(await faultsOf(phone)).map((fault) => `${fault}`));
+        if (phone === undefined) return;
+        heads?.push(await phone.heading());
+        if (SHOTS !== undefined)
+          await phone.page.screenshot({ path: `${SHOTS}/${colorScheme}-${heads?.length}.png`, fullPage: true });
+        faults?.push(...(await faultsOf(phone)));
+      };
+      const walk = async (way: readonly RegExp[]): Promise<void> => {
+        for (const words of way) {
+          await phone?.tap(words);
+          await look();
+        }
       };
       await look();
-      for (const words of WAY) {
-        await phone.tap(words);
-        await look();
-      }
+      await walk(WAY);
+      await phone.page
+        .locator("input[type=file]")
+        .setInputFiles({ name: "a.jpg", mimeType: "image/jpeg", buffer: PICTURE });
+      await phone.page.getByRole("heading", { name: "What is on the photograph?" }).waitFor();
+      await look();
+      await walk(TO_OUT);
       await phone.saved();
       await look();
       await phone.tap("It is in the record");
-      await phone.tap("Break 3 pieces");
-      await look();
-      await phone.tap("In the wood");
-      await look();
-      await phone.tap("100");
-      await look();
+      await walk(BREAKING);
+      const unseen = Object.entries(HEADS).filter(([, head]) => !heads?.some((seen) => head.test(seen)));
+      expect(unseen).toEqual([]);
       expect([...new Set(faults)]).toEqual([]);
       expect(phone.errors).toEqual([]);
     },

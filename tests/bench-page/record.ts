@@ -39,3 +39,21 @@ tests:
 ---
 `,
 };
+
+/** The same with a helper who may have watched. */
+export const HELPED_RECORD: { readonly [path: string]: string } = {
+  ...BENCH_RECORD,
+  "aircraft.md": WORKSHOP["aircraft.md"].replace(
+    "role: builder }",
+    "role: builder }\n  - { id: helper, name: Sam Example, public: Sam, role: helper }",
+  ),
+};
+
+/** That one with a sheet that asks when the surfaces were finished: all that the page can ask. */
+export const ASKING_RECORD: { readonly [path: string]: string } = {
+  ...HELPED_RECORD,
+  "adhesives/two-part.md": (BENCH_RECORD["adhesives/two-part.md"] ?? "").replace(
+    /^---\n/,
+    "---\nasks: { prepared_within: 4 h }\n",
+  ),
+};

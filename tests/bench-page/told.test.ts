@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from "vitest";
 import { readRecord } from "../../src/record/read.ts";
 import { scratchFolders } from "../publish/scratch.ts";
 import { addressIn, benchOfRecord, Phone } from "./phone.ts";
-import { BENCH_RECORD } from "./record.ts";
+import { BENCH_RECORD, HELPED_RECORD } from "./record.ts";
 
 const scratch = scratchFolders();
 let phone: Phone | undefined;
@@ -96,17 +96,10 @@ describe("Once air and wood are noted", () => {
 });
 
 describe("Who watched", () => {
-  const WITH_HELPER = {
-    ...BENCH_RECORD,
-    "aircraft.md": (BENCH_RECORD["aircraft.md"] ?? "").replace(
-      "role: builder }",
-      "role: builder }\n  - { id: helper, name: Sam Example, public: Sam, role: helper }",
-    ),
-  };
   const BROKEN = ["In the wood", "100", "33–", "335", "In the glue line", "No load was read", "Not broken today"];
 
   it("is asked once of all that was broken, before any verdict, and stands at each test", async () => {
-    const { on, content } = await opened(WITH_HELPER);
+    const { on, content } = await opened(HELPED_RECORD);
     for (const words of ["Break 3 pieces", ...BROKEN]) await on.tap(words);
     expect(await on.heading()).toBe("Who watched?");
     expect(await on.page.locator("[data-verdict]").count()).toBe(0);
@@ -123,7 +116,7 @@ describe("Who watched", () => {
   });
 
   it("may be nobody, and is not asked of a builder alone or where nothing was broken", async () => {
-    const { on } = await opened(WITH_HELPER);
+    const { on } = await opened(HELPED_RECORD);
     for (const words of ["Break 3 pieces", ...BROKEN, "Nobody but who broke them", "Ines"]) await on.tap(words);
     expect((await on.saved()).text).not.toContain("witness");
     await on.close();
@@ -131,7 +124,7 @@ describe("Who watched", () => {
     for (const words of ["Break 3 pieces", ...BROKEN]) await alone.tap(words);
     expect(await alone.heading()).toMatch(/^Who worked at/);
     await alone.close();
-    const { on: unbroken } = await opened(WITH_HELPER);
+    const { on: unbroken } = await opened(HELPED_RECORD);
     for (const words of ["Break 3 pieces", ...Array.from({ length: 3 }, () => "Not broken today")])
       await unbroken.tap(words);
     expect(await unbroken.heading()).toMatch(/^Who worked at/);

@@ -11,16 +11,9 @@ import { stepOf } from "../../src/bench/step.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { scratchFolders } from "../publish/scratch.ts";
 import { givenOf, MADE, recordOf } from "./given.ts";
-import { BENCH_RECORD } from "./record.ts";
+import { ASKING_RECORD, BENCH_RECORD } from "./record.ts";
 
 const scratch = scratchFolders();
-const PREPARED = {
-  ...BENCH_RECORD,
-  "adhesives/two-part.md": (BENCH_RECORD["adhesives/two-part.md"] ?? "").replace(
-    /^---\n/,
-    "---\nasks: { prepared_within: 4 h }\n",
-  ),
-};
 const BEGUN: Said = {
   kind: "began",
   of: "gluing",
@@ -73,8 +66,10 @@ async function builtWith(files: { readonly [path: string]: string }, said: reado
 
 describe("What nobody has read at the bench", () => {
   it("is asked once, and the next question follows", async () => {
-    const given = givenOf(await recordOf(scratch(), PREPARED));
-    const asked = UNREAD.map((_, n) => stepOf(sessionAfter([...TO_READINGS, ...UNREAD.slice(0, n)]), given, () => true));
+    const given = givenOf(await recordOf(scratch(), ASKING_RECORD));
+    const asked = UNREAD.map((_, n) =>
+      stepOf(sessionAfter([...TO_READINGS, ...UNREAD.slice(0, n)]), given, () => true),
+    );
     expect(asked).toEqual([
       { step: "reading", of: "temperature" },
       { step: "reading", of: "humidity" },
@@ -86,7 +81,7 @@ describe("What nobody has read at the bench", () => {
 
   it("stands in no file, and holds for nothing: the build says of each that it is not noted, as the page foretells", async () => {
     const said = [...TO_READINGS, ...UNREAD, ...CUP];
-    const { given, record, evidence, text } = await builtWith(PREPARED, said);
+    const { given, record, evidence, text } = await builtWith(ASKING_RECORD, said);
     expect(text).not.toMatch(/shop:|temperature|humidity|moisture|prepared/);
     const batch = evidence.batches.get("B-002");
     const limits = ["shop-temperature", "shop-humidity", "wood-moisture", "glue-up"];
@@ -136,7 +131,7 @@ describe("What was taken back with a reason", () => {
   });
 
   it("stays with the value that it had, whatever was asked", async () => {
-    const given = givenOf(await recordOf(scratch(), PREPARED));
+    const given = givenOf(await recordOf(scratch(), ASKING_RECORD));
     const said: readonly Said[] = [
       ...TO_READINGS,
       { kind: "reading", of: "temperature", typed: "12.0 °C" },

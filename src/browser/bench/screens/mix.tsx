@@ -122,7 +122,10 @@ function AllOfIt({ cup }: { readonly cup: number }): JSX.Element {
     ["Weighed", first && `${own?.amounts[first]} of ${first}`],
     ["Joints", joints.join(", ")],
     ["Shop", `${readings.temperature ?? "warmth not read"}, ${readings.humidity ?? "humidity not read"}`],
-    ["Wood", `${readings.moisture ?? "moisture not read"}, ${timber.length === 0 ? "not known which" : timber.join(", ")}`],
+    [
+      "Wood",
+      `${readings.moisture ?? "moisture not read"}, ${timber.length === 0 ? "not known which" : timber.join(", ")}`,
+    ],
   ] as const;
   return (
     <dl>
