@@ -3,6 +3,7 @@ import { nextId } from "../desk/entry/next-id.ts";
 import type { AdhesivePart } from "../facts/build/adhesive-kind.ts";
 import type { FailureMode } from "../facts/types.ts";
 import { type BenchEvent, liveEvents, type PiecesSaid, type Reading, type Said } from "./event.ts";
+import { clocksIn, inOrder, wentBack } from "./clocks.ts";
 import { type Correction, correctionsIn } from "./corrections.ts";
 import type { Tins } from "./snapshot.ts";
 
@@ -86,8 +87,6 @@ type Draft = { -readonly [key in keyof Session]: Session[key] };
 
 const seconds = ({ instant }: BenchEvent): number => Math.floor(instant / 1000);
 
-const inOrder = (events: readonly BenchEvent[]): readonly BenchEvent[] => [...events].sort((a, b) => a.seq - b.seq);
-
 /** Undefined before anything has begun. */
 export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
   const live = liveEvents(events);
@@ -107,7 +106,7 @@ export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
     joints: [],
     chosen: false,
     readings: {},
-    unknown: [],
+    unknown: live.flatMap((event) => unknownIn(event.said)),
     cups: [],
     ended: false,
     breaks: said.of === "breaking" ? said.pieces.map((piece) => ({ piece, left: false })) : [],
@@ -125,6 +124,11 @@ export function sessionOf(events: readonly BenchEvent[]): Session | undefined {
   return draft;
 }
 
+function unknownIn(said: Said): Session["unknown"] {
+  if (said.kind === "reading") return said.typed === undefined ? [said.of] : [];
+  return said.kind === "prepared" && said.at === undefined ? [said.kind] : [];
+}
+
 const emptyCup = (id: string): Cup => ({ id, amounts: {}, poured: false, leftAsItIs: false, closed: [] });
 
 function take(draft: Draft, said: Said, moment: Moment): void {
@@ -140,13 +144,12 @@ function take(draft: Draft, said: Said, moment: Moment): void {
       if (draft.tins) draft.tins = { ...draft.tins, scale: said.typed };
       return;
     case "reading":
-      if (said.typed === undefined) draft.unknown = [...draft.unknown, said.of];
-      else draft.readings = { ...draft.readings, [said.of]: said.typed };
-      if (said.typed !== undefined) draft.readAt ??= at;
+      if (said.typed === undefined) return;
+      draft.readings = { ...draft.readings, [said.of]: said.typed };
+      draft.readAt ??= at;
       return;
     case "prepared":
-      if (said.at === undefined) draft.unknown = [...draft.unknown, said.kind];
-      else draft.prepared = { at: said.at, clock };
+      if (said.at !== undefined) draft.prepared = { at: said.at, clock };
       return;
     case "timber":
       draft.timber = said.lots;
@@ -229,23 +232,4 @@ function cupId(first: string, at: number): string {
   let id = first;
   for (let n = 0; n < at; n += 1) id = nextId([id], id);
   return id;
-}
-
-/** Of each tap, how often the clock had gone back by then. */
-function clocksIn(events: readonly BenchEvent[]): ReadonlyMap<string, number> {
-  const clocks = new Map<string, number>();
-  let [before, clock] = [Number.NEGATIVE_INFINITY, 0];
-  for (const { id, instant } of inOrder(events)) {
-    if (instant < before) clock += 1;
-    before = instant;
-    clocks.set(id, clock);
-  }
-  return clocks;
-}
-
-/** The greatest step back between one tap and the next, s. */
-function wentBack(events: readonly BenchEvent[]): number {
-  const all = inOrder(events);
-  const steps = all.map((event, at) => (all[at - 1]?.instant ?? event.instant) - event.instant);
-  return Math.max(0, Math.ceil(Math.max(0, ...steps) / 1000));
 }
