@@ -62,7 +62,6 @@ export interface Session {
   readonly readings: { readonly [of in Reading]?: string };
   /** What was asked, and nobody has read or knows. */
   readonly unknown: readonly (Reading | "prepared")[];
-  readonly readAt?: number;
   readonly prepared?: Moment;
   readonly timber?: readonly string[];
   readonly cups: readonly Cup[];
@@ -146,7 +145,6 @@ function take(draft: Draft, said: Said, moment: Moment): void {
     case "reading":
       if (said.typed === undefined) return;
       draft.readings = { ...draft.readings, [said.of]: said.typed };
-      draft.readAt ??= at;
       return;
     case "prepared":
       if (said.at !== undefined) draft.prepared = { at: said.at, clock };
