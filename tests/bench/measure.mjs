@@ -65,12 +65,12 @@ export function medians(runs) {
   return { seconds: of("seconds"), cpu: of("cpu"), memory: of("memory") };
 }
 
-/** Runs each contestant as often as there are rounds, by turns. `run` is given the number of the round. */
+/** Runs each contestant as often as there are rounds, by turns: medians of each, and its runs. `run` is given the number of the round. */
 export function byTurns(contestants, rounds) {
   const runs = new Map(contestants.map(({ name }) => [name, []]));
   for (let round = 0; round < rounds; round += 1)
     for (const { name, run } of contestants) runs.get(name).push(run(round));
-  return new Map([...runs].map(([name, all]) => [name, medians(all)]));
+  return new Map([...runs].map(([name, all]) => [name, { ...medians(all), runs: all }]));
 }
 
 /** A folder that is gone after the work. None in it is removed before the end: some disks are slow to make files just after others were removed. */

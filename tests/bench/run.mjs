@@ -1,6 +1,6 @@
 /**
  * Measures in one run, by turns, what we take against what others take for the same; and how fast pages of the demo come.
- * `node tests/bench/run.mjs [full] [edit] [pictures] [unchanged] [reckoning] [growth] [pages] [search] [hostile] [--entries 2000] [--rounds 5] [--photos 24] [--many 10000] [--batches 2500,5000,10000,20000] [--sizes 1000,2000,4000,8000] [--dir FOLDER] [--write]`
+ * `node tests/bench/run.mjs [full] [edit] [pictures] [unchanged] [reckoning] [growth] [pages] [search] [hostile] [ratios] [--entries 2000] [--rounds 5] [--photos 24] [--many 10000] [--batches 2500,5000,10000,20000] [--sizes 1000,2000,4000,8000] [--dir FOLDER] [--write]`
  * Without names of parts `full` alone; `all` for every part. `--write` puts the results, with machine and date, beside this file.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
@@ -15,12 +15,13 @@ import { growth } from "./parts/growth.mjs";
 import { hostile } from "./parts/hostile.mjs";
 import { pages } from "./parts/pages.mjs";
 import { pictures } from "./parts/pictures.mjs";
+import { ratios } from "./parts/ratios.mjs";
 import { reckoning } from "./parts/reckoning.mjs";
 import { search } from "./parts/search.mjs";
 import { unchanged } from "./parts/unchanged.mjs";
 import { asMarkdown, asText } from "./table.mjs";
 
-const PARTS = { full, edit, pictures, unchanged, reckoning, growth, pages, search, hostile };
+const PARTS = { ratios, full, edit, pictures, unchanged, reckoning, growth, pages, search, hostile };
 const text = (value) => ({ type: "string", default: value });
 const { values, positionals } = parseArgs({
   allowPositionals: true,

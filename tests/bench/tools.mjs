@@ -1,7 +1,7 @@
 /** Other people's programs that we are measured against, from Debian. */
 import { execFileSync } from "node:child_process";
 
-const PACKAGES = { hugo: "hugo", vipsthumbnail: "libvips-tools" };
+const PACKAGES = { hugo: "hugo", vipsthumbnail: "libvips-tools", ssimulacra_main: "libjxl-devtools" };
 
 /** Whether a program is there; on Debian, as root, it is installed where it is not. */
 export function hasTool(name) {

@@ -3,17 +3,20 @@ import { contestants, ELEVENTY, OURS, pagesIn, prepare } from "../contestants.mj
 import { byTurns, inFolder } from "../measure.mjs";
 import { slope, told } from "../table.mjs";
 
+/** A whole build of so many entries and Eleventy's of the same. */
+export function measureSize(size, rounds, dir) {
+  return inFolder(dir, (work) => {
+    prepare(work, size);
+    const all = contestants(work).filter(({ name }) => name === OURS || name === ELEVENTY);
+    const took = byTurns(all, rounds);
+    return { size, ours: took.get(OURS), eleventy: took.get(ELEVENTY), ...pagesIn(all[0].out(0)) };
+  });
+}
+
 export async function growth({ sizes, rounds, dir }) {
   const points = [];
   for (const size of sizes) {
-    points.push(
-      await inFolder(dir, (work) => {
-        prepare(work, size);
-        const all = contestants(work).filter(({ name }) => name === OURS || name === ELEVENTY);
-        const took = byTurns(all, rounds);
-        return { size, ours: took.get(OURS), eleventy: took.get(ELEVENTY), ...pagesIn(all[0].out(0)) };
-      }),
-    );
+    points.push(await measureSize(size, rounds, dir));
   }
   const exponent = slope(points.map(({ size, ours }) => [Math.log(size), Math.log(ours.cpu)]));
   return {

@@ -14,7 +14,23 @@ const WIDTHS = [480, 960, 1600];
 const ENDINGS = ["webp[Q=76,effort=2,strip]", "jpg[Q=80,interlace,strip]"];
 const PER_ENTRY = 8;
 
-export function pictures({ photos, rounds, dir }) {
+export async function pictures({ photos, rounds, dir }) {
+  const { took, yardstick, alone } = await measurePictures(photos, rounds, dir);
+  return {
+    title: `${photos} photographs of 12 megapixels, six files of each, medians of ${rounds} rounds by turns`,
+    heads: ["", ...TIMES],
+    rows: [
+      ...[...took].map(([name, each]) => [name, ...times(each, yardstick)]),
+      ["the pictures of it alone", ...times(alone, yardstick)],
+    ],
+    notes: [
+      "Ours reads, checks and writes the record and its site as well; its pictures alone are what a build with nothing changed does not take. Ratios are to vipsthumbnail where it is there.",
+    ],
+  };
+}
+
+/** What each took; `look` is shown the folder of it all before that is gone. */
+export function measurePictures(photos, rounds, dir, look = () => undefined) {
   return inFolder(dir, async (work) => {
     const files = await writePhotos(work, photos);
     const ours = (round) =>
@@ -29,21 +45,10 @@ export function pictures({ photos, rounds, dir }) {
       },
     ];
     const took = byTurns(contestants, rounds);
-    const yardstick = took.get(VIPS) ?? took.get(OURS);
-    const alone = Object.fromEntries(
-      ["seconds", "cpu"].map((what) => [what, took.get(OURS)[what] - took.get(UNCHANGED)[what]]),
-    );
-    return {
-      title: `${photos} photographs of 12 megapixels, six files of each, medians of ${rounds} rounds by turns`,
-      heads: ["", ...TIMES],
-      rows: [
-        ...contestants.map(({ name }) => [name, ...times(took.get(name), yardstick)]),
-        ["the pictures of it alone", ...times(alone, yardstick)],
-      ],
-      notes: [
-        "Ours reads, checks and writes the record and its site as well; its pictures alone are what a build with nothing changed does not take. Ratios are to vipsthumbnail where it is there.",
-      ],
-    };
+    const without = (ours, again) => ({ seconds: ours.seconds - again.seconds, cpu: ours.cpu - again.cpu });
+    const runs = took.get(OURS).runs.map((run, round) => without(run, took.get(UNCHANGED).runs[round]));
+    const alone = { ...without(took.get(OURS), took.get(UNCHANGED)), runs };
+    return { took, yardstick: took.get(VIPS) ?? took.get(OURS), alone, seen: await look(work, files) };
   });
 }
 
