@@ -194,7 +194,7 @@ describe("A glue-up is asked by its sheet, by the procedure it follows and by th
 
   it("by none of them what tells against it by itself", () => {
     expect(sentences({ drySpots: "at the root", squeezeOut: "none", faces: "one" })).toEqual([
-      "Seen dry: at the root.",
+      "Dry spots seen: at the root.",
       "Adhesive was seen to be squeezed out nowhere.",
       "Only one face of the joint was wetted with adhesive.",
     ]);

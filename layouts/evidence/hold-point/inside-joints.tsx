@@ -127,8 +127,8 @@ export function SeenOfJoints({ page, number, ...where }: PartProps): JSX.Element
           heads={[
             "Joint",
             "Squeezed out",
-            "Greatest gap, dry",
-            "Seen dry",
+            "Greatest gap when tried dry",
+            "Dry spots seen",
             "Seen now",
             "Squeeze-out all along",
             "No gap",

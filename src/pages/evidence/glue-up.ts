@@ -43,7 +43,7 @@ export function glueUpRows(shown: Shown, { glueUp }: Batch): Row[] {
     ...row("Drop of water stood in a bead on", lots(glueUp.beaded)),
     ...row("Cured adhesive bonded again", glueUp.overCured?.join(", ")),
     ...row("Filler weighed", size(glueUp.fillerMass)),
-    ...row("Greatest gap, tried dry", size(glueUp.gap)),
+    ...row("Greatest gap when tried dry", size(glueUp.gap)),
     ...row("Warmth of the resin", size(glueUp.resin)),
     ...row("Mixed for", glueUp.mixedFor?.typed),
     ...row("First face spread", glueUp.spread?.typed),
@@ -52,7 +52,7 @@ export function glueUpRows(shown: Shown, { glueUp }: Batch): Row[] {
     ...row("First clamp off", glueUp.off?.typed),
     ...row("Pressure", size(glueUp.pressure)),
     ...row("Squeezed out", glueUp.squeezeOut),
-    ...row("Seen dry", glueUp.drySpots),
+    ...row("Dry spots seen", glueUp.drySpots),
     ...row(
       "Moisture of the parts",
       glueUp.parts

@@ -35,7 +35,7 @@ export const GLUING: Sentences<GlueUpValues> = {
   "glue-up/not-noted": (v) => `${ASKS[v.ask][0]} is not noted; asked: ${asked(v)}.`,
   "glue-up/estimate": (v) =>
     `${ASKS[v.ask][0]} is only estimated (${v.found}), which shows nothing; asked: ${asked(v)}.`,
-  "glue-up/dry-spots": ({ where }) => `Seen dry: ${ended(where)}`,
+  "glue-up/dry-spots": ({ where }) => `Dry spots seen: ${ended(where)}`,
   "glue-up/little-squeezed": ({ squeezeOut }) =>
     `Adhesive was seen to be squeezed out ${squeezeOut === "none" ? "nowhere" : "in part only"}.`,
   "glue-up/beaded": ({ lots }) => `A drop of water stood in a bead on ${listed(lots)}: adhesive may not wet it.`,
