@@ -76,7 +76,7 @@ function writeResults() {
   const known = Object.keys(PARTS).filter((name) => sections.has(name));
   writeFileSync(
     file,
-    `# What was measured\n\nProcessor time is what to look at where other programs ran at the same time.\n\n${known.map((name) => `<!-- ${name} -->\n${sections.get(name)}`).join("\n")}`,
+    `# What was measured\n\nProcessor time is what to look at where other programs ran at the same time. Each part stands as it was measured last, with its day below it.\n\n${known.map((name) => `<!-- ${name} -->\n${sections.get(name)}`).join("\n")}`,
   );
 }
 
