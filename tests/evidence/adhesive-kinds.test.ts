@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Adhesive, Batch } from "../../src/facts/types.ts";
 import { after, fileOf, sentence, severities } from "./one-batch.ts";
-import { assembly, joint, lot, LOTS } from "./make.ts";
-import { celsius, g, gcc, min, ml, pc } from "./quantities.ts";
+import { assembly, DAY, joint, lot, LOTS, piece } from "./make.ts";
+import { celsius, g, gcc, min, ml, moment, pc } from "./quantities.ts";
 
 const cm2 = (square: number) => ({ typed: `${square} cm²`, value: square / 10_000, unit: "m²", step: 0.0001 });
 
@@ -56,6 +56,18 @@ describe("An adhesive of one part", () => {
     const of = (mass: string) => glue({ glue: { lot: "G-1", mass: g(mass) } });
     expect(after("working-life", of("100"), byMass, { lots })).toEqual(["shown", "meets"]);
     expect(after("working-life", of("100.1"), byMass, { lots })).toEqual(["not shown", "unproven"]);
+  });
+
+  it("has a piece glued in time for any mass where the sheet names none", () => {
+    const of = (time: string) => {
+      const pieces = [piece("B-1", 1, { glued: moment(DAY, time) })];
+      const found = fileOf(glue({ pieces }), ONE, { lots }).pieces[0]?.findings.find(
+        ({ rule }) => rule === "piece-glued",
+      );
+      return [found?.code, found?.limit?.text];
+    };
+    expect(of("14:30")).toEqual(["piece-glued/within", "closed within 30 min, as at 25 °C"]);
+    expect(of("14:31")).toEqual(["piece-glued/too-late", "closed within 30 min, as at 25 °C"]);
   });
 
   it("turns a volume into the mass that was spread by its own density", () => {

@@ -306,3 +306,15 @@ describe("Working life", () => {
     ).toEqual(["not shown", "unproven"]);
   });
 });
+
+describe("A batch that went into no joint", () => {
+  it("is asked nothing, and is told apart from one that was thrown away", () => {
+    const loose = { joints: [], pieces: [] };
+    expect(fileOf(loose).verdict).toBe("in no joint");
+    expect(fileOf({ ...loose, discarded: "It went hot" }).verdict).toBe("thrown away");
+  });
+
+  it("is no such batch where it is in one, whatever is said of its end", () => {
+    expect(fileOf({ discarded: "It went hot" }).verdict).toBe("shown");
+  });
+});

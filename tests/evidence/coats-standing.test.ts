@@ -34,6 +34,51 @@ function slowly(coats: readonly Coat[]) {
   }));
 }
 
+const [FIRST, SECOND, THIRD] = ["2025-03-01-day", "2025-03-02-day", "2025-03-03-day"] as const;
+const put = (entry_: string, coat: number, change: Partial<Coat> = {}): Coat => ({
+  place: { file: "made.md", line: 1, column: 1 },
+  entry: entry_,
+  day: entry_.slice(0, 10),
+  assembly: "wing",
+  where: "inside",
+  finish: "varnish",
+  coat,
+  lots: [],
+  ...change,
+});
+function stoodOf(...coats: readonly Coat[]) {
+  const entries = [...new Set(coats.map((coat) => coat.entry))].map((id) =>
+    entry(id, { coats: coats.filter((coat) => coat.entry === id) }),
+  );
+  const stood = coatsStood(recordIndexOf(record({ entries })), "wing");
+  const before = coatsBefore(stood);
+  const placeOf = (coat: Coat | undefined) => (coat === undefined ? undefined : coats.indexOf(coat));
+  return stood.map((one) => ({ off: placeOf(one.off), before: placeOf(before.get(one)) }));
+}
+
+it("What is put on in the entry that took all off stands on, until a later entry takes it off", () => {
+  const stripped = "sanded back";
+  expect(stoodOf(put(FIRST, 1), put(SECOND, 1), put(SECOND, 1, { stripped })).map(({ off }) => off)).toEqual([
+    2,
+    undefined,
+    undefined,
+  ]);
+  expect(
+    stoodOf(put(SECOND, 1), put(SECOND, 1, { stripped }), put(THIRD, 1, { stripped })).map(({ off }) => off),
+  ).toEqual([2, 2, undefined]);
+});
+
+it("A second coat was put on the first of its own, and on none that was taken off before", () => {
+  const anew = { stripped: "sanded back" };
+  expect(stoodOf(put(FIRST, 1), put(SECOND, 2)).map(({ before }) => before)).toEqual([undefined, 0]);
+  expect(stoodOf(put(FIRST, 1), put(SECOND, 1, anew), put(THIRD, 2)).map(({ before }) => before)).toEqual([
+    undefined,
+    undefined,
+    1,
+  ]);
+  expect(stoodOf(put(FIRST, 1), put(SECOND, 2, anew)).map(({ before }) => before)).toEqual([undefined, undefined]);
+});
+
 it("Coats stand until their place is said to have been stripped, and each knows the one before it", () => {
   fc.assert(
     fc.property(fc.array(line, { maxLength: 12 }), (lines) => {

@@ -1,11 +1,11 @@
 /** By what a cure is counted: the rows of a sheet, the least cure of pieces, and what logger and thermometer show of the shop. */
 import { describe, expect, it } from "vitest";
-import { lastLogged, statedWarmth } from "../../src/evidence/cure/cure.ts";
+import { cureOf, lastLogged, statedWarmth } from "../../src/evidence/cure/cure.ts";
 import { jointCure, sheetCure } from "../../src/evidence/cure/joint-cure.ts";
 import { lawSource, referenceOf } from "../../src/evidence/cure/reference.ts";
 import { Shop } from "../../src/evidence/cure/shop.ts";
 import { recordIndexOf } from "../../src/evidence/record-index.ts";
-import type { Adhesive, Batch, ClimateLog, JointSpec, Procedure, Thermometer } from "../../src/facts/types.ts";
+import type { Adhesive, Batch, ClimateLog, JointSpec, Noted, Procedure, Thermometer } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
 import { adhesive, batch, DAY, entry, glued, joint, piece, procedure } from "./make.ts";
 import { celsius, d, epochOf, moment } from "./quantities.ts";
@@ -99,6 +99,34 @@ describe("The temperature that a record states", () => {
       temperature: 16,
     });
     expect([statedWarmth(unnoted, procedure()), statedWarmth(unnoted, undefined)]).toEqual([undefined, undefined]);
+  });
+
+  it("is an estimate only where that is less than what the procedure asks", () => {
+    const about = (typed: string, least: number) =>
+      batch("B-1", { temperature: { typed, about: { least, most: least + 2 }, unit: "°C", step: 0 } as Noted });
+    const asks = procedure({ leastTemperature: celsius("16") });
+    const asked = { code: "warmth/asked", values: { temperature: "16 °C" }, temperature: 16 };
+    expect(statedWarmth(about("about 24 °C", 23), asks)).toEqual(asked);
+    expect(statedWarmth(about("about 17 °C", 16), asks)).toEqual(asked);
+    expect(statedWarmth(about("about 16 °C", 15), asks)).toEqual({
+      code: "warmth/noted",
+      values: { temperature: "about 16 °C" },
+      temperature: 15,
+    });
+    expect(statedWarmth(about("about 24 °C", 23), procedure())).toBeUndefined();
+  });
+
+  it("is too cold to say when a piece will be ready only below what the sheet lets it cure at", () => {
+    const readyBy = (degrees: string, sheet: Partial<Adhesive>) => {
+      const cold = batch("B-1", { temperature: celsius(degrees) });
+      const index = recordIndexOf(glued([cold], [], { adhesives: [adhesive(sheet)] }));
+      return cureOf(index, cold, procedure(), { glued: undefined, brokenAt: undefined }).readyBy;
+    };
+    expect(readyBy("14", {})).toBe("too cold");
+    expect(readyBy("15", {})).toBe("assumed");
+    expect(readyBy("14", { temperature: undefined })).toBe("assumed");
+    // Colder than anything can be: a slip, of which nothing is known.
+    expect(readyBy("-300", { temperature: undefined })).toBe("unknown");
   });
 
   it("is for what is ahead the coolest of the last day that was logged since it was closed", () => {

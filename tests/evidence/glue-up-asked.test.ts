@@ -17,7 +17,7 @@ describe("A drop of water is asked of the plywood that is glued", () => {
         {
           day,
           entry: `${day}-glue`,
-          joints: [`W-${n + 1}`],
+          joints: [n === 0 ? "W-1" : "W-2"],
           timber: n === 0 ? timber : ["S-1"],
           ...(own && { glueUp: said(own) }),
         },
@@ -55,6 +55,12 @@ describe("A drop of water is asked of the plywood that is glued", () => {
     expect(tried(["P-1"], ["B-1", DAY, {}], ["B-2", "2025-03-11", { drop: ["P-1"] }])).toEqual([[...open, SELF]]);
     expect(tried(["P-1"], ["B-1", DAY, { drop: ["P-2"] }])).toEqual([[...open, SELF]]);
     expect(tried(["P-1", "P-2"], ["B-1", DAY, { drop: ["P-1"] }])).toEqual([[...open, SELF]]);
+  });
+
+  it("and rests on the batches of that day that tried one of its lots, and on no other", () => {
+    expect(
+      tried(["P-1"], ["B-1", DAY, undefined], ["B-2", DAY, { drop: ["P-2"] }], ["B-3", DAY, { drop: ["P-1"] }]),
+    ).toEqual([["as-asked", "meets", { lots: ["P-1"], beaded: false }, [...SELF, "lot P-1", "batch B-3"]]]);
   });
 
   it("and told against where it stood in a bead, whatever the drop on others did", () => {

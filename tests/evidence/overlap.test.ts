@@ -65,6 +65,17 @@ describe("The overlap of a piece", () => {
     }
   });
 
+  it("of a piece whose wood is not known names the limit that it is within all the same", () => {
+    const made = glued([batch("B-1", { timber: [], pieces: [piece("B-1", 1, { lot: undefined })] })], []);
+    const said = reckon(made)
+      .pieces.get("B-1/1")
+      ?.findings.find(({ code }) => code === "overlap/wood-not-known");
+    expect(said?.limit).toEqual({
+      text: "overlap 2 to 3 thicknesses",
+      from: { text: "procedure: Three legs", known: "record" },
+    });
+  });
+
   it("too long says by how much a weak glue line could have passed, and whose strengths that rests on", () => {
     const said = finding({ piece: { overlap: mm("24.0") } }, "overlap");
     expect(said?.sentence).toBe(

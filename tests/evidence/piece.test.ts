@@ -37,6 +37,14 @@ describe("The cure of a piece", () => {
     expect(said({ batch: { closed: undefined }, test: broken("2025-03-15") })).toContain("since no times are noted.");
   });
 
+  it("counts from its own gluing where that is noted, whether or not the cup's closing is", () => {
+    const glued_ = { piece: { glued: moment(DAY, "14:10") }, test: broken("2025-03-15", "14:10") };
+    for (const batch_ of [{}, { closed: undefined }])
+      expect(finding({ ...glued_, batch: batch_ }, "full-cure")?.sentence).toBe(
+        "5 d passed between gluing and breaking.",
+      );
+  });
+
   it("is held to three days, named as the program's default, where the procedure is silent", () => {
     expect(verdict({ procedure: { leastCure: undefined }, test: broken("2025-03-13", "14:20") })).toBe("pass");
     expect(verdict({ procedure: { leastCure: undefined }, test: broken("2025-03-13", "14:19") })).toBe("too early");
@@ -197,6 +205,7 @@ describe("The load of a piece", () => {
     expect(verdict({ ...silent, test: { load: newton("713") } })).toBe("inconclusive");
     expect(verdict({ ...silent, test: { load: newton("1949") } })).toBe("pass");
     expect(verdict({ ...silent, test: { load: newton("1950") } })).toBe("inconclusive");
+    expect(finding({ ...silent, test: { load: newton("3000") } }, "piece-load")?.severity).toBe("unproven");
     expect(finding({ ...silent, test: { load: newton("3000") } }, "piece-load")?.sentence).toBe(
       "3000 N would press the leg with 83.33 MPa, far above the 38.68 MPa at which its wood is crushed (this program's default: clear Sitka spruce at 12 %, Wood Handbook FPL-GTR-190): the load or its unit is noted wrong.",
     );

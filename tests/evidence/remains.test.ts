@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { editionOf } from "../../src/editions/edition.ts";
 import { reckon as evidenceOf } from "../../src/evidence/evidence.ts";
 import type { Batch, Lot, Record, Remainder } from "../../src/facts/types.ts";
-import { batch, DAY, entry, glued, lot, LOTS } from "./make.ts";
-import { g, ml } from "./quantities.ts";
+import { adhesive, batch, DAY, entry, glued, lot, LOTS } from "./make.ts";
+import { g, gcc, ml } from "./quantities.ts";
 import { english, reckon, saidFinding } from "./reckoned.ts";
 
 const LATER = "2025-12-30";
@@ -62,6 +62,30 @@ describe("What was weighed as left in a lot", () => {
     expect(found(left(g("900")), [batch("B-1", { resin: { lot: "R-1" } })])[0]).toContain(unknown);
     expect(found(left(g("900")), [batch("B-1", { resin: { lot: "R-1", mass: about } })])[0]).toContain(unknown);
     expect(found(left(ml("900")), [took("100")])[0]).toContain(unknown);
+  });
+
+  it("is known by mass though the sheet gives the density of the other part alone, and not by volume then", () => {
+    const of = (amount: Remainder["amount"], came: Lot["amount"]): string | undefined => {
+      const one = left(amount);
+      const made = recordOf(one, [took("100")], resin({ amount: came }));
+      const sheet = adhesive({ density: { hardener: gcc("1.0") } });
+      return reckon({ ...made, adhesives: new Map([[sheet.id, sheet]]) }).lots.get("R-1")?.findings[0]?.code;
+    };
+    expect(of(g("900"), g("1000"))).toBe("stock/left-agrees");
+    expect(of(ml("900"), ml("1000"))).toBe("stock/left-not-known");
+  });
+
+  it("rests on the batches up to its day in the order of the record", () => {
+    const { lots: files } = reckon(
+      recordOf(left(g("880")), [
+        batch("B-2", { resin: { lot: "R-1", mass: g("40") } }),
+        batch("B-1", { resin: { lot: "R-1", mass: g("40") } }),
+        batch("B-0", { resin: { lot: "R-1", mass: g("40") } }, "2025-03-09"),
+      ]),
+    );
+    expect(files.get("R-1")?.findings.map(({ code, restsOn }) => [code, restsOn.slice(2).map(({ id }) => id)])).toEqual(
+      [["stock/left-agrees", ["B-0", "B-2", "B-1"]]],
+    );
   });
 
   it("says no figure in an edition that withholds a batch that took of it", () => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { Standing } from "../../src/evidence/seconded.ts";
-import type { Evidence, HoldState, JointState, MeasurementFile, PairFile } from "../../src/evidence/types.ts";
+import type { CoatFile, Evidence, HoldState, JointState, MeasurementFile, PairFile } from "../../src/evidence/types.ts";
 import type { Amendment, Change, Measurement, Person, Record, Ref } from "../../src/facts/types.ts";
 import { assembly, batch, entry, glued, holdPoint, joint, measurement, test } from "./make.ts";
 import { OUT } from "./signed.ts";
@@ -241,6 +241,19 @@ describe("A joint", () => {
       values: { as: "shown", stands: "pending", entries: ["of B-1", "of B-2", "of B-3", "of B-4"] },
     });
   });
+});
+
+it("A coat that was amended by someone alone names the amendments of its own entry", () => {
+  const coat = { place, entry: "coated", day: "2025-03-12", assembly: "wing", where: "Inside", finish: "clear" };
+  const file: CoatFile = { coat: { ...coat, lots: [], coat: 1 }, verdict: "shown", findings: [] };
+  const own = amendment("own", [change("entry", "coated")], { entry: "coated" });
+  const coats = [{ ...file, verdict: "rejected" as const }];
+  const said = (...amendments: Amendment[]) => standing(amendments, { coats }).coat(file);
+  expect(said(...ALONE, own)).toMatchObject({
+    verdict: "rejected",
+    findings: [{ severity: "rejects", values: { as: "shown", stands: "rejected", entries: ["own"] } }],
+  });
+  expect(said(...ALONE).findings[0]?.values).toMatchObject({ entries: ["mended"] });
 });
 
 describe("A hold point", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
+import type { Adhesive } from "../../src/facts/types.ts";
 import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
 import { log } from "./logs.ts";
 import { adhesive, assembly, batch, entry, glued, joint } from "./make.ts";
@@ -95,6 +96,24 @@ describe("The temperature of the shop while it cured", () => {
   });
 });
 
+it("A sheet that only gives times of cure limits it: of a primary joint nothing is assumed", () => {
+  const of = (cure: Adhesive["cure"], structure: "primary" | "secondary") =>
+    reckon(
+      glued([batch("B-1")], [], {
+        ...LATER,
+        adhesives: [adhesive({ temperature: undefined, cure })],
+        assemblies: [assembly("wing", { joints: [{ ...joint("W-1"), structure }] })],
+      }),
+    )
+      .batches.get("B-1")
+      ?.findings.filter(({ rule }) => rule === "cure-temperature")
+      .map(({ code, severity }) => `${severity} ${code}`);
+  const row = [{ temperature: celsius("20"), time: d("3") }];
+  expect(of(row, "primary")).toEqual(["unproven cure-temperature/assumed"]);
+  expect(of(row, "secondary")).toEqual(["caution cure-temperature/assumed"]);
+  expect(of([], "primary")).toEqual([]);
+});
+
 /** Mixed at 14:00 on 10 March; the least cure ends on 13 March at 14:20. Hours from 1 March: midnight of the 13th is 288. */
 describe("A cure that a logger has not been read out for", () => {
   const until = (
@@ -131,6 +150,17 @@ describe("A cure that a logger has not been read out for", () => {
   it("waits for nothing where a reading lacks before the last", () => {
     expect(until("2025-03-13", 267, (hour) => (hour > 264 && hour < 267 ? undefined : 20)).said).toBe(PART);
     expect(until("2025-03-13", 266, (hour) => (hour === 265 ? undefined : 20)).said).toMatch(/^waits: /u);
+  });
+
+  it("waits while it runs though all of it so far was read", () => {
+    expect(until("2025-03-12", 264).said).toBe(READ);
+    expect(until("2025-03-12", 290).said).toBe(READ);
+  });
+
+  it("is not shown where a lone last reading leaves all of it so far unknown", () => {
+    expect(until("2025-03-13", 264, (hour) => (hour > 220 && hour < 264 ? undefined : 20)).said).toMatch(
+      /^unproven: Neither logger nor thermometer shows /u,
+    );
   });
 
   it("is rejected for what was read already", () => {

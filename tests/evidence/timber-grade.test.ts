@@ -52,6 +52,7 @@ describe("The slope of grain of a lot of timber", () => {
     expect(told({ grainSlope: "1 : 10", species: undefined })?.[0]).toMatch(/^unproven: /u);
     expect(told({ grainSlope: "1 : 10", species: "Ash" })).toEqual([]);
     expect(told({ grainSlope: "1 : 10", material: "plywood" })).toEqual([]);
+    expect(told({ grainSlope: "1 : 10", material: "plywood", species: undefined })).toEqual([]);
     expect(told({ grainSlope: "1 : 10" }, { joints: [] })).toEqual([]);
   });
 
