@@ -77,6 +77,11 @@ it("A second coat was put on the first of its own, and on none that was taken of
     1,
   ]);
   expect(stoodOf(put(FIRST, 1), put(SECOND, 2, anew)).map(({ before }) => before)).toEqual([undefined, undefined]);
+  expect(stoodOf(put(FIRST, 1), put(SECOND, 1), put(THIRD, 2)).map(({ before }) => before)).toEqual([
+    undefined,
+    undefined,
+    0,
+  ]);
 });
 
 it("Coats stand until their place is said to have been stripped, and each knows the one before it", () => {

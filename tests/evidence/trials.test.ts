@@ -2,12 +2,10 @@ import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
 import { english } from "./reckoned.ts";
 import { toldSource } from "../../src/words/findings/told.ts";
-import { reckonTrials } from "../../src/evidence/trials.ts";
 import { SANDING } from "../../src/evidence/trial/conclusion.ts";
-import type { PieceFile } from "../../src/evidence/types.ts";
 import type { TrialFile } from "../../src/evidence/types/trial.ts";
 import type { Piece, PieceTest, Procedure, Trial } from "../../src/facts/types.ts";
-import { batch, glued, piece, procedure, record, test } from "./make.ts";
+import { batch, glued, piece, procedure, test } from "./make.ts";
 import { mm, moment, mpa } from "./quantities.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };
@@ -362,20 +360,6 @@ describe("What is said of a trial before anything else", () => {
       trialOf({ a: held(2), b: held(2), stray: held(1) }, { stated: ["a", "b"], shape: { overlap: mm("14.0") } })
         .cautions,
     ).toEqual(["1 piece of the trial names none of its preparations and is left out."]);
-  });
-});
-
-describe("Preparations with more tables than can be gone through", () => {
-  it("are not compared, which the conclusion says", () => {
-    const names = Array.from({ length: 20 }, (_, n) => `p-${n}`);
-    const pieces = names.map((preparation, n): PieceFile => {
-      const own = piece("B-1", n + 1, { trial: "papers", preparation });
-      return { piece: own, verdict: n % 2 === 0 ? "pass" : "fail", findings: [], cure: {} as PieceFile["cure"] };
-    });
-    const made = { ...record({}), trials: new Map([["papers", trial(names)]]) };
-    const file = reckonTrials(made, new Map(pieces.map((one) => [one.piece.id, one]))).get("papers");
-    expect(file && "comparison" in file).toBe(false);
-    expect(file?.conclusion.map(({ code }) => code)).toEqual(["conclusion/held", "conclusion/too-many"]);
   });
 });
 
