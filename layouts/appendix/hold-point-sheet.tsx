@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
 import { papersOf } from "../../src/pages/appendix/papers.ts";
-import { apart, asMixed, type Group } from "../../src/pages/appendix/sheets.ts";
+import { apart, asMixed, type Group, isOfMany } from "../../src/pages/appendix/sheets.ts";
 import { departures, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import type { Departure, Kind } from "../../src/facts/types.ts";
 import type { HoldPointFile } from "../../src/evidence/types.ts";
@@ -78,9 +78,8 @@ const withinParts = (site: Site, { points }: Told): SheetPart[] =>
 function gluedParts(groups: readonly Group[], where: Where): SheetPart[] {
   const batches = asMixed(where.site.shown, groups);
   const isLong = apart(batches).exceptions.length > MOST_IN_FULL;
-  const [NotShown, Held, Again] = isLong
-    ? [ExceptionsBriefly, ShownBriefly, LookAgainBriefly]
-    : [Exceptions, ShownInRows, LookAgain];
+  const [NotShown, Held] = isLong ? [ExceptionsBriefly, ShownBriefly] : [Exceptions, ShownInRows];
+  const Again = isLong || isOfMany(where.site.shown) ? LookAgainBriefly : LookAgain;
   return [
     ["joints", "Joints that it asks for", <AppendixJoints groups={groups} briefly={isLong} {...where} />],
     [

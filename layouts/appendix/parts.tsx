@@ -1,7 +1,7 @@
 /** Parts of the appendix, in their order. */
 import type { ComponentChildren, JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
-import { asMixed, type Sheet, sheetsOf } from "../../src/pages/appendix/sheets.ts";
+import { asMixed, isOfMany, type Sheet } from "../../src/pages/appendix/sheets.ts";
 import type { BatchFile } from "../../src/evidence/types.ts";
 import { departures, holdPoints, openItems } from "../../src/pages/evidence/evidence-lists.ts";
 import { overview } from "../../src/pages/evidence/overview.ts";
@@ -131,7 +131,7 @@ const RULES: Part = {
 export function partsOf(site: Site, sheet: Sheet): readonly Part[] {
   const photographs = site.shown.edition === "archive" ? [PHOTOGRAPHS] : [];
   if (sheet.assembly !== undefined) return [EXCEPTIONS, JOINTS, SHOWN, BEHIND, ...photographs];
-  const isOnlyOne = sheetsOf(site.shown).length === 1;
+  const isOnlyOne = !isOfMany(site.shown);
   if (!isOnlyOne && sheet.loose.length === 0) return [...OPENING, INDEX, ...LISTS, RULES];
   const joints = isOnlyOne ? [JOINTS] : [];
   return [...OPENING, EXCEPTIONS, ...joints, SHOWN, ...LISTS, BEHIND, ...photographs, RULES, INDEX];
@@ -198,7 +198,7 @@ function HoldPointList({ site, from }: Where): JSX.Element {
           id={anchor("hold point", file.holdPoint.id)}
           level="h3"
           among
-          {...(sheetsOf(site.shown).length > 1 ? { mostNeeds: MOST_NEEDS } : {})}
+          {...(isOfMany(site.shown) ? { mostNeeds: MOST_NEEDS } : {})}
         />
       ))}
     </>

@@ -2,11 +2,11 @@
 export const BLOCKS = `
 #let anchors(ids) = for id in ids [#metadata(id)#label(id)]
 
-#let mark(m) = box({
+// A blank that no line is broken at costs less than a box around shape and word.
+#let mark(m) = {
   box(baseline: 0.12em, image((if m.grave { "grave-" } else { "shape-" }) + m.shape + ".svg", height: 0.62em))
-  h(0.25em)
-  text(weight: "bold", fill: if m.grave { accent } else { black }, m.word)
-})
+  text(weight: "bold", fill: if m.grave { accent } else { black }, "\\u{a0}" + m.word)
+}
 
 #let line-of(parts) = for part in parts {
   if type(part) == str { part }

@@ -103,13 +103,14 @@ export async function writeSite(
   folder: string,
   maker?: Maker,
 ): Promise<Published> {
-  writePages(pages, folder);
-  await writeAssets(program, folder);
-  await place([...placings.values()], folder);
+  // First, while what pages are made of has not been reckoned: Typst needs the memory that this takes.
   const papers =
     maker === undefined
       ? 0
       : await writePapers(site, (file) => ready.pictures.get(file)?.placings ?? [], maker, folder);
+  writePages(pages, folder);
+  await writeAssets(program, folder);
+  await place([...placings.values()], folder);
   return { pages: pages.length, files, papers };
 }
 

@@ -40,7 +40,7 @@ async function pdfOf(record: Record, path: string): Promise<Uint8Array> {
   const maker = await openMaker();
   if (sheet === undefined || maker === undefined) throw new Error("no sheet, or no Typst");
   const { paper, drawn } = paperOf(site, appendixSheet(site, sheet), () => undefined);
-  const bytes = maker.set(paper, drawn);
+  const bytes = await maker.set(paper, drawn);
   writeAll(path, { "evidence.pdf": Buffer.from(bytes) });
   return bytes;
 }

@@ -38,7 +38,7 @@ it("Such a hold point is set as a PDF with all of its joints, and each link of i
   const file = holdPointOf(site(), "P0-H1");
   const { paper, drawn } = paperOf(site(), holdPointSheet(site(), file, "paper/P0-H1.pdf"), () => undefined);
   const pdf = join(scratch(), "long.pdf");
-  writeFileSync(pdf, maker.set(paper, drawn));
+  writeFileSync(pdf, await maker.set(paper, drawn));
   const text = bare(bodiesOf(pdf).join(""));
   expect(filesOf(site(), "P0-H1").joints.filter((id) => !text.includes(bare(id)))).toEqual([]);
 });

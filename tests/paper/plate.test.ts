@@ -36,7 +36,7 @@ it("A line from a mark goes across its drawing and not beyond", async () => {
   const maker = await openMaker();
   writeFileSync(
     join(folder, "plate.pdf"),
-    maker?.set(paper, new Map(["grey.svg", "shape-joined.svg"].map((name) => [name, Buffer.from(GREY)]))) ?? "",
+    (await maker?.set(paper, new Map(["grey.svg", "shape-joined.svg"].map((name) => [name, Buffer.from(GREY)])))) ?? "",
   );
   poppler(
     "pdftoppm",

@@ -36,6 +36,9 @@ const isLong = ({ evidence }: Shown): boolean => evidence.batches.size > MOST_ON
 export const sheetPathsOf = (shown: Shown): readonly string[] =>
   isLong(shown) ? sheetsOf(shown).map(({ path }) => path) : [FIRST];
 
+/** Whether the evidence stands on more than one sheet, as that of a long record does. */
+export const isOfMany = (shown: Shown): boolean => sheetsOf(shown).length > 1;
+
 function laidOut(shown: Shown): readonly Sheet[] {
   const { groups, loose } = grouped(shown);
   if (!isLong(shown)) return [{ path: FIRST, groups, loose }];

@@ -13,6 +13,8 @@ import { classesOf, type Element, findAll, textOf, type Tree } from "./tree.ts";
 /** What blocks need to know of where they stand. */
 export interface Making {
   readonly leads: Leads;
+  /** Of what stands in tables: a table with links is set as often as Typst looks for places, and there may be very many. */
+  readonly leadsInTables: Leads;
   /** An id that no place before has taken; nothing for any other. */
   readonly first: (id: string) => readonly string[];
   /** What a drawing made in a page is called as a file of the paper. */
@@ -93,7 +95,7 @@ function made(node: Element, classes: readonly string[], making: Making): Block[
   const { tag, children } = node;
   const level = HEADINGS[tag];
   if (level !== undefined) return [headingOf(node, level, making)];
-  if (tag === "table") return tableOf(node, { ...making, blocks: (nodes) => blocksOf(nodes, making) });
+  if (tag === "table") return tableMade(node, making);
   if (classes.includes("appendix__index")) return [indexOf(node, making)];
   if (tag === "ul" || tag === "ol") return [listOf(node, classes, making)];
   if (tag === "dl") return [factsOf(node, making)];
@@ -108,6 +110,11 @@ function made(node: Element, classes: readonly string[], making: Making): Block[
   if (classes.includes("verdict") || tag === "figure")
     return [{ b: "whole", framed: classes.includes("verdict"), c: sideBySide(blocksOf(children, making)) }];
   return tag === "p" ? paragraphOf(node, classes, making) : undefined;
+}
+
+function tableMade(node: Element, making: Making): Block[] {
+  const inTable = { ...making, leads: making.leadsInTables };
+  return tableOf(node, { ...inTable, blocks: (nodes) => blocksOf(nodes, inTable) });
 }
 
 /** Drawings that follow each other stand beside each other. */

@@ -6,6 +6,7 @@ import { shapesAlone, shapesCalled } from "../../../layouts/parts/shapes.tsx";
 import { EDITION_WORDS } from "../../../layouts/shell/frame.tsx";
 import { sealWords } from "../../../layouts/shell/seal.tsx";
 import type { Site } from "../../editions/shown.ts";
+import { isOfMany } from "../../pages/appendix/sheets.ts";
 import type { FilePath } from "../../facts/types.ts";
 import { dateWords } from "../../words/dates.ts";
 import type { Block, Paper } from "./blocks.ts";
@@ -33,8 +34,10 @@ export function paperOf(site: Site, sheets: Sheets, settable: (file: FilePath) =
   const drawn = new Map<string, Buffer>();
   const pictures = new Map<string, FilePath>();
   const trees = { front: treeOf(sheets.front), body: treeOf(sheets.body) };
+  const leads = linksWithin(idsIn([...trees.front, ...trees.body]));
   const making: Making = {
-    leads: linksWithin(idsIn([...trees.front, ...trees.body])),
+    leads,
+    leadsInTables: isOfMany(site.shown) ? () => undefined : leads,
     first: firstOnly(),
     drawn: (svg) => kept(drawn, svgText(svg)),
     picture: (file) => {

@@ -36,7 +36,7 @@ export async function writePapers(
     for (const [name, file] of pictures) files.set(name, await readFile(disk(file)?.from ?? ""));
     const path = join(folder, paper.path);
     await mkdir(dirname(path), { recursive: true });
-    await writeFile(path, maker.set(made, files));
+    await writeFile(path, await maker.set(made, files));
   }
   return papers.length;
 }
