@@ -45,7 +45,12 @@ const asModules = {
 
 const program = await build({
   write: false,
-  entryPoints: { cli: "src/cli.ts", "own-pages": "src/publish/own/child.ts", eleventy: "src/plugin/eleventy.ts" },
+  entryPoints: {
+    cli: "src/cli.ts",
+    "own-pages": "src/publish/own/child.ts",
+    "set-papers": "src/publish/paper/child.ts",
+    eleventy: "src/plugin/eleventy.ts",
+  },
   outdir: ".build",
   bundle: true,
   splitting: true,

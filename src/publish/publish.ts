@@ -92,7 +92,7 @@ export async function publish(
   const { program } = request;
   const made = defined({ version: await versionOf(program), hasPapers: maker !== undefined });
   const laidOut = await layOutWhole(shown, ready, request, made);
-  return "problems" in laidOut ? laidOut : writeSite(laidOut, ready, program, folder, maker);
+  return "problems" in laidOut ? laidOut : writeSite(laidOut, ready, program, folder);
 }
 
 /** Writes an edition that was laid out into an empty folder. */
@@ -101,13 +101,12 @@ export async function writeSite(
   ready: Usable,
   program: string,
   folder: string,
-  maker?: Maker,
 ): Promise<Published> {
-  // First, while what pages are made of has not been reckoned: Typst needs the memory that this takes.
+  // First, while what pages are made of has not been reckoned: Typst takes much memory beside it.
   const papers =
-    maker === undefined
-      ? 0
-      : await writePapers(site, (file) => ready.pictures.get(file)?.placings ?? [], maker, folder);
+    site.hasPapers === true
+      ? await writePapers(site, (file) => ready.pictures.get(file)?.placings ?? [], program, folder)
+      : 0;
   writePages(pages, folder);
   await writeAssets(program, folder);
   await place([...placings.values()], folder);

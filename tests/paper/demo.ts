@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { prepare } from "../../src/build.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import type { Edition, Shown, Site } from "../../src/editions/shown.ts";
@@ -5,6 +6,8 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { papersOf } from "../../src/pages/appendix/papers.ts";
 import { writePapers } from "../../src/publish/paper/write.ts";
 import { layOut } from "../../src/publish/publish.ts";
+
+const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 
 export interface Papers {
   readonly shown: Shown;
@@ -24,7 +27,7 @@ export async function papersOfRecord(content: string, edition: Edition, folder: 
   const shown = editionOf(record, reckon(record), edition, seal);
   const { site, pages } = layOut(shown, ready, { hasPapers: true });
   if (maker === undefined) throw new Error("Typst is not here");
-  await writePapers(site, (file) => ready.pictures.get(file)?.placings ?? [], maker, folder);
+  await writePapers(site, (file) => ready.pictures.get(file)?.placings ?? [], ROOT, folder);
   return {
     shown,
     site,

@@ -1,4 +1,4 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { mkdir, readFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { appendixSheet } from "../../../layouts/appendix/appendix.tsx";
 import { holdPointSheet } from "../../../layouts/appendix/hold-point-sheet.tsx";
@@ -6,8 +6,8 @@ import type { Site } from "../../editions/shown.ts";
 import type { FilePath } from "../../facts/types.ts";
 import { papersOf } from "../../pages/appendix/papers.ts";
 import type { Placing } from "../pictures/ready-file.ts";
+import { setterApart } from "./apart.ts";
 import { paperOf } from "./papers.ts";
-import type { Maker } from "./typst.ts";
 
 /** As wide as a third of a page needs, at some 250 dots an inch. */
 const WIDTH = 600;
@@ -15,12 +15,12 @@ const SETTABLE = /(?:-(\d+))?\.(?:jpg|svg)$/;
 
 /**
  * Makes the PDFs of an edition in a site's folder, one after another, of what its pages are made of. `placings` are what
- * becomes of a picture of the record. Returns how many.
+ * becomes of a picture of the record; `program` is where the program is installed. Returns how many.
  */
 export async function writePapers(
   site: Site,
   placings: (file: FilePath) => readonly Placing[],
-  maker: Maker,
+  program: string,
   folder: string,
 ): Promise<number> {
   const disk = (file: FilePath): Placing | undefined => {
@@ -28,15 +28,20 @@ export async function writePapers(
     return settable.find(({ to }) => Number(SETTABLE.exec(to)?.[1] ?? WIDTH) >= WIDTH) ?? settable.at(-1);
   };
   const papers = papersOf(site.shown);
-  for (const paper of papers) {
-    const sheet =
-      "sheet" in paper ? appendixSheet(site, paper.sheet) : holdPointSheet(site, paper.holdPoint, paper.path);
-    const { paper: made, drawn, pictures } = paperOf(site, sheet, (file) => /\.\w+$/.exec(disk(file)?.to ?? "")?.[0]);
-    const files = new Map<string, Uint8Array>(drawn);
-    for (const [name, file] of pictures) files.set(name, await readFile(disk(file)?.from ?? ""));
-    const path = join(folder, paper.path);
-    await mkdir(dirname(path), { recursive: true });
-    await writeFile(path, await maker.set(made, files));
+  const setter = setterApart(program);
+  try {
+    for (const paper of papers) {
+      const sheet =
+        "sheet" in paper ? appendixSheet(site, paper.sheet) : holdPointSheet(site, paper.holdPoint, paper.path);
+      const { paper: made, drawn, pictures } = paperOf(site, sheet, (file) => /\.\w+$/.exec(disk(file)?.to ?? "")?.[0]);
+      const files = new Map<string, Uint8Array>(drawn);
+      for (const [name, file] of pictures) files.set(name, await readFile(disk(file)?.from ?? ""));
+      const to = join(folder, paper.path);
+      await mkdir(dirname(to), { recursive: true });
+      await setter.set({ paper: made, files, to });
+    }
+  } finally {
+    await setter.end();
   }
   return papers.length;
 }
