@@ -1,6 +1,7 @@
 /** What was noted of the shop at gluing and what its logger read then, each at its limit: of two witnesses the worse counts. */
 import { describe, expect, it } from "vitest";
 import { dewPointRule, shopHumidity, shopTemperature } from "../../src/evidence/batch/climate.ts";
+import { workingLifeRule } from "../../src/evidence/batch/working-life.ts";
 import { gluedAt, loggedHumidity, loggedWarmth } from "../../src/evidence/batch/witnesses.ts";
 import { Shop } from "../../src/evidence/cure/shop.ts";
 import type { Adhesive, Batch } from "../../src/facts/types.ts";
@@ -28,6 +29,57 @@ const logs = (noon: number, three: number, humidity: readonly [number, number] =
 ];
 const NOTHING: Partial<Batch> = { temperature: undefined, surface: undefined, wood: undefined, humidity: undefined };
 const BESIDE = ["climate log shop"];
+
+describe("A logger that has only a part of the time of gluing", () => {
+  /** Read every five minutes from 13:00 on, with gaps of more than ten: until when, and what it was like. */
+  const ends = (until: string, temperature: number, humidity: number) => {
+    const times = Array.from({ length: 49 }, (_, n) => epochOf(DAY, "13:00") + n * 300).filter(
+      (time) => time <= epochOf(DAY, until),
+    );
+    const all = (value: number) => Float64Array.from(times, () => value);
+    const change = { gap: 600, temperatures: all(temperature), humidities: all(humidity) };
+    return [log("shop", DAY, 0, () => undefined, { ...change, times: Float64Array.from(times) })];
+  };
+  const noted = { ...NOTHING, temperature: celsius("20"), humidity: pc("50") };
+  const of = (climate: ReturnType<typeof ends>, change: Partial<Batch> = {}) => [
+    ...asked(shopTemperature, { batch: { ...noted, ...change }, climate }).map(([code]) => code),
+    ...asked(shopHumidity, { batch: { ...noted, ...change }, climate }).map(([code]) => code),
+  ];
+  const REJECTED = ["rejects shop-temperature/logged-outside", "rejects shop-humidity/logged-outside"];
+
+  it("tells against it by what it read, as with all of it: rows taken away do not better it", () => {
+    for (const until of ["17:00", "14:25", "14:15", "14:05", "14:00"]) {
+      expect(of(ends(until, 14, 0.8))).toEqual(REJECTED);
+      expect(of(ends(until, 31, 0.8))).toEqual(REJECTED);
+    }
+    expect(of(ends("13:55", 14, 0.8))).toEqual(["meets shop-temperature/within", "meets shop-humidity/within"]);
+  });
+
+  it("rests on that logger then", () => {
+    const [found] = asked(shopHumidity, { batch: noted, climate: ends("14:10", 20, 0.8) });
+    expect(found?.slice(1)).toEqual([{ least: 0.8, greatest: 0.8, asked: "at most 70 %" }, BESIDE]);
+  });
+
+  it("shortens the working life by what it read, and shows none where the warmth is only estimated or not noted", () => {
+    const life = (temperature: Batch["temperature"], climate: ReturnType<typeof ends> = []) =>
+      asked(workingLifeRule, { batch: { ...noted, temperature }, climate }).map(([code]) => code);
+    expect(life(celsius("20"))).toEqual(["meets working-life/within"]);
+    for (const until of ["17:00", "14:15", "14:00"])
+      expect(life(celsius("20"), ends(until, 28, 0.5))).toEqual(["unproven working-life/no-row"]);
+    const about = { typed: "about 20 °C", about: { least: 19, most: 21 }, unit: "°C", step: 0 } as Batch["temperature"];
+    expect(life(about, ends("14:15", 20, 0.5))).toEqual(["unproven working-life/estimate"]);
+    expect(life(undefined, ends("14:15", 20, 0.5))).toEqual(life(undefined));
+  });
+
+  it("shows nothing where it is within the limits", () => {
+    const silent = { temperature: undefined, humidity: undefined };
+    expect(of(ends("14:15", 20, 0.5), silent)).toEqual([
+      "unproven shop-temperature/not-noted",
+      "unproven shop-humidity/not-noted",
+    ]);
+    expect(of(ends("14:15", 20, 0.5))).toEqual(["meets shop-temperature/within", "meets shop-humidity/within"]);
+  });
+});
 
 describe("The temperature at gluing", () => {
   const of = (noted: Partial<Batch>, climate = [] as ReturnType<typeof logs>, sheet: Partial<Adhesive> = {}) =>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Coat, Entry, Finish, HoldKind, PlannedCoat } from "../../src/facts/types.ts";
+import type { ClimateLog, Coat, Entry, Finish, HoldKind, PlannedCoat } from "../../src/facts/types.ts";
+import { log } from "./logs.ts";
 import { assembly, entry, holdPoint, joint, lot, LOTS, record } from "./make.ts";
 import { celsius, d, moment, pc, range } from "./quantities.ts";
 import { reckon } from "./reckoned.ts";
@@ -44,9 +45,10 @@ interface Build {
   readonly sheet?: Partial<Finish>;
   readonly plan?: readonly PlannedCoat[];
   readonly kind?: HoldKind;
+  readonly climate?: readonly ClimateLog[];
 }
 
-function evidenceOf(entries: readonly Entry[], { sheet, plan = [], kind = "covering" }: Build = {}) {
+function evidenceOf(entries: readonly Entry[], { sheet, plan = [], kind = "covering", climate = [] }: Build = {}) {
   const wing = assembly("wing", {
     joints: [joint("W-1"), joint("W-2")],
     holdPoints: [holdPoint("CLOSE", { kind })],
@@ -54,14 +56,13 @@ function evidenceOf(entries: readonly Entry[], { sheet, plan = [], kind = "cover
   });
   const rib = assembly("rib", { parent: "wing", joints: [joint("R-1", "rib")] });
   const fin = assembly("fin", { joints: [joint("F-1", "fin")] });
-  return reckon(
-    record({
-      assemblies: [wing, rib, fin],
-      finishes: [{ ...SHEET, ...sheet }],
-      lots: [...LOTS, V1],
-      entries: [GLUED, TESTS, LAST, ...entries],
-    }),
-  );
+  const made = record({
+    assemblies: [wing, rib, fin],
+    finishes: [{ ...SHEET, ...sheet }],
+    lots: [...LOTS, V1],
+    entries: [GLUED, TESTS, LAST, ...entries],
+  });
+  return reckon({ ...made, climate });
 }
 const told = (entries: readonly Entry[], build: Build = {}) =>
   evidenceOf(entries, build).findings.flatMap(({ rule, severity, sentence }) =>
@@ -97,6 +98,15 @@ describe("A coat", () => {
     expect(told([puts("2025-04-01"), recalls("2025-04-02")])).toEqual([
       "rejects: Lot V-1 was recalled on 2 April 2025: soft.",
     ]);
+  });
+
+  it("is outside by a logger that read so within its minute, though it has not all of that", () => {
+    const until = (hour: number, temperature: number, humidity: number) =>
+      told([puts("2025-04-01")], { climate: [log("shop", "2025-03-30", hour, () => ({ temperature, humidity }))] });
+    expect(until(58, 12, 0.5)).toEqual([expect.stringMatching(/^rejects: .*12\.0 °C/u)]);
+    expect(until(58, 20, 0.75)).toEqual([expect.stringMatching(/^rejects: .*75/u)]);
+    expect(until(59, 12, 0.5)[0]).toMatch(/^rejects: .*12\.0 °C/u);
+    expect([until(58, 20, 0.5), until(57, 12, 0.75)]).toEqual([[], []]);
   });
 
   it("is counted from the one before it there, by the worse end of what is noted", () => {

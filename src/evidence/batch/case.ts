@@ -6,7 +6,7 @@ import { finder, type Finder } from "../finding.ts";
 import type { Finding, PieceFile } from "../types.ts";
 import { factsOf, type BatchFacts } from "./facts.ts";
 import { loggedMoisture } from "./logged-moisture.ts";
-import { loggedWarmth } from "./witnesses.ts";
+import { warmestRead } from "./witnesses.ts";
 
 export interface BatchCase {
   readonly index: RecordIndex;
@@ -30,7 +30,7 @@ export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly Pie
     adhesive,
     pieces,
     find,
-    facts: factsOf(batch, adhesive, loggedWarmth(index.shop, batch)?.greatest),
+    facts: factsOf(batch, adhesive, warmestRead(index.shop, batch)),
     loggedMoisture: loggedMoisture(index, batch),
   };
 }

@@ -6,7 +6,7 @@ import { PAINT_RULE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { Ends as Said, Noted, Range, Ref } from "../../facts/types.ts";
 import type { BatchCase } from "./case.ts";
-import { gluedAt, loggedHumidity, loggedWarmth, noted } from "./witnesses.ts";
+import { gluedAt, humidityRead, loggedHumidity, loggedWarmth, noted, warmthRead } from "./witnesses.ts";
 
 /** How far a note and the logger may lie apart, K and shares: this program's own measure of what two instruments explain; common practice, no source. */
 const EXPLAINED = { temperature: 2, humidity: 0.1 };
@@ -29,6 +29,7 @@ export function shopTemperature(c: BatchCase): Finding[] {
     from: sheetOf(c.adhesive),
   };
   const logged = loggedWarmth(shop, batch);
+  const read = warmthRead(shop, batch);
   const air = batch.temperature;
   const beside = { limit, alsoOn: logsAt(c) };
   const witnesses =
@@ -37,8 +38,8 @@ export function shopTemperature(c: BatchCase): Finding[] {
       : [];
   const outside = outsideOf(c, limit);
   if (outside.length > 0) return [...outside, ...witnesses];
-  if (limits && logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
-    return [c.find("shop-temperature/logged-outside", "rejects", { ...ends(logged), asked: limits.typed }, beside)];
+  if (limits && read && [read.least, read.greatest].some((value) => against(value, limits) !== "within"))
+    return [c.find("shop-temperature/logged-outside", "rejects", { ...ends(read), asked: limits.typed }, beside)];
   if (air && !isEstimate(air))
     return limits
       ? [c.find("shop-temperature/within", "meets", { found: air.typed }, { limit }), ...witnesses]
@@ -92,6 +93,7 @@ export function shopHumidity(c: BatchCase): Finding[] {
     from: sheetOf(c.adhesive),
   };
   const logged = loggedHumidity(c.index.shop, c.batch);
+  const read = humidityRead(c.index.shop, c.batch);
   const beside = { limit, alsoOn: logsAt(c) };
   const witnesses =
     humidity && logged && isApart(saidEnds(humidity), logged, "humidity")
@@ -104,8 +106,8 @@ export function shopHumidity(c: BatchCase): Finding[] {
     if (limits && isOutside(humidity, limits))
       return [c.find("shop-humidity/outside", "rejects", { found: humidity.typed, asked: limits.typed }, { limit })];
   }
-  if (limits && logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
-    return [c.find("shop-humidity/logged-outside", "rejects", { ...ends(logged), asked: limits.typed }, beside)];
+  if (limits && read && [read.least, read.greatest].some((value) => against(value, limits) !== "within"))
+    return [c.find("shop-humidity/logged-outside", "rejects", { ...ends(read), asked: limits.typed }, beside)];
   if (isRead) return [c.find("shop-humidity/within", "meets", { found: humidity.typed }, { limit }), ...witnesses];
   const lacking = limits ? "unproven" : "caution";
   if (!logged)

@@ -1,4 +1,6 @@
 /** What was noted of the shop at gluing and what its logger read then: of two witnesses the worse counts. */
+import { isEstimate } from "../../facts/quantity/ends.ts";
+import { spanOf, type TrackSpan } from "../../reckoning/climate/span-of-track.ts";
 import type { Noted } from "../../facts/types.ts";
 import type { Shop, Warm } from "../cure/shop.ts";
 import type { Batch } from "../../facts/types.ts";
@@ -13,16 +15,33 @@ export function gluedAt({ mixed, closed }: Batch): { readonly from: number; read
   return { from: from - MOMENT / 2, to: to + MOMENT / 2 };
 }
 
-/** The logger's readings while it was glued, where they bracket that time. */
-export function loggedWarmth(shop: Shop, batch: Batch): Warm | undefined {
+/** The logger's readings while it was glued, be that of a part of the time alone: what of them tells against it counts, and no more. */
+export function warmthRead(shop: Shop, batch: Batch): Warm | undefined {
   const at = gluedAt(batch);
-  const warm = at && shop.warmth(at.from, at.to);
+  return at && shop.warmth(at.from, at.to);
+}
+
+/** The same where they bracket that time. */
+export function loggedWarmth(shop: Shop, batch: Batch): Warm | undefined {
+  const warm = warmthRead(shop, batch);
   return warm?.whole === true ? warm : undefined;
 }
 
-export function loggedHumidity(shop: Shop, batch: Batch) {
+/** The warmest that it read, °C: of a part of the time it stands beside what was read and noted, and never in its place. */
+export function warmestRead(shop: Shop, batch: Batch): number | undefined {
+  const read = warmthRead(shop, batch);
+  const isNoted = batch.temperature !== undefined && !isEstimate(batch.temperature);
+  return read?.whole === true || isNoted ? read?.greatest : undefined;
+}
+
+export function humidityRead(shop: Shop, batch: Batch): TrackSpan | undefined {
   const at = gluedAt(batch);
-  return at && shop.humidity(at.from, at.to);
+  return at && spanOf(shop.tracks.humidity, at.from, at.to);
+}
+
+export function loggedHumidity(shop: Shop, batch: Batch): TrackSpan | undefined {
+  const damp = humidityRead(shop, batch);
+  return damp?.whole === true ? damp : undefined;
 }
 
 /** Of what was noted of temperature, each with what it is of. */

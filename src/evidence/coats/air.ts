@@ -5,6 +5,7 @@ import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import type { Range } from "../../facts/types.ts";
 import type { AirOf } from "../codes/coats.ts";
 import { isApart } from "../batch/climate.ts";
+import type { Shop } from "../cure/shop.ts";
 import { sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { Limit } from "../types/source.ts";
@@ -29,8 +30,9 @@ function airOf(c: CoatCase, what: AirOf): Finding[] {
     from: sheetOf(c.finish),
   };
   const noted = c.coat[what];
-  const logged = loggedOf(c, what);
-  const beside = { limit, alsoOn: logged?.alsoOn ?? [] };
+  const read = readOf(c, what);
+  const logged = read?.whole === true ? read : undefined;
+  const beside = { limit, alsoOn: read?.alsoOn ?? [] };
   const told =
     noted && logged && isApart(saidEnds(noted), logged, what)
       ? [c.find("coat-air/witnesses", "caution", { what, found: noted.typed, ...endsOf(logged) }, beside)]
@@ -41,9 +43,9 @@ function airOf(c: CoatCase, what: AirOf): Finding[] {
       c.find("coat-air/outside", "rejects", { what, found: noted.typed, asked: limits.typed }, { limit }),
       ...told,
     ];
-  if (logged && [logged.least, logged.greatest].some((value) => against(value, limits) !== "within"))
+  if (read && [read.least, read.greatest].some((value) => against(value, limits) !== "within"))
     return [
-      c.find("coat-air/logged-outside", "rejects", { what, ...endsOf(logged), asked: limits.typed }, beside),
+      c.find("coat-air/logged-outside", "rejects", { what, ...endsOf(read), asked: limits.typed }, beside),
       ...told,
     ];
   const day = noted && c.coat.at === undefined ? dayOf(c, what, limits) : undefined;
@@ -60,22 +62,24 @@ function airOf(c: CoatCase, what: AirOf): Finding[] {
 
 const endsOf = ({ least, greatest }: Ends): Ends => ({ least, greatest });
 
-/** What the logger read then, where a time is noted and its readings bracket that. */
-function loggedOf({ index, coat }: CoatCase, what: AirOf) {
+/** What the logger read then, where a time is noted; where its readings do not bracket that, what of them tells against it counts, and no more. */
+function readOf({ index, coat }: CoatCase, what: AirOf) {
   if (coat.at === undefined) return undefined;
   const { from, to } = putOn(index, coat);
   const [start, end] = [from - MOMENT / 2, to + MOMENT / 2];
   const { shop } = index;
-  const warm = shop.warmth(start, end);
-  const found = what === "humidity" ? shop.humidity(start, end) : warm?.whole === true ? warm : undefined;
-  return found && { ...endsOf(found), alsoOn: shop.restsOn(start, end) };
+  const found = readBetween(shop, what, start, end);
+  return found && { ...endsOf(found), whole: found.whole, alsoOn: shop.restsOn(start, end) };
 }
+
+const readBetween = (shop: Shop, what: AirOf, from: number, to: number) =>
+  what === "humidity" ? spanOf(shop.tracks.humidity, from, to) : shop.warmth(from, to);
 
 /** What the logger read on its day, where no time is noted and that goes beyond the limits: a note of no time cannot be held against it. */
 function dayOf({ index, coat }: CoatCase, what: AirOf, limits: Range) {
   const { from, to } = putOn(index, coat);
   const { shop } = index;
-  const found = what === "humidity" ? spanOf(shop.tracks.humidity, from, to) : shop.warmth(from, to);
+  const found = readBetween(shop, what, from, to);
   const isWithin = !found || [found.least, found.greatest].every((value) => against(value, limits) === "within");
   return isWithin ? undefined : { ...endsOf(found), alsoOn: shop.restsOn(from, to) };
 }
