@@ -6,9 +6,11 @@ import { builtDemo, onePageOfEachKind } from "../browser/demo.ts";
 
 const site = builtDemo("inspector");
 
+const textOf = (sheet: string): string => readFileSync(join(site.folder, "assets", sheet), "utf8");
+
 /** Selectors of a sheet for what stands on a page, without states and generated parts. */
 function selectorsIn(sheet: string): string[] {
-  const css = readFileSync(join(site.folder, "assets", sheet), "utf8")
+  const css = textOf(sheet)
     .replace(/@media[^{]*\{/g, "")
     .replace(/\{[^}]*\}/g, "\n");
   const plain = css.split(/[\n,}]/).map((selector) => selector.replace(/::?[a-z-]+(\([^)]*\))?/g, "").trim());
@@ -39,9 +41,12 @@ describe("The style sheets of a page", () => {
       const linked = root
         .querySelectorAll("link[rel=stylesheet]")
         .map((link) => link.getAttribute("href")?.split("/").at(-1));
+      const carried = root.querySelectorAll("style").map((style) => style.textContent);
+      const isTaken = (sheet: string): boolean =>
+        linked.includes(sheet) || carried.some((css) => css.includes(textOf(sheet)));
       const classes = new Set(root.querySelectorAll("[class]").flatMap((element) => element.classNames.split(/\s+/)));
       for (const [sheet, selectors] of sheets) {
-        if (linked.includes(sheet)) continue;
+        if (isTaken(sheet)) continue;
         missing.push(
           ...selectors
             .filter((selector) => matches(root, classes, selector))
