@@ -1,6 +1,6 @@
 /** What was taken back later than within its step, so that it stays in the file. */
 import { clockOf, dayOf } from "./clock-text.ts";
-import type { BenchEvent, Said } from "./event.ts";
+import type { BenchEvent, PiecesSaid, Said } from "./event.ts";
 
 export interface Correction {
   /** When it was first noted, s since 1970-01-01T00:00Z. */
@@ -19,7 +19,7 @@ export function correctionsIn(events: readonly BenchEvent[]): readonly Correctio
   });
 }
 
-/** All that it said, since nothing else of the file has it. */
+/** What it said, since nothing else of the file has it; but for people, whom not every edition names. */
 export const correctionWords = ({ at, said, why }: Correction, zone: string): string =>
   `first noted at ${clock(at, zone)}: ${inWords(said, zone)}; taken back: ${why}`;
 
@@ -37,9 +37,6 @@ function inWords(said: Said, zone: string): string {
       return `surfaces finished ${said.at === undefined ? "nobody knows when" : `at ${clock(said.at, zone)}`}`;
     case "timber":
       return `wood ${said.lots.length === 0 ? "not known" : said.lots.join(", ")}`;
-    case "worked":
-    case "watched":
-      return [said.kind, ...(said.who ?? []), said.kind === "worked" ? (said.task ?? "") : ""].join(" ").trim();
     default:
       return "cup" in said ? ofCup(said) : "piece" in said ? ofPiece(said) : ofPage(said);
   }
@@ -56,13 +53,14 @@ function ofCup(said: Extract<Said, { readonly cup: number }>): string {
     case "discarded":
       return `thrown away: ${said.why}`;
     case "pieces":
-      return [`${said.count} pieces`, said.lot, said.procedure, ...Object.values(said.sizes)]
-        .filter(Boolean)
-        .join(", ");
+      return piecesWords(said);
     default:
       return said.kind;
   }
 }
+
+export const piecesWords = ({ count, lot, procedure, sizes }: PiecesSaid): string =>
+  [`${count} pieces`, lot, procedure, ...Object.values(sizes)].filter(Boolean).join(", ");
 
 function ofPiece(said: Extract<Said, { readonly piece: string }>): string {
   switch (said.kind) {

@@ -4,7 +4,7 @@ import type { Facts } from "../desk/front-matter.ts";
 import { isLotPart } from "../facts/build/adhesive-kind.ts";
 import type { Day } from "../facts/types.ts";
 import { clockOf, dayOf } from "./clock-text.ts";
-import { correctionWords } from "./corrections.ts";
+import { correctionWords, piecesWords } from "./corrections.ts";
 import type { Cup, Moment, Session } from "./session.ts";
 import type { Snapshot } from "./snapshot.ts";
 import { partsOf } from "./step.ts";
@@ -185,7 +185,7 @@ function piecesOf({ id, pieces, clock }: Cup, day: Day, { timeZone }: Snapshot):
   const glued = now && pieces.clock === clock ? clockOf(pieces.at, day, timeZone) : undefined;
   if (now && glued === undefined)
     return {
-      untold: `${[`${count} pieces`, lot, procedure, ...Object.values(sizes)].filter(Boolean).join(", ")}: glued later than the joint, at a time that this page cannot write; declare them at the desk with theirs`,
+      untold: `${piecesWords(pieces)}: glued later than the joint, at a time that this page cannot write; declare them at the desk with theirs`,
     };
   const own = {
     procedure: procedure ?? "",
