@@ -1,8 +1,5 @@
 /** Where the clock of the phone went back during a session: from then on it is another, and nobody knows by how much. */
-import type { BenchEvent } from "./event.ts";
-
-export const inOrder = (events: readonly BenchEvent[]): readonly BenchEvent[] =>
-  [...events].sort((a, b) => a.seq - b.seq);
+import { type BenchEvent, inOrder } from "./event.ts";
 
 /** Of each tap, how often the clock had gone back by then. */
 export function clocksIn(events: readonly BenchEvent[]): ReadonlyMap<string, number> {

@@ -60,8 +60,11 @@ export interface BenchEvent {
   readonly record: string;
 }
 
+export const inOrder = (events: readonly BenchEvent[]): readonly BenchEvent[] =>
+  [...events].sort((a, b) => a.seq - b.seq);
+
 /** Events that still count, in their order: without those undone and without what undid them. */
 export function liveEvents(events: readonly BenchEvent[]): readonly BenchEvent[] {
   const undone = new Set(events.flatMap(({ said }) => (said.kind === "undone" ? [said.event] : [])));
-  return [...events].sort((a, b) => a.seq - b.seq).filter(({ id, said }) => said.kind !== "undone" && !undone.has(id));
+  return inOrder(events).filter(({ id, said }) => said.kind !== "undone" && !undone.has(id));
 }

@@ -2,8 +2,8 @@
 import { nextId } from "../desk/entry/next-id.ts";
 import type { AdhesivePart } from "../facts/build/adhesive-kind.ts";
 import type { FailureMode } from "../facts/types.ts";
-import { type BenchEvent, liveEvents, type PiecesSaid, type Reading, type Said } from "./event.ts";
-import { clocksIn, inOrder, wentBack } from "./clocks.ts";
+import { type BenchEvent, inOrder, liveEvents, type PiecesSaid, type Reading, type Said } from "./event.ts";
+import { clocksIn, wentBack } from "./clocks.ts";
 import { type Correction, correctionsIn } from "./corrections.ts";
 import type { Tins } from "./snapshot.ts";
 

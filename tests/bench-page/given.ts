@@ -1,4 +1,6 @@
 /** A record as it is read, and what the page at the bench is given of it. */
+import type { Said } from "../../src/bench/event.ts";
+import { type Session, sessionOf } from "../../src/bench/session.ts";
 import { snapshotOf } from "../../src/bench/snapshot-of.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
@@ -15,6 +17,23 @@ export async function recordOf(folder: string, files: { readonly [path: string]:
   const read = await readRecord(folder, { today: "2021-06-02" });
   if ("problems" in read) throw new Error(JSON.stringify(read.problems));
   return read.record;
+}
+
+/** Taps a number of seconds apart, the first at `at`, s since 1970-01-01T00:00Z, and what they come to. */
+export function sessionOfTaps(said: readonly Said[], at: number, apart: number): Session {
+  const session = sessionOf(
+    said.map((one, seq) => ({
+      session: "s",
+      id: `e${seq}`,
+      seq,
+      instant: (at + seq * apart) * 1000,
+      offset: 0,
+      said: one,
+      record: "r",
+    })),
+  );
+  if (session === undefined) throw new Error("nothing began");
+  return session;
 }
 
 export const givenOf = (record: Record) =>

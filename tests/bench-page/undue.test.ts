@@ -1,13 +1,12 @@
 /** What the page foretells, and what it refuses before a cup is mixed, where the build would say less or no. */
 import { describe, expect, it } from "vitest";
-import type { BenchEvent, Said } from "../../src/bench/event.ts";
+import type { Said } from "../../src/bench/event.ts";
 import { foretell } from "../../src/bench/judged.ts";
 import { refusals } from "../../src/bench/refusals.ts";
 import { restored } from "../../src/bench/restored.ts";
-import { sessionOf } from "../../src/bench/session.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { scratchFolders } from "../publish/scratch.ts";
-import { givenOf, MADE, recordOf } from "./given.ts";
+import { givenOf, MADE, recordOf, sessionOfTaps } from "./given.ts";
 import { BENCH_RECORD } from "./record.ts";
 
 const scratch = scratchFolders();
@@ -84,19 +83,7 @@ describe("Before a cup is mixed the page refuses", () => {
 
   async function against(how: Parameters<typeof said>[0], files = {}, at = MADE): Promise<readonly string[]> {
     const given = givenOf(await recordOf(scratch(), { ...BENCH_RECORD, ...files }));
-    const events = said(how).map(
-      (one, seq): BenchEvent => ({
-        session: "s",
-        id: `e${seq}`,
-        seq,
-        instant: (at + seq * 60) * 1000,
-        offset: 0,
-        said: one,
-        record: "r",
-      }),
-    );
-    const session = sessionOf(events);
-    if (session === undefined) throw new Error("nothing began");
+    const session = sessionOfTaps(said(how), at, 60);
     return refusals(session, 0, given, restored(given), at + 600);
   }
 

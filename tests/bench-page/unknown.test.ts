@@ -2,15 +2,15 @@
 import { describe, expect, it } from "vitest";
 import { benchFiles } from "../../src/bench/bench-file.ts";
 import { dayFacts } from "../../src/bench/entry-facts.ts";
-import type { BenchEvent, Said } from "../../src/bench/event.ts";
+import type { Said } from "../../src/bench/event.ts";
 import { foretell } from "../../src/bench/judged.ts";
 import { conditionWords } from "../../src/bench/refusals.ts";
 import { restored } from "../../src/bench/restored.ts";
-import { type Session, sessionOf } from "../../src/bench/session.ts";
+import type { Session } from "../../src/bench/session.ts";
 import { stepOf } from "../../src/bench/step.ts";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { scratchFolders } from "../publish/scratch.ts";
-import { givenOf, MADE, recordOf } from "./given.ts";
+import { givenOf, MADE, recordOf, sessionOfTaps } from "./given.ts";
 import { ASKING_RECORD, BENCH_RECORD } from "./record.ts";
 
 const scratch = scratchFolders();
@@ -37,22 +37,7 @@ const UNREAD: readonly Said[] = [
 ];
 const BREAKING: Said = { kind: "began", of: "breaking", pieces: ["B-001/1", "B-001/2"] };
 
-const eventsOf = (said: readonly Said[]): readonly BenchEvent[] =>
-  said.map((one, seq) => ({
-    session: "s",
-    id: `e${seq}`,
-    seq,
-    instant: (MADE + seq * 30) * 1000,
-    offset: 0,
-    said: one,
-    record: "r",
-  }));
-
-function sessionAfter(said: readonly Said[]): Session {
-  const session = sessionOf(eventsOf(said));
-  if (session === undefined) throw new Error("nothing began");
-  return session;
-}
+const sessionAfter = (said: readonly Said[]): Session => sessionOfTaps(said, MADE, 30);
 
 async function builtWith(files: { readonly [path: string]: string }, said: readonly Said[]) {
   const given = givenOf(await recordOf(scratch(), files));

@@ -39,9 +39,9 @@ export function humidityRead(shop: Shop, batch: Batch): TrackSpan | undefined {
   return at && spanOf(shop.tracks.humidity, at.from, at.to);
 }
 
-export function loggedHumidity(shop: Shop, batch: Batch): TrackSpan | undefined {
-  const damp = humidityRead(shop, batch);
-  return damp?.whole === true ? damp : undefined;
+export function loggedHumidity(shop: Shop, batch: Batch): ReturnType<Shop["humidity"]> {
+  const at = gluedAt(batch);
+  return at && shop.humidity(at.from, at.to);
 }
 
 /** Of what was noted of temperature, each with what it is of. */
