@@ -1,4 +1,5 @@
 /** At each screen a second tap on the same place, at each of a ladder of intervals up to half a second: nothing comes of it. */
+import { isDeepStrictEqual } from "node:util";
 import { afterEach, expect, it } from "vitest";
 import { scratchFolders } from "../publish/scratch.ts";
 import { addressIn, benchOfRecord, Phone } from "./phone.ts";
@@ -132,9 +133,18 @@ async function tapped(on: Phone, words: RegExp, apart?: number): Promise<Seen> {
     await on.page.clock.runFor(apart);
     await hit(1);
   }
-  await on.page.waitForTimeout(15);
   await on.page.clock.runFor(600);
-  return seen(on);
+  return atRest(on);
+}
+
+/** What a screen reads of the phone's store comes a moment after it. */
+async function atRest(on: Phone): Promise<Seen> {
+  for (let last = await seen(on); ; ) {
+    await on.page.waitForTimeout(15);
+    const now = await seen(on);
+    if (isDeepStrictEqual(now, last)) return now;
+    last = now;
+  }
 }
 
 async function triedAt(on: Phone, { turns = [], tap, isTurn }: Tried): Promise<string[]> {

@@ -115,15 +115,18 @@ function Ways({ going, go }: WaysProps): JSX.Element {
   );
 }
 
+const NO_PHOTOGRAPHS: readonly Photograph[] = [];
+
 /** Of this session, as far as its file names them; undefined until they are read, since a share waits for nothing. */
 function usePhotographs(): readonly Photograph[] | undefined {
   const { photographs, session } = useSession();
   const [read, setRead] = useState<readonly Photograph[]>();
   useEffect(() => {
+    if (session.photos.length === 0) return;
     const named = new Set(session.photos.map(({ name }) => name));
     void photographs().then((all) => setRead(all.filter(({ name }) => named.has(name))));
   }, [session.photos.length]);
-  return read;
+  return session.photos.length === 0 ? NO_PHOTOGRAPHS : read;
 }
 
 function File({ file }: { readonly file: BenchFile }): JSX.Element {
