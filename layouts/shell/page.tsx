@@ -71,14 +71,12 @@ function Head({ site, path, title, description, kind, scripts = [], styles, entr
   );
 }
 
-/** Those that a screen needs, or all of them. */
 function Sheets({ site, path, kind }: Pick<PageProps, "site" | "path" | "kind">): JSX.Element {
   const within = carriesSheets(kind) ? site.firstSheets : undefined;
-  const linked = sheetsOf(kind).filter((sheet) => within === undefined || isForPaper(sheet));
+  if (within !== undefined) return <style dangerouslySetInnerHTML={{ __html: within }} />;
   return (
     <>
-      {within === undefined ? null : <style dangerouslySetInnerHTML={{ __html: within }} />}
-      {linked.map((sheet) => (
+      {sheetsOf(kind).map((sheet) => (
         <link
           rel="stylesheet"
           href={relative(path, `assets/${sheet}.css`)}

@@ -68,13 +68,16 @@ export function sheetsOf(kind: PageKind): readonly string[] {
   return ["style", ...own, "print", ...(own.includes("evidence") ? ["evidence-print"] : [])];
 }
 
-/** The page that a visitor opens first: with its sheets in it, its picture is asked for as soon as the page is there, and waits for nothing else. */
+/**
+ * The page that a visitor opens first: with its sheets in it, that for paper too, its picture is asked for as soon as the page is there, and shares
+ * the line with nothing else.
+ */
 const FIRST: PageKind = "home";
 
 export const carriesSheets = (kind: PageKind): boolean => kind === FIRST;
 
 /** Names of the sheets of the page that carries them, in their order. */
-export const FIRST_SHEETS: readonly string[] = sheetsOf(FIRST).filter((sheet) => !isForPaper(sheet));
+export const FIRST_SHEETS: readonly string[] = sheetsOf(FIRST);
 
 /** Whether a sheet is asked for in print alone: a screen does not wait for it. */
 export function isForPaper(sheet: string): boolean {
