@@ -31,7 +31,7 @@ export const BLOCKS = `
   let said = line-of(one.c)
   if one.look == "quiet" { par(text(fill: ink2, size: 0.94em, said)) }
   else if one.look == "small" { par(text(size: 0.94em, said)) }
-  else if one.look == "label" { block(sticky: true, above: 0.8em, below: 0.4em, strong(said)) }
+  else if one.look == "label" { block(sticky: true, above: 1.3em, below: 0.5em, strong(said)) }
   else if one.look == "opens" { block(sticky: true, said) }
   else if one.look == "lead" { par(text(size: 1.2em, said)) }
   else { par(said) }

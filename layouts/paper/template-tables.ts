@@ -28,7 +28,7 @@ export const TABLES = `
 #let set-block(one) = {
   if one.b == "heading" {
     anchors(one.ids)
-    if one.level == 0 { block(below: 10pt, text(size: 20pt, weight: "bold", par(leading: 6pt, line-of(one.c)))) }
+    if one.level == 0 { block(above: 9pt, below: 16pt, text(size: 20pt, weight: "bold", par(leading: 8pt, line-of(one.c)))) }
     else { heading(level: one.level, outlined: one.told, bookmarked: true, line-of(one.c)) }
   }
   else if one.b == "text" { set-text(one) }

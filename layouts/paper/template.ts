@@ -68,7 +68,11 @@ const PAGE = `
 `;
 
 const BODY = `
-#for block in paper.front { set-block(block) }
+#[
+  #set par(leading: 0.62em, spacing: 0.95em)
+  #set block(spacing: 0.95em)
+  #for block in paper.front { set-block(block) }
+]
 #pagebreak(weak: true)
 #for block in paper.body { set-block(block) }
 `;
