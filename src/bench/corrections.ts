@@ -1,6 +1,7 @@
 /** What was taken back later than within its step, so that it stays in the file. */
 import { clockOf, dayOf } from "./clock-text.ts";
 import type { BenchEvent, PiecesSaid, Said } from "./event.ts";
+import type { Snapshot } from "./snapshot.ts";
 
 export interface Correction {
   /** When it was first noted, s since 1970-01-01T00:00Z. */
@@ -19,13 +20,21 @@ export function correctionsIn(events: readonly BenchEvent[]): readonly Correctio
   });
 }
 
-/** What it said, since nothing else of the file has it; but for people, whom not every edition names. */
-export const correctionWords = ({ at, said, why }: Correction, zone: string): string =>
-  `first noted at ${clock(at, zone)}: ${inWords(said, zone)}; taken back: ${why}`;
+/** What is asked of a record, so that words which every edition has name nothing that one withholds. */
+type Named = Pick<Snapshot, "timeZone" | "lots">;
+
+/** What it said, since nothing else of the file has it; but for people, and for lots, that not every edition names. */
+export const correctionWords = ({ at, said, why }: Correction, given: Named): string =>
+  `first noted at ${clock(at, given.timeZone)}: ${inWords(said, given)}; taken back: ${why}`;
+
+function lotWords(lot: string, { lots }: Named): string {
+  const isPublic = lots.some(({ id, audience }) => id === lot && audience === "public");
+  return isPublic ? lot : "a lot that not every edition names";
+}
 
 const clock = (at: number, zone: string): string => clockOf(at, dayOf(at, zone), zone) ?? "";
 
-function inWords(said: Said, zone: string): string {
+function inWords(said: Said, given: Named): string {
   switch (said.kind) {
     case "joint":
       return `${said.joint} ${said.on ? "chosen" : "not chosen"}`;
@@ -34,15 +43,15 @@ function inWords(said: Said, zone: string): string {
     case "reading":
       return `${said.of} ${said.typed ?? "not read"}`;
     case "prepared":
-      return `surfaces finished ${said.at === undefined ? "nobody knows when" : `at ${clock(said.at, zone)}`}`;
+      return `surfaces finished ${said.at === undefined ? "nobody knows when" : `at ${clock(said.at, given.timeZone)}`}`;
     case "timber":
-      return `wood ${said.lots.length === 0 ? "not known" : said.lots.join(", ")}`;
+      return `wood ${said.lots.length === 0 ? "not known" : said.lots.map((lot) => lotWords(lot, given)).join(", ")}`;
     default:
-      return "cup" in said ? ofCup(said) : "piece" in said ? ofPiece(said) : ofPage(said);
+      return "cup" in said ? ofCup(said, given) : "piece" in said ? ofPiece(said) : ofPage(said);
   }
 }
 
-function ofCup(said: Extract<Said, { readonly cup: number }>): string {
+function ofCup(said: Extract<Said, { readonly cup: number }>, given: Named): string {
   switch (said.kind) {
     case "amount":
       return `${said.part} ${said.typed}`;
@@ -53,14 +62,14 @@ function ofCup(said: Extract<Said, { readonly cup: number }>): string {
     case "discarded":
       return `thrown away: ${said.why}`;
     case "pieces":
-      return piecesWords(said);
+      return piecesWords(said, given);
     default:
       return said.kind;
   }
 }
 
-export const piecesWords = ({ count, lot, procedure, sizes }: PiecesSaid): string =>
-  [`${count} pieces`, lot, procedure, ...Object.values(sizes)].filter(Boolean).join(", ");
+export const piecesWords = ({ count, lot, procedure, sizes }: PiecesSaid, given: Named): string =>
+  [`${count} pieces`, lot && lotWords(lot, given), procedure, ...Object.values(sizes)].filter(Boolean).join(", ");
 
 function ofPiece(said: Extract<Said, { readonly piece: string }>): string {
   switch (said.kind) {

@@ -140,12 +140,12 @@ function closingOf({ closed, clock }: Cup, day: Day, { timeZone }: Snapshot): Ti
 function noteOf(
   { wentBack, corrections }: Session,
   timed: readonly (Timed | undefined)[],
-  { timeZone }: Snapshot,
+  given: Snapshot,
 ): string | undefined {
   const notes = [
     ...(wentBack > 0 ? [`the clock of the phone went back by ${wentBack} s during this session`] : []),
     ...timed.flatMap((one) => one?.untold ?? []),
-    ...corrections.map((correction) => correctionWords(correction, timeZone)),
+    ...corrections.map((correction) => correctionWords(correction, given)),
   ];
   return notes.length === 0 ? undefined : notes.join("; ");
 }
@@ -179,13 +179,13 @@ function preparedOf(prepared: Moment, cup: Cup, day: Day, { timeZone }: Snapshot
  * A piece without a time of its own was glued with the joint: one that was glued later, when nobody can tell, is not
  * declared here, and its numbers stay free.
  */
-function piecesOf({ id, pieces, clock }: Cup, day: Day, { timeZone }: Snapshot): Timed {
+function piecesOf({ id, pieces, clock }: Cup, day: Day, given: Snapshot): Timed {
   if (pieces === undefined || pieces.count === 0) return {};
   const { count, procedure, lot, sizes, now } = pieces;
-  const glued = now && pieces.clock === clock ? clockOf(pieces.at, day, timeZone) : undefined;
+  const glued = now && pieces.clock === clock ? clockOf(pieces.at, day, given.timeZone) : undefined;
   if (now && glued === undefined)
     return {
-      untold: `${piecesWords(pieces)}: glued later than the joint, at a time that this page cannot write; declare them at the desk with theirs`,
+      untold: `${piecesWords(pieces, given)}: glued later than the joint, at a time that this page cannot write; declare them at the desk with theirs`,
     };
   const own = {
     procedure: procedure ?? "",

@@ -55,6 +55,7 @@ export const LOT = [
   "rings",
   "density",
   "asked",
+  "audience",
 ] as const satisfies readonly (keyof Lot)[];
 
 export const PROCEDURE = [

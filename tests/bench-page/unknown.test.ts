@@ -133,4 +133,30 @@ describe("What was taken back with a reason", () => {
     expect(file?.text).toContain("first noted at 11:01:30: temperature 12.0 °C; taken back: read wrongly");
     expect(file?.text).toContain("first noted at 11:04: surfaces finished at 01:00; taken back: it changed");
   });
+
+  it.each([
+    { shows: "everyone", marked: {}, words: "wood S-1", pieces: "2 pieces, S-1, three-leg" },
+    {
+      shows: "the archive alone",
+      marked: { "lots/S-1.md": (BENCH_RECORD["lots/S-1.md"] ?? "").replace(/^---\n/, "---\nfor: archive\n") },
+      words: "wood a lot that not every edition names",
+      pieces: "2 pieces, a lot that not every edition names, three-leg",
+    },
+  ])("names a lot that is for $shows as every edition may", async ({ marked, words, pieces }) => {
+    const given = givenOf(await recordOf(scratch(), { ...BENCH_RECORD, ...marked }));
+    const said: readonly Said[] = [
+      ...TO_READINGS,
+      { kind: "timber", lots: ["S-1"] },
+      back(3, "read wrongly"),
+      { kind: "timber", lots: [] },
+      ...CUP.slice(1),
+      { kind: "pieces", cup: 0, count: 2, procedure: "three-leg", lot: "S-1", sizes: {}, now: false },
+      back(11, "it changed"),
+      { kind: "pieces", cup: 0, count: 0, sizes: {}, now: false },
+    ];
+    const text = benchFiles(sessionAfter(said), given, "r")[0]?.text;
+    expect(text).toContain(`first noted at 11:01:30: ${words}; taken back: read wrongly`);
+    expect(text).toContain(`: ${pieces}; taken back: it changed`);
+    expect(text?.includes("S-1")).toBe(words === "wood S-1");
+  });
 });
