@@ -46,7 +46,7 @@ const PAGE = `
   margin: (top: 20mm, bottom: 15mm, x: 13mm),
   header: text(size: 7.6pt, fill: ink2, {
     grid(columns: (1fr, auto), column-gutter: 6mm, text(weight: "bold", paper.record), paper.edition)
-    block(above: 0.5em, below: 0.45em, height: 1.1em, clip: true, running())
+    block(above: 0.5em, below: 0.45em, height: 1.3em, clip: true, text(bottom-edge: "descender", running()))
     line(length: 100%, stroke: thin)
   }),
   header-ascent: 2.5mm,

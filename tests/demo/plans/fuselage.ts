@@ -261,7 +261,7 @@ function engineBearers(): string {
   plan
     .box(820, 84, 22, 292, PLY)
     .letter("FIREWALL B1", 852, 220, 9)
-    .letter("KNEE BLOCK", 640, 194, 9)
+    .letter("KNEE BLOCK", 640, 326, 9)
     .letter("LEFT", 40, 132, 11)
     .letter("RIGHT", 32, 264, 11)
     .letter("EITHER, FROM ABOVE", 90, 388, 9)

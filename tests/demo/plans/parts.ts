@@ -156,7 +156,7 @@ function aileron(): string {
   }
   plan
     .leader("HINGE BLOCK", [450, 84], [412, 124])
-    .leader("HINGE LINE", [112, 84], [176, 131])
+    .leader("HINGE LINE", [690, 84], [640, 131])
     .leader("TRAILING EDGE", [320, 424], [420, 390])
     .extension(60, 416, 502)
     .extension(460, 394, 502)
@@ -256,7 +256,7 @@ function tankBay(): string {
     .leader("STRAP BEARER", [712, 250], [middle[0] + 60, 240])
     .leader("LID FRAME, ABOVE", [712, 300], [middle[0] + lidWide / 2 - 6, 310])
     .leader("DRAIN", [712, 392], [x + side - rib - 44, y + side - strip - 12])
-    .leader("FLOOR, 2 mm PLY", [96, 350], [x + 40, 360])
+    .leader("FLOOR, 2 mm PLY", [712, 346], [x + side - 32, 350])
     .reach(y, x, 276)
     .reach(y + side, x, 276)
     .upright(282, y, y + side, "520 mm")
