@@ -134,7 +134,7 @@ describe("What was taken back with a reason", () => {
     expect(file?.text).toContain("first noted at 11:04: surfaces finished at 01:00; taken back: it changed");
   });
 
-  it.each([
+  it.each<{ shows: string; marked: { readonly [path: string]: string }; words: string; pieces: string }>([
     { shows: "everyone", marked: {}, words: "wood S-1", pieces: "2 pieces, S-1, three-leg" },
     {
       shows: "the archive alone",

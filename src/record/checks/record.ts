@@ -1,9 +1,10 @@
 /** The files of the record held against each other. */
-import type { Note, Problem } from "../../problem.ts";
+import { inOrder, type Note, type Problem } from "../../problem.ts";
 import type { Draft } from "../filed.ts";
 import type { Form } from "../text/bytes.ts";
 import type { Folder } from "../folder.ts";
 import { collectIds } from "../ids.ts";
+import { doubledNotes } from "../earlier/doubled.ts";
 import type { EarlierTable } from "../earlier/read.ts";
 import { notesOf } from "../notes.ts";
 import type { FileIndex } from "../file-index.ts";
@@ -76,5 +77,5 @@ export function checkRecord(
   const told = new Set(context.problems.map(({ file }) => file));
   const silent = folder.files.filter((file) => !told.has(file));
   const notes = notesOf(draft.files, silent, () => filesNamed(context), new Map([...draft.forms, ...forms]));
-  return { problems: context.problems, notes };
+  return { problems: context.problems, notes: inOrder([...notes, ...doubledNotes(context)]) };
 }
