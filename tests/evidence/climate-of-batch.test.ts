@@ -71,6 +71,20 @@ describe("A logger that has only a part of the time of gluing", () => {
     expect(life(undefined, ends("14:15", 20, 0.5))).toEqual(life(undefined));
   });
 
+  it("is named where no row of the sheet is for what it read, and the note where none is for that", () => {
+    const by = (temperature: Batch["temperature"], climate: ReturnType<typeof ends> = []) =>
+      asked(workingLifeRule, { batch: { ...noted, temperature }, climate }).map(([code, values]) => [
+        code,
+        (values as { readonly temperature?: string }).temperature,
+      ]);
+    const NO_ROW = "unproven working-life/no-row";
+    expect(by(celsius("20"), ends("17:00", 28, 0.5))).toEqual([[NO_ROW, "what the logger read"]]);
+    expect(by(undefined, ends("17:00", 28, 0.5))).toEqual([[NO_ROW, "what the logger read"]]);
+    expect(by(celsius("28"), ends("17:00", 20, 0.5))).toEqual([[NO_ROW, "28 °C"]]);
+    expect(by(celsius("28"), ends("17:00", 28, 0.5))).toEqual([[NO_ROW, "28 °C"]]);
+    expect(by(celsius("28"))).toEqual([[NO_ROW, "28 °C"]]);
+  });
+
   it("shows nothing where it is within the limits", () => {
     const silent = { temperature: undefined, humidity: undefined };
     expect(of(ends("14:15", 20, 0.5), silent)).toEqual([

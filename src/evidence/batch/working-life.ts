@@ -1,12 +1,13 @@
 /** Whether the joint was closed within the working life of the adhesive. */
 import { defined } from "../../defined.ts";
 import { MADE } from "../../facts/build/adhesive-kind.ts";
+import { saidEnds } from "../../facts/quantity/ends.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
-import { loggedWarmth } from "./witnesses.ts";
+import { loggedWarmth, warmestRead } from "./witnesses.ts";
 
 export function workingLifeRule(c: BatchCase): Finding[] {
   const {
@@ -26,13 +27,7 @@ export function workingLifeRule(c: BatchCase): Finding[] {
   const isByMass = kind === "two-part" || workingLife.some((row) => row.mass !== undefined);
   if (mass === undefined && !life && isByMass) return [find("working-life/no-mass", "unproven", stood)];
   if (!life)
-    return [
-      find("working-life/no-row", "unproven", {
-        ...stood,
-        mass: mass?.most,
-        temperature: temperature?.typed ?? "what the logger read",
-      }),
-    ];
+    return [find("working-life/no-row", "unproven", { ...stood, mass: mass?.most, temperature: warmestWords(c) })];
   const { row } = life;
   const limit: Limit = {
     code: "limit/working-life",
@@ -45,6 +40,13 @@ export function workingLifeRule(c: BatchCase): Finding[] {
   return estimates.length === 0
     ? [find("working-life/within", "meets", values, { limit })]
     : [find("working-life/estimate", "unproven", { ...values, estimates }, { limit })];
+}
+
+/** Whichever is warmer of the note and the logger, as by it the row was looked for. */
+function warmestWords({ batch, index: { shop } }: BatchCase): string {
+  const logged = warmestRead(shop, batch) ?? Number.NEGATIVE_INFINITY;
+  const { temperature } = batch;
+  return temperature && saidEnds(temperature).most >= logged ? temperature.typed : "what the logger read";
 }
 
 function timeMissing({ batch: { mixed, closed }, find }: BatchCase, began: "mixed" | "spread"): Finding {
