@@ -25,28 +25,6 @@ interface Glue {
   readonly tested: boolean;
 }
 
-it("A lot that a rework alone put in is where that joint is, and its assembly, though no batch names it", () => {
-  const rework = {
-    place,
-    entry: "2025-04-01-open",
-    day: "2025-04-01",
-    joints: ["J-0"],
-    why: "a gap",
-    replaced: [{ lot: "S-1", with: "S-9" }],
-  };
-  const made = record({
-    assemblies: [WING],
-    lots: LOTS,
-    entries: [
-      ...glue("B-1", "2025-03-10", { joints: ["J-0"], resin: "R-1", hardener: "H-1", timber: ["S-1"], tested: false }),
-      entry("2025-04-01-open", { reworks: [rework] }),
-    ],
-  });
-  const { lots } = reckon(made);
-  expect(lots.get("S-9")).toMatchObject({ batches: [], joints: ["J-0"], formerJoints: [], assemblies: ["wing"] });
-  expect(lots.get("S-1")).toMatchObject({ batches: ["B-1"], joints: [], formerJoints: ["J-0"], assemblies: [] });
-});
-
 const anyGlue: fc.Arbitrary<Glue> = fc.record({
   joints: fc.subarray(JOINTS, { minLength: 1 }),
   resin: fc.constantFrom("R-1", "R-2"),

@@ -243,10 +243,17 @@ describe("A joint", () => {
   });
 });
 
-it("A coat that was amended by someone alone names the amendments of its own entry", () => {
+it("A coat that was amended by someone alone keeps the worse verdict, and names the amendments of its own entry", () => {
   const coat = { place, entry: "coated", day: "2025-03-12", assembly: "wing", where: "Inside", finish: "clear" };
   const file: CoatFile = { coat: { ...coat, lots: [], coat: 1 }, verdict: "shown", findings: [] };
   const own = amendment("own", [change("entry", "coated")], { entry: "coated" });
+  const order = ["rejected", "not shown", "pending", "shown"] as const;
+  order.forEach((worse, at) => {
+    for (const better of order.slice(at + 1)) {
+      const kept = standing(ALONE, { coats: [{ ...file, verdict: worse }] }).coat({ ...file, verdict: better });
+      expect(kept.verdict).toBe(worse);
+    }
+  });
   const coats = [{ ...file, verdict: "rejected" as const }];
   const said = (...amendments: Amendment[]) => standing(amendments, { coats }).coat(file);
   expect(said(...ALONE, own)).toMatchObject({
@@ -302,7 +309,7 @@ describe("A measurement", () => {
   const stands = { stands: ["mended"] };
 
   it("keeps the worse verdict that it had, and names the entries", () => {
-    const order = ["out", "no tolerance", "within"] as const;
+    const order = ["out", "no tolerance", "estimated", "within"] as const;
     order.forEach((worse, at) => {
       for (const better of order.slice(at + 1)) {
         expect(after(files(better), files(worse)).measurements[0]).toEqual({
@@ -355,7 +362,7 @@ describe("A pair of sides", () => {
     standing(ALONE, { pairs: new Map([["P", { ...file, verdict: was }]]) }).pair({ ...file, verdict: now });
 
   it("keeps the worse verdict, and names the entries", () => {
-    const order = ["out", "one side", "no tolerance", "within"] as const;
+    const order = ["out", "one side", "estimated", "no tolerance", "within"] as const;
     order.forEach((worse, at) => {
       for (const better of order.slice(at + 1)) {
         expect(after(better, worse)).toEqual({ ...file, verdict: worse, stands: ["mended"] });
