@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Asks, Batch, GlueUp } from "../../src/facts/types.ts";
+import type { Asks, Batch, GlueUp, Procedure } from "../../src/facts/types.ts";
 import { adhesive, assembly, batch, DAY, glued, joint, lot, LOTS, procedure } from "./make.ts";
 import { mm, pc } from "./quantities.ts";
 import { reckon } from "./reckoned.ts";
@@ -134,11 +134,17 @@ describe("A glue-up is asked by its sheet, by the procedure it follows and by th
     form: "glue-up",
     method: { faces: "both", filler: "none" },
   });
-  function asked(own: Said, made: { readonly sheet?: Asks; readonly by?: Asks; readonly drawn?: Asks } = {}) {
+  interface Made {
+    readonly sheet?: Asks;
+    readonly by?: Asks;
+    readonly drawn?: Asks;
+    readonly method?: Procedure["method"];
+  }
+  function asked(own: Said, made: Made = {}) {
     const file = reckon(
       glued([batch("B-1", { glueUp: said(own) })], [], {
         adhesives: [adhesive({ asks: made.sheet })],
-        procedures: [procedure(), { ...METHOD, asks: made.by }],
+        procedures: [procedure(), { ...METHOD, ...(made.method && { method: made.method }), asks: made.by }],
         assemblies: [
           assembly("wing", { joints: [{ ...joint("W-1"), title: "Rib to spar", asks: made.drawn }, joint("W-2")] }),
         ],
@@ -188,6 +194,23 @@ describe("A glue-up is asked by its sheet, by the procedure it follows and by th
     ]);
     expect(sentences({ by: "cold", gap: mm("0.4") }, { sheet: { gap: mm("0.5") } })).toEqual([
       "Greatest gap when tried dry: 0.4 mm; asked: at most 0.5 mm.",
+    ]);
+  });
+
+  it("by whatever else the procedure says was done, word for word", () => {
+    const sheet: Asks = { endGrain: "twice", staples: "pulled", scraped: "yes", secondCup: "yes" };
+    const method = { endGrain: "twice", staples: "pulled", scraped: "yes", secondCup: "yes" } as const;
+    expect(sentences({ by: "cold" }, { sheet, method })).toEqual([
+      "End grain wetted: twice, as Cold glue-up says; asked: twice.",
+      "Staples: pulled, as Cold glue-up says; asked: pulled.",
+      "Sides and bottom of the cup scraped while mixing: yes, as Cold glue-up says; asked: yes.",
+      "Mixed again in a second cup: yes, as Cold glue-up says; asked: yes.",
+    ]);
+    expect(sentences({ by: "cold", ...method, staples: "left" }, { sheet, method })).toEqual([
+      "End grain wetted: twice; asked: twice.",
+      "Staples: left, and not pulled.",
+      "Sides and bottom of the cup scraped while mixing: yes; asked: yes.",
+      "Mixed again in a second cup: yes; asked: yes.",
     ]);
   });
 
