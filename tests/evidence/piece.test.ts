@@ -70,6 +70,15 @@ describe("The cure of a piece", () => {
     });
   });
 
+  it("in a shop so little cooler that nobody would tell the times apart is told without their worth", () => {
+    const leastCure = { time: d("0.5"), temperature: celsius("20.02") };
+    const told = (day: string, time: string) =>
+      finding({ procedure: { leastCure }, test: broken(day, time) }, "full-cure")?.sentence;
+    expect(told("2025-03-16", "14:50")).toBe("6 d passed between closing and breaking.");
+    expect(told("2025-03-16", "14:20")).toContain("6 d passed between closing and breaking, worth 5 d 23 h at 20.0 °C");
+    expect(told("2025-03-11", "10:50")).toContain("20 h 30 min passed between closing and breaking, worth 20 h 28 min");
+  });
+
   it("in a shop warmer than the least cure is for takes no less", () => {
     const leastCure = { time: d("3"), temperature: celsius("10") };
     expect(verdict({ procedure: { leastCure }, test: broken("2025-03-13", "14:20") })).toBe("pass");
