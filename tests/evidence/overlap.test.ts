@@ -65,6 +65,18 @@ describe("The overlap of a piece", () => {
     }
   });
 
+  it("of a block asks for no wood, since nothing of it is crushed, and of a lap does", () => {
+    const shape = (form: "block-shear" | "single-lap") => {
+      const made = glued([batch("B-1", { timber: [], pieces: [piece("B-1", 1, { lot: undefined })] })], [], {
+        procedures: [procedure({ form, overlap: undefined })],
+      });
+      const file = reckon(made).pieces.get("B-1/1");
+      return file?.findings.filter(({ rule }) => rule === "overlap").map(({ code, severity }) => [code, severity]);
+    };
+    expect(shape("block-shear")).toEqual([["overlap/within", "meets"]]);
+    expect(shape("single-lap")).toEqual([["overlap/wood-not-known", "caution"]]);
+  });
+
   it("of a piece whose wood is not known names the limit that it is within all the same", () => {
     const made = glued([batch("B-1", { timber: [], pieces: [piece("B-1", 1, { lot: undefined })] })], []);
     const said = reckon(made)

@@ -214,6 +214,9 @@ describe("The load of a piece", () => {
     expect(verdict({ ...silent, test: { load: newton("713") } })).toBe("inconclusive");
     expect(verdict({ ...silent, test: { load: newton("1949") } })).toBe("pass");
     expect(verdict({ ...silent, test: { load: newton("1950") } })).toBe("inconclusive");
+    expect(finding({ ...silent, test: { load: newton("1"), failure: "glue line" } }, "piece-load")).toBeUndefined();
+    const block = { procedure: { stress: undefined, form: "block-shear" } } as const;
+    expect(finding({ ...block, test: { load: newton("3000") } }, "piece-load")).toBeUndefined();
     expect(finding({ ...silent, test: { load: newton("3000") } }, "piece-load")?.severity).toBe("unproven");
     expect(finding({ ...silent, test: { load: newton("3000") } }, "piece-load")?.sentence).toBe(
       "3000 N would press the leg with 83.33 MPa, far above the 38.68 MPa at which its wood is crushed (this program's default: clear Sitka spruce at 12 %, Wood Handbook FPL-GTR-190): the load or its unit is noted wrong.",
