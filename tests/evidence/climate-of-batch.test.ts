@@ -69,6 +69,9 @@ describe("A logger that has only a part of the time of gluing", () => {
     const about = { typed: "about 20 °C", about: { least: 19, most: 21 }, unit: "°C", step: 0 } as Batch["temperature"];
     expect(life(about, ends("14:15", 20, 0.5))).toEqual(["unproven working-life/estimate"]);
     expect(life(undefined, ends("14:15", 20, 0.5))).toEqual(life(undefined));
+    const row = (until: string) =>
+      caseOf({ batch: { ...noted, temperature: undefined }, climate: ends(until, 20, 0.5) }).facts.life?.time;
+    expect([row("14:15"), row("17:00")]).toEqual([undefined, 1800]);
   });
 
   it("is named where no row of the sheet is for what it read, and the note where none is for that", () => {

@@ -2,13 +2,13 @@
 import { describe, expect, it } from "vitest";
 import { cureOf, lastLogged, statedWarmth } from "../../src/evidence/cure/cure.ts";
 import { jointCure, sheetCure } from "../../src/evidence/cure/joint-cure.ts";
-import { lawSource, referenceOf } from "../../src/evidence/cure/reference.ts";
+import { lawOf, lawSource, referenceOf } from "../../src/evidence/cure/reference.ts";
 import { Shop } from "../../src/evidence/cure/shop.ts";
 import { recordIndexOf } from "../../src/evidence/record-index.ts";
 import type { Adhesive, Batch, ClimateLog, JointSpec, Noted, Procedure, Thermometer } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
 import { adhesive, batch, DAY, entry, glued, joint, piece, procedure } from "./make.ts";
-import { celsius, d, epochOf, moment } from "./quantities.ts";
+import { celsius, d, epochOf, g, moment } from "./quantities.ts";
 import { ref } from "./signed.ts";
 
 const cures = (...degrees: number[]) =>
@@ -82,6 +82,28 @@ describe("A sheet's own cure", () => {
     expect(of(31)).toEqual(["31 °C", "1 d", 31, day, 31]);
     expect(of(60, 40)).toEqual(["40 °C", "2 d", 40, 2 * day, 40]);
   });
+});
+
+it("The law of a cure is fitted to working lives of two parts alone: how long another glue stays open says nothing of it", () => {
+  const workingLife = ["20", "30"].map((at, i) => ({ temperature: celsius(at), mass: g("100"), time: d(`${2 - i}`) }));
+  const from = (kind: Adhesive["kind"]) => lawOf(adhesive({ kind, cure: [], workingLife })).from;
+  expect(from("two-part")).toBe("working life");
+  for (const kind of ["one-part", "powder-and-water", "applied-apart"] as const) expect(from(kind)).toBe("doubling");
+});
+
+it("The cure of each piece of a batch is reckoned from its own gluing to its own least, whatever was reckoned before", () => {
+  const cool = batch("B-1", { temperature: celsius("17") });
+  const made = () => recordIndexOf(glued([cool], []));
+  const ask = (index: ReturnType<typeof made>, days: string, glued?: number) =>
+    cureOf(index, cool, procedure({ leastCure: { time: d(days), temperature: celsius("20") } }), {
+      glued,
+      brokenAt: undefined,
+    }).readyAt;
+  const all: readonly (readonly [days: string, glued?: number])[] = [["3"], ["5"], ["3", epochOf("2025-03-12")], ["3"]];
+  const one = made();
+  const together = all.map(([days, at]) => ask(one, days, at));
+  expect(together).toEqual(all.map(([days, at]) => ask(made(), days, at)));
+  expect(new Set(together).size).toBe(3);
 });
 
 describe("The temperature that a record states", () => {
