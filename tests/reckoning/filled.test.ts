@@ -47,6 +47,13 @@ describe("What a thermometer of least and greatest adds to a log", () => {
     expect(asked(filled(none, both, Math.min), 1, 39)?.whole).toBe(true);
   });
 
+  it("says nothing of the time between its last span and the first reading, however many spans come before", () => {
+    const made = filled(hourly(15, 16, 20), [held(0, 5, 17), held(3, 10, 16), held(20, 30, 15)], Math.min);
+    expect([...made.values].filter(Number.isNaN)).toEqual([]);
+    expect(asked(made, 1, 9)).toMatchObject({ whole: true, least: 16 });
+    expect(asked(made, 9, 16)?.whole).toBe(false);
+  });
+
   it("leaves a gap between two spans that do not meet", () => {
     expect(asked(filled(none, [held(0, 10, 18), held(11, 20, 18)], Math.min), 1, 19)?.whole).toBe(false);
   });
