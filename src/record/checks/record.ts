@@ -77,5 +77,6 @@ export function checkRecord(
   const told = new Set(context.problems.map(({ file }) => file));
   const silent = folder.files.filter((file) => !told.has(file));
   const notes = notesOf(draft.files, silent, () => filesNamed(context), new Map([...draft.forms, ...forms]));
-  return { problems: context.problems, notes: inOrder([...notes, ...doubledNotes(context)]) };
+  const doubled = doubledNotes(context).filter(({ file }) => !told.has(file));
+  return { problems: context.problems, notes: inOrder([...notes, ...doubled]) };
 }
