@@ -110,8 +110,16 @@ const seen = (on: Phone): Promise<Seen> =>
       .join(" | "),
   }));
 
-/** Two taps at one place; the second hits whatever stands there by then. Without an interval one tap alone. */
-async function tapped(on: Phone, words: RegExp, apart?: number): Promise<Seen> {
+interface Tap {
+  readonly words: RegExp;
+  /** Whether it is to be kept: a screen may turn before that has come about. */
+  readonly keeps: boolean;
+  /** ms; without it one tap alone. */
+  readonly apart?: number;
+}
+
+/** Two taps at one place; the second hits whatever stands there by then. */
+async function tapped(on: Phone, { words, keeps, apart }: Tap): Promise<Seen> {
   const button = on.page.getByRole("button", { name: words }).first();
   await button.scrollIntoViewIfNeeded({ timeout: 5000 }).catch(async () => {
     throw new Error(`no button ${words.source}: ${(await seen(on)).screen}`);
@@ -128,7 +136,8 @@ async function tapped(on: Phone, words: RegExp, apart?: number): Promise<Seen> {
       [...at, times] as const,
     );
   await hit(apart === 0 ? 2 : 1);
-  await expect.poll(() => seen(on), { interval: 5, timeout: 10_000 }).not.toEqual(before);
+  const told = ({ kept, screen }: Seen): unknown => (keeps ? kept : screen);
+  await expect.poll(async () => told(await seen(on)), { interval: 5, timeout: 10_000 }).not.toEqual(told(before));
   if (apart !== undefined && apart > 0) {
     await on.page.clock.runFor(apart);
     await hit(1);
@@ -153,7 +162,11 @@ async function triedAt(on: Phone, { turns = [], tap, isTurn }: Tried): Promise<s
   const back = async (apart?: number): Promise<void> => {
     if (isTurn !== true) {
       const { kept: was } = await seen(on);
-      const { kept, screen } = await tapped(on, TAKE_BACK, apart);
+      const { kept, screen } = await tapped(on, {
+        words: TAKE_BACK,
+        keeps: true,
+        ...(apart !== undefined && { apart }),
+      });
       if (screen !== begin.screen) wrong.push(`${tap.source}, taken back by two taps ${apart} ms apart: ${screen}`);
       if (begin.kept > 0 && kept - was !== 1) wrong.push(`${tap.source}, ${apart} ms: ${kept - was} taken back`);
       return;
@@ -161,13 +174,17 @@ async function triedAt(on: Phone, { turns = [], tap, isTurn }: Tried): Promise<s
     await on.page.reload();
     await on.page.waitForSelector("footer");
   };
-  for (const one of turns) await tapped(on, one);
-  const once = await tapped(on, tap);
+  const turned = async (): Promise<void> => {
+    for (const words of turns) await tapped(on, { words, keeps: false });
+  };
+  const own = { words: tap, keeps: isTurn !== true };
+  await turned();
+  const once = await tapped(on, own);
   for (const apart of INTERVALS) {
     await back(apart);
     const before = await seen(on);
-    for (const one of turns) await tapped(on, one);
-    const { kept, screen } = await tapped(on, tap, apart);
+    await turned();
+    const { kept, screen } = await tapped(on, { ...own, apart });
     if (screen !== once.screen) wrong.push(`${tap.source}, two taps ${apart} ms apart: ${screen}`);
     const more = isTurn === true ? 0 : 1;
     if (begin.kept > 0 && kept - before.kept !== more)
