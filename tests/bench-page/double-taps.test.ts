@@ -115,7 +115,7 @@ interface Tap {
   /** Whether it is to be kept: a screen may turn before that has come about. */
   readonly keeps: boolean;
   /** ms; without it one tap alone. */
-  readonly apart?: number;
+  readonly apart?: number | undefined;
 }
 
 /** Two taps at one place; the second hits whatever stands there by then. */
@@ -162,11 +162,7 @@ async function triedAt(on: Phone, { turns = [], tap, isTurn }: Tried): Promise<s
   const back = async (apart?: number): Promise<void> => {
     if (isTurn !== true) {
       const { kept: was } = await seen(on);
-      const { kept, screen } = await tapped(on, {
-        words: TAKE_BACK,
-        keeps: true,
-        ...(apart !== undefined && { apart }),
-      });
+      const { kept, screen } = await tapped(on, { words: TAKE_BACK, keeps: true, apart });
       if (screen !== begin.screen) wrong.push(`${tap.source}, taken back by two taps ${apart} ms apart: ${screen}`);
       if (begin.kept > 0 && kept - was !== 1) wrong.push(`${tap.source}, ${apart} ms: ${kept - was} taken back`);
       return;

@@ -42,6 +42,12 @@ describe("Hours of a person in a table", () => {
     );
   });
 
+  it("are told of one person, with the entries of that person alone", async () => {
+    expect(await saidWith("helper + builder;2025-03;gluing;1:30;wing;Notebook")).toBe(
+      `hours/notebook.csv:2:18  note: helper has hours of 2025-03 in this line, and in ${CAPS}: all are counted, so take one away where it is the same work`,
+    );
+  });
+
   it("are told by the day that an amendment gives to the work of an entry", async () => {
     const amended = (day: string): Promise<string> =>
       saidWith(
