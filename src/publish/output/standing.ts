@@ -1,6 +1,6 @@
 /** Whether a site stands as an earlier build wrote it, and would come out the same: then nothing needs to be done. */
-import { createHash, randomBytes } from "node:crypto";
-import { existsSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { hash, randomBytes } from "node:crypto";
+import { closeSync, existsSync, lstatSync, openSync, readFileSync, readSync, realpathSync, statSync } from "node:fs";
 import { mkdir, rename, writeFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { basename, dirname, join, sep } from "node:path";
@@ -45,16 +45,10 @@ export async function madeFrom({ content, program, options }: SiteSources): Prom
     const root = realpathSync(content);
     // Code of the builder may ask for anything: the day, the network, another folder.
     if (files.some((path) => isOwn(path) && isOwnCode(path, readFileSync(join(root, path), "utf8")))) return undefined;
-    if (files.some((path) => !isRead(root, path) && Date.now() - statSync(join(root, path)).mtimeMs < TOO_FRESH_MS))
-      return undefined;
-    return digestOf([
-      program,
-      root,
-      JSON.stringify(options),
-      locale,
-      timeZone,
-      ...files.map((path) => sightOf(root, path)),
-    ]);
+    const sights = new Sights(root);
+    const seen = files.map((path) => sights.of(path));
+    if (Date.now() - sights.newest < TOO_FRESH_MS) return undefined;
+    return digestOf([program, root, JSON.stringify(options), locale, timeZone, ...seen]);
   } catch {
     return undefined;
   }
@@ -118,38 +112,65 @@ function installed(): string[] {
 /** Of the files that the build wrote; what somebody put beside them is not asked. */
 function siteDigest(out: string): string {
   const listed = readFileSync(join(out, MARKER), "utf8");
+  const sights = new Sights(out);
   return digestOf([
     listed,
     ...listed
       .trimEnd()
       .split("\n")
-      .map((path) => sightOf(out, path)),
+      .map((path) => sights.of(path)),
   ]);
 }
 
 const stampFile = (out: string, cache: string): string =>
   join(cache, "standing", `${digestOf([realpathSync(out)]).slice(0, 24)}.json`);
 
-function isRead(root: string, path: string): boolean {
-  return (
-    ALWAYS_READ.test(path) || isOwn(path) || basename(path) === MARKER || statSync(join(root, path)).size <= READ_UP_TO
-  );
+/** How files of one folder look, each looked at once. */
+class Sights {
+  /** The latest time of those that were told by their times. */
+  newest = 0;
+  readonly #root: string;
+  readonly #folders = new Map<string, string>();
+
+  constructor(root: string) {
+    this.#root = root;
+  }
+
+  /** `path` has `/`, and where it lies in truth counts too. */
+  of(path: string): string {
+    const file = `${this.#root}${sep}${path}`;
+    const met = lstatSync(file);
+    const isLink = met.isSymbolicLink();
+    const real = isLink ? realpathSync(file) : `${this.#realFolder(dirname(file))}${sep}${basename(file)}`;
+    const { size, mtimeMs } = isLink ? statSync(file) : met;
+    if (size <= READ_UP_TO || ALWAYS_READ.test(path) || isOwn(path) || basename(path) === MARKER)
+      return `${path}\0${real}\0${bytesDigest(file)}`;
+    this.newest = Math.max(this.newest, mtimeMs);
+    return `${path}\0${real}\0${size} ${mtimeMs}`;
+  }
+
+  #realFolder(folder: string): string {
+    let real = this.#folders.get(folder);
+    if (real === undefined) this.#folders.set(folder, (real = realpathSync(folder)));
+    return real;
+  }
 }
 
-function sightOf(root: string, path: string): string {
-  const file = join(root, path);
-  if (isRead(root, path)) return `${path}\0${realpathSync(file)}\0${bytesDigest(file)}`;
-  const { size, mtimeMs } = statSync(file);
-  return `${path}\0${realpathSync(file)}\0${size} ${mtimeMs}`;
-}
+/** Most files fit in, and are read by one call without asking how large they are. */
+const ROOM = Buffer.allocUnsafeSlow(READ_UP_TO + 1);
 
 function bytesDigest(file: string): string {
-  return createHash("sha256").update(readFileSync(file)).digest("hex");
+  const handle = openSync(file, "r");
+  try {
+    const length = readSync(handle, ROOM, 0, ROOM.length, 0);
+    const isAll = length < ROOM.length && readSync(handle, ROOM, length, 1, length) === 0;
+    return hash("sha256", isAll ? ROOM.subarray(0, length) : readFileSync(file), "hex");
+  } finally {
+    closeSync(handle);
+  }
 }
 
 /** Each part with its length, so that no two lists of parts read alike. */
 function digestOf(parts: readonly string[]): string {
-  const hash = createHash("sha256");
-  for (const part of parts) hash.update(`${part.length}:${part}`);
-  return hash.digest("hex");
+  return hash("sha256", parts.map((part) => `${part.length}:${part}`).join(""), "hex");
 }
