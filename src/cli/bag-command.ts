@@ -4,7 +4,7 @@ import { recordState } from "../archive/bag/payload.ts";
 import type { Serialisation } from "../archive/bag/serialise.ts";
 import { writeBag } from "../archive/bag/write.ts";
 import { PagesRefused } from "../archive/refused.ts";
-import { prepare } from "../build.ts";
+import { prepare } from "../check.ts";
 import { reckon } from "../evidence/evidence.ts";
 import type { Problem } from "../problem.ts";
 import { bytesWords } from "../words/numbers.ts";

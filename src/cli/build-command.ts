@@ -1,4 +1,5 @@
-import type { BuildRequest, Built, Teller } from "../build.ts";
+import type { BuildRequest, Built } from "../build.ts";
+import type { Teller } from "../check.ts";
 import { AUDIENCES } from "../facts/values.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Edition } from "../editions/shown.ts";

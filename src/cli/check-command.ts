@@ -1,4 +1,4 @@
-import { check } from "../build.ts";
+import { check } from "../check.ts";
 import { problemsJson } from "../problem.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";

@@ -4,7 +4,7 @@ import { seal } from "../archive/seal/seal.ts";
 import { askForStamp, keepReply, timeWords } from "../archive/stamp/stamp.ts";
 import { printable } from "../archive/finding.ts";
 import { refuseWithout } from "../archive/tool.ts";
-import { check } from "../build.ts";
+import { check } from "../check.ts";
 import { recordFolder, type RecordNamed, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
 import { notesWords, problemWords, tellerFor } from "./teller.ts";

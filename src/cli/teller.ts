@@ -1,4 +1,4 @@
-import type { Teller } from "../build.ts";
+import type { Teller } from "../check.ts";
 import { bytesWords } from "../words/numbers.ts";
 import { inOrder, type Note, noteText, type Problem, problemCount, problemText } from "../problem.ts";
 import type { Surroundings } from "./surroundings.ts";

@@ -1,7 +1,7 @@
 /** A chronicle within somebody's own Eleventy site: read and judged before their pages are made, put into place after them. */
 import { join, posix, relative, sep } from "node:path";
 import { editionViewOf } from "../../layouts/own/edition-view.tsx";
-import { openPictures, prepare } from "../build.ts";
+import { openPictures, prepare } from "../check.ts";
 import { defined } from "../defined.ts";
 import { editionOf } from "../editions/edition.ts";
 import { reckon } from "../evidence/evidence.ts";

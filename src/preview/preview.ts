@@ -1,6 +1,7 @@
 import { mkdir, mkdtemp, realpath, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
-import { type BuildRequest, openPictures, prepare, type PrepareRequest, type Teller } from "../build.ts";
+import type { BuildRequest } from "../build.ts";
+import { openPictures, prepare, type PrepareRequest, type Teller } from "../check.ts";
 import { reckon } from "../evidence/evidence.ts";
 import { editionOf } from "../editions/edition.ts";
 import type { Edition } from "../editions/shown.ts";

@@ -15,6 +15,7 @@ export const ORDER = [
   "pages",
   "layouts",
   "publish",
+  "check",
   "build",
   "plugin",
   "preview",

@@ -1,5 +1,5 @@
 import { fileURLToPath } from "node:url";
-import { prepare } from "../../src/build.ts";
+import { prepare } from "../../src/check.ts";
 import { editionOf } from "../../src/editions/edition.ts";
 import type { Edition, Shown, Site } from "../../src/editions/shown.ts";
 import { reckon } from "../../src/evidence/evidence.ts";

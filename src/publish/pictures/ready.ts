@@ -5,7 +5,6 @@ import type { FilePath } from "../../facts/types.ts";
 import { readyClip } from "../clips/ready.ts";
 import type { Kept, PictureCache } from "./cache.ts";
 import { deriveDocument, derivePicture } from "./decode.ts";
-import { readDrawing } from "./drawing.ts";
 import { inertEnding } from "./inert.ts";
 import { drawingProblems, unreadable } from "./problems.ts";
 import type { Outcome, Ready, ReadyFilm } from "./ready-file.ts";
@@ -99,6 +98,8 @@ async function readyScan(path: string, digest: string, wanted: Wanted, cache: Pi
 async function readyDrawing(path: string, digest: string, wanted: Wanted, cache: PictureCache): Promise<Outcome> {
   const found = cache.find<{ width: number; height: number }>("drawing", digest);
   if (found !== undefined) return { ready: drawingOf(found, digest), decoded: false };
+  // Apart from the program, since each drawing is read once.
+  const { readDrawing } = await import("./drawing.ts");
   const drawing = readDrawing(await readFile(path));
   if (!("svg" in drawing)) return { problems: drawingProblems(wanted, drawing) };
   const { svg, ...size } = drawing;
