@@ -125,6 +125,8 @@ export interface Ledger {
   /** The column that tells its rows apart, where one does. */
   readonly key?: string;
   readonly rows: (shown: Shown) => Row[];
+  /** How many rows, of which none is made. */
+  readonly count: (shown: Shown) => number;
 }
 
 export function ledger<T>(
@@ -134,8 +136,12 @@ export function ledger<T>(
   columns: readonly Column<T>[],
   key?: string,
 ): Ledger {
-  const rowOf = (thing: T, shown: Shown): Row =>
-    Object.fromEntries(columns.map(({ name: column, of }) => [column, of(thing, shown) ?? null]));
+  const rowOf = (thing: T, shown: Shown): Row => {
+    const row: { [column: string]: Cell } = {};
+    for (const { name: column, of } of columns) row[column] = of(thing, shown) ?? null;
+    return row;
+  };
   const rows = (shown: Shown): Row[] => things(shown).map((thing) => rowOf(thing, shown));
-  return { name, says, columns, rows, ...(key !== undefined && { key }) };
+  const count = (shown: Shown): number => things(shown).length;
+  return { name, says, columns, rows, count, ...(key !== undefined && { key }) };
 }

@@ -75,12 +75,23 @@ function hasLedgers({ edition, record }: Shown): boolean {
  */
 export function ledgersOf(shown: Shown): LedgerFile[] {
   const ledgers = filledLedgers(shown).map(({ ledger }) => ledger);
+  const rowsOf = keepingLast(shown);
   const files = ledgers.flatMap((ledger) => [
-    lazily(`data/${ledger.name}.json`, () => jsonOf(shown, ledger.rows(shown))),
-    lazily(`data/${ledger.name}.csv`, () => csvOf(ledger.columns, ledger.rows(shown))),
+    lazily(`data/${ledger.name}.json`, () => jsonOf(shown, rowsOf(ledger))),
+    lazily(`data/${ledger.name}.csv`, () => csvOf(ledger.columns, rowsOf(ledger))),
   ]);
   if (!hasDictionary(shown)) return files;
   return [...files, lazily("data/datapackage.json", () => dataPackage(shown, ledgers))];
+}
+
+/** The rows of a ledger, which its other file asks for right after the one. */
+function keepingLast(shown: Shown): (ledger: Ledger) => readonly Row[] {
+  let last: { readonly ledger: Ledger; readonly rows: readonly Row[] } | undefined;
+  return (ledger) => {
+    const rows = last?.ledger === ledger ? last.rows : ledger.rows(shown);
+    last = last?.ledger === ledger ? undefined : { ledger, rows };
+    return rows;
+  };
 }
 
 const lazily = (path: string, make: () => string): LedgerFile => ({
@@ -95,7 +106,7 @@ export const filledLedgers = (shown: Shown): readonly Filled[] => shown.memo.onc
 
 function filled(shown: Shown): readonly Filled[] {
   if (!hasLedgers(shown)) return [];
-  return LEDGERS.map((ledger) => ({ ledger, count: ledger.rows(shown).length })).filter(({ count }) => count > 0);
+  return LEDGERS.map((ledger) => ({ ledger, count: ledger.count(shown) })).filter(({ count }) => count > 0);
 }
 
 function jsonOf({ record, edition }: Shown, rows: readonly Row[]): string {
