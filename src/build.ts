@@ -1,6 +1,7 @@
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { type CheckRequest, openPictures, prepare, type Prepared, type Teller } from "./check.ts";
+import { defined } from "./defined.ts";
 import { reckon } from "./evidence/evidence.ts";
 import type { Evidence } from "./evidence/types.ts";
 import { editionOf } from "./editions/edition.ts";
@@ -9,6 +10,7 @@ import { counted } from "./words/lists.ts";
 import type { Note, Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
 import { publish, type Published } from "./publish/publish.ts";
+import type { Readings } from "./record/readings.ts";
 import type { Record } from "./facts/types.ts";
 
 export interface BuildRequest extends CheckRequest {
@@ -35,12 +37,12 @@ export type Built = (
  * Reads a record, reckons what it proves and writes a site. With any problem in the record nothing is written.
  * @throws OutputRefused where the output folder cannot be used
  */
-export async function build(request: BuildRequest, tell: Teller): Promise<Built> {
+export async function build(request: BuildRequest, tell: Teller, readings?: Readings): Promise<Built> {
   const { content, out } = request;
   const making = await beginOutput(out, content);
   try {
     const pictures = openPictures(request.cache);
-    const prepared = await prepare(request, tell, { pictures });
+    const prepared = await prepare(request, tell, defined({ pictures, readings }));
     if ("problems" in prepared) return prepared;
     const { record } = prepared;
     const evidence = reckon(record);

@@ -2,6 +2,8 @@
  * What every work on a record begins with, and all that a check of it is. What only a site is made with is loaded only
  * where it is wanted: loading it takes longer than checking a small record.
  */
+import { hash } from "node:crypto";
+import { realpathSync } from "node:fs";
 import { join } from "node:path";
 import { defined } from "./defined.ts";
 import { lastSeal } from "./archive/seal/held-since.ts";
@@ -13,9 +15,10 @@ import { NO_TYPESETTER } from "./publish/paper/no-typesetter.ts";
 import type { Maker } from "./publish/paper/typst.ts";
 import { readyFiles, type ReadyFiles } from "./publish/pictures/ready.ts";
 import { wantedFiles } from "./publish/pictures/wanted.ts";
-import type { Memory } from "./record/filed.ts";
+import type { Known } from "./record/filed.ts";
 import { hasOwn } from "./record/own.ts";
 import { readRecord } from "./record/read.ts";
+import { Readings } from "./record/readings.ts";
 import type { Day, Record } from "./facts/types.ts";
 import { AUDIENCES } from "./facts/values.ts";
 
@@ -52,10 +55,24 @@ export type Prepared = (
   | { readonly record: Record; readonly ready: ReadyFiles; readonly seal?: NamedSeal; readonly maker?: Maker }
 ) & { readonly notes: readonly Note[] };
 
-/** What is kept by whoever prepares the same record again and again; `memory` takes as much room as the record. */
-export interface Kept {
-  readonly memory?: Memory;
+/** What is known from before; `memory`, of whoever prepares the same record again and again, takes as much room as the record. */
+export interface Kept extends Known {
   readonly pictures: PictureCache;
+}
+
+/**
+ * What the record's files were read as by the same program, `running`; nothing where it cannot be told which one runs.
+ * With `fresh` it is only kept for the next time.
+ */
+export function openReadings(
+  { content, cache }: Pick<PrepareRequest, "content" | "cache">,
+  running: string | undefined,
+  fresh = false,
+): Readings | undefined {
+  if (running === undefined) return undefined;
+  const root = realpathSync(content);
+  const file = join(cache, "readings", hash("sha256", root, "hex").slice(0, 24));
+  return Readings.open(file, JSON.stringify([running, root]), !fresh);
 }
 
 export function openPictures(cache: string): PictureCache {
@@ -64,8 +81,8 @@ export function openPictures(cache: string): PictureCache {
 
 /** Reads a record and makes its pictures ready; nothing is written but the cache. */
 export async function prepare(request: PrepareRequest, tell: Teller, kept?: Kept): Promise<Prepared> {
-  const { memory, pictures }: Kept = kept ?? { pictures: openPictures(request.cache) };
-  const read = await readRecord(request.content, { ...dates(request), ...(memory === undefined ? {} : { memory }) });
+  const { pictures, ...known }: Kept = kept ?? { pictures: openPictures(request.cache) };
+  const read = await readRecord(request.content, { ...dates(request), ...known });
   const maker = request.paper === true ? await makerOfPapers() : undefined;
   const lacking = request.paper === true && maker === undefined ? [NO_TYPESETTER] : [];
   if ("problems" in read) return { ...read, problems: [...lacking, ...read.problems] };
@@ -93,8 +110,9 @@ const MISSED =
 export async function check(
   request: CheckRequest,
   tell: Teller,
+  kept?: Kept,
 ): Promise<{ readonly problems: readonly Problem[]; readonly notes: readonly Note[]; readonly missed?: string }> {
-  const prepared = await prepare(request, tell);
+  const prepared = await prepare(request, tell, kept);
   const { notes } = prepared;
   if ("problems" in prepared) return { problems: prepared.problems, notes };
   const problems = await ownProblems(prepared, request);

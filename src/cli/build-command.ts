@@ -67,8 +67,8 @@ export async function buildUnlessStanding(
   const anew = fresh || asked.prune === true || asked.paper === true;
   const stands = anew ? undefined : standing(asked, from);
   if (stands !== undefined) return { stands };
-  const { build } = await import("../build.ts");
-  const built = await build(asked, tell);
+  const [{ build }, { openReadings }] = await Promise.all([import("../build.ts"), import("../check.ts")]);
+  const built = await build(asked, tell, openReadings(asked, running, fresh));
   // Where that cannot be noted, the next build is one like this.
   if (!("problems" in built) && from === (await sourcesOf(asked, running)))
     await keepStanding(asked, from, [...notesOf(built), reckonedWords(built.evidence)]).catch(() => undefined);

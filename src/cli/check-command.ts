@@ -1,4 +1,7 @@
-import { check } from "../check.ts";
+import { existsSync } from "node:fs";
+import { check, openPictures, openReadings } from "../check.ts";
+import { defined } from "../defined.ts";
+import { compiledProgram } from "../publish/output/standing.ts";
 import { problemsJson } from "../problem.ts";
 import { type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings } from "./surroundings.ts";
@@ -13,10 +16,13 @@ export async function checkCommand(
   surroundings: Surroundings,
 ): Promise<number> {
   const silent = { line: () => undefined, progress: () => undefined };
-  const { problems, notes, missed } = await check(
-    recordRequest(options, surroundings),
-    json ? silent : tellerFor(surroundings),
-  );
+  const request = recordRequest(options, surroundings);
+  // Where nothing was built yet nothing is put beside the record.
+  const readings = existsSync(request.cache)
+    ? openReadings(request, await compiledProgram(request.program))
+    : undefined;
+  const kept = defined({ pictures: openPictures(request.cache), readings });
+  const { problems, notes, missed } = await check(request, json ? silent : tellerFor(surroundings), kept);
   if (notes.length > 0) (json ? surroundings.err : surroundings.out)(`${notesWords(notes)}\n`);
   if (json) surroundings.out(`${problemsJson(problems)}\n`);
   else if (problems.length === 0)

@@ -1,12 +1,13 @@
 import { mkdir, mkdtemp, realpath, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import type { BuildRequest } from "../build.ts";
-import { openPictures, prepare, type PrepareRequest, type Teller } from "../check.ts";
+import { openPictures, openReadings, prepare, type PrepareRequest, type Teller } from "../check.ts";
 import { reckon } from "../evidence/evidence.ts";
 import { editionOf } from "../editions/edition.ts";
 import type { Edition } from "../editions/shown.ts";
 import type { Note, Problem } from "../problem.ts";
 import { writeAssets } from "../publish/assets.ts";
+import { compiledProgram } from "../publish/output/standing.ts";
 import { layOutWhole } from "../publish/publish.ts";
 import { defined } from "../defined.ts";
 import type { PreviewDesk } from "./desk.ts";
@@ -83,8 +84,10 @@ export async function renewing(
   tell: Teller,
 ): Promise<() => Promise<Renewed>> {
   const kept = { memory: new Map(), pictures: openPictures(request.cache) };
+  let readings = openReadings(request, await compiledProgram(request.program));
   return async () => {
-    const prepared = await prepare(request, tell, kept);
+    const prepared = await prepare(request, tell, defined({ ...kept, readings }));
+    readings = undefined;
     if ("problems" in prepared) return prepared;
     const shown = editionOf(prepared.record, reckon(prepared.record), request.edition, prepared.seal);
     const layout = await layOutWhole(shown, prepared.ready, request);

@@ -5,9 +5,10 @@ import { FOLDERS, type FileKind, SCHEMAS, type Spec } from "../facts/kinds.ts";
 import { bytesOf } from "./file-bytes.ts";
 import type { Folder } from "./folder.ts";
 import { spelledOut } from "./usual/short-forms.ts";
-import { parse, type StandIns } from "./schema/parse.ts";
+import { type Readings, readingKey } from "./readings.ts";
+import { parse, type Parsed, type StandIns } from "./schema/parse.ts";
 import { type Form, readText } from "./text/bytes.ts";
-import { readFrontMatter } from "./text/front-matter.ts";
+import { frontMatterAgain, readFrontMatter } from "./text/front-matter.ts";
 import { readPassages } from "./text/passages.ts";
 import type { Source } from "./text/source.ts";
 import type { Data, FrontMatter, Path } from "./text/yaml.ts";
@@ -60,7 +61,13 @@ export type Memory = Map<
   { readonly bytes: Buffer; readonly standIns: StandIns; readonly read: ReadOne<FileKind> }
 >;
 
-export function readFiles(folder: Folder, memory?: Memory): Draft {
+/** What may be known of files from before. */
+export interface Known {
+  readonly memory?: Memory;
+  readonly readings?: Readings;
+}
+
+export function readFiles(folder: Folder, known: Known = {}): Draft {
   const files: { [K in FileKind]: Filed<Spec<K>>[] } = {
     aircraft: [],
     assembly: [],
@@ -84,7 +91,7 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
       folder,
       file,
       kind,
-      memory,
+      known,
       kind === "entry" ? { date: nameOf(file).slice(0, 10), title: "-" } : {},
     );
     for (const problem of read.problems) problems.push(problem);
@@ -93,7 +100,8 @@ export function readFiles(folder: Folder, memory?: Memory): Draft {
     if (read.filed === undefined || read.filed.spec === undefined) unread.push(read.text);
     if (read.filed) (files[kind] as Filed<unknown>[]).push(read.filed);
   }
-  forget(memory, folder);
+  forget(known.memory, folder);
+  known.readings?.close();
   return { files, unsound, unread, problems: inOrder(problems), forms };
 }
 
@@ -127,7 +135,7 @@ function readFile<K extends FileKind>(
   folder: Folder,
   file: string,
   kind: K,
-  memory: Memory | undefined,
+  { memory, readings }: Known,
   standIns: StandIns,
 ): ReadOne<K> {
   const bytes = bytesOf(folder, file, LIMITS.fileBytes);
@@ -135,24 +143,32 @@ function readFile<K extends FileKind>(
   const known = memory?.get(file);
   if (known?.bytes.equals(bytes) === true && known.standIns["assembly"] === standIns["assembly"])
     return known.read as ReadOne<K>;
-  const read = parseFile(file, bytes, kind, standIns);
+  const read = parseFile(file, bytes, kind, standIns, readings);
   memory?.set(file, { bytes, standIns, read });
   return read;
 }
 
-function parseFile<K extends FileKind>(file: string, bytes: Buffer, kind: K, standIns: StandIns): ReadOne<K> {
+function parseFile<K extends FileKind>(
+  file: string,
+  bytes: Buffer,
+  kind: K,
+  standIns: StandIns,
+  readings: Readings | undefined,
+): ReadOne<K> {
   const text = readText(file, bytes);
   if ("problem" in text) return { text: bytes.toString("latin1"), problems: [text.problem], forms: [] };
   const { source, forms } = text;
-  const read = readFrontMatter(source);
+  const key = readings && readingKey(kind, bytes);
+  const known = key === undefined ? undefined : readings?.find(key);
+  const read = known ? frontMatterAgain(source, known.front, known.bodyLine) : readFrontMatter(source);
   if ("problem" in read) return { text: source.text, problems: [read.problem], forms };
   const passages = readPassages(source, read.body, read.bodyLine);
   const front = kind === "entry" ? spelledOut(read.front) : read.front;
-  const { placeOf, typedAt, usualFrom } = front;
-  const parsed = read.syntax
-    ? { spec: undefined, problems: [], placeOf, typedAt, usualFrom }
-    : parse(SCHEMAS[kind], front, standIns);
+  const parsed = known ? soundAs(known.spec, front) : parsedAs(kind, front, standIns, read.syntax);
   const problems = [...read.problems, ...parsed.problems, ...passages.problems];
+  const whole = problems.length === 0;
+  if (key !== undefined && known === undefined && whole)
+    readings?.keep(key, { bodyLine: read.bodyLine, front: read.value, spec: parsed.spec });
   const filed = {
     file,
     id: nameOf(file),
@@ -160,12 +176,20 @@ function parseFile<K extends FileKind>(file: string, bytes: Buffer, kind: K, sta
     front,
     data: front.data,
     spec: parsed.spec as Spec<K> | undefined,
-    whole: problems.length === 0,
+    whole,
     body: passages.body,
     at: parsed.placeOf,
-    rawAt: placeOf,
+    rawAt: front.placeOf,
     typedAt: parsed.typedAt,
     usualFrom: parsed.usualFrom,
   };
   return { filed, text: source.text, problems, forms };
+}
+
+function parsedAs(kind: FileKind, front: FrontMatter, standIns: StandIns, syntax: boolean): Parsed<unknown> {
+  return syntax ? soundAs(undefined, front) : parse(SCHEMAS[kind], front, standIns);
+}
+
+function soundAs(spec: unknown, { placeOf, typedAt, usualFrom }: FrontMatter): Parsed<unknown> {
+  return { spec, problems: [], placeOf, typedAt, usualFrom };
 }

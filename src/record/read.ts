@@ -8,20 +8,18 @@ import { readClimate, workshopOf } from "../climate/read.ts";
 import { readEarlier } from "./earlier/read.ts";
 import { earlierOf } from "./earlier/typed.ts";
 import { checkRecord } from "./checks/record.ts";
-import { type Memory, readFiles } from "./filed.ts";
+import { type Known, readFiles } from "./filed.ts";
 import { listFolder, withFiles } from "./folder.ts";
 import { FileIndex } from "./file-index.ts";
 import type { Day, Record } from "../facts/types.ts";
 import { recordOf } from "./typed.ts";
 import { withUsual } from "./usual/in-use.ts";
 
-export interface ReadOptions {
+export interface ReadOptions extends Known {
   /** The day after which nothing can have happened yet, `YYYY-MM-DD`; without it no day is too late. */
   readonly today?: Day;
   /** The date of the record; without it that of its last entry. */
   readonly day?: Day;
-  /** Kept by whoever reads the same record again. */
-  readonly memory?: Memory;
   /** Files that are read as if they lay in the record: what somebody is about to write there. */
   readonly asIf?: ReadonlyMap<string, Buffer>;
 }
@@ -36,7 +34,7 @@ export async function readRecord(content: string, options: ReadOptions = {}): Pr
   const listed = listFolder(content);
   if ("problem" in listed) return { problems: [listed.problem], notes: [] };
   const folder = options.asIf === undefined ? listed : withFiles(listed, options.asIf);
-  const asWritten = withUsual(readFiles(folder, options.memory));
+  const asWritten = withUsual(readFiles(folder, options));
   const amended = amend(asWritten);
   const { draft, amendments, problems: misamended } = amended;
   const fileIndex = new FileIndex(folder);

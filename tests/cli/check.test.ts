@@ -1,3 +1,6 @@
+import { spawnSync } from "node:child_process";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { contentOf, scratchFolders, writeAll } from "../publish/scratch.ts";
 import { smallRecord } from "../publish/small-record.ts";
@@ -62,4 +65,32 @@ describe("Help", () => {
       expect(out).toMatch(/Exit codes:\n {2}0 /);
     },
   );
+});
+
+const COMMAND = new URL("../../.build/cli.js", import.meta.url).pathname;
+
+it("A check by what an earlier build read tells the same as one that knows of nothing, and keeps nothing where nothing was built", async () => {
+  const [content, knows] = [scratch(), scratch()];
+  writeAll(content, await smallRecord());
+  const run = (cwd: string, ...words: string[]): { stdout: string; status: number | null } => {
+    const { stdout, status } = spawnSync(process.execPath, [COMMAND, ...words, "--content", content], {
+      cwd,
+      encoding: "utf8",
+    });
+    return { stdout, status };
+  };
+  const readings = (folder: string): string[] =>
+    [...contentOf(folder).keys()].filter((path) => path.startsWith(".cache/scarfline/readings/"));
+  expect(run(knows, "build").status).toBe(0);
+  expect(readings(knows)).toHaveLength(1);
+  const file = join(content, "entries/2021-03-08-second.md");
+  const sound = readFileSync(file, "utf8");
+  for (const text of [sound, sound.replace("\ntitle:", "\ntitel:"), `${sound}\n::: inspektor\n`, sound]) {
+    writeFileSync(file, text);
+    const clean = scratch();
+    const found = run(clean, "check", "--json");
+    expect(readings(clean)).toEqual([]);
+    expect(run(knows, "check", "--json")).toEqual(found);
+    expect(found.status).toBe(text === sound ? 0 : 1);
+  }
 });

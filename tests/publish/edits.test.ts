@@ -1,5 +1,5 @@
 /** `npm run edits` tries 2,000, each time others; a plain test run has 100, always the same. */
-import { cpSync, existsSync, rmSync, truncateSync, utimesSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, readFileSync, rmSync, truncateSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import sharp from "sharp";
@@ -63,6 +63,14 @@ const HAPPENINGS: { readonly [what: string]: (bench: Bench, at: number) => void 
   "another program": (bench, at) => void (bench.program = `program ${at}`),
   "something kept cut short": ({ cache }, at) => cut(oneOf(cache, at, /./)),
   "what is kept of the site cut short": ({ cache }, at) => cut(oneOf(cache, at, /standing/)),
+  "a digit of what was read another": ({ cache }, at) => {
+    const file = oneOf(cache, at, /readings/);
+    if (file === undefined) return;
+    const text = readFileSync(file, "utf8");
+    const from = (at * 997) % text.length;
+    writeFileSync(file, text.slice(0, from) + text.slice(from).replace(/\d/, `${at % 10}`));
+  },
+  "what was read cut short": ({ cache }, at) => cut(oneOf(cache, at, /readings/)),
   "something kept gone": ({ cache }, at) => gone(oneOf(cache, at, /./)),
   "all that is kept of an earlier time": ({ cache, folder }) => back(join(folder, "cache-earlier"), cache),
   "the site of an earlier time": ({ out, folder }) => back(join(folder, "out-earlier"), out),

@@ -4,11 +4,14 @@ import { beyond, inThousands, LIMITS } from "../../facts/limits.ts";
 import type { Problem } from "../../problem.ts";
 import type { Fault } from "../../facts/reading.ts";
 import type { Source } from "./source.ts";
+import { frontMatter, type ReadValue } from "./spots.ts";
 import { type FrontMatter, parseYaml } from "./yaml.ts";
 
 export interface ReadFile {
   readonly source: Source;
   readonly front: FrontMatter;
+  /** What `front` was made of. */
+  readonly value: ReadValue;
   /** The Markdown after the front matter, and the line it begins on. */
   readonly body: string;
   readonly bodyLine: number;
@@ -17,6 +20,8 @@ export interface ReadFile {
   readonly syntax: boolean;
 }
 
+/** Where the YAML begins in a file: after the first three hyphens. */
+const YAML_AT = 3;
 const FENCE = /^---[ \t]*$/;
 const EXPECTED = "--- alone on the first line, the facts, and --- alone on a line after them";
 
@@ -49,7 +54,7 @@ export function readFrontMatter(source: Source): ReadFile | { readonly problem: 
   if (run) return { problem: source.problem(run.index, TOO_BLANK) };
   let parsed: ReturnType<typeof parseYaml> | undefined;
   const yaml = (text: string): object => {
-    parsed = parseYaml(source, text, 3);
+    parsed = parseYaml(source, text, YAML_AT);
     return {};
   };
   matter(source.text, { language: "yaml", engines: { ...LANGUAGES, yaml } });
@@ -66,11 +71,18 @@ export function readFrontMatter(source: Source): ReadFile | { readonly problem: 
   return {
     source,
     front: parsed.front,
+    value: parsed.value,
     problems: parsed.problems,
     syntax: parsed.syntax,
     body: source.text.slice(source.lineStart(line)),
     bodyLine: line,
   };
+}
+
+/** A file that was read before, of the same bytes and without any problem. */
+export function frontMatterAgain(source: Source, value: ReadValue, bodyLine: number): ReadFile {
+  const body = source.text.slice(source.lineStart(bodyLine));
+  return { source, front: frontMatter(source, YAML_AT, value), value, problems: [], syntax: false, body, bodyLine };
 }
 
 /** Where the line begins that ends the front matter. */

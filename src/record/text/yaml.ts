@@ -1,31 +1,18 @@
 /** YAML to plain data in which every value is text, a list or a block, and each keeps its place. */
 import { isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
-import type { Place, Problem } from "../../problem.ts";
+import type { Problem } from "../../problem.ts";
 import { withOurHours } from "../../facts/time/hours.ts";
 import { type Fault, onlyYouKnow, shown, writes } from "../../facts/reading.ts";
 import type { Path } from "../../facts/values.ts";
 import type { Source } from "./source.ts";
+import { type Data, type FrontMatter, frontMatter, type ReadValue, type Spot } from "./spots.ts";
 import { type Beyond, composed } from "./yaml-bounds.ts";
 import { syntaxFault, tellingError } from "./yaml-faults.ts";
 
-/** Text as typed, a list or a block. */
-export type Data = string | readonly Data[] | { readonly [key: string]: Data };
-export type { Path };
+export type { Data, FrontMatter, Path };
 
 /** Stands where a problem has been reported already; no text can hold it. */
 export const SPOILED = "\u0000";
-
-export interface FrontMatter {
-  readonly data: Data;
-  /** Where the value at a path stands; where there is none, the block that lacks it. */
-  readonly placeOf: (path: Path) => Place;
-  /** Where the key at the end of a path stands. */
-  readonly placeOfKey: (path: Path) => Place;
-  /** The value at a path as typed. */
-  readonly typedAt: (path: Path) => string;
-  /** The entry whose `in_use` put the value at a path there, where nothing was typed. */
-  readonly usualFrom: (path: Path) => string | undefined;
-}
 
 const OPTIONS = {
   schema: "failsafe",
@@ -40,17 +27,11 @@ const OPTIONS = {
 
 export interface ParsedYaml {
   readonly front: FrontMatter;
+  /** What `front` was made of. */
+  readonly value: ReadValue;
   readonly problems: readonly Problem[];
   /** Whether the syntax was wrong, so that the data may not be what was meant. */
   readonly syntax: boolean;
-}
-
-/** Where a value stands: offsets in the YAML of its own start and end, and of its key. The parsed document is let go; this is all that is kept of it. */
-interface Spot {
-  readonly start: number;
-  readonly end: number;
-  readonly key?: number;
-  readonly parts?: { readonly [key: string]: Spot } | readonly Spot[];
 }
 
 /** `base` is where the YAML begins in the file. */
@@ -58,7 +39,7 @@ export function parseYaml(source: Source, text: string, base: number): ParsedYam
   const document = composed(text, OPTIONS);
   if ("fault" in document) return beyondReading(source, base, document);
   const reader = new Reader(source, text, base);
-  const { data, spot } = reader.read(document.contents as Node | null);
+  const value = reader.read(document.contents as Node | null);
   const errors = document.errors.filter((error) => error.code === "DUPLICATE_KEY");
   const other = tellingError(document.errors.filter((error) => error.code !== "DUPLICATE_KEY"));
   if (other) errors.push(other);
@@ -66,7 +47,8 @@ export function parseYaml(source: Source, text: string, base: number): ParsedYam
     source.problem(base + Math.min(error.pos[0], text.length), syntaxFault(error, text)),
   );
   return {
-    front: frontMatter(source, base, data, spot),
+    front: frontMatter(source, base, value),
+    value,
     problems: other ? problems : [...problems, ...reader.problems],
     syntax: other !== undefined,
   };
@@ -74,12 +56,8 @@ export function parseYaml(source: Source, text: string, base: number): ParsedYam
 
 function beyondReading(source: Source, base: number, { offset, fault }: Beyond): ParsedYaml {
   const problems = [source.problem(base + offset, fault)];
-  return { front: frontMatter(source, base, "", { start: 0, end: 0 }), problems, syntax: true };
-}
-
-interface ReadValue {
-  readonly data: Data;
-  readonly spot: Spot;
+  const value = { data: "", spot: { start: 0, end: 0 } };
+  return { front: frontMatter(source, base, value), value, problems, syntax: true };
 }
 
 class Reader {
@@ -215,32 +193,4 @@ class Reader {
 function spotOf(node: Node | null, key: number | undefined): Spot {
   const start = node?.range?.[0] ?? key ?? 0;
   return key === undefined ? { start, end: node?.range?.[1] ?? start } : { start, end: node?.range?.[1] ?? start, key };
-}
-
-function frontMatter(source: Source, base: number, data: Data, root: Spot): FrontMatter {
-  return {
-    data,
-    placeOf: (path) => source.at(base + spotAt(root, path).spot.start),
-    placeOfKey: (path) => {
-      const { spot, whole } = spotAt(root, path);
-      return source.at(base + (whole ? (spot.key ?? spot.start) : spot.start));
-    },
-    typedAt: (path) => {
-      const { spot, whole } = spotAt(root, path);
-      return whole ? source.text.slice(base + spot.start, base + spot.end) : "";
-    },
-    usualFrom: () => undefined,
-  };
-}
-
-/** The spot at the end of a path, or the last one on the way to it. */
-function spotAt(root: Spot, path: Path): { readonly spot: Spot; readonly whole: boolean } {
-  let spot = root;
-  for (const step of path) {
-    const parts = spot.parts as { readonly [step: PropertyKey]: Spot | undefined } | undefined;
-    const next = parts && Object.hasOwn(parts, step) ? parts[step] : undefined;
-    if (next === undefined) return { spot, whole: false };
-    spot = next;
-  }
-  return { spot, whole: true };
 }
