@@ -26,6 +26,8 @@ export function bytesOf(
   let handle: number | undefined;
   try {
     handle = openSync(join(root, file), "r");
+    const small = smallBytes(handle, most);
+    if (small !== undefined) return small;
     const { size } = fstatSync(handle);
     if (size <= most) return readFileSync(handle);
     const head = Buffer.alloc(most);
@@ -36,6 +38,16 @@ export function bytesOf(
   } finally {
     if (handle !== undefined) closeSync(handle);
   }
+}
+
+/** Most files fit in, and are read without asking how large they are. */
+const ROOM = Buffer.allocUnsafeSlow(2 ** 16);
+
+/** Undefined where there is more than fits in. */
+function smallBytes(handle: number, most: number): Buffer | undefined {
+  const length = readSync(handle, ROOM, 0, ROOM.length, 0);
+  const isAll = length < ROOM.length && length <= most && readSync(handle, ROOM, length, 1, length) === 0;
+  return isAll ? Buffer.from(ROOM.subarray(0, length)) : undefined;
 }
 
 function told(file: string, fault: Fault): Problem {

@@ -141,11 +141,13 @@ export function collectIds(files: Files): Ids {
   return ids;
 }
 
+const ID: Path = ["id"];
+
 function idsIn(data: Data, path: Path): (readonly [string, Path])[] {
   const list = valueAt(data, path);
   if (!Array.isArray(list)) return [];
-  return (list as readonly Data[]).flatMap((_, index) => {
-    const id = valueAt(data, [...path, index, "id"]);
+  return (list as readonly Data[]).flatMap((item, index) => {
+    const id = valueAt(item, ID);
     return typeof id === "string" && id !== "" ? [[id, [...path, index]] as const] : [];
   });
 }

@@ -39,18 +39,20 @@ const CRLF: readonly Form[] = ["CRLF"];
 const CONTROL = /[\u0000-\u0008\u000b-\u001f\u007f\u0080-\u009f\u2028\u2029\ufeff]/;
 
 function decodedFrom(file: string, bytes: Uint8Array, isTable: boolean): Decoded | { readonly problem: Problem } {
-  const mark = Buffer.from(bytes.subarray(0, 3)).toString("hex");
-  const wide = mark.startsWith("fffe") ? "utf-16le" : mark.startsWith("feff") ? "utf-16be" : undefined;
+  const [first, second, third] = bytes;
+  const wide =
+    first === 0xff && second === 0xfe ? "utf-16le" : first === 0xfe && second === 0xff ? "utf-16be" : undefined;
   if (wide !== undefined) {
     const text = decode(wide, bytes);
     return text === undefined ? { problem: brokenUtf16(file) } : { text, form: "UTF-16" };
   }
+  const isMarked = first === 0xef && second === 0xbb && third === 0xbf;
   if (isUtf8(bytes)) {
-    const text = decode("utf-8", bytes) ?? "";
-    return mark === "efbbbf" ? { text, form: "byte order mark" } : { text };
+    const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString("utf8");
+    return isMarked ? { text: text.slice(1), form: "byte order mark" } : { text };
   }
   const windows = decode("windows-1252", bytes);
-  if (isTable && mark !== "efbbbf" && windows !== undefined && !UNDEFINED.test(windows))
+  if (isTable && !isMarked && windows !== undefined && !UNDEFINED.test(windows))
     return { text: windows, form: "Windows-1252" };
   return { problem: badByte(file, bytes, windows) };
 }

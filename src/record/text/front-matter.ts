@@ -57,7 +57,8 @@ export function readFrontMatter(source: Source): ReadFile | { readonly problem: 
     parsed = parseYaml(source, text, YAML_AT);
     return {};
   };
-  matter(source.text, { language: "yaml", engines: { ...LANGUAGES, yaml } });
+  // The body is no concern of its: what it is given ends with the line that closes the front matter.
+  matter(source.text.slice(0, close + YAML_AT), { language: "yaml", engines: { ...LANGUAGES, yaml } });
   if (parsed === undefined) {
     return {
       problem: source.problem(0, {

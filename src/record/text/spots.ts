@@ -5,6 +5,7 @@ import type { Source } from "./source.ts";
 
 /** Text as typed, a list or a block. */
 export type Data = string | readonly Data[] | { readonly [key: string]: Data };
+
 export interface FrontMatter {
   readonly data: Data;
   /** Where the value at a path stands; where there is none, the block that lacks it. */
