@@ -24,9 +24,9 @@ export function frameClass(width: number, height: number): string {
   return `frame-${width}-${height}`;
 }
 
-/** Rules for all that is called in a page. Each outdoes what the sheets say, as a `style` attribute would. */
-export function placedRules(page: string): string {
-  const names = [...new Set(page.match(CALLED))].sort();
+/** Rules for all that is called in parts of a page. Each outdoes what the sheets say, as a `style` attribute would. */
+export function placedRules(...parts: readonly string[]): string {
+  const names = [...new Set(parts.flatMap((part) => part.match(CALLED) ?? []))].sort();
   return names.map((name) => `.${name}.${name}{${declarations(name.split("-"))}}`).join("");
 }
 

@@ -107,6 +107,12 @@ function ShapeDefinition({ name }: { readonly name: ShapeName }): JSX.Element {
   );
 }
 
+/** An element of a drawing with nothing in it; text and data of a page have no `<` of their own. */
+const EMPTY_DRAWN = /<(circle|line|path|rect|use)((?:"[^"]*"|[^"<>])*)><\/\1>/g;
+
+/** Such elements closed shortly: a page has hundreds. */
+export const closedShortly = (page: string): string => page.replace(EMPTY_DRAWN, "<$1$2/>");
+
 const defined = new Map(
   (Object.keys(DRAWN) as ShapeName[]).map((name) => [name as string, renderToString(<ShapeDefinition name={name} />)]),
 );
@@ -133,10 +139,10 @@ export function shapesCalled(drawn: string): string {
     .join("");
 }
 
-/** A page with the shapes that are called in it, ahead of its main part. */
+/** A page with the shapes that are called in it ahead of its main part, closed shortly. */
 export function withShapes(page: string): string {
   const main = page.indexOf("<main");
   const shapes = main < 0 ? "" : shapesCalled(page);
   if (shapes === "") return page;
-  return `${page.slice(0, main)}<svg class="shapes" aria-hidden="true"><defs>${shapes}</defs></svg>${page.slice(main)}`;
+  return `${page.slice(0, main)}<svg class="shapes" aria-hidden="true"><defs>${closedShortly(shapes)}</defs></svg>${page.slice(main)}`;
 }

@@ -2,6 +2,7 @@
  * Tables that become cards on a narrow screen, a card a row with its verdict first: no cell says the head of its
  * column, so each table calls a list of heads by a class, and the page has the rules of those that stand in it.
  */
+import type { Parted } from "./parted.ts";
 import { cssString } from "./running-heads.ts";
 
 /** Below this width; so wide is a page of 1280 px at 200 % too. */
@@ -16,9 +17,9 @@ const HEAD = /<th\b[^>]*>([\s\S]*?)<\/th>/g;
 const TELLING = ["Verdict", "State", "Held", "Accepted", "Closed", "Notice"];
 
 /** A page with a class on each such table, and their rules at the end of its head. */
-export function withCards(page: string): string {
+export function withCards(page: Parted): Parted {
   const names = new Map<string, string>();
-  const marked = page.replace(
+  const marked = page.rest.replace(
     HEADED,
     (_, named: string, rest: string, before: string, heads: string, after: string) => {
       const words = [...heads.matchAll(HEAD)].map(([, inner = ""]) => textOf(inner));
@@ -30,7 +31,7 @@ export function withCards(page: string): string {
   );
   if (names.size === 0) return page;
   const rules = [...names].map(([key, name]) => rulesOf(name, key.split("\n"))).join("");
-  return marked.replace("</head>", () => `<style>${NARROW}{${rules}}</style></head>`);
+  return { head: `${page.head}<style>${NARROW}{${rules}}</style>`, rest: marked };
 }
 
 function rulesOf(name: string, heads: readonly string[]): string {

@@ -7,8 +7,9 @@ import { SharedHead } from "../feeds/shared.tsx";
 import { Footer, Header } from "./frame.tsx";
 import { ICON_FILE } from "./icon.ts";
 import { withCards } from "./cards.ts";
-import { withShapes } from "../parts/shapes.tsx";
+import { closedShortly, withShapes } from "../parts/shapes.tsx";
 import type { PageKind } from "./page-kind.ts";
+import { joined, parted } from "./parted.ts";
 import { type Allowed, withPolicy } from "./policy.ts";
 import { carriesSheets, isForPaper, OWN_SHEET_PATH, sheetsOf, takesOwn } from "./sheets.ts";
 
@@ -30,15 +31,10 @@ export interface PageProps {
   readonly children?: ComponentChildren;
 }
 
-/** An element of a drawing with nothing in it; text and data of a page have no `<` of their own. */
-const EMPTY_DRAWN = /<(circle|line|path|rect|use)((?:"[^"]*"|[^"<>])*)><\/\1>/g;
-
-/** Such elements closed shortly: a page has hundreds. */
-export const closedShortly = (page: string): string => page.replace(EMPTY_DRAWN, "<$1$2/>");
-
 /** A whole document, with its doctype and its policy. */
 export function html(page: VNode, more: Allowed = {}): string {
-  return `<!doctype html>\n${withPolicy(closedShortly(withCards(withShapes(renderToString(page)))), more)}\n`;
+  const { head, rest } = withCards(parted(renderToString(page)));
+  return `<!doctype html>\n${joined(withPolicy({ head, rest: withShapes(closedShortly(rest)) }, more))}\n`;
 }
 
 function Head({ site, path, title, description, kind, scripts = [], styles, entry }: PageProps): JSX.Element {

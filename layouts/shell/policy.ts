@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { placedRules } from "../parts/placed.ts";
+import type { Parted } from "./parted.ts";
 
 /**
  * What any page may: show and run what lies in the site itself, and nothing else. No page connects, frames, sends or
@@ -40,25 +41,34 @@ function policyTag(more: Allowed = {}): string {
  * A whole page with the rules of the classes called in it, and its policy ahead of all else. Sheets within it are named
  * by their hash.
  */
-export function withPolicy(page: string, more: Allowed): string {
-  const rules = placedRules(page);
-  const styled = rules === "" ? page : page.replace("</head>", () => `<style>${rules}</style></head>`);
-  return policed(styled, more);
+export function withPolicy({ head, rest }: Parted, more: Allowed): Parted {
+  const rules = placedRules(head, rest);
+  const styled = rules === "" ? head : `${head}<style>${rules}</style>`;
+  return { head: policed(styled, [styled, rest], more), rest };
 }
 
 /** A page that was given its policy, allowed more; sheets within it are found anew. */
 export function policedAnew(page: string, more: Allowed): string {
   const from = page.indexOf(OPENING);
   const end = page.indexOf("/>", from) + 2;
-  return from < 0 ? policed(page, more) : policed(page.slice(0, from) + page.slice(end), more);
+  const bare = from < 0 ? page : page.slice(0, from) + page.slice(end);
+  return policed(bare, [bare], more);
 }
 
-function policed(page: string, more: Allowed): string {
-  const sheets = [...page.matchAll(STYLE)].map(([, css = ""]) => hashOf(css));
-  return page.replace(CHARSET, () => CHARSET + policyTag({ ...more, "style-src": sheets }));
+/** `whole` is all that may have sheets within it. */
+function policed(head: string, whole: readonly string[], more: Allowed): string {
+  const sheets = whole.flatMap((part) => [...part.matchAll(STYLE)].map(([, css = ""]) => hashOf(css)));
+  return head.replace(CHARSET, () => CHARSET + policyTag({ ...more, "style-src": sheets }));
 }
+
+/** Hashes of the sheets within pages that were asked for last: those of cards are the same on most. */
+const hashed = new Map<string, string>();
+const MOST = 200;
 
 /** As a policy names what may run or style within a page. */
 export function hashOf(text: string): string {
-  return `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+  const hash = hashed.get(text) ?? `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+  if (hashed.size === MOST) hashed.clear();
+  hashed.set(text, hash);
+  return hash;
 }

@@ -36,6 +36,8 @@ const PURE = [
 /** Kept by text alone, of no record: whoever asks first gets what everybody gets. What is of a record goes with it, by `Memo`. */
 const KEPT: { readonly [variable: string]: string } = {
   "layouts/parts/mark.tsx made": "HTML of a mark by its word: a few dozen, which stand many thousand times in a site",
+  "layouts/shell/policy.ts hashed":
+    "hashes of sheets by their text, at most 200: those of cards are the same on most pages",
   "src/charts/trace.ts known":
     "heights by the form of a trace: dagre takes milliseconds for each, and a preview keeps them",
   "src/facts/quantity/units.ts RECKONED":

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { closedShortly } from "../../layouts/shell/page.tsx";
+import { closedShortly } from "../../layouts/parts/shapes.tsx";
 
 it("An element of a drawing with nothing in it is closed shortly, one with a title in it and all others stay as they are", () => {
   expect(closedShortly('<path d="M0 0"></path><use href="#a" x="1"></use>')).toBe(
