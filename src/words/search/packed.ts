@@ -1,5 +1,5 @@
 /** The index of a search as it is sent: each word with the things that hold it, small enough for thousands of entries. */
-import { spellingsOf, termsWithin } from "./terms.ts";
+import { spellingsOf, termsOf } from "./terms.ts";
 
 /** What is told of a thing that was found. */
 export interface Thing {
@@ -35,17 +35,7 @@ export interface PackedIndex {
 }
 
 export function packed(all: readonly Findable[]): PackedIndex {
-  const within = termsWithin();
-  const places = new Map<string, number[]>();
-  all.forEach(({ id, title, words }, at) => {
-    const name = new Set([...(id === undefined ? [] : [...within(id), ...spellingsOf(id)]), ...within(title)]);
-    for (const term of new Set([...name, ...words.flatMap(within)])) {
-      const known = places.get(term);
-      const place = placeOf(at, name.has(term));
-      if (known === undefined) places.set(term, [place]);
-      else known.push(place);
-    }
-  });
+  const places = placesOf(all);
   const kinds = [...new Set(all.map(({ kind }) => kind))];
   const terms = [...places.keys()].sort();
   return {
@@ -61,6 +51,31 @@ export function packed(all: readonly Findable[]): PackedIndex {
     terms: terms.join("\n"),
     places: terms.map((term) => packedPlaces(places.get(term) ?? [])).join("\n"),
   };
+}
+
+/** Of each word the places at which it stands, in their order. Each way of writing one is looked at once. */
+function placesOf(all: readonly Findable[]): ReadonlyMap<string, readonly number[]> {
+  const places = new Map<string, number[]>();
+  const ofTerm = (term: string): number[] => {
+    const known = places.get(term) ?? [];
+    places.set(term, known);
+    return known;
+  };
+  const written = new Map<string, readonly number[][]>();
+  const within = (word: string): readonly number[][] => {
+    const known = written.get(word) ?? termsOf(word).map(ofTerm);
+    written.set(word, known);
+    return known;
+  };
+  const note = (lists: readonly number[][], at: number, isName: boolean): void => {
+    for (const list of lists) if (thingAt(list.at(-1) ?? -1) !== at) list.push(placeOf(at, isName));
+  };
+  all.forEach(({ id, title, words }, at) => {
+    if (id !== undefined) note([...within(id), ...spellingsOf(id).map(ofTerm)], at, true);
+    for (const word of title.split(" ")) note(within(word), at, true);
+    for (const text of words) for (const word of text.split(" ")) note(within(word), at, false);
+  });
+  return places;
 }
 
 /** One number for a thing and whether the word is of its name. */

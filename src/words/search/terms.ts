@@ -30,14 +30,3 @@ export function spellingsOf(id: string): string[] {
   const parts = folded(id).split(/[^\p{L}\p{N}]+/u);
   return parts.length > 1 ? [...parts, parts.join("")] : [];
 }
-
-/** The same for many texts: each way of writing a word is looked at once. */
-export function termsWithin(): (text: string) => readonly string[] {
-  const known = new Map<string, readonly string[]>();
-  return (text) =>
-    text.split(/\s+/).flatMap((written) => {
-      const terms = known.get(written) ?? termsOf(written);
-      known.set(written, terms);
-      return terms;
-    });
-}
