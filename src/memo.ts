@@ -1,14 +1,26 @@
-type Make<Of, T> = (of: Of) => T;
-
-/** What is made of a thing when it is first asked for, and goes when the thing goes. */
+/** What is made of a thing when it is first asked for. A copy of a thing is another thing. */
 export class Memo {
-  readonly #made = new WeakMap<object, Map<unknown, unknown>>();
+  readonly #made = new Map<unknown, Map<object, unknown>>();
 
-  /** `make` is told from others by itself: a function of a module, not one made anew at each call. A copy of a thing is another thing. */
-  once<const Of extends object, T>(of: Of, make: Make<Of, T>): T {
-    const made = this.#made.get(of) ?? new Map<unknown, unknown>();
-    this.#made.set(of, made);
-    if (!made.has(make)) made.set(make, make(of));
-    return made.get(make) as T;
+  /** `make` is told from others by itself: a function of a module, not one made anew at each call. */
+  once<Of extends object, T>(of: Of, make: (of: Of) => T): T {
+    const made = this.#by(make);
+    if (!made.has(of)) made.set(of, make(of));
+    return made.get(of) as T;
+  }
+
+  /** The same of a thing within the whole that this memo is of. */
+  within<Whole extends object, Of extends object, T>(whole: Whole, of: Of, make: (whole: Whole, of: Of) => T): T {
+    const made = this.#by(make);
+    if (!made.has(of)) made.set(of, make(whole, of));
+    return made.get(of) as T;
+  }
+
+  #by(make: unknown): Map<object, unknown> {
+    const known = this.#made.get(make);
+    if (known !== undefined) return known;
+    const made = new Map<object, unknown>();
+    this.#made.set(make, made);
+    return made;
   }
 }

@@ -10,10 +10,8 @@ export interface Changed {
   readonly change: Change;
 }
 
-/** Of one thing, or of several told of another that holds them. */
-export function amendedFindings(index: RecordIndex, things: readonly Ref[], find: Finder): Finding[] {
-  return things.flatMap((thing) => changesOf(index, thing).map((changed) => amendedFinding(changed, find)));
-}
+export const amendedFindings = (index: RecordIndex, thing: Ref, find: Finder): Finding[] =>
+  changesOf(index, thing).map((changed) => amendedFinding(changed, find));
 
 export function amendedFinding(changed: Changed, find: Finder): Finding {
   const { about } = changed.change;
@@ -28,7 +26,7 @@ function codeOf({ fixed, worsens }: Change) {
 }
 
 /** A batch and its pieces. */
-export const glueIn = ({ id, pieces }: Pick<Batch, "id" | "pieces">): Ref[] => [
+const glueIn = ({ id, pieces }: Pick<Batch, "id" | "pieces">): Ref[] => [
   { kind: "batch", id },
   ...pieces.map((piece): Ref => ({ kind: "piece", id: piece.id })),
 ];
@@ -43,9 +41,20 @@ export function declaredLater(index: RecordIndex, { pieces }: Pick<Batch, "piece
 }
 
 /** Changes of a thing, in the order of the record, but for those of a value that names somebody. */
-export function changesOf(index: RecordIndex, about: Ref): Changed[] {
-  return (index.memo.once(index, changesIn).get(keyOf(about)) ?? []).filter(({ change }) => !namesSomebody(change));
-}
+export const changesOf = (index: RecordIndex, about: Ref): readonly Changed[] =>
+  index.memo.once(index, changesIn).get(keyOf(about)) ?? NONE;
+
+const NONE: readonly Changed[] = [];
+
+/** Most records, for most of their time, hold no amendment that changes anything. */
+export const isNothingChanged = (index: RecordIndex): boolean => index.memo.once(index, changesIn).size === 0;
+
+/** Changes of a batch and of its pieces. */
+export const changesOfGlue = (index: RecordIndex, batch: Batch): readonly Changed[] =>
+  index.memo.within(index, batch, glueChanged);
+
+const glueChanged = (index: RecordIndex, batch: Batch): readonly Changed[] =>
+  glueIn(batch).flatMap((thing) => changesOf(index, thing));
 
 /** What a sentence on a change rests on. */
 export function restsOnChange({ amendment, change }: Changed): Ref[] {
@@ -69,7 +78,8 @@ function namesSomebody({ value, was, is }: Change): boolean {
 function changesIn({ record }: RecordIndex): ReadonlyMap<string, readonly Changed[]> {
   const changes = record.entries
     .flatMap(({ amendments }) => amendments)
-    .flatMap((amendment) => amendment.changes.map((change) => ({ amendment, change })));
+    .flatMap((amendment) => amendment.changes.map((change) => ({ amendment, change })))
+    .filter(({ change }) => !namesSomebody(change));
   return indexBy(changes, ({ change }) => [keyOf(change.about)]);
 }
 

@@ -63,16 +63,21 @@ export function reckon(record: Record): Evidence {
   };
 }
 
-const mapped = <T, U>(map: ReadonlyMap<string, T>, make: (thing: T) => U): Map<string, U> =>
-  new Map([...map].map(([id, thing]) => [id, make(thing)]));
+function mapped<T, U>(map: ReadonlyMap<string, T>, make: (thing: T) => U): Map<string, U> {
+  const made = new Map<string, U>();
+  for (const [id, thing] of map) made.set(id, make(thing));
+  return made;
+}
 
 /** Of batches with their pieces, then of joints, each in the order of ids. */
 function allFindings(batches: ReadonlyMap<string, BatchFile>, joints: ReadonlyMap<string, JointFile>): Finding[] {
-  const ofBatches = inOrder(batches).flatMap((file) => [
-    ...file.findings,
-    ...file.pieces.flatMap((piece) => piece.findings),
-  ]);
-  return [...ofBatches, ...inOrder(joints).flatMap((file) => file.findings)];
+  const found: Finding[] = [];
+  for (const { findings, pieces } of inOrder(batches)) {
+    found.push(...findings);
+    for (const piece of pieces) found.push(...piece.findings);
+  }
+  for (const { findings } of inOrder(joints)) found.push(...findings);
+  return found;
 }
 
 const inOrder = <T>(map: ReadonlyMap<string, T>): T[] =>

@@ -20,31 +20,44 @@ export type Finder = <C extends FindingCode>(
   beside?: Beside,
 ) => Finding;
 
-export const finder =
-  (about: Ref, restsOn: readonly Ref[]): Finder =>
-  (code, severity, values, { limit, alsoOn = [] } = {}) =>
-    ({
-      rule: ruleOf(code),
-      code,
-      values,
-      severity,
-      about,
-      ...(limit === undefined ? {} : { limit }),
-      restsOn: distinct([about, ...restsOn, ...alsoOn]),
-    }) as Finding;
+export function finder(about: Ref, restsOn: readonly Ref[]): Finder {
+  // Most findings rest on no more, and share it.
+  const own = distinct([about, ...restsOn]);
+  return (code, severity, values, beside = {}) => {
+    const { limit, alsoOn = [] } = beside;
+    const rests = alsoOn.length === 0 ? own : distinct(alsoOn, own);
+    const rule = ruleOf(code);
+    return (
+      limit === undefined
+        ? { rule, code, values, severity, about, restsOn: rests }
+        : { rule, code, values, severity, about, limit, restsOn: rests }
+    ) as Finding;
+  };
+}
 
 const ruleOf = <R extends RuleId>(code: `${R}/${string}`): R => code.slice(0, code.indexOf("/")) as R;
 
 /** From so many on a set is quicker than going through those that were kept. */
 const MANY = 12;
 
-export function distinct(refs: readonly Ref[]): Ref[] {
-  if (refs.length < MANY) return refs.filter((ref, i) => refs.findIndex((one) => isSame(one, ref)) === i);
-  const seen = new Set<string>();
-  return refs.filter((ref) => {
-    const key = `${ref.kind}\u0000${ref.id}`;
-    return !seen.has(key) && seen.add(key) !== undefined;
-  });
+/** Each once, where it is named first: after those that are there, which are distinct. */
+export function distinct(refs: readonly Ref[], there: readonly Ref[] = []): Ref[] {
+  const kept = [...there];
+  if (there.length + refs.length < MANY) {
+    for (const ref of refs) if (!holds(kept, ref)) kept.push(ref);
+    return kept;
+  }
+  const seen = new Set(there.map(keyOf));
+  for (const ref of refs) {
+    if (!seen.has(keyOf(ref))) kept.push(ref);
+    seen.add(keyOf(ref));
+  }
+  return kept;
 }
 
-const isSame = (a: Ref, b: Ref): boolean => a.id === b.id && a.kind === b.kind;
+const keyOf = ({ kind, id }: Ref): string => `${kind}\u0000${id}`;
+
+function holds(refs: readonly Ref[], { kind, id }: Ref): boolean {
+  for (const one of refs) if (one.id === id && one.kind === kind) return true;
+  return false;
+}

@@ -61,11 +61,13 @@ export const earlierLinesOf = (record: Record): (EarlierLine & Worked)[] =>
   record.earlier.flatMap(({ lines }) => lines.map((line) => ({ ...line, day: line.span.from })));
 
 /** Minutes of each assembly's own lines, those of before included; what stands on no assembly is in none. */
-export const minutesByAssembly = (record: Record): Map<string, number> =>
-  sumBy(
-    [...linesOf(record), ...earlierLinesOf(record)].filter(({ assembly }) => assembly !== undefined),
+export function minutesByAssembly({ entries, earlier }: Record): Map<string, number> {
+  const lines = [...entries.flatMap(({ hours }) => hours), ...earlier.flatMap((table) => table.lines)];
+  return sumBy(
+    lines.filter(({ assembly }) => assembly !== undefined),
     ({ assembly }) => assembly ?? "",
   );
+}
 
 const cut = (lines: readonly Worked[]): Cut => ({ minutes: total(lines), over: cumulative(lines) });
 

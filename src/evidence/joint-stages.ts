@@ -84,7 +84,10 @@ export function sessionsOf({ batches, stages, inStages }: Held): (readonly Batch
 }
 
 /** What was amended of the stages of a joint. */
-export function amendedStages(index: RecordIndex, { id }: JointSpec): Changed[] {
+export const amendedStages = (index: RecordIndex, joint: JointSpec): readonly Changed[] =>
+  index.memo.within(index, joint, stagesChanged);
+
+function stagesChanged(index: RecordIndex, { id }: JointSpec): readonly Changed[] {
   const entries = [...(index.stages.get(id) ?? []), ...(index.batchesOfJoint.get(id) ?? [])].map(({ entry }) => entry);
   const names = ({ change: { was = [], is = [] } }: Changed): boolean =>
     [...was, ...is].some((part) => typeof part !== "string" && part.kind === "joint" && part.id === id);

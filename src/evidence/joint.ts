@@ -1,7 +1,7 @@
 /** The state of a joint: what glue is in it now, and what is known of it. */
 import { defined } from "../defined.ts";
 import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
-import { amendedFinding, amendedFindings, glueIn } from "./amended.ts";
+import { amendedFinding, changesOfGlue } from "./amended.ts";
 import { lotsOf } from "./batch/lots.ts";
 import { coatedFaces } from "./coats/faces.ts";
 import { gradeOf } from "./lots/grade.ts";
@@ -32,10 +32,8 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const steep = graded(index, lots, find);
   const measured = measuredAt(index, joint, find);
   const service = inService(index, joint, held, find);
-  const touched = [
-    ...amendedFindings(index, [...batches, ...superseded].flatMap(glueIn), find),
-    ...amendedStages(index, joint).map((changed) => amendedFinding(changed, find)),
-  ];
+  const glue = [...batches, ...superseded].flatMap((batch) => changesOfGlue(index, batch));
+  const touched = [...glue, ...amendedStages(index, joint)].map((changed) => amendedFinding(changed, find));
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
     joint,

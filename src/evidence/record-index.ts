@@ -20,7 +20,6 @@ import type {
   Rework,
   Stage,
 } from "../facts/types.ts";
-import { defined } from "../defined.ts";
 import { dayNumber } from "../reckoning/time/calendar.ts";
 import { LocalTime } from "../reckoning/time/local-time.ts";
 import { Memo } from "../memo.ts";
@@ -139,7 +138,9 @@ function workedIn({ entries, earlier }: Record): WorkedOn[] {
     ...entries.map(({ id, hours }) => ({ noted: { kind: "entry", id } as const, hours })),
     ...earlier.map(({ id, lines }) => ({ noted: { kind: "earlier hours", id } as const, hours: lines })),
   ];
-  return lines.flatMap(({ noted, hours }) => hours.map(({ who, assembly }) => defined({ who, assembly, noted })));
+  return lines.flatMap(({ noted, hours }) =>
+    hours.map(({ who, assembly }) => (assembly === undefined ? { who, noted } : { who, assembly, noted })),
+  );
 }
 
 function workIn(entries: readonly Entry[]) {
@@ -179,7 +180,8 @@ export function indexBy<T>(
 ): Map<string, T[]> {
   const map = new Map<string, T[]>();
   for (const thing of things) {
-    for (const key of new Set(keysOf(thing))) {
+    const keys = keysOf(thing);
+    for (const key of keys.length > 1 ? new Set(keys) : keys) {
       if (key === undefined) continue;
       const list = map.get(key);
       if (list === undefined) map.set(key, [thing]);

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { dewPointRule, shopHumidity, shopTemperature } from "../../src/evidence/batch/climate.ts";
 import { workingLifeRule } from "../../src/evidence/batch/working-life.ts";
-import { gluedAt, loggedHumidity, loggedWarmth } from "../../src/evidence/batch/witnesses.ts";
+import { gluedAt, readAt, wholly } from "../../src/evidence/batch/witnesses.ts";
 import { Shop } from "../../src/evidence/cure/shop.ts";
 import type { Adhesive, Batch } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
@@ -330,13 +330,14 @@ describe("The time at which a batch was glued", () => {
     const shop = new Shop(logs(18, 22, [0.4, 0.6]), []);
     const of = (mixed: string, closed: string) => {
       const glue = batch("B-1", { mixed: moment(DAY, mixed), closed: moment(DAY, closed) });
-      return [loggedWarmth(shop, glue)?.greatest, loggedHumidity(shop, glue)?.greatest];
+      const { warmth, humidity } = readAt(shop, glue);
+      return [wholly(warmth)?.greatest, wholly(humidity)?.greatest];
     };
     expect(of("14:00", "14:20")).toEqual([22, 0.6]);
     expect(of("11:50", "12:10")).toEqual([undefined, undefined]);
     expect(of("17:50", "18:10")).toEqual([undefined, undefined]);
     expect(of("14:20", "14:00")).toEqual([undefined, undefined]);
     const unknown = batch("B-1", { mixed: undefined, closed: undefined });
-    expect([loggedWarmth(shop, unknown), loggedHumidity(shop, unknown)]).toEqual([undefined, undefined]);
+    expect(readAt(shop, unknown)).toEqual({});
   });
 });

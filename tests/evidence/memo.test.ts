@@ -23,3 +23,12 @@ it("makes what is nothing once too", () => {
   const memo = new Memo();
   expect([memo.once(memo, nothing), memo.once(memo, nothing), asked]).toEqual([undefined, undefined, 1]);
 });
+
+it("makes a thing once within its whole, and is told by the thing", () => {
+  const memo = new Memo();
+  const whole = { made: 0 };
+  const within = (of: { made: number }, { name }: { readonly name: string }) => `${name} ${++of.made}`;
+  const [a, b] = [{ name: "a" }, { name: "b" }];
+  const asked = [a, b, a, { ...a }].map((one) => memo.within(whole, one, within));
+  expect(asked).toEqual(["a 1", "b 2", "a 1", "a 3"]);
+});

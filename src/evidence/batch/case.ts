@@ -6,12 +6,13 @@ import { finder, type Finder } from "../finding.ts";
 import type { Finding, PieceFile } from "../types.ts";
 import { factsOf, type BatchFacts } from "./facts.ts";
 import { loggedMoisture } from "./logged-moisture.ts";
-import { warmestRead } from "./witnesses.ts";
+import { type Read, readAt, warmestOf } from "./witnesses.ts";
 
 export interface BatchCase {
   readonly index: RecordIndex;
   readonly batch: Batch;
   readonly adhesive: Adhesive;
+  readonly read: Read;
   readonly facts: BatchFacts;
   /** Mean of what wood would have settled at over the two weeks before, share of dry mass, where the logger has them whole. */
   readonly loggedMoisture?: number;
@@ -23,6 +24,7 @@ export type BatchRule = (c: BatchCase) => readonly Finding[];
 
 export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly PieceFile[]): BatchCase {
   const adhesive = lookUp(index.record.adhesives, batch.adhesive);
+  const read = readAt(index.shop, batch);
   const find = finder({ kind: "batch", id: batch.id }, [{ kind: "entry", id: batch.entry }]);
   return {
     index,
@@ -30,7 +32,8 @@ export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly Pie
     adhesive,
     pieces,
     find,
-    facts: factsOf(batch, adhesive, warmestRead(index.shop, batch)),
+    read,
+    facts: factsOf(batch, adhesive, warmestOf(read, batch)),
     loggedMoisture: loggedMoisture(index, batch),
   };
 }

@@ -6,7 +6,7 @@ import { PAINT_RULE, sheetOf } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { Ends as Said, Noted, Range, Ref } from "../../facts/types.ts";
 import type { BatchCase } from "./case.ts";
-import { gluedAt, humidityRead, loggedHumidity, loggedWarmth, noted, warmthRead } from "./witnesses.ts";
+import { gluedAt, noted, wholly } from "./witnesses.ts";
 
 /** How far a note and the logger may lie apart, K and shares: this program's own measure of what two instruments explain; common practice, no source. */
 const EXPLAINED = { temperature: 2, humidity: 0.1 };
@@ -21,25 +21,24 @@ export function shopTemperature(c: BatchCase): Finding[] {
   const {
     batch,
     adhesive: { temperature: limits },
-    index: { shop },
+    read: { warmth: read },
   } = c;
   const limit: Limit | undefined = limits && {
     code: "limit/shop",
     values: { asked: limits.typed },
     from: sheetOf(c.adhesive),
   };
-  const logged = loggedWarmth(shop, batch);
-  const read = warmthRead(shop, batch);
+  const logged = wholly(read);
   const air = batch.temperature;
-  const beside = { limit, alsoOn: logsAt(c) };
+  const beside = () => ({ limit, alsoOn: logsAt(c) });
   const witnesses =
     air && logged && isApart(saidEnds(air), logged, "temperature")
-      ? [c.find("shop-temperature/witnesses", "caution", { found: air.typed, ...ends(logged) }, beside)]
+      ? [c.find("shop-temperature/witnesses", "caution", { found: air.typed, ...ends(logged) }, beside())]
       : [];
   const outside = outsideOf(c, limit);
   if (outside.length > 0) return [...outside, ...witnesses];
   if (limits && read && [read.least, read.greatest].some((value) => against(value, limits) !== "within"))
-    return [c.find("shop-temperature/logged-outside", "rejects", { ...ends(read), asked: limits.typed }, beside)];
+    return [c.find("shop-temperature/logged-outside", "rejects", { ...ends(read), asked: limits.typed }, beside())];
   if (air && !isEstimate(air))
     return limits
       ? [c.find("shop-temperature/within", "meets", { found: air.typed }, { limit }), ...witnesses]
@@ -49,7 +48,7 @@ export function shopTemperature(c: BatchCase): Finding[] {
       ? [c.find("shop-temperature/estimate", "unproven", { found: air.typed }, { limit })]
       : [c.find("shop-temperature/not-noted", "unproven", {}, { limit })];
   return limits
-    ? [c.find("shop-temperature/logged", "meets", { ...ends(logged), estimate: air?.typed }, beside), ...witnesses]
+    ? [c.find("shop-temperature/logged", "meets", { ...ends(logged), estimate: air?.typed }, beside()), ...witnesses]
     : witnesses;
 }
 
@@ -92,12 +91,12 @@ export function shopHumidity(c: BatchCase): Finding[] {
     values: { asked: limits.typed },
     from: sheetOf(c.adhesive),
   };
-  const logged = loggedHumidity(c.index.shop, c.batch);
-  const read = humidityRead(c.index.shop, c.batch);
-  const beside = { limit, alsoOn: logsAt(c) };
+  const read = c.read.humidity;
+  const logged = wholly(read);
+  const beside = () => ({ limit, alsoOn: logsAt(c) });
   const witnesses =
     humidity && logged && isApart(saidEnds(humidity), logged, "humidity")
-      ? [c.find("shop-humidity/witnesses", "caution", { found: humidity.typed, ...ends(logged) }, beside)]
+      ? [c.find("shop-humidity/witnesses", "caution", { found: humidity.typed, ...ends(logged) }, beside())]
       : [];
   const isRead = humidity && !isEstimate(humidity);
   if (humidity) {
@@ -107,7 +106,7 @@ export function shopHumidity(c: BatchCase): Finding[] {
       return [c.find("shop-humidity/outside", "rejects", { found: humidity.typed, asked: limits.typed }, { limit })];
   }
   if (limits && read && [read.least, read.greatest].some((value) => against(value, limits) !== "within"))
-    return [c.find("shop-humidity/logged-outside", "rejects", { ...ends(read), asked: limits.typed }, beside)];
+    return [c.find("shop-humidity/logged-outside", "rejects", { ...ends(read), asked: limits.typed }, beside())];
   if (isRead) return [c.find("shop-humidity/within", "meets", { found: humidity.typed }, { limit }), ...witnesses];
   const lacking = limits ? "unproven" : "caution";
   if (!logged)
@@ -115,7 +114,7 @@ export function shopHumidity(c: BatchCase): Finding[] {
       ? [c.find("shop-humidity/estimate", lacking, { found: humidity.typed }, { limit })]
       : [c.find("shop-humidity/not-noted", lacking, {}, { limit })];
   return limits
-    ? [c.find("shop-humidity/logged", "meets", { ...ends(logged), estimate: humidity?.typed }, beside), ...witnesses]
+    ? [c.find("shop-humidity/logged", "meets", { ...ends(logged), estimate: humidity?.typed }, beside()), ...witnesses]
     : witnesses;
 }
 

@@ -33,7 +33,8 @@ export function sampleWood(c: BatchCase): Finding[] {
   if (c.batch.joints.length === 0 || counting.length === 0) return [];
   const scraps = counting.every(({ piece }) => piece.scraps === true);
   if (c.batch.timber.length === 0 && !scraps) return [c.find("sample-wood/nothing-noted", "unproven", {})];
-  return [...strangers(c, counting), ...lacking(c, counting), ...otherLots(c, counting)];
+  const samples = counting.filter((file) => isSample(c, file));
+  return [...strangers(c, counting), ...lacking(c, samples), ...otherLots(c, samples)];
 }
 
 const refs = (files: readonly PieceFile[]): Ref[] => files.map(({ piece }) => ({ kind: "piece", id: piece.id }));
@@ -52,8 +53,7 @@ function strangers(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
 }
 
 /** Each kind that was glued needs a piece that passed with a leg of it: both together in one, or one of each. */
-function lacking(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
-  const samples = counting.filter((file) => isSample(c, file));
+function lacking(c: BatchCase, samples: readonly PieceFile[]): Finding[] {
   const has = (lot: Lot, verdict: PieceVerdict): boolean =>
     samples.some(
       (file) => file.verdict === verdict && lotsOfPiece(c.index, file.piece, c.batch).some((own) => isAlike(own, lot)),
@@ -69,8 +69,7 @@ function lacking(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
   return [c.find("sample-wood/lacking", waits ? "waits" : "unproven", { lots: ids(without) }, { alsoOn })];
 }
 
-function otherLots(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
-  const samples = counting.filter((file) => isSample(c, file));
+function otherLots(c: BatchCase, samples: readonly PieceFile[]): Finding[] {
   const own = new Set(samples.flatMap(({ piece }) => lotsOfPiece(c.index, piece, c.batch)).map(({ id }) => id));
   const missed = c.batch.timber.filter((id) => !own.has(id));
   if (missed.length === 0 || samples.length === 0) return [];

@@ -25,7 +25,9 @@ export function spreadRule(c: BatchCase): Finding[] {
   const cups = together(c);
   const joints = [...new Set(cups.flatMap((cup) => cup.joints))];
   const areas = joints.map((id) => areaOf(c, id));
-  const facts = cups.map((cup) => factsOf(cup, lookUp(index.record.adhesives, cup.adhesive)));
+  const facts = cups.map((cup) =>
+    cup === batch ? c.facts : factsOf(cup, lookUp(index.record.adhesives, cup.adhesive)),
+  );
   const [area, mass] = [sum(areas), sum(facts.map((one) => one.forSpread?.least))];
   if (area === undefined || mass === undefined || !(area > 0))
     return [c.find("spread/not-known", "caution", {}, { limit })];

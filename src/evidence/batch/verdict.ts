@@ -20,7 +20,7 @@ import { buildersRejection } from "./rejection.ts";
 import { workingLifeRule } from "./working-life.ts";
 
 const amendedRule: BatchRule = ({ index, batch, find }) =>
-  amendedFindings(index, [{ kind: "batch", id: batch.id }], find);
+  amendedFindings(index, { kind: "batch", id: batch.id }, find);
 
 const RULES: readonly BatchRule[] = [
   mixRatioRule,
@@ -48,7 +48,8 @@ const RULES: readonly BatchRule[] = [
 
 export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly PieceFile[]): BatchFile {
   const c = batchCase(index, batch, pieces);
-  const findings = RULES.flatMap((rule) => rule(c));
+  const findings: Finding[] = [];
+  for (const rule of RULES) findings.push(...rule(c));
   const { dewPoint, openFor, life } = c.facts;
   const recalls = lotsOf(c).flatMap((lot) => index.recalls.get(lot) ?? []);
   const rejection = index.rejections.get(batch.id)?.[0];

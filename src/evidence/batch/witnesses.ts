@@ -1,4 +1,5 @@
 /** What was noted of the shop at gluing and what its logger read then: of two witnesses the worse counts. */
+import { defined } from "../../defined.ts";
 import { isEstimate } from "../../facts/quantity/ends.ts";
 import { spanOf, type TrackSpan } from "../../reckoning/climate/span-of-track.ts";
 import type { Noted } from "../../facts/types.ts";
@@ -16,32 +17,25 @@ export function gluedAt({ mixed, closed }: Batch): { readonly from: number; read
 }
 
 /** The logger's readings while it was glued, be that of a part of the time alone: what of them tells against it counts, and no more. */
-export function warmthRead(shop: Shop, batch: Batch): Warm | undefined {
+export interface Read {
+  readonly warmth?: Warm;
+  readonly humidity?: TrackSpan;
+}
+
+export function readAt(shop: Shop, batch: Batch): Read {
   const at = gluedAt(batch);
-  return at && shop.warmth(at.from, at.to);
+  if (at === undefined) return {};
+  return defined({ warmth: shop.warmth(at.from, at.to), humidity: spanOf(shop.tracks.humidity, at.from, at.to) });
 }
 
 /** The same where they bracket that time. */
-export function loggedWarmth(shop: Shop, batch: Batch): Warm | undefined {
-  const warm = warmthRead(shop, batch);
-  return warm?.whole === true ? warm : undefined;
-}
+export const wholly = <T extends { readonly whole: boolean }>(read: T | undefined): T | undefined =>
+  read?.whole === true ? read : undefined;
 
 /** The warmest that it read, °C: of a part of the time it stands beside what was read and noted, and never in its place. */
-export function warmestRead(shop: Shop, batch: Batch): number | undefined {
-  const read = warmthRead(shop, batch);
-  const isNoted = batch.temperature !== undefined && !isEstimate(batch.temperature);
-  return read?.whole === true || isNoted ? read?.greatest : undefined;
-}
-
-export function humidityRead(shop: Shop, batch: Batch): TrackSpan | undefined {
-  const at = gluedAt(batch);
-  return at && spanOf(shop.tracks.humidity, at.from, at.to);
-}
-
-export function loggedHumidity(shop: Shop, batch: Batch): ReturnType<Shop["humidity"]> {
-  const at = gluedAt(batch);
-  return at && shop.humidity(at.from, at.to);
+export function warmestOf({ warmth }: Read, { temperature }: Batch): number | undefined {
+  const isNoted = temperature !== undefined && !isEstimate(temperature);
+  return warmth?.whole === true || isNoted ? warmth?.greatest : undefined;
 }
 
 /** Of what was noted of temperature, each with what it is of. */

@@ -7,7 +7,7 @@ import { sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
-import { loggedWarmth, warmestRead } from "./witnesses.ts";
+import { warmestOf, wholly } from "./witnesses.ts";
 
 export function workingLifeRule(c: BatchCase): Finding[] {
   const {
@@ -21,8 +21,7 @@ export function workingLifeRule(c: BatchCase): Finding[] {
   const times = { began, mixed: mixed.typed, closed: closed.typed };
   if (openFor < 0) return [find("working-life/closed-first", "unproven", times)];
   const stood = { ...times, openFor };
-  if (!temperature && !loggedWarmth(c.index.shop, c.batch))
-    return [find("working-life/no-temperature", "unproven", stood)];
+  if (!temperature && !wholly(c.read.warmth)) return [find("working-life/no-temperature", "unproven", stood)];
   // The sheet of an adhesive that gets no warmer in a big cup names no mass.
   const isByMass = kind === "two-part" || workingLife.some((row) => row.mass !== undefined);
   if (mass === undefined && !life && isByMass) return [find("working-life/no-mass", "unproven", stood)];
@@ -43,8 +42,8 @@ export function workingLifeRule(c: BatchCase): Finding[] {
 }
 
 /** Whichever is warmer of the note and the logger, as by it the row was looked for. */
-function warmestWords({ batch, index: { shop } }: BatchCase): string {
-  const logged = warmestRead(shop, batch) ?? Number.NEGATIVE_INFINITY;
+function warmestWords({ batch, read }: BatchCase): string {
+  const logged = warmestOf(read, batch) ?? Number.NEGATIVE_INFINITY;
   const { temperature } = batch;
   return temperature && saidEnds(temperature).most >= logged ? temperature.typed : "what the logger read";
 }

@@ -18,8 +18,28 @@ interface Times {
   readonly brokenAt: number | undefined;
 }
 
-/** A piece without a time of its own was glued with the last joint of its cup. `brokenAt` is the earliest that the piece can have been broken; undefined where it has not been. */
-export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, { glued, brokenAt }: Times): Cure {
+interface Known extends Times {
+  readonly procedure: Procedure;
+  readonly cure: Cure;
+}
+
+const noCures = (): Known[] => [];
+
+/**
+ * A piece without a time of its own was glued with the last joint of its cup. `brokenAt` is the earliest that the piece can have been broken;
+ * undefined where it has not been. Pieces of one batch that were broken together share what is reckoned.
+ */
+export function cureOf(index: RecordIndex, batch: Batch, procedure: Procedure, times: Times): Cure {
+  const { glued, brokenAt } = times;
+  const known = index.memo.once(batch, noCures);
+  const same = known.find((one) => one.procedure === procedure && one.glued === glued && one.brokenAt === brokenAt);
+  if (same !== undefined) return same.cure;
+  const cure = reckoned(index, batch, procedure, times);
+  known.push({ procedure, glued, brokenAt, cure });
+  return cure;
+}
+
+function reckoned(index: RecordIndex, batch: Batch, procedure: Procedure, { glued, brokenAt }: Times): Cure {
   const adhesive = lookUp(index.record.adhesives, batch.adhesive);
   const from = glued ?? closedAtLatest(index, batch);
   const least = procedure.leastCure?.time.value ?? USUAL_CURE;

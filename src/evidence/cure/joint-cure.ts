@@ -72,8 +72,10 @@ function reckoned(index: RecordIndex, isSecondary: boolean, batch: Batch): Joint
   };
   const age = isUnknown ? Number.POSITIVE_INFINITY : provenAge(clock, from, index.now, believed);
   const at = by(believed);
-  const expected = by((stated ?? lastLogged(index, from))?.temperature);
-  const assumed = isUnknown ? "days" : by(undefined) === at ? undefined : stated;
+  const likely = (stated ?? lastLogged(index, from))?.temperature;
+  const expected = likely === believed ? at : by(likely);
+  const isShown = believed === undefined || by(undefined) === at;
+  const assumed = isUnknown ? "days" : isShown ? undefined : stated;
   return defined({
     batch,
     from,

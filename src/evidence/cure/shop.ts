@@ -55,12 +55,6 @@ export class Shop {
     return this.tracks.temperature.times.at(-1);
   }
 
-  /** The readings of the air's humidity that bracket a time, as shares. */
-  humidity(from: number, to: number): { readonly least: number; readonly greatest: number } | undefined {
-    const span = spanOf(this.tracks.humidity, from, to);
-    return span?.whole === true ? span : undefined;
-  }
-
   /** The same clock for the same law and reference, °C: it is made by one pass over all readings. */
   clock(law: CureLaw, reference: number): CureClock {
     const clocks = this.#clocks.get(law) ?? new Map<number, CureClock>();

@@ -14,6 +14,8 @@ import type { Limit } from "../types/source.ts";
 /** Length to a rise of one: AC 43.13-1B, Table 1-1 (seen). */
 const LEAST_RUN = 15;
 
+const USUAL_SLOPE: Limit = { code: "limit/grain-slope", values: { length: LEAST_RUN }, from: AC_43_13_TIMBER };
+
 /** Of spruce, and of timber of which no species is noted: another species is held against its drawing alone. */
 const isSpruceOrUnknown = (lot: Lot): boolean => lot.species === undefined || isSpruce(lot);
 
@@ -29,7 +31,7 @@ function slopeOf(lot: Lot, find: Finder): Finding[] {
   if (steepest === undefined && !isSpruceOrUnknown(lot)) return [];
   const limit: Limit =
     steepest === undefined
-      ? { code: "limit/grain-slope", values: { length: LEAST_RUN }, from: AC_43_13_TIMBER }
+      ? USUAL_SLOPE
       : { code: "limit/timber-asked", values: { what: "grain slope", asked: steepest }, from: FROM_RECORD };
   const beside = { limit, alsoOn: [{ kind: "lot", id }] } as const;
   if (slope === undefined)

@@ -2,6 +2,7 @@
 import { DAY_MINUTES } from "../../facts/quantity/conversions.ts";
 import { atLeast } from "../../reckoning/compare.ts";
 import type { PieceTest } from "../../facts/types.ts";
+import type { FindingValues } from "../codes/findings.ts";
 import type { WarmthBy } from "../codes/pieces.ts";
 import { provenAge } from "../../reckoning/cure/proven-age.ts";
 import { lookUp } from "../record-index.ts";
@@ -11,8 +12,10 @@ import { procedureOf, sheetOf, USUAL_CURE_SOURCE } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Check, PieceCase } from "./case.ts";
 
+type Worth = NonNullable<FindingValues["full-cure/reached"]["worth"]>;
+
 /** Both the days that passed and the equivalent age must reach the least cure: warmth never makes up for days. */
-export function fullCure(c: PieceCase, test: PieceTest): Check {
+export function fullCure(c: PieceCase, test: PieceTest, worth: Worth | undefined): Check {
   const { least, age, restsOn } = c.cure;
   const cured = c.curedFor ?? 0;
   const beside = { limit: limitOf(c), alsoOn: restsOn };
@@ -21,7 +24,7 @@ export function fullCure(c: PieceCase, test: PieceTest): Check {
     closedNoted: c.batch.closed !== undefined || c.piece.glued !== undefined,
     ownTime: c.piece.glued !== undefined,
     brokenNoted: test.at !== undefined,
-    worth: worthOf(c),
+    worth,
   };
   if (atLeast(cured, least) && (age === undefined || atLeast(age, least)))
     return { finding: c.find("full-cure/reached", "meets", values, beside) };
@@ -43,7 +46,7 @@ export function beforeSheet(c: PieceCase): Check | undefined {
 }
 
 /** What the days are worth at the temperature that the least cure is counted at, where that tells more than the days themselves. */
-function worthOf(c: PieceCase) {
+export function worthOf(c: PieceCase): Worth | undefined {
   const { age, reference, warmth } = c.cure;
   if (age === undefined || (warmth === "assumed" && asTold(age) === asTold(c.curedFor ?? 0))) return undefined;
   return { ...warmthBy(c), age, reference };
@@ -70,10 +73,10 @@ function limitOf(c: PieceCase): Limit {
 }
 
 /** How the warmth of the cure was counted, so that nobody takes the figure for more than it is. */
-export function cureWarmth(c: PieceCase): Check | undefined {
+export function cureWarmth(c: PieceCase, worth: Worth | undefined): Check | undefined {
   const { age, law, reference, restsOn } = c.cure;
   if (age === undefined) return { finding: c.find("cure-warmth/unknown", "caution", { reference }) };
-  if (worthOf(c) === undefined) return undefined;
+  if (worth === undefined) return undefined;
   const limit = lawSource(law, lookUp(c.index.record.adhesives, c.batch.adhesive));
   const values = { ...warmthBy(c), reference, law: limit };
   return { finding: c.find("cure-warmth/reckoned", "meets", values, { limit, alsoOn: restsOn }) };

@@ -2,7 +2,7 @@
 import { MADE } from "../../facts/build/adhesive-kind.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { factsOf } from "../batch/facts.ts";
-import { warmestRead } from "../batch/witnesses.ts";
+import { readAt, warmestOf } from "../batch/witnesses.ts";
 import { lookUp } from "../record-index.ts";
 import { sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
@@ -13,7 +13,7 @@ export function gluedInTime(c: PieceCase): Check | undefined {
   const { piece, batch, index, find } = c;
   if (piece.glued === undefined) return undefined;
   const adhesive = lookUp(index.record.adhesives, batch.adhesive);
-  const { life, lifeEstimates } = factsOf(batch, adhesive, warmestRead(index.shop, batch));
+  const { life, lifeEstimates } = factsOf(batch, adhesive, warmestOf(readAt(index.shop, batch), batch));
   const began = MADE[adhesive.kind].mixed ? ("mixed" as const) : ("spread" as const);
   const glued = piece.glued.typed;
   if (!batch.mixed || !life) return inconclusive(c, find("piece-glued/not-known", severityOf(c), { glued }));

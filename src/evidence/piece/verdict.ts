@@ -5,7 +5,7 @@ import { amendedFindings } from "../amended.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { PieceFile, PieceVerdict } from "../types.ts";
 import { caseOf, type Check, type PieceCase } from "./case.ts";
-import { beforeSheet, cureWarmth, fullCure, notBroken } from "./cure.ts";
+import { beforeSheet, cureWarmth, fullCure, notBroken, worthOf } from "./cure.ts";
 import { failureMode } from "./failure.ts";
 import { pieceLoad, plausibleLoad } from "./load.ts";
 import { gluedInTime } from "./glued.ts";
@@ -26,7 +26,7 @@ export function pieceFile(index: RecordIndex, batch: Batch, piece: Piece): Piece
 function judged(c: PieceCase): PieceFile {
   const checks = checksOf(c, c.test);
   const { piece, test, overlapRatio, revealing, curedFor, cure, stress } = c;
-  const amended = amendedFindings(c.index, [{ kind: "piece", id: piece.id }], c.find);
+  const amended = amendedFindings(c.index, { kind: "piece", id: piece.id }, c.find);
   const verdict = GRAVEST.find((grave) => checks.some((check) => check.verdict === grave)) ?? "pass";
   return {
     piece,
@@ -68,6 +68,7 @@ function timber(c: PieceCase): Check | undefined {
 }
 
 function cureOf(c: PieceCase, test: PieceTest): (Check | undefined)[] {
-  const cure = fullCure(c, test);
-  return [cure, cure.verdict === undefined ? beforeSheet(c) : undefined, cureWarmth(c)];
+  const worth = worthOf(c);
+  const cure = fullCure(c, test, worth);
+  return [cure, cure.verdict === undefined ? beforeSheet(c) : undefined, cureWarmth(c, worth)];
 }

@@ -96,7 +96,7 @@ function amendedRemarks(index: RecordIndex, scope: Scope, signed: Inspection | u
 
 function needsNow(index: RecordIndex, scope: Scope): Need[] {
   return [
-    ...scope.joints.flatMap(need.jointNeed),
+    ...scope.joints.flatMap((file) => index.memo.once(file, need.jointNeed)),
     ...scope.openItems.filter((item) => item.closedIn === undefined).map(need.openItemNeed),
     ...scope.departures.flatMap((departure) => need.departureNeed(index, departure)),
     ...scope.measurements.flatMap((one) => need.measurementNeed(index, one)),

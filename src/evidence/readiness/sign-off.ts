@@ -16,7 +16,7 @@ import type {
   Rejection,
   Rework,
 } from "../../facts/types.ts";
-import { amendedValues, type Changed, changesOf, glueIn, restsOnChange } from "../amended.ts";
+import { amendedValues, type Changed, changesOf, changesOfGlue, isNothingChanged, restsOnChange } from "../amended.ts";
 import { lotsOf } from "../batch/lots.ts";
 import { amendedStages } from "../joint-stages.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
@@ -158,9 +158,9 @@ export function amendedIn(
   index: RecordIndex,
   { joints, batches, departures, openItems, measurements, fitted, coated }: Scope,
 ): Changed[] {
-  const glue = [...byThing(joints, (file) => file.batches.map((id) => lookUp(batches, id).batch)).keys()];
+  if (isNothingChanged(index)) return [];
+  const glue = [...new Set(joints.flatMap((file) => file.batches))];
   const things: Ref[] = [
-    ...glue.flatMap(glueIn),
     ...departures.map(({ id }): Ref => ({ kind: "departure", id })),
     ...openItems.map(({ id }): Ref => ({ kind: "open item", id })),
   ];
@@ -172,6 +172,7 @@ export function amendedIn(
   const amended = new Set(told.map(({ entry, fact }) => `${entry} ${fact}`));
   const entries = [...new Set(told.map(({ entry }) => entry))];
   return [
+    ...glue.flatMap((id) => changesOfGlue(index, lookUp(batches, id).batch)),
     ...things.flatMap((thing) => changesOf(index, thing)),
     ...new Set(joints.flatMap(({ joint }) => amendedStages(index, joint))),
     ...entries.flatMap((id) =>

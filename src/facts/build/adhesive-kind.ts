@@ -33,8 +33,10 @@ export const isLotPart = (name: string): name is LotPart => LOT_PARTS.some((part
 export function partsNoted<C>(
   batch: { readonly [part in AdhesivePart]?: C | undefined },
 ): { part: AdhesivePart; noted: C }[] {
-  return ADHESIVE_PARTS.flatMap((part) => {
+  const all: { part: AdhesivePart; noted: C }[] = [];
+  for (const part of ADHESIVE_PARTS) {
     const noted = batch[part];
-    return noted === undefined ? [] : [{ part, noted }];
-  });
+    if (noted !== undefined) all.push({ part, noted });
+  }
+  return all;
 }

@@ -6,7 +6,7 @@
  * the moisture equation makes gaps in the moisture alone.
  */
 import { equilibriumMoisture } from "./equilibrium-moisture.ts";
-import { filled } from "./filled.ts";
+import { filled, type Readings } from "./filled.ts";
 import { trackOf, type Track } from "./track.ts";
 
 /** The readings of one file. The arrays are of one length, times rise, and NaN stands for a reading that is missing. */
@@ -40,28 +40,33 @@ export function climateTracks(
   thermometers: readonly LeastAndGreatest[] = [],
 ): ClimateTracks {
   const all = joined(logs);
-  const of = (values: Float64Array, keep: (i: number) => boolean): Track => {
-    const kept = (array: Float64Array): Float64Array => array.filter((_, i) => keep(i));
-    return trackOf(kept(all.times), kept(values), kept(all.limits));
-  };
-  const filledWith = (end: "least" | "greatest", worse: (a: number, b: number) => number): Track => {
-    const held = thermometers.map(({ from, to, ...ends }) => ({ from, to, value: ends[end] }));
-    const kept = (array: Float64Array): Float64Array => array.filter((_, i) => warm(i));
-    const readings = { times: kept(all.times), values: kept(all.temperatures), limits: kept(all.limits) };
-    const { times, values, limits } = filled(readings, held, worse);
-    return trackOf(times, values, limits);
-  };
-  const warm = (i: number): boolean => !Number.isNaN(all.temperatures[i]);
-  const damp = (i: number): boolean => !Number.isNaN(all.humidities[i]);
+  const isWarm = (i: number): boolean => !Number.isNaN(all.temperatures[i]);
+  const isDamp = (i: number): boolean => !Number.isNaN(all.humidities[i]);
   const moistures = all.temperatures.map(
     (temperature, i) => equilibriumMoisture(temperature, all.humidities[i] ?? Number.NaN) ?? Number.NaN,
   );
-  return {
-    temperature: filledWith("least", Math.min),
-    warmest: filledWith("greatest", Math.max),
-    humidity: of(all.humidities, damp),
-    moisture: of(moistures, (i) => warm(i) && damp(i)),
+  const warm = readingsOf(all, all.temperatures, isWarm);
+  const filledWith = (end: "least" | "greatest", worse: (a: number, b: number) => number): Track => {
+    const held = thermometers.map((one) => ({ from: one.from, to: one.to, value: one[end] }));
+    return tracked(filled(warm, held, worse));
   };
+  const temperature = filledWith("least", Math.min);
+  return {
+    temperature,
+    warmest: thermometers.length === 0 ? temperature : filledWith("greatest", Math.max),
+    humidity: tracked(readingsOf(all, all.humidities, isDamp)),
+    moisture: tracked(readingsOf(all, moistures, (i) => isWarm(i) && isDamp(i))),
+  };
+}
+
+const tracked = ({ times, values, limits }: Readings): Track => trackOf(times, values, limits);
+
+/** Those readings that are not missing. */
+function readingsOf({ times, limits }: Joined, values: Float64Array, isThere: (i: number) => boolean): Readings {
+  const places = times.map((_, i) => (isThere(i) ? i : -1)).filter((i) => i >= 0);
+  if (places.length === times.length) return { times, values, limits };
+  const pick = (array: Float64Array): Float64Array => places.map((i) => array[i] ?? Number.NaN);
+  return { times: pick(times), values: pick(values), limits: pick(limits) };
 }
 
 type Joined = { readonly [part in "times" | "temperatures" | "humidities" | "limits"]: Float64Array };

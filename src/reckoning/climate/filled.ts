@@ -7,8 +7,6 @@
  * the definitions; no source.
  */
 
-import { spansThatMeet } from "./spans-that-meet.ts";
-
 /** Readings as `trackOf` takes them: `limits` holds for each the longest step that is no gap. */
 export interface Readings {
   readonly times: Float64Array;
@@ -30,48 +28,77 @@ export function filled(readings: Readings, held: readonly Held[], worse: (a: num
   if (held.length === 0) return readings;
   const { times, values, limits } = readings;
   const steady = steadyStretches(held, worse);
-  const points = new Points();
+  const points = new Points(times.length + steady.length + 1);
   fill(points, steady, Number.NEGATIVE_INFINITY, (times[0] ?? Number.POSITIVE_INFINITY) - NEXT);
-  times.forEach((time, i) => {
-    const limit = limits[i] ?? 0;
+  for (let i = 0; i < times.length; i += 1) {
+    const [time, limit] = [times[i] ?? Number.NaN, limits[i] ?? 0];
     points.add(time, values[i] ?? Number.NaN, limit);
     const next = times[i + 1] ?? Number.POSITIVE_INFINITY;
     const isGap = next - time > Math.min(limit, limits[i + 1] ?? 0);
     if (isGap) fill(points, steady, time + NEXT, next - NEXT);
-  });
+  }
   return points.readings();
 }
 
+/** Room for so many at first, and for twice as many whenever that is full. */
 class Points {
-  readonly #times: number[] = [];
-  readonly #values: number[] = [];
-  readonly #limits: number[] = [];
+  #held: Readings;
+  #length = 0;
+
+  constructor(room: number) {
+    this.#held = roomFor(room);
+  }
 
   add(time: number, value: number, limit: number): void {
-    this.#times.push(time);
-    this.#values.push(value);
-    this.#limits.push(limit);
+    const at = this.#length;
+    if (at === this.#held.times.length) this.#grow();
+    const { times, values, limits } = this.#held;
+    times[at] = time;
+    values[at] = value;
+    limits[at] = limit;
+    this.#length = at + 1;
+  }
+
+  #grow(): void {
+    const { times, values, limits } = this.#held;
+    this.#held = roomFor(2 * times.length);
+    this.#held.times.set(times);
+    this.#held.values.set(values);
+    this.#held.limits.set(limits);
   }
 
   readings(): Readings {
-    return {
-      times: Float64Array.from(this.#times),
-      values: Float64Array.from(this.#values),
-      limits: Float64Array.from(this.#limits),
-    };
+    const { times, values, limits } = this.#held;
+    const all = (array: Float64Array): Float64Array => array.subarray(0, this.#length);
+    return { times: all(times), values: all(values), limits: all(limits) };
   }
 }
 
+const roomFor = (room: number): Readings => ({
+  times: new Float64Array(room),
+  values: new Float64Array(room),
+  limits: new Float64Array(room),
+});
+
 /** From one end of a span to the next of any. Where several spans hold at once the worst of them counts; where none does the value is NaN. */
 function steadyStretches(held: readonly Held[], worse: (a: number, b: number) => number): Held[] {
-  const spans = held.filter(({ from, to }) => from < to);
-  const holding = spansThatMeet(spans);
-  const edges = [...new Set(spans.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
-  return edges.slice(0, -1).map((from, i) => {
-    const to = edges[i + 1] ?? from;
-    const values = holding(from, to).flatMap((span) => (span.from <= from && span.to >= to ? [span.value] : []));
-    return { from, to, value: values.length === 0 ? Number.NaN : values.reduce((a, b) => worse(a, b)) };
-  });
+  const spans = held.filter(({ from, to }) => from < to).sort((a, b) => a.from - b.from);
+  const ends = Float64Array.from([...spans.map(({ from }) => from), ...spans.map(({ to }) => to)]).sort();
+  const edges = ends.filter((end, i) => end !== ends[i - 1]);
+  const steady: Held[] = [];
+  let holding: Held[] = [];
+  let begun = 0;
+  for (let i = 0; i + 1 < edges.length; i += 1) {
+    const [from, to] = [edges[i] ?? Number.NaN, edges[i + 1] ?? Number.NaN];
+    holding = holding.filter((span) => span.to > from);
+    for (let next = spans[begun]; next !== undefined && next.from === from; next = spans[begun]) {
+      holding.push(next);
+      begun += 1;
+    }
+    const values = holding.map(({ value }) => value);
+    steady.push({ from, to, value: values.length === 0 ? Number.NaN : values.reduce((a, b) => worse(a, b)) });
+  }
+  return steady;
 }
 
 /** Each stretch is joined within itself alone; one without a value to nothing. */

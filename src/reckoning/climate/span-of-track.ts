@@ -6,7 +6,7 @@
  * Least and greatest: of all readings within and at its ends, and of those next to it on either side, so long as no
  * gap lies between. From the definitions; no source.
  */
-import { chosenOf, integral, lastAtMost, type Track } from "./track.ts";
+import { chosenOf, lastAtMost, type Steps, sumAt, type Track } from "./track.ts";
 
 export interface TrackSpan {
   readonly whole: boolean;
@@ -19,25 +19,25 @@ export interface TrackSpan {
 
 /** undefined where nothing of the time is known, or where it is no stretch of time. */
 export function spanOf(track: Track, from: number, to: number): TrackSpan | undefined {
+  if (!(from < to)) return undefined;
   const { times, joined, tree } = track;
-  const known = integral(times, track.known, from, to);
+  const [before, within] = [lastAtMost(times, from), lastAtMost(times, to)];
+  const between = (steps: Steps): number => sumAt(times, steps, within, to) - sumAt(times, steps, before, from);
+  const known = between(track.known);
   if (!(known > 0)) return undefined;
-  const before = lastAtMost(times, from);
   const first = times[before] === from || joined[before] === 1 ? before : before + 1;
-  const within = lastAtMost(times, to);
   const last = times[within] === to || joined[within] !== 1 ? within : within + 1;
   return {
-    whole: isWhole(track, from, to),
+    whole: isWhole(track, before, to),
     known,
-    mean: integral(times, track.area, from, to) / known,
+    mean: between(track.area) / known,
     least: chosenOf(tree.least, Math.min, Number.POSITIVE_INFINITY, first, last),
     greatest: chosenOf(tree.greatest, Math.max, Number.NEGATIVE_INFINITY, first, last),
   };
 }
 
-/** Whether readings stand on both sides of the time and no gap lies within it. */
-export function isWhole({ times, gaps }: Track, from: number, to: number): boolean {
-  const first = lastAtMost(times, from);
+/** Whether readings stand on both sides of the time from a reading to an instant, and no gap lies within it. */
+function isWhole({ times, gaps }: Track, first: number, to: number): boolean {
   if (first < 0 || to > (times[times.length - 1] ?? Number.NEGATIVE_INFINITY)) return false;
   const gap = gaps[firstGap(gaps, first)];
   return gap === undefined || (times[gap] ?? 0) >= to;

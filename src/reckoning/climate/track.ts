@@ -40,14 +40,15 @@ export function trackOf(times: Float64Array, values: Float64Array, limits: Float
     joined[i] =
       at(times, i + 1) - at(times, i) <= limit && Number.isFinite(values[i]) && Number.isFinite(values[i + 1]) ? 1 : 0;
   }
-  const gaps = Int32Array.from({ length: last }, (_, i) => i).filter((i) => joined[i] === 0);
+  const gaps: number[] = [];
+  for (let i = 0; i < last; i += 1) if (joined[i] === 0) gaps.push(i);
   const known = steps(times, joined, () => 1);
   const area = steps(times, joined, (i) => (at(values, i) + at(values, i + 1)) / 2);
   return {
     times,
     values,
     joined,
-    gaps,
+    gaps: Int32Array.from(gaps),
     known,
     area,
     tree: {
@@ -68,21 +69,14 @@ export function steps(times: Float64Array, joined: Uint8Array, height: (i: numbe
   return { heights, sums };
 }
 
-/** The integral of a step function between two instants; nothing outside the readings. */
-export function integral(times: Float64Array, steps: Steps, from: number, to: number): number {
-  return from < to ? upTo(times, steps, to) - upTo(times, steps, from) : 0;
-}
-
-/** The integral of a step function from the first reading up to an instant. */
-export function upTo(times: Float64Array, { heights, sums }: Steps, time: number): number {
-  const i = lastAtMost(times, time);
+/** The integral of a step function from the first reading up to an instant, `i` being the place of the last reading not later. */
+export function sumAt(times: Float64Array, { heights, sums }: Steps, i: number, time: number): number {
   if (i < 0) return 0;
   return at(sums, i) + at(heights, i) * (time - at(times, i));
 }
 
-/** Place of the last reading not later than an instant; −1 where there is none. */
-export function lastAtMost(times: Float64Array, time: number): number {
-  let [low, high] = [0, times.length];
+/** Place of the last reading not later than an instant; −1 where there is none. It is looked for after `low` readings and before the place `high`. */
+export function lastAtMost(times: Float64Array, time: number, low = 0, high = times.length): number {
   while (low < high) {
     const middle = (low + high) >>> 1;
     if (at(times, middle) <= time) low = middle + 1;

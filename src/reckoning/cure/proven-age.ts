@@ -11,7 +11,7 @@
  */
 import { cureRate, type CureLaw } from "./cure-rate.ts";
 import { firstGap } from "../climate/span-of-track.ts";
-import { lastAtMost, steps, type Steps, type Track, upTo } from "../climate/track.ts";
+import { lastAtMost, steps, type Steps, sumAt, type Track } from "../climate/track.ts";
 
 /** A track with its cure summed up for one law and one reference temperature, °C. Made once and asked often. */
 export interface CureClock {
@@ -32,20 +32,22 @@ export function cureClock(track: Track, law: CureLaw, reference: number): CureCl
 
 /** Each question takes O(log n), and the first with an assumed temperature one pass over the gaps. */
 export function provenAge(clock: CureClock, from: number, to: number, assumed: number | undefined): number {
-  return from < to ? ageSince(clock, from, assumed)(to) : 0;
+  return from < to ? ageSince(clock, from, assumed)(to, lastAtMost(clock.track.times, to)) : 0;
 }
 
-/** The age from an instant on to any later one, ready to be asked many times. */
-function ageSince(clock: CureClock, from: number, assumed: number | undefined): (to: number) => number {
+/** The age from an instant on to any later one, of which the place of the last reading not later than it is known; ready to be asked many times. */
+function ageSince(clock: CureClock, from: number, assumed: number | undefined): (to: number, last: number) => number {
   const { times } = clock.track;
-  const before = upTo(times, clock.ages, from);
-  const logged = (to: number): number => upTo(times, clock.ages, to) - before;
+  const first = lastAtMost(times, from);
+  const before = sumAt(times, clock.ages, first, from);
+  const logged = (to: number, last: number): number => sumAt(times, clock.ages, last, to) - before;
   if (assumed === undefined) return logged;
   const rate = cureRate(clock.law, assumed, clock.reference) ?? 0;
   const gaps = clock.gaps.get(assumed) ?? gapsOf(clock, assumed);
   clock.gaps.set(assumed, gaps);
-  const skipped = gapsUpTo(clock.track, gaps, from);
-  return (to) => logged(to) + rate * outside(clock.track, from, to) + (gapsUpTo(clock.track, gaps, to) - skipped);
+  const skipped = gapsUpTo(clock.track, gaps, first, from);
+  return (to, last) =>
+    logged(to, last) + rate * outside(clock.track, from, to) + (gapsUpTo(clock.track, gaps, last, to) - skipped);
 }
 
 /** How much of the time is before the first reading or after the last, s. */
@@ -57,10 +59,10 @@ function outside({ times }: Track, from: number, to: number): number {
 
 /** In the order of the gaps, the assumed temperature standing in each, or what was read at its ends where that is colder. */
 function gapsOf({ track: { times, values, gaps }, law, reference }: CureClock, assumed: number): Steps {
-  const heights = Float64Array.from(
-    gaps,
-    (i) => cureRate(law, Math.min(assumed, values[i] ?? assumed, values[i + 1] ?? assumed), reference) ?? 0,
-  );
+  const heights = new Float64Array(gaps.length);
+  gaps.forEach((i, g) => {
+    heights[g] = cureRate(law, Math.min(assumed, values[i] ?? assumed, values[i + 1] ?? assumed), reference) ?? 0;
+  });
   const sums = new Float64Array(gaps.length);
   gaps.forEach((i, g) => {
     // Past the last it is written nowhere.
@@ -69,8 +71,9 @@ function gapsOf({ track: { times, values, gaps }, law, reference }: CureClock, a
   return { heights, sums };
 }
 
-function gapsUpTo({ times, gaps }: Track, { heights, sums }: Steps, time: number): number {
-  const g = firstGap(gaps, lastAtMost(times, time) + 1) - 1;
+/** `last` is the place of the last reading not later than the instant. */
+function gapsUpTo({ times, gaps }: Track, { heights, sums }: Steps, last: number, time: number): number {
+  const g = firstGap(gaps, last + 1) - 1;
   const i = gaps[g] ?? 0;
   return (sums[g] ?? 0) + (heights[g] ?? 0) * (Math.min(time, times[i + 1] ?? time) - (times[i] ?? time));
 }
@@ -96,12 +99,15 @@ export function reachedAt(
 }
 
 function firstBy(clock: CureClock, from: number, to: number, age: number, assumed: number | undefined): number {
+  const { times } = clock.track;
   const ageBy = ageSince(clock, from, assumed);
   let [early, late] = [from, to];
+  let [first, last] = [lastAtMost(times, early), lastAtMost(times, late)];
   while (late - early > 1) {
     const middle = (early + late) / 2;
-    if (ageBy(middle) >= age) late = middle;
-    else early = middle;
+    const place = lastAtMost(times, middle, Math.max(0, first), last + 1);
+    if (ageBy(middle, place) >= age) [late, last] = [middle, place];
+    else [early, first] = [middle, place];
   }
   return late;
 }

@@ -21,9 +21,15 @@ export interface Step {
 export const total = (lines: readonly Worked[]): number => lines.reduce((sum, line) => sum + line.minutes, 0);
 
 /** Minutes by a key of the line, in the order in which the keys first come. */
-export function sumBy<L extends Worked>(lines: readonly L[], keyOf: (line: L) => string): Map<string, number> {
+export function sumBy<L extends Pick<Worked, "minutes">>(
+  lines: readonly L[],
+  keyOf: (line: L) => string,
+): Map<string, number> {
   const sums = new Map<string, number>();
-  for (const line of lines) sums.set(keyOf(line), (sums.get(keyOf(line)) ?? 0) + line.minutes);
+  for (const line of lines) {
+    const key = keyOf(line);
+    sums.set(key, (sums.get(key) ?? 0) + line.minutes);
+  }
   return sums;
 }
 
