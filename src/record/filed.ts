@@ -10,6 +10,7 @@ import { parse, type Parsed, type StandIns } from "./schema/parse.ts";
 import { type Form, readText } from "./text/bytes.ts";
 import { frontMatterAgain, readFrontMatter } from "./text/front-matter.ts";
 import { readPassages } from "./text/passages.ts";
+import { type Mention, mentionsIn } from "./text/prose.ts";
 import type { Source } from "./text/source.ts";
 import type { Data, FrontMatter, Path } from "./text/yaml.ts";
 import type { Passage } from "../facts/types.ts";
@@ -25,6 +26,8 @@ export interface Filed<S> {
   readonly spec: S | undefined;
   readonly whole: boolean;
   readonly body: readonly Passage[];
+  /** Of each passage. */
+  readonly mentions: readonly (readonly Mention[])[];
   /** Where the value at a path of `spec` stands. */
   readonly at: (path: Path) => Place;
   /** Where the value at a path of `data` stands. */
@@ -167,8 +170,9 @@ function parseFile<K extends FileKind>(
   const parsed = known ? soundAs(known.spec, front) : parsedAs(kind, front, standIns, read.syntax);
   const problems = [...read.problems, ...parsed.problems, ...passages.problems];
   const whole = problems.length === 0;
+  const mentions = known?.mentions ?? passages.body.map(({ markdown }) => mentionsIn(markdown));
   if (key !== undefined && known === undefined && whole)
-    readings?.keep(key, { bodyLine: read.bodyLine, front: read.value, spec: parsed.spec });
+    readings?.keep(key, { bodyLine: read.bodyLine, front: read.value, spec: parsed.spec, mentions });
   const filed = {
     file,
     id: nameOf(file),
@@ -178,6 +182,7 @@ function parseFile<K extends FileKind>(
     spec: parsed.spec as Spec<K> | undefined,
     whole,
     body: passages.body,
+    mentions,
     at: parsed.placeOf,
     rawAt: front.placeOf,
     typedAt: parsed.typedAt,

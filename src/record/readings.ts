@@ -6,8 +6,8 @@ import { createHash, hash, randomBytes } from "node:crypto";
 import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
 import type { FileKind } from "../facts/kinds.ts";
-import type { ReadValue } from "./text/spots.ts";
-import { flattened, unflattened } from "./text/spots.ts";
+import type { Mention } from "./text/prose.ts";
+import { flattened, type ReadValue, unflattened } from "./text/spots.ts";
 import type { Data } from "./text/yaml.ts";
 
 /** Of a file without any problem. */
@@ -16,10 +16,17 @@ export interface Reading {
   readonly bodyLine: number;
   readonly front: ReadValue;
   readonly spec: unknown;
+  readonly mentions: readonly (readonly Mention[])[];
 }
 
 /** As it stands in a line, after the digest of the file's bytes and its kind. */
-type Line = readonly [bodyLine: number, data: Data, spots: readonly number[], spec: unknown];
+type Line = readonly [
+  bodyLine: number,
+  data: Data,
+  spots: readonly number[],
+  spec: unknown,
+  mentions: Reading["mentions"],
+];
 
 const DIGEST = 64;
 const NEW_LINE = 10;
@@ -53,15 +60,15 @@ export class Readings {
     const line = this.#kept.get(key);
     if (line === undefined) return undefined;
     this.#used.add(key);
-    const [bodyLine, data, spots, spec] = JSON.parse(
+    const [bodyLine, data, spots, spec, mentions] = JSON.parse(
       this.#bytes.toString("utf8", line[0] + key.length + 1, line[1]),
     ) as Line;
-    return { bodyLine, front: unflattened(data, spots), spec };
+    return { bodyLine, front: unflattened(data, spots), spec, mentions };
   }
 
-  keep(key: string, { bodyLine, front, spec }: Reading): void {
+  keep(key: string, { bodyLine, front, spec, mentions }: Reading): void {
     if (!isPlain(spec)) return;
-    const line: Line = [bodyLine, front.data, flattened(front), spec];
+    const line: Line = [bodyLine, front.data, flattened(front), spec, mentions];
     this.#anew.push(`${key} ${JSON.stringify(line)}\n`);
   }
 

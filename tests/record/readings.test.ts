@@ -56,7 +56,7 @@ function* pathsIn(data: Data, path: Path = []): Generator<Path> {
 }
 
 /** All that is known of a file, its places too. */
-function told({ file, id, source, data, spec, whole, body, front, ...filed }: Filed<unknown>): unknown {
+function told({ file, id, source, data, spec, whole, body, mentions, front, ...filed }: Filed<unknown>): unknown {
   const places = [...pathsIn(data)].map((path) => [
     filed.at(path),
     filed.rawAt(path),
@@ -64,7 +64,7 @@ function told({ file, id, source, data, spec, whole, body, front, ...filed }: Fi
     filed.usualFrom(path),
     front.placeOfKey(path),
   ]);
-  return { file, id, text: source.text, data, spec, whole, body, places };
+  return { file, id, text: source.text, data, spec, whole, body, mentions, places };
 }
 
 let kept: string;
@@ -100,7 +100,12 @@ describe("What files were read as is kept", () => {
 
   it("only of files without a problem, of the same kind, and by the program that runs", () => {
     const bytes = Buffer.from("---\ntitle: Thing\n---\n");
-    const reading = { bodyLine: 4, front: { data: "", spot: { start: 0, end: 0 } }, spec: { title: "Thing" } };
+    const reading = {
+      bodyLine: 4,
+      front: { data: "", spot: { start: 0, end: 0 } },
+      spec: { title: "Thing" },
+      mentions: [],
+    };
     const readings = open(kept);
     readings.keep(readingKey("lot", bytes), reading);
     readings.close();
@@ -115,7 +120,7 @@ describe("What files were read as is kept", () => {
     for (const odd of [-0, Number.NaN, Number.POSITIVE_INFINITY, undefined, null, new Map(), new Date(0), 1n]) {
       const readings = open(kept);
       const front = { data: "", spot: { start: 0, end: 0 } };
-      readings.keep("odd", { bodyLine: 4, front, spec: { within: [odd] } });
+      readings.keep("odd", { bodyLine: 4, front, spec: { within: [odd] }, mentions: [] });
       readings.close();
       expect(open(kept).find("odd"), String(odd)).toBeUndefined();
     }

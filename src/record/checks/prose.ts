@@ -6,7 +6,7 @@ import { beyond, inThousands, LIMITS } from "../../facts/limits.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { type Fault, isFault, meaning, type Mending, onlyYouKnow, shown, writes } from "../../facts/reading.ts";
 import { pathBetween } from "../file-index.ts";
-import { type Mention, mentionsIn } from "../text/prose.ts";
+import type { Mention } from "../text/prose.ts";
 import type { FilePath } from "../../facts/types.ts";
 import { type CheckContext, doubtful, soundOf } from "./context.ts";
 
@@ -21,8 +21,8 @@ export function checkProse(context: CheckContext): void {
   let declared: Declared | undefined;
   const files: readonly (readonly Filed<unknown>[])[] = Object.values(context.draft.files);
   for (const filed of files.flat()) {
-    for (const { markdown, line } of filed.body) {
-      const mentions = mentionsIn(markdown);
+    for (const [index, { line }] of filed.body.entries()) {
+      const mentions = filed.mentions[index] ?? [];
       if (mentions.length > 0) declared ??= declaredIn(context);
       if (declared)
         for (const mention of mentions) checkMention(context, filed, filed.source.lineStart(line), mention, declared);
