@@ -1,6 +1,6 @@
 /** Lays out a trace from left to right: a column each for lots, batches, joints, assemblies and hold points. */
-import dagre from "@dagrejs/dagre";
 import { tenth } from "./frame.ts";
+import { heightsOf } from "./trace-heights.ts";
 
 export interface TraceBox {
   readonly key: string;
@@ -33,11 +33,9 @@ export interface TraceDrawing {
   readonly columns: ReadonlyMap<number, number>;
 }
 
-const BOX = { height: 40, least: 84, most: 176 };
+const BOX = { height: 40, gap: 12, least: 84, most: 176 };
 const HEAD = 24;
 const EDGE = 2;
-
-type Graph = InstanceType<typeof dagre.graphlib.Graph>;
 
 /** Width in px of words in the site's plain type, erring to the wide side. */
 export const widthOf = (words: string, size: number): number => words.length * size * 0.56;
@@ -72,45 +70,15 @@ export function traceDrawing(boxes: readonly TraceBox[], lines: readonly TraceLi
   };
 }
 
-/**
- * Heights of the layouts made so far, by which column each box stands in and which boxes the lines join: most joints
- * of a record are made alike.
- */
-const known = new Map<string, readonly number[]>();
-
+/** Middles of the boxes, from the head of the columns down. */
 function middlesOf(boxes: readonly TraceBox[], lines: readonly TraceLine[]): readonly number[] {
-  const number = new Map(boxes.map(({ key }, at) => [key, `box ${at}`]));
-  const named = (key: string): string => number.get(key) ?? key;
-  const plain = boxes.map((box) => ({ ...box, key: named(box.key) }));
-  const joined = lines.map(({ from, to }) => ({ from: named(from), to: named(to) }));
-  const form = JSON.stringify([plain.map(({ column }) => column), joined]);
-  const middles = known.get(form) ?? laidOut(plain, joined);
-  known.set(form, middles);
-  return middles;
-}
-
-/** All boxes count as equally wide: how wide they are has no part in how high they stand. */
-function laidOut(boxes: readonly TraceBox[], lines: readonly TraceLine[]): readonly number[] {
-  const graph = new dagre.graphlib.Graph();
-  graph.setGraph({ rankdir: "LR", nodesep: 12, ranksep: 56, marginx: EDGE, marginy: EDGE });
-  for (const { key } of boxes) graph.setNode(key, { width: BOX.least, height: BOX.height });
-  for (const { from, to } of lines) graph.setEdge(from, to, {});
-  heldInColumns(graph, boxes, lines);
-  dagre.layout(graph);
-  return boxes.map(({ key }) => (graph.node(key) as { y: number }).y);
-}
-
-/**
- * A box that no line leads to would be ranked anywhere: a line that is not drawn leads to it from the column before.
- */
-function heldInColumns(graph: Graph, boxes: readonly TraceBox[], lines: readonly TraceLine[]): void {
-  const ledTo = new Set(lines.map(({ to }) => to));
-  const loose = boxes.filter(({ key }) => !ledTo.has(key));
-  const last = Math.max(0, ...loose.map(({ column }) => column));
-  if (last === 0) return;
-  for (let column = 0; column <= last; column += 1) graph.setNode(`column ${column}`, { width: 0, height: 0 });
-  for (let column = 0; column < last; column += 1) graph.setEdge(`column ${column}`, `column ${column + 1}`, {});
-  for (const { key, column } of loose) if (column > 0) graph.setEdge(`column ${column - 1}`, key, {});
+  const number = new Map(boxes.map(({ key }, at) => [key, at]));
+  const joined = lines.flatMap(({ from, to }) => {
+    const ends = [number.get(from), number.get(to)] as const;
+    return ends[0] === undefined || ends[1] === undefined ? [] : [[ends[0], ends[1]] as const];
+  });
+  const columns = boxes.map(({ column }) => column);
+  return heightsOf(columns, joined, BOX.height + BOX.gap).map((height) => height + BOX.height / 2 + EDGE);
 }
 
 function columnWidths(boxes: readonly TraceBox[]): ReadonlyMap<number, number> {

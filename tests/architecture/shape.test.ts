@@ -38,8 +38,6 @@ const KEPT: { readonly [variable: string]: string } = {
   "layouts/parts/mark.tsx made": "HTML of a mark by its word: a few dozen, which stand many thousand times in a site",
   "layouts/shell/policy.ts hashed":
     "hashes of sheets by their text, at most 200: those of cards are the same on most pages",
-  "src/charts/trace.ts known":
-    "heights by the form of a trace: dagre takes milliseconds for each, and a preview keeps them",
   "src/facts/quantity/units.ts RECKONED":
     "units by their word: the library takes long for each, and a record needs few",
   "src/reckoning/time/calendar.ts numbers": "days by their text: the engine takes fifty times as long to read one anew",
