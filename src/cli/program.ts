@@ -7,7 +7,11 @@ import { content, date, EXIT_CODES, notPlain, plain, RECORD } from "./options.ts
 import type { Surroundings } from "./surroundings.ts";
 
 /** The commands, with their help. `exit` is given the exit code of a command that ran to its end. */
-export function programFor(surroundings: Surroundings, exit: (code: number) => void): Command {
+export async function programFor(
+  typed: readonly string[],
+  surroundings: Surroundings,
+  exit: (code: number) => void,
+): Promise<Command> {
   const program = new Command("scarfline");
   program
     .description(
@@ -22,7 +26,7 @@ export function programFor(surroundings: Surroundings, exit: (code: number) => v
       "after",
       `\nExamples:\n  scarfline begin ~/build-record\n  scarfline check\n  scarfline entry\n  scarfline due\n  scarfline build\n  scarfline preview\n  scarfline seal\n  scarfline bag --out ~/archive\n${EXIT_CODES}`,
     );
-  addDesk(program, surroundings, exit);
+  await addDesk(program, typed, surroundings, exit);
   addBuild(program, surroundings, exit);
   addCheck(program, surroundings, exit);
   addExplain(program, surroundings, exit);

@@ -14,7 +14,7 @@ const REFUSALS = [WrongUse, OutputRefused, ArchiveRefused, FolderRefused];
  */
 export async function run(words: readonly string[], surroundings: Surroundings): Promise<number> {
   let code: number = EXIT.fine;
-  const program = programFor(surroundings, (found) => (code = found));
+  const program = await programFor(words, surroundings, (found) => (code = found));
   try {
     await program.parseAsync(words, { from: "user" });
     return code;

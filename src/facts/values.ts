@@ -145,3 +145,6 @@ export interface Ref {
 
 /** Where a value stands within front matter. */
 export type Path = readonly PropertyKey[];
+
+/** What a column of a table of hours can say; every command lists them in its help, so they stand apart from the form. */
+export const EARLIER_KEYS = ["span", "who", "task", "time", "assembly", "source"] as const;

@@ -1,15 +1,18 @@
 import { type Command, Option } from "commander";
-import { QUESTIONS as BEGIN_QUESTIONS } from "../../desk/begin/questions.ts";
-import { QUESTIONS as ENTRY_QUESTIONS } from "../../desk/entry/questions.ts";
 import type { Question } from "../../desk/question.ts";
 import { content, day, EXIT_CODES, RECORD } from "../options.ts";
 import type { Surroundings } from "../surroundings.ts";
 import { addTakeFlags } from "./take-flags.ts";
 
-/** The commands by which a record is written. */
-export function addDesk(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
-  addBegin(program, surroundings, exit);
-  addEntry(program, surroundings, exit);
+/** The commands by which a record is written. `typed` is what was said to the program. */
+export async function addDesk(
+  program: Command,
+  typed: readonly string[],
+  surroundings: Surroundings,
+  exit: (code: number) => void,
+): Promise<void> {
+  await addQuestions(addBegin(program, surroundings, exit), typed, () => import("../../desk/begin/questions.ts"));
+  await addQuestions(addEntry(program, surroundings, exit), typed, () => import("../../desk/entry/questions.ts"));
   addTake(program, surroundings, exit);
   addDue(program, surroundings, exit);
   addFields(program, surroundings, exit);
@@ -44,8 +47,8 @@ ${EXIT_CODES}`,
     );
 }
 
-function addEntry(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
-  const command = program
+function addEntry(program: Command, surroundings: Surroundings, exit: (code: number) => void): Command {
+  return program
     .command("entry")
     .summary("begin the entry of a day")
     .description(
@@ -53,9 +56,7 @@ function addEntry(program: Command, surroundings: Surroundings, exit: (code: num
     )
     .argument(...RECORD)
     .addOption(content())
-    .addOption(new Option("--on <YYYY-MM-DD>", "the day of the entry; without it today").argParser(day));
-  addQuestions(command, ENTRY_QUESTIONS);
-  command
+    .addOption(new Option("--on <YYYY-MM-DD>", "the day of the entry; without it today").argParser(day))
     .addHelpText(
       "after",
       `
@@ -129,16 +130,14 @@ function addFields(program: Command, surroundings: Surroundings, exit: (code: nu
     );
 }
 
-function addBegin(program: Command, surroundings: Surroundings, exit: (code: number) => void): void {
-  const command = program
+function addBegin(program: Command, surroundings: Surroundings, exit: (code: number) => void): Command {
+  return program
     .command("begin")
     .summary("begin a record of your own")
     .description(
       "Asks for the few things that nobody can guess, and writes a record that has no problem into a folder that is new or empty. What only the adhesive's data sheet can say is left out, with a comment on where it goes.",
     )
-    .argument("[folder]", "a folder that is new or empty; without it the one you are in", ".");
-  addQuestions(command, BEGIN_QUESTIONS);
-  command
+    .argument("[folder]", "a folder that is new or empty; without it the one you are in", ".")
     .addHelpText(
       "after",
       `
@@ -155,8 +154,13 @@ ${EXIT_CODES}`,
     );
 }
 
-/** Each question is a flag, in its own words. */
-function addQuestions(command: Command, questions: readonly Question[]): void {
+/** Each question is a flag, in its own words. They know all forms of facts, and are loaded only for who names their command. */
+async function addQuestions(
+  command: Command,
+  typed: readonly string[],
+  load: () => Promise<{ readonly QUESTIONS: readonly Question[] }>,
+): Promise<void> {
+  const { QUESTIONS: questions } = typed.includes(command.name()) ? await load() : { QUESTIONS: [] };
   for (const { flag, asks, optional, with: goesWith, choices } of questions) {
     const whether = optional === true ? "; may be left out" : goesWith === undefined ? "" : `; with ${goesWith}`;
     const among = choices === undefined ? "" : `: ${choices.join(", ")}`;

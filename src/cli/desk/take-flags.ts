@@ -1,6 +1,6 @@
 /** The flags of `take`: each is the answer to a question. */
 import { type Command, InvalidArgumentError, Option } from "commander";
-import { EARLIER_KEYS } from "../../facts/build/earlier-hours.ts";
+import { EARLIER_KEYS } from "../../facts/values.ts";
 
 export type Pairs = readonly (readonly [word: string, value: string])[];
 

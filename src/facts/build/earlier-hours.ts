@@ -11,8 +11,6 @@ import type { Visibility } from "../visibility.ts";
 
 const column = (what: string, example: string) => words(`Header of the column ${what}.`, example).optional();
 
-export const EARLIER_KEYS = ["span", "who", "task", "time", "assembly", "source"] as const;
-
 function readDayForm(typed: string): Reading<string> {
   if (dayReader(typed) !== undefined) return { value: typed };
   return {

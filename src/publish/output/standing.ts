@@ -98,7 +98,7 @@ export async function compiledProgram(folder: string): Promise<string | undefine
     JSON.stringify(process.versions),
     readFileSync(join(folder, "package.json"), "utf8"),
     ...installed(),
-    ...files.map((path) => `${path} ${bytesDigest(join(compiled, path))}`),
+    ...files.map((path) => `${path} ${hash("sha256", readFileSync(join(compiled, path)), "hex")}`),
   ]);
 }
 
@@ -144,7 +144,7 @@ class Sights {
     const real = isLink ? realpathSync(file) : `${this.#realFolder(dirname(file))}${sep}${basename(file)}`;
     const { size, mtimeMs } = isLink ? statSync(file) : met;
     if (size <= READ_UP_TO || ALWAYS_READ.test(path) || isOwn(path) || basename(path) === MARKER)
-      return `${path}\0${real}\0${bytesDigest(file)}`;
+      return `${path}\0${real}\0${bytesDigest(file, size)}`;
     this.newest = Math.max(this.newest, mtimeMs);
     return `${path}\0${real}\0${size} ${mtimeMs}`;
   }
@@ -156,15 +156,15 @@ class Sights {
   }
 }
 
-/** Most files fit in, and are read by one call without asking how large they are. */
+/** Most files fit in, and are read by one call. */
 const ROOM = Buffer.allocUnsafeSlow(READ_UP_TO + 1);
 
-function bytesDigest(file: string): string {
+function bytesDigest(file: string, size: number): string {
+  if (size > READ_UP_TO) return hash("sha256", readFileSync(file), "hex");
   const handle = openSync(file, "r");
   try {
     const length = readSync(handle, ROOM, 0, ROOM.length, 0);
-    const isAll = length < ROOM.length && readSync(handle, ROOM, length, 1, length) === 0;
-    return hash("sha256", isAll ? ROOM.subarray(0, length) : readFileSync(file), "hex");
+    return hash("sha256", length === size ? ROOM.subarray(0, length) : readFileSync(handle), "hex");
   } finally {
     closeSync(handle);
   }

@@ -1,6 +1,7 @@
 /** Which columns a table of earlier hours has, by the names they have here or by what its builder says they are called. */
 import type * as z from "zod";
-import { EARLIER_KEYS, type earlierHoursSchema } from "../../facts/build/earlier-hours.ts";
+import type { earlierHoursSchema } from "../../facts/build/earlier-hours.ts";
+import { EARLIER_KEYS } from "../../facts/values.ts";
 import { nearest } from "../../facts/nearest.ts";
 import { type Fault, meaning, onlyYouKnow, shown } from "../../facts/reading.ts";
 import type { Delimiter } from "../table/csv.ts";
