@@ -9,7 +9,7 @@ export class Memo {
     return made.get(of) as T;
   }
 
-  /** The same of a thing within the whole that this memo is of. */
+  /** The same of a thing and of the whole that holds it, which is the same for all that this memo is asked for by `make`. */
   within<Whole extends object, Of extends object, T>(whole: Whole, of: Of, make: (whole: Whole, of: Of) => T): T {
     const made = this.#by(make);
     if (!made.has(of)) made.set(of, make(whole, of));

@@ -1,8 +1,8 @@
 /** Whether the lots are known, in date and not recalled. */
 import { partsNoted } from "../../facts/build/adhesive-kind.ts";
-import type { Adhesive, Component, Lot } from "../../facts/types.ts";
+import type { Component, Lot } from "../../facts/types.ts";
 import { gradeOf } from "../lots/grade.ts";
-import { type LastDay, lastDay } from "../lots/lot-life.ts";
+import { lastDay } from "../lots/lot-life.ts";
 import { lookUp } from "../record-index.ts";
 import type { Finding } from "../types.ts";
 import { componentLots, entryRef, lotRef, type BatchCase } from "./case.ts";
@@ -26,7 +26,7 @@ export function lotInDate(c: BatchCase): Finding[] {
 }
 
 function inDate(c: BatchCase, lot: Lot): Finding {
-  const last = c.index.memo.within(c.adhesive, lot, lastDayBy);
+  const last = lastDay(lot, c.adhesive);
   const alsoOn = [lotRef(lot.id)];
   if (!last) return c.find("lot-in-date/no-date", "unproven", { lot: lot.id }, { alsoOn });
   const values = { lot: lot.id, used: c.batch.day, until: last.day };
@@ -35,8 +35,6 @@ function inDate(c: BatchCase, lot: Lot): Finding {
     ? c.find("lot-in-date/good", "meets", values, beside)
     : c.find("lot-in-date/past", "rejects", values, beside);
 }
-
-const lastDayBy = (adhesive: Adhesive, lot: Lot): LastDay | undefined => lastDay(lot, adhesive);
 
 export function lotRecalled(c: BatchCase): Finding[] {
   const known = lotsOf(c);
