@@ -91,19 +91,40 @@ it("The law of a cure is fitted to working lives of two parts alone: how long an
   for (const kind of ["one-part", "powder-and-water", "applied-apart"] as const) expect(from(kind)).toBe("doubling");
 });
 
-it("The cure of each piece of a batch is reckoned from its own gluing to its own least, whatever was reckoned before", () => {
+it("The cure of each piece of a batch is reckoned from its own gluing to its own least and its own breaking, whatever was reckoned before", () => {
   const cool = batch("B-1", { temperature: celsius("17") });
   const made = () => recordIndexOf(glued([cool], []));
-  const ask = (index: ReturnType<typeof made>, days: string, glued?: number) =>
-    cureOf(index, cool, procedure({ leastCure: { time: d(days), temperature: celsius("20") } }), {
-      glued,
-      brokenAt: undefined,
-    }).readyAt;
-  const all: readonly (readonly [days: string, glued?: number])[] = [["3"], ["5"], ["3", epochOf("2025-03-12")], ["3"]];
+  const byDays = new Map(
+    ["3", "5"].map((days) => [days, procedure({ leastCure: { time: d(days), temperature: celsius("20") } })]),
+  );
+  type Asked = readonly [days: string, glued?: number, brokenAt?: number];
+  const ask = (index: ReturnType<typeof made>, [days, own, brokenAt]: Asked) => {
+    const { readyAt, age } = cureOf(index, cool, byDays.get(days) ?? procedure({}), { glued: own, brokenAt });
+    return [readyAt, age];
+  };
+  const [later, first, second] = [epochOf("2025-03-12"), epochOf("2025-03-20"), epochOf("2025-03-21")];
+  const all: readonly Asked[] = [
+    ["3"],
+    ["5"],
+    ["3", later],
+    ["3"],
+    ["3", undefined, first],
+    ["3", undefined, second],
+    ["3", later, first],
+    ["5", later, first],
+  ];
   const one = made();
-  const together = all.map(([days, at]) => ask(one, days, at));
-  expect(together).toEqual(all.map(([days, at]) => ask(made(), days, at)));
-  expect(new Set(together).size).toBe(3);
+  const together = all.map((asked) => ask(one, asked));
+  expect(together).toEqual(all.map((asked) => ask(made(), asked)));
+  expect(new Set(together.map(String)).size).toBe(all.length - 1);
+});
+
+it("What was reckoned of a piece is not reckoned again for another that was glued and broken with it", () => {
+  const cool = batch("B-1", { temperature: celsius("17") });
+  const index = recordIndexOf(glued([cool], []));
+  const asked = procedure({ leastCure: { time: d("3"), temperature: celsius("20") } });
+  const times = { glued: undefined, brokenAt: epochOf("2025-03-20") };
+  expect(cureOf(index, cool, asked, times)).toBe(cureOf(index, cool, asked, { ...times }));
 });
 
 describe("The temperature that a record states", () => {

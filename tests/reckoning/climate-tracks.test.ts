@@ -67,6 +67,15 @@ describe("A track of readings between two instants", () => {
     expect(spanOf(gapped, 11 + LIMIT, 13 + 2 * LIMIT)).toMatchObject({ known: 1, least: 1, greatest: 5 });
   });
 
+  it("takes in nothing that was read before it, where a gap lies between, nor after it", () => {
+    const cold = [0, 11 + LIMIT, 21 + LIMIT, 32 + 2 * LIMIT].map((time, i) => ({
+      time,
+      value: i % 3 === 0 ? 1 : 9 + i,
+    }));
+    const span = spanOf(track(cold), 5, 30 + 2 * LIMIT);
+    expect(span).toMatchObject({ whole: false, known: 10, least: 10, greatest: 11 });
+  });
+
   it("is whole up to a step of just the limit, and broken by one beyond it or by an end", () => {
     const steps = (step: number) =>
       track([
