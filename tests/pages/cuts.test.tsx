@@ -1,8 +1,8 @@
 import { parse } from "node-html-parser";
+import { renderToString } from "preact-render-to-string";
 import { describe, expect, test } from "vitest";
 import { evidencePages } from "../../layouts/shell/evidence-pages.tsx";
 import { DaySheet } from "../../layouts/day/day-sheet.tsx";
-import { html } from "../../layouts/shell/page.tsx";
 import type { Edition, Site } from "../../src/editions/shown.ts";
 import { WOOD_WORDS } from "../../src/pages/ledgers/stock.ts";
 import type { Record } from "../../src/facts/types.ts";
@@ -127,7 +127,9 @@ test("The day’s sheet says what was cut from which lot, and nothing of a hidde
     const site = exampleSite(edition);
     const entry = site.shown.record.entries[of];
     if (entry === undefined) throw new Error("no entry");
-    const parts = parse(html(<DaySheet site={site} from="entries/x.html" entry={entry} />)).querySelectorAll("section");
+    const parts = parse(renderToString(<DaySheet site={site} from="entries/x.html" entry={entry} />)).querySelectorAll(
+      "section",
+    );
     return (
       parts
         .find((part) => part.querySelector("h3")?.text === "Cut from stock")
