@@ -160,6 +160,9 @@ async function complaintsOf(
   return complaints;
 }
 
+/** As Chromium and as Firefox call a request of a page that was left. */
+const LEFT = ["net::ERR_ABORTED", "NS_BINDING_ABORTED"];
+
 function listen(page: Page, base: string, complaints: string[]): void {
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type())) complaints.push(`${page.url()}: ${message.text()}`);
@@ -168,7 +171,7 @@ function listen(page: Page, base: string, complaints: string[]): void {
   page.on("requestfailed", (request) => {
     const why = request.failure()?.errorText ?? "";
     // The icon of a page that is left at once may be on its way still; the next page asks for it again.
-    if (why !== "net::ERR_ABORTED" || !request.url().endsWith("/assets/icon.svg"))
+    if (!LEFT.includes(why) || !request.url().endsWith("/assets/icon.svg"))
       complaints.push(`${page.url()}: ${request.url()} failed: ${why}`);
   });
   page.on("response", (response) => {
