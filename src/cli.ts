@@ -8,8 +8,8 @@ import type { Surroundings } from "./cli/surroundings.ts";
 (module as { readonly enableCompileCache?: () => unknown }).enableCompileCache?.();
 // Left to itself V8 lets garbage pile up to a few times of what is alive: half the memory for a tenth more time.
 setFlagsFromString("--heap-growing-percent=40");
-// A command runs for seconds: what V8 compiles anew after some thousand runs is seldom run often enough again.
-setFlagsFromString("--interrupt-budget=400000");
+// A command runs for seconds: what V8 compiles anew after some thousand runs is seldom run often enough again. Later versions gain nothing by it, and do not know it.
+if (process.versions.node.startsWith("20.")) setFlagsFromString("--interrupt-budget=400000");
 const { run } = await import("./cli/run.ts");
 
 const asker = async (): Promise<Asker> => (await import("./cli/desk/asker.ts")).askerOn({});
