@@ -4,9 +4,7 @@ export class Memo {
 
   /** `make` is told from others by itself: a function of a module, not one made anew at each call. */
   once<Of extends object, T>(of: Of, make: (of: Of) => T): T {
-    const made = this.#by(make);
-    if (!made.has(of)) made.set(of, make(of));
-    return made.get(of) as T;
+    return this.within(of, of, make);
   }
 
   /** The same of a thing and of the whole that holds it, which is the same for all that this memo is asked for by `make`. */

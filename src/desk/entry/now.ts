@@ -2,6 +2,7 @@
 import { defined } from "../../defined.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
+import { wholly } from "../../evidence/batch/witnesses.ts";
 import { Shop } from "../../evidence/cure/shop.ts";
 import { reckonStock } from "../../evidence/lots/stock.ts";
 import { isLotPart } from "../../facts/build/adhesive-kind.ts";
@@ -56,10 +57,10 @@ function climateAt({ climate, aircraft }: Record, moment: number): string | unde
   const [from, to] = [moment, moment + 1];
   const warmth = shop.warmth(from, to);
   if (warmth?.whole !== true) return undefined;
-  const humidity = spanOf(shop.tracks.humidity, from, to);
-  const damp = humidity?.whole && `, ${between(percent(humidity.least), percent(humidity.greatest))}`;
+  const humidity = wholly(spanOf(shop.tracks.humidity, from, to));
+  const damp = humidity && `, ${between(percent(humidity.least), percent(humidity.greatest))}`;
   const warm = between(temperatureText(warmth.least, aircraft.units), temperatureText(warmth.greatest, aircraft.units));
-  return `${warm}${damp || ""}`;
+  return `${warm}${damp ?? ""}`;
 }
 
 const between = (least: string, greatest: string): string => (least === greatest ? least : `${least} to ${greatest}`);

@@ -3,6 +3,7 @@ import { DAY_SECONDS } from "../../facts/quantity/conversions.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import type { Batch } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
+import { wholly } from "./witnesses.ts";
 
 /** Two weeks, s: this program's measure of how long thin stock takes to follow its climate; common practice, no source. */
 export const SETTLING = 14 * DAY_SECONDS;
@@ -14,8 +15,7 @@ export const gluedFrom = (index: RecordIndex, batch: Batch): number =>
 /** Time-weighted mean; undefined where readings are missing within for longer than the log allows. */
 export function loggedMoisture(index: RecordIndex, batch: Batch): number | undefined {
   const until = gluedFrom(index, batch);
-  const span = spanOf(index.shop.tracks.moisture, until - SETTLING, until);
-  return span?.whole === true ? span.mean : undefined;
+  return wholly(spanOf(index.shop.tracks.moisture, until - SETTLING, until))?.mean;
 }
 
 /** The same of what is logged of them, where that is not all: a gap never makes the rest drier. */
