@@ -185,7 +185,8 @@ it("A record whose bytes changed anywhere is read by what was kept as it is read
       if ("record" in fresh) sound += 1;
       writeFileSync(join(content, file), before);
     }),
-    { numRuns: 80 },
+    // Some three in a hundred such changes leave a record that is sound.
+    { numRuns: 400 },
   );
   expect(sound).toBeGreaterThan(0);
-}, 60_000);
+}, 180_000);
