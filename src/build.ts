@@ -6,10 +6,13 @@ import { reckon } from "./evidence/evidence.ts";
 import type { Evidence } from "./evidence/types.ts";
 import { editionOf } from "./editions/edition.ts";
 import type { Edition } from "./editions/shown.ts";
+import { Texts } from "./editions/texts.ts";
 import { counted } from "./words/lists.ts";
 import type { Note, Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
-import { publish, type Published } from "./publish/publish.ts";
+import type { KeptPages } from "./publish/output/kept-pages.ts";
+import { type LaidOutSite, publish, type Published, type Publishing } from "./publish/publish.ts";
+import { wholeOf } from "./publish/whole.ts";
 import type { Readings } from "./record/readings.ts";
 import type { Record } from "./facts/types.ts";
 
@@ -33,11 +36,21 @@ export type Built = (
   | { readonly record: Record; readonly evidence: Evidence; readonly editions: readonly EditionBuilt[] }
 ) & { readonly notes: readonly Note[] };
 
+/** What earlier builds by the same program left. */
+export interface KnownBefore {
+  readonly readings?: Readings | undefined;
+  readonly pages?: KeptPages | undefined;
+}
+
 /**
  * Reads a record, reckons what it proves and writes a site. With any problem in the record nothing is written.
  * @throws OutputRefused where the output folder cannot be used
  */
-export async function build(request: BuildRequest, tell: Teller, readings?: Readings): Promise<Built> {
+export async function build(
+  request: BuildRequest,
+  tell: Teller,
+  { readings, pages }: KnownBefore = {},
+): Promise<Built> {
   const { content, out } = request;
   const making = await beginOutput(out, content);
   try {
@@ -45,10 +58,14 @@ export async function build(request: BuildRequest, tell: Teller, readings?: Read
     const prepared = await prepare(request, tell, defined({ pictures, readings }));
     if ("problems" in prepared) return prepared;
     const { record } = prepared;
+    const texts = pages && new Texts(record);
     const evidence = reckon(record);
-    const editions = await publishAll(prepared, evidence, request, making.folder);
+    const keeping = (folder: string) =>
+      texts && ((site: LaidOutSite) => pages.edition(folder, wholeOf(pages.madeWith, record, site), texts));
+    const editions = await publishAll(prepared, evidence, request, making.folder, keeping);
     if ("problems" in editions) return { problems: editions.problems, notes: prepared.notes };
     await making.moveIntoPlace();
+    pages?.close();
     if (request.prune === true)
       tell.line(
         `Cleared the cache of ${counted(await pictures.prune(), "picture, document or clip", "pictures, documents and clips")}.`,
@@ -64,18 +81,16 @@ async function publishAll(
   evidence: Evidence,
   request: BuildRequest,
   folder: string,
+  keeping: (folder: string) => Publishing["keeping"],
 ): Promise<EditionBuilt[] | { readonly problems: readonly Problem[] }> {
   const built: EditionBuilt[] = [];
   for (const edition of request.editions) {
     const place = request.apart ? edition : "";
     await mkdir(join(folder, place), { recursive: true });
-    const published = await publish(
-      editionOf(record, evidence, edition, seal),
-      ready,
-      request,
-      join(folder, place),
-      edition === "public" ? undefined : maker,
-    );
+    const published = await publish(editionOf(record, evidence, edition, seal), ready, request, join(folder, place), {
+      maker: edition === "public" ? undefined : maker,
+      keeping: keeping(place),
+    });
     if ("problems" in published) return published;
     built.push({ ...published, edition, folder: join(request.out, place) });
   }

@@ -41,14 +41,9 @@ export const EDITION_WORDS: { readonly [edition in Edition]: string } = {
   archive: "Archive edition",
 };
 
-const noHtml = (): Map<string, { readonly __html: string }> => new Map();
-
 /** HTML that many pages of a site share, made for the first of them. */
 function shared({ shown }: Site, key: string, make: () => JSX.Element): { readonly __html: string } {
-  const made = shown.memo.once(shown, noHtml);
-  const html = made.get(key) ?? { __html: renderToString(make()) };
-  made.set(key, html);
-  return html;
+  return shown.memo.named(shared, key, () => ({ __html: renderToString(make()) }));
 }
 
 const depthOf = (path: string): number => path.split("/").length;

@@ -3,7 +3,7 @@ import type { Teller } from "../check.ts";
 import { AUDIENCES } from "../facts/values.ts";
 import type { Evidence } from "../evidence/types.ts";
 import type { Edition } from "../editions/shown.ts";
-import { compiledProgram, keepStanding, madeFrom, standing } from "../publish/output/standing.ts";
+import { compiledProgram, keepStanding, madeFrom, madeWith, standing } from "../publish/output/standing.ts";
 import { counted } from "../words/lists.ts";
 import { outBeside, type RecordOptions, recordRequest } from "./record-folder.ts";
 import { EXIT, type Surroundings, WrongUse } from "./surroundings.ts";
@@ -67,21 +67,27 @@ export async function buildUnlessStanding(
   const anew = fresh || asked.prune === true || asked.paper === true;
   const stands = anew ? undefined : standing(asked, from);
   if (stands !== undefined) return { stands };
-  const [{ build }, { openReadings }] = await Promise.all([import("../build.ts"), import("../check.ts")]);
-  const built = await build(asked, tell, openReadings(asked, running, fresh));
+  const [{ build }, { openReadings }, { KeptPages }] = await Promise.all([
+    import("../build.ts"),
+    import("../check.ts"),
+    import("../publish/output/kept-pages.ts"),
+  ]);
+  const pages = running === undefined ? undefined : KeptPages.open(asked, madeWith(running, optionsOf(asked)), !fresh);
+  const built = await build(asked, tell, { readings: openReadings(asked, running, fresh), pages });
   // Where that cannot be noted, the next build is one like this.
-  if (!("problems" in built) && from === (await sourcesOf(asked, running)))
-    await keepStanding(asked, from, [...notesOf(built), reckonedWords(built.evidence)]).catch(() => undefined);
+  if (!("problems" in built) && from === (await sourcesOf(asked, running))) {
+    const told = [...notesOf(built), reckonedWords(built.evidence)];
+    await keepStanding(asked, from, told, pages?.digests).catch(() => undefined);
+  }
   return built;
 }
 
 /** As one digest: whatever a build is asked, but for where its files lie. */
-async function sourcesOf(
-  { content, out, cache, program, ...options }: BuildRequest,
-  running: string | undefined,
-): Promise<string | undefined> {
-  return madeFrom({ content, options, program: running });
+async function sourcesOf(asked: BuildRequest, running: string | undefined): Promise<string | undefined> {
+  return madeFrom({ content: asked.content, options: optionsOf(asked), program: running });
 }
+
+const optionsOf = ({ content, out, cache, program, ...options }: BuildRequest): object => options;
 
 const editionLines = ({ editions }: Extract<Built, { readonly evidence: Evidence }>): string[] =>
   editions.map(

@@ -2,10 +2,10 @@
 import type { Token } from "markdown-it";
 import { same } from "../facts/decisions.ts";
 import type { Passage, Record } from "../facts/types.ts";
-import { factOf } from "../facts/typing.ts";
 import { isShown, type Visibility } from "../facts/visibility.ts";
 import { targetOf } from "../record/links.ts";
 import { markdownParser } from "../record/text/markdown.ts";
+import { withBlocks } from "./texts.ts";
 
 type Hides = (target: string) => boolean;
 
@@ -23,21 +23,22 @@ export function redactedBody(
     body,
     body
       .filter((passage) => sees(passage.audience))
-      .map((passage) => (MAY_LINK.test(passage.markdown) ? redacted(passage, hides) : passage)),
+      .map((passage) =>
+        withBlocks(passage, (markdown) => (MAY_LINK.test(markdown) ? cut(markdown, hides) : undefined)),
+      ),
   );
 }
 
 /**
- * The passage itself where it names nothing that is hidden; else only its blocks, in which a hidden image is gone with its words and of a
+ * Nothing where a passage names nothing that is hidden; else only its blocks, in which a hidden image is gone with its words and of a
  * hidden link the words are left. What labels stand for is in none of them.
  */
-function redacted(passage: Passage, hides: Hides): Passage {
+function cut(markdown: string, hides: Hides): readonly Token[] | undefined {
   const env: { references?: object } = {};
-  const blocks = PARSER.parse(passage.markdown, env);
+  const blocks = PARSER.parse(markdown, env);
   const shown = blocks.map((block) => withoutHidden(block, hides));
-  if (env.references === undefined && same(blocks, shown) === blocks) return passage;
-  const { audience, line } = passage;
-  return factOf<Passage>({ audience, line, markdown: "", blocks: shown.map(withoutSource) });
+  if (env.references === undefined && same(blocks, shown) === blocks) return undefined;
+  return shown.map(withoutSource);
 }
 
 /** `token` itself where nothing in it is hidden. The words of a picture may hold links too. */

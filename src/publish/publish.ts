@@ -13,6 +13,7 @@ import { hasOwn } from "../record/own.ts";
 import { ownOf, type OwnRequest } from "./own/own.ts";
 import type { Maker } from "./paper/typst.ts";
 import { writePapers } from "./paper/write.ts";
+import type { Keeper } from "./output/kept-pages.ts";
 import { linkOrCopy } from "./output/link.ts";
 import type { ReadyFiles } from "./pictures/ready.ts";
 import type { Placing, Ready } from "./pictures/ready-file.ts";
@@ -81,18 +82,25 @@ export function layOut(
   return { site, pages, placings, files: used.size };
 }
 
+export interface Publishing {
+  /** Of PDFs. */
+  readonly maker?: Maker | undefined;
+  /** What keeps pages of the same edition that stand. */
+  readonly keeping?: ((laidOut: LaidOutSite) => Keeper) | undefined;
+}
+
 /** Writes one edition into an empty folder, with PDFs where there is a maker; nothing where something is wrong with what the builder adds. */
 export async function publish(
   shown: Shown,
   ready: Usable,
   request: OwnRequest,
   folder: string,
-  maker?: Maker,
+  { maker, keeping }: Publishing = {},
 ): Promise<Published | { readonly problems: readonly Problem[] }> {
   const { program } = request;
   const made = defined({ version: await versionOf(program), hasPapers: maker !== undefined });
   const laidOut = await layOutWhole(shown, ready, request, made);
-  return "problems" in laidOut ? laidOut : writeSite(laidOut, ready, program, folder);
+  return "problems" in laidOut ? laidOut : writeSite(laidOut, ready, program, folder, keeping?.(laidOut));
 }
 
 /** Writes an edition that was laid out into an empty folder. */
@@ -101,13 +109,14 @@ export async function writeSite(
   ready: Usable,
   program: string,
   folder: string,
+  keeper?: Keeper,
 ): Promise<Published> {
   // First, while what pages are made of has not been reckoned: Typst takes much memory beside it.
   const papers =
     site.hasPapers === true
       ? await writePapers(site, (file) => ready.pictures.get(file)?.placings ?? [], program, folder)
       : 0;
-  writePages(pages, folder);
+  writePages(pages, folder, keeper);
   await writeAssets(program, folder);
   await place([...placings.values()], folder);
   return { pages: pages.length, files, papers };

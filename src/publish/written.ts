@@ -2,16 +2,18 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { PageFile } from "../editions/shown.ts";
+import { type Made, noting } from "../reads.ts";
+import type { Keeper } from "./output/kept-pages.ts";
 
 /**
- * Writes pages into a folder, one after the other.
+ * Writes pages into a folder, one after the other, but for those that are kept.
  * @throws Error that names the page, if one cannot be made
  */
-export function writePages(pages: readonly PageFile[], folder: string): void {
+export function writePages(pages: readonly PageFile[], folder: string, keeper?: Keeper): void {
   refuseStrayPaths(pages);
   const folders = new Set(pages.map(({ path }) => dirname(join(folder, path))));
   for (const each of folders) mkdirSync(each, { recursive: true });
-  for (const page of pages) write(page, folder);
+  for (const page of pages) if (keeper?.keeps(page.path, join(folder, page.path)) !== true) write(page, folder, keeper);
 }
 
 /** Writes one page into a folder, which is made if it is not there. */
@@ -20,15 +22,17 @@ export function writePage(page: PageFile, folder: string): void {
   write(page, folder);
 }
 
-function write({ path, make }: PageFile, folder: string): void {
-  let made: string;
+function write({ path, make }: PageFile, folder: string, keeper?: Keeper): void {
+  let page: Made<string>;
   try {
-    made = make();
+    page = noting(make);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     throw new Error(`The page ${path} could not be made: ${why}`, { cause: error });
   }
-  writeFileSync(join(folder, path), made);
+  const bytes = Buffer.from(page.made);
+  keeper?.note(path, bytes, page.reads);
+  writeFileSync(join(folder, path), bytes);
 }
 
 /** Whether a path leads to no place of its own below the folder it is from. */

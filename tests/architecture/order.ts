@@ -3,6 +3,7 @@ export const ORDER = [
   "problems",
   "problem",
   "defined",
+  "reads",
   "memo",
   "facts",
   "record",

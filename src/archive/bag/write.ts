@@ -139,7 +139,7 @@ async function make(
 async function gather(request: BagRequest, shown: Shown, ready: ReadyFiles, site: string): Promise<Piece[]> {
   const { content, version, maker } = request;
   await mkdir(site, { recursive: true });
-  const published = await publish(shown, ready, request, site, maker);
+  const published = await publish(shown, ready, request, site, { maker });
   if ("problems" in published) throw new PagesRefused(published.problems);
   const ledgers = ledgersOf(shown).map(({ path, text }) => textPiece(`ledgers/${basename(path)}`, text));
   const pieces = [

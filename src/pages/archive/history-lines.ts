@@ -22,14 +22,7 @@ export interface HistoryLine {
 }
 
 /** Reckoned once for each entry: every assembly around it tells of it, and its joints. */
-export function linesOf(shown: Shown, entry: Entry): readonly HistoryLine[] {
-  const known = shown.memo.once(shown, byEntry);
-  const lines = known.get(entry.id) ?? made(shown, entry);
-  known.set(entry.id, lines);
-  return lines;
-}
-
-const byEntry = (): Map<string, readonly HistoryLine[]> => new Map();
+export const linesOf = (shown: Shown, entry: Entry): readonly HistoryLine[] => shown.memo.within(shown, entry, made);
 
 function made(shown: Shown, entry: Entry): HistoryLine[] {
   return [

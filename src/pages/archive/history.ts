@@ -24,14 +24,7 @@ export function historyPath({ kind, id }: Ref, page = 1): string {
   return page === 1 ? `history/${kind}/${id}.html` : `history/${kind}/${id}/${page}.html`;
 }
 
-export function assemblyHistory(shown: Shown, id: string): readonly HistoryDay[] {
-  const known = shown.memo.once(shown, byAssembly);
-  const days = known.get(id) ?? made(shown, id);
-  known.set(id, days);
-  return days;
-}
-
-const byAssembly = (): Map<string, readonly HistoryDay[]> => new Map();
+export const assemblyHistory = (shown: Shown, id: string): readonly HistoryDay[] => shown.memo.within(shown, id, made);
 
 function made(shown: Shown, id: string): HistoryDay[] {
   const { record, evidence } = shown;

@@ -12,6 +12,7 @@ import { CUTS, FITTED, REMAINS, STOCK } from "./ledger-stock.ts";
 import { SCALES, TASKS, WEIGHTS } from "./ledger-weights.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
 import type { Shown } from "../../editions/shown.ts";
+import { given, type Made, noting } from "../../reads.ts";
 
 export interface LedgerFile {
   /** From the site's root, such as `data/hours.csv`. */
@@ -86,11 +87,11 @@ export function ledgersOf(shown: Shown): LedgerFile[] {
 
 /** The rows of a ledger, which its other file asks for right after the one. */
 function keepingLast(shown: Shown): (ledger: Ledger) => readonly Row[] {
-  let last: { readonly ledger: Ledger; readonly rows: readonly Row[] } | undefined;
+  let last: { readonly ledger: Ledger; readonly rows: Made<readonly Row[]> } | undefined;
   return (ledger) => {
-    const rows = last?.ledger === ledger ? last.rows : ledger.rows(shown);
+    const rows = last?.ledger === ledger ? last.rows : noting(() => ledger.rows(shown));
     last = last?.ledger === ledger ? undefined : { ledger, rows };
-    return rows;
+    return given(rows);
   };
 }
 

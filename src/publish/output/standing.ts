@@ -38,7 +38,6 @@ const TOO_FRESH_MS = 2500;
 /** A digest of all that the site comes from; undefined where something changed too shortly ago, or cannot be read. */
 export async function madeFrom({ content, program, options }: SiteSources): Promise<string | undefined> {
   if (program === undefined) return undefined;
-  const { locale, timeZone } = Intl.DateTimeFormat().resolvedOptions();
   try {
     const files = await filesOf(content);
     if (files === undefined) return undefined;
@@ -48,10 +47,16 @@ export async function madeFrom({ content, program, options }: SiteSources): Prom
     const sights = new Sights(root);
     const seen = files.map((path) => sights.of(path));
     if (Date.now() - sights.newest < TOO_FRESH_MS) return undefined;
-    return digestOf([program, root, JSON.stringify(options), locale, timeZone, ...seen]);
+    return digestOf([madeWith(program, options), root, ...seen]);
   } catch {
     return undefined;
   }
+}
+
+/** A digest of all that a site comes from besides a record: the program, what is asked of it, and how the machine is set. */
+export function madeWith(program: string, options: object): string {
+  const { locale, timeZone } = Intl.DateTimeFormat().resolvedOptions();
+  return digestOf([program, JSON.stringify(options), locale, timeZone]);
 }
 
 /** What a build reads of a record's folder; undefined where that has a problem. */
@@ -67,22 +72,23 @@ async function filesOf(content: string): Promise<string[] | undefined> {
 export function standing({ out, cache }: SitePlace, from: string | undefined): readonly string[] | undefined {
   if (from === undefined) return undefined;
   try {
-    const stamp = JSON.parse(readFileSync(stampFile(out, cache), "utf8")) as Stamp;
+    const stamp = JSON.parse(readFileSync(standingFile({ out, cache }, "json"), "utf8")) as Stamp;
     return stamp.madeFrom === from && stamp.site === siteDigest(out) ? stamp.told : undefined;
   } catch {
     return undefined;
   }
 }
 
-/** Notes how a site was made that has just been put into its place. */
+/** Notes how a site was made that has just been put into its place; `written` are digests of what was, by path. */
 export async function keepStanding(
-  { out, cache }: SitePlace,
+  place: SitePlace,
   from: string | undefined,
   told: readonly string[],
+  written?: ReadonlyMap<string, string>,
 ): Promise<void> {
   if (from === undefined) return;
-  const file = stampFile(out, cache);
-  const stamp: Stamp = { madeFrom: from, site: siteDigest(out), told };
+  const file = standingFile(place, "json");
+  const stamp: Stamp = { madeFrom: from, site: siteDigest(place.out, written), told };
   await mkdir(dirname(file), { recursive: true });
   const making = `${file}.${randomBytes(4).toString("hex")}`;
   await writeFile(making, JSON.stringify(stamp));
@@ -110,9 +116,9 @@ function installed(): string[] {
 }
 
 /** Of the files that the build wrote; what somebody put beside them is not asked. */
-function siteDigest(out: string): string {
+function siteDigest(out: string, written?: ReadonlyMap<string, string>): string {
   const listed = readFileSync(join(out, MARKER), "utf8");
-  const sights = new Sights(out);
+  const sights = new Sights(out, written);
   return digestOf([
     listed,
     ...listed
@@ -122,8 +128,9 @@ function siteDigest(out: string): string {
   ]);
 }
 
-const stampFile = (out: string, cache: string): string =>
-  join(cache, "standing", `${digestOf([realpathSync(out)]).slice(0, 24)}.json`);
+/** What is kept of a site that stands. */
+export const standingFile = ({ out, cache }: SitePlace, kind: "json" | "pages"): string =>
+  join(cache, "standing", `${digestOf([realpathSync(out)]).slice(0, 24)}.${kind}`);
 
 /** How files of one folder look, each looked at once. */
 class Sights {
@@ -131,9 +138,12 @@ class Sights {
   newest = 0;
   readonly #root: string;
   readonly #folders = new Map<string, string>();
+  readonly #digests: ReadonlyMap<string, string> | undefined;
 
-  constructor(root: string) {
+  /** `digests` are of the bytes of files that need not be read. */
+  constructor(root: string, digests?: ReadonlyMap<string, string>) {
     this.#root = root;
+    this.#digests = digests;
   }
 
   /** `path` has `/`, and where it lies in truth counts too. */
@@ -144,7 +154,7 @@ class Sights {
     const real = isLink ? realpathSync(file) : `${this.#realFolder(dirname(file))}${sep}${basename(file)}`;
     const { size, mtimeMs } = isLink ? statSync(file) : met;
     if (size <= READ_UP_TO || ALWAYS_READ.test(path) || isOwn(path) || basename(path) === MARKER)
-      return `${path}\0${real}\0${bytesDigest(file, size)}`;
+      return `${path}\0${real}\0${this.#digests?.get(path) ?? bytesDigest(file, size)}`;
     this.newest = Math.max(this.newest, mtimeMs);
     return `${path}\0${real}\0${size} ${mtimeMs}`;
   }
