@@ -11,8 +11,8 @@ import { counted } from "./words/lists.ts";
 import type { Note, Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
 import type { KeptPages } from "./publish/output/kept-pages.ts";
-import { type LaidOutSite, publish, type Published, type Publishing } from "./publish/publish.ts";
-import { wholeOf } from "./publish/whole.ts";
+import { publish, type Published, type Publishing } from "./publish/publish.ts";
+import { wholesOf } from "./publish/whole.ts";
 import type { Readings } from "./record/readings.ts";
 import type { Record } from "./facts/types.ts";
 
@@ -58,10 +58,8 @@ export async function build(
     const prepared = await prepare(request, tell, defined({ pictures, readings }));
     if ("problems" in prepared) return prepared;
     const { record } = prepared;
-    const texts = pages && new Texts(record);
+    const keeping = pages && keepingOf(pages, record);
     const evidence = reckon(record);
-    const keeping = (folder: string) =>
-      texts && ((site: LaidOutSite) => pages.edition(folder, wholeOf(pages.madeWith, record, site), texts));
     const editions = await publishAll(prepared, evidence, request, making.folder, keeping);
     if ("problems" in editions) return { problems: editions.problems, notes: prepared.notes };
     await making.moveIntoPlace();
@@ -76,12 +74,19 @@ export async function build(
   }
 }
 
+/** From now on readings of the record's texts are noted. */
+function keepingOf(pages: KeptPages, record: Record): (folder: string) => Publishing["keeping"] {
+  const texts = new Texts(record);
+  const wholeOf = wholesOf(pages.madeWith, record);
+  return (folder) => (laidOut) => pages.edition(folder, wholeOf(laidOut), texts);
+}
+
 async function publishAll(
   { record, ready, seal, maker }: Extract<Prepared, { readonly record: Record }>,
   evidence: Evidence,
   request: BuildRequest,
   folder: string,
-  keeping: (folder: string) => Publishing["keeping"],
+  keeping?: (folder: string) => Publishing["keeping"],
 ): Promise<EditionBuilt[] | { readonly problems: readonly Problem[] }> {
   const built: EditionBuilt[] = [];
   for (const edition of request.editions) {
@@ -89,7 +94,7 @@ async function publishAll(
     await mkdir(join(folder, place), { recursive: true });
     const published = await publish(editionOf(record, evidence, edition, seal), ready, request, join(folder, place), {
       maker: edition === "public" ? undefined : maker,
-      keeping: keeping(place),
+      keeping: keeping?.(place),
     });
     if ("problems" in published) return published;
     built.push({ ...published, edition, folder: join(request.out, place) });

@@ -1,6 +1,6 @@
 /** Edits of a small record, as a builder's hand and other programs make them. */
 import { readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { writeRecord } from "../bench/record.mjs";
 import { writeAll } from "./scratch.ts";
 import { smallRecord } from "./small-record.ts";
@@ -18,8 +18,33 @@ const rewrite =
   (file, at) =>
     writeFileSync(file, change(readFileSync(file, "utf8"), at));
 
+/** Links that some editions show and others hide, and pictures, of prose that stands in `entries`. */
+const NAMES = ["2000-01-03-jig.md", "2000-01-05-session-2.md", "B-0001", "F-33", "part-0", "../photos/jig.jpg"];
+const linked = (at: number): string => `${at % 3 === 0 ? "!" : ""}[named ${at}](${NAMES[at % NAMES.length]})`;
+
+/** Of an entry's prose alone, as far as it has any. */
+const OF_PROSE: { readonly [name: string]: Change } = {
+  "a sentence more": rewrite((text, at) => `${text}\nSeen again, ${at} times.\n`),
+  "a sentence more, again": rewrite((text, at) => `${text}\nAnd ${at} times more.\n`),
+  "a link or a picture more": rewrite((text, at) => `${text}\nThere is ${linked(at)}.\n`),
+  "another first paragraph": rewrite((text, at) =>
+    text.replace(/\n---\n/, `\n---\nFirst of all ${at}. ${linked(at)}\n\n`),
+  ),
+  "a word less": rewrite((text) => text.replace(/ \w+\.(\s*)$/, ".$1")),
+  "a passage for few": rewrite(
+    (text, at) => `${text}\n::: ${at % 2 === 0 ? "inspector" : "archive"}\nFor few ${at}, ${linked(at)}.\n:::\n`,
+  ),
+  "other words for few": rewrite((text, at) => text.replace(/For few \d+/g, `For few ${at}`)),
+  "no prose": rewrite((text) => text.replace(/\n---\n[^]*$/, "\n---\n")),
+};
+
 const CHANGES: { readonly [name: string]: Change } = {
-  "other prose": rewrite((text, at) => `${text}\nSeen again, ${at} times.\n`),
+  ...OF_PROSE,
+  "prose struck out": (file, at) =>
+    writeFileSync(
+      join(file, `../2029-01-01-strikes-${at}.md`),
+      `---\ndate: 2029-01-01\ntitle: Struck\namends: [{ entry: ${basename(file, ".md")}, why: it was not so }]\n---\nIt was ${linked(at)}.\n`,
+    ),
   "the same bytes": rewrite((text) => text),
   "other title": rewrite((text, at) => text.replace(/^title: .*/m, `title: Called ${at} now`)),
   "as long, but other": rewrite((text) => text.replace(/[aeiou](?=[^]{40}$)/, "y")),
@@ -34,11 +59,16 @@ const CHANGES: { readonly [name: string]: Change } = {
 };
 
 export const EDITS: readonly string[] = Object.keys(CHANGES);
+export const EDITS_OF_PROSE: readonly string[] = Object.keys(OF_PROSE);
 
 const FOLDERS = ["entries", "entries", "entries", "lots", "assemblies", "adhesives", "procedures"];
 
 export async function writeStart(content: string): Promise<void> {
   writeRecord(content, 24);
+  rewrite((text) => text.replace("\ntarget:", "\naddress: https://example.org/build/\ntarget:"))(
+    join(content, "aircraft.md"),
+    0,
+  );
   const { "photos/jig.jpg": photo = "", "drawings/fin.svg": drawing = "" } = await smallRecord();
   writeAll(content, {
     "photos/jig.jpg": photo,
@@ -50,7 +80,7 @@ export async function writeStart(content: string): Promise<void> {
 
 /** Does one of `EDITS` to a file of the record. */
 export function apply(content: string, { does, at }: Edit): void {
-  const folder = join(content, FOLDERS[at % FOLDERS.length] ?? "entries");
+  const folder = join(content, (does in OF_PROSE ? undefined : FOLDERS[at % FOLDERS.length]) ?? "entries");
   const names = readdirSync(folder)
     .filter((name) => name.endsWith(".md"))
     .sort();

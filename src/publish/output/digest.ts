@@ -5,8 +5,11 @@ import Token from "markdown-it/lib/token.mjs";
 /** A value of which its fields may not tell all, such as a function. */
 export class Undigestible extends Error {}
 
-/** What is all told by its own fields. */
-const OPEN: ReadonlySet<unknown> = new Set([Object.prototype, null, Token.prototype]);
+/** What is all told by its own fields, by how it is marked. */
+const OPEN: ReadonlyMap<unknown, string> = new Map<unknown, string>([
+  [Object.prototype, "<"],
+  [Token.prototype, "!"],
+]);
 const ENOUGH = 2 ** 16;
 
 /**
@@ -60,9 +63,10 @@ class Digesting {
 
   #addFields(value: { readonly [key: string]: unknown }): void {
     const kind: unknown = Object.getPrototypeOf(value);
-    if (!OPEN.has(kind)) throw new Undigestible((kind as object).constructor.name);
+    const mark = OPEN.get(kind);
+    if (mark === undefined) throw new Undigestible(String((kind as object | null)?.constructor.name));
     const keys = Object.keys(value);
-    this.#addAll("<", keys.length, keys);
+    this.#addAll(mark, keys.length, keys);
     for (const key of keys) this.add(value[key]);
   }
 
