@@ -14,8 +14,10 @@ interface Noted {
   readonly text: Readable;
 }
 
-/** Of passages whose every reading is noted. */
-const NOTED = new WeakMap<Passage, Noted>();
+/** In a passage whose every reading is noted: its words, which nothing else holds. */
+const NOTED = Symbol("noted");
+
+const notedIn = (passage: Passage): Noted | undefined => (passage as { readonly [NOTED]?: Noted })[NOTED];
 
 /** The text of one passage as the builder wrote it. */
 export interface Text extends Readable {
@@ -61,7 +63,6 @@ export class Texts {
 /** No copy of the passage holds its text, and nobody reads it unnoted. */
 function hide(passage: Passage, noted: Noted): void {
   const { words, text } = noted;
-  NOTED.set(passage, noted);
   const getter = <K extends keyof Words>(key: K): PropertyDescriptor => ({
     enumerable: false,
     get: (): Words[K] => {
@@ -69,7 +70,8 @@ function hide(passage: Passage, noted: Noted): void {
       return words[key];
     },
   });
-  Object.defineProperties(passage, { markdown: getter("markdown"), blocks: getter("blocks") });
+  const unseen = { enumerable: false, value: noted };
+  Object.defineProperties(passage, { [NOTED]: unseen, markdown: getter("markdown"), blocks: getter("blocks") });
 }
 
 /**
@@ -77,7 +79,7 @@ function hide(passage: Passage, noted: Noted): void {
  * read it, since of it comes only what has to be read like it.
  */
 export function withBlocks(passage: Passage, blocksOf: (markdown: string) => readonly Token[] | undefined): Passage {
-  const noted = NOTED.get(passage);
+  const noted = notedIn(passage);
   const blocks = blocksOf((noted?.words ?? passage).markdown);
   if (blocks === undefined) return passage;
   const { audience, line } = passage;
