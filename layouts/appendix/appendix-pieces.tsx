@@ -21,6 +21,7 @@ export function PieceRows({
   readonly batch: string;
 }): JSX.Element {
   if (pieces.length === 0) return <None>No test pieces.</None>;
+  const isWhyTold = pieces.some((file) => pieceWords(shown, file) !== "");
   return (
     <ListTable
       caption={`Test pieces of batch ${batch}`}
@@ -34,17 +35,24 @@ export function PieceRows({
         "Failed",
         "Load, stress",
         "Verdict",
-        "Why",
+        ...(isWhyTold ? ["Why"] : []),
       ]}
     >
       {pieces.map((file) => (
-        <PieceRow shown={shown} file={file} />
+        <PieceRow shown={shown} file={file} isWhyTold={isWhyTold} />
       ))}
     </ListTable>
   );
 }
 
-function PieceRow({ shown, file }: { readonly shown: Shown; readonly file: PieceFile }): JSX.Element {
+interface RowProps {
+  readonly shown: Shown;
+  readonly file: PieceFile;
+  /** Whether anything has to be said of one of them. */
+  readonly isWhyTold: boolean;
+}
+
+function PieceRow({ shown, file, isWhyTold }: RowProps): JSX.Element {
   const { units } = shown.record.aircraft;
   const { piece, test, overlapRatio, atMost: revealing, curedFor, stress } = file;
   return (
@@ -73,7 +81,7 @@ function PieceRow({ shown, file }: { readonly shown: Shown; readonly file: Piece
       <td>
         <Mark of={file.verdict} />
       </td>
-      <td>{pieceWords(shown, file)}</td>
+      {isWhyTold ? <td>{pieceWords(shown, file)}</td> : null}
     </tr>
   );
 }

@@ -11,6 +11,12 @@ export const TABLES = `
     },
   ))).flatten()
   if one.caption.len() > 0 { block(sticky: true, above: 0.9em, below: 0.4em, text(size: 0.94em, fill: ink2, emph(line-of(one.caption)))) }
+  if one.alike.len() > 0 {
+    block(sticky: true, above: 0.4em, below: 0.4em, text(size: 0.94em, {
+      text(fill: ink2)[In each row ]
+      one.alike.map(((word, said)) => { text(fill: ink2, { line-of(word); [: ] }); line-of(said) }).join[ · ]
+    }))
+  }
   block(width: 100%, above: 0.4em, below: 0.7em, {
     set text(size: 0.89em)
     set par(leading: 0.44em, spacing: 0.4em)

@@ -58,6 +58,8 @@ export type Block =
   | {
       readonly b: "table";
       readonly caption: readonly Inline[];
+      /** What every row has in common, said once above them: the words of a column and what stands in each of its cells. */
+      readonly alike: readonly (readonly [readonly Inline[], readonly Inline[]])[];
       readonly columns: readonly Column[];
       readonly head: readonly (readonly Inline[])[];
       readonly rows: readonly Row[];

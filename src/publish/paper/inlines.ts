@@ -1,13 +1,36 @@
 import { isGrave, type Marked } from "../../../layouts/parts/mark.tsx";
 import { shapeName } from "../../../layouts/parts/shapes.tsx";
 import type { Inline } from "./blocks.ts";
-import { classesOf, type Element, markWord, type Tree } from "./tree.ts";
+import { classesOf, type Element, findAll, markWord, type Tree } from "./tree.ts";
 import { contained, wordsOf } from "./words.ts";
 
 /** Where a link leads within the paper, if it does. */
 export type Leads = (href: string) => string | undefined;
 
+export const INLINE = new Set([
+  "a",
+  "b",
+  "br",
+  "code",
+  "del",
+  "em",
+  "i",
+  "ins",
+  "mark",
+  "small",
+  "span",
+  "strong",
+  "sub",
+  "sup",
+  "time",
+]);
+
 const LOOKS = { strong: "strong", b: "strong", em: "emph", i: "emph", code: "code", del: "was", ins: "is" } as const;
+
+/** Whether nothing within it is a block. */
+export function isLine(node: Element): boolean {
+  return findAll(node.children, ({ tag }) => !INLINE.has(tag) && tag !== "svg").length === 0;
+}
 
 /** Words of a line, with whatever lies in them. Pictures and blocks are no part of a line. */
 export function inlinesOf(nodes: readonly Tree[], leads: Leads): Inline[] {

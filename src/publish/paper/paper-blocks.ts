@@ -5,7 +5,7 @@ import { shapeName } from "../../../layouts/parts/shapes.tsx";
 import { defined } from "../../defined.ts";
 import type { FilePath } from "../../facts/types.ts";
 import type { Block } from "./blocks.ts";
-import { inlinesOf, type Leads } from "./inlines.ts";
+import { INLINE, inlinesOf, isLine, type Leads } from "./inlines.ts";
 import { tableOf } from "./tables.ts";
 import { wordsOf } from "./words.ts";
 import { classesOf, type Element, findAll, textOf, type Tree } from "./tree.ts";
@@ -36,23 +36,6 @@ const LOOKS = [
   ["small", "small"],
 ] as const;
 const NOT_SET = new Set(["nav", "script", "style", "template", "button"]);
-const INLINE = new Set([
-  "a",
-  "b",
-  "br",
-  "code",
-  "del",
-  "em",
-  "i",
-  "ins",
-  "mark",
-  "small",
-  "span",
-  "strong",
-  "sub",
-  "sup",
-  "time",
-]);
 
 /** Elements as blocks; words between blocks are a block of their own. */
 export function blocksOf(nodes: readonly Tree[], making: Making): Block[] {
@@ -72,11 +55,6 @@ export function blocksOf(nodes: readonly Tree[], making: Making): Block[] {
   }
   end();
   return blocks;
-}
-
-/** Whether nothing within it is a block. */
-function isLine(node: Element): boolean {
-  return findAll(node.children, ({ tag }) => !INLINE.has(tag) && tag !== "svg").length === 0;
 }
 
 function blockOf(node: Element, making: Making): Block[] {
