@@ -7,8 +7,8 @@ import { lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync }
 import { dirname, join } from "node:path";
 import type { Texts } from "../../editions/texts.ts";
 import type { Readable } from "../../reads.ts";
-import { linkOrCopy } from "./link.ts";
-import { type SitePlace, standingFile } from "./standing.ts";
+import { linkOrCopyFile } from "./link.ts";
+import { bytesDigest, type SitePlace, standingFile } from "./standing.ts";
 
 /** How a page came out, and the texts that it read, each as its place in a list. */
 type Line = readonly [path: string, bytes: string, texts: readonly number[]];
@@ -136,7 +136,7 @@ class EditionPages implements Keeper {
     if (!read.every((text) => text !== undefined && this.#digests.get(text[0]) === text[1])) return false;
     const stands = join(this.#folder, path);
     if (digestOfFile(stands) !== bytes) return false;
-    linkOrCopy(stands, to);
+    linkOrCopyFile(stands, to);
     this.bytes.set(path, bytes);
     this.#readBy.set(
       path,
@@ -175,7 +175,8 @@ const UNKNOWN = "";
 /** Of a file that is no link; undefined where there is none that can be read. */
 function digestOfFile(file: string): string | undefined {
   try {
-    return lstatSync(file).isFile() ? hash("sha256", readFileSync(file), "hex") : undefined;
+    const met = lstatSync(file);
+    return met.isFile() ? bytesDigest(file, met.size) : undefined;
   } catch {
     return undefined;
   }

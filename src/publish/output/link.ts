@@ -6,7 +6,12 @@ import { constants, copyFileSync, linkSync, lstatSync, readlinkSync, symlinkSync
  * Waiting for the disk takes a tenth of what it costs to be told later, and a site has some ten thousand files.
  */
 export function linkOrCopy(from: string, to: string): void {
-  if (lstatSync(from).isSymbolicLink()) return symlinkSync(readlinkSync(from), to);
+  if (lstatSync(from).isSymbolicLink()) symlinkSync(readlinkSync(from), to);
+  else linkOrCopyFile(from, to);
+}
+
+/** The same of what is known to be a file. */
+export function linkOrCopyFile(from: string, to: string): void {
   try {
     linkSync(from, to);
   } catch (error) {

@@ -169,7 +169,8 @@ class Sights {
 /** Most files fit in, and are read by one call. */
 const ROOM = Buffer.allocUnsafeSlow(READ_UP_TO + 1);
 
-function bytesDigest(file: string, size: number): string {
+/** Of the bytes of a file that was met in such a size. */
+export function bytesDigest(file: string, size: number): string {
   if (size > READ_UP_TO) return hash("sha256", readFileSync(file), "hex");
   const handle = openSync(file, "r");
   try {
