@@ -167,13 +167,20 @@ describe("A digest of values", () => {
       [[], {}, new Map(), new Set(), [[]], [undefined], [null]],
       [["ab", "c"], ["a", "bc"], ["abc"], { ab: "c" }, new Set(["ab", "c"]), new Map([["ab", "c"]])],
       ["\ud800", "\ud801", "�"],
+      [
+        new Uint8Array([1, 0]),
+        new Uint8Array([1, 2]),
+        new Uint16Array([1]),
+        new Float64Array([1]),
+        new Float64Array([-1]),
+      ],
       [{ a: undefined }, { a: 1, b: 2 }, { a: { b: 2 } }, { a: [1], b: 2 }],
     ].flat();
     expect(new Set(all.map(deepDigest)).size).toBe(all.length);
   });
 
   it("is none of what its fields do not tell", () => {
-    for (const value of [() => 1, Symbol("a"), new Date(0), /a/, new Memo(), new Uint8Array(1)])
+    for (const value of [() => 1, Symbol("a"), new Date(0), /a/, new Memo(), Object.create(null)])
       expect(() => deepDigest({ deep: [new Map([["in", value]])] })).toThrow();
   });
 });

@@ -9,6 +9,7 @@ import { AUDIENCES } from "../../src/facts/values.ts";
 import { Memo } from "../../src/memo.ts";
 import { noting } from "../../src/reads.ts";
 import { layOut, type LaidOutSite } from "../../src/publish/publish.ts";
+import { wholeOf } from "../../src/publish/whole.ts";
 
 const cache = new URL("../../.cache/scarfline", import.meta.url).pathname;
 const tell = { line: () => undefined, progress: () => undefined };
@@ -51,6 +52,10 @@ describe.each(AUDIENCES)("Of the %s edition of the demo", (edition) => {
 
   it("nothing but a page reads a text: neither the reckoning nor what lays pages out", () => {
     expect(isReadByNobody).toBe(false);
+  });
+
+  it("all that pages may have read besides has a digest, so that pages are kept", () => {
+    expect(wholeOf("with", fresh())).toMatch(/^[0-9a-f]{64}$/);
   });
 
   it("a page reads the same, and says the same, made alone as after all others", () => {

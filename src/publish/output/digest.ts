@@ -18,6 +18,7 @@ enum Kind {
   end,
   plain,
   token,
+  bytes,
 }
 
 /** What is all told by its own fields. */
@@ -73,6 +74,7 @@ class Digesting {
     const place = this.#met.get(value);
     if (place !== undefined) return this.#count(Kind.known, place);
     this.#met.set(value, this.#met.size);
+    if (ArrayBuffer.isView(value)) return this.#bytes(value);
     if (value instanceof Set) return this.#all(Kind.set, value.size, value);
     if (!(value instanceof Map)) return this.#fields(value as { readonly [key: string]: unknown });
     this.#all(Kind.map, value.size, value.keys());
@@ -89,6 +91,13 @@ class Digesting {
       this.add(value[key]);
     }
     this.#count(Kind.end, 0);
+  }
+
+  /** Of a list of numbers as the machine holds them. */
+  #bytes(value: ArrayBufferView): void {
+    this.#text(Kind.bytes, `${value.constructor.name} ${value.byteLength}`);
+    this.#flush();
+    this.#hash.update(new Uint8Array(value.buffer, value.byteOffset, value.byteLength));
   }
 
   #all(kind: Kind, size: number, values: Iterable<unknown>): void {
