@@ -80,7 +80,7 @@ function changesIn({ record }: RecordIndex): ReadonlyMap<string, readonly Change
     .flatMap(({ amendments }) => amendments)
     .flatMap((amendment) => amendment.changes.map((change) => ({ amendment, change })))
     .filter(({ change }) => !namesSomebody(change));
-  return indexBy(changes, ({ change }) => [keyOf(change.about)]);
+  return indexBy(changes, ({ change }) => keyOf(change.about));
 }
 
 const keyOf = ({ kind, id }: Ref): string => `${kind} ${id}`;

@@ -21,11 +21,13 @@ export type Finder = <C extends FindingCode>(
 ) => Finding;
 
 export function finder(about: Ref, restsOn: readonly Ref[]): Finder {
-  // Most findings rest on no more, and share it.
+  // Most findings rest on no more, and share it; so do those that rest on the same besides.
   const own = distinct([about, ...restsOn]);
-  return (code, severity, values, beside = {}) => {
-    const { limit, alsoOn = [] } = beside;
-    const rests = alsoOn.length === 0 ? own : distinct(alsoOn, own);
+  let also: readonly Ref[] = NONE;
+  let rests = own;
+  return (code, severity, values, { limit, alsoOn = NONE } = {}) => {
+    if (alsoOn !== also) rests = distinct(alsoOn, own);
+    also = alsoOn;
     const rule = ruleOf(code);
     return (
       limit === undefined
@@ -38,26 +40,40 @@ export function finder(about: Ref, restsOn: readonly Ref[]): Finder {
 const ruleOf = <R extends RuleId>(code: `${R}/${string}`): R => code.slice(0, code.indexOf("/")) as R;
 
 /** From so many on a set is quicker than going through those that were kept. */
-const MANY = 12;
+const MANY = 100;
+
+const NONE: readonly Ref[] = [];
 
 /** Each once, where it is named first: after those that are there, which are distinct. */
-export function distinct(refs: readonly Ref[], there: readonly Ref[] = []): Ref[] {
-  const kept = [...there];
-  if (there.length + refs.length < MANY) {
-    for (const ref of refs) if (!holds(kept, ref)) kept.push(ref);
-    return kept;
-  }
+export function distinct(refs: readonly Ref[], there: readonly Ref[] = NONE): readonly Ref[] {
+  return there.length + refs.length < MANY ? few(refs, there) : many(refs, there);
+}
+
+/** What is there, or `refs` themselves, where that is all. */
+function few(refs: readonly Ref[], there: readonly Ref[]): readonly Ref[] {
+  if (there.length === 0 && refs.every((ref, i) => !holds(refs, ref, i))) return refs;
+  let kept: Ref[] | undefined;
+  for (const ref of refs)
+    if (kept === undefined) kept = holds(there, ref) ? undefined : [...there, ref];
+    else if (!holds(kept, ref)) kept.push(ref);
+  return kept ?? there;
+}
+
+function many(refs: readonly Ref[], there: readonly Ref[]): readonly Ref[] {
+  const kept = there.slice();
   const seen = new Set(there.map(keyOf));
   for (const ref of refs) {
-    if (!seen.has(keyOf(ref))) kept.push(ref);
-    seen.add(keyOf(ref));
+    const key = keyOf(ref);
+    if (!seen.has(key)) kept.push(ref);
+    seen.add(key);
   }
   return kept;
 }
 
 const keyOf = ({ kind, id }: Ref): string => `${kind}\u0000${id}`;
 
-function holds(refs: readonly Ref[], { kind, id }: Ref): boolean {
-  for (const one of refs) if (one.id === id && one.kind === kind) return true;
+/** Among the first so many. */
+function holds(refs: readonly Ref[], { kind, id }: Ref, first = refs.length): boolean {
+  for (let i = 0; i < first; i += 1) if (refs[i]?.id === id && refs[i]?.kind === kind) return true;
   return false;
 }

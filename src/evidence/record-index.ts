@@ -89,10 +89,10 @@ export function recordIndexOf(record: Record): RecordIndex {
     order: new Map(entries.map((entry, i) => [entry.id, i])),
     joints: byId(assemblies.flatMap((assembly) => assembly.joints)),
     holdPoints: byId(assemblies.flatMap((assembly) => assembly.holdPoints)),
-    children: indexBy(assemblies, (assembly) => [assembly.parent]),
+    children: indexBy(assemblies, (assembly) => assembly.parent),
     ...glueIn(entries),
     ...workIn(entries),
-    workOf: indexBy(workedIn(record), ({ who }) => [who]),
+    workOf: indexBy(workedIn(record), ({ who }) => who),
     shop: new Shop(
       record.climate,
       entries.flatMap((entry) => entry.thermometer),
@@ -112,15 +112,15 @@ function glueIn(entries: readonly Entry[]) {
     batchesOfJoint: indexBy(batches, (batch) => batch.joints),
     tests: indexBy(
       all(({ tests }) => tests),
-      (test) => [test.piece],
+      (test) => test.piece,
     ),
     recalls: indexBy(
       all(({ recalls }) => recalls),
-      (recall) => [recall.lot],
+      (recall) => recall.lot,
     ),
     rejections: indexBy(
       all(({ rejections }) => rejections),
-      (rejection) => [rejection.batch],
+      (rejection) => rejection.batch,
     ),
     reworks: indexBy(
       all(({ reworks }) => reworks),
@@ -128,7 +128,7 @@ function glueIn(entries: readonly Entry[]) {
     ),
     stages: indexBy(
       all(({ stages }) => stages),
-      ({ joint }) => [joint],
+      ({ joint }) => joint,
     ),
   };
 }
@@ -151,22 +151,22 @@ function workIn(entries: readonly Entry[]) {
   return {
     departures: byId(departures),
     openItems: byId(openItems),
-    inspections: indexBy(inspections, ({ holdPoint }) => [holdPoint]),
-    departuresOf: indexBy(departures, ({ assembly }) => [assembly]),
-    openItemsOf: indexBy(openItems, ({ assembly }) => [assembly]),
-    openItemsBefore: indexBy(openItems, ({ before }) => [before]),
-    measurementsOf: indexBy(measurements, ({ assembly }) => [assembly]),
-    measurementsNaming: indexBy(measurements, ({ departure }) => [departure]),
-    measurementsAt: indexBy(measurements, ({ joint }) => [joint]),
+    inspections: indexBy(inspections, ({ holdPoint }) => holdPoint),
+    departuresOf: indexBy(departures, ({ assembly }) => assembly),
+    openItemsOf: indexBy(openItems, ({ assembly }) => assembly),
+    openItemsBefore: indexBy(openItems, ({ before }) => before),
+    measurementsOf: indexBy(measurements, ({ assembly }) => assembly),
+    measurementsNaming: indexBy(measurements, ({ departure }) => departure),
+    measurementsAt: indexBy(measurements, ({ joint }) => joint),
     fittedIn: indexBy(
       entries.flatMap(({ fitted }) => fitted),
-      ({ assembly }) => [assembly],
+      ({ assembly }) => assembly,
     ),
     coatsOn: indexBy(
       entries.flatMap(({ coats }) => coats),
-      ({ assembly }) => [assembly],
+      ({ assembly }) => assembly,
     ),
-    pairs: indexBy(measurements, ({ pair }) => [pair]),
+    pairs: indexBy(measurements, ({ pair }) => pair),
   };
 }
 
@@ -176,17 +176,19 @@ const byId = <T extends { readonly id: string }>(things: readonly T[]): Map<stri
 /** Things by each of their keys, in the order given; a key named twice by one thing counts once, one that is missing not at all. */
 export function indexBy<T>(
   things: readonly T[],
-  keysOf: (thing: T) => readonly (string | undefined)[],
+  keysOf: (thing: T) => string | undefined | readonly (string | undefined)[],
 ): Map<string, T[]> {
   const map = new Map<string, T[]>();
+  const add = (thing: T, key: string | undefined): void => {
+    if (key === undefined) return;
+    const list = map.get(key);
+    if (list === undefined) map.set(key, [thing]);
+    else list.push(thing);
+  };
   for (const thing of things) {
     const keys = keysOf(thing);
-    for (const key of keys.length > 1 ? new Set(keys) : keys) {
-      if (key === undefined) continue;
-      const list = map.get(key);
-      if (list === undefined) map.set(key, [thing]);
-      else list.push(thing);
-    }
+    if (typeof keys !== "object") add(thing, keys);
+    else for (const key of keys.length > 1 ? new Set(keys) : keys) add(thing, key);
   }
   return map;
 }

@@ -12,7 +12,7 @@ import type { PieceFile } from "./types.ts";
 import type { Comparison, PreparationOutcome, TrialFile } from "./types/trial.ts";
 
 export function reckonTrials(record: Record, pieces: ReadonlyMap<string, PieceFile>): Map<string, TrialFile> {
-  const ofTrial = indexBy([...pieces.values()], ({ piece }) => [piece.trial]);
+  const ofTrial = indexBy([...pieces.values()], ({ piece }) => piece.trial);
   return new Map([...record.trials].map(([id, trial]) => [id, trialFile(trial, ofTrial.get(id) ?? [])]));
 }
 

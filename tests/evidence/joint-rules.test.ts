@@ -1,4 +1,5 @@
 /** Rules of one joint, each asked by itself: what was measured at it, the stages it was glued in, and what was done since the first flight. */
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { distinct, finder } from "../../src/evidence/finding.ts";
 import { heldBy } from "../../src/evidence/held.ts";
@@ -351,12 +352,42 @@ describe("An aircraft that has flown", () => {
 });
 
 describe("What a finding rests on", () => {
+  const ref = (kind: Ref["kind"], id: string): Ref => ({ kind, id });
+  const key = ({ kind, id }: Ref): string => `${kind} ${id}`;
+  const once = (refs: readonly Ref[]): Ref[] => [...new Map(refs.map((one) => [key(one), one])).values()];
+
   it("stands once each, by kind and id, in the order it came, of few and of many", () => {
-    const ref = (kind: Ref["kind"], id: string): Ref => ({ kind, id });
-    for (const many of [0, 6, 7, 8, 40]) {
+    for (const many of [0, 6, 7, 8, 40, 120]) {
       const some = Array.from({ length: many }, (_, n) => ref("piece", `P-${n}`));
       const all = [...some, ref("batch", "P-0"), ref("lot", "P-0"), ...some, ref("batch", "P-0")];
       expect(distinct(all)).toEqual([...some, ref("batch", "P-0"), ref("lot", "P-0")]);
     }
+  });
+
+  it("stands after what is there already, be there any of it or not", () => {
+    const kinds = ["piece", "batch", "lot"] as const;
+    const refs = (most: number) =>
+      fc.array(
+        fc.tuple(fc.constantFrom(...kinds), fc.nat(most)).map(([kind, n]) => ref(kind, `X-${n}`)),
+        { maxLength: 3 * most },
+      );
+    const both = fc.constantFrom(3, 8, 60).chain((most) => fc.tuple(refs(most), refs(most).map(once)));
+    fc.assert(
+      fc.property(both, ([some, there]) => {
+        expect(distinct(some, there)).toEqual(once([...there, ...some]));
+      }),
+    );
+  });
+
+  it("is of each finding its own, however another before it rests on more", () => {
+    const finding = finder(ref("joint", "W-1"), [ref("entry", "E")]);
+    const say = (alsoOn?: readonly Ref[]) =>
+      finding("joint-glued/never", "waits", {}, alsoOn === undefined ? {} : { alsoOn }).restsOn.map(({ id }) => id);
+    const more = [ref("lot", "L"), ref("entry", "E")];
+    expect(say(more)).toEqual(["W-1", "E", "L"]);
+    expect(say()).toEqual(["W-1", "E"]);
+    expect(say(more)).toEqual(["W-1", "E", "L"]);
+    expect(say([ref("lot", "M")])).toEqual(["W-1", "E", "M"]);
+    expect(say([])).toEqual(["W-1", "E"]);
   });
 });

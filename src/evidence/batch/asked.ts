@@ -150,7 +150,7 @@ function dropped({ c, said: { beaded } }: Session): Judged {
 }
 
 const triedByDay = ({ batches }: BatchCase["index"]): ReadonlyMap<string, readonly Batch[]> =>
-  indexBy([...batches.values()], ({ day, glueUp }) => (glueUp ? [day] : []));
+  indexBy([...batches.values()], ({ day, glueUp }) => (glueUp ? day : undefined));
 
 const refsOf = ({ id, entry }: Batch): Ref[] => [{ kind: "batch", id }, entryRef(entry)];
 

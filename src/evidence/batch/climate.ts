@@ -70,7 +70,7 @@ function outsideOf(c: BatchCase, limit: Limit | undefined): Finding[] {
 
 const ends = ({ least, greatest }: Ends): Ends => ({ least, greatest });
 
-function logsAt({ index, batch }: BatchCase): Ref[] {
+function logsAt({ index, batch }: BatchCase): readonly Ref[] {
   const at = gluedAt(batch);
   return at ? index.shop.restsOn(at.from, at.to) : [];
 }

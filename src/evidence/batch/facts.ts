@@ -76,34 +76,39 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
   const { parts, pair, mixed } = MADE[adhesive.kind];
   const whole = measuredOf(batch, parts);
   const mass = whole && massOf(whole, adhesive);
-  const counted = measuredOf(batch, mixed ? parts : parts.slice(0, 1));
-  const forSpread = counted && massOf(counted, adhesive);
+  const counted = mixed ? whole : measuredOf(batch, parts.slice(0, 1));
+  const forSpread = mixed ? mass : counted && massOf(counted, adhesive);
+  const measured = pair && measuredOf(batch, pair);
   const known = [batch.temperature && saidEnds(batch.temperature).most, logged].filter((value) => value !== undefined);
   const warmest = known.length === 0 ? undefined : Math.max(...known);
   const dew = aboveDew(batch);
-  const rows = adhesive.workingLife.map((row) => ({
+  return {
+    measuredBy: measured?.by,
+    mass,
+    forSpread,
+    waste: counted && forSpread !== undefined ? wasteOf(batch, counted, forSpread) : undefined,
+    ratio: pair && measured && ratioOf(batch, adhesive, pair, measured),
+    moistureEstimate: settled(batch),
+    dewPoint: dew?.isProven === true ? dew.dewPoint : undefined,
+    aboveDew: dew,
+    openFor: batch.mixed && batch.closed ? batch.closed.epoch - batch.mixed.epoch : undefined,
+    life: warmest === undefined ? undefined : lifeOf(adhesive, warmest, mass?.most ?? Number.POSITIVE_INFINITY),
+    lifeEstimates: [
+      ...(logged === undefined && isEstimate(batch.temperature) && batch.temperature ? [batch.temperature] : []),
+      ...(mass?.estimates ?? []),
+    ],
+  };
+}
+
+function lifeOf({ workingLife }: Adhesive, warmest: number, most: number): Life | undefined {
+  const rows = workingLife.map((row) => ({
     temperature: row.temperature.value,
     // A sheet that names no mass gives the time for any.
     mass: row.mass?.value ?? Number.POSITIVE_INFINITY,
     time: row.time.value,
     row,
   }));
-  return {
-    measuredBy: pair && measuredOf(batch, pair)?.by,
-    mass,
-    forSpread,
-    waste: counted && forSpread !== undefined ? wasteOf(batch, counted, forSpread) : undefined,
-    ratio: pair && ratioOf(batch, adhesive, pair),
-    moistureEstimate: settled(batch),
-    dewPoint: dew?.isProven === true ? dew.dewPoint : undefined,
-    aboveDew: dew,
-    openFor: batch.mixed && batch.closed ? batch.closed.epoch - batch.mixed.epoch : undefined,
-    life: warmest === undefined ? undefined : lifeRow(rows, warmest, mass?.most ?? Number.POSITIVE_INFINITY),
-    lifeEstimates: [
-      ...(logged === undefined && isEstimate(batch.temperature) && batch.temperature ? [batch.temperature] : []),
-      ...(mass?.estimates ?? []),
-    ],
-  };
+  return lifeRow(rows, warmest, most);
 }
 
 /** What wood would settle at in the shop's air, where that was read; of a range the damper end: that air alone shows the wood dry enough is never said. */
@@ -127,23 +132,24 @@ function aboveDew({ temperature, humidity, surface }: Batch): AboveDew | undefin
 
 function measuredOf(batch: Batch, parts: readonly AdhesivePart[]): Measured | undefined {
   for (const by of ["mass", "volume"] as const) {
-    const amounts = parts.flatMap((part) => {
+    const amounts: { part: AdhesivePart; amount: Noted }[] = [];
+    for (const part of parts) {
       const amount = batch[part]?.[by];
-      return amount === undefined ? [] : [{ part, amount }];
-    });
+      if (amount !== undefined) amounts.push({ part, amount });
+    }
     if (amounts.length === parts.length) return { by, amounts };
   }
   return undefined;
 }
 
 function massOf({ by, amounts }: Measured, { density }: Adhesive): Mass | undefined {
-  const at = (end: keyof Ends): number =>
-    sum(
-      amounts.map(
-        ({ part, amount }) => saidEnds(amount)[end] * (by === "mass" ? 1 : (density?.[part]?.value ?? Number.NaN)),
-      ),
-    );
-  const [least, most] = [at("least"), at("most")];
+  let [least, most] = [0, 0];
+  for (const { part, amount } of amounts) {
+    const ends = saidEnds(amount);
+    const unit = by === "mass" ? 1 : (density?.[part]?.value ?? Number.NaN);
+    least += ends.least * unit;
+    most += ends.most * unit;
+  }
   const estimates = amounts.map(({ amount }) => amount).filter(isEstimate);
   return Number.isNaN(most) ? undefined : { least, most, estimates, isProven: estimates.length === 0 };
 }
@@ -155,11 +161,9 @@ function wasteOf({ waste }: Batch, { amounts }: Measured, { least }: Mass): numb
   return waste && (least * saidEnds(waste).most) / sum(amounts.map(({ amount }) => saidEnds(amount).least));
 }
 
-function ratioOf(batch: Batch, adhesive: Adhesive, parts: PartPair): Ratio | undefined {
-  const measured = measuredOf(batch, parts);
-  const [first, second] = measured?.amounts ?? [];
-  if (!measured || !first || !second) return undefined;
-  const { by } = measured;
+function ratioOf(batch: Batch, adhesive: Adhesive, parts: PartPair, { by, amounts }: Measured): Ratio | undefined {
+  const [first, second] = amounts;
+  if (!first || !second) return undefined;
   const sheet = sheetRatio(adhesive, by, parts);
   const [one, other] = [saidEnds(first.amount), saidEnds(second.amount)];
   const [lean, rich] = [mixRatio(one.most, other.least), mixRatio(one.least, other.most)];

@@ -59,9 +59,10 @@ export function jointCure(index: RecordIndex, { structure }: JointSpec, batch: B
 
 function reckoned(index: RecordIndex, isSecondary: boolean, batch: Batch): JointCure {
   const adhesive = lookUp(index.record.adhesives, batch.adhesive);
-  const { time, limit, law, reference } = askedOf(index, batch);
+  const procedure = leastOf(index, batch);
+  const { time, limit, law, reference } = askedOf(index, adhesive, procedure);
   const from = closedAtLatest(index, batch);
-  const stated = statedWarmth(batch, leastOf(index, batch));
+  const stated = statedWarmth(batch, procedure);
   const isLimited = adhesive.temperature !== undefined || adhesive.cure.length > 0;
   const believed = isLimited && !isSecondary ? undefined : stated?.temperature;
   const clock = index.shop.clock(law, reference);
@@ -108,9 +109,7 @@ export function sheetCure(adhesive: Adhesive): SheetCure | undefined {
 }
 
 /** By the sheet; without one, or where it says nothing of it, for the least cure of the pieces. */
-function askedOf(index: RecordIndex, batch: Batch): Asked {
-  const adhesive = lookUp(index.record.adhesives, batch.adhesive);
-  const procedure = leastOf(index, batch);
+function askedOf(index: RecordIndex, adhesive: Adhesive, procedure: Procedure | undefined): Asked {
   const sheet = index.memo.once(adhesive, sheetCure);
   if (sheet) return { ...sheet, limit: { code: "limit/joint-cure", values: sheet.row, from: sheetOf(adhesive) } };
   const { leastCure } = procedure ?? {};
@@ -130,7 +129,11 @@ const apart = ({ value }: Quantity): number => Math.abs(value - ROOM) - (value >
 
 /** The procedure of its pieces that asks for the longest least cure. */
 function leastOf({ record }: RecordIndex, { pieces }: Batch): Procedure | undefined {
-  const procedures = pieces.map(({ procedure }) => lookUp(record.procedures, procedure));
   const time = ({ leastCure }: Procedure): number => leastCure?.time.value ?? USUAL_CURE;
-  return procedures.sort((a, b) => time(b) - time(a))[0];
+  let longest: Procedure | undefined;
+  for (const { procedure } of pieces) {
+    const one = lookUp(record.procedures, procedure);
+    if (longest === undefined || time(one) > time(longest)) longest = one;
+  }
+  return longest;
 }

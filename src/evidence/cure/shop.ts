@@ -5,6 +5,7 @@ import { cureClock, type CureClock } from "../../reckoning/cure/proven-age.ts";
 import { spanOf } from "../../reckoning/climate/span-of-track.ts";
 import { type SpansThatMeet, spansThatMeet } from "../../reckoning/climate/spans-that-meet.ts";
 import type { ClimateLog, Ref, Thermometer } from "../../facts/types.ts";
+import { distinct } from "../finding.ts";
 
 export interface Warm {
   /** Whether all of the time is known. */
@@ -18,14 +19,14 @@ export interface Warm {
 export class Shop {
   readonly tracks: ClimateTracks;
   readonly isLogged: boolean;
-  readonly #logs: readonly ClimateLog[];
+  readonly #logs: readonly { readonly ref: Ref; readonly times: Float64Array }[];
   readonly #clocks = new Map<CureLaw, Map<number, CureClock>>();
 
-  readonly #thermometers: SpansThatMeet<LeastAndGreatest & { readonly entry: string }>;
+  readonly #thermometers: SpansThatMeet<LeastAndGreatest & { readonly ref: Ref }>;
 
   constructor(logs: readonly ClimateLog[], thermometers: readonly Thermometer[]) {
     const spans = thermometers.map(({ entry, from, to, least, greatest }) => ({
-      entry,
+      ref: { kind: "entry", id: entry } as const,
       from: from.epoch,
       to: to.epoch,
       least: least.value,
@@ -34,20 +35,22 @@ export class Shop {
     this.#thermometers = spansThatMeet(spans);
     this.tracks = climateTracks(logs, spans);
     this.isLogged = logs.length + thermometers.length > 0;
-    this.#logs = logs;
+    this.#logs = logs.map(({ id, times }) => ({ ref: { kind: "climate log", id }, times }));
   }
 
   /** Least and greatest between two instants by logger and thermometer, °C, the worse of both; undefined where nothing of it is known. */
   warmth(from: number, to: number): Warm | undefined {
-    const [cold, warm] = [spanOf(this.tracks.temperature, from, to), spanOf(this.tracks.warmest, from, to)];
+    const { temperature, warmest } = this.tracks;
+    const cold = spanOf(temperature, from, to);
+    const warm = warmest === temperature ? cold : spanOf(warmest, from, to);
     if (!cold || !warm) return undefined;
-    const held = this.#thermometers(from, to).filter((one) => one.from < to && one.to > from);
-    return {
-      whole: cold.whole,
-      known: cold.known,
-      least: Math.min(cold.least, ...held.map(({ least }) => least)),
-      greatest: Math.max(warm.greatest, ...held.map(({ greatest }) => greatest)),
-    };
+    let [least, greatest] = [cold.least, warm.greatest];
+    for (const held of this.#thermometers(from, to)) {
+      if (held.from >= to || held.to <= from) continue;
+      least = Math.min(least, held.least);
+      greatest = Math.max(greatest, held.greatest);
+    }
+    return { whole: cold.whole, known: cold.known, least, greatest };
   }
 
   /** When the temperature was last read, s; undefined where it never was. */
@@ -68,11 +71,8 @@ export class Shop {
    * What is known of the climate between two instants rests on these: logs that have readings then or on both sides, and entries in which
    * a thermometer was read that had been set by then.
    */
-  restsOn(from: number, to: number): Ref[] {
+  restsOn(from: number, to: number): readonly Ref[] {
     const logs = this.#logs.filter(({ times }) => (times[0] ?? to) <= to && (times.at(-1) ?? from) >= from);
-    return [
-      ...logs.map(({ id }): Ref => ({ kind: "climate log", id })),
-      ...[...new Set(this.#thermometers(from, to).map(({ entry }) => entry))].map((id): Ref => ({ kind: "entry", id })),
-    ];
+    return distinct([...logs, ...this.#thermometers(from, to)].map(({ ref }) => ref));
   }
 }

@@ -16,7 +16,7 @@ export function stoodIn(index: RecordIndex, assembly: string): Stood[] {
 /** Those of several entries in their order, assembly by assembly. */
 export function allStood(entries: readonly Entry[]): Stood[] {
   const fitted = entries.flatMap((entry) => entry.fitted);
-  return [...indexBy(fitted, ({ assembly }) => [assembly]).values()].flatMap(stood);
+  return [...indexBy(fitted, ({ assembly }) => assembly).values()].flatMap(stood);
 }
 
 function stood(fittings: readonly Fitting[]): Stood[] {

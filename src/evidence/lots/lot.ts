@@ -25,7 +25,7 @@ export function usesOf(
     ]),
     remains: indexBy(
       index.record.entries.flatMap(({ remains }) => remains),
-      ({ lot }) => [lot],
+      ({ lot }) => lot,
     ),
     jointsHolding: indexBy([...joints.values()], ({ lots }) => lots),
     holdPointsOfJoint: indexBy([...holdPoints], (file) => file.joints),

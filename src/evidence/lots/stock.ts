@@ -35,7 +35,7 @@ export function reckonStock(record: Record, evidence: Pick<Evidence, "joints">):
   ]);
   const cuts = indexBy(
     record.entries.flatMap((entry) => entry.cuts),
-    ({ lot }) => [lot],
+    ({ lot }) => lot,
   );
   const recalled = new Set(record.entries.flatMap((entry) => entry.recalls).map(({ lot }) => lot));
   const lots = [...record.lots.values()].map((lot) =>

@@ -3,7 +3,7 @@ import { cureTime } from "../../reckoning/cure/cure-time.ts";
 import { saidEnds } from "../../facts/quantity/ends.ts";
 import { overlapRatio } from "../../reckoning/pieces/overlap.ts";
 import { shearStress } from "../../reckoning/pieces/shear-stress.ts";
-import type { Batch, Piece, PieceTest, Procedure, Ref } from "../../facts/types.ts";
+import type { Batch, Lot, Piece, PieceTest, Procedure, Ref } from "../../facts/types.ts";
 import { lookUp, type RecordIndex } from "../record-index.ts";
 import { cureOf } from "../cure/cure.ts";
 import { finder, type Finder } from "../finding.ts";
@@ -19,6 +19,8 @@ export interface PieceCase {
   readonly procedure: Procedure;
   readonly test?: PieceTest;
   readonly overlapRatio?: number;
+  /** The lots that it is of, which were glued with it where it is of the joint's scraps. */
+  readonly lots: readonly Lot[];
   /** By its shape alone: the weakest glue line that it would still have let pass, as a share of the wood's own shear strength. */
   readonly revealing?: number;
   /** Undefined where nothing says of what wood it is. */
@@ -47,7 +49,8 @@ export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: Pie
   const brokenAt = test && (test.at?.epoch ?? lookUp(index.entries, test.entry).dayStart);
   const cure = cureOf(index, batch, procedure, { glued: piece.glued?.epoch, brokenAt });
   const curedFor = brokenAt === undefined ? undefined : cureTime(cure.from, brokenAt);
-  const strengths = strengthsOf(procedure, lotsOfPiece(index, piece, batch));
+  const lots = lotsOfPiece(index, piece, batch);
+  const strengths = strengthsOf(procedure, lots);
   const revealing = ratio === undefined || !strengths ? undefined : shapeShows(procedure.form, ratio, strengths);
   const about: Ref = { kind: "piece", id: piece.id };
   const restsOn: Ref[] = [
@@ -61,6 +64,7 @@ export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: Pie
     batch,
     procedure,
     test,
+    lots,
     overlapRatio: ratio,
     revealing,
     strengths,

@@ -5,11 +5,10 @@ import type { PieceTest, Procedure } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Check, PieceCase } from "./case.ts";
-import { lotsOfPiece } from "./lots.ts";
 
 /** Where the procedure says so, and a leg is of plywood. */
-const facePlyCounts = ({ procedure, index, piece, batch }: PieceCase): boolean =>
-  procedure.facePlyCounts === true && lotsOfPiece(index, piece, batch).some(({ material }) => material === "plywood");
+const facePlyCounts = ({ procedure, lots }: PieceCase): boolean =>
+  procedure.facePlyCounts === true && lots.some(({ material }) => material === "plywood");
 
 export function failureMode(c: PieceCase, test: PieceTest): Check {
   const { find, procedure } = c;

@@ -10,7 +10,6 @@ import { failureMode } from "./failure.ts";
 import { pieceLoad, plausibleLoad } from "./load.ts";
 import { gluedInTime } from "./glued.ts";
 import { overlap } from "./overlap.ts";
-import { lotsOfPiece } from "./lots.ts";
 import { legsOfLots } from "./wood.ts";
 
 /** From the gravest. A glue line that failed has failed however early; one broken too early proves nothing more. */
@@ -18,9 +17,11 @@ export const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too earl
 
 /** A piece can be broken only once; should the record hold several tests of it, the gravest stands. */
 export function pieceFile(index: RecordIndex, batch: Batch, piece: Piece): PieceFile {
-  const tests = index.tests.get(piece.id) ?? [undefined];
-  const files = tests.map((test) => judged(caseOf(index, batch, piece, test)));
-  return files.reduce((a, b) => (GRAVEST.indexOf(b.verdict) < GRAVEST.indexOf(a.verdict) ? b : a));
+  const [first, ...others] = index.tests.get(piece.id) ?? [];
+  const judge = (test: PieceTest | undefined): PieceFile => judged(caseOf(index, batch, piece, test));
+  return others
+    .map(judge)
+    .reduce((a, b) => (GRAVEST.indexOf(b.verdict) < GRAVEST.indexOf(a.verdict) ? b : a), judge(first));
 }
 
 function judged(c: PieceCase): PieceFile {
@@ -56,7 +57,7 @@ function checksOf(c: PieceCase, test: PieceTest | undefined): Check[] {
 }
 
 function timber(c: PieceCase): Check | undefined {
-  const own = c.piece.lot === undefined && c.piece.legs === undefined ? [] : lotsOfPiece(c.index, c.piece, c.batch);
+  const own = c.piece.lot === undefined && c.piece.legs === undefined ? [] : c.lots;
   const [recall] = own.flatMap(({ id }) => c.index.recalls.get(id) ?? []);
   if (!recall) return undefined;
   const alsoOn = [

@@ -2,7 +2,6 @@
 import type { Lot, Quantity } from "../../facts/types.ts";
 import { lookUp } from "../record-index.ts";
 import type { Check, PieceCase } from "./case.ts";
-import { lotsOfPiece } from "./lots.ts";
 
 /** How far a leg of plywood may differ from its sheet: this program's own measure of sanding and of rounded sizes. */
 const SHEET_TOLERANCE = 0.1;
@@ -19,19 +18,13 @@ export function legsOfLots(c: PieceCase): Check | undefined {
   return c.test ? { finding, verdict: "inconclusive" } : { finding };
 }
 
-function legsOf({
-  index,
-  piece,
-  batch,
-}: PieceCase): { readonly lot: Lot; readonly thickness?: Quantity | undefined }[] {
+function legsOf({ index, piece, lots }: PieceCase): { readonly lot: Lot; readonly thickness?: Quantity | undefined }[] {
   if (piece.legs !== undefined)
     return piece.legs.map((leg) => ({
       lot: lookUp(index.record.lots, leg.lot),
       thickness: leg.thickness ?? piece.thickness,
     }));
-  return piece.lot === undefined
-    ? []
-    : lotsOfPiece(index, piece, batch).map((lot) => ({ lot, thickness: piece.thickness }));
+  return piece.lot === undefined ? [] : lots.map((lot) => ({ lot, thickness: piece.thickness }));
 }
 
 function canGive(lot: Lot, thickness: Quantity | undefined): boolean {

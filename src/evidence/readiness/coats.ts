@@ -47,7 +47,7 @@ type Coats = ReadonlyMap<string, readonly Coat[]>;
 const byStack = (index: RecordIndex, files: readonly CoatFile[]): Coats =>
   indexBy(
     files.map(({ coat }) => coat),
-    (coat) => [index.memo.once(coat, keyOf)],
+    (coat) => index.memo.once(coat, keyOf),
   );
 
 /** Planned ones first; of the others those of which a coat is there. */

@@ -63,9 +63,9 @@ const tracked = ({ times, values, limits }: Readings): Track => trackOf(times, v
 
 /** Those readings that are not missing. */
 function readingsOf({ times, limits }: Joined, values: Float64Array, isThere: (i: number) => boolean): Readings {
-  const places = times.map((_, i) => (isThere(i) ? i : -1)).filter((i) => i >= 0);
-  if (places.length === times.length) return { times, values, limits };
-  const pick = (array: Float64Array): Float64Array => places.map((i) => array[i] ?? Number.NaN);
+  if (times.every((_, i) => isThere(i))) return { times, values, limits };
+  const places = Int32Array.from(times.keys()).filter(isThere);
+  const pick = (array: Float64Array): Float64Array => Float64Array.from(places, (i) => array[i] ?? Number.NaN);
   return { times: pick(times), values: pick(values), limits: pick(limits) };
 }
 

@@ -83,8 +83,9 @@ const roomFor = (room: number): Readings => ({
 /** From one end of a span to the next of any. Where several spans hold at once the worst of them counts; where none does the value is NaN. */
 function steadyStretches(held: readonly Held[], worse: (a: number, b: number) => number): Held[] {
   const spans = held.filter(({ from, to }) => from < to).sort((a, b) => a.from - b.from);
-  const ends = Float64Array.from([...spans.map(({ from }) => from), ...spans.map(({ to }) => to)]).sort();
-  const edges = ends.filter((end, i) => end !== ends[i - 1]);
+  const ends = new Float64Array(2 * spans.length);
+  spans.forEach(({ from, to }, i) => ends.set([from, to], 2 * i));
+  const edges = ends.sort().filter((end, i) => end !== ends[i - 1]);
   const steady: Held[] = [];
   let holding: Held[] = [];
   let begun = 0;
@@ -95,8 +96,9 @@ function steadyStretches(held: readonly Held[], worse: (a: number, b: number) =>
       holding.push(next);
       begun += 1;
     }
-    const values = holding.map(({ value }) => value);
-    steady.push({ from, to, value: values.length === 0 ? Number.NaN : values.reduce((a, b) => worse(a, b)) });
+    const [first, ...others] = holding;
+    const value = others.reduce((worst, one) => worse(worst, one.value), first?.value ?? Number.NaN);
+    steady.push({ from, to, value });
   }
   return steady;
 }

@@ -4,7 +4,8 @@ import { inFolder, measuredReckoning } from "../measure.mjs";
 import { BATCHES_EVERY, writeClimate, writeRecord } from "../record.mjs";
 import { slope, told } from "../table.mjs";
 
-const ROWS_PER_BATCH = 10;
+/** One in 6 h: rows that lie further apart prove nothing of the time between. */
+const ROWS_PER_BATCH = 12;
 /** What n log n has between the least and the greatest of these sizes, as a power of n. */
 const powerOf = (sizes) => slope(sizes.map((n) => [Math.log(n), Math.log(n * Math.log(n))]));
 
