@@ -37,11 +37,13 @@ export class Texts {
   constructor({ entries }: Record) {
     for (const { id, body } of entries)
       for (const [at, passage] of body.entries()) {
+        // Read anew it has none; what had would be told by its value.
+        if (passage.blocks !== undefined) continue;
         const readByNobody = (): void => void (this.#isReadByNobody = true);
-        const { markdown, blocks } = passage;
+        const { markdown } = passage;
         const text: Text = { key: `${id} ${at}`, markdown, readByNobody };
         this.#all.set(text, text);
-        hide(passage, { words: { markdown, ...(blocks && { blocks }) }, text });
+        hide(passage, { words: { markdown }, text });
       }
   }
 

@@ -90,12 +90,17 @@ describe("Where one entry’s prose changed", () => {
     ]);
   });
 
-  it("and another’s before, the pages of both are", async () => {
+  it("and another’s before, the pages of both are; and one that was kept still knows what it reads", async () => {
+    const other = "entries/2000-01-04-session-1.md";
     more(MIDDLE);
-    more("entries/2000-01-04-session-1.md");
-    expect(await madeAnew(built)).toEqual(["entry/2000-01-04-session-1.html", ...OF_MIDDLE]);
+    more(other);
+    const ofOther = "entry/2000-01-04-session-1.html";
+    expect(await madeAnew(built)).toEqual([ofOther, ...OF_MIDDLE]);
     more(MIDDLE);
     expect(await madeAnew(built)).toEqual(OF_MIDDLE);
+    more(other, "Unseen before.");
+    expect(await madeAnew(built)).toEqual([ofOther, ...OF_MIDDLE.slice(1)]);
+    expect(readFileSync(join(request.out, ofOther), "utf8")).toContain("Unseen before.");
   });
 });
 
