@@ -7,7 +7,8 @@ import type { Passage, Record } from "../facts/types.ts";
 import { factOf } from "../facts/typing.ts";
 import { noteRead, type Readable } from "../reads.ts";
 
-type Words = Pick<Passage, "markdown" | "blocks">;
+/** Where it begins moves with the texts before it. */
+type Words = Pick<Passage, "markdown" | "blocks" | "line">;
 
 interface Noted {
   readonly words: Words;
@@ -19,11 +20,10 @@ const NOTED = Symbol("noted");
 
 const notedIn = (passage: Passage): Noted | undefined => (passage as { readonly [NOTED]?: Noted })[NOTED];
 
-/** The text of one passage as the builder wrote it. */
-export interface Text extends Readable {
+/** The text of one passage as the builder wrote it, and the line it begins on. */
+export interface Text extends Readable, Pick<Passage, "markdown" | "line"> {
   /** Of the passage, the same in another record with the same entries. */
   readonly key: string;
-  readonly markdown: string;
 }
 
 /**
@@ -40,10 +40,10 @@ export class Texts {
         // Read anew it has none; what had would be told by its value.
         if (passage.blocks !== undefined) continue;
         const readByNobody = (): void => void (this.#isReadByNobody = true);
-        const { markdown } = passage;
-        const text: Text = { key: `${id} ${at}`, markdown, readByNobody };
+        const { markdown, line } = passage;
+        const text: Text = { key: `${id} ${at}`, markdown, line, readByNobody };
         this.#all.set(text, text);
-        hide(passage, { words: { markdown }, text });
+        hide(passage, { words: { markdown, line }, text });
       }
   }
 
@@ -73,7 +73,12 @@ function hide(passage: Passage, noted: Noted): void {
     },
   });
   const unseen = { enumerable: false, value: noted };
-  Object.defineProperties(passage, { [NOTED]: unseen, markdown: getter("markdown"), blocks: getter("blocks") });
+  const getters: { readonly [key in keyof Required<Words>]: PropertyDescriptor } = {
+    markdown: getter("markdown"),
+    blocks: getter("blocks"),
+    line: getter("line"),
+  };
+  Object.defineProperties(passage, { [NOTED]: unseen, ...getters });
 }
 
 /**
@@ -82,10 +87,11 @@ function hide(passage: Passage, noted: Noted): void {
  */
 export function withBlocks(passage: Passage, blocksOf: (markdown: string) => readonly Token[] | undefined): Passage {
   const noted = notedIn(passage);
-  const blocks = blocksOf((noted?.words ?? passage).markdown);
+  const { markdown, line } = noted?.words ?? passage;
+  const blocks = blocksOf(markdown);
   if (blocks === undefined) return passage;
-  const { audience, line } = passage;
-  const made = factOf<Passage>({ audience, line, markdown: "", blocks });
-  if (noted !== undefined) hide(made, { words: { markdown: "", blocks }, text: noted.text });
+  const words = { line, markdown: "", blocks };
+  const made = factOf<Passage>({ audience: passage.audience, ...words });
+  if (noted !== undefined) hide(made, { words, text: noted.text });
   return made;
 }

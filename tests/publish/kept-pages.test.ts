@@ -90,6 +90,13 @@ describe("Where one entry’s prose changed", () => {
     ]);
   });
 
+  it("before a passage for few, which then begins further down, no other page is made anew either", async () => {
+    edit(MIDDLE, (text) => `${text}\n::: inspector\nFor few.\n:::\n`);
+    await built(["inspector"]);
+    edit(MIDDLE, (text) => text.replace(/\n---\n\n/, "\n---\n\n\n\nMore.\n\n"));
+    expect(await madeAnew(() => built(["inspector"]))).toEqual([OF_MIDDLE[0], OF_MIDDLE.at(-1)]);
+  });
+
   it("and another’s before, the pages of both are; and one that was kept still knows what it reads", async () => {
     const other = "entries/2000-01-04-session-1.md";
     more(MIDDLE);

@@ -125,7 +125,9 @@ class EditionPages implements Keeper {
     this.#texts = texts;
     this.#known = new Map(known?.pages.map((line) => [line[0], line]));
     this.#knownTexts = known?.texts ?? [];
-    this.#digests = new Map([...texts.all].map(({ key, markdown }) => [key, hash("sha256", markdown, "hex")]));
+    this.#digests = new Map(
+      [...texts.all].map(({ key, line, markdown }) => [key, hash("sha256", `${line} ${markdown}`, "hex")]),
+    );
   }
 
   keeps(path: string, to: string): boolean {
