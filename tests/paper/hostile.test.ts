@@ -4,6 +4,7 @@ import { expect, it } from "vitest";
 import { appendixSheet } from "../../layouts/appendix/appendix.tsx";
 import type { Record } from "../../src/facts/types.ts";
 import { sheetsOf } from "../../src/pages/appendix/sheets.ts";
+import { dataOf } from "../../src/publish/paper/blocks.ts";
 import { paperOf } from "../../src/publish/paper/papers.ts";
 import { openMaker } from "../../src/publish/paper/typst.ts";
 import { contained } from "../../src/publish/paper/words.ts";
@@ -40,7 +41,7 @@ async function pdfOf(record: Record, path: string): Promise<Uint8Array> {
   const maker = await openMaker();
   if (sheet === undefined || maker === undefined) throw new Error("no sheet, or no Typst");
   const { paper, drawn } = paperOf(site, appendixSheet(site, sheet), () => undefined);
-  const bytes = await maker.set(paper, drawn);
+  const bytes = await maker.set(dataOf(paper), drawn);
   writeAll(path, { "evidence.pdf": Buffer.from(bytes) });
   return bytes;
 }

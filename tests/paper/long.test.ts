@@ -5,6 +5,7 @@ import { beforeAll, expect, it } from "vitest";
 import { holdPointSheet } from "../../layouts/appendix/hold-point-sheet.tsx";
 import type { Site } from "../../src/editions/shown.ts";
 import { apart } from "../../src/pages/appendix/sheets.ts";
+import { dataOf } from "../../src/publish/paper/blocks.ts";
 import { paperOf } from "../../src/publish/paper/papers.ts";
 import { findAll, textOf } from "../../src/publish/paper/tree.ts";
 import { openMaker } from "../../src/publish/paper/typst.ts";
@@ -38,7 +39,7 @@ it("Such a hold point is set as a PDF with all of its joints, and each link of i
   const file = holdPointOf(site(), "P0-H1");
   const { paper, drawn } = paperOf(site(), holdPointSheet(site(), file, "paper/P0-H1.pdf"), () => undefined);
   const pdf = join(scratch(), "long.pdf");
-  writeFileSync(pdf, await maker.set(paper, drawn));
+  writeFileSync(pdf, await maker.set(dataOf(paper), drawn));
   const text = bare(bodiesOf(pdf).join(""));
   expect(filesOf(site(), "P0-H1").joints.filter((id) => !text.includes(bare(id)))).toEqual([]);
 });

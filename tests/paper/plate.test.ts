@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
 import { expect, it } from "vitest";
-import type { Paper } from "../../src/publish/paper/blocks.ts";
+import { dataOf, type Paper } from "../../src/publish/paper/blocks.ts";
 import { openMaker } from "../../src/publish/paper/typst.ts";
 import { poppler } from "./pdf.ts";
 
@@ -36,7 +36,10 @@ it("A line from a mark goes across its drawing and not beyond", async () => {
   const maker = await openMaker();
   writeFileSync(
     join(folder, "plate.pdf"),
-    (await maker?.set(paper, new Map(["grey.svg", "shape-joined.svg"].map((name) => [name, Buffer.from(GREY)])))) ?? "",
+    (await maker?.set(
+      dataOf(paper),
+      new Map(["grey.svg", "shape-joined.svg"].map((name) => [name, Buffer.from(GREY)])),
+    )) ?? "",
   );
   poppler(
     "pdftoppm",

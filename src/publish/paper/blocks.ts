@@ -91,3 +91,11 @@ export interface Paper {
   readonly front: readonly Block[];
   readonly body: readonly Block[];
 }
+
+/** A paper as Typst reads it: so it goes to the process that sets it. */
+export interface PaperData {
+  readonly json: string;
+  readonly date: Paper["date"];
+}
+
+export const dataOf = (paper: Paper): PaperData => ({ json: JSON.stringify(paper), date: paper.date });

@@ -1,11 +1,11 @@
 /** The process in which PDFs are set, one after another. It ends when whoever began it does, or wants no more. */
 import { writeFile } from "node:fs/promises";
-import type { PaperReply, PaperTask } from "./apart.ts";
+import type { PaperMessage, PaperReply } from "./apart.ts";
 import { openMaker } from "./typst.ts";
 
 const opened = openMaker();
 
-async function setOne({ paper, files, to }: PaperTask): Promise<PaperReply> {
+async function setOne({ paper, files, to }: PaperMessage): Promise<PaperReply> {
   const maker = await opened;
   if (maker === undefined) return { failed: "Typst is not here" };
   const bytes = await maker.set(paper, files);
@@ -13,7 +13,7 @@ async function setOne({ paper, files, to }: PaperTask): Promise<PaperReply> {
   return {};
 }
 
-process.on("message", (task: PaperTask) => {
+process.on("message", (task: PaperMessage) => {
   void setOne(task)
     .catch(
       (error: unknown): PaperReply => ({

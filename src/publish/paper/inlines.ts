@@ -34,7 +34,14 @@ export function isLine(node: Element): boolean {
 
 /** Words of a line, with whatever lies in them. Pictures and blocks are no part of a line. */
 export function inlinesOf(nodes: readonly Tree[], leads: Leads): Inline[] {
-  return nodes.flatMap((node) => (typeof node === "string" ? wordsOf(node) : inlineOf(node, leads)));
+  const line: Inline[] = [];
+  for (const node of nodes)
+    for (const part of typeof node === "string" ? wordsOf(node) : inlineOf(node, leads)) {
+      const before = line.at(-1);
+      if (typeof part === "string" && typeof before === "string") line[line.length - 1] = before + part;
+      else line.push(part);
+    }
+  return line;
 }
 
 function inlineOf(node: Element, leads: Leads): Inline[] {

@@ -2,13 +2,16 @@ import type { Tree } from "./tree.ts";
 
 /** Ids of things that stand in a paper, in their order. */
 export function idsIn(trees: readonly Tree[]): ReadonlySet<string> {
-  const ids = (nodes: readonly Tree[]): string[] =>
-    nodes.flatMap((node) =>
-      typeof node === "string"
-        ? []
-        : [...(typeof node.attributes.id === "string" ? [node.attributes.id] : []), ...ids(node.children)],
-    );
-  return new Set(ids(trees));
+  const ids = new Set<string>();
+  const look = (nodes: readonly Tree[]): void => {
+    for (const node of nodes) {
+      if (typeof node === "string") continue;
+      if (typeof node.attributes.id === "string") ids.add(node.attributes.id);
+      look(node.children);
+    }
+  };
+  look(trees);
+  return ids;
 }
 
 /** `batch/B-014.html` and `batch/B-014.html#piece-B-014-1` lead to where the batch and the piece stand in the paper. */

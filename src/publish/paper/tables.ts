@@ -20,9 +20,9 @@ const FEWEST_ALIKE = 3;
 
 /** A table with its caption; one without rows is left out. A column whose cells all say the same is told once above it. */
 export function tableOf(node: Element, making: Making): Block[] {
-  const rows = findAll(node.children, ({ tag }) => tag === "tr");
-  const head = rows.filter(isHead).flatMap(cellsOf);
-  const body = rows.filter((row) => !isHead(row)).map((row) => ({ row, cells: cellsOf(row) }));
+  const rows = findAll(node.children, ({ tag }) => tag === "tr").map((row) => ({ row, cells: cellsOf(row) }));
+  const head = rows.filter(isHead).flatMap(({ cells }) => cells);
+  const body = rows.filter((one) => !isHead(one));
   if (body.length === 0) return [];
   const caption = findAll(node.children, ({ tag }) => tag === "caption");
   const once = columnsAlike(
@@ -70,8 +70,8 @@ function columnsAlike(
 const isPlain = (cell: Element): boolean =>
   isLine(cell) && findAll(cell.children, ({ tag }) => tag === "svg").length === 0;
 
-const isHead = (row: Element): boolean =>
-  cellsOf(row).every(({ tag, attributes }) => tag === "th" && attributes.scope === "col");
+const isHead = ({ cells }: { readonly cells: readonly Element[] }): boolean =>
+  cells.every(({ tag, attributes }) => tag === "th" && attributes.scope === "col");
 
 const cellsOf = (row: Element): Element[] => findAll(row.children, ({ tag }) => tag === "td" || tag === "th");
 

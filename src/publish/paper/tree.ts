@@ -27,21 +27,29 @@ type Props = { readonly [name: string]: unknown } & { readonly children?: Compon
 
 /** Elements with their texts; components are called, and what draws nothing is left out. */
 export function treeOf(made: ComponentChildren): Tree[] {
-  if (made === null || made === undefined || typeof made === "boolean") return [];
-  if (typeof made === "string" || typeof made === "number" || typeof made === "bigint") return [String(made)];
-  if (Array.isArray(made)) return made.flatMap((one: ComponentChildren) => treeOf(one));
-  return isValidElement(made) ? elementsOf(made as VNode<Props>) : [];
+  const trees: Tree[] = [];
+  addTo(trees, made);
+  return trees;
 }
 
-function elementsOf(node: VNode<Props>): Tree[] {
+function addTo(trees: Tree[], made: ComponentChildren): void {
+  if (made === null || made === undefined || typeof made === "boolean") return;
+  if (typeof made === "string" || typeof made === "number" || typeof made === "bigint") trees.push(String(made));
+  else if (Array.isArray(made)) for (const one of made as readonly ComponentChildren[]) addTo(trees, one);
+  else if (isValidElement(made)) addElement(trees, made as VNode<Props>);
+}
+
+function addElement(trees: Tree[], node: VNode<Props>): void {
   const { type, props } = node;
   const kept = KEPT.get(type);
-  if (kept !== undefined) return [{ tag: kept, attributes: props, children: [] }];
-  if (typeof type === "function") return treeOf((type as unknown as (props: Props) => ComponentChildren)(props));
-  const { children, dangerouslySetInnerHTML: raw, ...attributes } = props;
-  if (type === "svg") return [{ tag: type, attributes, children: [], source: node }];
-  const html = (raw as { readonly __html?: string } | undefined)?.__html;
-  return [{ tag: type, attributes, children: html === undefined ? treeOf(children) : parsed(html) }];
+  if (kept !== undefined) trees.push({ tag: kept, attributes: props, children: [] });
+  else if (typeof type === "function") addTo(trees, (type as unknown as (props: Props) => ComponentChildren)(props));
+  else {
+    const { children, dangerouslySetInnerHTML: raw, ...attributes } = props;
+    const html = (raw as { readonly __html?: string } | undefined)?.__html;
+    if (type === "svg") trees.push({ tag: type, attributes, children: [], source: node });
+    else trees.push({ tag: type, attributes, children: html === undefined ? treeOf(children) : parsed(html) });
+  }
 }
 
 type ParsedNode = ReturnType<typeof parseDocument>["children"][number];
@@ -65,7 +73,16 @@ export function classesOf({ attributes }: Element): readonly string[] {
 
 /** All elements below, in their order, that a question is answered with yes for; none within one that was taken. */
 export function findAll(nodes: readonly Tree[], is: (element: Element) => boolean): Element[] {
-  return nodes.flatMap((node) => (typeof node === "string" ? [] : is(node) ? [node] : findAll(node.children, is)));
+  const found: Element[] = [];
+  const look = (among: readonly Tree[]): void => {
+    for (const node of among) {
+      if (typeof node === "string") continue;
+      if (is(node)) found.push(node);
+      else look(node.children);
+    }
+  };
+  look(nodes);
+  return found;
 }
 
 export function textOf(nodes: readonly Tree[]): string {

@@ -5,7 +5,7 @@ import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { TEMPLATE } from "../../../layouts/paper/template.ts";
 import { TYPESETTER } from "../../pages/appendix/typesetter.ts";
-import type { Paper } from "./blocks.ts";
+import type { PaperData } from "./blocks.ts";
 
 type Typst = typeof import("@myriaddreamin/typst-ts-node-compiler");
 
@@ -16,7 +16,7 @@ export interface Maker {
    * Sets one paper; `files` are its pictures and drawings, by the names that it calls them. The same gives the same bytes.
    * @throws Error where it cannot be set, which is a mistake of the program
    */
-  readonly set: (paper: Paper, files: ReadonlyMap<string, Uint8Array>) => Promise<Uint8Array>;
+  readonly set: (paper: PaperData, files: ReadonlyMap<string, Uint8Array>) => Promise<Uint8Array>;
 }
 
 /** Nothing is read from a disk: all that a paper is made of is given, and this folder is looked into for nothing else. */
@@ -55,12 +55,12 @@ async function letGo(): Promise<void> {
 
 function setBy(
   compiler: InstanceType<Typst["NodeCompiler"]>,
-  paper: Paper,
+  paper: PaperData,
   files: ReadonlyMap<string, Uint8Array>,
 ): Uint8Array {
   compiler.resetShadow();
   for (const [name, bytes] of files) compiler.mapShadow(`${NOWHERE}/${name}`, Buffer.from(bytes));
-  compiler.mapShadow(`${NOWHERE}/paper.json`, Buffer.from(JSON.stringify(paper)));
+  compiler.mapShadow(`${NOWHERE}/paper.json`, Buffer.from(paper.json));
   const run = compiler.compile({ mainFileContent: TEMPLATE, resetRead: true });
   const { result } = run;
   if (result === null) throw new Error(`A PDF could not be set: ${JSON.stringify(faultsOf(compiler, run))}`);
