@@ -4,10 +4,11 @@ import type { BatchFile } from "../../src/evidence/types.ts";
 import { type BatchPage, type FactRow, NOT_NOTED } from "../../src/pages/evidence/batch-page.ts";
 import { PART_WORDS } from "../../src/pages/evidence/part-words.ts";
 import { gravestFirst } from "../../src/pages/evidence/verdict-words.ts";
-import { toldFinding, type ToldFinding, type ToldSource } from "../../src/words/findings/told.ts";
+import { toldFinding, type ToldSource } from "../../src/words/findings/told.ts";
 import { listed } from "../../src/words/lists.ts";
 import { SEVERITY, SourceWords } from "../parts/findings.tsx";
 import { Mark } from "../parts/mark.tsx";
+import { heldTitles, heldWords } from "./held.tsx";
 import type { Where } from "../evidence/parts.tsx";
 
 type OnlySite = Pick<Where, "site">;
@@ -29,8 +30,15 @@ function partsWords(page: BatchPage): string {
   return [...parts, ...wood].join("; ");
 }
 
+interface NotedProps extends WithFindings {
+  readonly page: BatchPage;
+  /** Names of the rules that most batches beside it held. */
+  readonly usual: readonly string[];
+}
+
 /** What it was mixed of, whatever was noted of it, each with what it is held against, what was not, and the rules that were held. */
-export function NotedLine({ page, site, findings }: WithFindings & { readonly page: BatchPage }): JSX.Element {
+export function NotedLine({ page, site, findings, usual }: NotedProps): JSX.Element {
+  const own = heldTitles(site.shown.say, findings);
   const rows = [...page.mix, ...page.climate, ...page.times, ...page.glueUp];
   const noted = rows.filter((row) => row.noted !== NOT_NOTED);
   const missing = rows.filter((row) => row.noted === NOT_NOTED);
@@ -52,19 +60,23 @@ export function NotedLine({ page, site, findings }: WithFindings & { readonly pa
           {listed(missing.map((row) => `${row.word.charAt(0).toLowerCase()}${row.word.slice(1)}${limitWords(row)}`))}.
         </>
       )}
-      <Held site={site} findings={findings} />
+      {own.length === 0 ? null : (
+        <>
+          {" "}
+          <span class="quiet">Held:</span> {heldWords(own, usual)}.
+        </>
+      )}
     </p>
   );
 }
 
 const limitWords = ({ limit }: FactRow): string => (limit === undefined ? "" : ` (limit ${limit})`);
 
-const toldOf = ({ site, findings }: WithFindings): ToldFinding[] =>
-  gravestFirst(findings.map((one) => toldFinding(site.shown.say, one)));
-
 /** Every check that was not met, the gravest first, with its limit and where that comes from: those alike run together. */
-export function NotMetLines(props: WithFindings): JSX.Element | null {
-  const told = toldOf(props).filter(({ severity }) => severity !== "meets");
+export function NotMetLines({ site, findings }: WithFindings): JSX.Element | null {
+  const told = gravestFirst(findings.filter(({ severity }) => severity !== "meets")).map((one) =>
+    toldFinding(site.shown.say, one),
+  );
   const severities = [...new Set(told.map(({ severity }) => severity))];
   return (
     <>
@@ -96,16 +108,4 @@ export function NotMetLines(props: WithFindings): JSX.Element | null {
 /** How a source is known needs no word where it is this record. */
 function LimitSource({ source }: { readonly source: ToldSource }): JSX.Element {
   return source.known === "record" ? <>{source.text}</> : <SourceWords source={source} />;
-}
-
-/** What was held, by the names of the rules: what was found and its limit stand beside, and the sources with the rules. */
-function Held(props: WithFindings): JSX.Element | null {
-  const titles = new Set(toldOf(props).flatMap(({ severity, title }) => (severity === "meets" ? [title] : [])));
-  if (titles.size === 0) return null;
-  return (
-    <>
-      {" "}
-      <span class="quiet">Held:</span> {[...titles].join("; ")}.
-    </>
-  );
 }

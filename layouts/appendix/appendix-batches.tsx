@@ -11,6 +11,7 @@ import { RatioFigure } from "../evidence/ratio-figure.tsx";
 import { ListTable, None, type Where } from "../evidence/parts.tsx";
 import { BatchMark } from "../parts/mark.tsx";
 import { NotedLine, NotMetLines } from "./appendix-batch-parts.tsx";
+import { UsuallyHeld, usuallyHeld } from "./held.tsx";
 import { Inside } from "./inside.tsx";
 import { PieceRows } from "./appendix-pieces.tsx";
 
@@ -22,13 +23,7 @@ interface BatchesProps extends Where {
 export function Exceptions({ batches, ...where }: BatchesProps): JSX.Element {
   const { exceptions } = apart(batches);
   if (exceptions.length === 0) return <None>None: every batch that is in a joint is shown.</None>;
-  return (
-    <>
-      {exceptions.map((file) => (
-        <InFull file={file} {...where} />
-      ))}
-    </>
-  );
+  return <AllInFull files={exceptions} {...where} />;
 }
 
 /** Verdict, adhesive, joints and people, in a line. */
@@ -102,13 +97,7 @@ function ShownRow({ file, site, from }: Where & { readonly file: BatchFile }): J
 export function Behind({ batches, ...where }: BatchesProps): JSX.Element {
   const { rest } = apart(batches);
   if (rest.length === 0) return <None>None.</None>;
-  return (
-    <>
-      {rest.map((file) => (
-        <InFull file={file} {...where} />
-      ))}
-    </>
-  );
+  return <AllInFull files={rest} {...where} />;
 }
 
 /** Of those rows what has to be looked at all the same, with the pieces of which that is said. */
@@ -134,8 +123,25 @@ export function LookAgain({ batches, ...where }: BatchesProps): JSX.Element {
   );
 }
 
+function AllInFull({ files, ...where }: Where & { readonly files: readonly BatchFile[] }): JSX.Element {
+  const usual = usuallyHeld(where.site.shown.say, files);
+  return (
+    <>
+      <UsuallyHeld titles={usual} />
+      {files.map((file) => (
+        <InFull file={file} usual={usual} {...where} />
+      ))}
+    </>
+  );
+}
+
 /** One batch: what it is, what was noted of it, how its pieces broke, and each check that was not met. */
-function InFull({ file, site, from }: Where & { readonly file: BatchFile }): JSX.Element {
+function InFull({
+  file,
+  usual,
+  site,
+  from,
+}: Where & { readonly file: BatchFile; readonly usual: readonly string[] }): JSX.Element {
   const page = batchPage(site.shown, file);
   const { batch, findings, pieces } = file;
   return (
@@ -144,7 +150,7 @@ function InFull({ file, site, from }: Where & { readonly file: BatchFile }): JSX
         Batch {batch.id}, {dateWords(batch.day)}
       </h3>
       <WhereTo file={file} page={page} site={site} from={from} />
-      <NotedLine page={page} site={site} findings={findings} />
+      <NotedLine page={page} site={site} findings={findings} usual={usual} />
       {findings.some(({ rule, severity }) => rule === "mix-ratio" && severity !== "meets") ? (
         <RatioFigure file={file} page={page} />
       ) : null}

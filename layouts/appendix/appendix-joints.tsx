@@ -3,12 +3,13 @@ import { anchor } from "../../src/pages/address.ts";
 import type { Group } from "../../src/pages/appendix/sheets.ts";
 import type { JointFile } from "../../src/evidence/types.ts";
 import { assemblyPath, traceIndex } from "../../src/pages/evidence/trace-index.ts";
-import { JOINT_MEANS, jointWords, stageWords } from "../../src/pages/evidence/verdict-words.ts";
+import { JOINT_MEANS, JOINT_STATES, jointWords, stageWords } from "../../src/pages/evidence/verdict-words.ts";
 import type { Stage } from "../../src/facts/types.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import { Plate } from "../parts/drawing.tsx";
 import { Mark } from "../parts/mark.tsx";
 import { Inside } from "./inside.tsx";
+import type { Say } from "../../src/evidence/saying.ts";
 import { ListTable, None, type Where } from "../evidence/parts.tsx";
 
 interface JointsProps extends Where {
@@ -21,8 +22,16 @@ interface JointsProps extends Where {
 export function AppendixJoints({ site, from, groups, briefly = false }: JointsProps): JSX.Element {
   const withJoints = groups.filter(({ joints }) => joints.length > 0);
   if (withJoints.length === 0) return <None>The record names no joints.</None>;
+  const { say } = site.shown;
+  const withoutWhy = withJoints.flatMap(({ joints }) => joints.filter((file) => whyWords(say, file) === ""));
+  const states = JOINT_STATES.filter((of) => withoutWhy.some(({ state }) => state === of));
   return (
     <>
+      {states.map((of) => (
+        <p class="small">
+          <Mark of={of} /> {JOINT_MEANS[of]}
+        </p>
+      ))}
       {withJoints.map((group) => (
         <JointsOf group={group} site={site} from={from} briefly={briefly} />
       ))}
@@ -40,6 +49,7 @@ function JointsOf({ group: { assembly, joints }, site, from, briefly }: GroupPro
   const index = traceIndex(site.shown);
   const title = assemblyPath(record, assembly);
   const drawn = record.assemblies.get(assembly);
+  const isWhyTold = joints.some((file) => whyWords(site.shown.say, file) !== "");
   const rows = briefly ? joints.filter(({ state }) => state !== "shown") : joints;
   return (
     <section aria-label={title}>
@@ -48,13 +58,14 @@ function JointsOf({ group: { assembly, joints }, site, from, briefly }: GroupPro
       {rows.length === 0 ? null : (
         <ListTable
           caption={rows.length === joints.length ? `Joints of ${title}` : `Joints of ${title} that are not shown`}
-          heads={["Joint", "What it joins", "State", "Why", "Batches", "Lots", "Hold points"]}
+          heads={["Joint", "What it joins", "State", ...(isWhyTold ? ["Why"] : []), "Batches", "Lots", "Hold points"]}
         >
           {rows.map((file) => (
             <JointRow
               site={site}
               from={from}
               file={file}
+              isWhyTold={isWhyTold}
               holdPoints={index.holdPointsOf.get(file.joint.id) ?? []}
               stages={index.stagesOf.get(file.joint.id) ?? []}
             />
@@ -80,19 +91,27 @@ function ShownJoints({ joints }: { readonly joints: readonly JointFile[] }): JSX
   );
 }
 
+/** What of it is not met; nothing of one that stands as its state says, which is told once. */
+const whyWords = (say: Say, { findings }: JointFile): string =>
+  findings
+    .filter(({ severity }) => severity !== "meets")
+    .map(say)
+    .join(" ");
+
 function JointRow({
   site,
   from,
   file,
+  isWhyTold,
   holdPoints,
   stages,
 }: Where & {
   readonly file: JointFile;
+  readonly isWhyTold: boolean;
   readonly holdPoints: readonly string[];
   readonly stages: readonly Stage[];
 }): JSX.Element {
   const { joint, state, batches, superseded } = file;
-  const reasons = file.findings.filter(({ severity }) => severity !== "meets").map(site.shown.say);
   return (
     <tr id={anchor("joint", joint.id)}>
       <th scope="row" class="id">
@@ -102,7 +121,7 @@ function JointRow({
       <td>
         <Mark of={state} />
       </td>
-      <td>{reasons.length === 0 ? JOINT_MEANS[state] : reasons.join(" ")}</td>
+      {isWhyTold ? <td>{whyWords(site.shown.say, file)}</td> : null}
       <td>
         <Inside kind="batch" ids={batches} site={site} from={from} />
         {superseded.length === 0 ? null : (

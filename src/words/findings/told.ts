@@ -45,9 +45,12 @@ export const toldSource = (say: Say, source: Source): ToldSource => ({ text: say
 /** The compiler does not follow so many codes at once; each of them has no values. */
 const ofRule = (part: "title" | "rule", id: RuleId): Saying => ({ code: `${part}/${id}`, values: {} }) as Saying;
 
+/** What a rule is called. */
+export const ruleTitle = (say: Say, id: RuleId): string => say(ofRule("title", id));
+
 export function toldFinding(say: Say, finding: Finding): ToldFinding {
   const { rule, severity, about, limit, restsOn } = finding;
-  const title = say(ofRule("title", rule));
+  const title = ruleTitle(say, rule);
   const told = { rule, title, severity, about, sentence: say(finding), restsOn };
   return limit === undefined ? told : { ...told, limit: { text: say(limit), from: toldSource(say, limit.from) } };
 }
@@ -65,7 +68,7 @@ export function toldChange(say: Say, change: Change): ToldChange {
 export function toldRules(say: Say): ToldRule[] {
   return (Object.keys(RULES) as RuleId[]).map((id) => ({
     id,
-    title: say(ofRule("title", id)),
+    title: ruleTitle(say, id),
     says: say(ofRule("rule", id)),
     source: toldSource(say, RULES[id]),
   }));
