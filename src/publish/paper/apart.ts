@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { dataOf, type Paper, type PaperData } from "./blocks.ts";
 
 /** A paper with its pictures and drawings, by the names that it calls them, and the file that it becomes. */
-export interface PaperTask {
+interface PaperTask {
   readonly paper: Paper;
   readonly files: ReadonlyMap<string, Uint8Array>;
   readonly to: string;
