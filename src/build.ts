@@ -12,7 +12,7 @@ import type { Note, Problem } from "./problem.ts";
 import { beginOutput } from "./publish/output/folder.ts";
 import type { KeptPages } from "./publish/output/kept-pages.ts";
 import { publish, type Published, type Publishing } from "./publish/publish.ts";
-import { wholeOf } from "./publish/whole.ts";
+import { wholesOf } from "./publish/whole.ts";
 import type { Readings } from "./record/readings.ts";
 import type { Record } from "./facts/types.ts";
 
@@ -77,7 +77,8 @@ export async function build(
 /** From now on readings of the record's texts are noted. */
 function keepingOf(pages: KeptPages, record: Record): (folder: string) => Publishing["keeping"] {
   const texts = new Texts(record);
-  return (folder) => (laidOut) => pages.edition(folder, wholeOf(pages.madeWith, laidOut), texts);
+  const wholeOf = wholesOf(pages.madeWith, record);
+  return (folder) => (laidOut) => pages.edition(folder, wholeOf(laidOut), texts);
 }
 
 async function publishAll(

@@ -175,6 +175,17 @@ describe("All pages are made anew", () => {
   });
 });
 
+it("No passage stays in an edition that shows it no longer, though as many stand on the same lines", async () => {
+  const marked = (one: string, other: string): string =>
+    `\n::: ${one}\nThe first.\n:::\n::: ${other}\nThe second.\n:::\n`;
+  edit(MIDDLE, (text) => text.replace(/\n---\n[^]*$/, `\n---\n${marked("inspector", "archive")}`));
+  await built(["inspector"]);
+  edit(MIDDLE, (text) => text.replace(/\n---\n[^]*$/, `\n---\n${marked("archive", "inspector")}`));
+  await built(["inspector"]);
+  const page = readFileSync(join(request.out, OF_MIDDLE[0] ?? ""), "utf8");
+  expect([page.includes("The first."), page.includes("The second.")]).toEqual([false, true]);
+});
+
 describe("A page that stands is not believed", () => {
   const page = "batch/B-0004.html";
   const WAYS: { readonly [how: string]: (file: string) => void } = {

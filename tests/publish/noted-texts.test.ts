@@ -7,7 +7,7 @@ import { AUDIENCES } from "../../src/facts/values.ts";
 import { ledgersOf } from "../../src/pages/ledgers/ledgers.ts";
 import { deepDigest } from "../../src/publish/output/digest.ts";
 import { layOut, type LaidOutSite } from "../../src/publish/publish.ts";
-import { wholeOf } from "../../src/publish/whole.ts";
+import { wholesOf } from "../../src/publish/whole.ts";
 import { Memo } from "../../src/memo.ts";
 import { given, noting } from "../../src/reads.ts";
 import { assembly, entry, lot, LOTS, record } from "../evidence/make.ts";
@@ -95,7 +95,7 @@ describe("What pages were made of besides texts", () => {
     layOut(editionOf(made, reckon(made), "inspector", named), NOTHING, { version: "1", firstSheets: "css" });
   const whole = (made: ReturnType<typeof written>, named = seal): string | undefined => {
     const texts = new Texts(made);
-    const digest = wholeOf("with", laid(made, named));
+    const digest = wholesOf("with", made)(laid(made, named));
     expect(texts.isReadByNobody).toBe(false);
     return digest;
   };
@@ -107,6 +107,23 @@ describe("What pages were made of besides texts", () => {
     expect(whole(written(undefined, { title: "Otherwise" }))).not.toBe(before);
     expect(whole(written(undefined, { body: [] }))).not.toBe(before);
     expect(whole(written(undefined, { audience: "inspector" }))).not.toBe(before);
+  });
+
+  it("has another where passages change their readers, though an edition shows as many as before", () => {
+    const marked = (...audiences: readonly ("inspector" | "archive")[]): string | undefined =>
+      whole(written(undefined, { body: audiences.map((audience) => ({ audience, markdown: audience, line: 9 })) }));
+    const digests = [marked("inspector", "archive"), marked("archive", "inspector")];
+    const three = [marked("archive", "inspector", "inspector"), marked("inspector", "inspector", "archive")];
+    expect(new Set([...digests, ...three]).size).toBe(4);
+  });
+
+  it("has another for what only the whole record holds, which decides what is cut out of texts", () => {
+    const hidden = (change: object): string | undefined =>
+      whole({
+        ...written(),
+        lots: new Map([...written().lots, ["S-8", lot("S-8", { audience: "archive", ...change })]]),
+      });
+    expect(hidden({ certificate: "papers/one.pdf" })).not.toBe(hidden({ certificate: "papers/other.pdf" }));
   });
 
   it("has another after a seal since which an entry stands is another", () => {
@@ -121,16 +138,16 @@ describe("What pages were made of besides texts", () => {
     new Texts(made);
     const { site, placings, ...rest } = laid(made);
     const of = (other: object, shown: object = {}): string | undefined =>
-      wholeOf("with", { ...rest, placings, site: { ...site, ...other, shown: { ...site.shown, ...shown } } });
+      wholesOf("with", made)({ ...rest, placings, site: { ...site, ...other, shown: { ...site.shown, ...shown } } });
     const [own, ofEdition] = [Object.keys(site), Object.keys(site.shown)].map((keys) =>
       keys.filter((key) => !["shown", "prose", "shows", "nameOf", "say", "memo"].includes(key)),
     ) as [string[], string[]];
     expect([...own, ...ofEdition].length).toBeGreaterThan(8);
     for (const key of [...own, "a new one"]) expect(of({ [key]: "other" }), key).not.toBe(before);
     for (const key of [...ofEdition, "a new one"]) expect(of({}, { [key]: "other" }), key).not.toBe(before);
-    expect(wholeOf("with another", { ...rest, placings, site })).not.toBe(before);
+    expect(wholesOf("with another", made)({ ...rest, placings, site })).not.toBe(before);
     const placing = { from: "a", to: "b", original: false };
-    expect(wholeOf("with", { ...rest, placings: new Map([["b", placing]]), site })).not.toBe(before);
+    expect(wholesOf("with", made)({ ...rest, placings: new Map([["b", placing]]), site })).not.toBe(before);
     expect(of({}, { shows: () => false })).toBe(before);
     expect(of({ another: () => "function" })).toBeUndefined();
   });

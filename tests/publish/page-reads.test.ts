@@ -9,7 +9,7 @@ import { AUDIENCES } from "../../src/facts/values.ts";
 import { Memo } from "../../src/memo.ts";
 import { noting } from "../../src/reads.ts";
 import { layOut, type LaidOutSite } from "../../src/publish/publish.ts";
-import { wholeOf } from "../../src/publish/whole.ts";
+import { wholesOf } from "../../src/publish/whole.ts";
 
 const cache = new URL("../../.cache/scarfline", import.meta.url).pathname;
 const tell = { line: () => undefined, progress: () => undefined };
@@ -55,7 +55,7 @@ describe.each(AUDIENCES)("Of the %s edition of the demo", (edition) => {
   });
 
   it("all that pages may have read besides has a digest, so that pages are kept", () => {
-    expect(wholeOf("with", fresh())).toMatch(/^[0-9a-f]{64}$/);
+    expect(wholesOf("with", made.record)(fresh())).toMatch(/^[0-9a-f]{64}$/);
   });
 
   it("a page reads the same, and says the same, made alone as after all others", () => {
