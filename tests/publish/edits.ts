@@ -35,6 +35,12 @@ const OF_PROSE: { readonly [name: string]: Change } = {
     (text, at) => `${text}\n::: ${at % 2 === 0 ? "inspector" : "archive"}\nFor few ${at}, ${linked(at)}.\n:::\n`,
   ),
   "other words for few": rewrite((text, at) => text.replace(/For few \d+/g, `For few ${at}`)),
+  "readers of passages change places": rewrite((text) =>
+    text.replace(/^::: (inspector|archive)$/gm, (_, one) => `::: ${one === "archive" ? "inspector" : "archive"}`),
+  ),
+  "two passages for few": rewrite(
+    (text, at) => `${text}\n::: inspector\nFor few ${at}.\n:::\n::: archive\nFor few ${at + 1}.\n:::\n`,
+  ),
   "no prose": rewrite((text) => text.replace(/\n---\n[^]*$/, "\n---\n")),
 };
 
