@@ -100,8 +100,8 @@ it(`A build killed at any of ${KILLS} instants leaves the former site or the new
   expect(cut).toBeGreaterThan(KILLS / 3);
 });
 
-/** Those in which the site takes its place, and those in which it is noted how it was made. */
-const LAST_STEPS = 16;
+/** Those in which the site takes its place, and those in which it is noted how it and its pages were made. */
+const LAST_STEPS = 20;
 
 describe("A build killed before and after each of its last steps on the disk", { timeout: 600_000 }, () => {
   /** A site of a record, the site that the next build would make of it now, and how many steps that has. */
