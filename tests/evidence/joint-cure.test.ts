@@ -2,7 +2,20 @@
 import { describe, expect, it } from "vitest";
 import type { Entry, Record } from "../../src/facts/types.ts";
 import { log } from "./logs.ts";
-import { adhesive, assembly, batch, entry, holdPoint, inspection, joint, type Made, record, test } from "./make.ts";
+import {
+  adhesive,
+  assembly,
+  batch,
+  entry,
+  holdPoint,
+  inspection,
+  joint,
+  type Made,
+  piece,
+  procedure,
+  record,
+  test,
+} from "./make.ts";
 import { celsius, d, g, mm, min } from "./quantities.ts";
 import { reckon } from "./reckoned.ts";
 
@@ -72,6 +85,28 @@ describe("A joint's own cure", () => {
     expect(told(recordOf([], none))).toEqual([
       "meets: The record shows that batch B-1 had cured by 13 March 2025, 15:00.",
     ]);
+  });
+
+  it("is for the longest of those that its pieces are to have, of two as long for that of the first piece", () => {
+    const lasting = (id: string, days: string) =>
+      procedure({ id, title: `Way ${id}`, leastCure: { time: d(days), temperature: celsius("20") } });
+    const limitOf = (...ways: readonly [first: string, second: string, third: string]) => {
+      const pieces = ways.map((way, n) => piece("B-1", n + 1, { procedure: way }));
+      const of = record({
+        assemblies: [WING],
+        adhesives: [adhesive()],
+        procedures: [lasting("A", "3"), lasting("B", "5"), lasting("C", "5")],
+        entries: [entry("2025-03-10-glue", { batches: [batch("B-1", { entry: "2025-03-10-glue", pieces })] })],
+      });
+      return reckon(of)
+        .joints.get("W-1")
+        ?.findings.find(({ rule }) => rule === "joint-cure")?.limit;
+    };
+    expect(limitOf("A", "B", "C")).toMatchObject({
+      text: "5 d of cure at 20 °C before it may be loaded",
+      from: { text: "procedure: Way B" },
+    });
+    expect(limitOf("C", "A", "B")).toMatchObject({ from: { text: "procedure: Way C" } });
   });
 });
 
