@@ -147,6 +147,12 @@ describe("A cure that a logger has not been read out for", () => {
     expect(until("2025-03-14", 264).said).toBe(PART);
   });
 
+  it("waits where the record's last day begins as it was mixed, though nothing was ever read", () => {
+    const midnight = { mixed: moment("2025-03-10", "00:00"), closed: moment("2025-03-10", "00:20") };
+    const { batches } = reckon(glued([batch("B-1", midnight)], []));
+    expect(found(batches.get("B-1")?.findings, "cure-temperature")).toBe(NOTHING);
+  });
+
   it("waits for nothing where a reading lacks before the last", () => {
     expect(until("2025-03-13", 267, (hour) => (hour > 264 && hour < 267 ? undefined : 20)).said).toBe(PART);
     expect(until("2025-03-13", 266, (hour) => (hour === 265 ? undefined : 20)).said).toMatch(/^waits: /u);
