@@ -32,12 +32,12 @@ function dice(seed) {
   };
 }
 
-/** Gives the ids of its entries. */
-export function writeRecord(folder, entryCount) {
+/** Gives the ids of its entries. Without thermometers only a logger's file can prove a cure. */
+export function writeRecord(folder, entryCount, { thermometers = true } = {}) {
   const batchCount = Math.ceil(entryCount / BATCHES_EVERY);
   const assemblyCount = Math.max(1, Math.ceil(batchCount / JOINTS_PER_ASSEMBLY));
   const lotCount = Math.max(1, Math.ceil(entryCount / 40));
-  const plan = { entryCount, batchCount, assemblyCount, lotCount, roll: dice(entryCount) };
+  const plan = { entryCount, batchCount, assemblyCount, lotCount, thermometers, roll: dice(entryCount) };
   write(folder, "aircraft.md", aircraft());
   write(folder, "adhesives/everyday.md", adhesive());
   write(folder, "procedures/three-leg.md", procedure());
@@ -184,7 +184,7 @@ function entry(at, plan) {
   const facts = [
     hours(roll),
     ...(at % BATCHES_EVERY === 0 ? [batch(at / BATCHES_EVERY, plan)] : []),
-    ...tests(at, roll),
+    ...tests(at, plan),
     ...occasional(at),
   ];
   return `---
@@ -224,13 +224,14 @@ function batch(number, { roll, lotCount }) {
 ${[1, 2, 3].map(piece).join("\n")}`;
 }
 
-function tests(at, roll) {
+function tests(at, { roll, thermometers }) {
   const glued = at - BREAKS_AFTER;
   if (glued < 0 || glued % BATCHES_EVERY !== 0) return [];
   const line = (n) =>
     `  - { piece: ${batchId(glued / BATCHES_EVERY)}/${n}, at: "14:30", failure: wood, wood_failure: ${80 + 5 * roll(5)} %, load: ${1380 + roll(80)} N }`;
-  const shown = `thermometer:\n  - { from: "${day(glued)} 10:00", to: "${day(at)} 14:15", least: 15.5 °C, greatest: ${roll(8) === 0 ? 22 : 20} °C }`;
-  return [`${shown}\ntests:\n${[1, 2, 3].map(line).join("\n")}`];
+  const warmest = roll(8) === 0 ? 22 : 20;
+  const shown = `thermometer:\n  - { from: "${day(glued)} 10:00", to: "${day(at)} 14:15", least: 15.5 °C, greatest: ${warmest} °C }\n`;
+  return [`${thermometers ? shown : ""}tests:\n${[1, 2, 3].map(line).join("\n")}`];
 }
 
 function occasional(at) {

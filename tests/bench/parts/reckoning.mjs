@@ -14,23 +14,27 @@ export async function reckoning({ batches, rounds, dir }) {
   for (const size of batches) {
     points.push(
       await inFolder(dir, (work) => {
-        const content = join(work, "content");
-        writeRecord(content, size * BATCHES_EVERY);
-        writeClimate(content, size * BATCHES_EVERY, size * ROWS_PER_BATCH);
-        return { size, ...measuredReckoning(content, rounds) };
+        const measured = (thermometers) => {
+          const content = join(work, thermometers ? "with" : "without");
+          writeRecord(content, size * BATCHES_EVERY, { thermometers });
+          writeClimate(content, size * BATCHES_EVERY, size * ROWS_PER_BATCH);
+          return measuredReckoning(content, rounds);
+        };
+        return { size, without: measured(false).cpu, ...measured(true) };
       }),
     );
   }
   const power = slope(points.map(({ size, cpu }) => [Math.log(size), Math.log(cpu)]));
   return {
     title: `Reckoning alone, medians of ${rounds} rounds`,
-    heads: ["batches", "rows of climate", "findings", "CPU s", "µs a batch"],
-    rows: points.map(({ size, rows, findings, cpu }) => [
+    heads: ["batches", "rows of climate", "findings", "CPU s", "µs a batch", "without thermometers, CPU s"],
+    rows: points.map(({ size, rows, findings, cpu, without }) => [
       String(size),
       String(rows),
       String(findings),
       told(cpu, 2),
       told((cpu / size) * 1e6, 0),
+      told(without, 2),
     ]),
     notes: [
       `It grows to the power of ${told(power, 2)}, by least squares through the logarithms; n log n over these sizes to that of ${told(powerOf(batches), 2)}.`,
