@@ -28,7 +28,7 @@ export function ShownBriefly({ batches, site }: BrieflyProps): JSX.Element {
       caption="Batches that are shown, and those that are in no joint, with their joints"
       heads={["In full in", "Batches"]}
     >
-      {[...indexBy(rest, ({ batch }) => [paperOf(site.shown, batch.id)])].map(([paper, files]) => (
+      {[...indexBy(rest, ({ batch }) => paperOf(site.shown, batch.id))].map(([paper, files]) => (
         <tr>
           <td>{paper}</td>
           <td>
@@ -56,7 +56,7 @@ export function LookAgainBriefly({ batches, site: { shown } }: BrieflyProps): JS
     ),
   );
   if (said.length === 0) return <None>Nothing.</None>;
-  const alike = [...indexBy(said, ({ severity, sentence }) => [`${severity} ${sentence}`]).values()];
+  const alike = [...indexBy(said, ({ severity, sentence }) => `${severity} ${sentence}`).values()];
   return (
     <ListTable
       caption="What to look at in batches that are shown, and of which of them and of their pieces it is said"

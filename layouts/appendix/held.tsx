@@ -1,5 +1,6 @@
 /** Which rules were held: what most batches of a part have in common is said once, at its head. */
 import type { JSX } from "preact";
+import { indexBy } from "../../src/evidence/record-index.ts";
 import type { Say } from "../../src/evidence/saying.ts";
 import type { BatchFile } from "../../src/evidence/types.ts";
 import { ruleTitle } from "../../src/words/findings/told.ts";
@@ -15,15 +16,10 @@ export const heldTitles = (say: Say, findings: BatchFile["findings"]): readonly 
 
 /** What the most of these batches held, to the last rule; nothing where no three did. */
 export function usuallyHeld(say: Say, files: readonly BatchFile[]): readonly string[] {
-  const counts = new Map<string, { readonly titles: readonly string[]; count: number }>();
-  for (const { findings } of files) {
-    const titles = heldTitles(say, findings);
-    const known = counts.get(titles.join("; "));
-    if (known === undefined) counts.set(titles.join("; "), { titles, count: 1 });
-    else known.count += 1;
-  }
-  const most = Math.max(0, ...[...counts.values()].map(({ count }) => count));
-  return most < FEWEST ? [] : ([...counts.values()].find(({ count }) => count === most)?.titles ?? []);
+  const held = files.map(({ findings }) => heldTitles(say, findings));
+  const alike = [...indexBy(held, (titles) => titles.join("; ")).values()];
+  const most = Math.max(FEWEST, ...alike.map(({ length }) => length));
+  return alike.find(({ length }) => length === most)?.[0] ?? [];
 }
 
 /** `the usual but for Shop humidity; also Timber on arrival`: by what differs where that is shorter. */

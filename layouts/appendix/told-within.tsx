@@ -79,7 +79,7 @@ function PointRow({ point, shown }: { readonly point: Within; readonly shown: Sh
 
 /** By what they are about: `departure D-102, D-122; open item O-4`. */
 const openWords = (needs: readonly Need[]): string =>
-  [...indexBy(needs, ({ about }) => [about.kind])]
+  [...indexBy(needs, ({ about }) => about.kind)]
     .map(([kind, some]) => `${kind} ${some.map(({ about }) => about.id).join(", ")}`)
     .join("; ");
 

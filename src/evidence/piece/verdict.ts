@@ -17,11 +17,9 @@ export const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too earl
 
 /** A piece can be broken only once; should the record hold several tests of it, the gravest stands. */
 export function pieceFile(index: RecordIndex, batch: Batch, piece: Piece): PieceFile {
-  const [first, ...others] = index.tests.get(piece.id) ?? [];
-  const judge = (test: PieceTest | undefined): PieceFile => judged(caseOf(index, batch, piece, test));
-  return others
-    .map(judge)
-    .reduce((a, b) => (GRAVEST.indexOf(b.verdict) < GRAVEST.indexOf(a.verdict) ? b : a), judge(first));
+  const tests = index.tests.get(piece.id) ?? [undefined];
+  const files = tests.map((test) => judged(caseOf(index, batch, piece, test)));
+  return files.reduce((a, b) => (GRAVEST.indexOf(b.verdict) < GRAVEST.indexOf(a.verdict) ? b : a));
 }
 
 function judged(c: PieceCase): PieceFile {
