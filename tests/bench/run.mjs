@@ -3,6 +3,7 @@
  * `node tests/bench/run.mjs [full] [edit] [pictures] [unchanged] [reckoning] [growth] [pages] [search] [hostile] [ratios] [--entries 2000] [--rounds 5] [--photos 24] [--many 10000] [--batches 2500,5000,10000,20000] [--sizes 1000,2000,4000,8000] [--dir FOLDER] [--write]`
  * Without names of parts `full` alone; `all` for every part. `--write` puts the results, with machine and date, beside this file.
  */
+import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { cpus, loadavg, totalmem } from "node:os";
 import { join } from "node:path";
@@ -78,6 +79,7 @@ function writeResults() {
     file,
     `# What was measured\n\nProcessor time is what to look at where other programs ran at the same time. Each part stands as it was measured last, with its day below it.\n\n${known.map((name) => `<!-- ${name} -->\n${sections.get(name)}`).join("\n")}`,
   );
+  execFileSync(join(root, "node_modules/.bin/biome"), ["format", "--write", file]);
 }
 
 /** Of a file of results, each part's text by its name. */
