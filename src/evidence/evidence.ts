@@ -7,6 +7,7 @@ import { recordIndexOf } from "./record-index.ts";
 import { holdPointFiles } from "./readiness/hold-point.ts";
 import { standingOf } from "./readiness/answering.ts";
 import { minutesByAssembly } from "./hours.ts";
+import { byKey } from "../reckoning/hours/hours.ts";
 import { jointFile } from "./joint.ts";
 import { lotFiles, usesOf } from "./lots/lot.ts";
 import { pairFiles } from "./measures/pair.ts";
@@ -80,5 +81,4 @@ function allFindings(batches: ReadonlyMap<string, BatchFile>, joints: ReadonlyMa
   return found;
 }
 
-const inOrder = <T>(map: ReadonlyMap<string, T>): T[] =>
-  [...map].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, thing]) => thing);
+const inOrder = <T>(map: ReadonlyMap<string, T>): T[] => [...map].sort(byKey).map(([, thing]) => thing);

@@ -7,7 +7,8 @@ import { isSeconded } from "../facts/entry/amendment.ts";
 import type { Amendment, Coat, Measurement, Person, Record, Ref } from "../facts/types.ts";
 import type { Stands } from "./codes/joints.ts";
 import { distinct, finder } from "./finding.ts";
-import { GRAVEST } from "./piece/verdict.ts";
+import { gravest, type Gravity } from "./gravity.ts";
+import { PIECE } from "./piece/verdict.ts";
 import type {
   AssemblyFile,
   BatchFile,
@@ -26,17 +27,29 @@ import type {
   Severity,
 } from "./types.ts";
 
-const BATCH: readonly BatchVerdict[] = ["rejected", "not shown", "pending", "thrown away", "in no joint", "shown"];
-const JOINT: readonly JointState[] = ["quarantined", "not shown", "opened", "not glued", "pending", "shown"];
-const HOLD: readonly HoldState[] = ["blocked", "signed with things open", "reopened", "ahead", "ready", "passed"];
-
-const MEASURE: readonly MeasurementFile["verdict"][] = ["out", "no tolerance", "estimated", "within"];
-const PAIR: readonly PairFile["verdict"][] = ["out", "one side", "estimated", "no tolerance", "within"];
+const BATCH: Gravity<BatchVerdict> = {
+  rejected: 5,
+  "not shown": 4,
+  pending: 3,
+  "thrown away": 2,
+  "in no joint": 1,
+  shown: 0,
+};
+const JOINT: Gravity<JointState> = { quarantined: 5, "not shown": 4, opened: 3, "not glued": 2, pending: 1, shown: 0 };
+const HOLD: Gravity<HoldState> = {
+  blocked: 5,
+  "signed with things open": 4,
+  reopened: 3,
+  ahead: 2,
+  ready: 1,
+  passed: 0,
+};
+const MEASURE: Gravity<MeasurementFile["verdict"]> = { out: 3, "no tolerance": 2, estimated: 1, within: 0 };
+const PAIR: Gravity<PairFile["verdict"]> = { out: 4, "one side": 3, estimated: 2, "no tolerance": 1, within: 0 };
+const COAT: Gravity<CoatVerdict> = { rejected: 3, "not shown": 2, pending: 1, shown: 0 };
 
 /** What makes a measurement the same before and after it was amended. */
 const alike = ({ entry, what, assembly, side }: Measurement): string => JSON.stringify([entry, what, assembly, side]);
-
-const COAT: readonly CoatVerdict[] = ["rejected", "not shown", "pending", "shown"];
 
 /** What makes a coat the same before and after it was amended. */
 const sameCoat = ({ entry, assembly, where, finish, coat }: Coat): string =>
@@ -76,8 +89,8 @@ export class Standing {
 
   piece(file: PieceFile): PieceFile {
     const { id } = file.piece;
-    const verdict = worst(
-      GRAVEST,
+    const verdict = gravest(
+      PIECE,
       file.verdict,
       this.#of((evidence) => evidence.pieces.get(id)?.verdict),
     );
@@ -89,7 +102,7 @@ export class Standing {
 
   batch(file: BatchFile): BatchFile {
     const { id, pieces } = file.batch;
-    const verdict = worst(
+    const verdict = gravest(
       BATCH,
       file.verdict,
       this.#of((evidence) => evidence.batches.get(id)?.verdict),
@@ -103,7 +116,7 @@ export class Standing {
   joint(file: JointFile): JointFile {
     const { id } = file.joint;
     const before = this.#of((evidence) => evidence.joints.get(id));
-    const state = worst(
+    const state = gravest(
       JOINT,
       file.state,
       before.map((one) => one.state),
@@ -117,7 +130,7 @@ export class Standing {
   coat(file: CoatFile): CoatFile {
     const key = sameCoat(file.coat);
     const before = this.#of((evidence) => this.#coats.get(evidence)?.get(key));
-    const verdict = worst(
+    const verdict = gravest(
       COAT,
       file.verdict,
       before.map((one) => one.verdict),
@@ -133,7 +146,7 @@ export class Standing {
     const before = this.#of((evidence) =>
       evidence.assemblies.get(file.measurement.assembly)?.measurements.find(isSame),
     );
-    const verdict = worst(
+    const verdict = gravest(
       MEASURE,
       file.verdict,
       before.map((one) => one.verdict),
@@ -150,7 +163,7 @@ export class Standing {
   }
 
   pair(file: PairFile): PairFile {
-    const verdict = worst(
+    const verdict = gravest(
       PAIR,
       file.verdict,
       this.#of((evidence) => evidence.pairs.get(file.id)?.verdict),
@@ -160,7 +173,7 @@ export class Standing {
 
   holdPoint(file: HoldPointFile): HoldPointFile {
     const { id } = file.holdPoint;
-    const state = worst(
+    const state = gravest(
       HOLD,
       file.state,
       this.#of((evidence) => evidence.holdPoints.get(id)?.state),
@@ -198,10 +211,6 @@ export class Standing {
     const broken = amendments.every(({ seenBy }) => isSeconded({ seenBy, changes: [] }, this.#people));
     return { as, stands, entries: [...new Set(amendments.map(({ by }) => by))], broken };
   }
-}
-
-function worst<T>(fromWorst: readonly T[], now: T, before: readonly T[]): T {
-  return fromWorst.find((one) => one === now || before.includes(one)) ?? now;
 }
 
 const restsOn = ({ entry, by, changes }: Amendment): Ref[] => [

@@ -2,7 +2,7 @@
 import { defined } from "../defined.ts";
 import { exactInterval } from "../reckoning/statistics/exact-interval.ts";
 import { exactLowerBound } from "../reckoning/statistics/exact-lower-bound.ts";
-import { groupBy } from "../reckoning/hours/hours.ts";
+import { byKey, groupBy } from "../reckoning/hours/hours.ts";
 import { individualsChart, LEAST_POINTS } from "../reckoning/statistics/individuals-chart.ts";
 import { mean } from "../reckoning/statistics/mean.ts";
 import { sampleDeviation } from "../reckoning/statistics/sample-deviation.ts";
@@ -52,7 +52,7 @@ function shares(files: readonly BatchFile[]): SharePassed[] {
     const { adhesive, procedure, trial, preparation } = alikeOf(one);
     return keyOf(adhesive, procedure, trial, preparation);
   });
-  return [...groups].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, group]) => [shareOf(alikeOf(group[0]), group)]);
+  return [...groups].sort(byKey).flatMap(([, group]) => [shareOf(alikeOf(group[0]), group)]);
 }
 
 function shareOf(alike: Alike, group: readonly Broken[]): SharePassed {
@@ -119,16 +119,14 @@ function seriesOf<T extends { readonly point: Point }>(
   groups: ReadonlyMap<string, readonly [T, ...T[]]>,
   headOf: (one: T) => Head,
 ): BatchSeries[] {
-  return [...groups]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .flatMap(([, group]) => {
-      const points = group.map(({ point }) => point);
-      const chart = individualsChart(points.map(({ value }) => value));
-      if (chart === undefined) return [];
-      const head = headOf(group[0]);
-      const tolerance = head.quantity === "stress" ? boundOf(points.map(({ value }) => value)) : undefined;
-      return [{ ...head, points, chart, ...(tolerance === undefined ? {} : { tolerance }) }];
-    });
+  return [...groups].sort(byKey).flatMap(([, group]) => {
+    const points = group.map(({ point }) => point);
+    const chart = individualsChart(points.map(({ value }) => value));
+    if (chart === undefined) return [];
+    const head = headOf(group[0]);
+    const tolerance = head.quantity === "stress" ? boundOf(points.map(({ value }) => value)) : undefined;
+    return [{ ...head, points, chart, ...(tolerance === undefined ? {} : { tolerance }) }];
+  });
 }
 
 function boundOf(values: readonly number[]): StressBound | undefined {

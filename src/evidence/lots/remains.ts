@@ -28,7 +28,7 @@ interface Drawn {
 function drawnBy(batches: readonly Batch[], amountOf: (noted: Component) => number | undefined): readonly Drawn[] {
   let sum: number | undefined = 0;
   return [...batches]
-    .sort((a, b) => (a.day < b.day ? -1 : Number(a.day > b.day)))
+    .sort((a, b) => a.day.localeCompare(b.day, "en"))
     .map((batch) => {
       for (const { noted } of partsNoted<Component>(batch)) sum = plus(sum, amountOf(noted));
       return { batch, sum };

@@ -2,6 +2,7 @@
 import { isEstimate } from "../../facts/quantity/ends.ts";
 import type { Batch, Piece, PieceTest } from "../../facts/types.ts";
 import { amendedFindings } from "../amended.ts";
+import { gravest, type Gravity } from "../gravity.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { PieceFile, PieceVerdict } from "../types.ts";
 import { caseOf, type Check, type PieceCase } from "./case.ts";
@@ -12,25 +13,25 @@ import { gluedInTime } from "./glued.ts";
 import { overlap } from "./overlap.ts";
 import { legsOfLots } from "./wood.ts";
 
-/** From the gravest. A glue line that failed has failed however early; one broken too early proves nothing more. */
-export const GRAVEST: readonly PieceVerdict[] = ["fail", "not broken", "too early", "inconclusive", "pass"];
+/** A glue line that failed has failed however early; one broken too early proves nothing more. */
+export const PIECE: Gravity<PieceVerdict> = { fail: 4, "not broken": 3, "too early": 2, inconclusive: 1, pass: 0 };
 
 /** A piece can be broken only once; should the record hold several tests of it, the gravest stands. */
 export function pieceFile(index: RecordIndex, batch: Batch, piece: Piece): PieceFile {
   const tests = index.tests.get(piece.id) ?? [undefined];
   const files = tests.map((test) => judged(caseOf(index, batch, piece, test)));
-  return files.reduce((a, b) => (GRAVEST.indexOf(b.verdict) < GRAVEST.indexOf(a.verdict) ? b : a));
+  return files.reduce((a, b) => (PIECE[b.verdict] > PIECE[a.verdict] ? b : a));
 }
 
 function judged(c: PieceCase): PieceFile {
   const checks = checksOf(c, c.test);
   const { piece, test, overlapRatio, revealing, curedFor, cure, stress } = c;
   const amended = amendedFindings(c.index, { kind: "piece", id: piece.id }, c.find);
-  const verdict = GRAVEST.find((grave) => checks.some((check) => check.verdict === grave)) ?? "pass";
+  const forced = checks.flatMap((check) => check.verdict ?? []);
   return {
     piece,
     test,
-    verdict,
+    verdict: gravest<PieceVerdict>(PIECE, "pass", forced),
     findings: [...checks.map((check) => check.finding), ...amended],
     overlapRatio,
     revealing,

@@ -71,7 +71,7 @@ function readingsOf({ times, limits }: Joined, values: Float64Array, isThere: (i
 
 type Joined = { readonly [part in "times" | "temperatures" | "humidities" | "limits"]: Float64Array };
 
-/** Files by their first reading follow one another or overlap; those in order are only put end to end. */
+/** Files by their first reading follow one another or overlap. */
 function joined(logs: readonly LoggedReadings[]): Joined {
   const length = logs.reduce((sum, log) => sum + log.times.length, 0);
   const end = {
@@ -88,15 +88,12 @@ function joined(logs: readonly LoggedReadings[]): Joined {
     end.limits.fill(log.gap, offset, offset + log.times.length);
     offset += log.times.length;
   }
-  return isRising(end.times) ? end : sorted(end);
+  return sorted(end);
 }
 
-const isRising = (times: Float64Array): boolean => times.every((time, i) => i === 0 || time > (times[i - 1] ?? 0));
-
+/** By time; of those at the same time the first. */
 function sorted(all: Joined): Joined {
-  const order = Int32Array.from(all.times, (_, i) => i).sort(
-    (a, b) => (all.times[a] ?? 0) - (all.times[b] ?? 0) || a - b,
-  );
+  const order = Int32Array.from(all.times.keys()).sort((a, b) => (all.times[a] ?? 0) - (all.times[b] ?? 0));
   const once = order.filter((place, i) => i === 0 || all.times[place] !== all.times[order[i - 1] ?? 0]);
   const pick = (array: Float64Array): Float64Array => Float64Array.from(once, (place) => array[place] ?? Number.NaN);
   return {

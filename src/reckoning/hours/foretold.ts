@@ -66,9 +66,9 @@ export function ratioAt({ ratios, windows, spread }: Foretold, share: number): n
     const held = ratios.length === 0 ? 0 : atMost(ratios, x) / ratios.length;
     return (windows * held + WORTH * normalCdf(Math.log(x) / spread, 0, 1)) / (windows + WORTH);
   };
-  let [low, high] = [1e-9, Math.max(1, ratios.at(-1) ?? 1)];
+  let [low, high] = [1e-9, 1];
   while (chance(high) < share) high *= 2;
-  for (let step = 0; step < 80 && high - low > high * 1e-7; step += 1) {
+  while (high > low * (1 + 1e-7)) {
     const middle = Math.sqrt(low * high);
     if (chance(middle) < share) low = middle;
     else high = middle;

@@ -44,9 +44,13 @@ export function groupBy<L>(lines: readonly L[], keyOf: (line: L) => string): Map
   return groups;
 }
 
+/** For sorting what a map holds: each key is there once. */
+export const byKey = ([a]: readonly [string, ...unknown[]], [b]: readonly [string, ...unknown[]]): number =>
+  a < b ? -1 : 1;
+
 /** One step a day that was worked, by date. */
 export function cumulative(lines: readonly Worked[]): Step[] {
-  const days = [...sumBy(lines, (line) => line.day)].sort(([a], [b]) => (a < b ? -1 : 1));
+  const days = [...sumBy(lines, (line) => line.day)].sort(byKey);
   let sum = 0;
   return days.map(([day, minutes]) => ({ day, minutes, sum: (sum += minutes) }));
 }
@@ -55,7 +59,7 @@ export function cumulative(lines: readonly Worked[]): Step[] {
 export function byMonth(lines: readonly Worked[]): Map<string, number> {
   const keyOf = ({ day, through }: Worked): string =>
     day.slice(0, (through ?? day).startsWith(day.slice(0, 7)) ? 7 : 4);
-  return new Map([...sumBy(lines, keyOf)].sort(([a], [b]) => (a < b ? -1 : 1)));
+  return new Map([...sumBy(lines, keyOf)].sort(byKey));
 }
 
 /**
