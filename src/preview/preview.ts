@@ -2,7 +2,6 @@ import { mkdir, mkdtemp, realpath, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import type { BuildRequest } from "../build.ts";
 import { openPictures, openReadings, prepare, type PrepareRequest, type Teller } from "../check.ts";
-import { reckon } from "../evidence/evidence.ts";
 import { editionOf } from "../editions/edition.ts";
 import type { Edition } from "../editions/shown.ts";
 import type { Note, Problem } from "../problem.ts";
@@ -13,6 +12,7 @@ import { defined } from "../defined.ts";
 import type { PreviewDesk } from "./desk.ts";
 import type { EditorLink } from "./editor.ts";
 import type { Trouble } from "./overlay.ts";
+import { Reckoned } from "./reckoned.ts";
 import { servePreview } from "./server.ts";
 import { SiteOnDemand } from "./site.ts";
 import { oneAtATime, watchFolder } from "./watch.ts";
@@ -75,8 +75,8 @@ export async function startPreview(request: PreviewRequest, tell: PreviewTeller)
 }
 
 /**
- * Reads and reckons the record whole each time, but parses only files that changed; pages are left for those who ask
- * for them.
+ * Reads the record whole each time, but parses only files that changed, and reckons it whole where anything but texts of entries did; pages
+ * are left for those who ask for them.
  */
 export async function renewing(
   request: PrepareRequest & Pick<PreviewRequest, "edition" | "program">,
@@ -84,12 +84,13 @@ export async function renewing(
   tell: Teller,
 ): Promise<() => Promise<Renewed>> {
   const kept = { memory: new Map(), pictures: openPictures(request.cache) };
+  const reckoned = new Reckoned();
   let readings = openReadings(request, await compiledProgram(request.program));
   return async () => {
     const prepared = await prepare(request, tell, defined({ ...kept, readings }));
     readings = undefined;
     if ("problems" in prepared) return prepared;
-    const shown = editionOf(prepared.record, reckon(prepared.record), request.edition, prepared.seal);
+    const shown = editionOf(prepared.record, reckoned.of(prepared.record), request.edition, prepared.seal);
     const layout = await layOutWhole(shown, prepared.ready, request);
     if ("problems" in layout) return { problems: layout.problems, notes: prepared.notes };
     await site.renew(layout);

@@ -6,14 +6,15 @@ import { expect, it } from "vitest";
 import { build } from "../../src/build.ts";
 import { renewing } from "../../src/preview/preview.ts";
 import { SiteOnDemand } from "../../src/preview/site.ts";
-import { apply, type Edit, EDITS, writeStart } from "../publish/edits.ts";
+import { apply, type Edit, EDITS, EDITS_OF_PROSE, writeStart } from "../publish/edits.ts";
 import { contentOf, scratchFolders } from "../publish/scratch.ts";
 
 const scratch = scratchFolders();
 const SEQUENCES = Number(process.env["RENEWALS"] ?? 2);
 const tell = { line: () => undefined, progress: () => undefined };
 
-const steps: fc.Arbitrary<readonly Edit[]> = fc.array(fc.record({ does: fc.constantFrom(...EDITS), at: fc.nat(97) }), {
+const does = fc.oneof(fc.constantFrom(...EDITS), fc.constantFrom(...EDITS_OF_PROSE));
+const steps: fc.Arbitrary<readonly Edit[]> = fc.array(fc.record({ does, at: fc.nat(97) }), {
   minLength: 3,
   maxLength: 8,
 });
