@@ -44,19 +44,16 @@ const MANY = 100;
 
 const NONE: readonly Ref[] = [];
 
-/** Each once, where it is named first: after those that are there, which are distinct. */
+/** Each once, where it is named first: after those that are there, which are distinct, or those themselves where there are no others. */
 export function distinct(refs: readonly Ref[], there: readonly Ref[] = NONE): readonly Ref[] {
-  return there.length + refs.length < MANY ? few(refs, there) : many(refs, there);
+  const kept = refs.length < MANY ? few(refs, there) : many(refs, there);
+  return kept.length === there.length ? there : kept;
 }
 
-/** What is there, or `refs` themselves, where that is all. */
 function few(refs: readonly Ref[], there: readonly Ref[]): readonly Ref[] {
-  if (there.length === 0 && refs.every((ref, i) => !holds(refs, ref, i))) return refs;
-  let kept: Ref[] | undefined;
-  for (const ref of refs)
-    if (kept === undefined) kept = holds(there, ref) ? undefined : [...there, ref];
-    else if (!holds(kept, ref)) kept.push(ref);
-  return kept ?? there;
+  const kept = there.slice();
+  for (const ref of refs) if (!holds(kept, ref)) kept.push(ref);
+  return kept;
 }
 
 function many(refs: readonly Ref[], there: readonly Ref[]): readonly Ref[] {
@@ -72,8 +69,5 @@ function many(refs: readonly Ref[], there: readonly Ref[]): readonly Ref[] {
 
 const keyOf = ({ kind, id }: Ref): string => `${kind}\u0000${id}`;
 
-/** Among the first so many. */
-function holds(refs: readonly Ref[], { kind, id }: Ref, first = refs.length): boolean {
-  for (let i = 0; i < first; i += 1) if (refs[i]?.id === id && refs[i]?.kind === kind) return true;
-  return false;
-}
+const holds = (refs: readonly Ref[], { kind, id }: Ref): boolean =>
+  refs.some((one) => one.id === id && one.kind === kind);

@@ -30,7 +30,7 @@ type Index<T> = ReadonlyMap<string, readonly T[]>;
 /** That somebody worked on an assembly, or on who knows which, and where that is noted. */
 interface WorkedOn {
   readonly who: string;
-  readonly assembly?: string;
+  readonly assembly: string | undefined;
   readonly noted: Ref;
 }
 
@@ -138,9 +138,7 @@ function workedIn({ entries, earlier }: Record): WorkedOn[] {
     ...entries.map(({ id, hours }) => ({ noted: { kind: "entry", id } as const, hours })),
     ...earlier.map(({ id, lines }) => ({ noted: { kind: "earlier hours", id } as const, hours: lines })),
   ];
-  return lines.flatMap(({ noted, hours }) =>
-    hours.map(({ who, assembly }) => (assembly === undefined ? { who, noted } : { who, assembly, noted })),
-  );
+  return lines.flatMap(({ noted, hours }) => hours.map(({ who, assembly }) => ({ who, assembly, noted })));
 }
 
 function workIn(entries: readonly Entry[]) {
@@ -188,7 +186,7 @@ export function indexBy<T>(
   for (const thing of things) {
     const keys = keysOf(thing);
     if (typeof keys !== "object") add(thing, keys);
-    else for (const key of keys.length > 1 ? new Set(keys) : keys) add(thing, key);
+    else for (const key of new Set(keys)) add(thing, key);
   }
   return map;
 }

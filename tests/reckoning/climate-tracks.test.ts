@@ -161,7 +161,8 @@ describe("The climate of a workshop", () => {
     const logs = [log([0, 100], [20, 20], [0.5, 0.5])];
     const { temperature, warmest, humidity } = climateTracks(logs, [{ from: 0, to: 100, least: 11, greatest: 33 }]);
     expect(spanOf(temperature, 10, 90)).toMatchObject({ whole: true, least: 11, greatest: 11 });
-    expect(spanOf(warmest, 10, 90)).toMatchObject({ whole: true, least: 33, greatest: 33 });
+    expect(warmest && spanOf(warmest, 10, 90)).toMatchObject({ whole: true, least: 33, greatest: 33 });
+    expect(climateTracks(logs)).not.toHaveProperty("warmest");
     expect(spanOf(humidity, 10, 90)).toBeUndefined();
   });
 

@@ -47,6 +47,37 @@ describe("What a thermometer of least and greatest adds to a log", () => {
     expect(asked(filled(none, both, Math.min), 1, 39)?.whole).toBe(true);
   });
 
+  it("is in each hour the worst of the spans that hold then, in whatever order they were noted", () => {
+    const span = fc.record({
+      from: fc.nat(12),
+      lasts: fc.integer({ min: 1, max: 8 }),
+      value: fc.integer({ min: 5, max: 25 }),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(span, { minLength: 1, maxLength: 6 }),
+        fc.constantFrom(Math.min, Math.max),
+        (spans, worse) => {
+          const made = filled(
+            none,
+            spans.map(({ from, lasts, value }) => held(from, from + lasts, value)),
+            worse,
+          );
+          for (let hour = 0; hour < 20; hour += 1) {
+            const then = spans.filter(({ from, lasts }) => from <= hour && from + lasts > hour);
+            const found = asked(made, hour + 0.1, hour + 0.9);
+            if (then.length === 0) expect(found?.whole ?? false).toBe(false);
+            else
+              expect(found).toMatchObject({
+                whole: true,
+                mean: expect.closeTo(worse(...then.map(({ value }) => value)), 9),
+              });
+          }
+        },
+      ),
+    );
+  });
+
   it("says nothing of the time between its last span and the first reading, however many spans come before", () => {
     const made = filled(hourly(15, 16, 20), [held(0, 5, 17), held(3, 10, 16), held(20, 30, 15)], Math.min);
     expect([...made.values].filter(Number.isNaN)).toEqual([]);

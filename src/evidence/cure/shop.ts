@@ -42,7 +42,7 @@ export class Shop {
   warmth(from: number, to: number): Warm | undefined {
     const { temperature, warmest } = this.tracks;
     const cold = spanOf(temperature, from, to);
-    const warm = warmest === temperature ? cold : spanOf(warmest, from, to);
+    const warm = warmest === undefined ? cold : spanOf(warmest, from, to);
     if (!cold || !warm) return undefined;
     let [least, greatest] = [cold.least, warm.greatest];
     for (const held of this.#thermometers(from, to)) {

@@ -21,8 +21,8 @@ export interface LoggedReadings {
 export interface ClimateTracks {
   /** In a gap that a thermometer of least and greatest covers, its least. */
   readonly temperature: Track;
-  /** The same with its greatest. */
-  readonly warmest: Track;
+  /** The same with its greatest; undefined where there is no such thermometer. */
+  readonly warmest?: Track;
   readonly humidity: Track;
   readonly moisture: Track;
 }
@@ -53,7 +53,7 @@ export function climateTracks(
   const temperature = filledWith("least", Math.min);
   return {
     temperature,
-    warmest: thermometers.length === 0 ? temperature : filledWith("greatest", Math.max),
+    ...(thermometers.length > 0 && { warmest: filledWith("greatest", Math.max) }),
     humidity: tracked(readingsOf(all, all.humidities, isDamp)),
     moisture: tracked(readingsOf(all, moistures, (i) => isWarm(i) && isDamp(i))),
   };
@@ -63,7 +63,6 @@ const tracked = ({ times, values, limits }: Readings): Track => trackOf(times, v
 
 /** Those readings that are not missing. */
 function readingsOf({ times, limits }: Joined, values: Float64Array, isThere: (i: number) => boolean): Readings {
-  if (times.every((_, i) => isThere(i))) return { times, values, limits };
   const places = Int32Array.from(times.keys()).filter(isThere);
   const pick = (array: Float64Array): Float64Array => Float64Array.from(places, (i) => array[i] ?? Number.NaN);
   return { times: pick(times), values: pick(values), limits: pick(limits) };

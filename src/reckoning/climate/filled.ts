@@ -85,7 +85,7 @@ function steadyStretches(held: readonly Held[], worse: (a: number, b: number) =>
   const spans = held.filter(({ from, to }) => from < to).sort((a, b) => a.from - b.from);
   const ends = new Float64Array(2 * spans.length);
   spans.forEach(({ from, to }, i) => ends.set([from, to], 2 * i));
-  const edges = ends.sort().filter((end, i) => end !== ends[i - 1]);
+  const edges = [...new Set(ends.sort())];
   const steady: Held[] = [];
   let holding: Held[] = [];
   let begun = 0;
