@@ -87,4 +87,5 @@ const keyOf = ({ kind, id }: Ref): string => `${kind} ${id}`;
 /** Of a whole fact it is told that somebody stood in it, and not who: editions differ in that. */
 const textOf = (said: Said): string =>
   said.map((part) => (typeof part === "string" ? part : part.kind === "person" ? "someone" : part.id)).join("");
-const refsIn = (said: Said = []): Ref[] => said.flatMap((part) => (typeof part === "string" ? [] : [part]));
+/** The things that stand in it. */
+export const refsIn = (said: Said = []): Ref[] => said.flatMap((part) => (typeof part === "string" ? [] : [part]));

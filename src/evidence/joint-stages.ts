@@ -3,7 +3,7 @@
  * to be complete when the last of them was glued or later.
  */
 import type { Batch, JointSpec, Ref, Stage } from "../facts/types.ts";
-import { changesOf, type Changed } from "./amended.ts";
+import { changesOf, type Changed, refsIn } from "./amended.ts";
 import type { Finder } from "./finding.ts";
 import { heldBy } from "./held.ts";
 import { orderOf, type RecordIndex } from "./record-index.ts";
@@ -89,8 +89,8 @@ export const amendedStages = (index: RecordIndex, joint: JointSpec): readonly Ch
 
 function stagesChanged(index: RecordIndex, { id }: JointSpec): readonly Changed[] {
   const entries = [...(index.stages.get(id) ?? []), ...(index.batchesOfJoint.get(id) ?? [])].map(({ entry }) => entry);
-  const names = ({ change: { was = [], is = [] } }: Changed): boolean =>
-    [...was, ...is].some((part) => typeof part !== "string" && part.kind === "joint" && part.id === id);
+  const names = ({ change: { was, is } }: Changed): boolean =>
+    [...refsIn(was), ...refsIn(is)].some((ref) => ref.kind === "joint" && ref.id === id);
   return [...new Set(entries)].flatMap((entry) =>
     changesOf(index, { kind: "entry", id: entry }).filter((one) => one.change.fact === STAGES && names(one)),
   );

@@ -151,9 +151,9 @@ describe("What is reckoned of the time and the air of a batch", () => {
   });
 
   it("is how long it stood open, where both times are noted", () => {
-    expect(facts().openFor).toBe(20 * 60);
-    expect(facts({ mixed: undefined }).openFor).toBeUndefined();
-    expect(facts({ closed: undefined }).openFor).toBeUndefined();
+    expect(facts().open?.openFor).toBe(20 * 60);
+    expect(facts({ mixed: undefined }).open?.openFor).toBeUndefined();
+    expect(facts({ closed: undefined }).open?.openFor).toBeUndefined();
   });
 
   it("is the dew point at the worst that the air may have been, and none that is proven of an estimate", () => {

@@ -16,7 +16,8 @@ export interface Session {
 interface Answer {
   /** Undefined where nothing shows what is asked: that is never taken as met. */
   readonly found?: GlueUpFound | undefined;
-  readonly isMet: boolean;
+  /** Of what was found. */
+  readonly isMet?: boolean;
   /** What was only estimated, as typed: it shows nothing. */
   readonly estimate?: string;
   /** What it rests on beside its own batch. */
@@ -28,7 +29,7 @@ type Judged = Answer | undefined;
 
 type Judges = { readonly [ask in Ask]-?: (asked: NonNullable<Asks[ask]>, session: Session) => Judged };
 
-const UNKNOWN: Answer = { isMet: false };
+const UNKNOWN: Answer = {};
 const answer = (found: GlueUpFound, isMet: boolean, alsoOn: readonly Ref[] = []): Answer => ({ found, isMet, alsoOn });
 
 const between = (from: Moment | undefined, to: Moment | undefined): number | undefined => {
@@ -45,7 +46,6 @@ const inRange = (found: Noted | undefined, asked: Pick<Range, "least" | "most">)
   return where === "estimate" ? estimated([found]) : answer({ typed: found.typed }, where === "within");
 };
 const estimated = (all: readonly Noted[]): Answer => ({
-  isMet: false,
   estimate: all.flatMap((one) => (isEstimate(one) ? [one.typed] : [])).join(", "),
 });
 const said = (found: string | undefined, asked: string): Answer =>
@@ -123,7 +123,7 @@ const JUDGES: Judges = {
   waterDrop: (_, session) => dropped(session),
   overCured: (_, { c, said: { overCured } }) => {
     const earlier = gluedBefore(c);
-    if (overCured === undefined) return earlier.length === 0 ? undefined : { isMet: false, alsoOn: earlier };
+    if (overCured === undefined) return earlier.length === 0 ? undefined : { alsoOn: earlier };
     const isDone = overCured.includes("washed") && overCured.includes("abraded") && !overCured.includes("neither");
     return answer({ typed: overCured.join(", ") }, isDone);
   },

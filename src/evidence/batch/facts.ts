@@ -6,10 +6,12 @@ import { ratioDoubt } from "../../reckoning/mixing/ratio-doubt.ts";
 import { isEstimate, provenEnds, saidEnds } from "../../facts/quantity/ends.ts";
 import { lifeRow } from "../../reckoning/mixing/working-life.ts";
 import { type AdhesivePart, MADE, type PartPair } from "../../facts/build/adhesive-kind.ts";
-import type { Adhesive, Batch, Ends, MixRatio, Noted, Quantity } from "../../facts/types.ts";
+import type { Adhesive, Batch, Ends, MixRatio, Moment, Noted, Quantity } from "../../facts/types.ts";
 import type { BatchFile } from "../types.ts";
 
-export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoint" | "openFor"> {
+export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoint"> {
+  /** Where both ends were noted. */
+  readonly open?: Open;
   readonly life?: Life;
   /** How both parts of the ratio were measured. */
   readonly measuredBy?: Way;
@@ -24,6 +26,13 @@ export interface BatchFacts extends Pick<BatchFile, "moistureEstimate" | "dewPoi
   readonly waste?: number;
   /** Of the air and the surfaces, at the worse ends; unlike `dewPoint` also of what is only estimated. */
   readonly aboveDew?: AboveDew;
+}
+
+/** `openFor` is the time between, s. */
+interface Open {
+  readonly mixed: Moment;
+  readonly closed: Moment;
+  readonly openFor: number;
 }
 
 /** kg */
@@ -91,7 +100,7 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
     moistureEstimate: settled(batch),
     dewPoint: dew?.isProven === true ? dew.dewPoint : undefined,
     aboveDew: dew,
-    openFor: batch.mixed && batch.closed ? batch.closed.epoch - batch.mixed.epoch : undefined,
+    open: openOf(batch),
     life: warmest === undefined ? undefined : lifeOf(adhesive, warmest, mass?.most ?? Number.POSITIVE_INFINITY),
     lifeEstimates: [
       ...(logged === undefined && isEstimate(batch.temperature) && batch.temperature ? [batch.temperature] : []),
@@ -99,6 +108,9 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
     ],
   };
 }
+
+const openOf = ({ mixed, closed }: Batch): Open | undefined =>
+  mixed && closed && { mixed, closed, openFor: closed.epoch - mixed.epoch };
 
 function lifeOf({ workingLife }: Adhesive, warmest: number, most: number): Life | undefined {
   const rows = workingLife.map((row) => ({

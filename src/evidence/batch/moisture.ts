@@ -42,10 +42,11 @@ function estimated(c: BatchCase, range: Range, limit: Limit): Finding {
   if (moistureEstimate === undefined) return c.find("wood-moisture/no-estimate", "unproven", climate, { limit });
   const values = { ...climate, shortLog: c.index.shop.isLogged, estimate: moistureEstimate };
   const inPart = partlyLogged(c.index, batch);
-  const logged = inPart === undefined ? "within" : against(inPart, range);
-  if (inPart !== undefined && logged !== "within") {
-    const values = { estimate: inPart, where: logged, asked: range.typed };
-    return c.find("wood-moisture/logged-in-part", "unproven", values, { limit });
+  if (inPart !== undefined) {
+    const where = against(inPart, range);
+    const asked = range.typed;
+    if (where !== "within")
+      return c.find("wood-moisture/logged-in-part", "unproven", { estimate: inPart, where, asked }, { limit });
   }
   const where = against(moistureEstimate, range);
   if (where === "within") return c.find("wood-moisture/estimated", "unproven", values, { limit });

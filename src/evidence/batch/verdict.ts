@@ -50,7 +50,7 @@ export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly Pie
   const c = batchCase(index, batch, pieces);
   const findings: Finding[] = [];
   for (const rule of RULES) findings.push(...rule(c));
-  const { dewPoint, openFor, life } = c.facts;
+  const { dewPoint, open, life } = c.facts;
   const recalls = lotsOf(c).flatMap((lot) => index.recalls.get(lot) ?? []);
   const rejection = index.rejections.get(batch.id)?.[0];
   return {
@@ -63,7 +63,7 @@ export function batchFile(index: RecordIndex, batch: Batch, pieces: readonly Pie
     ratio: ratioOf(c),
     moistureEstimate: c.loggedMoisture ?? c.facts.moistureEstimate,
     dewPoint,
-    openFor,
+    openFor: open?.openFor,
     workingLife: life?.time,
   };
 }

@@ -10,9 +10,9 @@ import type { Batch } from "../../facts/types.ts";
 const MOMENT = 60;
 
 export function gluedAt({ mixed, closed }: Batch): { readonly from: number; readonly to: number } | undefined {
-  const from = mixed?.epoch ?? closed?.epoch;
-  const to = closed?.epoch ?? mixed?.epoch;
-  if (from === undefined || to === undefined || to < from) return undefined;
+  const from = mixed?.epoch ?? closed?.epoch ?? Number.NaN;
+  const to = closed?.epoch ?? from;
+  if (!(from <= to)) return undefined;
   return { from: from - MOMENT / 2, to: to + MOMENT / 2 };
 }
 

@@ -11,13 +11,14 @@ import { warmestOf, wholly } from "./witnesses.ts";
 
 export function workingLifeRule(c: BatchCase): Finding[] {
   const {
-    batch: { mixed, closed, temperature },
-    facts: { mass, openFor, life, lifeEstimates },
+    batch: { temperature },
+    facts: { mass, open, life, lifeEstimates },
     find,
   } = c;
   const { workingLife, kind } = c.adhesive;
   const began = MADE[kind].mixed ? ("mixed" as const) : ("spread" as const);
-  if (!mixed || !closed || openFor === undefined) return [timeMissing(c, began)];
+  if (open === undefined) return [timeMissing(c, began)];
+  const { mixed, closed, openFor } = open;
   const times = { began, mixed: mixed.typed, closed: closed.typed };
   if (openFor < 0) return [find("working-life/closed-first", "unproven", times)];
   const stood = { ...times, openFor };

@@ -52,8 +52,7 @@ function ageSince(clock: CureClock, from: number, assumed: number | undefined): 
 
 /** How much of the time is before the first reading or after the last, s. */
 function outside({ times }: Track, from: number, to: number): number {
-  const [first, last] = [times[0], times[times.length - 1]];
-  if (first === undefined || last === undefined) return to - from;
+  const [first, last] = [times[0] ?? to, times[times.length - 1] ?? to];
   return Math.max(0, Math.min(to, first) - from) + Math.max(0, to - Math.max(from, last));
 }
 
