@@ -6,7 +6,7 @@ import { lookUp, type RecordIndex } from "../record-index.ts";
 export function lotsOfPiece({ record }: RecordIndex, piece: Piece, batch: Batch): Lot[] {
   const own = piece.legs?.map(({ lot }) => lot) ?? (piece.lot === undefined ? undefined : [piece.lot]);
   const ids = own ?? (piece.scraps === true ? batch.timber : []);
-  return (ids.length > 1 ? [...new Set(ids)] : ids).map((id) => lookUp(record.lots, id));
+  return [...new Set(ids)].map((id) => lookUp(record.lots, id));
 }
 
 /** The kind of wood: what it is and of which species, however that is written; undefined where no species is noted. */

@@ -19,7 +19,6 @@ export interface TrackSpan {
 
 /** undefined where nothing of the time is known, or where it is no stretch of time. */
 export function spanOf(track: Track, from: number, to: number): TrackSpan | undefined {
-  if (!(from < to)) return undefined;
   const { times, joined, tree } = track;
   const [before, within] = [lastAtMost(times, from), lastAtMost(times, to)];
   const between = (steps: Steps): number => sumAt(times, steps, within, to) - sumAt(times, steps, before, from);
