@@ -1,5 +1,5 @@
 import type { Record } from "../facts/types.ts";
-import { deepDigest, Undigestible } from "./output/digest.ts";
+import { deepDigest } from "./output/digest.ts";
 import type { LaidOutSite } from "./publish.ts";
 
 /**
@@ -10,19 +10,10 @@ import type { LaidOutSite } from "./publish.ts";
  */
 export function wholesOf(madeWith: string, record: Record): (laidOut: LaidOutSite) => string | undefined {
   // By itself: what an edition shares with it changes with the texts.
-  const from = digestOf([madeWith, record]);
+  const from = deepDigest([madeWith, record]);
   return ({ site, placings }) => {
     const { prose: _prose, shown, ...told } = site;
     const { shows: _shows, nameOf: _nameOf, say: _say, memo: _memo, ...seen } = shown;
-    return from && digestOf([from, seen, told, placings]);
+    return from && deepDigest([from, seen, told, placings]);
   };
-}
-
-function digestOf(value: unknown): string | undefined {
-  try {
-    return deepDigest(value);
-  } catch (error) {
-    if (error instanceof Undigestible) return undefined;
-    throw error;
-  }
 }

@@ -59,6 +59,10 @@ it("It is reckoned anew where anything else is other than before", async () => {
       lots: new Map([...record.lots].map(([id, lot], at) => [id, at === 0 ? { ...lot, title: "Other" } : lot])),
     },
     "what stood before": { ...record, before: [] },
+    "the order of people": {
+      ...record,
+      aircraft: { ...record.aircraft, people: new Map([...record.aircraft.people].reverse()) },
+    },
   };
   for (const [what, other] of Object.entries(others)) {
     const reckoned = new Reckoned();

@@ -154,7 +154,9 @@ describe("What pages were made of besides texts", () => {
 
   it("is the same and says the same of verdicts, whatever the texts say", () => {
     const [one, other] = [written(), written("Otherwise.")];
-    expect(deepDigest(reckon(one))).toBe(deepDigest(reckon(other)));
+    const digest = deepDigest(reckon(one));
+    expect(digest).toBeDefined();
+    expect(digest).toBe(deepDigest(reckon(other)));
   });
 });
 
@@ -199,6 +201,6 @@ describe("A digest of values", () => {
 
   it("is none of what its fields do not tell", () => {
     for (const value of [() => 1, Symbol("a"), new Date(0), /a/, new Memo(), Object.create(null)])
-      expect(() => deepDigest({ deep: [new Map([["in", value]])] })).toThrow();
+      expect(deepDigest({ deep: [new Map([["in", value]])] })).toBeUndefined();
   });
 });

@@ -3,7 +3,7 @@ import { createHash, type Hash } from "node:crypto";
 import Token from "markdown-it/lib/token.mjs";
 
 /** A value of which its fields may not tell all, such as a function. */
-export class Undigestible extends Error {}
+class Undigestible extends Error {}
 
 /** What begins here, or ends. */
 enum Kind {
@@ -29,12 +29,16 @@ const OPEN: ReadonlyMap<unknown, Kind> = new Map<unknown, Kind>([
 
 /**
  * Of values and all that is in them: the same for the same in the same order, with the same objects in several places. Fields that cannot
- * be enumerated are left out.
- * @throws Undigestible
+ * be enumerated are left out. Undefined where something in them is not told by its fields, such as a function.
  */
-export function deepDigest(value: unknown): string {
+export function deepDigest(value: unknown): string | undefined {
   const digesting = new Digesting();
-  digesting.add(value);
+  try {
+    digesting.add(value);
+  } catch (error) {
+    if (error instanceof Undigestible) return undefined;
+    throw error;
+  }
   return digesting.end();
 }
 
