@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { caseOf } from "../../src/evidence/piece/case.ts";
 import { failureMode } from "../../src/evidence/piece/failure.ts";
-import { isSpruce, kindOf, lotsOfPiece } from "../../src/evidence/piece/lots.ts";
+import { isSpruce, kindOf, lotsOfPiece, maybeSpruce } from "../../src/evidence/piece/lots.ts";
 import { floorOf, shapeShows, strengthsOf } from "../../src/evidence/piece/strength.ts";
 import { pieceFile } from "../../src/evidence/piece/verdict.ts";
 import { legsOfLots } from "../../src/evidence/piece/wood.ts";
@@ -56,12 +56,48 @@ describe("The kind of wood", () => {
     expect(kindOf(wood("X", { species: "  " }))).toBeUndefined();
   });
 
+  it("is not known by a name that leaves it open", () => {
+    const open = [
+      "unknown",
+      "Unknown softwood",
+      "?",
+      "ash?",
+      "not known",
+      "various",
+      "mixed",
+      "spruce or larch",
+      "---",
+    ];
+    expect(open.map((species) => kindOf(wood("X", { species })))).toEqual(open.map(() => undefined));
+    expect(kindOf(wood("X", { species: "Norway pine, air-dried" }))).toBe("timber norway pine, air-dried");
+  });
+
   it("is spruce by its name as a word of its own, and plywood never", () => {
     const spruce = (species: string | undefined, material: Lot["material"] = "timber") =>
       isSpruce(wood("X", { species, material }));
-    expect(["Sitka spruce", "SPRUCE, red"].map((name) => spruce(name))).toEqual([true, true]);
-    expect(["sprucelike", "ash", "", undefined].map((name) => spruce(name))).toEqual([false, false, false, false]);
+    const sure = ["spruce", "Sitka  spruce", "European SPRUCE", "Canadian Sitka spruce"];
+    expect(sure.filter((name) => !spruce(name))).toEqual([]);
+    const others = [
+      "no spruce, larch",
+      "Hemlock, sold as spruce",
+      "hemlock sold as spruce",
+      "not spruce",
+      "spruce pine",
+    ];
+    expect([...others, "sprucelike", "spruce 2", "ash", "", undefined].filter((name) => spruce(name))).toEqual([]);
     expect(spruce("Sitka spruce", "plywood")).toBe(false);
+  });
+
+  it("may be spruce where its name does not say another species", () => {
+    const maybe = (species: string | undefined, material: Lot["material"] = "timber") =>
+      maybeSpruce(wood("X", { species, material }));
+    expect(["Spruce, Sitka", "no spruce, larch", "unknown", undefined].filter((name) => !maybe(name))).toEqual([]);
+    expect([maybe("ash"), maybe("sprucelike"), maybe("spruce", "plywood"), maybe(undefined, "plywood")]).toEqual([
+      false,
+      false,
+      false,
+      false,
+    ]);
   });
 });
 

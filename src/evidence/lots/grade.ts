@@ -6,7 +6,7 @@ import { runOf } from "../../facts/quantity/range.ts";
 import type { Lot } from "../../facts/types.ts";
 import { atLeast, atMost } from "../../reckoning/compare.ts";
 import type { Finder } from "../finding.ts";
-import { isSpruce } from "../piece/lots.ts";
+import { maybeSpruce } from "../piece/lots.ts";
 import { AC_43_13_TIMBER, FROM_RECORD } from "../sources.ts";
 import type { Finding } from "../types.ts";
 import type { Limit } from "../types/source.ts";
@@ -15,9 +15,6 @@ import type { Limit } from "../types/source.ts";
 const LEAST_RUN = 15;
 
 const USUAL_SLOPE: Limit = { code: "limit/grain-slope", values: { length: LEAST_RUN }, from: AC_43_13_TIMBER };
-
-/** Of spruce, and of timber of which no species is noted: another species is held against its drawing alone. */
-const isSpruceOrUnknown = (lot: Lot): boolean => lot.species === undefined || isSpruce(lot);
 
 /** Of timber alone, in this order: slope, rings, density, moisture. */
 export function gradeOf(lot: Lot, find: Finder): Finding[] {
@@ -28,7 +25,8 @@ export function gradeOf(lot: Lot, find: Finder): Finding[] {
 function slopeOf(lot: Lot, find: Finder): Finding[] {
   const { id, grainSlope: slope, asked } = lot;
   const steepest = asked?.grainSlope;
-  if (steepest === undefined && !isSpruceOrUnknown(lot)) return [];
+  // Another species is held against its drawing alone.
+  if (steepest === undefined && !maybeSpruce(lot)) return [];
   const limit: Limit =
     steepest === undefined
       ? USUAL_SLOPE

@@ -9,11 +9,19 @@ export function lotsOfPiece({ record }: RecordIndex, piece: Piece, batch: Batch)
   return [...new Set(ids)].map((id) => lookUp(record.lots, id));
 }
 
-/** The kind of wood: what it is and of which species, however that is written; undefined where no species is noted. */
+/** A name with one of these, or without a letter, says that the species is not known, or leaves it open between several. */
+const OPEN_NAME =
+  /\?|\b(?:unknown|unidentified|unnamed|uncertain|unsure|not|non?|none|nor|or|any|various|several|mixed|other|perhaps|maybe|possibly|probably|as|like)\b/;
+
+/** The kind of wood: what it is and of which species, however that is written; undefined where no species is noted, or none for sure. */
 export function kindOf({ material, species }: Lot): string | undefined {
   const name = species?.trim().replace(/\s+/g, " ").toLowerCase();
-  return name === undefined || name === "" ? undefined : `${material} ${name}`;
+  return name === undefined || !/\p{L}/u.test(name) || OPEN_NAME.test(name) ? undefined : `${material} ${name}`;
 }
 
-export const isSpruce = ({ material, species }: Lot): boolean =>
-  material !== "plywood" && /\bspruce\b/i.test(species ?? "");
+/** For sure: spruce, or that by one or two words before it. What is added otherwise may say that it is none. */
+export const isSpruce = (lot: Lot): boolean => /^timber (?:\p{L}[\p{L}'-]* ){0,2}spruce$/u.test(kindOf(lot) ?? "");
+
+/** What no name says to be another species. */
+export const maybeSpruce = (lot: Lot): boolean =>
+  lot.material !== "plywood" && (kindOf(lot) === undefined || /\bspruce\b/i.test(lot.species ?? ""));
