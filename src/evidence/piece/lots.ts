@@ -9,14 +9,20 @@ export function lotsOfPiece({ record }: RecordIndex, piece: Piece, batch: Batch)
   return [...new Set(ids)].map((id) => lookUp(record.lots, id));
 }
 
-/** A name with one of these, or without a letter, says that the species is not known, or leaves it open between several. */
-const OPEN_NAME =
-  /\?|\b(?:unknown|unidentified|unnamed|uncertain|unsure|not|non?|none|nor|or|any|various|several|mixed|other|perhaps|maybe|possibly|probably|as|like)\b/;
+/** Of a name that leaves the species open, or says that it is none of that name. */
+const OPEN_NAME = new RegExp(
+  "\\?|\\b(?:unknown|unidentified|unnamed|uncertain|unsure|not|non?|none|nor|or|any|" +
+    "various|several|mixed|other|perhaps|maybe|possibly|probably|as|like)\\b",
+);
 
-/** The kind of wood: what it is and of which species, however that is written; undefined where no species is noted, or none for sure. */
+/**
+ * The kind of wood: what it is and of which species, however that is written; undefined where no species is noted, or
+ * none for sure.
+ */
 export function kindOf({ material, species }: Lot): string | undefined {
   const name = species?.trim().replace(/\s+/g, " ").toLowerCase();
-  return name === undefined || !/\p{L}/u.test(name) || OPEN_NAME.test(name) ? undefined : `${material} ${name}`;
+  if (name === undefined || !/\p{L}/u.test(name) || OPEN_NAME.test(name)) return undefined;
+  return `${material} ${name}`;
 }
 
 /** For sure: spruce, or that by one or two words before it. What is added otherwise may say that it is none. */

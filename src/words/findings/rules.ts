@@ -70,7 +70,9 @@ export const RULES: Sentences<RuleValues> = {
     "A gap in their numbers, and one declared later than it was glued, is a caution. Pieces broken dry some days after gluing tell little of how long the bond lasts in damp and heat.",
   "title/sample-wood": () => "Samples of the joint",
   "rule/sample-wood": () =>
-    "Pieces are of the same batch and of the wood that was glued: the same lot, or scraps of the parts. Another lot of the same species is a caution; a lot whose species is written as not known, or as one of several, is of the same as no other. " +
+    "Pieces are of the same batch and of the wood that was glued: the same lot, or scraps of the parts. " +
+    "Another lot of the same species is a caution; " +
+    "one whose species is written as not known, or as one of several, is like no other. " +
     "A piece of another species or kind, or of no noted lot, counts for nothing; where two woods are glued, a piece of each, or of both together, has to pass. " +
     "Where nothing says what wood was glued, nothing is shown.",
   "title/cure-temperature": () => "Temperature while it cured",
