@@ -141,6 +141,39 @@ describe("Heat that the sheet asks after gluing", () => {
   });
 });
 
+describe("A test piece of a sheet that asks no heat", () => {
+  const ALONE = { ...PIECES, code: "post-cure/pieces-alone" };
+  const apart = heating({ joints: ["W-2"] });
+  const asked = undefined;
+
+  it("is told where it was heated, and no joint of its batch in that heat", () => {
+    const rests = [...SELF, "piece B-1/1", "entry 2025-03-20-tests", `entry ${HEATED}-heat`];
+    expect(told([apart], { asked })).toEqual([{ ...ALONE, restsOn: rests }]);
+    expect(fileOf([apart], { asked }).verdict).toBe("not shown");
+    expect(codes([heating({ joints: [] })], { asked, test: "none" })).toEqual(["post-cure/pieces-alone"]);
+    const once = heating({}, "2025-03-13-with");
+    expect(codes([once, apart], { asked })).toEqual(["post-cure/pieces-alone"]);
+    expect(codes([once], { asked })).toEqual([]);
+    expect(fileOf([once], { asked }).verdict).toBe("shown");
+  });
+
+  it("is told of heat between gluing and breaking alone", () => {
+    const wood = (time: string) => heating({ joints: [], from: at(DAY, "08:00"), to: at(DAY, time) });
+    expect(codes([wood("09:00")], { asked })).toEqual([]);
+    expect(codes([wood("23:00")], { asked })).toEqual(["post-cure/pieces-alone"]);
+    expect(codes([wood("23:00")], { asked, piece: { glued: at(DAY, "23:00") } })).toEqual([]);
+    const broken = (time: string) => codes([apart], { asked, test: { day: HEATED, at: at(HEATED, time) } });
+    expect(broken("10:00")).toEqual([]);
+    expect(broken("10:01")).toEqual(["post-cure/pieces-alone"]);
+    expect(codes([apart], { asked, test: { day: HEATED, at: undefined } })).toEqual(["post-cure/pieces-alone"]);
+  });
+
+  it("is not told of one that is of a trial, nor of a batch in no joint", () => {
+    expect(codes([apart], { asked, piece: { trial: "T" } })).toEqual([]);
+    expect(codes([apart], { asked, batch: { joints: [] } })).toEqual([]);
+  });
+});
+
 describe("A test piece of a sheet that asks heat", () => {
   const unheated = (...more: string[]) => ({ ...PIECES, restsOn: [...SELF, "piece B-1/1", ...more] });
 

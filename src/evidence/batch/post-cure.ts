@@ -1,4 +1,4 @@
-/** Whether joints were heated after gluing, and test pieces with them, where the data sheet asks that. */
+/** Whether joints were heated after gluing where the data sheet asks that, and test pieces with them and never without them. */
 import { atLeast, standing } from "../../reckoning/compare.ts";
 import type { PostCure, Ref } from "../../facts/types.ts";
 import { closedAtLatest } from "../cure/cure.ts";
@@ -17,11 +17,30 @@ const byPiece = (index: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =
 const heatingsOf = ({ index }: BatchCase, { piece }: PieceFile): readonly PostCure[] =>
   index.memo.once(index, byPiece).get(piece.id) ?? [];
 
+/** Heatings of a piece between its gluing and its test. Without a time it may have been broken as its day ended. */
+function heatedWhole(c: BatchCase, file: PieceFile): readonly PostCure[] {
+  const { piece, test } = file;
+  const glued = piece.glued?.epoch ?? c.batch.mixed?.epoch ?? Number.NEGATIVE_INFINITY;
+  const broken = test?.at?.epoch ?? Number.POSITIVE_INFINITY;
+  return heatingsOf(c, file).filter(({ from, to }) => to.epoch > glued && from.epoch < broken);
+}
+
+const isWithJoint = ({ batch }: BatchCase, { joints }: PostCure): boolean =>
+  joints.some((joint) => batch.joints.includes(joint));
+
+/** Whether a piece was heated without a joint of its batch, by a sheet that asks no heat: it cured as no joint did. */
+const isHeatedAlone = (c: BatchCase, file: PieceFile): boolean =>
+  c.adhesive.postCure === undefined && heatedWhole(c, file).some((one) => !isWithJoint(c, one));
+
+/** Whether a piece was heated as its joints were: as the sheet asks, or never without them where it asks nothing. */
+export const isHeatedAsJoints = (c: BatchCase, file: PieceFile): boolean =>
+  isHeatedAsAsked(c, file) && !isHeatedAlone(c, file);
+
 /**
  * Whether a piece was heated as the sheet asks, with a joint of its batch, once it was glued and before it was broken.
  * Without a time it may have been broken as its day began. Too hot counts whenever it was.
  */
-export function isHeatedAsAsked(c: BatchCase, file: PieceFile): boolean {
+function isHeatedAsAsked(c: BatchCase, file: PieceFile): boolean {
   const asked = c.adhesive.postCure;
   if (asked === undefined) return true;
   const { piece, test } = file;
@@ -35,28 +54,30 @@ export function isHeatedAsAsked(c: BatchCase, file: PieceFile): boolean {
         how === "done" &&
         one.from.epoch >= glued &&
         (broken === undefined || one.to.epoch <= broken) &&
-        one.joints.some((joint) => c.batch.joints.includes(joint)),
+        isWithJoint(c, one),
     )
   );
 }
 
 /** Pieces that were not heated as the joints were are no samples of them; that they are there is said. */
 function unheated(c: BatchCase): Finding[] {
-  const files = c.pieces.filter((file) => file.piece.trial === undefined && !isHeatedAsAsked(c, file));
+  const files = c.pieces.filter((file) => file.piece.trial === undefined && !isHeatedAsJoints(c, file));
   if (files.length === 0) return [];
   const alsoOn: Ref[] = files.flatMap((file) => [
     { kind: "piece", id: file.piece.id },
     ...(file.test ? [entryRef(file.test.entry)] : []),
     ...heatingsOf(c, file).map(({ entry }) => entryRef(entry)),
   ]);
-  return [c.find("post-cure/pieces", "caution", { pieces: files.map(({ piece }) => piece.id) }, { alsoOn })];
+  const code = c.adhesive.postCure === undefined ? "post-cure/pieces-alone" : "post-cure/pieces";
+  return [c.find(code, "caution", { pieces: files.map(({ piece }) => piece.id) }, { alsoOn })];
 }
 
 /** Each of its joints by itself. Too hot is not mended by another heating; too cool or too short is. */
 export function postCureRule(c: BatchCase): Finding[] {
   const { adhesive, batch, index, find } = c;
   const asked = adhesive.postCure;
-  if (asked === undefined || batch.joints.length === 0) return [];
+  if (batch.joints.length === 0) return [];
+  if (asked === undefined) return unheated(c);
   const values = { temperature: asked.temperature.typed, time: asked.time.typed };
   const limit: Limit = { code: "limit/post-cure", values, from: sheetOf(adhesive) };
   const closed = closedAtLatest(index, batch);

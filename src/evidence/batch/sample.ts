@@ -1,5 +1,5 @@
 /**
- * Whether the pieces are samples of the joint: of the same batch, of the wood that was glued, and heated as it was where the sheet asks that. Another species or kind shows nothing;
+ * Whether the pieces are samples of the joint: of the same batch, of the wood that was glued, and heated as it was. Another species or kind shows nothing;
  * another lot of the same is a caution; where nothing says of what wood, nothing is shown.
  */
 import type { Lot, Ref } from "../../facts/types.ts";
@@ -7,12 +7,12 @@ import { lookUp } from "../record-index.ts";
 import { kindOf, lotsOfPiece } from "../piece/lots.ts";
 import type { Finding, PieceFile, PieceVerdict } from "../types.ts";
 import { type BatchCase, lotRef } from "./case.ts";
-import { isHeatedAsAsked } from "./post-cure.ts";
+import { isHeatedAsJoints } from "./post-cure.ts";
 
 const gluedLots = ({ index, batch }: BatchCase): Lot[] => batch.timber.map((id) => lookUp(index.record.lots, id));
 
-/** Of wood that was glued, and of the heat that the sheet asks for. */
-export const isSample = (c: BatchCase, file: PieceFile): boolean => isOfWood(c, file) && isHeatedAsAsked(c, file);
+/** Of wood that was glued, and heated as the joints were. */
+export const isSample = (c: BatchCase, file: PieceFile): boolean => isOfWood(c, file) && isHeatedAsJoints(c, file);
 
 /** Whether every leg of a piece is of a kind that was glued; two lots of which no species is noted are alike only where they are one. */
 function isOfWood(c: BatchCase, file: PieceFile): boolean {

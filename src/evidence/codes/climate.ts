@@ -71,6 +71,8 @@ export interface ClimateValues {
   "post-cure/not-noted": HeatAsked & { readonly joint: string };
   /** Test pieces that did not lie in the heat with their joints, as far as anything says. */
   "post-cure/pieces": { readonly pieces: readonly string[] };
+  /** Heated by themselves, by a sheet that asks no heat. */
+  "post-cure/pieces-alone": { readonly pieces: readonly string[] };
   "post-cure/done": Heated;
   "post-cure/estimate": Heated & HeatAsked;
   "post-cure/outside": Heated & HeatAsked;

@@ -15,6 +15,8 @@ export const CLIMATE: Sentences<ClimateValues> = {
     `That ${joint} was heated after gluing is not noted; the sheet asks ${temperature} for ${time}.`,
   "post-cure/pieces": ({ pieces }) =>
     `Nothing shows that ${listed(pieces)} ${pieces.length === 1 ? "was" : "were"} heated as the sheet asks, together with a joint and before it was broken: no ${pieces.length === 1 ? "sample" : "samples"} of the joint.`,
+  "post-cure/pieces-alone": ({ pieces }) =>
+    `${listed(pieces)} ${pieces.length === 1 ? "was" : "were"} heated before being broken, and no joint of the batch is said to have been in that heat: no ${pieces.length === 1 ? "sample" : "samples"} of the joint.`,
   "post-cure/done": (v) => `${heated(v)}.`,
   "post-cure/estimate": (v) =>
     `${heated(v)}, which is only an estimate; the sheet asks ${v.temperature} for ${v.time}.`,

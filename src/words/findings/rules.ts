@@ -54,7 +54,8 @@ export const RULES: Sentences<RuleValues> = {
   "title/post-cure": () => "Heated after gluing",
   "rule/post-cure": () =>
     "Where the data sheet asks that joints are heated once they are glued, each joint was, after it was closed, as warm and as long as it asks. What is asked and not noted is not shown; nor is what was too cool, too short or too hot, " +
-    "and too hot is not mended by heating again. Test pieces lie in the heat with them: a piece of which that is not noted, or not before it was broken, counts for nothing.",
+    "and too hot is not mended by heating again. Test pieces lie in the heat with them: a piece of which that is not noted, or not before it was broken, counts for nothing. " +
+    "Where the sheet asks no heat, a piece that was heated before it was broken, and no joint of its batch with it, counts for nothing either.",
   "title/service-heat": () => "Heat after the cure",
   "rule/service-heat": () =>
     "Since the joint was closed, up to the day before the record's last, the shop stayed by logger and thermometer at or below the temperature that the data sheet lets cured adhesive see. Above it, and time that was not logged, is a caution: " +
