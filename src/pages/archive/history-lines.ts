@@ -37,13 +37,14 @@ function made(shown: Shown, entry: Entry): HistoryLine[] {
   ];
 }
 
-function happened(shown: Shown, entry: Entry, { row, mark, word, what, about }: Happening): HistoryLine {
+function happened(shown: Shown, entry: Entry, happening: Happening): HistoryLine {
+  const { row, mark, word, what, about } = happening;
   return {
     what,
     about,
     mark,
     word,
-    says: saysOf(shown, entry, row, about),
+    says: saysOf(shown, entry, happening),
     joints: jointsOf(shown, about),
     isWork: row === "Batches" || (row === "Taken out" && about.kind === "joint"),
   };
@@ -60,21 +61,14 @@ function jointsOf({ evidence }: Shown, { kind, id }: Ref): readonly string[] {
   return lot === undefined ? [] : [...lot.joints, ...lot.formerJoints];
 }
 
-function saysOf(shown: Shown, entry: Entry, row: Happening["row"], { kind, id }: Ref): string {
-  const { evidence, nameOf } = shown;
+function saysOf(shown: Shown, entry: Entry, { row, says, about: { kind, id } }: Happening): string {
+  if (says !== undefined) return says;
+  const { evidence } = shown;
   if (row === "Batches") return joined(entry.batches.find((batch) => batch.id === id)?.joints ?? []);
-  if (kind === "lot") return entry.recalls.find(({ lot }) => lot === id)?.why ?? "";
-  if (kind === "joint") return entry.reworks.find(({ joints }) => joints.includes(id))?.why ?? "";
-  if (row === "Taken out") return entry.rejections.find(({ batch }) => batch === id)?.why ?? "";
   if (kind === "open item") return evidence.openItems.get(id)?.what ?? "";
-  if (kind === "departure") {
-    const departure = evidence.departures.get(id);
-    return departure === undefined ? "" : `${ended(departure.what)} It is ${acceptedWords(shown, departure)}`;
-  }
-  const look = kind === "hold point" ? entry.inspections.find(({ holdPoint }) => holdPoint === id) : undefined;
-  return look === undefined
-    ? ""
-    : listed([nameOf(look.by), ...[look.reference, look.remarks].flatMap((one) => one ?? [])]);
+  if (kind !== "departure") return "";
+  const departure = evidence.departures.get(id);
+  return departure === undefined ? "" : `${ended(departure.what)} It is ${acceptedWords(shown, departure)}`;
 }
 
 const joined = (joints: readonly string[]): string => (joints.length === 0 ? "" : `in ${listed(joints)}`);

@@ -2,7 +2,7 @@
 import type { Entry, Ref } from "../../facts/types.ts";
 import type { Marked } from "../evidence/marked.ts";
 import type { Shown } from "../../editions/shown.ts";
-import { batchMark } from "../evidence/verdict-words.ts";
+import { batchMark, stagesOpened } from "../evidence/verdict-words.ts";
 import { counted } from "../../words/lists.ts";
 
 export type Row = "Batches" | "Pieces broken" | "Departures" | "Open items" | "Taken out" | "Put on" | "Inspections";
@@ -24,6 +24,8 @@ export interface Happening {
   readonly word: string;
   readonly what: string;
   readonly about: Ref;
+  /** What the fact itself says of it: why, or by whom. */
+  readonly says?: string;
   /** Pieces of a trial stand with it and on no part's line of time. */
   readonly isOfTrial?: boolean;
 }
@@ -52,6 +54,7 @@ function eventsOfEntries(shown: Shown): ReadonlyMap<string, readonly Happening[]
         ...broken(entry, shown),
         ...putOn(entry, shown),
         ...said(entry, shown),
+        ...takenOut(entry),
         ...inspected(entry, shown),
       ]),
     ]),
@@ -96,7 +99,6 @@ function putOn({ id }: Entry, { evidence, record }: Shown): Happening[] {
 }
 
 function said(entry: Entry, { evidence: { openItems } }: Shown): Happening[] {
-  const joints = entry.reworks.flatMap(({ joints }) => joints);
   const item = (id: string) => ({ what: id, about: { kind: "open item", id } as const });
   return [
     ...entry.departures.map(({ id }) => ({
@@ -106,21 +108,31 @@ function said(entry: Entry, { evidence: { openItems } }: Shown): Happening[] {
     })),
     ...entry.raised.map(({ id }) => ({ ...marked("Open items", "raised"), ...item(id) })),
     ...entry.closed.filter((id) => openItems.has(id)).map((id) => ({ ...marked("Open items", "closed"), ...item(id) })),
-    ...entry.recalls.map(({ lot }) => ({
+  ];
+}
+
+function takenOut({ recalls, rejections, reworks }: Entry): Happening[] {
+  return [
+    ...recalls.map(({ lot, why }) => ({
       ...marked("Taken out", "recall", "recalled"),
       what: `Lot ${lot}`,
       about: { kind: "lot", id: lot } as const,
+      says: why,
     })),
-    ...entry.rejections.map(({ batch }) => ({
+    ...rejections.map(({ batch, why }) => ({
       ...marked("Taken out", "rejected", "rejected by the builder"),
       what: `Batch ${batch}`,
       about: { kind: "batch", id: batch } as const,
+      says: why,
     })),
-    ...joints.map((id) => ({
-      ...marked("Taken out", "rework", "glue taken out"),
-      what: `Joint ${id}`,
-      about: { kind: "joint", id } as const,
-    })),
+    ...reworks.flatMap(({ joints, stages, why }) =>
+      joints.map((id) => ({
+        ...marked("Taken out", "rework", "glue taken out"),
+        what: `Joint ${id}${stages === undefined ? "" : stagesOpened(stages)}`,
+        about: { kind: "joint", id } as const,
+        says: why,
+      })),
+    ),
   ];
 }
 
@@ -130,26 +142,26 @@ const marked = (row: Row, mark: Marked, word: string = mark): Pick<Happening, "r
   word,
 });
 
-function inspected(entry: Entry, { evidence }: Shown): Happening[] {
-  return entry.inspections.map(({ holdPoint, result }) => ({
+function inspected(entry: Entry, { evidence, nameOf }: Shown): Happening[] {
+  return entry.inspections.map(({ holdPoint, result, by, reference, remarks }) => ({
     row: "Inspections",
     mark: result,
     word: result,
     what: evidence.holdPoints.get(holdPoint)?.holdPoint.title ?? holdPoint,
     about: { kind: "hold point", id: holdPoint },
+    says: [nameOf(by), ...[reference, remarks].flatMap((one) => one ?? [])].join(", "),
   }));
 }
 
 /** Pieces of one batch with one verdict said together: `3 pieces of B-014`. Everything else as it is. */
 function gathered(all: readonly Happening[]): Happening[] {
-  const groups = new Map<string, Happening[]>();
+  const groups = new Map<Happening | string, Happening[]>();
   const batchOf = (piece: string): string => piece.slice(0, piece.lastIndexOf("/"));
   for (const one of all) {
-    const key =
-      one.row === "Pieces broken"
-        ? `${batchOf(one.about.id)} ${one.mark} ${one.isOfTrial}`
-        : `${one.row} ${one.about.kind} ${one.about.id} ${one.mark}`;
-    groups.set(key, [...(groups.get(key) ?? []), one]);
+    const key = one.row === "Pieces broken" ? `${batchOf(one.about.id)} ${one.mark} ${one.isOfTrial}` : one;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [one]);
+    else group.push(one);
   }
   return [...groups.values()].flatMap((group) => {
     const [first] = group;
