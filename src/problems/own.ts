@@ -54,9 +54,10 @@ export const OWN = {
   },
   "own-audience": {
     title: "An own page for nobody that is known",
-    happened: "`for:` of an own page names no edition, or a passage within it is marked with `:::`.",
+    happened:
+      "`for:` of an own page names no edition or is computed, or what it came to has a passage marked with `:::`, or `for:` in its text, from wherever it was taken in.",
     why: "Something that is not for all would be shown to all.",
-    mend: "Write `for: inspector` or `for: archive` for the whole page, and put what is for fewer readers on one of its own.",
+    mend: "Write `for: inspector` or `for: archive` for the whole page, in its front matter or in data of its folder, and put what is for fewer readers on one of its own.",
     example: "A page with `for: inspectors`.",
   },
 } as const satisfies Explained;

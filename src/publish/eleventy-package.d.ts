@@ -51,7 +51,7 @@ declare module "@11ty/eleventy" {
       name: string,
       endings: "*",
       process: (
-        data: { readonly for?: unknown; readonly page: Pick<PageContext, "inputPath"> },
+        data: { readonly for?: unknown; readonly layout?: unknown; readonly page: Pick<PageContext, "inputPath"> },
         content: unknown,
       ) => false | undefined,
     ) => void;
@@ -75,7 +75,14 @@ declare module "@11ty/eleventy" {
     readonly inputPath: string;
     readonly outputPath: string | false;
     readonly content: unknown;
-    readonly data?: { readonly title?: unknown; readonly description?: unknown; readonly nav?: unknown };
+    /** At the keys that `dataFilterSelectors` has, as they are once all is made. */
+    readonly data?: {
+      readonly title?: unknown;
+      readonly description?: unknown;
+      readonly nav?: unknown;
+      readonly for?: unknown;
+      readonly layout?: unknown;
+    };
   }
 
   export const InputPathToUrlTransformPlugin: Plugin;

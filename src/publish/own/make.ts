@@ -3,11 +3,17 @@ import { existsSync } from "node:fs";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
-import Eleventy, { InputPathToUrlTransformPlugin, type Late, type PageContext, type UserConfig } from "@11ty/eleventy";
-import { type Audience, AUDIENCES, sees } from "../../facts/values.ts";
+import Eleventy, {
+  InputPathToUrlTransformPlugin,
+  type Late,
+  type MadePage,
+  type PageContext,
+  type UserConfig,
+} from "@11ty/eleventy";
 import { linesBefore } from "./failure.ts";
 import { elementFaults, linkOf } from "./marked-up.ts";
-import type { OwnFault, OwnLink, OwnReply, OwnTask, StoryTask } from "./task.ts";
+import { Readers } from "./readers.ts";
+import type { OwnFault, OwnLink, OwnMade, OwnReply, OwnTask, StoryTask } from "./task.ts";
 
 type Of = Pick<PageContext, "url" | "inputPath">;
 
@@ -15,7 +21,9 @@ const PAGES = "pages";
 /** Nothing is written there. */
 const OUT = ".scarfline-own";
 
-export async function makeOwn({ view, story }: OwnTask): Promise<OwnReply> {
+export async function makeOwn(task: OwnTask): Promise<OwnReply> {
+  const { view, story } = task;
+  const readers = new Readers(task);
   const links: OwnLink[] = [];
   const faults: OwnFault[] = [];
   const layouts = new Map(story.map(({ path, layout }) => [`/${path}`, `layouts/${layout}`]));
@@ -32,30 +40,48 @@ export async function makeOwn({ view, story }: OwnTask): Promise<OwnReply> {
       config.setLayoutsDirectory(relative(input, "layouts"));
       config.addGlobalData("edition", () => view);
       config.addGlobalData("permalink", () => usualPath);
-      for (const key of ["title", "description", "nav"]) config.dataFilterSelectors.add(key);
-      config.addPreprocessor("audience", "*", (data, content) => forReader(data, content, view.edition, faults));
+      for (const key of ["title", "description", "nav", "for", "layout"]) config.dataFilterSelectors.add(key);
+      config.addPreprocessor("audience", "*", (data, content) => {
+        const file = plainPath(data.page.inputPath);
+        linesBefore.note(file, typeof content === "string" ? content : "");
+        const seen = readers.sees(file, data);
+        if (typeof seen === "object") faults.push(seen);
+        return seen === true ? undefined : false;
+      });
       addStory(config, story, view.entries);
       config.addPlugin(InputPathToUrlTransformPlugin);
-      config.addPlugin((late) => lookAtAll(late, fileOf, links, faults));
+      config.addPlugin((late) => lookAtAll(late, fileOf, readers, links, faults));
     },
   });
   eleventy.disableLogger();
   const made = await eleventy.toJSON().finally(() => (input === PAGES ? undefined : rm(input, { recursive: true })));
-  const pages = made.flatMap(({ inputPath, outputPath, url, content, data: { title, description, nav } = {} }) => {
-    if (outputPath === false) return [];
-    const path = plainPath(outputPath).slice(OUT.length + 1);
-    const words = { ...text("title", title), ...text("description", description) };
-    return [
-      { file: fileOf({ url: url || "", inputPath }), path, content: String(content), nav: nav !== false, ...words },
-    ];
+  const pages = made.flatMap((page) => {
+    const file = fileOf({ url: page.url || "", inputPath: page.inputPath });
+    faults.push(...readers.lateFaults(plainPath(page.inputPath), page.data ?? {}, file));
+    faults.push(...readers.madeFaults(page, file));
+    return ownMade(page, file);
   });
   return { pages, links, faults };
 }
 
+function ownMade({ outputPath, content, data: { title, description, nav } = {} }: MadePage, file: string): OwnMade[] {
+  if (outputPath === false) return [];
+  const path = plainPath(outputPath).slice(OUT.length + 1);
+  const words = { ...text("title", title), ...text("description", description) };
+  return [{ file, path, content: String(content), nav: nav !== false, ...words }];
+}
+
 /** Notes what all pages came to, and makes their links lead on from wherever they lie. */
-function lookAtAll(late: Late, fileOf: (page: Of) => string, links: OwnLink[], faults: OwnFault[]): void {
+function lookAtAll(
+  late: Late,
+  fileOf: (page: Of) => string,
+  readers: Readers,
+  links: OwnLink[],
+  faults: OwnFault[],
+): void {
   late.htmlTransformer.addPosthtmlPlugin("html", (page) => (tree) => {
-    faults.push(...elementFaults(tree, fileOf(page)));
+    const file = fileOf(page);
+    faults.push(...elementFaults(tree, file), ...readers.treeFaults(tree, file));
   });
   // After the links to source files have become links to pages.
   const whole = { priority: -10 };
@@ -98,21 +124,3 @@ const text = (key: "title" | "description", value: unknown): { readonly [key in 
 /** Files that open from a disk: `pages/shop/tools.md` becomes `shop/tools.html`. */
 const usualPath = ({ page: { filePathStem } }: { readonly page: Pick<PageContext, "filePathStem"> }): string =>
   `${filePathStem.replace(/^\//, "")}.html`;
-
-/** Pages that are for fewer readers are no part of the run, nor of any collection of it. */
-function forReader(
-  data: { readonly for?: unknown; readonly page: Pick<PageContext, "inputPath"> },
-  content: unknown,
-  reader: Audience,
-  faults: OwnFault[],
-): false | undefined {
-  const file = plainPath(data.page.inputPath);
-  const written = typeof content === "string" ? content : "";
-  linesBefore.note(file, written);
-  const audience = data.for ?? "public";
-  const known = AUDIENCES.find((one) => one === audience);
-  if (known === undefined) faults.push({ kind: "audience", file, typed: String(audience) });
-  const passage = /^[ \t]{0,3}:::.*$/m.exec(file.endsWith(".md") ? written : "")?.[0];
-  if (passage !== undefined) faults.push({ kind: "passage", file, typed: passage.trim() });
-  return known !== undefined && sees(reader, known) ? undefined : false;
-}

@@ -5,7 +5,8 @@ import { placed, type Place, type Problem } from "../../problem.ts";
 import { isStray } from "../written.ts";
 import type { OwnFailure, OwnFault, OwnMade, OwnReply, StoryTask } from "./task.ts";
 
-const ENDINGS = /\.(?:html|json|txt|csv)$/i;
+/** In small letters: what is HTML under another ending would be looked at by nobody. */
+const ENDINGS = /\.(?:html|json|txt|csv)$/;
 
 /** @param taken paths of what the site has without own pages, by the same in small letters */
 export function problemsOf(
@@ -113,12 +114,26 @@ const REFUSED: {
     found,
     mend: "write inspector or archive",
   }),
+  late: (found) => ({
+    code: "own-audience",
+    message: "`for:` of this page is set only once it is known which pages are made",
+    expected: "`for:` in its front matter, in data of its folder or in its layout, as it stands",
+    found,
+    mend: "write it there, and neither compute it nor page by it",
+  }),
+  "late layout": (found) => ({
+    code: "own-audience",
+    message: "the layout of this page is set only once it is known for whom it is",
+    expected: "`layout:` in its front matter or in data of its folder, as it stands",
+    found,
+    mend: "write it there, and do not compute it",
+  }),
   passage: (found) => ({
     code: "own-audience",
     message: "an own page has no passages for other readers",
     expected: "`for:` in its front matter, for the whole page",
     found,
-    mend: "put what is for fewer readers on a page of its own, with `for:`",
+    mend: "put what is for fewer readers, also in a part or layout that it takes in, on a page of its own, with `for:`",
   }),
 };
 

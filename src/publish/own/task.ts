@@ -46,7 +46,7 @@ export interface OwnLink {
 export type OwnFault =
   | { readonly kind: "element" | "attribute"; readonly file: string; readonly name: string; readonly typed: string }
   | { readonly kind: "elsewhere"; readonly file: string; readonly typed: string }
-  | { readonly kind: "audience"; readonly file: string; readonly typed: string }
+  | { readonly kind: "audience" | "late" | "late layout"; readonly file: string; readonly typed: string }
   | { readonly kind: "passage"; readonly file: string; readonly typed: string };
 
 /** What an own page threw, and where as far as that is known. */
