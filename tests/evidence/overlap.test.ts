@@ -146,6 +146,31 @@ describe("The overlap of a piece", () => {
     );
   });
 
+  it("is in thicknesses of the thinner leg of a lap, and of the pressed leg of three", () => {
+    const legs = [
+      { lot: "S-1", thickness: mm("6.0") },
+      { lot: "S-1", thickness: mm("4.0") },
+    ];
+    const lap = { form: "single-lap", overlap: undefined, stress: undefined } as const;
+    expect(fileOf({ procedure: lap, piece: { legs, overlap: mm("12.0") } }).overlapRatio).toBeCloseTo(3, 9);
+    expect(fileOf({ piece: { legs, overlap: mm("12.0") } }).overlapRatio).toBeCloseTo(2, 9);
+  });
+
+  it("shows nothing where an outer leg is less than half as thick as the pressed one, or of no noted thickness", () => {
+    const said = (outer?: string) => {
+      const legs = [
+        { lot: "S-1", thickness: mm("6.0") },
+        { lot: "S-1", ...(outer !== undefined && { thickness: mm(outer) }) },
+      ];
+      return finding({ piece: { legs, thickness: undefined } }, "overlap");
+    };
+    expect(said("3.0")?.code).toBe("overlap/within");
+    expect(said("2.9")?.sentence).toBe(
+      "An outer leg of 2.9 mm is less than half as thick as the pressed one of 6.0 mm and gives way first, so nothing shows that a weak glue line would have been seen.",
+    );
+    expect(said()?.sentence).toContain("No thickness is noted");
+  });
+
   it("is a caution before the piece is broken", () => {
     const file = reckon(glued([batch("B-1", { pieces: [piece("B-1", 1, { overlap: mm("24.0") })] })], [])).pieces.get(
       "B-1/1",

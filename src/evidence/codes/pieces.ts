@@ -114,6 +114,8 @@ export interface PieceValues {
   "cure-warmth/unknown": { readonly reference: number };
   "cure-warmth/reckoned": WarmthBy & { readonly reference: number; readonly law: Law };
   "overlap/not-noted": { readonly missing: readonly ("overlap" | "thickness")[] };
+  /** The thinnest outer leg and the middle one, as typed. */
+  "overlap/thin-outer": { readonly outer: string; readonly thickness: string };
   "overlap/within": Shape;
   "overlap/too-long": Shape & {
     readonly bound: number;

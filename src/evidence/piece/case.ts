@@ -10,6 +10,7 @@ import { finder, type Finder } from "../finding.ts";
 import type { Cure } from "../types/cure.ts";
 import type { Finding, PieceVerdict } from "../types.ts";
 import { shapeShows, type Strengths, strengthsOf } from "./strength.ts";
+import { type LegsThick, legsThick } from "./legs.ts";
 import { lotsOfPiece } from "./lots.ts";
 
 export interface PieceCase {
@@ -18,6 +19,7 @@ export interface PieceCase {
   readonly batch: Batch;
   readonly procedure: Procedure;
   readonly test?: PieceTest;
+  readonly legs: LegsThick;
   readonly overlapRatio?: number;
   /** The lots that it is of, which were glued with it where it is of the joint's scraps. */
   readonly lots: readonly Lot[];
@@ -41,7 +43,8 @@ export interface Check {
 export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: PieceTest | undefined): PieceCase {
   const procedure = lookUp(index.record.procedures, piece.procedure);
   const { width, overlap } = piece;
-  const thickness = piece.legs?.[0]?.thickness ?? piece.thickness;
+  const legs = legsThick(index, piece, procedure.form);
+  const { thickness } = legs;
   const ratio = overlap && thickness ? overlapRatio(overlap.value, thickness.value) : undefined;
   const faces = procedure.form === "three-leg" ? 2 : 1;
   const load = test?.load && saidEnds(test.load);
@@ -65,6 +68,7 @@ export function caseOf(index: RecordIndex, batch: Batch, piece: Piece, test: Pie
     procedure,
     test,
     lots,
+    legs,
     overlapRatio: ratio,
     revealing,
     strengths,

@@ -13,8 +13,12 @@ const LEAST_OF_SHEAR = 0.5;
 
 /** A load that cannot have been, or at which no sound wood gives way, proves nothing until it is explained. */
 export function plausibleLoad(c: PieceCase, test: PieceTest): Check | undefined {
-  const { strengths, stress, piece } = c;
-  const thickness = piece.legs?.[0]?.thickness ?? piece.thickness;
+  const {
+    strengths,
+    stress,
+    piece,
+    legs: { thickness },
+  } = c;
   if (!test.load || !strengths || stress === undefined) return undefined;
   const values = { load: test.load.typed, wood: strengths.from };
   const pressed =

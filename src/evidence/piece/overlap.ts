@@ -25,11 +25,13 @@ export function overlap(c: PieceCase): Check {
   const severity = c.test ? "unproven" : "caution";
   const inconclusive = (finding: Finding): Check => (c.test ? { finding, verdict: "inconclusive" } : { finding });
   if (ratio === undefined) {
-    const missing = (["overlap", "thickness"] as const).filter((size) => piece[size] === undefined);
+    const missing = (["overlap", "thickness"] as const).filter((size) => ({ ...piece, ...c.legs })[size] === undefined);
     return inconclusive(find("overlap/not-noted", severity, { missing }, { limit }));
   }
-  const thickness = piece.legs?.[0]?.thickness ?? piece.thickness;
+  const { thickness, outer } = c.legs;
   const shape = { overlap: piece.overlap?.typed ?? "", thickness: thickness?.typed ?? "", ratio };
+  if (thickness && outer && !atLeast(outer.value, thickness.value / 2))
+    return inconclusive(find("overlap/thin-outer", severity, { outer: outer.typed, thickness: thickness.typed }));
   const where = against(ratio, range);
   if (where === "within")
     return floored(c, shape, limit) ?? { finding: find("overlap/within", "meets", shape, { limit }) };

@@ -76,6 +76,9 @@ export const PIECES: Sentences<PieceValues> = {
     `What its days of cure are worth at ${temperatureText(v.reference, units)} is reckoned with ${say(v.law)}, from ${warmth(v, say)}.`,
   "overlap/not-noted": ({ missing }) =>
     `No ${missing.length > 0 ? missing.join(" and no ") : "usable overlap"} is noted, so nothing shows that a weak glue line would have been seen.`,
+  "overlap/thin-outer": ({ outer, thickness }) =>
+    `An outer leg of ${outer} is less than half as thick as the pressed one of ${thickness} and gives way first, ` +
+    "so nothing shows that a weak glue line would have been seen.",
   "overlap/within": (v) => `${sizes(v)} is ${figure(v.ratio, 2)} thicknesses.`,
   "overlap/too-long": (v, { say }) =>
     `${sizes(v)} is ${apart(v.ratio, v.bound, 2)} thicknesses, too long to show a weak glue line${lets(v, say)}.`,

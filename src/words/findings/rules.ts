@@ -127,7 +127,8 @@ export const RULES: Sentences<RuleValues> = {
   "title/overlap": () => "A shape that can show a weak glue line",
   "rule/overlap": () =>
     "The overlap in thicknesses lies within the procedure's limits. Too long, the wood may give way before a weak glue line shows; too short, it is not the piece that the procedure knows: inconclusive. " +
-    "So is one that shows less than three thicknesses do, whatever the procedure allows, and one of wood whose strength is not known. Sizes are asked of every form.",
+    "So is one that shows less than three thicknesses do, whatever the procedure allows, and one of wood whose strength is not known. " +
+    "Of a lap the thinner leg counts; of three legs the pressed one, and no outer one is less than half as thick. Sizes are asked of every form.",
   "title/piece-load": () => "Load",
   "rule/piece-load": () =>
     "The stress on the glue faces is at least that of the procedure, where it asks one. Below it, or where no load was read, the glue line was not shown to be tried: inconclusive. " +
