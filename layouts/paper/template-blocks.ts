@@ -93,7 +93,8 @@ export const BLOCKS = `
 )
 
 #let set-index(rows) = {
-  let wide = 8
+  let longest = calc.max(1, ..rows.map(row => row.id.len()))
+  let wide = calc.clamp(calc.floor(128 / (longest + 6)), 1, 8)
   let tall = calc.ceil(rows.len() / wide)
   let at(row) = link(label(row.to), {
     row.id
