@@ -13,30 +13,30 @@ import { lotFiles, usesOf } from "./lots/lot.ts";
 import { pairFiles } from "./measures/pair.ts";
 import { pieceFile } from "./piece/verdict.ts";
 import { reckonTrials } from "./trials.ts";
-import { Standing } from "./seconded.ts";
+import { Seconded } from "./seconded.ts";
 import type { BatchFile, Evidence, Finding, JointFile, PieceFile } from "./types.ts";
 
 export function reckon(record: Record): Evidence {
   const index = recordIndexOf(record);
-  const standing = new Standing(record, (record.before ?? []).map(reckon));
+  const seconded = new Seconded(record, (record.before ?? []).map(reckon));
   const batches = mapped(index.batches, (batch) =>
-    standing.batch(
+    seconded.batch(
       batchFile(
         index,
         batch,
-        batch.pieces.map((piece) => standing.piece(pieceFile(index, batch, piece))),
+        batch.pieces.map((piece) => seconded.piece(pieceFile(index, batch, piece))),
       ),
     ),
   );
   const pieces = new Map(
     [...batches.values()].flatMap((file) => file.pieces.map((one): [string, PieceFile] => [one.piece.id, one])),
   );
-  const joints = mapped(index.joints, (joint) => standing.joint(jointFile(index, joint, batches)));
-  const pairs = new Map([...pairFiles(index)].map(([id, file]) => [id, standing.pair(file)] as const));
-  const coats = coatFiles(index).map((file) => standing.coat(file));
+  const joints = mapped(index.joints, (joint) => seconded.joint(jointFile(index, joint, batches)));
+  const pairs = new Map([...pairFiles(index)].map(([id, file]) => [id, seconded.pair(file)] as const));
+  const coats = coatFiles(index).map((file) => seconded.coat(file));
   const holdPoints = new Map(
     [...holdPointFiles(index, { joints, batches, pairs, coats })].map(
-      ([id, file]) => [id, standing.holdPoint(file)] as const,
+      ([id, file]) => [id, seconded.holdPoint(file)] as const,
     ),
   );
   const minutes = minutesByAssembly(record);
@@ -48,12 +48,12 @@ export function reckon(record: Record): Evidence {
     lots,
     holdPoints,
     assemblies: mapped(record.assemblies, (assembly) =>
-      standing.assembly(assemblyFile(index, assembly, { joints, holdPoints, minutes })),
+      seconded.assembly(assemblyFile(index, assembly, { joints, holdPoints, minutes })),
     ),
     pairs,
     coats,
     departures: index.departures,
-    standings: mapped(index.departures, (departure) => standingOf(index, departure)),
+    standings: mapped(index.departures, (departure) => seconded.departure(departure, standingOf(index, departure))),
     openItems: index.openItems,
     trials: reckonTrials(record, pieces),
     findings: [

@@ -4,11 +4,13 @@
  * such an amendment.
  */
 import { isSeconded } from "../facts/entry/amendment.ts";
-import type { Amendment, Coat, Measurement, Person, Record, Ref } from "../facts/types.ts";
+import type { Amendment, Departure, Person, Record, Ref } from "../facts/types.ts";
+import type { Place } from "../problem.ts";
 import type { Stands } from "./codes/joints.ts";
 import { distinct, finder } from "./finding.ts";
 import { gravest, type Gravity } from "./gravity.ts";
 import { PIECE } from "./piece/verdict.ts";
+import { indexBy } from "./record-index.ts";
 import type {
   AssemblyFile,
   BatchFile,
@@ -25,6 +27,7 @@ import type {
   PairFile,
   PieceFile,
   Severity,
+  Standing,
 } from "./types.ts";
 
 const BATCH: Gravity<BatchVerdict> = {
@@ -48,16 +51,41 @@ const MEASURE: Gravity<MeasurementFile["verdict"]> = { out: 3, "no tolerance": 2
 const PAIR: Gravity<PairFile["verdict"]> = { out: 4, "one side": 3, estimated: 2, "no tolerance": 1, within: 0 };
 const COAT: Gravity<CoatVerdict> = { rejected: 3, "not shown": 2, pending: 1, shown: 0 };
 
-/** What makes a measurement the same before and after it was amended. */
-const alike = ({ entry, what, assembly, side }: Measurement): string => JSON.stringify([entry, what, assembly, side]);
+const DEPARTURE: Gravity<Standing> = {
+  "not accepted": 5,
+  "accepted by no inspector": 4,
+  "accepted by one who worked on it": 3,
+  "told by the builder": 2,
+  "accepted on a condition": 1,
+  accepted: 0,
+};
 
-/** What makes a coat the same before and after it was amended. */
-const sameCoat = ({ entry, assembly, where, finish, coat }: Coat): string =>
-  JSON.stringify([entry, assembly, where, finish, coat]);
+/** Where a thing that has no id was typed first: that stays, whatever of it is amended. */
+const placeOf = ({ file, line, column }: Place): string => `${file} ${line} ${column}`;
 
-/** Of two that are the same the first. */
-const byCoat = (files: readonly CoatFile[]): ReadonlyMap<string, CoatFile> =>
-  new Map([...files].reverse().map((file) => [sameCoat(file.coat), file]));
+/** Evidence of the record as it stood before, and what of it has no id by the places that it stands at. */
+interface Before {
+  readonly evidence: Evidence;
+  readonly coats: ReadonlyMap<string, CoatFile>;
+  readonly measurements: ReadonlyMap<string, MeasurementFile>;
+  readonly pairs: ReadonlyMap<string, readonly PairFile[]>;
+}
+
+function beforeOf(evidence: Evidence): Before {
+  const measurements = [...evidence.assemblies.values()].flatMap((file) => file.measurements);
+  return {
+    evidence,
+    coats: new Map(evidence.coats.map((file) => [placeOf(file.coat.place), file])),
+    measurements: new Map(measurements.map((file) => [placeOf(file.measurement.place), file])),
+    pairs: indexBy([...evidence.pairs.values()], namesOfPair),
+  };
+}
+
+/** It may be another pair's measurement that was amended into this one. */
+const namesOfPair = ({ id, now, before }: PairFile): string[] => [
+  id,
+  ...[...now, ...before].map(({ place }) => placeOf(place)),
+];
 
 const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
   rejected: "rejects",
@@ -72,15 +100,13 @@ const FORCES: { readonly [state in BatchVerdict | JointState]: Severity } = {
 };
 
 /** Holds each file against those of the record as it stood before. */
-export class Standing {
-  readonly #before: readonly Evidence[];
+export class Seconded {
+  readonly #before: readonly Before[];
   readonly #amendments: readonly Amendment[];
   readonly #people: readonly Person[];
-  readonly #coats: ReadonlyMap<Evidence, ReadonlyMap<string, CoatFile>>;
 
   constructor(record: Record, before: readonly Evidence[]) {
-    this.#before = before;
-    this.#coats = new Map(before.map((evidence) => [evidence, byCoat(evidence.coats)]));
+    this.#before = before.map(beforeOf);
     this.#people = [...record.aircraft.people.values()];
     this.#amendments = record.entries
       .flatMap((entry) => entry.amendments)
@@ -92,7 +118,7 @@ export class Standing {
     const verdict = gravest(
       PIECE,
       file.verdict,
-      this.#of((evidence) => evidence.pieces.get(id)?.verdict),
+      this.#of(({ evidence }) => evidence.pieces.get(id)?.verdict),
     );
     if (verdict === file.verdict) return file;
     const severity = verdict === "fail" ? "rejects" : "unproven";
@@ -105,7 +131,7 @@ export class Standing {
     const verdict = gravest(
       BATCH,
       file.verdict,
-      this.#of((evidence) => evidence.batches.get(id)?.verdict),
+      this.#of(({ evidence }) => evidence.batches.get(id)?.verdict),
     );
     if (verdict === file.verdict) return file;
     const names = [id, ...pieces.map((piece) => piece.id)];
@@ -115,7 +141,7 @@ export class Standing {
 
   joint(file: JointFile): JointFile {
     const { id } = file.joint;
-    const before = this.#of((evidence) => evidence.joints.get(id));
+    const before = this.#of(({ evidence }) => evidence.joints.get(id));
     const state = gravest(
       JOINT,
       file.state,
@@ -128,8 +154,7 @@ export class Standing {
   }
 
   coat(file: CoatFile): CoatFile {
-    const key = sameCoat(file.coat);
-    const before = this.#of((evidence) => this.#coats.get(evidence)?.get(key));
+    const before = this.#of(({ coats }) => coats.get(placeOf(file.coat.place)));
     const verdict = gravest(
       COAT,
       file.verdict,
@@ -142,10 +167,7 @@ export class Standing {
   }
 
   #measurement(file: MeasurementFile): MeasurementFile {
-    const isSame = ({ measurement: one }: MeasurementFile): boolean => alike(one) === alike(file.measurement);
-    const before = this.#of((evidence) =>
-      evidence.assemblies.get(file.measurement.assembly)?.measurements.find(isSame),
-    );
+    const before = this.#of(({ measurements }) => measurements.get(placeOf(file.measurement.place)));
     const verdict = gravest(
       MEASURE,
       file.verdict,
@@ -163,12 +185,21 @@ export class Standing {
   }
 
   pair(file: PairFile): PairFile {
+    const before = this.#before.flatMap(({ pairs }) => namesOfPair(file).flatMap((name) => pairs.get(name) ?? []));
     const verdict = gravest(
       PAIR,
       file.verdict,
-      this.#of((evidence) => evidence.pairs.get(file.id)?.verdict),
+      before.map((one) => one.verdict),
     );
     return verdict === file.verdict ? file : { ...file, verdict, stands: this.#entries() };
+  }
+
+  departure({ id }: Departure, now: Standing): Standing {
+    return gravest(
+      DEPARTURE,
+      now,
+      this.#of(({ evidence }) => evidence.standings.get(id)),
+    );
   }
 
   holdPoint(file: HoldPointFile): HoldPointFile {
@@ -176,7 +207,7 @@ export class Standing {
     const state = gravest(
       HOLD,
       file.state,
-      this.#of((evidence) => evidence.holdPoints.get(id)?.state),
+      this.#of(({ evidence }) => evidence.holdPoints.get(id)?.state),
     );
     if (state === file.state) return file;
     const about: Ref = { kind: "hold point", id };
@@ -195,8 +226,8 @@ export class Standing {
     return [...new Set(this.#amendments.map(({ by }) => by))];
   }
 
-  #of<T>(get: (evidence: Evidence) => T | undefined): T[] {
-    return this.#before.flatMap((evidence) => get(evidence) ?? []);
+  #of<T>(get: (before: Before) => T | undefined): T[] {
+    return this.#before.flatMap((before) => get(before) ?? []);
   }
 
   /** Names the amendments of those things; where none is of them directly, all. */

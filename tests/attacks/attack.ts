@@ -68,7 +68,7 @@ export async function answer(bench: Workbench, attack: Pick<Attack, "changes" | 
 
 function stated(evidence: Evidence, line: string): string {
   const [, kind = "", id = "", code = ""] =
-    /^(batch|joint|piece|hold point|pair|measurement|told) ([^:]+): (.+)$/.exec(line) ?? [];
+    /^(batch|joint|piece|hold point|pair|measurement|departure|told) ([^:]+): (.+)$/.exec(line) ?? [];
   if (kind === "told")
     return codesOf(evidence, id).includes(code) ? line : `told ${id}: ${codesOf(evidence, id).join(", ")}`;
   const measured = [...evidence.assemblies.values()].flatMap(({ measurements }) => measurements);
@@ -78,6 +78,7 @@ function stated(evidence: Evidence, line: string): string {
     piece: evidence.pieces.get(id)?.verdict,
     "hold point": evidence.holdPoints.get(id)?.state,
     pair: evidence.pairs.get(id)?.verdict,
+    departure: evidence.standings.get(id),
     measurement: measured.find(({ measurement: { what } }) => what === id)?.verdict,
   };
   return `${kind} ${id}: ${states[kind] ?? "not in the record"}`;

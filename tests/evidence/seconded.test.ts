@@ -1,10 +1,18 @@
 /** What stays as it was where someone amended the record alone: of what stands now and what stood before, the worse. */
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
-import { Standing } from "../../src/evidence/seconded.ts";
-import type { CoatFile, Evidence, HoldState, JointState, MeasurementFile, PairFile } from "../../src/evidence/types.ts";
+import { Seconded } from "../../src/evidence/seconded.ts";
+import type {
+  CoatFile,
+  Evidence,
+  HoldState,
+  JointState,
+  MeasurementFile,
+  PairFile,
+  Standing,
+} from "../../src/evidence/types.ts";
 import type { Amendment, Change, Measurement, Person, Record, Ref } from "../../src/facts/types.ts";
-import { assembly, batch, entry, glued, holdPoint, joint, measurement, test } from "./make.ts";
+import { assembly, batch, departure, entry, glued, holdPoint, joint, measurement, test } from "./make.ts";
 import { OUT } from "./signed.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };
@@ -36,9 +44,9 @@ const person = (id: string, role: Person["role"]): [string, Person] => [
   { id, place, name: id, publicName: id, role, audience: "public" },
 ];
 const MEASURED = [
-  measurement({ ...OUT, entry: "measured", side: "left", pair: "P" }),
-  measurement({ ...OUT, entry: "measured", side: "right", pair: "P" }),
-  measurement({ ...OUT, entry: "measured", what: "rib width" }),
+  measurement({ ...OUT, place: { ...place, line: 5 }, entry: "measured", side: "left", pair: "P" }),
+  measurement({ ...OUT, place: { ...place, line: 6 }, entry: "measured", side: "right", pair: "P" }),
+  measurement({ ...OUT, place: { ...place, line: 7 }, entry: "measured", what: "rib width" }),
 ];
 
 /** One batch in one joint of a wing, a hold point on it, three measurements, and these amendments. */
@@ -66,7 +74,7 @@ const get = <T>(map: ReadonlyMap<string, T>, id: string): T => {
   return file;
 };
 const standing = (amendments: readonly Amendment[], ...before: Partial<Evidence>[]) =>
-  new Standing(
+  new Seconded(
     made(amendments),
     before.map((one) => ({ ...NOW, ...one })),
   );
@@ -142,10 +150,10 @@ describe("An amendment that betters nothing", () => {
   const of = (broken: boolean, ...entries: string[]) => ({ as: "shown", stands: "rejected", entries, broken });
   const B = [change("batch", "B-1")];
 
-  it("is one that nobody saw, or only who writes, or nobody of the record; not one that changes no fact", () => {
+  it("is one that nobody saw, or only a builder, or nobody of the record; not one that changes no fact", () => {
     const seen = (by: string, seenBy?: string) => amendment(by, B, seenBy === undefined ? {} : { seenBy });
     expect(values(seen("a"), seen("b", "bob"), seen("c", "nobody"), seen("d", "eve"), seen("e", "cid"))).toEqual(
-      of(false, "a", "b", "c"),
+      of(false, "a", "b", "c", "e"),
     );
     expect(values(amendment("prose", [], { prose: true }), seen("a"))).toEqual(of(false, "a"));
     expect(values(amendment("prose", [change("lot", "R-1")]), amendment("words", []))).toEqual(of(false, "prose"));
@@ -325,7 +333,7 @@ describe("A measurement", () => {
     expect(standing(ALONE, { assemblies: new Map() }).assembly(wing)).toEqual(wing);
   });
 
-  it("is held against the same one: of that entry, in those words, on that side", () => {
+  it("is held against the one at the same place, whatever else of it was amended", () => {
     expect(after(files(), files("within", "out")).measurements.map((one) => one.stands)).toEqual([
       undefined,
       ["mended"],
@@ -336,9 +344,10 @@ describe("A measurement", () => {
       { measurement: measurement({ ...left, ...more }), verdict: "out" },
     ];
     const now: MeasurementFile[] = [{ measurement: measurement({ ...left }), verdict: "within" }];
-    expect(after(now, out({})).measurements[0]?.verdict).toBe("out");
-    for (const more of [{ entry: "other" }, { what: "rib depth" }, { side: "upper" as const }, { assembly: "fin" }])
-      expect(after(now, out(more)).measurements).toEqual(now);
+    for (const more of [{}, { what: "rib depth" }, { side: "upper" as const }, { assembly: "fin" }, { pair: "Q" }])
+      expect(after(now, out(more)).measurements[0]?.verdict).toBe("out");
+    for (const more of [{ file: "entries/other.md" }, { line: 50 }, { column: 50 }])
+      expect(after(now, out({ place: { ...place, line: 5, ...more } })).measurements).toEqual(now);
   });
 
   it("does not count as measured again by what someone alone made of it", () => {
@@ -372,6 +381,14 @@ describe("A pair of sides", () => {
     });
     expect(standing(ALONE, { pairs: new Map() }).pair(file)).toBe(file);
   });
+
+  it("is held against a pair of another name that one of its sides was in, and no other", () => {
+    const was = (change: Partial<PairFile>) =>
+      standing(ALONE, { pairs: new Map([["Q", { ...file, id: "Q", verdict: "out" as const, ...change }]]) });
+    expect(was({}).pair({ ...file, verdict: "within" }).verdict).toBe("out");
+    expect(was({ now: [], before: file.now }).pair({ ...file, verdict: "within" }).verdict).toBe("out");
+    expect(was({ now: [], before: [] }).pair({ ...file, verdict: "within" }).verdict).toBe("within");
+  });
 });
 
 describe("A record that was amended by someone alone", () => {
@@ -390,5 +407,28 @@ describe("A record that was amended by someone alone", () => {
     expect(evidence.findings.filter(({ rule }) => rule === "seconded").map(({ about }) => about.id)).toEqual(["B-1"]);
     const seen = { ...now, entries: now.entries.map((one) => ({ ...one, amendments: [] })) };
     expect(reckon(seen).batches.get("B-1")?.verdict).toBe("shown");
+  });
+});
+
+describe("How far a departure is accepted", () => {
+  const after = (now: Standing, ...before: Standing[]) =>
+    standing(ALONE, ...before.map((one) => ({ standings: new Map([["D-1", one]]) }))).departure(departure("D-1"), now);
+
+  it("is no further than it was before someone alone amended it", () => {
+    const order = [
+      "not accepted",
+      "accepted by no inspector",
+      "accepted by one who worked on it",
+      "told by the builder",
+      "accepted on a condition",
+      "accepted",
+    ] as const;
+    order.forEach((worse, at) => {
+      for (const better of order.slice(at)) {
+        expect(after(better, worse)).toBe(worse);
+        expect(after(worse, better)).toBe(worse);
+      }
+    });
+    expect(after("accepted")).toBe("accepted");
   });
 });

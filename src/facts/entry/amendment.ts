@@ -54,16 +54,14 @@ export interface Amendment {
 }
 
 /**
- * Whether it may better a verdict: someone other than the builder who writes, the first in the record, and than who wrote it
- * before saw the source of what is right, and it is not of the wood of a piece that had been broken.
+ * Whether it may better a verdict: someone other than a builder, now or before, saw the source of what is right, and it is not of the wood of
+ * a piece that had been broken. Of several builders nothing says which one writes.
  */
 export function isSeconded(
   { seenBy, changes }: Pick<Amendment, "seenBy" | "changes">,
   people: Iterable<{ readonly id: string; readonly role: string }>,
 ): boolean {
-  const all = [...people];
-  const writer = all.find(({ role }) => role === "builder");
-  const seen = all.some(({ id, role }) => id === seenBy && id !== writer?.id && role !== "former builder");
+  const seen = [...people].some(({ id, role }) => id === seenBy && role !== "builder" && role !== "former builder");
   return seen && changes.every(({ worsens }) => worsens !== true);
 }
 

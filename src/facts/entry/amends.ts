@@ -22,11 +22,7 @@ export function amendmentSchema(shape: Shape, amended: { readonly [key: string]:
       "Why, for all who may read the amended entry: they see it beside the first text.",
       "The cup's tare had not been taken off",
     ),
-    seen_by: idOf(
-      "person",
-      "Who else, not the builder who writes, saw the source of what is right.",
-      "helper",
-    ).optional(),
+    seen_by: idOf("person", "Who else, no builder of it, saw the source of what is right.", "helper").optional(),
     prose: choice(
       ["struck"],
       "Strikes out the prose of the amended entry; it stays readable. Without any other key below, this is meant.",

@@ -99,8 +99,8 @@ export const RULES: Sentences<RuleValues> = {
     "written down for; what was written first stays readable. It is a caution and decides nothing by itself.",
   "title/seconded": () => "Amended without a second person",
   "rule/seconded": () =>
-    "An amendment may worsen a verdict by itself. To better one it names, under `seen_by`, someone other than " +
-    "the builder who writes who saw the source; one of the wood of a piece that had been broken betters none. " +
+    "An amendment may worsen a verdict by itself. To better one it names, under `seen_by`, someone who is " +
+    "no builder of it and saw the source; one of the wood of a piece that had been broken betters none. " +
     "Until then the worst counts of what stands now and what stood before it.",
   "title/piece-broken": () => "Broken",
   "rule/piece-broken": () => "A test piece shows nothing until it has been broken.",
