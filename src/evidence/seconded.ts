@@ -8,19 +8,16 @@ import type { Amendment, Departure, Person, Record, Ref } from "../facts/types.t
 import type { Place } from "../problem.ts";
 import type { Stands } from "./codes/joints.ts";
 import { distinct, finder } from "./finding.ts";
-import { gravest, type Gravity } from "./gravity.ts";
-import { PIECE } from "./piece/verdict.ts";
+import { BATCH, COAT, DEPARTURE, gravest, HOLD, JOINT, MEASURE, PAIR, PIECE } from "./gravity.ts";
 import { indexBy } from "./record-index.ts";
 import type {
   AssemblyFile,
   BatchFile,
   BatchVerdict,
   CoatFile,
-  CoatVerdict,
   Evidence,
   Finding,
   HoldPointFile,
-  HoldState,
   JointFile,
   JointState,
   MeasurementFile,
@@ -29,36 +26,6 @@ import type {
   Severity,
   Standing,
 } from "./types.ts";
-
-const BATCH: Gravity<BatchVerdict> = {
-  rejected: 5,
-  "not shown": 4,
-  pending: 3,
-  "thrown away": 2,
-  "in no joint": 1,
-  shown: 0,
-};
-const JOINT: Gravity<JointState> = { quarantined: 5, "not shown": 4, opened: 3, "not glued": 2, pending: 1, shown: 0 };
-const HOLD: Gravity<HoldState> = {
-  blocked: 5,
-  "signed with things open": 4,
-  reopened: 3,
-  ahead: 2,
-  ready: 1,
-  passed: 0,
-};
-const MEASURE: Gravity<MeasurementFile["verdict"]> = { out: 3, "no tolerance": 2, estimated: 1, within: 0 };
-const PAIR: Gravity<PairFile["verdict"]> = { out: 4, "one side": 3, estimated: 2, "no tolerance": 1, within: 0 };
-const COAT: Gravity<CoatVerdict> = { rejected: 3, "not shown": 2, pending: 1, shown: 0 };
-
-const DEPARTURE: Gravity<Standing> = {
-  "not accepted": 5,
-  "accepted by no inspector": 4,
-  "accepted by one who worked on it": 3,
-  "told by the builder": 2,
-  "accepted on a condition": 1,
-  accepted: 0,
-};
 
 /** Where a thing that has no id was typed first: that stays, whatever of it is amended. */
 const placeOf = ({ file, line, column }: Place): string => `${file} ${line} ${column}`;

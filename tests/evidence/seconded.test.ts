@@ -2,17 +2,9 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "../../src/evidence/evidence.ts";
 import { Seconded } from "../../src/evidence/seconded.ts";
-import type {
-  CoatFile,
-  Evidence,
-  HoldState,
-  JointState,
-  MeasurementFile,
-  PairFile,
-  Standing,
-} from "../../src/evidence/types.ts";
+import type { CoatFile, Evidence, HoldState, JointState, MeasurementFile, PairFile } from "../../src/evidence/types.ts";
 import type { Amendment, Change, Measurement, Person, Record, Ref } from "../../src/facts/types.ts";
-import { assembly, batch, departure, entry, glued, holdPoint, joint, measurement, test } from "./make.ts";
+import { assembly, batch, entry, glued, holdPoint, joint, measurement, test } from "./make.ts";
 import { OUT } from "./signed.ts";
 
 const place = { file: "made.md", line: 1, column: 1 };
@@ -381,14 +373,6 @@ describe("A pair of sides", () => {
     });
     expect(standing(ALONE, { pairs: new Map() }).pair(file)).toBe(file);
   });
-
-  it("is held against a pair of another name that one of its sides was in, and no other", () => {
-    const was = (change: Partial<PairFile>) =>
-      standing(ALONE, { pairs: new Map([["Q", { ...file, id: "Q", verdict: "out" as const, ...change }]]) });
-    expect(was({}).pair({ ...file, verdict: "within" }).verdict).toBe("out");
-    expect(was({ now: [], before: file.now }).pair({ ...file, verdict: "within" }).verdict).toBe("out");
-    expect(was({ now: [], before: [] }).pair({ ...file, verdict: "within" }).verdict).toBe("within");
-  });
 });
 
 describe("A record that was amended by someone alone", () => {
@@ -407,28 +391,5 @@ describe("A record that was amended by someone alone", () => {
     expect(evidence.findings.filter(({ rule }) => rule === "seconded").map(({ about }) => about.id)).toEqual(["B-1"]);
     const seen = { ...now, entries: now.entries.map((one) => ({ ...one, amendments: [] })) };
     expect(reckon(seen).batches.get("B-1")?.verdict).toBe("shown");
-  });
-});
-
-describe("How far a departure is accepted", () => {
-  const after = (now: Standing, ...before: Standing[]) =>
-    standing(ALONE, ...before.map((one) => ({ standings: new Map([["D-1", one]]) }))).departure(departure("D-1"), now);
-
-  it("is no further than it was before someone alone amended it", () => {
-    const order = [
-      "not accepted",
-      "accepted by no inspector",
-      "accepted by one who worked on it",
-      "told by the builder",
-      "accepted on a condition",
-      "accepted",
-    ] as const;
-    order.forEach((worse, at) => {
-      for (const better of order.slice(at)) {
-        expect(after(better, worse)).toBe(worse);
-        expect(after(worse, better)).toBe(worse);
-      }
-    });
-    expect(after("accepted")).toBe("accepted");
   });
 });

@@ -2,7 +2,7 @@
 import { isEstimate } from "../../facts/quantity/ends.ts";
 import type { Batch, Piece, PieceTest } from "../../facts/types.ts";
 import { amendedFindings } from "../amended.ts";
-import { gravest, type Gravity } from "../gravity.ts";
+import { gravest, PIECE } from "../gravity.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { PieceFile, PieceVerdict } from "../types.ts";
 import { caseOf, type Check, type PieceCase } from "./case.ts";
@@ -12,9 +12,6 @@ import { pieceLoad, plausibleLoad } from "./load.ts";
 import { gluedInTime } from "./glued.ts";
 import { overlap } from "./overlap.ts";
 import { legsOfLots } from "./wood.ts";
-
-/** A glue line that failed has failed however early; one broken too early proves nothing more. */
-export const PIECE: Gravity<PieceVerdict> = { fail: 4, "not broken": 3, "too early": 2, inconclusive: 1, pass: 0 };
 
 /** A piece can be broken only once; should the record hold several tests of it, the gravest stands. */
 export function pieceFile(index: RecordIndex, batch: Batch, piece: Piece): PieceFile {
