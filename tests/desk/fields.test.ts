@@ -30,6 +30,13 @@ describe("The fields of each kind of file", () => {
     expect(bare.map(({ form }) => form).filter((form) => !/^only \S/.test(form))).toEqual(["as above"]);
   });
 
+  it("have for an example what a builder types, and never a block that only its own fields tell", () => {
+    expect(
+      rows.filter(({ example }) => example.includes("[object")).map(({ kind, path }) => `${kind} ${path}`),
+    ).toEqual([]);
+    expect([rowOf("entry", "hours"), rowOf("entry", "hours[].time")].map((row) => row?.example)).toEqual(["", "2:45"]);
+  });
+
   it("are needed where the form needs them", () => {
     expect([rowOf("aircraft", "name"), rowOf("aircraft", "visit")].map((row) => row?.needed)).toEqual([true, false]);
     expect(rowOf("entry", "batches[].resin.lot")?.form).toBe("the id of a lot");

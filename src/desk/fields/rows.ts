@@ -118,7 +118,13 @@ function wholeWords(form: z.ZodType, item: z.ZodType | undefined): string {
 
 function exampleOf(form: z.ZodType): string {
   const examples = metaOf(form)?.examples ?? metaOf(itemOf(form) ?? form)?.examples;
-  return Array.isArray(examples) ? examples.map(String).join("; ") : "";
+  // A whole block is told by the fields within it.
+  return Array.isArray(examples)
+    ? examples
+        .filter((one) => typeof one !== "object")
+        .map(String)
+        .join("; ")
+    : "";
 }
 
 /** What is said of a form itself, or of the one within `optional`. */
