@@ -38,6 +38,24 @@ describe("Own pages", () => {
     expect(site.get("assets/own.css")).toBe(OWN["style.css"]);
   });
 
+  it("are led to by names with any sign in them, from Markdown as from HTML", async () => {
+    const folder = scratch();
+    await writeRecord(folder, {
+      "pages/q&a.md": "---\ntitle: Q & A\n---\nAsked.\n",
+      "pages/a.md":
+        '---\ntitle: A\n---\n[page](q&a.html) [source](q&a.md) [away](https://example.org/?a=1&copy=2)\n\n<a href="q&amp;a.html">HTML</a>\n',
+      "pages/b.njk": "---\ntitle: B\n---\n<a href='/q&a.html#it'>HTML</a>\n",
+    });
+    const site = await siteOf(folder);
+    const linksOf = (path: string): string[] =>
+      parse(site.get(path) ?? "")
+        .querySelectorAll(".own a")
+        .map((link) => link.getAttribute("href") ?? "");
+    expect(linksOf("a.html")).toEqual(["q&a.html", "q&a.html", "https://example.org/?a=1&copy=2", "q&a.html"]);
+    expect(linksOf("b.html")).toEqual(["q&a.html#it"]);
+    expect(site.get("a.html")).toContain('href="https://example.org/?a=1&amp;copy=2"');
+  });
+
   it("are among the ways at the head of the story, unless they say that they are not", async () => {
     const folder = scratch();
     await writeRecord(folder);

@@ -11,7 +11,7 @@ import Eleventy, {
   type UserConfig,
 } from "@11ty/eleventy";
 import { linesBefore } from "./failure.ts";
-import { elementFaults, linkOf } from "./marked-up.ts";
+import { elementFaults, linkOf, attributeValue, writtenOf } from "./marked-up.ts";
 import { Readers } from "./readers.ts";
 import type { OwnFault, OwnLink, OwnMade, OwnReply, OwnTask, StoryTask } from "./task.ts";
 
@@ -83,6 +83,8 @@ function lookAtAll(
     const file = fileOf(page);
     faults.push(...elementFaults(tree, file), ...readers.treeFaults(tree, file));
   });
+  // Before them: names of source files are no HTML.
+  late.htmlTransformer.addUrlTransform("html", attributeValue, { priority: 10 });
   // After the links to source files have become links to pages.
   const whole = { priority: -10 };
   late.htmlTransformer.addUrlTransform(
@@ -90,9 +92,9 @@ function lookAtAll(
     function (this: Of, typed, { tag, attribute }) {
       const link = linkOf(typed, this.url, tag === "a" && attribute === "href");
       if (link === "elsewhere") faults.push({ kind: "elsewhere", file: fileOf(this), typed });
-      if (typeof link === "string") return typed;
+      if (typeof link === "string") return writtenOf(typed);
       links.push({ file: fileOf(this), typed, path: link.path });
-      return link.href;
+      return writtenOf(link.href);
     },
     whole,
   );

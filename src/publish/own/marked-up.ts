@@ -1,5 +1,6 @@
 /** What own pages came to, looked at by the parser that Eleventy writes them with. */
 import type { HtmlNode, HtmlTree } from "@11ty/eleventy";
+import { DomUtils, parseDocument } from "htmlparser2";
 import type { OwnFault } from "./task.ts";
 
 /** What no page of a site may have, or what the program puts around the page itself. */
@@ -48,6 +49,16 @@ export function linkOf(
   const up = "../".repeat(from.split("/").length - 2);
   return { path, href: up + encodeURI(path) + search + hash };
 }
+
+/** What an attribute holds, as it stands between its quotes: `a&amp;b` is `a&b`. */
+export function attributeValue(written: string): string {
+  const { children } = parseDocument(`<a href="${written.replaceAll('"', "&quot;")}">`);
+  const [link] = DomUtils.getElementsByTagName("a", children);
+  return link?.attribs.href ?? written;
+}
+
+/** The same, to be written between double quotes. */
+export const writtenOf = (value: string): string => value.replaceAll("&", "&amp;").replaceAll('"', "&quot;");
 
 function decoded(path: string): string {
   try {
