@@ -29,11 +29,14 @@ export const assemblyHistory = (shown: Shown, id: string): readonly HistoryDay[]
 function made(shown: Shown, id: string): HistoryDay[] {
   const { record, evidence } = shown;
   const { entriesOf, homesOf } = storyOf(shown);
-  const joints = record.assemblies.get(id)?.joints ?? [];
+  const within = allWithin(shown, id);
+  const joints = [...within].flatMap((one) => record.assemblies.get(one)?.joints ?? []);
   const lots = new Set([
     ...joints.flatMap((joint) => lotsInJoint(shown, joint.id)),
-    ...record.entries.flatMap(({ fitted }) => fitted.flatMap(({ lot, assembly }) => (assembly === id ? [lot] : []))),
-    ...evidence.coats.flatMap(({ coat }) => (coat.assembly === id ? coat.lots : [])),
+    ...record.entries.flatMap(({ fitted }) =>
+      fitted.flatMap(({ lot, assembly }) => (within.has(assembly) ? [lot] : [])),
+    ),
+    ...evidence.coats.flatMap(({ coat }) => (within.has(coat.assembly) ? coat.lots : [])),
   ]);
   const told = new Set(entriesOf.get(id));
   for (const { entry } of recallsOf(shown, lots)) if (!told.has(entry)) told.add(entry);
@@ -42,6 +45,14 @@ function made(shown: Shown, id: string): HistoryDay[] {
     return { day: entry.day, lots: [], entry, isOwn, lines: linesOf(shown, entry) };
   });
   return inOrder(shown, lots, days);
+}
+
+/** An assembly and all that stand in it. */
+function allWithin(shown: Shown, id: string): ReadonlySet<string> {
+  const { children } = storyOf(shown);
+  const all = new Set([id]);
+  for (const one of all) for (const child of children.get(one) ?? []) all.add(child.id);
+  return all;
 }
 
 export function jointHistory(shown: Shown, id: string): HistoryDay[] {
