@@ -1,7 +1,8 @@
 import type { JSX } from "preact";
 import { anchor } from "../../src/pages/address.ts";
-import { type DatedEvent, eventsOf, recalledJoints } from "../../src/pages/archive/events.ts";
+import { type DatedEvent, eventsOf } from "../../src/pages/archive/events.ts";
 import { PAGES } from "../../src/pages/archive/guide.ts";
+import { recalledLots } from "../../src/pages/archive/recalled.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { dateShort, dateWords } from "../../src/words/dates.ts";
 import { Id, None, Section, Title } from "../evidence/parts.tsx";
@@ -57,7 +58,7 @@ function Events({ site, events }: { readonly site: Site; readonly events: readon
 
 /** Each recalled lot, with every joint that held it and how that stands now. */
 function Recalls({ site }: { readonly site: Site }): JSX.Element {
-  const recalls = recalledJoints(site.shown);
+  const recalls = recalledLots(site.shown);
   return (
     <Section id="recalls" title="Recalls, and what became of each joint">
       {recalls.length === 0 ? <None>No lot was recalled.</None> : null}

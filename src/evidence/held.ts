@@ -39,7 +39,7 @@ export function heldBy(index: RecordIndex, joint: JointSpec, until = Number.POSI
 }
 
 /** Glue that is of no stage, or of another too, stays in where only some were opened. */
-function opens({ stages: opened }: Rework, { id }: Batch, said: readonly Stage[]): boolean {
+export function opens({ stages: opened }: Rework, { id }: Batch, said: readonly Stage[]): boolean {
   if (opened === undefined) return true;
   const own = said.filter(({ batches }) => batches.includes(id));
   return own.length > 0 && own.every(({ stage }) => opened.includes(stage));

@@ -1,6 +1,5 @@
 /** What changed the course of the build, by date: the index that an archive begins with. */
-import type { JointFile } from "../../evidence/types.ts";
-import type { Entry, Recall, Ref } from "../../facts/types.ts";
+import type { Entry, Ref } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { dateWords } from "../../words/dates.ts";
 import { counted, ended, listed } from "../../words/lists.ts";
@@ -142,45 +141,4 @@ function amended({ amendments }: Entry): DatedEvent[] {
       about: { kind: "entry", id: entry },
     };
   });
-}
-
-export interface RecalledLot {
-  readonly lot: string;
-  readonly recall: Recall;
-  /** Each joint that holds or held it, and what became of it. */
-  readonly joints: readonly { readonly file: JointFile; readonly became: string }[];
-}
-
-/** In the order of recalls; a lot that was recalled twice stands once, by its first. */
-export function recalledJoints({ record, evidence }: Shown): RecalledLot[] {
-  const first = new Map(
-    record.entries
-      .flatMap(({ recalls }) => recalls)
-      .reverse()
-      .map((recall) => [recall.lot, recall] as const),
-  );
-  return [...first].reverse().map(([lot, recall]) => {
-    const held = evidence.lots.get(lot);
-    const now = new Set(held?.joints);
-    const all = [...now, ...(held?.formerJoints ?? []).filter((id) => !now.has(id))];
-    return {
-      lot,
-      recall,
-      joints: all
-        .flatMap((id) => evidence.joints.get(id) ?? [])
-        .map((file) => ({ file, became: becameOf(file, now.has(file.joint.id), evidence) })),
-    };
-  });
-}
-
-/** `Glue taken out on 8 March 2026; glued again with batch B-047 of 14 March 2026.` */
-function becameOf({ reworks, batches }: JointFile, holdsIt: boolean, evidence: Shown["evidence"]): string {
-  if (holdsIt) return "It holds it still.";
-  const last = reworks.at(-1);
-  const out = last === undefined ? "It holds it no longer" : `Its glue was taken out on ${dateWords(last.day)}`;
-  const after = batches
-    .flatMap((id) => evidence.batches.get(id)?.batch ?? [])
-    .filter(({ day }) => last === undefined || day >= last.day)
-    .map(({ id, day }) => `${id} of ${dateWords(day)}`);
-  return after.length === 0 ? `${out}; it has not been glued since.` : `${out}; glued again with ${listed(after)}.`;
 }
