@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { assemblyHistory } from "../../src/pages/archive/history.ts";
+import { assemblyHistory, jointHistory } from "../../src/pages/archive/history.ts";
 import { assembly, batch, entry, joint, lot, LOTS, record } from "../evidence/make.ts";
 import { exampleSite } from "./example.ts";
 
@@ -52,4 +52,21 @@ describe("The history of an assembly", () => {
     expect(entries("wing")).toContain(recalled);
     expect(entries("tail")).not.toContain(recalled);
   });
+});
+
+it("A joint that was opened and glued again in one entry was opened first", () => {
+  const again = "2025-03-15-glue";
+  const on = { place, entry: again, day: "2025-03-15" };
+  const made = record({
+    entries: [
+      entry("2025-03-10-glue", { batches: [batch("B-1")] }),
+      entry(again, {
+        batches: [batch("B-2", { entry: again }, "2025-03-15")],
+        reworks: [{ ...on, joints: ["W-1"], why: "Dry" }],
+      }),
+    ],
+  });
+  const { shown } = exampleSite("inspector", made);
+  const lines = jointHistory(shown, "W-1").flatMap((day) => day.lines.map(({ what }) => what));
+  expect(lines).toEqual(["Batch B-1", "Joint W-1", "Batch B-2"]);
 });

@@ -24,11 +24,13 @@ export interface HistoryLine {
 /** Reckoned once for each entry: every assembly around it tells of it, and its joints. */
 export const linesOf = (shown: Shown, entry: Entry): readonly HistoryLine[] => shown.memo.within(shown, entry, made);
 
+/** What was opened before what was glued: a rework takes out no batch of its own entry. */
 function made(shown: Shown, entry: Entry): HistoryLine[] {
+  const all = dayEvents(entry, shown);
   return [
     ...sawn(entry),
     ...measured(shown, entry),
-    ...dayEvents(entry, shown).map((happening) => happened(shown, entry, happening)),
+    ...[...all.filter(isRework), ...all.filter((one) => !isRework(one))].map((one) => happened(shown, entry, one)),
     ...stages(entry),
     ...heated(entry),
     ...fitted(entry),
@@ -37,8 +39,10 @@ function made(shown: Shown, entry: Entry): HistoryLine[] {
   ];
 }
 
+const isRework = ({ row, about }: Happening): boolean => row === "Taken out" && about.kind === "joint";
+
 function happened(shown: Shown, entry: Entry, happening: Happening): HistoryLine {
-  const { row, mark, word, what, about } = happening;
+  const { mark, word, what, about } = happening;
   return {
     what,
     about,
@@ -46,7 +50,7 @@ function happened(shown: Shown, entry: Entry, happening: Happening): HistoryLine
     word,
     says: saysOf(shown, entry, happening),
     joints: jointsOf(shown, about),
-    isWork: row === "Batches" || (row === "Taken out" && about.kind === "joint"),
+    isWork: happening.row === "Batches" || isRework(happening),
   };
 }
 
