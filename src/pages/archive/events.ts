@@ -4,7 +4,7 @@ import type { Shown } from "../../editions/shown.ts";
 import { dateWords } from "../../words/dates.ts";
 import { counted, ended, listed } from "../../words/lists.ts";
 import { acceptedWords } from "../evidence/evidence-lists.ts";
-import { deciding } from "../evidence/verdict-words.ts";
+import { deciding, stagesOpened } from "../evidence/verdict-words.ts";
 
 type EventKind = "Recall" | "Rework" | "Rejection" | "Departure" | "Sign-off" | "Amendment" | "First flight" | "Seal";
 
@@ -63,12 +63,14 @@ function takenOut({ day, recalls, reworks }: Entry): DatedEvent[] {
         about: { kind: "lot", id: lot },
       };
     }),
-    ...reworks.flatMap(({ joints, why }) =>
+    ...reworks.flatMap(({ joints, stages, why }) =>
       joints.map(
         (id): DatedEvent => ({
           day,
           kind: "Rework",
-          says: ended(`The glue was taken out of joint ${id}: ${why}`),
+          says: ended(
+            `The glue was taken out of joint ${id}${stages === undefined ? "" : stagesOpened(stages)}: ${why}`,
+          ),
           about: { kind: "joint", id },
         }),
       ),
