@@ -1,4 +1,7 @@
-/** How high the boxes of a trace stand: in each column in an order in which few lines cross, and near what lines join them to. */
+/**
+ * How high the boxes of a trace stand: in each column in an order in which few lines cross, and near what lines join
+ * them to.
+ */
 
 /** Lines by the numbers of their boxes. */
 type Line = readonly [from: number, to: number];
@@ -15,7 +18,10 @@ interface Columns {
 /** Passes over all columns, there and back; more bettered nothing in records that were tried. */
 const ORDERINGS = 12;
 
-/** Heights of middles from the highest box down, at least a step apart in a column. `columnOf` has the column of each box. */
+/**
+ * Heights of middles from the highest box down, at least a step apart in a column. `columnOf` has the column of each
+ * box.
+ */
 export function heightsOf(columnOf: readonly number[], lines: readonly Line[], step: number): readonly number[] {
   const joined = joinedBy(columnOf, lines);
   const columns = ordered(joined);
@@ -37,7 +43,10 @@ function joinedBy(columnOf: readonly number[], lines: readonly Line[]): Columns 
   return { columns, before, after, lines: across };
 }
 
-/** The best of the orders that come of putting each box at the mean of its neighbours, column after column, there and back. */
+/**
+ * The best of the orders that come of putting each box at the mean of its neighbours, column after column, there and
+ * back.
+ */
 function ordered({ columns, before, after, lines }: Columns): Columns["columns"] {
   let best = columns;
   let fewest = crossings(columns, lines);

@@ -3,7 +3,10 @@ import type { Shown } from "../editions/shown.ts";
 import type { Kind, Ref } from "../facts/types.ts";
 import { dateShort } from "../words/dates.ts";
 
-/** Of a kind whose ids are words run together: what is said in place of them. Other ids are what readers know a thing by. */
+/**
+ * Of a kind whose ids are words run together: what is said in place of them. Other ids are what readers know a thing
+ * by.
+ */
 const TITLED: Partial<{ readonly [kind in Kind]: (shown: Shown) => ReadonlyMap<string, string> }> = {
   entry: ({ record }) => new Map(record.entries.map(({ id, title, day }) => [id, `${title} (${dateShort(day)})`])),
   assembly: ({ record }) => titles(record.assemblies.values()),

@@ -86,7 +86,9 @@ export function asMixed(
   return traceIndex(shown).batches.flatMap(({ id }) => asked.get(id) ?? []);
 }
 
-/** Batches of a sheet, those whose verdict needs to be read first apart from those that are shown or asked for nothing. */
+/**
+ * Batches of a sheet, those whose verdict needs to be read first apart from those that are shown or asked for nothing.
+ */
 export function apart(batches: readonly BatchFile[]): {
   readonly exceptions: readonly BatchFile[];
   readonly rest: readonly BatchFile[];

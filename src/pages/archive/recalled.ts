@@ -65,7 +65,8 @@ function becameOf(shown: Shown, file: JointFile, lot: string): string {
     const isGone = file.superseded.includes(id);
     return `${id} of ${dateWords(day)}${isGone ? " (taken out since)" : ""}`;
   });
-  return `${outWords(out, lot)}; ${after.length === 0 ? "it has not been glued since" : `glued again with ${listed(after)}`}.`;
+  const again = after.length === 0 ? "it has not been glued since" : `glued again with ${listed(after)}`;
+  return `${outWords(out, lot)}; ${again}.`;
 }
 
 function outWords({ day, stages, replaced = [] }: Rework, lot: string): string {

@@ -8,7 +8,10 @@ export interface Sealed extends SealedSince {
   readonly isLate: boolean;
 }
 
-/** Common practice, no source: a logbook is written up within the month. A later seal says little of what was known on the day. */
+/**
+ * Common practice, no source: a logbook is written up within the month. A later seal says little of what was known on
+ * the day.
+ */
 const LATE_DAYS = 31;
 
 /**

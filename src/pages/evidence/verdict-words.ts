@@ -108,7 +108,10 @@ export function deciding<T extends Weighed>(findings: readonly T[]): T[] {
   return sorted.filter(({ severity }) => severity === sorted[0]?.severity);
 }
 
-/** After a joint's title: where the builder says that its failure would not endanger the aircraft, and in how many stages it is to be glued. */
+/**
+ * After a joint's title: where the builder says that its failure would not endanger the aircraft, and in how many
+ * stages it is to be glued.
+ */
 export const jointWords = ({ structure, stages }: JointSpec): string =>
   `${structure === "secondary" ? ", secondary structure" : ""}${stages === undefined ? "" : `, to be glued in ${counted(stages, "stage")}`}`;
 

@@ -18,7 +18,10 @@ export interface Chart {
   /** What the series are held against. */
   readonly against?: { readonly name: string; readonly values: readonly number[] };
   readonly filled?: boolean;
-  /** Where hours are known by their month or year alone, and are drawn as if alike on all its days; first and last day of each stretch. */
+  /**
+   * Where hours are known by their month or year alone, and are drawn as if alike on all its days; first and last day
+   * of each stretch.
+   */
   readonly spans?: readonly (readonly [from: number, to: number])[];
 }
 
@@ -52,7 +55,10 @@ export function spansOf(lines: readonly Worked[]): Chart["spans"] {
   return joined.length === 0 ? undefined : joined;
 }
 
-/** Minutes in each week; those of a span alike on all its days that lie within the weeks: how it is drawn, never how it was. Minutes are no integers then. */
+/**
+ * Minutes in each week; those of a span alike on all its days that lie within the weeks: how it is drawn, never how it
+ * was. Minutes are no integers then.
+ */
 export function weekly(lines: readonly Worked[], weeks: Weeks): number[] {
   const sums = new Array<number>(weeks.mondays.length).fill(0);
   const start = dayAt(weeks.mondays[0] ?? "");

@@ -63,7 +63,9 @@ export const UNITS: { readonly [unit: string]: string } = {
   "1/m": "per_m",
 };
 
-/** What the record’s own form says of a field; it throws where there is none, so that no column names one that is not. */
+/**
+ * What the record’s own form says of a field; it throws where there is none, so that no column names one that is not.
+ */
 function fieldSays(field: FieldName): string {
   const [kind, path = ""] = field.split(": ") as [FileKind, string?];
   const steps = path.split(/\.|(?=\[\])/).map((step) => (step === "[]" ? 0 : step));
@@ -93,7 +95,10 @@ export function typed<T>(name: string, field: FieldName, of: Of<T, Cell>, type: 
   return { name, type, ...unitOf(name), says: fieldSays(field), field, of };
 }
 
-/** A quantity as typed, and its figure in the unit of reckoning where one was read: a range and an estimate are as typed. */
+/**
+ * A quantity as typed, and its figure in the unit of reckoning where one was read: a range and an estimate are as
+ * typed.
+ */
 export function quantity<T>(word: string, unit: string, field: FieldName, of: Of<T, Noted>): Column<T>[] {
   return [
     typed<T>(`${word}_typed`, field, (...from) => of(...from)?.typed),

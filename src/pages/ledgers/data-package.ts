@@ -1,4 +1,7 @@
-/** What stands in the ledgers, for programs: a data package as Frictionless Data describes it (specs.frictionlessdata.io, version 1). */
+/**
+ * What stands in the ledgers, for programs: a data package as Frictionless Data describes it
+ * (specs.frictionlessdata.io, version 1).
+ */
 import type { Shown } from "../../editions/shown.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
 import type { ColumnTold, ColumnType, Ledger } from "./column.ts";

@@ -1,4 +1,7 @@
-/** What those who follow the build or share a page of it are told: of the public edition alone, and only where its address is known. */
+/**
+ * What those who follow the build or share a page of it are told: of the public edition alone, and only where its
+ * address is known.
+ */
 import { defined } from "../../defined.ts";
 import type { Picture, Shown, Site } from "../../editions/shown.ts";
 import type { Entry, FilePath } from "../../facts/types.ts";
