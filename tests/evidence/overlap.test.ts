@@ -116,8 +116,8 @@ describe("The overlap of a piece", () => {
     expect(said({ procedure: { wood, overlap: short }, piece: { overlap: mm("12.0") } })).toBe(
       "An overlap of 12.0 mm at a thickness of 6.0 mm is 2.00 thicknesses, too long to show a weak glue line.",
     );
-    expect(said({ procedure: { overlap: short, form: "block-shear" }, piece: { overlap: mm("30.0") } })).toBe(
-      "An overlap of 30.0 mm at a thickness of 6.0 mm is 5.00 thicknesses, too long to show a weak glue line.",
+    expect(said({ procedure: { overlap: short, form: "block-shear" }, piece: { overlap: mm("18.0") } })).toBe(
+      "An overlap of 18.0 mm at a thickness of 6.0 mm is 3.00 thicknesses, too long to show a weak glue line.",
     );
     expect(said({ procedure: { overlap: short, form: "single-lap" }, piece: { overlap: mm("30.0") } })).toContain(
       "too long to show a weak glue line: by statics it would let pass one with 98 % of the wood's own shear strength",
@@ -144,6 +144,14 @@ describe("The overlap of a piece", () => {
     expect(finding({ piece: { thickness: undefined, overlap: undefined } }, "overlap")?.sentence).toContain(
       "No overlap and no thickness is noted",
     );
+  });
+
+  it("of a block is judged as that of a lap beyond three thicknesses", () => {
+    const block = { form: "block-shear", overlap: undefined, stress: undefined } as const;
+    const said = (overlap: string) => fileOf({ procedure: block, piece: { overlap: mm(overlap) } });
+    expect(said("18.0").revealing).toBe(1);
+    expect(said("30.0").revealing).toBeLessThan(1);
+    expect(said("60.0").verdict).toBe("inconclusive");
   });
 
   it("is in thicknesses of the thinner leg of a lap, and of the pressed leg of three", () => {

@@ -1,5 +1,6 @@
 /** What was found of each thing that can be asked of a glue-up. */
 import { atLeast, atMost, standing } from "../../reckoning/compare.ts";
+import { dayNumber } from "../../reckoning/time/calendar.ts";
 import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
 import type { Ask, Asks, Batch, Ends, GlueUp, Method, Moment, Noted, Quantity, Range, Ref } from "../../facts/types.ts";
 import { indexBy, lookUp } from "../record-index.ts";
@@ -36,6 +37,9 @@ const between = (from: Moment | undefined, to: Moment | undefined): number | und
   const over = from && to ? to.epoch - from.epoch : undefined;
   return over === undefined || over < 0 ? undefined : over;
 };
+/** The one, or the other where that was later. */
+const noSooner = (one: Moment | undefined, other: Moment | undefined): Moment | undefined =>
+  one && other && other.epoch > one.epoch ? other : one;
 const within = (seconds: number | undefined, asked: Quantity): Answer =>
   seconds === undefined ? UNKNOWN : answer({ seconds }, atMost(seconds, asked.value));
 const atLeastSo = (seconds: number | undefined, asked: Quantity): Answer =>
@@ -75,9 +79,17 @@ const JUDGES: Judges = {
     if (most !== undefined && atMost(most, asked.value)) return answer({ seconds: most }, true);
     return least !== undefined && !atMost(least, asked.value) ? answer({ seconds: least }, false) : UNKNOWN;
   },
-  openTime: (asked, { c, said: { spread } }) => within(between(spread, c.batch.closed), asked),
-  assemblyTime: (asked, { said: { spread, on } }) => within(between(spread, on), asked),
-  clamped: (asked, { said: { on, off } }) => atLeastSo(between(on, off), asked),
+  openTime: (asked, { c, said: { spread, spreadTo } }) =>
+    within(between(spread, noSooner(c.batch.closed, spreadTo)), asked),
+  assemblyTime: (asked, { c, said: { spread, on } }) => within(between(spread, noSooner(on, c.batch.closed)), asked),
+  clamped: (asked, { c, said: { on, off } }) => {
+    const { now, clock, record } = c.index;
+    if (!off || off.epoch <= clock.midnight((dayNumber(record.day) ?? 0) + 1))
+      return atLeastSo(between(on, off), asked);
+    // What is still to come has not been seen.
+    const soFar = on && now - on.epoch;
+    return soFar !== undefined && atLeast(soFar, asked.value) ? answer({ seconds: soFar }, true) : UNKNOWN;
+  },
   mixing: (asked, { said: { mixedFor } }) => inRange(mixedFor, { least: asked.value }),
   gap: (asked, { said: { gap } }) => inRange(gap, { most: asked.value }),
   moistureDifference: (asked, { c, said: { parts = [] } }) => {
@@ -134,15 +146,19 @@ export function judged<K extends Ask>(ask: K, asked: NonNullable<Asks[K]>, sessi
   return (JUDGES[ask] as (asked: NonNullable<Asks[K]>, session: Session) => Judged)(asked, session);
 }
 
-/** A lot of plywood is tried once a day, for all that is glued then. */
+/** A lot of plywood is tried once a day, for all that is glued then; where drops of one day disagree the worse counts. */
 function dropped({ c, said: { beaded } }: Session): Judged {
   const { batch, index } = c;
   const ply = batch.timber.filter((id) => lookUp(index.record.lots, id).material === "plywood");
-  if (beaded.length > 0) return answer({ lots: beaded, beaded: true }, false, beaded.map(lotRef));
+  const thatDay = index.memo.once(index, triedByDay).get(batch.day) ?? [];
+  const repelled = thatDay.filter(({ glueUp }) => glueUp?.beaded.some((lot) => ply.includes(lot)));
+  if (beaded.length > 0 || repelled.length > 0) {
+    const stood = repelled.flatMap(({ glueUp }) => glueUp?.beaded ?? []).filter((lot) => ply.includes(lot));
+    const lots = [...new Set([...beaded, ...stood])];
+    return answer({ lots, beaded: true }, false, [...lots.map(lotRef), ...repelled.flatMap(refsOf)]);
+  }
   if (ply.length === 0) return undefined;
-  const tried = (index.memo.once(index, triedByDay).get(batch.day) ?? []).filter(({ glueUp }) =>
-    glueUp?.drop.some((lot) => ply.includes(lot)),
-  );
+  const tried = thatDay.filter(({ glueUp }) => glueUp?.drop.some((lot) => ply.includes(lot)));
   const alsoOn = [...ply.map(lotRef), ...tried.flatMap(refsOf)];
   return ply.every((lot) => tried.some(({ glueUp }) => glueUp?.drop.includes(lot)))
     ? answer({ lots: ply, beaded: false }, true, alsoOn)

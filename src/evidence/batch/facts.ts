@@ -80,7 +80,10 @@ export interface Ratio {
   readonly doubt?: number;
 }
 
-/** `logged` is the greatest that the logger read while it was glued, °C: the working life is that of the warmer of it and the note. */
+/**
+ * `logged` is the greatest that the logger read while it was glued, °C: the working life is that of the warmest of it,
+ * the note and the resin.
+ */
 export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): BatchFacts {
   const { parts, pair, mixed } = MADE[adhesive.kind];
   const whole = measuredOf(batch, parts);
@@ -88,8 +91,7 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
   const counted = mixed ? whole : measuredOf(batch, parts.slice(0, 1));
   const forSpread = mixed ? mass : counted && massOf(counted, adhesive);
   const measured = pair && measuredOf(batch, pair);
-  const known = [batch.temperature && saidEnds(batch.temperature).most, logged].filter((value) => value !== undefined);
-  const warmest = known.length === 0 ? undefined : Math.max(...known);
+  const warmest = warmestOf(batch, logged);
   const dew = aboveDew(batch);
   return {
     measuredBy: measured?.by,
@@ -100,7 +102,7 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
     moistureEstimate: settled(batch),
     dewPoint: dew?.isProven === true ? dew.dewPoint : undefined,
     aboveDew: dew,
-    open: openOf(batch),
+    open: openOf(batch, mixed),
     life: warmest === undefined ? undefined : lifeOf(adhesive, warmest, mass?.most ?? Number.POSITIVE_INFINITY),
     lifeEstimates: [
       ...(logged === undefined && isEstimate(batch.temperature) && batch.temperature ? [batch.temperature] : []),
@@ -109,8 +111,23 @@ export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): Batc
   };
 }
 
-const openOf = ({ mixed, closed }: Batch): Open | undefined =>
-  mixed && closed && { mixed, closed, openFor: closed.epoch - mixed.epoch };
+/** When the adhesive began to stand; of one that is not mixed in a cup that is when the first face was spread, by whichever note says sooner. */
+export function begunAt({ mixed, glueUp }: Batch, isMixed: boolean): Moment | undefined {
+  const spread = isMixed ? undefined : glueUp?.spread;
+  return mixed && spread && spread.epoch < mixed.epoch ? spread : mixed;
+}
+
+function openOf(batch: Batch, isMixed: boolean): Open | undefined {
+  const mixed = begunAt(batch, isMixed);
+  const { closed } = batch;
+  return mixed && closed && { mixed, closed, openFor: closed.epoch - mixed.epoch };
+}
+
+/** Resin that was warmer than the air goes off as warm; alone it says nothing of the air. */
+function warmestOf({ temperature, glueUp }: Batch, logged: number | undefined): number | undefined {
+  const air = [temperature && saidEnds(temperature).most, logged].filter((value) => value !== undefined);
+  return air.length === 0 ? undefined : Math.max(...air, ...(glueUp?.resin ? [saidEnds(glueUp.resin).most] : []));
+}
 
 function lifeOf({ workingLife }: Adhesive, warmest: number, most: number): Life | undefined {
   const rows = workingLife.map((row) => ({

@@ -42,10 +42,13 @@ export function workingLifeRule(c: BatchCase): Finding[] {
     : [find("working-life/estimate", "unproven", { ...values, estimates }, { limit })];
 }
 
-/** Whichever is warmer of the note and the logger, as by it the row was looked for. */
+/** Whichever is warmest of the note, the logger and the resin, as by it the row was looked for. */
 function warmestWords({ batch, read }: BatchCase): string {
   const logged = warmestOf(read, batch) ?? Number.NEGATIVE_INFINITY;
-  const { temperature } = batch;
+  const { temperature, glueUp } = batch;
+  const resin = glueUp?.resin;
+  const air = Math.max(logged, temperature ? saidEnds(temperature).most : logged);
+  if (resin && saidEnds(resin).most > air) return `${resin.typed}, as warm as the resin was`;
   return temperature && saidEnds(temperature).most >= logged ? temperature.typed : "what the logger read";
 }
 

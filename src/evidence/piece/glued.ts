@@ -1,7 +1,7 @@
 /** Whether a piece that was glued at a time of its own was glued while the cup could still be worked. */
 import { MADE } from "../../facts/build/adhesive-kind.ts";
 import { atMost } from "../../reckoning/compare.ts";
-import { factsOf } from "../batch/facts.ts";
+import { begunAt, factsOf } from "../batch/facts.ts";
 import { readAt, warmestOf } from "../batch/witnesses.ts";
 import { lookUp } from "../record-index.ts";
 import { sheetOf } from "../sources.ts";
@@ -14,17 +14,19 @@ export function gluedInTime(c: PieceCase): Check | undefined {
   if (piece.glued === undefined) return undefined;
   const adhesive = lookUp(index.record.adhesives, batch.adhesive);
   const { life, lifeEstimates } = factsOf(batch, adhesive, warmestOf(readAt(index.shop, batch), batch));
-  const began = MADE[adhesive.kind].mixed ? ("mixed" as const) : ("spread" as const);
+  const isMixed = MADE[adhesive.kind].mixed;
+  const began = isMixed ? ("mixed" as const) : ("spread" as const);
+  const begun = begunAt(batch, isMixed);
   const glued = piece.glued.typed;
-  if (!batch.mixed || !life) return inconclusive(c, find("piece-glued/not-known", severityOf(c), { glued }));
+  if (!begun || !life) return inconclusive(c, find("piece-glued/not-known", severityOf(c), { glued }));
   const { row } = life;
   const limit: Limit = {
     code: "limit/working-life",
     values: { life: row.time.typed, mass: row.mass?.typed, temperature: row.temperature.typed },
     from: sheetOf(adhesive),
   };
-  const stood = piece.glued.epoch - batch.mixed.epoch;
-  const values = { began, mixed: batch.mixed.typed, glued, stood, life: row.time.typed };
+  const stood = piece.glued.epoch - begun.epoch;
+  const values = { began, mixed: begun.typed, glued, stood, life: row.time.typed };
   if (!(stood >= 0 && atMost(stood, life.time)))
     return inconclusive(c, find("piece-glued/too-late", severityOf(c), values, { limit }));
   return lifeEstimates.length === 0

@@ -6,6 +6,7 @@ import type { PieceTest } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Check, PieceCase } from "./case.ts";
+import { isBlock } from "./strength.ts";
 
 /** Single legs scatter about their mean by some 18 %: this program's own measure of what none can carry, and of what none gives way at. */
 const MOST_OF_CRUSHING = 1.4;
@@ -22,7 +23,7 @@ export function plausibleLoad(c: PieceCase, test: PieceTest): Check | undefined 
   if (!test.load || !strengths || stress === undefined) return undefined;
   const values = { load: test.load.typed, wood: strengths.from };
   const pressed =
-    c.procedure.form === "block-shear" || !thickness || !piece.width
+    isBlock(c.procedure.form, c.overlapRatio) || !thickness || !piece.width
       ? undefined
       : legCompression(saidEnds(test.load).most, piece.width.value, thickness.value);
   if (pressed !== undefined && pressed > strengths.crushing * MOST_OF_CRUSHING) {

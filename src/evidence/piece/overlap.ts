@@ -7,7 +7,7 @@ import type { Limit } from "../types/source.ts";
 import type { FindingValues } from "../codes/findings.ts";
 import type { Finding } from "../types.ts";
 import type { Check, PieceCase } from "./case.ts";
-import { floorOf } from "./strength.ts";
+import { floorOf, isBlock } from "./strength.ts";
 
 interface OverlapLimit {
   readonly limit?: Limit;
@@ -46,7 +46,7 @@ export function overlap(c: PieceCase): Check {
 /** A procedure may ask for more than three thicknesses show, and not for less; where the wood is not known nothing is known of it. */
 function floored(c: PieceCase, shape: ShapeValues, limit: Limit | undefined): Check | undefined {
   const { strengths, revealing, procedure, test, find } = c;
-  if (procedure.form === "block-shear") return undefined;
+  if (isBlock(procedure.form, shape.ratio)) return undefined;
   const said = (finding: Finding): Check => (test ? { finding, verdict: "inconclusive" } : { finding });
   const severity = test ? "unproven" : "caution";
   if (!strengths || revealing === undefined) return said(find("overlap/wood-not-known", severity, shape, { limit }));

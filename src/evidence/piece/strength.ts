@@ -1,6 +1,7 @@
 /** The strengths of the wood that a piece is reckoned with, and what its shape could show. */
 import { SITKA_SPRUCE } from "../../reckoning/pieces/break-even-overlap.ts";
 import { revealingPower } from "../../reckoning/pieces/revealing-power.ts";
+import { atMost } from "../../reckoning/compare.ts";
 import type { Lot, Procedure } from "../../facts/types.ts";
 import { procedureOf } from "../sources.ts";
 import type { Source } from "../types/source.ts";
@@ -24,10 +25,14 @@ export function strengthsOf(procedure: Procedure, lots: readonly Lot[]): Strengt
 /** What three thicknesses give, whatever a procedure allows: the usual greatest overlap of the three-leg piece. */
 const FLOOR_RATIO = 3;
 
-/** Of a shape with so many thicknesses of overlap; a lap of one face carries half of what two do, a block has no leg to be crushed. */
+/** A block has no leg to be crushed; a longer one is a lap by another name: this program's own measure, no source. */
+export const isBlock = (form: Procedure["form"], ratio: number | undefined): boolean =>
+  form === "block-shear" && (ratio === undefined || atMost(ratio, FLOOR_RATIO));
+
+/** Of a shape with so many thicknesses of overlap; a lap of one face carries half of what two do. */
 export function shapeShows(form: Procedure["form"], ratio: number, { crushing, shear }: Strengths): number | undefined {
   if (form === "glue-up") return undefined;
-  if (form === "block-shear") return 1;
+  if (isBlock(form, ratio)) return 1;
   return revealingPower(form === "three-leg" ? ratio : ratio / 2, crushing, shear);
 }
 

@@ -9,9 +9,9 @@ import type { Sentences } from "./catalogue.ts";
 /** Each thing that can be asked, and how what was asked of it is read. */
 export const ASKS: { readonly [ask in Ask]: readonly [thing: string, asked: (typed: string) => string] } = {
   preparedWithin: ["From finished surfaces to the last one spread", (typed) => `at most ${typed}`],
-  openTime: ["From the first face spread to the last joint closed", (typed) => `at most ${typed}`],
+  openTime: ["From the first face spread to the last, and the last joint closed", (typed) => `at most ${typed}`],
   assemblyTime: ["From the first face spread to the last clamp tight", (typed) => `at most ${typed}`],
-  clamped: ["Under clamps", (typed) => `at least ${typed}`],
+  clamped: ["Under clamps, as far as the record goes", (typed) => `at least ${typed}`],
   mixing: ["Mixed for", (typed) => `at least ${typed}`],
   gap: ["Greatest gap when tried dry", (typed) => `at most ${typed}`],
   moistureDifference: ["Moistures of the parts apart by", (typed) => `at most ${typed}`],

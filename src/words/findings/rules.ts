@@ -45,7 +45,7 @@ export const RULES: Sentences<RuleValues> = {
     "The surfaces, or else the shop, are at least 3 K above the dew point of the air. Closer than that is a caution.",
   "title/working-life": () => "Working life",
   "rule/working-life": () =>
-    "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop, from mixing or, where nothing is mixed, from spreading. Later rejects the batch. A time, an " +
+    "The joint is closed within the time that the data sheet gives for so much adhesive in so warm a shop, or as the resin where that is warmer, from mixing or, where nothing is mixed, from spreading. Later rejects the batch. A time, an " +
     "amount or a row of the sheet that is missing leaves it not shown.",
   "title/lot-storage": () => "How lots were kept",
   "rule/lot-storage": () =>
@@ -128,7 +128,7 @@ export const RULES: Sentences<RuleValues> = {
   "rule/overlap": () =>
     "The overlap in thicknesses lies within the procedure's limits. Too long, the wood may give way before a weak glue line shows; too short, it is not the piece that the procedure knows: inconclusive. " +
     "So is one that shows less than three thicknesses do, whatever the procedure allows, and one of wood whose strength is not known. " +
-    "Of a lap the thinner leg counts; of three legs the pressed one, and no outer one is less than half as thick. Sizes are asked of every form.",
+    "A block longer than three thicknesses is judged as a lap. Of a lap the thinner leg counts; of three legs the pressed one, and no outer one is less than half as thick. Sizes are asked of every form.",
   "title/piece-load": () => "Load",
   "rule/piece-load": () =>
     "The stress on the glue faces is at least that of the procedure, where it asks one. Below it, or where no load was read, the glue line was not shown to be tried: inconclusive. " +
