@@ -104,6 +104,21 @@ describe("The moisture of the wood", () => {
     expect(of({}, logged(0.2))[0]?.[1]).toMatchObject({ where: "below" });
   });
 
+  it("is not shown by the log of wood that came within the two weeks, nor where no wood is noted", () => {
+    const of = (received: string, timber: string[], moisture?: string) => {
+      const lots = LOTS.map((one) => (one.id === "S-1" ? { ...one, received } : one));
+      const change = { moisture: moisture === undefined ? undefined : pc(moisture), timber };
+      return asked(woodMoisture, { batch: change, climate: logged(0.5), lots });
+    };
+    const estimate = settled(0.5);
+    const late = ["unproven wood-moisture/came-late", { estimate, lots: ["S-1"] }, ["climate log shop", "lot S-1"]];
+    const inShop = ["caution wood-moisture/logged", { estimate }, ["climate log shop"]];
+    expect(of("2025-02-25", ["R-1", "S-1"])).toEqual([late]);
+    expect(of("2025-02-24", ["R-1", "S-1"])).toEqual([inShop]);
+    expect(of("2025-02-24", [])).toEqual([["unproven wood-moisture/no-timber", { estimate }, ["climate log shop"]]]);
+    expect(of("2025-02-25", ["S-1"], "10")[0]?.[0]).toBe("meets wood-moisture/by-meter");
+  });
+
   it("is else never shown by one moment, nor by a log of less, which counts where it was worse", () => {
     const short = 24 * 10;
     const climate = { temperature: "20 °C", humidity: "50 %" };

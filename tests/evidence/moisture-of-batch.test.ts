@@ -66,6 +66,34 @@ describe("The moisture of the wood", () => {
     expect(moisture({ moisture: pc("7") }, {})).toEqual([outside("7 %", "below")]);
   });
 
+  it("is that of each part too, of which the one outside counts", () => {
+    const parts = (...typed: string[]) => ({
+      glueUp: { drop: [], beaded: [], parts: typed.map((one) => ({ lot: "S-1", moisture: pc(one) })) },
+    });
+    const outside = (found: string, where: string) =>
+      said(
+        "wood-moisture/part-outside",
+        "rejects",
+        { lot: "S-1", found, where, asked: "8 % to 12 %" },
+        LIMIT,
+        "lot S-1",
+      );
+    expect(moisture(parts("10", "18"), {})).toEqual([outside("18 %", "above")]);
+    expect(moisture({ ...parts("7", "13"), moisture: undefined }, {})).toEqual([
+      outside("7 %", "below"),
+      outside("13 %", "above"),
+    ]);
+    expect(moisture({ ...parts("18"), moisture: pc("13") }, {}).map(({ code }) => code)).toEqual([
+      "wood-moisture/by-meter-outside",
+      "wood-moisture/part-outside",
+    ]);
+    expect(moisture(parts("8", "12"), {})).toEqual([said("wood-moisture/by-meter", "meets", { found: "10 %" }, LIMIT)]);
+    const guess = about("about 14 %", 0.13, 0.15);
+    expect(moisture({ glueUp: { drop: [], beaded: [], parts: [{ lot: "S-1", moisture: guess }] } }, {})).toEqual([
+      outside("about 14 %", "above"),
+    ]);
+  });
+
   it("is held against the handbook where the sheet gives no range", () => {
     const limit = ["limit/wood-moisture", { asked: "8 % to 12 %" }, "source/wood-handbook-moisture"];
     const [found] = moisture({ moisture: pc("13") }, { woodMoisture: undefined });

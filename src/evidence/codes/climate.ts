@@ -100,12 +100,17 @@ export interface ClimateValues {
   "dew-point/near": DewPoint;
   "wood-moisture/by-meter": Found;
   "wood-moisture/by-meter-outside": Found & Outside;
+  "wood-moisture/part-outside": Found & Outside & { readonly lot: string };
   "wood-moisture/estimate": Found;
   "wood-moisture/no-climate": NoValues;
   "wood-moisture/no-estimate": { readonly temperature: string; readonly humidity: string };
   "wood-moisture/estimated": Estimated;
   "wood-moisture/estimated-outside": Estimated & Outside;
   "wood-moisture/logged": Pick<Estimated, "estimate">;
+  /** Nothing says what wood was glued, so that none is known to have been in the shop. */
+  "wood-moisture/no-timber": Pick<Estimated, "estimate">;
+  /** Received less than two weeks before. */
+  "wood-moisture/came-late": Pick<Estimated, "estimate"> & { readonly lots: readonly string[] };
   "wood-moisture/logged-outside": Pick<Estimated, "estimate"> & Outside;
   "cure-temperature/assumed": Pick<Logged, "over">;
   "cure-temperature/to-come": Pick<Logged, "over">;

@@ -50,6 +50,8 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "wood-moisture/by-meter": ({ found }) => `The wood was at ${found} by meter.`,
   "wood-moisture/by-meter-outside": ({ found, where, asked }) =>
     `The wood was at ${found} by meter, ${where} ${asked}.`,
+  "wood-moisture/part-outside": ({ lot, found, where, asked }) =>
+    `The part of lot ${lot} was read at ${found}, ${where} ${asked}.`,
   "wood-moisture/estimate": ({ found }) =>
     `The moisture of the wood is only an estimate (${found}), which shows nothing.`,
   "wood-moisture/no-climate": () =>
@@ -59,6 +61,10 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "wood-moisture/estimated": (v) => `${estimated(v)}; the air of one moment shows nothing of the wood.`,
   "wood-moisture/estimated-outside": (v) => `${estimated(v)}, ${v.where} ${v.asked}.`,
   "wood-moisture/logged": (v) => `${logged(v)}.`,
+  "wood-moisture/no-timber": (v) =>
+    `${logged(v)}; what wood was glued is not noted, so nothing shows that it had been there.`,
+  "wood-moisture/came-late": (v) =>
+    `${logged(v)}; ${v.lots.length === 1 ? "lot" : "lots"} ${listed(v.lots)} came less than two weeks before, so this shows nothing of ${v.lots.length === 1 ? "it" : "them"}.`,
   "wood-moisture/logged-outside": (v) => `${logged(v)}, ${v.where} ${v.asked}.`,
   "cure-temperature/assumed": ({ over }) =>
     `Neither logger nor thermometer shows the temperature of ${cureOf(over)}: it is assumed.`,

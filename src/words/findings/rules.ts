@@ -37,9 +37,9 @@ export const RULES: Sentences<RuleValues> = {
     "Where the sheet gives none, a humidity that is not known is a caution. A note and a logger more than 10 points apart are told.",
   "title/wood-moisture": () => "Moisture of the wood",
   "rule/wood-moisture": () =>
-    "A meter reading lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading the " +
+    "A meter reading of the wood, and each that is noted of a part, lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading of the wood the " +
     "moisture that wood would settle at is estimated, from the logger's two weeks before or else from the climate noted: in range it is a caution, out of " +
-    "range or without a climate the batch is not shown.",
+    "range or without a climate the batch is not shown; nor is it where a lot of its wood came less than two weeks before it was glued, or no lot is noted.",
   "title/dew-point": () => "Dew point",
   "rule/dew-point": () =>
     "The surfaces, or else the shop, are at least 3 K above the dew point of the air. Closer than that is a caution.",
