@@ -116,6 +116,8 @@ describe("The moisture of the wood", () => {
     expect(of("2025-02-25", ["R-1", "S-1"])).toEqual([late]);
     expect(of("2025-02-24", ["R-1", "S-1"])).toEqual([inShop]);
     expect(of("2025-02-24", [])).toEqual([["unproven wood-moisture/no-timber", { estimate }, ["climate log shop"]]]);
+    const loose = { batch: { moisture: undefined, timber: [], joints: [] }, climate: logged(0.5) };
+    expect(asked(woodMoisture, loose)).toEqual([inShop]);
     expect(of("2025-02-25", ["S-1"], "10")[0]?.[0]).toBe("meets wood-moisture/by-meter");
   });
 

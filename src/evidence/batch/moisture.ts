@@ -92,8 +92,9 @@ function inShop(
   estimate: number,
   beside: { readonly limit: Limit; readonly alsoOn: readonly Ref[] },
 ): Finding {
-  const { timber, day } = batch;
-  if (timber.length === 0) return find("wood-moisture/no-timber", "unproven", { estimate }, beside);
+  const { timber, day, joints } = batch;
+  if (timber.length === 0 && joints.length > 0)
+    return find("wood-moisture/no-timber", "unproven", { estimate }, beside);
   const late = timber.filter((id) => !settled(lookUp(index.record.lots, id), day));
   if (late.length === 0) return find("wood-moisture/logged", "caution", { estimate }, beside);
   const alsoOn = [...beside.alsoOn, ...late.map(lotRef)];
