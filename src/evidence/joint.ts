@@ -3,6 +3,7 @@ import { defined } from "../defined.ts";
 import type { Batch, JointSpec, Recall, Ref, Rework } from "../facts/types.ts";
 import { amendedFinding, changesOfGlue } from "./amended.ts";
 import { lotsOf } from "./batch/lots.ts";
+import { untried } from "./batch/sample.ts";
 import { coatedFaces } from "./coats/faces.ts";
 import { gradeOf } from "./lots/grade.ts";
 import { measuredAt } from "./measures/at-joint.ts";
@@ -29,6 +30,7 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const find = finder({ kind: "joint", id: joint.id }, []);
   const stages = stageFindings(index, joint, held, find);
   const cures = cureFindings(index, joint, sessionsOf(held), find);
+  const wood = woodLacking(index, now, lots, find);
   const steep = graded(index, lots, find);
   const measured = measuredAt(index, joint, find);
   const service = inService(index, joint, held, find);
@@ -37,10 +39,11 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
   const ids = (some: readonly Batch[]): string[] => some.map((batch) => batch.id);
   return {
     joint,
-    state: stateOf(c, [...stages, ...cures, ...steep, ...measured]),
+    state: stateOf(c, [...stages, ...wood, ...cures, ...steep, ...measured]),
     findings: [
       ...reworked(c, find),
       ...glued(c, find),
+      ...wood,
       ...stages,
       ...cures,
       ...recalled(c, find),
@@ -55,6 +58,14 @@ export function jointFile(index: RecordIndex, joint: JointSpec, files: ReadonlyM
     reworks,
     lots,
   };
+}
+
+/** A sample of the joint is of all wood that is in it now. */
+function woodLacking(index: RecordIndex, now: readonly BatchFile[], held: readonly string[], find: Finder): Finding[] {
+  const { lots, waits } = untried(index, now, held);
+  if (now.length === 0 || lots.length === 0) return [];
+  const alsoOn = lots.map((id): Ref => ({ kind: "lot", id }));
+  return [find("joint-glued/wood-lacking", waits ? "waits" : "unproven", { lots }, { alsoOn })];
 }
 
 /** Timber in it, also what a rework put in, that is not as it should be. */

@@ -5,7 +5,7 @@ import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moi
 import { log } from "./logs.ts";
 import { adhesive, assembly, batch, entry, glued, joint } from "./make.ts";
 import { reckoned, found, ofBatch, steady } from "./one-cure.ts";
-import { celsius, d, moment } from "./quantities.ts";
+import { celsius, d, moment, range } from "./quantities.ts";
 
 /** A record that goes on until the cure is over. */
 const LATER = { entries: [entry("2025-04-01-later")] };
@@ -28,6 +28,22 @@ describe("The temperature of the shop while it cured", () => {
       ),
     ).toEqual(["meets", "rejects", "rejects", "rejects", "rejects", "meets"]);
     expect(reckoned({ climate: cold(260, 14.9) }).batches.get("B-1")?.verdict).toBe("rejected");
+  });
+
+  it("rejects for what is above the sheet's range later too, until its joints had cured, and not for cold", () => {
+    const aDay = { procedure: { leastCure: { time: d("1") } } };
+    const row = (temperature: string) => ({ temperature: celsius(temperature), time: d("3") });
+    const later = (hour: number, temperature: number, sheet: Partial<Adhesive> = {}) =>
+      reckoned({ ...aDay, adhesive: { cure: [row("20")], ...sheet }, climate: cold(hour, temperature) })
+        .batches.get("B-1")
+        ?.findings.filter(({ code, severity }) => code === "cure-temperature/above-later" && severity === "rejects")
+        .map(({ values }) => values);
+    const found = { over: 87_600, greatest: 30.5, limit: 30, asked: "15 °C to 30 °C" };
+    expect(later(270, 30.5)).toEqual([found]);
+    expect([later(270, 30), later(270, 10), later(310, 30.5), later(250, 30.5)]).toEqual([[], [], [], []]);
+    expect(later(270, 30.5, { cure: [row("20"), row("31")] })).toEqual([]);
+    const postCure = { temperature: range("at least 60 °C", 60), time: d("1") };
+    expect(later(270, 30.5, { postCure })).toEqual([]);
   });
 
   it("lasts three days, as is usual, for a batch without pieces", () => {

@@ -20,6 +20,9 @@ export interface BatchCase {
   readonly find: Finder;
 }
 
+/** The glue itself, whatever is known of its session. */
+export type GlueCase = Pick<BatchCase, "index" | "batch" | "adhesive">;
+
 export type BatchRule = (c: BatchCase) => readonly Finding[];
 
 export function batchCase(index: RecordIndex, batch: Batch, pieces: readonly PieceFile[]): BatchCase {

@@ -6,6 +6,8 @@ import type { Limit } from "../types/source.ts";
 import { sheetOf } from "../sources.ts";
 import type { Warm } from "../cure/shop.ts";
 import type { Finding, Severity } from "../types.ts";
+import type { Adhesive } from "../../facts/types.ts";
+import { jointCure } from "../cure/joint-cure.ts";
 import type { BatchCase } from "./case.ts";
 import { closedAtLatest } from "../cure/cure.ts";
 
@@ -33,6 +35,38 @@ function cureTime({ index, batch, pieces }: BatchCase): CureTime {
 }
 
 export function cureTemperature(c: BatchCase): Finding[] {
+  const ofLeast = ofLeastCure(c);
+  return ofLeast.some(({ severity }) => severity === "rejects") ? ofLeast : [...ofLeast, ...laterHeat(c)];
+}
+
+/**
+ * What is above the sheet's temperatures after the least cure of the pieces, up to the cure of the joints that is
+ * shown, else for as long as the sheet asks. What is below only slows that cure, and the joint waits for it.
+ */
+function laterHeat(c: BatchCase): Finding[] {
+  const { index, batch, adhesive, find } = c;
+  const asked = adhesive.temperature;
+  const most = mostOfCure(adhesive);
+  if (asked === undefined || most === undefined || batch.joints.length === 0) return [];
+  const cured = batch.joints.map((id) => jointCure(index, lookUp(index.joints, id), batch));
+  const { from, to } = cureTime(c);
+  const end = Math.max(...cured.map(({ at, from: closed, time }) => at ?? closed + time));
+  const until = Math.min(end, index.record.entries.at(-1)?.dayStart ?? end);
+  const known = until > to ? index.shop.warmth(to, until) : undefined;
+  if (known === undefined || atMost(known.greatest, most)) return [];
+  const values = { over: to - from, greatest: known.greatest, limit: most, asked: asked.typed };
+  const beside = { limit: limitOf(c), alsoOn: index.shop.restsOn(to, until) };
+  return [find("cure-temperature/above-later", "rejects", values, beside)];
+}
+
+/** The most that the sheet allows, or has it cure or be heated at; undefined where it names no end. */
+function mostOfCure({ temperature, cure, postCure }: Adhesive): number | undefined {
+  const heated = postCure ? (postCure.temperature.most ?? Number.POSITIVE_INFINITY) : Number.NEGATIVE_INFINITY;
+  const most = temperature?.most;
+  return most === undefined ? undefined : Math.max(most, heated, ...cure.map((row) => row.temperature.value));
+}
+
+function ofLeastCure(c: BatchCase): Finding[] {
   const { index, batch, adhesive, find } = c;
   const isLimited = adhesive.temperature !== undefined || adhesive.cure.length > 0;
   if (batch.joints.length === 0 || (!index.shop.isLogged && !isLimited)) return [];

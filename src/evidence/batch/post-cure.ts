@@ -1,4 +1,4 @@
-/** Whether joints were heated after gluing where the data sheet asks that, and test pieces with them and never without them. */
+/** Whether joints were heated after gluing where the sheet asks that, and test pieces with them and never alone. */
 import { atLeast, standing } from "../../reckoning/compare.ts";
 import type { PostCure, Ref } from "../../facts/types.ts";
 import { closedAtLatest } from "../cure/cure.ts";
@@ -6,7 +6,7 @@ import { indexBy, lookUp, type RecordIndex } from "../record-index.ts";
 import { sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Finding, PieceFile } from "../types.ts";
-import { type BatchCase, entryRef } from "./case.ts";
+import { type BatchCase, entryRef, type GlueCase } from "./case.ts";
 
 const all = ({ record }: RecordIndex): PostCure[] => record.entries.flatMap(({ postCures }) => postCures);
 const byJoint = (index: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =>
@@ -14,33 +14,33 @@ const byJoint = (index: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =
 const byPiece = (index: RecordIndex): ReadonlyMap<string, readonly PostCure[]> =>
   indexBy(all(index), ({ pieces }) => pieces);
 
-const heatingsOf = ({ index }: BatchCase, { piece }: PieceFile): readonly PostCure[] =>
+const heatingsOf = ({ index }: GlueCase, { piece }: PieceFile): readonly PostCure[] =>
   index.memo.once(index, byPiece).get(piece.id) ?? [];
 
 /** Heatings of a piece between its gluing and its test. Without a time it may have been broken as its day ended. */
-function heatedWhole(c: BatchCase, file: PieceFile): readonly PostCure[] {
+function heatedWhole(c: GlueCase, file: PieceFile): readonly PostCure[] {
   const { piece, test } = file;
   const glued = piece.glued?.epoch ?? c.batch.mixed?.epoch ?? Number.NEGATIVE_INFINITY;
   const broken = test?.at?.epoch ?? Number.POSITIVE_INFINITY;
   return heatingsOf(c, file).filter(({ from, to }) => to.epoch > glued && from.epoch < broken);
 }
 
-const isWithJoint = ({ batch }: BatchCase, { joints }: PostCure): boolean =>
+const isWithJoint = ({ batch }: GlueCase, { joints }: PostCure): boolean =>
   joints.some((joint) => batch.joints.includes(joint));
 
 /** Whether a piece was heated without a joint of its batch, by a sheet that asks no heat: it cured as no joint did. */
-const isHeatedAlone = (c: BatchCase, file: PieceFile): boolean =>
+const isHeatedAlone = (c: GlueCase, file: PieceFile): boolean =>
   c.adhesive.postCure === undefined && heatedWhole(c, file).some((one) => !isWithJoint(c, one));
 
 /** Whether a piece was heated as its joints were: as the sheet asks, or never without them where it asks nothing. */
-export const isHeatedAsJoints = (c: BatchCase, file: PieceFile): boolean =>
+export const isHeatedAsJoints = (c: GlueCase, file: PieceFile): boolean =>
   isHeatedAsAsked(c, file) && !isHeatedAlone(c, file);
 
 /**
  * Whether a piece was heated as the sheet asks, with a joint of its batch, once it was glued and before it was broken.
  * Without a time it may have been broken as its day began. Too hot counts whenever it was.
  */
-function isHeatedAsAsked(c: BatchCase, file: PieceFile): boolean {
+function isHeatedAsAsked(c: GlueCase, file: PieceFile): boolean {
   const asked = c.adhesive.postCure;
   if (asked === undefined) return true;
   const { piece, test } = file;

@@ -1,21 +1,22 @@
 /**
- * Whether the pieces are samples of the joint: of the same batch, of the wood that was glued, and heated as it was. Another species or kind shows nothing;
- * another lot of the same is a caution; where nothing says of what wood, nothing is shown.
+ * Whether the pieces are samples of the joint: of the same batch, of the wood that was glued, and heated as it was.
+ * Another species or kind shows nothing; another lot of the same is a caution; where nothing says of what wood, nothing
+ * is shown.
  */
 import type { Lot, Ref } from "../../facts/types.ts";
-import { lookUp } from "../record-index.ts";
+import { lookUp, type RecordIndex } from "../record-index.ts";
 import { kindOf, lotsOfPiece } from "../piece/lots.ts";
-import type { Finding, PieceFile, PieceVerdict } from "../types.ts";
-import { type BatchCase, lotRef } from "./case.ts";
+import type { BatchFile, Finding, PieceFile, PieceVerdict } from "../types.ts";
+import { type BatchCase, type GlueCase, lotRef } from "./case.ts";
 import { isHeatedAsJoints } from "./post-cure.ts";
 
-const gluedLots = ({ index, batch }: BatchCase): Lot[] => batch.timber.map((id) => lookUp(index.record.lots, id));
+const gluedLots = ({ index, batch }: GlueCase): Lot[] => batch.timber.map((id) => lookUp(index.record.lots, id));
 
 /** Of wood that was glued, and heated as the joints were. */
-export const isSample = (c: BatchCase, file: PieceFile): boolean => isOfWood(c, file) && isHeatedAsJoints(c, file);
+export const isSample = (c: GlueCase, file: PieceFile): boolean => isOfWood(c, file) && isHeatedAsJoints(c, file);
 
 /** Whether every leg of a piece is of a kind that was glued; two lots of which no species is noted are alike only where they are one. */
-function isOfWood(c: BatchCase, file: PieceFile): boolean {
+function isOfWood(c: GlueCase, file: PieceFile): boolean {
   if (isOfScraps(file)) return true;
   const lots = lotsOfPiece(c.index, file.piece, c.batch);
   const glued = gluedLots(c);
@@ -52,12 +53,36 @@ function strangers(c: BatchCase, counting: readonly PieceFile[]): Finding[] {
   return [...say("sample-wood/no-lot", nameless), ...say("sample-wood/other-wood", other)];
 }
 
+/** How a kind of wood was tried in a batch, by its samples. */
+const isTried = (c: GlueCase, samples: readonly PieceFile[], lot: Lot, verdict: PieceVerdict): boolean =>
+  samples.some(
+    (file) => file.verdict === verdict && lotsOfPiece(c.index, file.piece, c.batch).some((own) => isAlike(own, lot)),
+  );
+
+/**
+ * Wood that a joint holds and none of its batches names: what earlier glue brought in and stayed, or what a rework put
+ * in. Each kind needs a sample that passed, of a batch that is in the joint.
+ */
+export function untried(index: RecordIndex, now: readonly BatchFile[], held: readonly string[]) {
+  const named = new Set(now.flatMap(({ batch }) => batch.timber));
+  const cases = now.map(({ batch, pieces }) => {
+    const c: GlueCase = { index, batch, adhesive: lookUp(index.record.adhesives, batch.adhesive) };
+    return { c, samples: pieces.filter((file) => file.piece.trial === undefined && isSample(c, file)) };
+  });
+  const has = (lot: Lot, verdict: PieceVerdict): boolean =>
+    cases.some(({ c, samples }) => isTried(c, samples, lot, verdict));
+  const without = held
+    .filter((id) => !named.has(id))
+    .map((id) => lookUp(index.record.lots, id))
+    .filter((lot) => WOODS.includes(lot.material) && !has(lot, "pass"));
+  return { lots: ids(without), waits: without.every((lot) => has(lot, "not broken")) };
+}
+
+const WOODS: readonly Lot["material"][] = ["timber", "plywood"];
+
 /** Each kind that was glued needs a piece that passed with a leg of it: both together in one, or one of each. */
 function lacking(c: BatchCase, samples: readonly PieceFile[]): Finding[] {
-  const has = (lot: Lot, verdict: PieceVerdict): boolean =>
-    samples.some(
-      (file) => file.verdict === verdict && lotsOfPiece(c.index, file.piece, c.batch).some((own) => isAlike(own, lot)),
-    );
+  const has = (lot: Lot, verdict: PieceVerdict): boolean => isTried(c, samples, lot, verdict);
   const glued = gluedLots(c);
   const without = glued.filter((lot) => !has(lot, "pass"));
   if (without.length === 0)

@@ -116,6 +116,8 @@ export interface ClimateValues {
   "cure-temperature/to-come": Pick<Logged, "over">;
   "cure-temperature/so-far": Logged;
   "cure-temperature/above": Logged & Asked;
+  /** After the least cure, `over`; `limit` is the most that the sheet allows at any time of the cure. */
+  "cure-temperature/above-later": Pick<Logged, "over" | "greatest"> & Asked & { readonly limit: number };
   "wood-moisture/logged-in-part": Pick<Estimated, "estimate"> & Outside;
   "cure-temperature/no-limit": Logged;
   "cure-temperature/below": Logged & Asked;

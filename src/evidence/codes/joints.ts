@@ -60,6 +60,8 @@ export interface JointValues {
   "joint-glued/never": NoValues;
   "joint-glued/not-again": NoValues;
   "joint-glued/batch": Glued;
+  /** Wood in it that none of its batches names, and that none of their pieces tried. */
+  "joint-glued/wood-lacking": { readonly lots: readonly string[] };
   /** By number, those that hold no batch, of all. */
   "joint-stages/to-come": { readonly stages: readonly number[]; readonly of: number };
   "joint-stages/left-out": { readonly stages: readonly number[]; readonly of: number; readonly day: Day };

@@ -16,7 +16,8 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "post-cure/pieces": ({ pieces }) =>
     `Nothing shows that ${listed(pieces)} ${pieces.length === 1 ? "was" : "were"} heated as the sheet asks, together with a joint and before it was broken: no ${pieces.length === 1 ? "sample" : "samples"} of the joint.`,
   "post-cure/pieces-alone": ({ pieces }) =>
-    `${listed(pieces)} ${pieces.length === 1 ? "was" : "were"} heated before being broken, and no joint of the batch is said to have been in that heat: no ${pieces.length === 1 ? "sample" : "samples"} of the joint.`,
+    `${listed(pieces)} ${pieces.length === 1 ? "was" : "were"} heated before being broken, and no joint of the batch ` +
+    `is said to have been in that heat: no ${pieces.length === 1 ? "sample" : "samples"} of the joint.`,
   "post-cure/done": (v) => `${heated(v)}.`,
   "post-cure/estimate": (v) =>
     `${heated(v)}, which is only an estimate; the sheet asks ${v.temperature} for ${v.time}.`,
@@ -64,7 +65,8 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "wood-moisture/no-timber": (v) =>
     `${logged(v)}; what wood was glued is not noted, so nothing shows that it had been there.`,
   "wood-moisture/came-late": (v) =>
-    `${logged(v)}; ${v.lots.length === 1 ? "lot" : "lots"} ${listed(v.lots)} came less than two weeks before, so this shows nothing of ${v.lots.length === 1 ? "it" : "them"}.`,
+    `${logged(v)}; ${v.lots.length === 1 ? "lot" : "lots"} ${listed(v.lots)} came less than two weeks before, ` +
+    `so this shows nothing of ${v.lots.length === 1 ? "it" : "them"}.`,
   "wood-moisture/logged-outside": (v) => `${logged(v)}, ${v.where} ${v.asked}.`,
   "cure-temperature/assumed": ({ over }) =>
     `Neither logger nor thermometer shows the temperature of ${cureOf(over)}: it is assumed.`,
@@ -72,6 +74,9 @@ export const CLIMATE: Sentences<ClimateValues> = {
     `The ${span(over)} of its least cure are still to come, or not read out yet.`,
   "cure-temperature/so-far": (v, { units }) => `${range(v, units)}; the rest is still to come, or not read out yet.`,
   "cure-temperature/above": (v, { units }) => `${range(v, units)}, above the sheet's ${v.asked}.`,
+  "cure-temperature/above-later": ({ over, greatest, limit, asked }) =>
+    `After ${cureOf(over)}, while its joints still cured, the shop's logger or thermometer ` +
+    `shows ${apart(greatest, limit, 1)} °C, above the sheet's ${asked}.`,
   "wood-moisture/logged-in-part": (v) => `${logged(v)}, as far as it was logged, ${v.where} ${v.asked}.`,
   "cure-temperature/no-limit": (v, { units }) =>
     `${range(v, units)}; the data sheet as entered gives no least temperature.`,

@@ -31,6 +31,9 @@ export const JOINTS: Sentences<JointValues> = {
   "joint-glued/never": () => "No batch has gone into it.",
   "joint-glued/not-again": () => "It has not been glued again since it was opened.",
   "joint-glued/batch": glued,
+  "joint-glued/wood-lacking": ({ lots }) =>
+    `Wood of ${lots.length === 1 ? "lot" : "lots"} ${listed(lots)} is in it, which no batch that is in it names, ` +
+    "and no test piece of such wood from these batches has passed.",
   "joint-stages/to-come": ({ stages, of }) =>
     `${stagesNamed(stages)} of ${of} ${stages.length === 1 ? "is" : "are"} not glued, and it is not said to be complete.`,
   "joint-stages/left-out": ({ stages, of, day }) =>

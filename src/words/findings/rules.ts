@@ -37,9 +37,11 @@ export const RULES: Sentences<RuleValues> = {
     "Where the sheet gives none, a humidity that is not known is a caution. A note and a logger more than 10 points apart are told.",
   "title/wood-moisture": () => "Moisture of the wood",
   "rule/wood-moisture": () =>
-    "A meter reading of the wood, and each that is noted of a part, lies within the data sheet's range, else within 8 % to 12 %. Outside it the batch is rejected. Without a reading of the wood the " +
+    "A meter reading of the wood, and each that is noted of a part, lies within the data sheet's range, else within 8 % to 12 %. " +
+    "Outside it the batch is rejected. Without a reading of the wood the " +
     "moisture that wood would settle at is estimated, from the logger's two weeks before or else from the climate noted: in range it is a caution, out of " +
-    "range or without a climate the batch is not shown; nor is it where a lot of its wood came less than two weeks before it was glued, or no lot is noted.",
+    "range or without a climate the batch is not shown; nor is it where a lot of its wood came less than two weeks " +
+    "before it was glued, or no lot is noted.",
   "title/dew-point": () => "Dew point",
   "rule/dew-point": () =>
     "The surfaces, or else the shop, are at least 3 K above the dew point of the air. Closer than that is a caution.",
@@ -54,8 +56,10 @@ export const RULES: Sentences<RuleValues> = {
   "title/post-cure": () => "Heated after gluing",
   "rule/post-cure": () =>
     "Where the data sheet asks that joints are heated once they are glued, each joint was, after it was closed, as warm and as long as it asks. What is asked and not noted is not shown; nor is what was too cool, too short or too hot, " +
-    "and too hot is not mended by heating again. Test pieces lie in the heat with them: a piece of which that is not noted, or not before it was broken, counts for nothing. " +
-    "Where the sheet asks no heat, a piece that was heated before it was broken, and no joint of its batch with it, counts for nothing either.",
+    "and too hot is not mended by heating again. " +
+    "Test pieces lie in the heat with them: a piece of which that is not noted, or not before it was broken, counts for nothing. " +
+    "Where the sheet asks no heat, a piece that was heated before it was broken, and no joint of its batch with it, " +
+    "counts for nothing either.",
   "title/service-heat": () => "Heat after the cure",
   "rule/service-heat": () =>
     "Since the joint was closed, up to the day before the record's last, the shop stayed by logger and thermometer at or below the temperature that the data sheet lets cured adhesive see. Above it, and time that was not logged, is a caution: " +
@@ -79,7 +83,9 @@ export const RULES: Sentences<RuleValues> = {
   "title/cure-temperature": () => "Temperature while it cured",
   "rule/cure-temperature": () =>
     "From mixing until the least cure of its pieces has passed, the shop's logger, or a thermometer of least and greatest, shows nothing below or above the data sheet's temperatures. " +
-    "Anything outside rejects the batch. Where the sheet limits the cure, a time that is not wholly shown leaves the batch not shown, unless all its joints are said to be secondary: then it is a caution. " +
+    "Anything outside rejects the batch. So does what they show later, until its joints had cured, above those " +
+    "temperatures and any at which the sheet has it cure or be heated; cold then makes the joints wait. " +
+    "Where the sheet limits the cure, a time that is not wholly shown leaves the batch not shown, unless all its joints are said to be secondary: then it is a caution. " +
     "While the cure runs it waits for what is to come, and for what may not have been read out since the last reading.",
   "title/trial-pieces": () => "Trial pieces do not count",
   "rule/trial-pieces": () => "Pieces made for a trial are judged by the trial and never count for their batch.",
@@ -145,7 +151,8 @@ export const RULES: Sentences<RuleValues> = {
   "title/joint-glued": () => "Glued, and by which batch",
   "rule/joint-glued": () =>
     "A joint is as good as the worst of the batches that are in it now. Glue taken out by rework counts no more, and only what comes after it does, " +
-    "but for the glue of stages that the rework left closed.",
+    "but for the glue of stages that the rework left closed. Wood that is still in it, or that a rework put in, " +
+    "is tried by a piece of its kind from one of these batches; else it is not shown.",
   "title/in-service": () => "Work after the first flight",
   "rule/in-service": () =>
     "A joint that was glued or opened after the first flight is asked for by a hold point before return to service. Where none is, that is a caution. " +
