@@ -2,7 +2,7 @@ import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import { PAGES } from "../../src/pages/archive/guide.ts";
 import type { ColumnTold } from "../../src/pages/ledgers/column.ts";
-import { filledLedgers } from "../../src/pages/ledgers/ledgers.ts";
+import { filledLedgers, NO_LEDGER } from "../../src/pages/ledgers/ledgers.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { counted } from "../../src/words/lists.ts";
 import { ListTable, None, Section, Title } from "../evidence/parts.tsx";
@@ -29,21 +29,7 @@ export function LedgersPage({ site }: { readonly site: Site }): JSX.Element {
         </p>
       </Title>
       <Section id="how" title="How to read them">
-        <p class="measure">
-          The first line of a CSV file names its columns; text is UTF-8. An empty field was not noted, or does not
-          apply. Ids in one field have blanks between them. A text that a spreadsheet would take for a formula has an
-          apostrophe before it in CSV. The same is told to programs in{" "}
-          <a href={relative(PATH, "data/datapackage.json")}>datapackage.json</a>, by Frictionless Data. In an archive
-          they lie in <code>ledgers/</code> too.
-        </p>
-        {filled.length === 0 ? <None>The record has nothing to be put into a ledger yet.</None> : null}
-        <ul class="lines bare">
-          {filled.map(({ ledger: { name }, count }) => (
-            <li>
-              <a href={`#ledger-${name}`}>{titleOf(name)}</a>, {counted(count, "row")}
-            </li>
-          ))}
-        </ul>
+        {filled.length === 0 ? <None>{NO_LEDGER}</None> : <HowToRead filled={filled} />}
       </Section>
       {filled.map(({ ledger: { name, says, columns } }) => (
         <Section id={`ledger-${name}`} title={titleOf(name)}>
@@ -55,6 +41,27 @@ export function LedgersPage({ site }: { readonly site: Site }): JSX.Element {
         </Section>
       ))}
     </Page>
+  );
+}
+
+function HowToRead({ filled }: { readonly filled: ReturnType<typeof filledLedgers> }): JSX.Element {
+  return (
+    <>
+      <p class="measure">
+        The first line of a CSV file names its columns; text is UTF-8. An empty field was not noted, or does not apply.
+        Ids in one field have blanks between them. A text that a spreadsheet would take for a formula has an apostrophe
+        before it in CSV. The same is told to programs in{" "}
+        <a href={relative(PATH, "data/datapackage.json")}>datapackage.json</a>, by Frictionless Data. In an archive they
+        lie in <code>ledgers/</code> too.
+      </p>
+      <ul class="lines bare">
+        {filled.map(({ ledger: { name }, count }) => (
+          <li>
+            <a href={`#ledger-${name}`}>{titleOf(name)}</a>, {counted(count, "row")}
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

@@ -3,7 +3,8 @@ import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import { eventsOf } from "../../src/pages/archive/events.ts";
 import { glossaryOf } from "../../src/pages/archive/glossary.ts";
-import { checksOf, judgedBy, MEANINGS, PAGES, PLACES, questionsFor } from "../../src/pages/archive/guide.ts";
+import { checksOf, judgedBy, MEANINGS, PAGES, questionsFor } from "../../src/pages/archive/guide.ts";
+import { placesOf } from "../../src/pages/archive/places.ts";
 import type { Site } from "../../src/editions/shown.ts";
 import { dateWords } from "../../src/words/dates.ts";
 import { counted } from "../../src/words/lists.ts";
@@ -35,7 +36,7 @@ export function StartPage({ site }: SiteProps): JSX.Element {
         </p>
       </header>
       <Questions site={site} />
-      <Places />
+      <Places site={site} />
       <Checks site={site} />
       <Happened site={site} />
       <Meanings site={site} />
@@ -62,7 +63,7 @@ function Questions({ site }: SiteProps): JSX.Element {
   );
 }
 
-function Places(): JSX.Element {
+function Places({ site }: SiteProps): JSX.Element {
   return (
     <Section id="places" title="Where things are">
       <p class="measure">
@@ -70,11 +71,16 @@ function Places(): JSX.Element {
         files in open forms.
       </p>
       <ListTable caption="What is where" heads={["What", "Folder of the archive", "Page here"]}>
-        {PLACES.map(({ what, folder, page }) => (
+        {placesOf(site.shown).map(({ what, folders, page }) => (
           <tr>
             <th scope="row">{what}</th>
             <td>
-              <code>{folder}</code>
+              {folders.map((folder, at) => (
+                <>
+                  {at === 0 ? "" : ", "}
+                  <code>{folder}</code>
+                </>
+              ))}
             </td>
             <td>{page === undefined ? "" : <a href={relative(PATH, page)}>{page}</a>}</td>
           </tr>

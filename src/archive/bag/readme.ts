@@ -1,10 +1,12 @@
 /** The text that a bag begins with, for whoever finds it and has nothing else. */
 import { eventsOf } from "../../pages/archive/events.ts";
 import { glossaryOf } from "../../pages/archive/glossary.ts";
-import { type Check, checksOf, judgedBy, MEANINGS, PLACES, questionsFor } from "../../pages/archive/guide.ts";
+import { type Check, checksOf, judgedBy, MEANINGS, questionsFor } from "../../pages/archive/guide.ts";
+import { placesOf } from "../../pages/archive/places.ts";
 import { ENDINGS } from "../../pages/ledgers/column.ts";
-import { filledLedgers } from "../../pages/ledgers/ledgers.ts";
+import { filledLedgers, NO_LEDGER } from "../../pages/ledgers/ledgers.ts";
 import type { Shown } from "../../editions/shown.ts";
+import { listed } from "../../words/lists.ts";
 
 /** Where it lies: beside `bagit.txt`. */
 export const README = "README.txt";
@@ -18,7 +20,7 @@ export function readmeText(shown: Shown, version: string): string {
     `${aircraft.name}: THE RECORD OF ITS BUILDING, UP TO ${day}`,
     opening(shown, version),
     section("HOW TO BEGIN", begin(shown)),
-    section("WHAT IS HERE", places()),
+    section("WHAT IS HERE", places(shown)),
     section("IF IT CAME IN PARTS", PARTS),
     ...checksOf(shown).map((check) => section(`HOW TO CHECK: ${check.title.toUpperCase()}`, checked(check))),
     section("HOW FAR A SEAL GOES", SEALS),
@@ -44,8 +46,10 @@ function begin(shown: Shown): string {
   return `Open data/site/index.html in any browser: no network and no server is needed. It answers, by these pages:\n\n${asked.join("\n")}`;
 }
 
-function places(): string {
-  return PLACES.map(({ what, folder }) => `  data/${folder}\n${wrapped(what, 6)}`).join("\n");
+function places(shown: Shown): string {
+  return placesOf(shown)
+    .map(({ what, folders }) => `${wrapped(listed(folders.map((one) => `data/${one}`)), 2)}\n${wrapped(what, 6)}`)
+    .join("\n");
 }
 
 const PARTS = `Each part then holds some of these; its bag-info.txt says which part it is ("Bag-Count"). To have the whole, in the
@@ -90,12 +94,14 @@ function words(all: readonly (readonly [word: string, means: string])[]): string
 }
 
 function ledgers(shown: Shown): string {
+  const filled = filledLedgers(shown);
+  if (filled.length === 0) return NO_LEDGER;
   const endings = ENDINGS.map(([ending, , says]) => `${ending} (${says})`).join(", ");
   return [
     wrapped(
       `In data/ledgers/, each as CSV and as JSON. Every column is told in data/site/ledgers.html, and for programs in data/ledgers/datapackage.json, by Frictionless Data. The first line of a CSV file names its columns; JSON has the same under the same names. Text is UTF-8. What ends in _typed is as the builder wrote it, with its unit. Numbers are in the unit that ends their column's name: ${endings}; or in that of a column beside them. A text that a spreadsheet would take for a formula has ' before it. Ids in one field are parted by blanks. An empty field was not noted, or does not apply.`,
     ),
-    words(filledLedgers(shown).map(({ ledger: { name, says } }) => [name, says])),
+    words(filled.map(({ ledger: { name, says } }) => [name, says])),
   ].join("\n\n");
 }
 

@@ -2,6 +2,7 @@
 import type { NamedSeal, Shown } from "../../editions/shown.ts";
 import { RULES_VERSION } from "../../evidence/version.ts";
 import { BATCH_MEANS, HOLD_MEANS, JOINT_MEANS, PIECE_MEANS } from "../evidence/verdict-words.ts";
+import { filledLedgers } from "../ledgers/ledgers.ts";
 import { eventsOf } from "./events.ts";
 
 /** Pages of the archive edition alone, from the site's root. */
@@ -12,46 +13,6 @@ export const PAGES = {
   papers: "papers.html",
   histories: "histories.html",
 } as const;
-
-export interface Place {
-  readonly what: string;
-  /** Below `data/` of the bag. */
-  readonly folder: string;
-  /** The page of the site that leads to it. */
-  readonly page?: string;
-}
-
-export const PLACES: readonly Place[] = [
-  {
-    what: "The record as pages: open them in any browser, with no network and no server",
-    folder: "site/index.html",
-    page: "home.html",
-  },
-  { what: "What the builder wrote: text files with their facts on top", folder: "record/" },
-  {
-    what: "Ledgers: numbers and verdicts as CSV and JSON, and what each column is",
-    folder: "ledgers/",
-    page: PAGES.ledgers,
-  },
-  {
-    what: "Papers: letters, certificates, data sheets",
-    folder: "record/attachments/ and where each entry names it",
-    page: PAGES.papers,
-  },
-  { what: "Pictures as they were taken", folder: "record/photos/", page: "entries.html" },
-  {
-    what: "Pages, layouts and a style sheet of the builder’s own, if any: they are no evidence, and the pages of the evidence are made without them",
-    folder: "record/pages/, record/layouts/ and record/style.css",
-  },
-  { what: "Drawings", folder: "record/drawings/", page: "assemblies.html" },
-  {
-    what: "Seals: digests of all files, by date",
-    folder: "record/seals.txt and record/seals/",
-    page: "about.html#seal",
-  },
-  { what: "Rules that judged, and where each comes from", folder: "rules.json", page: "about.html#rules" },
-  { what: "Digests of every file of the record", folder: "record.sha256" },
-];
 
 /** What a buyer, an heir or an inspector asks first, and the page that answers it. */
 export interface Question {
@@ -78,7 +39,9 @@ export function questionsFor(shown: Shown): Question[] {
     { asks: "Which departures from the drawing are still open?", page: "departures.html", answer: "Departures" },
     { asks: "Is it unaltered?", page: `${PAGES.start}#check`, answer: "How to check it" },
     { asks: "What happened, by date?", page: PAGES.events, answer: "Index of events" },
-    { asks: "What does each column of the ledgers mean?", page: PAGES.ledgers, answer: "Data dictionary" },
+    ...(filledLedgers(shown).length === 0
+      ? []
+      : [{ asks: "What does each column of the ledgers mean?", page: PAGES.ledgers, answer: "Data dictionary" }]),
   ];
 }
 

@@ -44,6 +44,8 @@ const LEDGERS: readonly Ledger[] = [
   COATS,
 ];
 
+export const NO_LEDGER = "The record has nothing to be put into a ledger yet.";
+
 interface Filled {
   readonly ledger: Ledger;
   /** Of its rows. */
@@ -81,7 +83,7 @@ export function ledgersOf(shown: Shown): LedgerFile[] {
     lazily(`data/${ledger.name}.json`, () => jsonOf(shown, rowsOf(ledger))),
     lazily(`data/${ledger.name}.csv`, () => csvOf(ledger.columns, rowsOf(ledger))),
   ]);
-  if (!hasDictionary(shown)) return files;
+  if (!hasDictionary(shown) || ledgers.length === 0) return files;
   return [...files, lazily("data/datapackage.json", () => dataPackage(shown, ledgers))];
 }
 
