@@ -142,6 +142,14 @@ describe("What is reckoned of the time and the air of a batch", () => {
     expect(life({ temperature: celsius("20"), ...of(g("40.0"), undefined) })).toBe(10 * 60);
   });
 
+  it("is that of the resin where it was warmer than the air, and not of the resin alone", () => {
+    const resin = (warmth: string) => ({ glueUp: { drop: [], beaded: [], resin: celsius(warmth) } });
+    expect(life({ temperature: celsius("20"), ...resin("24") })).toBe(30 * 60);
+    expect(life({ temperature: celsius("24"), ...resin("19") })).toBe(30 * 60);
+    expect(life({ temperature: celsius("20"), ...resin("40") })).toBeUndefined();
+    expect(life({ temperature: undefined, ...resin("20") })).toBeUndefined();
+  });
+
   it("rests on what was only estimated of the air, where no logger read it", () => {
     const guess = about("about 20 °C", 19, 21, "°C");
     expect(facts({ temperature: guess }).lifeEstimates).toEqual([guess]);
@@ -154,6 +162,18 @@ describe("What is reckoned of the time and the air of a batch", () => {
     expect(facts().open?.openFor).toBe(20 * 60);
     expect(facts({ mixed: undefined }).open?.openFor).toBeUndefined();
     expect(facts({ closed: undefined }).open?.openFor).toBeUndefined();
+  });
+
+  it("begins with spreading where nothing is mixed in a cup, by whichever note says sooner", () => {
+    const { closed } = batch("B-1");
+    if (!closed) throw new Error("not closed");
+    const spread = (before: number) => ({
+      glueUp: { drop: [], beaded: [], spread: { ...closed, epoch: closed.epoch - before * 60 } },
+    });
+    expect(facts(spread(90), { kind: "applied-apart" }).open?.openFor).toBe(90 * 60);
+    expect(facts(spread(5), { kind: "applied-apart" }).open?.openFor).toBe(20 * 60);
+    expect(facts(spread(90)).open?.openFor).toBe(20 * 60);
+    expect(facts({ ...spread(90), mixed: undefined }, { kind: "applied-apart" }).open).toBeUndefined();
   });
 
   it("is the dew point at the worst that the air may have been, and none that is proven of an estimate", () => {
