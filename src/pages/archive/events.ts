@@ -134,11 +134,12 @@ function amended({ amendments }: Entry): DatedEvent[] {
       ...(changes.length > 0 ? [counted(changes.length, "value")] : []),
       ...(prose ? ["the text"] : []),
     ]);
+    const were = changes.length + (prose ? 1 : 0) > 1 ? "were" : "was";
     return {
       day,
       kind: "Amendment",
       says: ended(
-        `Of the entry of ${dateWords(entry.slice(0, 10))} ${what === "" ? "something" : what} was amended: ${why}`,
+        `Of the entry of ${dateWords(entry.slice(0, 10))} ${what === "" ? "something" : what} ${were} amended: ${why}`,
       ),
       about: { kind: "entry", id: entry },
     };
