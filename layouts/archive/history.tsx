@@ -197,9 +197,10 @@ function Told({ entry, lines, isOwn, ...where }: ToldProps): JSX.Element {
 }
 
 function Line({
-  line: { what, about, mark, word, says },
+  line: { what, about, mark, word, says, scan },
   ...where
 }: Where & { readonly line: HistoryLine }): JSX.Element {
+  const paper = scan === undefined ? undefined : where.site.files.get(scan);
   return (
     <li>
       {about === undefined ? (
@@ -216,6 +217,11 @@ function Line({
         </>
       )}
       {says === "" ? "" : `: ${says}`}
+      {paper === undefined ? null : (
+        <>
+          , <a href={relative(where.from, paper)}>its scan</a>
+        </>
+      )}
     </li>
   );
 }

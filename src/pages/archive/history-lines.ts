@@ -1,5 +1,5 @@
 /** What one entry brought to the parts of an aircraft, in lines. */
-import type { Entry, Ref } from "../../facts/types.ts";
+import type { Entry, FilePath, Ref } from "../../facts/types.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { counted, ended, listed } from "../../words/lists.ts";
 import { inUnits, quantityWords } from "../../words/quantities.ts";
@@ -15,6 +15,8 @@ export interface HistoryLine {
   /** The word beside the mark. */
   readonly word?: string;
   readonly says: string;
+  /** The paper that it stands on. */
+  readonly scan?: FilePath;
   /** Joints that it concerns. */
   readonly joints: readonly string[];
   /** Whether hands were on those joints. */
@@ -42,8 +44,9 @@ function made(shown: Shown, entry: Entry): HistoryLine[] {
 const isRework = ({ row, about }: Happening): boolean => row === "Taken out" && about.kind === "joint";
 
 function happened(shown: Shown, entry: Entry, happening: Happening): HistoryLine {
-  const { mark, word, what, about } = happening;
+  const { mark, word, what, about, scan } = happening;
   return {
+    ...(scan !== undefined && { scan }),
     what,
     about,
     mark,

@@ -8,7 +8,7 @@ export interface Paper {
   readonly by: Ref;
 }
 
-/** Attachments by their entries, then certificates of lots, then data sheets. */
+/** Attachments by their entries, then scans of what was said at hold points, then certificates of lots, then data sheets. */
 export function papersOf({ record }: Shown): Paper[] {
   const { entries, lots, adhesives, finishes } = record;
   const sheets = [
@@ -18,6 +18,13 @@ export function papersOf({ record }: Shown): Paper[] {
   return [
     ...entries.flatMap(({ id, attachments }) =>
       attachments.map(({ title, file }): Paper => ({ title, file, by: { kind: "entry", id } })),
+    ),
+    ...entries.flatMap(({ id, inspections }) =>
+      inspections.flatMap(({ holdPoint, result, reference, scan }): Paper[] => {
+        const paper = reference === undefined ? "" : `, ${reference}`;
+        const title = `Scan for hold point ${holdPoint}, ${result}${paper}`;
+        return scan === undefined ? [] : [{ title, file: scan, by: { kind: "entry", id } }];
+      }),
     ),
     ...[...lots.values()].flatMap(({ id, title, certificate }): Paper[] =>
       certificate === undefined

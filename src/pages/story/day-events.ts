@@ -1,5 +1,5 @@
 /** What a day's entry brought besides its story, as marks for a timeline and a list. */
-import type { Entry, Ref } from "../../facts/types.ts";
+import type { Entry, FilePath, Ref } from "../../facts/types.ts";
 import type { Marked } from "../evidence/marked.ts";
 import type { Shown } from "../../editions/shown.ts";
 import { batchMark, stagesOpened } from "../evidence/verdict-words.ts";
@@ -26,6 +26,8 @@ export interface Happening {
   readonly about: Ref;
   /** What the fact itself says of it: why, or by whom. */
   readonly says?: string;
+  /** The paper that it stands on. */
+  readonly scan?: FilePath;
   /** Pieces of a trial stand with it and on no part's line of time. */
   readonly isOfTrial?: boolean;
 }
@@ -143,7 +145,8 @@ const marked = (row: Row, mark: Marked, word: string = mark): Pick<Happening, "r
 });
 
 function inspected(entry: Entry, { evidence, nameOf }: Shown): Happening[] {
-  return entry.inspections.map(({ holdPoint, result, by, reference, remarks }) => ({
+  return entry.inspections.map(({ holdPoint, result, by, reference, remarks, scan }) => ({
+    ...(scan !== undefined && { scan }),
     row: "Inspections",
     mark: result,
     word: result,
