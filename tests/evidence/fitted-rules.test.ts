@@ -55,7 +55,29 @@ describe("A part bought in", () => {
     ]);
     expect(stoodIn(indexOf(), "wing")).toEqual([]);
     expect(stoodIn(indexOf(fits("2025-04-01", {})), "fin")).toEqual([]);
-    expect(Object.keys(stoodIn(indexOf(fits("2025-04-01", {})), "wing")[0] ?? {})).toEqual(["fitting"]);
+    const [alone] = stoodIn(indexOf(fits("2025-04-01", {})), "wing");
+    expect(alone).toEqual({ fitting: alone?.fitting, left: 1, replacedBy: [] });
+  });
+
+  it("of which there are several stands until as many took their place, the oldest first", () => {
+    const outs = (...entries: Entry[]) =>
+      stoodIn(indexOf(...entries), "wing").map(({ fitting, left, replacedBy, out }) => [
+        fitting.lot,
+        left,
+        replacedBy.map(({ entry: id }) => id.slice(8, 10)),
+        out?.entry.slice(8, 10),
+      ]);
+    const four = fits("2025-04-01", { count: 4 });
+    const [two, more] = [fits("2025-04-02", { ...NEXT, count: 2 }), fits("2025-04-03", { ...NEXT, count: 3 })];
+    expect(outs(four, two)[0]).toEqual(["BO-1", 2, ["02"], undefined]);
+    expect(outs(four, two, more)[0]).toEqual(["BO-1", 0, ["02", "03"], "03"]);
+    const again = fits("2025-04-01", { count: 2 });
+    expect(outs(fits("2025-03-31", {}), again, two, more)).toEqual([
+      ["BO-1", 0, ["02"], "02"],
+      ["BO-1", 0, ["02", "03"], "03"],
+      ["BO-2", 2, [], undefined],
+      ["BO-2", 3, [], undefined],
+    ]);
   });
 
   it("is listed assembly by assembly, of several entries", () => {
@@ -94,7 +116,7 @@ describe("A part bought in", () => {
     expect(stoodIn(stands, "wing").flatMap((one) => fittedNeed(stands, one))).toEqual([
       {
         about,
-        values,
+        values: { ...values, count: 1, left: 1 },
         restsOn,
         code: "need/fitted-recalled",
         takes: { code: "take/replace-part", values: {} },

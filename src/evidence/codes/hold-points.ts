@@ -54,8 +54,8 @@ type CoatTold = Coated & { readonly verdict: string; readonly told: readonly Cod
 export interface NeedValues {
   /** With what was found that is neither met nor a caution. */
   "need/joint": { readonly joint: string; readonly state: string; readonly told: readonly Coded<FindingValues>[] };
-  /** A part bought in, of a lot that is recalled, that stands in the assembly. */
-  "need/fitted-recalled": Fitted;
+  /** A part bought in, of a lot that is recalled, that stands in the assembly; how many were fitted, and how many of them are left. */
+  "need/fitted-recalled": Fitted & { readonly count: number; readonly left: number };
   /** With what was found that is neither met nor a caution. */
   "need/coat": CoatTold;
   "need/coats-missing": CoatsAsked & { readonly there: number };
@@ -67,6 +67,7 @@ export interface NeedValues {
   "need/departure-role": Noted;
   "need/departure-worked": Noted;
   "need/departure-condition": Noted & { readonly condition: string };
+  "need/measure-estimated": Measured;
   /** `beside`: departures noted in the same entry, which the measure does not name. */
   "need/measure-out": Measured & { readonly beside: readonly string[] };
   "need/pair-out": Pair & { readonly beside: readonly string[] };
@@ -101,6 +102,7 @@ export interface NeedValues {
   "then/open-item": Noted;
   "then/departure": Noted;
   "then/measure-out": Measured;
+  "then/measure-estimated": Measured;
   "then/pair": { readonly pair: string };
   "then/hold-point": { readonly holdPoint: string };
 }
@@ -122,6 +124,7 @@ export interface TakeValues {
   "take/mend-measure": NoValues;
   "take/other-side": NoValues;
   "take/measure-pair": NoValues;
+  "take/measure-estimated": NoValues;
   "take/look-again": NoValues;
   "take/inspector": NoValues;
   "take/paper": NoValues;

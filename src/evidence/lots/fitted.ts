@@ -1,10 +1,15 @@
-/** Parts bought in, by where they stand: one is in the aircraft until a later line says what took its place. */
+/** Parts bought in, by where they stand: one is in the aircraft until later lines say what took its place, of several what took that of each. */
 import type { Entry, Fitting, Recall } from "../../facts/types.ts";
 import { indexBy, orderOf, type RecordIndex } from "../record-index.ts";
 
-/** One that was fitted, and the line by which it was taken out again. */
+/** What one line fitted. */
 export interface Stood {
   readonly fitting: Fitting;
+  /** How many of them nothing took the place of. */
+  readonly left: number;
+  /** Later lines that took the place of some of them. */
+  readonly replacedBy: readonly Fitting[];
+  /** The one of these by which the last was taken out. */
   readonly out?: Fitting;
 }
 
@@ -19,16 +24,27 @@ export function allStood(entries: readonly Entry[]): Stood[] {
   return [...indexBy(fitted, ({ assembly }) => assembly).values()].flatMap(stood);
 }
 
+/** A line takes out no more than it fits, the oldest first. */
 function stood(fittings: readonly Fitting[]): Stood[] {
-  return fittings.map((fitting, at) => {
-    const out = fittings
-      .slice(at + 1)
-      .find(
-        (later) => later.where === fitting.where && later.entry !== fitting.entry && later.replaces === fitting.lot,
-      );
-    return out === undefined ? { fitting } : { fitting, out };
+  const all = fittings.map((fitting) => ({ fitting, left: fitting.count, replacedBy: [] as Fitting[] }));
+  fittings.forEach((later, at) => {
+    let more = later.count;
+    for (const one of all.slice(0, at)) {
+      const out = isReplacedBy(one.fitting, later) ? Math.min(one.left, more) : 0;
+      if (out === 0) continue;
+      one.left -= out;
+      more -= out;
+      one.replacedBy.push(later);
+    }
+  });
+  return all.map((one) => {
+    const last = one.left === 0 ? one.replacedBy.at(-1) : undefined;
+    return last === undefined ? one : { ...one, out: last };
   });
 }
+
+const isReplacedBy = ({ where, lot, entry }: Fitting, later: Fitting): boolean =>
+  later.where === where && later.entry !== entry && later.replaces === lot;
 
 /** Recalls of what stood there by an entry of the record, said by then. */
 export function recalledBy(index: RecordIndex, one: Stood, until = Number.POSITIVE_INFINITY): readonly Recall[] {

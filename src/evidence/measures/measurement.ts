@@ -9,7 +9,7 @@ import type { MeasurementFile } from "../types.ts";
 export function measurementFile(index: RecordIndex, measurement: Measurement): MeasurementFile {
   const { drawing } = measurement;
   const verdict = verdictOf(measurement);
-  const again = verdict === "out" ? measuredAgain(index, measurement) : undefined;
+  const again = verdict === "out" || verdict === "estimated" ? measuredAgain(index, measurement) : undefined;
   return defined({ measurement, off: drawing && furthest(saidEnds(measurement.found), drawing.value), verdict, again });
 }
 

@@ -8,12 +8,19 @@ import { takes } from "./takes.ts";
 import { type Told, told } from "./told.ts";
 
 export function fittedNeed(index: RecordIndex, one: Stood): Need[] {
-  return recalledBy(index, one).map((recall) => ({
-    ...said(one, recall),
-    code: "need/fitted-recalled",
-    takes: takes("take/replace-part"),
-    blocks: true,
-  }));
+  const left = { left: one.left, count: one.fitting.count };
+  return recalledBy(index, one).map((recall): Need => {
+    const { about, values, restsOn } = said(one, recall);
+    const takesPart = takes("take/replace-part");
+    return {
+      about,
+      restsOn,
+      values: { ...values, ...left },
+      code: "need/fitted-recalled",
+      takes: takesPart,
+      blocks: true,
+    };
+  });
 }
 
 /** Of what was recalled and stood there when it was signed: a need where that was settled since, nothing where it has its own. */
@@ -48,16 +55,20 @@ export function fittedLater(
   ]);
 }
 
-function changed({ fitting, out }: Stood, isLater: (fact: { readonly entry: string }) => boolean): Told[] {
-  if (out === undefined || isLater(fitting) || !isLater(out)) return [];
-  const values = { where: out.where, lot: out.lot, replaced: fitting.lot, day: out.day };
-  const lots: Ref[] = [out.lot, fitting.lot].map((id) => ({ kind: "lot", id }));
-  return [told({ kind: "entry", id: out.entry }, out, { code: "change/fitted", values }, lots)];
+function changed({ fitting, replacedBy }: Stood, isLater: (fact: { readonly entry: string }) => boolean): Told[] {
+  if (isLater(fitting)) return [];
+  return replacedBy.filter(isLater).map((next) => {
+    const values = { where: next.where, lot: next.lot, replaced: fitting.lot, day: next.day };
+    const lots: Ref[] = [next.lot, fitting.lot].map((id) => ({ kind: "lot", id }));
+    return told({ kind: "entry", id: next.entry }, next, { code: "change/fitted", values }, lots);
+  });
 }
 
-function said({ fitting, out }: Stood, { day, why, entry }: Recall) {
+function said({ fitting, replacedBy }: Stood, { day, why, entry }: Recall) {
   const about: Ref = { kind: "lot", id: fitting.lot };
-  const entries = [fitting.entry, entry, ...(out ? [out.entry] : [])].map((id): Ref => ({ kind: "entry", id }));
-  const restsOn = distinct([about, ...entries, ...(out ? [{ kind: "lot", id: out.lot } as const] : [])]);
+  const entries = [fitting.entry, entry, ...replacedBy.map((next) => next.entry)].map(
+    (id): Ref => ({ kind: "entry", id }),
+  );
+  const restsOn = distinct([about, ...entries, ...replacedBy.map(({ lot }): Ref => ({ kind: "lot", id: lot }))]);
   return { about, values: { where: fitting.where, lot: fitting.lot, day, why }, restsOn };
 }

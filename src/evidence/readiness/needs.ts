@@ -87,16 +87,23 @@ export function departureNeed(index: RecordIndex, departure: Departure): Need[] 
 
 export function measurementNeed(index: RecordIndex, measurement: Measurement): Need[] {
   const { verdict, again } = measurementFile(index, measurement);
-  if (measurement.departure !== undefined || verdict !== "out" || again) return [];
+  if (measurement.departure !== undefined || again) return [];
+  const about = entry(measurement.entry);
+  const values = { what: measurement.what, found: measurement.found.typed, asked: askedOf(measurement) };
+  if (verdict === "estimated") {
+    const told = { code: "need/measure-estimated", takes: takes("take/measure-estimated") } as const;
+    return [{ about, values, ...told, blocks: false, restsOn: [about] }];
+  }
+  if (verdict !== "out") return [];
   const beside = besideOf(index, measurement);
   return [
     {
-      about: entry(measurement.entry),
+      about,
       code: "need/measure-out",
-      values: { what: measurement.what, found: measurement.found.typed, asked: askedOf(measurement), beside },
+      values: { ...values, beside },
       takes: takes("take/mend-measure"),
       blocks: true,
-      restsOn: [entry(measurement.entry), ...beside.map((id): Ref => ({ kind: "departure", id }))],
+      restsOn: [about, ...beside.map((id): Ref => ({ kind: "departure", id }))],
     },
   ];
 }

@@ -146,11 +146,12 @@ function measuresThen({ index, isLater }: Moment, { measurements }: Scope): Open
     .filter(({ entry, departure }) => departure === undefined && !isLater(entry))
     .flatMap((one): Opening[] => {
       const { verdict, again } = measurementFile(index, one);
-      if (verdict !== "out") return [];
+      if (verdict !== "out" && verdict !== "estimated") return [];
       if (again === undefined) return [{}];
       if (!isLater(again.entry)) return [];
       const values = { what: one.what, found: one.found.typed, asked: askedOf(one) };
-      return [settled({ kind: "entry", id: one.entry }, { code: "then/measure-out", values }, [again.entry])];
+      const code = verdict === "out" ? "then/measure-out" : "then/measure-estimated";
+      return [settled({ kind: "entry", id: one.entry }, { code, values }, [again.entry])];
     });
 }
 

@@ -23,8 +23,10 @@ const unnamed = (beside: readonly string[]): string =>
 
 export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & RemarkValues> = {
   "need/joint": ({ joint, state, told }, { say }) => [`Joint ${joint} is ${state}.`, ...told.map(say)].join(" "),
-  "need/fitted-recalled": ({ where, lot, day, why }) =>
-    `${where} is of lot ${lot}, recalled on ${dateWords(day)}, and nothing says what took its place: ${ended(why)}`,
+  "need/fitted-recalled": ({ where, lot, day, why, count, left }) =>
+    left === count
+      ? `${where} is of lot ${lot}, recalled on ${dateWords(day)}, and nothing says what took its place: ${ended(why)}`
+      : `${where}: ${count} of lot ${lot}, recalled on ${dateWords(day)}, were fitted, and nothing says what took the place of ${left} of them: ${ended(why)}`,
   "need/coat": (v, { say }) => [`${coated(v)} is ${v.verdict}.`, ...v.told.map(say)].join(" "),
   "need/coats-missing": ({ where, finish, asked, there }) =>
     `${where}: ${there} of ${counted(asked, "coat")} of ${finish} ${there === 1 ? "is" : "are"} noted.`,
@@ -40,6 +42,8 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
     `Departure ${id} of ${dateWords(day)} is accepted on a condition that is still open: ${ended(condition)}`,
   "need/measure-out": ({ what, found, asked, beside }) =>
     `${what} measures ${found}, outside ${asked}.${unnamed(beside)}`,
+  "need/measure-estimated": ({ what, found, asked }) =>
+    `${what} is only estimated, as ${found}: nothing shows that it is within ${asked}.`,
   "need/pair-out": (v) => `${pairOut(v)}${unnamed(v.beside)}`,
   "need/pair-estimated": ({ pair }) => `A side of ${pair} is only estimated.`,
   "need/pair-one-side": ({ pair, side }) => `Of ${pair} only the ${side} side is measured.`,
@@ -72,6 +76,8 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "then/departure": ({ id, day, what }) =>
     `Departure ${id} of ${dateWords(day)} was not accepted yet when it was signed: ${ended(what)}`,
   "then/measure-out": ({ what, found, asked }) => `${what} measured ${found}, outside ${asked}, when it was signed.`,
+  "then/measure-estimated": ({ what, asked }) =>
+    `${what} was only estimated when it was signed: nothing showed that it was within ${asked}.`,
   "then/pair": ({ pair }) => `The sides of ${pair} were not shown to be alike yet when it was signed.`,
   "then/hold-point": ({ holdPoint }) => `${holdPoint}, which comes first, was not signed yet when it was signed.`,
 
@@ -93,6 +99,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "take/acceptance": () => "have an inspector accept it, and note by whom and on what paper",
   "take/mend-measure": () => "mend it and measure again, or note it as a departure",
   "take/measure-pair": () => "measure what was estimated",
+  "take/measure-estimated": () => "measure it, and note that in the same words against the same limits",
   "take/other-side": () => "measure the other side",
   "take/look-again": () => "have it looked at again, with what has changed or was open",
   "take/inspector": () => "have it looked at by an inspector who has not worked on it",

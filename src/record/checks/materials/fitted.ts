@@ -10,12 +10,14 @@ interface Standing {
   readonly filed: EntryFile;
   readonly path: Path;
   readonly line: Line;
+  /** How many of them nothing took the place of. */
+  left: number;
 }
 
 /** In the order of days: what stands where, as far as the lines tell. */
 export function checkFitted(context: CheckContext): void {
   const lots: Lots = new Map(soundOf(context, "lot").map((filed) => [filed.id, filed]));
-  const standing = new Map<string, Standing>();
+  const standing = new Map<string, readonly Standing[]>();
   for (const filed of inOrder(soundOf(context, "entry"))) {
     (filed.spec.fitted ?? []).forEach((line, index) => {
       const path = ["fitted", index];
@@ -23,8 +25,10 @@ export function checkFitted(context: CheckContext): void {
       expectId(context, filed, [...path, "assembly"], ["assembly"], line.assembly);
       if (line.replaces !== undefined) expectId(context, filed, [...path, "replaces"], ["lot"], line.replaces);
       const place = `${line.assembly ?? filed.spec.assembly} ${line.where}`;
-      checkPlace(context, filed, path, line, standing.get(place));
-      standing.set(place, { filed, path, line });
+      const there = standing.get(place) ?? [];
+      checkPlace(context, filed, path, line, there);
+      takeOut(filed, line, there);
+      standing.set(place, [...there, { filed, path, line, left: line.count ?? 1 }]);
     });
   }
 }
@@ -47,14 +51,9 @@ function checkLot(context: CheckContext, filed: EntryFile, path: Path, { lot: id
   checkReceived(context, filed, at, id, lots);
 }
 
-function checkPlace(
-  context: CheckContext,
-  filed: EntryFile,
-  path: Path,
-  line: Line,
-  before: Standing | undefined,
-): void {
-  if (line.replaces === before?.line.lot && before?.filed !== filed) return;
+function checkPlace(context: CheckContext, filed: EntryFile, path: Path, line: Line, there: readonly Standing[]): void {
+  const before = there.at(-1);
+  if (line.replaces === undefined ? before === undefined : there.some((one) => isTakenOut(one, filed, line))) return;
   if (before === undefined) {
     if (doubtful(context, line.where)) return;
     report(context, filed, [...path, "replaces"], {
@@ -74,4 +73,18 @@ function checkPlace(
     found: `${shown(line.replaces ?? line.lot)} here, ${at}`,
     mend: "say under `replaces` which lot was taken out there, or call the place by words of its own",
   });
+}
+
+const isTakenOut = ({ filed: before, line, left }: Standing, filed: EntryFile, { replaces }: Line): boolean =>
+  left > 0 && before !== filed && line.lot === replaces;
+
+/** A line takes out no more than it fits, the oldest first. */
+function takeOut(filed: EntryFile, line: Line, there: readonly Standing[]): void {
+  let more = line.count ?? 1;
+  for (const one of there) {
+    if (!isTakenOut(one, filed, line)) continue;
+    const out = Math.min(one.left, more);
+    one.left -= out;
+    more -= out;
+  }
 }
