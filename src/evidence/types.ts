@@ -154,6 +154,7 @@ export type Standing =
   | "accepted by one who worked on it"
   | "told by the builder"
   | "accepted on a condition"
+  | "changed since it was accepted"
   | "accepted";
 
 /** Something that changed after a hold point was signed. */

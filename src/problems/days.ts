@@ -81,7 +81,7 @@ export const DAYS = {
   },
   "settled-twice": {
     title: "Settled twice",
-    happened: "An open item is closed, or a departure accepted, a second time.",
+    happened: "An open item is closed a second time, or a departure accepted a second time in no later entry.",
     why: "Only one of the two can have done it.",
     mend: "Take one of the two away.",
     example: ["@ entries/2025-03-22-looked.md", "- recalls:", "+ open_items: { close: [O-1] }", "+ recalls:"],

@@ -1,4 +1,5 @@
 /** What the record shows of each coat: the worst that any finding forces. */
+import type { Answered } from "../readiness/answering.ts";
 import type { Coat } from "../../facts/types.ts";
 import { amendedFinding, changesOf } from "../amended.ts";
 import { worstOf } from "../batch/verdict.ts";
@@ -34,6 +35,8 @@ export function coatFiles(index: RecordIndex): CoatFile[] {
 
 /** What an amendment calls it. */
 export const coatFact = ({ where }: Coat): string => `Coat: ${where}`;
+
+export const coatAnswered = (coat: Coat): Answered => ({ ...coat, fact: coatFact(coat) });
 
 function amendedRule({ index, coat, find }: CoatCase): Finding[] {
   return changesOf(index, { kind: "entry", id: coat.entry })

@@ -49,12 +49,17 @@ interface CoatsAsked {
   readonly asked: number;
 }
 
-type CoatTold = Coated & { readonly verdict: string; readonly told: readonly Coded<FindingValues>[] };
+type CoatTold = Coated & {
+  readonly verdict: string;
+  readonly told: readonly Coded<FindingValues>[];
+  /** Departures that were accepted before it was noted or last amended. */
+  readonly departures: readonly string[];
+};
 
 export interface NeedValues {
   /** With what was found that is neither met nor a caution. */
   "need/joint": { readonly joint: string; readonly state: string; readonly told: readonly Coded<FindingValues>[] };
-  /** A part bought in, of a lot that is recalled, that stands in the assembly; how many were fitted, and how many of them are left. */
+  /** A part bought in, of a recalled lot, that stands in the assembly: how many were fitted, how many are left. */
   "need/fitted-recalled": Fitted & { readonly count: number; readonly left: number };
   /** With what was found that is neither met nor a caution. */
   "need/coat": CoatTold;
@@ -66,11 +71,16 @@ export interface NeedValues {
   /** By someone who is no inspector, or who worked on it. */
   "need/departure-role": Noted;
   "need/departure-worked": Noted;
+  /** Amended after it was accepted. */
+  "need/departure-changed": Noted;
   "need/departure-condition": Noted & { readonly condition: string };
   "need/measure-estimated": Measured;
   /** `beside`: departures noted in the same entry, which the measure does not name. */
   "need/measure-out": Measured & { readonly beside: readonly string[] };
   "need/pair-out": Pair & { readonly beside: readonly string[] };
+  /** Departures that were accepted before what names them was noted or last amended. */
+  "need/measure-after": Measured & { readonly departures: readonly string[] };
+  "need/pair-after": Pair & { readonly departures: readonly string[] };
   "need/pair-estimated": { readonly pair: string };
   "need/pair-one-side": { readonly pair: string; readonly side?: Side };
   "need/seconded": Stands;
@@ -121,6 +131,7 @@ export interface TakeValues {
   "take/glue-again": NoValues;
   "take/close-item": NoValues;
   "take/acceptance": NoValues;
+  "take/accept-again": NoValues;
   "take/mend-measure": NoValues;
   "take/other-side": NoValues;
   "take/measure-pair": NoValues;

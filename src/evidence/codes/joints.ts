@@ -54,6 +54,8 @@ export interface JointValues {
   "joint-measured/out": MeasuredAt;
   /** By the departure that it names. */
   "joint-measured/accepted": MeasuredAt & { readonly departure: string };
+  /** Before it was noted or last amended. */
+  "joint-measured/accepted-before": MeasuredAt & { readonly departure: string };
   "joint-measured/not-accepted": MeasuredAt & { readonly departure: string };
   /** Without `stages` all of it. */
   "joint-glued/reworked": Because & { readonly stages?: readonly number[] };

@@ -1,4 +1,4 @@
-/** Parts bought in, by where they stand: one is in the aircraft until later lines say what took its place, of several what took that of each. */
+/** Parts bought in, by where they stand: each is in the aircraft until a later line says what took its place. */
 import type { Entry, Fitting, Recall } from "../../facts/types.ts";
 import { indexBy, orderOf, type RecordIndex } from "../record-index.ts";
 

@@ -1,12 +1,12 @@
 /** What was measured at a joint: a scarf that is too steep, or a gap too wide, is in the joint whatever its glue. */
 import type { JointSpec, Measurement, Ref } from "../../facts/types.ts";
-import { standingOf } from "../readiness/answering.ts";
+import { acceptedBefore, standingOf } from "../readiness/answering.ts";
 import type { Finder } from "../finding.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { FROM_RECORD, USUAL_SCARF_SOURCE } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Finding } from "../types.ts";
-import { askedOf, isUsualScarf, measurementFile } from "./measurement.ts";
+import { asAnswered, askedOf, isUsualScarf, measurementFile } from "./measurement.ts";
 
 /** One that is out is settled by a later one that is within, or by a departure that is accepted. */
 export function measuredAt(index: RecordIndex, { id }: JointSpec, find: Finder): Finding[] {
@@ -31,7 +31,8 @@ interface Beside {
   readonly alsoOn: readonly Ref[];
 }
 
-function outAt(index: RecordIndex, { what, found, departure }: Measurement, find: Finder, beside: Beside): Finding {
+function outAt(index: RecordIndex, measurement: Measurement, find: Finder, beside: Beside): Finding {
+  const { what, found, departure } = measurement;
   const values = { what, found: found.typed };
   const named = departure === undefined ? undefined : index.departures.get(departure);
   if (named === undefined) return find("joint-measured/out", "unproven", values, beside);
@@ -41,11 +42,14 @@ function outAt(index: RecordIndex, { what, found, departure }: Measurement, find
     { kind: "departure", id: named.id },
     ...answered.map((id): Ref => ({ kind: "entry", id })),
   ];
+  const all = { ...values, departure: named.id };
+  if (acceptedBefore(index, asAnswered(measurement)) !== undefined)
+    return find("joint-measured/accepted-before", "unproven", all, { ...beside, alsoOn });
   const isAccepted = standingOf(index, named) === "accepted";
   return find(
     isAccepted ? "joint-measured/accepted" : "joint-measured/not-accepted",
     isAccepted ? "caution" : "unproven",
-    { ...values, departure: named.id },
+    all,
     { ...beside, alsoOn },
   );
 }

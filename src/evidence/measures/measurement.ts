@@ -3,6 +3,7 @@ import { defined } from "../../defined.ts";
 import { saidEnds } from "../../facts/quantity/ends.ts";
 import { standing } from "../../reckoning/compare.ts";
 import type { Ends, Measurement, Range } from "../../facts/types.ts";
+import type { Answered } from "../readiness/answering.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
 import type { MeasurementFile } from "../types.ts";
 
@@ -69,3 +70,8 @@ export function askedOf(measurement: Measurement): string {
   if (isUsualScarf(measurement)) return USUAL_SCARF.typed;
   return [drawing?.typed ?? limits?.typed, tolerance?.typed].filter((text) => text !== undefined).join(" ");
 }
+
+/** In which words amendments tell of it. */
+export const measurementFact = ({ what }: Pick<Measurement, "what">): string => `Measurement: ${what}`;
+
+export const asAnswered = (one: Measurement): Answered => ({ ...one, fact: measurementFact(one) });

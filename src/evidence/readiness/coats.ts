@@ -1,9 +1,11 @@
 /** What hold points ask of what is put on: that each coat there is as its sheet asks, has dried, and that as many are there as are planned. */
 import { HOLD_KINDS, type HoldKind } from "../../facts/build/hold-point.ts";
 import type { Coat, FinishKind, Ref } from "../../facts/types.ts";
+import { coatAnswered } from "../coats/coat.ts";
 import { distinct } from "../finding.ts";
 import { indexBy, lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { CoatFile, Finding, Need } from "../types.ts";
+import { acceptedBefore, isAnswered } from "./answering.ts";
 import { openFindings } from "./needs.ts";
 import { takes } from "./takes.ts";
 import { type Told, told } from "./told.ts";
@@ -89,9 +91,13 @@ const numbersOf = (coats: readonly Coat[], asked: number): number =>
   new Set(coats.map(({ coat }) => coat).filter((coat) => coat <= asked)).size;
 
 /** A departure answers for a coat that is not as its sheet asks; for a recall that came to light only later it does not. */
-function isOpen({ coat, findings }: CoatFile, isSaid: (finding: Finding) => boolean = () => true): boolean {
+function isOpen(
+  index: RecordIndex,
+  { coat, findings }: CoatFile,
+  isSaid: (finding: Finding) => boolean = () => true,
+): boolean {
   const bad = findings.filter(({ severity }) => severity === "rejects" || severity === "unproven").filter(isSaid);
-  return coat.departure === undefined ? bad.length > 0 : bad.some(({ code }) => code === "coat-lots/recalled");
+  return isAnswered(index, coatAnswered(coat)) ? bad.some(({ code }) => code === "coat-lots/recalled") : bad.length > 0;
 }
 
 const placeOf = (index: RecordIndex, coat: Coat) => ({
@@ -108,9 +114,9 @@ export function coatNeeds(index: RecordIndex, coated: Coated, signed: number | u
   const stacks = stacksOf(index, coated, then);
   const isAsked = askedBy(index, stacks);
   return [
-    ...there.filter((file) => isOpen(file)).map((file) => badNeed(index, file)),
+    ...there.filter((file) => isOpen(index, file)).map((file) => badNeed(index, file)),
     ...looked
-      .filter((file) => !isOpen(file) && isDrying(file) && isAsked(file))
+      .filter((file) => !isOpen(index, file) && isDrying(file) && isAsked(file))
       .map((file): Need => ({ ...saidOf(index, file), takes: takes("take/let-dry"), blocks: false })),
     ...missingOf(index, stacks, then).flatMap((one) => stillMissing(index, one, all.get(one.stack.key) ?? [])),
   ];
@@ -128,16 +134,8 @@ function stillMissing(index: RecordIndex, { stack, asked }: Missing, coats: read
   const there = numbersOf(coats, asked);
   if (there >= asked) return [];
   const { about, values, restsOn } = missingSaid(index, stack, asked, coats);
-  return [
-    {
-      about,
-      restsOn,
-      values: { ...values, there },
-      code: "need/coats-missing",
-      takes: takes("take/put-on"),
-      blocks: false,
-    },
-  ];
+  const told = { code: "need/coats-missing", takes: takes("take/put-on"), blocks: false } as const;
+  return [{ about, restsOn, values: { ...values, there }, ...told }];
 }
 
 function missingSaid(index: RecordIndex, { assembly, where, finish }: Stack, asked: number, there: readonly Coat[]) {
@@ -155,8 +153,10 @@ const badNeed = (index: RecordIndex, file: CoatFile): Need => ({
 function saidOf(index: RecordIndex, { coat, verdict, findings }: CoatFile) {
   const about = entry(coat.entry);
   const { told, restsOn } = openFindings(about, findings);
-  const values = { ...placeOf(index, coat), verdict, told };
-  return { code: "need/coat", about, values, restsOn } as const;
+  const departures = [acceptedBefore(index, coatAnswered(coat)) ?? []].flat();
+  const values = { ...placeOf(index, coat), verdict, told, departures };
+  const rests = distinct([...restsOn, ...departures.map((id): Ref => ({ kind: "departure", id }))]);
+  return { code: "need/coat", about, values, restsOn: rests } as const;
 }
 
 /** What was not as it should be when it was signed: a need where that was settled since, nothing where it has its own. `day`: when that day began, s. */
@@ -178,10 +178,10 @@ export function coatsThen(
   );
   return [
     ...then
-      .filter((file) => isOpen(file, isSaid))
+      .filter((file) => isOpen(index, file, isSaid))
       .map((file) => (file.off === undefined ? {} : { need: settled(index, "then/coat", file) })),
     ...then
-      .filter((file) => !isOpen(file, isSaid) && (file.dryFrom ?? day) > day && isAsked(file))
+      .filter((file) => !isOpen(index, file, isSaid) && (file.dryFrom ?? day) > day && isAsked(file))
       .map((file) =>
         isDrying(file) && file.off === undefined ? {} : { need: settled(index, "then/coat-drying", file) },
       ),
@@ -223,7 +223,7 @@ function putOnLater(
   if (off !== undefined) return [];
   const about = entry(coat.entry);
   if (isLater(coat)) {
-    if (!isOpen(file)) return [];
+    if (!isOpen(index, file)) return [];
     const { values, restsOn } = saidOf(index, file);
     return [told(about, coat, { code: "change/coat-out", values }, restsOn)];
   }

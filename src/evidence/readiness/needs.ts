@@ -2,12 +2,12 @@
 import type { Departure, Inspection, Measurement, OpenItem, Ref } from "../../facts/types.ts";
 import type { RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";
-import { askedOf, measurementFile } from "../measures/measurement.ts";
+import { asAnswered, askedOf, measurementFile } from "../measures/measurement.ts";
 import { entriesOf, pairValues } from "../measures/pair.ts";
 import type { Coded } from "../codes/coded.ts";
 import type { FindingValues } from "../codes/findings.ts";
 import type { Finding, HoldPointFile, JointFile, Need, PairFile } from "../types.ts";
-import { standingOf } from "./answering.ts";
+import { acceptedBefore, isAnswered, standingOf } from "./answering.ts";
 import { takes } from "./takes.ts";
 
 const entry = (id: string): Ref => ({ kind: "entry", id });
@@ -68,6 +68,7 @@ const DEPARTURE_NEEDS = {
   "not accepted": { code: "need/departure", takes: takes("take/acceptance") },
   "accepted by no inspector": { code: "need/departure-role", takes: takes("take/acceptance") },
   "accepted by one who worked on it": { code: "need/departure-worked", takes: takes("take/inspector") },
+  "changed since it was accepted": { code: "need/departure-changed", takes: takes("take/accept-again") },
   "told by the builder": { code: "need/departure-told", takes: takes("take/paper") },
 } as const;
 
@@ -87,7 +88,7 @@ export function departureNeed(index: RecordIndex, departure: Departure): Need[] 
 
 export function measurementNeed(index: RecordIndex, measurement: Measurement): Need[] {
   const { verdict, again } = measurementFile(index, measurement);
-  if (measurement.departure !== undefined || again) return [];
+  if (again || isAnswered(index, asAnswered(measurement))) return [];
   const about = entry(measurement.entry);
   const values = { what: measurement.what, found: measurement.found.typed, asked: askedOf(measurement) };
   if (verdict === "estimated") {
@@ -95,6 +96,12 @@ export function measurementNeed(index: RecordIndex, measurement: Measurement): N
     return [{ about, values, ...told, blocks: false, restsOn: [about] }];
   }
   if (verdict !== "out") return [];
+  const departures = beforeOf(index, [measurement]);
+  if (departures.length > 0) {
+    const told = { code: "need/measure-after", takes: takes("take/accept-again") } as const;
+    const restsOn = [about, ...departureRefs(departures)];
+    return [{ about, values: { ...values, departures }, ...told, blocks: true, restsOn }];
+  }
   const beside = besideOf(index, measurement);
   return [
     {
@@ -103,7 +110,7 @@ export function measurementNeed(index: RecordIndex, measurement: Measurement): N
       values: { ...values, beside },
       takes: takes("take/mend-measure"),
       blocks: true,
-      restsOn: [about, ...beside.map((id): Ref => ({ kind: "departure", id }))],
+      restsOn: [about, ...departureRefs(beside)],
     },
   ];
 }
@@ -112,6 +119,13 @@ export function measurementNeed(index: RecordIndex, measurement: Measurement): N
 const besideOf = (index: RecordIndex, { entry: id }: Measurement): string[] =>
   (index.entries.get(id)?.departures ?? []).map((one) => one.id);
 
+const departureRefs = (ids: readonly string[]): Ref[] => ids.map((id) => ({ kind: "departure", id }));
+
+/** Departures that these name and that were accepted before them. */
+const beforeOf = (index: RecordIndex, measurements: readonly Measurement[]): string[] => [
+  ...new Set(measurements.flatMap((one) => acceptedBefore(index, asAnswered(one)) ?? [])),
+];
+
 /** A pair is answered for by a departure that either side names. */
 export function pairNeed(index: RecordIndex, pair: PairFile): Need[] {
   const [first] = pair.now;
@@ -119,9 +133,16 @@ export function pairNeed(index: RecordIndex, pair: PairFile): Need[] {
     .map((one) => one.entry)
     .sort()
     .at(-1);
-  if (!first || last === undefined || pair.now.some(({ departure }) => departure !== undefined)) return [];
+  if (!first || last === undefined || pair.now.some((one) => isAnswered(index, asAnswered(one)))) return [];
   const restsOn = distinct(entriesOf(pair));
   if (pair.verdict === "out") {
+    const departures = beforeOf(index, pair.now);
+    if (departures.length > 0) {
+      const told = { code: "need/pair-after", takes: takes("take/accept-again") } as const;
+      const values = { ...pairValues(pair), departures };
+      const rests = distinct([...restsOn, ...departureRefs(departures)]);
+      return [{ about: entry(last), values, ...told, blocks: true, restsOn: rests }];
+    }
     const beside = [...new Set(pair.now.flatMap((one) => besideOf(index, one)))];
     return [
       {
@@ -130,7 +151,7 @@ export function pairNeed(index: RecordIndex, pair: PairFile): Need[] {
         values: { ...pairValues(pair), beside },
         takes: takes("take/mend-measure"),
         blocks: true,
-        restsOn: distinct([...restsOn, ...beside.map((id): Ref => ({ kind: "departure", id }))]),
+        restsOn: distinct([...restsOn, ...departureRefs(beside)]),
       },
     ];
   }

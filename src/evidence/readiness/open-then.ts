@@ -7,11 +7,11 @@ import { changesOf } from "../amended.ts";
 import { distinct } from "../finding.ts";
 import { heldBy } from "../held.ts";
 import { isWhole } from "../joint-stages.ts";
-import { measurementFile, askedOf } from "../measures/measurement.ts";
+import { asAnswered, askedOf, measurementFile } from "../measures/measurement.ts";
 import { entriesOf, pairFile } from "../measures/pair.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { BatchFile, HoldPointFile, JointFile, Need } from "../types.ts";
-import { standingOf } from "./answering.ts";
+import { isAnswered, standingOf } from "./answering.ts";
 import { coatsThen } from "./coats.ts";
 import { fittedThen } from "./fitted.ts";
 import { lastCure } from "./joint-cure.ts";
@@ -128,12 +128,12 @@ function itemsThen({ isLater }: Moment, { openItems }: Scope): Opening[] {
     );
 }
 
-function departuresThen({ index, isLater }: Moment, { departures }: Scope): Opening[] {
+function departuresThen({ index, at, isLater }: Moment, { departures }: Scope): Opening[] {
   return departures
     .filter(({ entry }) => !isLater(entry))
     .flatMap((one): Opening[] => {
       const { id, day, what, entry, acceptedIn } = one;
-      if (standingOf(index, one) !== "accepted") return [{}];
+      if (standingOf(index, one, at) !== "accepted") return [{}];
       if (acceptedIn === undefined || !isLater(acceptedIn)) return [];
       return [
         settled({ kind: "departure", id }, { code: "then/departure", values: { id, day, what } }, [entry, acceptedIn]),
@@ -141,9 +141,9 @@ function departuresThen({ index, isLater }: Moment, { departures }: Scope): Open
     });
 }
 
-function measuresThen({ index, isLater }: Moment, { measurements }: Scope): Opening[] {
+function measuresThen({ index, at, isLater }: Moment, { measurements }: Scope): Opening[] {
   return measurements
-    .filter(({ entry, departure }) => departure === undefined && !isLater(entry))
+    .filter((one) => !isLater(one.entry) && !isAnswered(index, asAnswered(one), at))
     .flatMap((one): Opening[] => {
       const { verdict, again } = measurementFile(index, one);
       if (verdict !== "out" && verdict !== "estimated") return [];
@@ -155,13 +155,13 @@ function measuresThen({ index, isLater }: Moment, { measurements }: Scope): Open
     });
 }
 
-function pairsThen({ index, isLater }: Moment, { pairs }: Scope): Opening[] {
+function pairsThen({ index, at, isLater }: Moment, { pairs }: Scope): Opening[] {
   return pairs.flatMap((pair): Opening[] => {
     const seen = (index.pairs.get(pair.id) ?? []).filter(({ entry }) => !isLater(entry));
     const then = pairFile(pair.id, seen);
     const [last] = then.now;
     const isOpen = ["out", "one side", "estimated"].includes(then.verdict);
-    if (last === undefined || !isOpen || then.now.some(({ departure }) => departure !== undefined)) return [];
+    if (last === undefined || !isOpen || then.now.some((one) => isAnswered(index, asAnswered(one), at))) return [];
     if (pair.verdict === then.verdict) return [{}];
     const entries = [...entriesOf(then), ...entriesOf(pair)].map(({ id }) => id);
     return [settled({ kind: "entry", id: last.entry }, { code: "then/pair", values: { pair: pair.id } }, entries)];

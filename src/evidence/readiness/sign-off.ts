@@ -21,7 +21,7 @@ import { lotsOf } from "../batch/lots.ts";
 import { amendedStages } from "../joint-stages.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { Stood } from "../lots/fitted.ts";
-import { askedOf, measurementFile } from "../measures/measurement.ts";
+import { askedOf, measurementFact, measurementFile } from "../measures/measurement.ts";
 import { entriesOf, pairValues } from "../measures/pair.ts";
 import type { BatchFile, Change, JointFile, PairFile } from "../types.ts";
 import { coatFact } from "../coats/coat.ts";
@@ -165,7 +165,7 @@ export function amendedIn(
     ...openItems.map(({ id }): Ref => ({ kind: "open item", id })),
   ];
   const told = [
-    ...measurements.map(({ entry, what }) => ({ entry, fact: `Measurement: ${what}` })),
+    ...measurements.map((one) => ({ entry: one.entry, fact: measurementFact(one) })),
     ...coated.files.map(({ coat }) => ({ entry: coat.entry, fact: coatFact(coat) })),
     ...fitted.map(({ fitting: { entry, where } }) => ({ entry, fact: `Fitted: ${where}` })),
   ];

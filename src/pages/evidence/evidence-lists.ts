@@ -31,6 +31,7 @@ const STANDING: { readonly [standing in Standing]: (name: string) => string } = 
   "accepted by one who worked on it": (name) => `not accepted: ${name}, who is named, has hours on it`,
   "told by the builder": (name) => `not accepted: told by the builder of ${name}, on no paper that is named`,
   "accepted on a condition": (name) => `accepted by ${name} on a condition that is still open`,
+  "changed since it was accepted": (name) => `not accepted: it was changed after ${name} had accepted it`,
   accepted: (name) => `accepted by ${name}`,
 };
 

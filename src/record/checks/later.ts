@@ -27,7 +27,7 @@ export function checkOpenItems(context: CheckContext): void {
     (filed.spec.open_items?.close ?? []).forEach((id, index) => {
       const path = ["open_items", "close", index];
       if (!expectId(context, filed, path, ["open item"], id)) return;
-      settled(context, filed, path, id, raisedIn.get(id), closed, { done: "closed", made: "raised" });
+      settled(context, filed, path, id, raisedIn.get(id), closed, { done: "closed", made: "raised", isAgain: false });
     });
   }
 }
@@ -70,6 +70,7 @@ export function checkDepartures(context: CheckContext): void {
       settled(context, filed, path, departure, raisedIn.get(departure), accepted, {
         done: "accepted",
         made: "written down",
+        isAgain: true,
       });
       if (condition !== undefined || reference === undefined) accepted.delete(departure);
     });
@@ -102,10 +103,12 @@ function settled(
   id: string,
   raisedIn: EntryFile | undefined,
   before: Map<string, Settled>,
-  said: { readonly done: string; readonly made: string },
+  said: { readonly done: string; readonly made: string; readonly isAgain: boolean },
 ): void {
   const first = before.get(id);
-  if (first) {
+  // What was noted or amended since it was accepted takes an acceptance of its own.
+  const isAgain = said.isAgain && first !== undefined && placeInTime(filed) > placeInTime(first.filed);
+  if (first && !isAgain) {
     report(context, filed, path, {
       code: "settled-twice",
       message: `${id} is already ${said.done}`,

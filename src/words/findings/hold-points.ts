@@ -21,13 +21,25 @@ const unnamed = (beside: readonly string[]): string =>
     ? ""
     : ` It names no departure: ${listed(beside)}, noted the same day, ${beside.length === 1 ? "does" : "do"} not count for it.`;
 
+const before = (departures: readonly string[]): string =>
+  departures.length === 0
+    ? ""
+    : [
+        ` ${listed(departures)} ${departures.length === 1 ? "was" : "were"} accepted before that was noted or amended,`,
+        `and ${departures.length === 1 ? "does" : "do"} not answer for it.`,
+      ].join(" ");
+
 export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & RemarkValues> = {
   "need/joint": ({ joint, state, told }, { say }) => [`Joint ${joint} is ${state}.`, ...told.map(say)].join(" "),
   "need/fitted-recalled": ({ where, lot, day, why, count, left }) =>
     left === count
       ? `${where} is of lot ${lot}, recalled on ${dateWords(day)}, and nothing says what took its place: ${ended(why)}`
-      : `${where}: ${count} of lot ${lot}, recalled on ${dateWords(day)}, were fitted, and nothing says what took the place of ${left} of them: ${ended(why)}`,
-  "need/coat": (v, { say }) => [`${coated(v)} is ${v.verdict}.`, ...v.told.map(say)].join(" "),
+      : [
+          `${where}: ${count} of lot ${lot}, recalled on ${dateWords(day)}, were fitted,`,
+          `and nothing says what took the place of ${left} of them: ${ended(why)}`,
+        ].join(" "),
+  "need/coat": (v, { say }) =>
+    `${[`${coated(v)} is ${v.verdict}.`, ...v.told.map(say)].join(" ")}${before(v.departures)}`,
   "need/coats-missing": ({ where, finish, asked, there }) =>
     `${where}: ${there} of ${counted(asked, "coat")} of ${finish} ${there === 1 ? "is" : "are"} noted.`,
   "need/open-item": ({ id, day, what }) => `${id} is open since ${dateWords(day)}: ${ended(what)}`,
@@ -38,6 +50,8 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
     `Departure ${id} of ${dateWords(day)} was accepted by someone who is no inspector, which does not count: ${ended(what)}`,
   "need/departure-worked": ({ id, day, what }) =>
     `Departure ${id} of ${dateWords(day)} was accepted by someone with hours on that assembly, which does not count: ${ended(what)}`,
+  "need/departure-changed": ({ id, day, what }) =>
+    `Departure ${id} of ${dateWords(day)} was changed after it was accepted, and is not as accepted: ${ended(what)}`,
   "need/departure-condition": ({ id, day, condition }) =>
     `Departure ${id} of ${dateWords(day)} is accepted on a condition that is still open: ${ended(condition)}`,
   "need/measure-out": ({ what, found, asked, beside }) =>
@@ -45,6 +59,9 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "need/measure-estimated": ({ what, found, asked }) =>
     `${what} is only estimated, as ${found}: nothing shows that it is within ${asked}.`,
   "need/pair-out": (v) => `${pairOut(v)}${unnamed(v.beside)}`,
+  "need/measure-after": ({ what, found, asked, departures }) =>
+    `${what} measures ${found}, outside ${asked}.${before(departures)}`,
+  "need/pair-after": (v) => `${pairOut(v)}${before(v.departures)}`,
   "need/pair-estimated": ({ pair }) => `A side of ${pair} is only estimated.`,
   "need/pair-one-side": ({ pair, side }) => `Of ${pair} only the ${side} side is measured.`,
   "need/seconded": stands,
@@ -97,6 +114,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "take/glue-again": () => "glue it again",
   "take/close-item": () => "do it and close it in an entry",
   "take/acceptance": () => "have an inspector accept it, and note by whom and on what paper",
+  "take/accept-again": () => "have an inspector accept it again as it is now, and note that in a later entry",
   "take/mend-measure": () => "mend it and measure again, or note it as a departure",
   "take/measure-pair": () => "measure what was estimated",
   "take/measure-estimated": () => "measure it, and note that in the same words against the same limits",
@@ -120,7 +138,8 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
     `${where} is of lot ${lot}, which was recalled on ${dateWords(day)}: ${ended(why)}`,
   "change/fitted": ({ where, lot, replaced, day }) =>
     `On ${dateWords(day)} ${where} of lot ${replaced} was replaced by one of lot ${lot}.`,
-  "change/coat-out": (v, { say }) => [`${coated(v)} was put on, and is ${v.verdict}.`, ...v.told.map(say)].join(" "),
+  "change/coat-out": (v, { say }) =>
+    `${[`${coated(v)} was put on, and is ${v.verdict}.`, ...v.told.map(say)].join(" ")}${before(v.departures)}`,
   "change/coat-recalled": ({ lot, day, why, ...v }) =>
     `${coated(v)} is of lot ${lot}, which was recalled on ${dateWords(day)}: ${ended(why)}`,
   "change/coat-off": ({ day, how, ...v }) => `${coated(v)} was taken off on ${dateWords(day)}: ${ended(how)}`,

@@ -24,6 +24,11 @@ export const JOINTS: Sentences<JointValues> = {
   "joint-measured/out": ({ what, found }) => `${what}: ${found}, outside what is asked.`,
   "joint-measured/accepted": ({ what, found, departure }) =>
     `${what}: ${found}, outside what is asked, and accepted as departure ${departure}.`,
+  "joint-measured/accepted-before": ({ what, found, departure }) =>
+    [
+      `${what}: ${found}, outside what is asked; departure ${departure} was accepted before that was noted or amended,`,
+      "and does not answer for it until it is accepted again.",
+    ].join(" "),
   "joint-measured/not-accepted": ({ what, found, departure }) =>
     `${what}: ${found}, outside what is asked; departure ${departure}, which stands for it, is not accepted.`,
   "joint-glued/reworked": ({ day, why, stages }) =>
