@@ -49,10 +49,11 @@ export const PAIR: Gravity<PairFile["verdict"]> = { out: 4, "one side": 3, estim
 export const COAT: Gravity<CoatVerdict> = { rejected: 3, "not shown": 2, pending: 1, shown: 0 };
 
 export const DEPARTURE: Gravity<Standing> = {
-  "not accepted": 5,
-  "accepted by no inspector": 4,
-  "accepted by one who worked on it": 3,
-  "told by the builder": 2,
-  "accepted on a condition": 1,
+  "not accepted": 6,
+  "accepted by no inspector": 5,
+  "accepted by one who worked on it": 4,
+  "told by the builder": 3,
+  "accepted on a condition": 2,
+  "changed since it was accepted": 1,
   accepted: 0,
 };
