@@ -126,6 +126,17 @@ const beforeOf = (index: RecordIndex, measurements: readonly Measurement[]): str
   ...new Set(measurements.flatMap((one) => acceptedBefore(index, asAnswered(one)) ?? [])),
 ];
 
+function pairOutNeed(index: RecordIndex, pair: PairFile, about: Ref): Need {
+  const departures = beforeOf(index, pair.now);
+  const beside = [...new Set(pair.now.flatMap((one) => besideOf(index, one)))];
+  const named = departures.length > 0;
+  const told = named
+    ? ({ code: "need/pair-after", values: { ...pairValues(pair), departures } } as const)
+    : ({ code: "need/pair-out", values: { ...pairValues(pair), beside } } as const);
+  const restsOn = distinct([...entriesOf(pair), ...departureRefs(named ? departures : beside)]);
+  return { about, ...told, takes: takes(named ? "take/accept-again" : "take/mend-measure"), blocks: true, restsOn };
+}
+
 /** A pair is answered for by a departure that either side names. */
 export function pairNeed(index: RecordIndex, pair: PairFile): Need[] {
   const [first] = pair.now;
@@ -135,26 +146,7 @@ export function pairNeed(index: RecordIndex, pair: PairFile): Need[] {
     .at(-1);
   if (!first || last === undefined || pair.now.some((one) => isAnswered(index, asAnswered(one)))) return [];
   const restsOn = distinct(entriesOf(pair));
-  if (pair.verdict === "out") {
-    const departures = beforeOf(index, pair.now);
-    if (departures.length > 0) {
-      const told = { code: "need/pair-after", takes: takes("take/accept-again") } as const;
-      const values = { ...pairValues(pair), departures };
-      const rests = distinct([...restsOn, ...departureRefs(departures)]);
-      return [{ about: entry(last), values, ...told, blocks: true, restsOn: rests }];
-    }
-    const beside = [...new Set(pair.now.flatMap((one) => besideOf(index, one)))];
-    return [
-      {
-        about: entry(last),
-        code: "need/pair-out",
-        values: { ...pairValues(pair), beside },
-        takes: takes("take/mend-measure"),
-        blocks: true,
-        restsOn: distinct([...restsOn, ...departureRefs(beside)]),
-      },
-    ];
-  }
+  if (pair.verdict === "out") return [pairOutNeed(index, pair, entry(last))];
   if (pair.verdict === "estimated")
     return [
       {
