@@ -2,7 +2,7 @@
 import type { JSX } from "preact";
 import { indexBy } from "../../src/evidence/record-index.ts";
 import type { JointFile, Need } from "../../src/evidence/types.ts";
-import { papersOf } from "../../src/pages/appendix/papers.ts";
+import { paperOfHoldPoint } from "../../src/pages/appendix/papers.ts";
 import { apart } from "../../src/pages/appendix/sheets.ts";
 import type { Within } from "../../src/pages/evidence/hold-point/told-within.ts";
 import { batchMark, JOINT_STATES } from "../../src/pages/evidence/verdict-words.ts";
@@ -90,6 +90,6 @@ function notShownOf({ evidence }: Shown, { batches, superseded }: JointFile): st
 }
 
 function paperOf(shown: Shown, id: string): string {
-  const path = papersOf(shown).find((one) => "holdPoint" in one && one.holdPoint.holdPoint.id === id)?.path ?? "";
+  const path = paperOfHoldPoint(shown, id)?.path ?? "";
   return path.slice(path.lastIndexOf("/") + 1);
 }

@@ -71,7 +71,7 @@ function Places({ site }: SiteProps): JSX.Element {
         files in open forms.
       </p>
       <ListTable caption="What is where" heads={["What", "Folder of the archive", "Page here"]}>
-        {placesOf(site.shown).map(({ what, folders, page }) => (
+        {placesOf(site.shown, site.hasPapers === true).map(({ what, folders, page }) => (
           <tr>
             <th scope="row">{what}</th>
             <td>

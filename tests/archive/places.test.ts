@@ -29,7 +29,7 @@ async function archiveOf(content: string): Promise<Shown> {
   return editionOf(read.record, reckon(read.record), "archive");
 }
 
-const foldersOf = (shown: Shown): string[] => placesOf(shown).flatMap(({ folders }) => folders);
+const foldersOf = (shown: Shown): string[] => placesOf(shown, false).flatMap(({ folders }) => folders);
 const OWN = ["record/pages/", "record/layouts/", "record/style.css"];
 
 describe("An archive of a record that has but words", () => {
@@ -72,7 +72,7 @@ it("An archive names each folder that papers, pictures, clips, drawings, reading
     ...made,
     lots: new Map([...made.lots].map(([id, lot]) => [id, { ...lot, certificate: `${id}.pdf` }])),
   };
-  const papers = placesOf(editionOf(elsewhere, reckon(elsewhere), "archive")).find(
+  const papers = placesOf(editionOf(elsewhere, reckon(elsewhere), "archive"), false).find(
     ({ page }) => page === "papers.html",
   );
   expect(papers?.folders).toContain("record/");

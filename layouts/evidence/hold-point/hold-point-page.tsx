@@ -1,6 +1,7 @@
 /** What an inspector takes to the workshop for one hold point, in the order in which it is looked at. */
 import type { JSX } from "preact";
 import { addressOf, relative } from "../../../src/pages/address.ts";
+import { paperOfHoldPoint } from "../../../src/pages/appendix/papers.ts";
 import type { HoldPointFile } from "../../../src/evidence/types.ts";
 import { holdPointPage, type HoldPointPage } from "../../../src/pages/evidence/hold-point/hold-point-page.ts";
 import { HOLD_KIND, HOLD_MEANS, NOT_LOOKED_AT } from "../../../src/pages/evidence/verdict-words.ts";
@@ -71,6 +72,7 @@ export function HoldPointSheet({ site, file }: Pick<Where, "site"> & { readonly 
         }
         title={holdPoint.title}
       />
+      <Paper site={site} from={from} file={file} />
       <div class={`verdict verdict--${state.replaceAll(" ", "-")}`}>
         <p class="verdict__mark">
           <Mark of={state} />
@@ -89,6 +91,16 @@ export function HoldPointSheet({ site, file }: Pick<Where, "site"> & { readonly 
         <Part page={page} number={at + 1} site={site} from={from} />
       ))}
     </Page>
+  );
+}
+
+/** The same with page numbers and running heads, to be taken along and signed. */
+function Paper({ site, from, file: { holdPoint } }: Where & { readonly file: HoldPointFile }): JSX.Element | null {
+  const paper = site.hasPapers === true ? paperOfHoldPoint(site.shown, holdPoint.id) : undefined;
+  return paper === undefined ? null : (
+    <p class="screen-only">
+      <a href={relative(from, paper.path)}>This hold point to be printed and signed (PDF)</a>
+    </p>
   );
 }
 

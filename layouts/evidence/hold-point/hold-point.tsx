@@ -4,7 +4,7 @@ import type { HoldPointFile } from "../../../src/evidence/types.ts";
 import { assemblyPath } from "../../../src/pages/evidence/trace-index.ts";
 import { HOLD_KIND, HOLD_MEANS, NOT_LOOKED_AT } from "../../../src/pages/evidence/verdict-words.ts";
 import { addressOf, relative } from "../../../src/pages/address.ts";
-import { papersOf } from "../../../src/pages/appendix/papers.ts";
+import { paperOfHoldPoint } from "../../../src/pages/appendix/papers.ts";
 import { grouped } from "../../../src/words/numbers.ts";
 import { counted } from "../../../src/words/lists.ts";
 import { toldNeed } from "../../../src/words/findings/told.ts";
@@ -75,7 +75,7 @@ export function HoldPoint(props: HoldPointProps): JSX.Element {
 /** How many they are, and where each stands with a box. */
 function NeedsElsewhere({ file: { holdPoint, needs }, site, from }: Where & Pick<HoldPointProps, "file">): JSX.Element {
   const blocking = needs.filter(({ blocks }) => blocks).length;
-  const paper = papersOf(site.shown).find((one) => "holdPoint" in one && one.holdPoint.holdPoint.id === holdPoint.id);
+  const paper = paperOfHoldPoint(site.shown, holdPoint.id);
   return (
     <p>
       To be put right: {grouped(blocking)}. Still to be done: {grouped(needs.length - blocking)}. Each stands on{" "}

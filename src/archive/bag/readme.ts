@@ -14,13 +14,13 @@ export const README = "README.txt";
 const WIDTH = 110;
 
 /** Plain text by lines of {@link WIDTH} letters, all but those of commands; paths are from the bag’s folder. */
-export function readmeText(shown: Shown, version: string): string {
+export function readmeText(shown: Shown, version: string, hasPapers = false): string {
   const { aircraft, day } = shown.record;
   const sections = [
     `${aircraft.name}: THE RECORD OF ITS BUILDING, UP TO ${day}`,
     opening(shown, version),
     section("HOW TO BEGIN", begin(shown)),
-    section("WHAT IS HERE", places(shown)),
+    section("WHAT IS HERE", places(shown, hasPapers)),
     section("IF IT CAME IN PARTS", PARTS),
     ...checksOf(shown).map((check) => section(`HOW TO CHECK: ${check.title.toUpperCase()}`, checked(check))),
     section("HOW FAR A SEAL GOES", SEALS),
@@ -46,8 +46,8 @@ function begin(shown: Shown): string {
   return `Open data/site/index.html in any browser: no network and no server is needed. It answers, by these pages:\n\n${asked.join("\n")}`;
 }
 
-function places(shown: Shown): string {
-  return placesOf(shown)
+function places(shown: Shown, hasPapers: boolean): string {
+  return placesOf(shown, hasPapers)
     .map(({ what, folders }) => `${wrapped(listed(folders.map((one) => `data/${one}`)), 2)}\n${wrapped(what, 6)}`)
     .join("\n");
 }

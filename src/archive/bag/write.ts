@@ -100,7 +100,7 @@ async function make(
 ): Promise<{ parts: number; files: number; bytes: number; whole: string }> {
   const shown = editionOf(record, evidence, "archive", request.seal);
   const pieces = await gather(request, shown, ready, join(folder, "site"));
-  const readme = readmeText(shown, request.version);
+  const readme = readmeText(shown, request.version, request.maker !== undefined);
   const work = new Work(pieces, request.serialise !== undefined, progress);
   const always = [textPiece("record.sha256", await recordManifest(pieces, work.passed))];
   const parts =

@@ -11,6 +11,9 @@ export type PaperFile = { readonly path: string } & ({ readonly sheet: Sheet } |
 /** The public edition has none: its readers have pages, and whoever signs has the inspector's. */
 export const papersOf = (shown: Shown): readonly PaperFile[] => shown.memo.once(shown, listed);
 
+export const paperOfHoldPoint = (shown: Shown, id: string): PaperFile | undefined =>
+  papersOf(shown).find((one) => "holdPoint" in one && one.holdPoint.holdPoint.id === id);
+
 function listed(shown: Shown): readonly PaperFile[] {
   if (shown.edition === "public") return [];
   const sheets = sheetsOf(shown).map((sheet) => ({

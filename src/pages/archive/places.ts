@@ -13,8 +13,8 @@ interface Place {
   readonly page?: string;
 }
 
-/** Those that hold nothing are left out. */
-export function placesOf(shown: Shown): Place[] {
+/** Those that hold nothing are left out. `hasPapers`: whether PDFs are made beside the pages. */
+export function placesOf(shown: Shown, hasPapers: boolean): Place[] {
   const { record } = shown;
   const hasLedgers = filledLedgers(shown).length > 0;
   const all: readonly Place[] = [
@@ -22,6 +22,11 @@ export function placesOf(shown: Shown): Place[] {
       what: "The record as pages: open them in any browser, with no network and no server",
       folders: ["site/index.html"],
       page: "home.html",
+    },
+    {
+      what: "The evidence and each hold point as PDFs, to be printed and signed",
+      folders: hasPapers ? ["site/paper/"] : [],
+      page: "appendix.html",
     },
     { what: "What the builder wrote: text files with their facts on top", folders: ["record/"] },
     {
