@@ -111,7 +111,7 @@ describe("A need", () => {
       {
         about: ref("hold point", "CLOSE"),
         sentence: "It was looked at on 1 April 2025 and not signed.",
-        needs: "answer what was found and have it looked at again",
+        needs: "answer what was found and have it looked at again, on a later day",
         blocks: true,
         restsOn: [ref("hold point", "CLOSE"), ref("entry", ID)],
       },

@@ -3,8 +3,9 @@ import { defined } from "../../defined.ts";
 import { saidEnds } from "../../facts/quantity/ends.ts";
 import { standing } from "../../reckoning/compare.ts";
 import type { Ends, Measurement, Range } from "../../facts/types.ts";
+import { heldBy } from "../held.ts";
 import type { Answered } from "../readiness/answering.ts";
-import { orderOf, type RecordIndex } from "../record-index.ts";
+import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { MeasurementFile } from "../types.ts";
 
 export function measurementFile(index: RecordIndex, measurement: Measurement): MeasurementFile {
@@ -44,8 +45,8 @@ function verdictOf(measurement: Measurement): MeasurementFile["verdict"] {
 }
 
 /**
- * A later measurement of the same in the same words, on the same assembly, at the same joint, on the same side of the
- * same pair and against the same limits, that is within them.
+ * A measurement of a later day of the same in the same words, on the same assembly, at the same joint, on the same side
+ * of the same pair and against the same limits, that is within them.
  */
 function measuredAgain(index: RecordIndex, out: Measurement): Measurement | undefined {
   const limits = limitsOf(out);
@@ -56,12 +57,24 @@ function measuredAgain(index: RecordIndex, out: Measurement): Measurement | unde
       one.joint === out.joint &&
       one.pair === out.pair &&
       one.side === out.side &&
-      orderOf(index, one.entry) > orderOf(index, out.entry) &&
+      dayOf(index, one) > dayOf(index, out) &&
       same?.least === limits?.least &&
       same?.most === limits?.most &&
-      verdictOf(one) === "within"
+      verdictOf(one) === "within" &&
+      couldBeMended(index, out, one)
     );
   });
+}
+
+const dayOf = (index: RecordIndex, { entry }: Measurement): number => lookUp(index.entries, entry).dayStart;
+
+/** What is out in a joint stays in it while that is glued: only one that held nothing, or was opened since, can have been cut again. */
+function couldBeMended(index: RecordIndex, out: Measurement, again: Measurement): boolean {
+  const joint = out.joint === undefined ? undefined : index.joints.get(out.joint);
+  if (joint === undefined) return true;
+  const [from, to] = [orderOf(index, out.entry), orderOf(index, again.entry)];
+  const opened = (index.reworks.get(joint.id) ?? []).map(({ entry }) => orderOf(index, entry));
+  return opened.some((at) => at > from && at <= to) || heldBy(index, joint, to - 1).batches.length === 0;
 }
 
 /** `62.0 mm ±0.5 mm`, `at least 12 mm`: what was asked, as typed. */

@@ -51,9 +51,13 @@ function refusedLook(
   return { because: "told", restsOn: [] } as const;
 }
 
-/** The last that counts up to a place in the order of the record. */
-export const lastLook = (
+/** The last that counts up to a place in the order of the record; of one day nothing tells which came last, and the worst counts. */
+export function lastLook(
   index: RecordIndex,
   { counted }: Looks,
   until = Number.POSITIVE_INFINITY,
-): Inspection | undefined => counted.findLast(({ entry }) => orderOf(index, entry) <= until);
+): Inspection | undefined {
+  const seen = counted.filter(({ entry }) => orderOf(index, entry) <= until);
+  const last = seen.at(-1);
+  return seen.findLast(({ day, result }) => day === last?.day && result === "not signed") ?? last;
+}

@@ -7,7 +7,7 @@ export interface MeasurementFile {
   readonly off?: number;
   /** "estimated" where it is within by an estimate, which shows nothing. */
   readonly verdict: "within" | "out" | "no tolerance" | "estimated";
-  /** Of one that was out or only estimated: a later measurement of the same against the same limits that is within them. */
+  /** Of one that was out or only estimated: a measurement of a later day of the same against the same limits that is within them. */
   readonly again?: Measurement;
   /** Entries whose amendments would better the verdict, and that no second person saw: it stays what it was. */
   readonly stands?: readonly string[];

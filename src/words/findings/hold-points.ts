@@ -125,7 +125,7 @@ export const HOLD_POINTS: Sentences<NeedValues & TakeValues & ChangeValues & Rem
   "take/signed-paper": () => "have it signed on a paper, and note its number or add a scan of it",
   "take/meet-condition": () => "meet it, and have the departure accepted without it",
   "take/pass-first": () => "have that one passed first",
-  "take/answer": () => "answer what was found and have it looked at again",
+  "take/answer": () => "answer what was found and have it looked at again, on a later day",
   "take/second": () => "have someone look at the source, and note who under seen_by in an amendment",
   "take/other-edition": () => "Ask for the edition made for the inspector.",
 
