@@ -15,9 +15,12 @@ interface Place {
 
 /** Those that hold nothing are left out. `hasPapers`: whether PDFs are made beside the pages. */
 export function placesOf(shown: Shown, hasPapers: boolean): Place[] {
-  const { record } = shown;
-  const hasLedgers = filledLedgers(shown).length > 0;
-  const all: readonly Place[] = [
+  const all = [...madePlaces(shown, hasPapers), ...filePlaces(shown), ...otherPlaces(shown)];
+  return all.filter(({ folders }) => folders.length > 0);
+}
+
+function madePlaces(shown: Shown, hasPapers: boolean): Place[] {
+  return [
     {
       what: "The record as pages: open them in any browser, with no network and no server",
       folders: ["site/index.html"],
@@ -31,9 +34,15 @@ export function placesOf(shown: Shown, hasPapers: boolean): Place[] {
     { what: "What the builder wrote: text files with their facts on top", folders: ["record/"] },
     {
       what: "Ledgers: numbers and verdicts as CSV and JSON, and what each column is",
-      folders: hasLedgers ? ["ledgers/"] : [],
+      folders: filledLedgers(shown).length > 0 ? ["ledgers/"] : [],
       page: PAGES.ledgers,
     },
+  ];
+}
+
+function filePlaces(shown: Shown): Place[] {
+  const { record } = shown;
+  return [
     {
       what: "Papers: letters, certificates, data sheets, scans of signatures",
       folders: foldersOf([...papersOf(shown).map(({ file }) => file), ...scansOf(record)]),
@@ -51,20 +60,24 @@ export function placesOf(shown: Shown, hasPapers: boolean): Place[] {
       folders: foldersOf(record.earlier.map(({ file }) => file)),
       page: "hours.html",
     },
+    { what: "Drawings", folders: foldersOf(drawingsOf(shown).map(({ file }) => file)), page: "assemblies.html" },
+  ];
+}
+
+function otherPlaces({ seal }: Shown): Place[] {
+  return [
     {
       what: "Pages, layouts and a style sheet of the builder’s own, if any: they are no evidence, and the pages of the evidence are made without them",
       folders: ["record/pages/", "record/layouts/", "record/style.css"],
     },
-    { what: "Drawings", folders: foldersOf(drawingsOf(shown).map(({ file }) => file)), page: "assemblies.html" },
     {
       what: "Seals: digests of all files, by date",
-      folders: shown.seal === undefined ? [] : ["record/seals.txt", "record/seals/"],
+      folders: seal === undefined ? [] : ["record/seals.txt", "record/seals/"],
       page: "about.html#seal",
     },
     { what: "Rules that judged, and where each comes from", folders: ["rules.json"], page: "about.html#rules" },
     { what: "Digests of every file of the record", folders: ["record.sha256"] },
   ];
-  return all.filter(({ folders }) => folders.length > 0);
 }
 
 /** The folders right below the record's that these files lie in, or the record's own. */
