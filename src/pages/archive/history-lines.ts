@@ -120,10 +120,15 @@ function heated({ postCures }: Entry): HistoryLine[] {
 }
 
 function fitted({ fitted: all }: Entry): HistoryLine[] {
-  return all.map(({ where, lot, serial, count }) =>
+  return all.map(({ where, lot, serial, count, replaces, why }) =>
     plain(
       `Fitted ${where}`,
-      `${counted(count, "part")} of lot ${lot}${serial === undefined ? "" : `, serial number ${serial}`}`,
+      [
+        `${counted(count, "part")} of lot ${lot}`,
+        ...(serial === undefined ? [] : [`serial number ${serial}`]),
+        ...(replaces === undefined ? [] : [`in place of lot ${replaces}`]),
+        ...(why === undefined ? [] : [why]),
+      ].join(", "),
       [],
       { kind: "lot", id: lot },
     ),

@@ -1,4 +1,4 @@
-/** Recalled lots, each with what became of the joints that held it. */
+/** Recalled lots, each with what became of the joints that held it, of parts of it and of coats. */
 import { lotsOf } from "../../evidence/batch/lots.ts";
 import { opens } from "../../evidence/held.ts";
 import type { JointFile } from "../../evidence/types.ts";
@@ -7,6 +7,8 @@ import type { Shown } from "../../editions/shown.ts";
 import { dateWords } from "../../words/dates.ts";
 import { listed } from "../../words/lists.ts";
 import { traceIndex } from "../evidence/trace-index.ts";
+import { type CoatRow, coatRows } from "../ledgers/coats.ts";
+import { type FittedRow, fittedRows } from "../ledgers/fitted.ts";
 import { storyOf } from "../story/story.ts";
 
 export interface RecalledLot {
@@ -14,6 +16,9 @@ export interface RecalledLot {
   readonly recall: Recall;
   /** Each joint that holds or held it, and what became of it. */
   readonly joints: readonly { readonly file: JointFile; readonly became: string }[];
+  /** Where parts of it were fitted, and coats of it put on. */
+  readonly fitted: readonly FittedRow[];
+  readonly coats: readonly CoatRow[];
 }
 
 /** In the order of recalls; a lot that was recalled twice stands once, by its first. */
@@ -32,6 +37,8 @@ export function recalledLots(shown: Shown): RecalledLot[] {
     return {
       lot,
       recall,
+      fitted: fittedRows(shown, (fitting) => fitting.lot === lot),
+      coats: coatRows(shown, (coat) => coat.lots.includes(lot)),
       joints: all
         .flatMap((id) => evidence.joints.get(id) ?? [])
         .map((file) => ({ file, became: now.has(file.joint.id) ? "It holds it still." : becameOf(shown, file, lot) })),
