@@ -13,6 +13,7 @@ export const NOT_IN_THE_STORY: readonly Because[] = [
     "Finding.rule: in-service",
   ],
   [`${ANOTHER} one record has one kind of units`, "Aircraft.units: imperial"],
+  [`${ANOTHER} no departure was rewritten once accepted`, "Evidence.standings: changed since it was accepted"],
   [`${ANOTHER} nobody handed it over`, "Person.role: former builder"],
   [`${ANOTHER} no maker of its adhesives asks for that`, "Adhesive.kind: applied-apart", "Finding.rule: post-cure"],
   [`${ANOTHER} its sheets give times of cure`, "CureLaw.from: working life", "CureLaw.from: doubling"],
