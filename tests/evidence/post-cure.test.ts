@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { Batch, Noted, Piece, PieceTest, PostCure } from "../../src/facts/types.ts";
+import type { Adhesive, Batch, Noted, Piece, PieceTest, PostCure } from "../../src/facts/types.ts";
 import { adhesive, batch, DAY, entry, glued, piece, test } from "./make.ts";
-import { celsius, min, moment, range } from "./quantities.ts";
+import { celsius, d, min, moment, range } from "./quantities.ts";
 import { reckon } from "./reckoned.ts";
 
 const place = { file: "", line: 1, column: 1 };
@@ -28,12 +28,13 @@ interface Made {
   readonly piece?: Partial<Piece>;
   readonly test?: Partial<PieceTest> | "none";
   readonly asked?: typeof ASKED | undefined;
+  readonly sheet?: Partial<Adhesive>;
 }
 
 function fileOf(heatings: readonly PostCure[], { batch: change, piece: own, test: broken, ...made }: Made = {}) {
   const ids = [...new Set(heatings.map((one) => one.entry))];
   const entries = ids.map((id) => entry(id, { postCures: heatings.filter((one) => one.entry === id) }));
-  const sheet = adhesive("asked" in made ? { postCure: made.asked } : { postCure: ASKED });
+  const sheet = adhesive({ ...made.sheet, postCure: "asked" in made ? made.asked : ASKED });
   const record = glued(
     [batch("B-1", { pieces: [piece("B-1", 1, own)], ...change })],
     broken === "none" ? [] : [test("B-1/1", broken)],
@@ -141,6 +142,39 @@ describe("Heat that the sheet asks after gluing", () => {
   });
 });
 
+describe("Heat that the sheet does not ask", () => {
+  const heats = (heatings: readonly PostCure[], sheet: Partial<Adhesive>) =>
+    told(heatings, { asked: undefined, sheet, test: "none" }).map(({ code, severity, values, limit }) => [
+      severity,
+      code,
+      values,
+      limit?.[0],
+    ]);
+  const cure = [{ temperature: celsius("20"), time: d("5") }];
+  const asked = { temperature: range("15 °C to 30 °C", 15, 30), cure };
+  const hot = (typed: string, more: Partial<PostCure> = {}) => heating({ temperature: celsius(typed), ...more });
+  const cured = { from: at("2025-03-18", "10:00"), to: at("2025-03-18", "12:00"), entry: "2025-03-18-heat" };
+
+  it("rejects where it was above the sheet's temperatures before the joint had cured", () => {
+    const rejected = (typed: string) => [
+      ["rejects", "post-cure/while-it-cured", { ...found(typed, 2), asked: "15 °C to 30 °C" }, "limit/shop"],
+    ];
+    expect(heats([hot("31")], asked)).toEqual(rejected("31 °C"));
+    expect([heats([hot("30")], asked), heats([hot("31", cured)], asked)]).toEqual([[], []]);
+    expect(heats([hot("31", { from: at(DAY, "10:00"), to: at(DAY, "12:00") })], asked)).toEqual([]);
+    expect(heats([hot("40")], { ...asked, cure: [...cure, { temperature: celsius("40"), time: d("1") }] })).toEqual([]);
+    expect(heats([hot("31")], { temperature: undefined, cure })).toEqual([]);
+  });
+
+  it("is a caution above what cured adhesive may see", () => {
+    const service = celsius("50");
+    expect(heats([hot("51", cured)], { ...asked, service })).toEqual([
+      ["caution", "post-cure/above-service", { ...found("51 °C", 2), asked: "50 °C" }, "limit/service"],
+    ]);
+    expect(heats([hot("50", cured)], { ...asked, service })).toEqual([]);
+  });
+});
+
 describe("A test piece of a sheet that asks no heat", () => {
   const ALONE = { ...PIECES, code: "post-cure/pieces-alone" };
   const apart = heating({ joints: ["W-2"] });
@@ -151,7 +185,7 @@ describe("A test piece of a sheet that asks no heat", () => {
     expect(told([apart], { asked })).toEqual([{ ...ALONE, restsOn: rests }]);
     expect(fileOf([apart], { asked }).verdict).toBe("not shown");
     expect(codes([heating({ joints: [] })], { asked, test: "none" })).toEqual(["post-cure/pieces-alone"]);
-    const once = heating({}, "2025-03-13-with");
+    const once = heating({ temperature: celsius("30") }, "2025-03-13-with");
     expect(codes([once, apart], { asked })).toEqual(["post-cure/pieces-alone"]);
     expect(codes([once], { asked })).toEqual([]);
     expect(fileOf([once], { asked }).verdict).toBe("shown");

@@ -8,7 +8,7 @@ import type { Warm } from "../cure/shop.ts";
 import type { Finding, Severity } from "../types.ts";
 import type { Adhesive } from "../../facts/types.ts";
 import { jointCure } from "../cure/joint-cure.ts";
-import type { BatchCase } from "./case.ts";
+import type { BatchCase, GlueCase } from "./case.ts";
 import { closedAtLatest } from "../cure/cure.ts";
 
 /** Where every joint is said to be secondary, an assumed climate may stand. */
@@ -48,9 +48,8 @@ function laterHeat(c: BatchCase): Finding[] {
   const asked = adhesive.temperature;
   const most = mostOfCure(adhesive);
   if (asked === undefined || most === undefined || batch.joints.length === 0) return [];
-  const cured = batch.joints.map((id) => jointCure(index, lookUp(index.joints, id), batch));
   const { from, to } = cureTime(c);
-  const end = Math.max(...cured.map(({ at, from: closed, time }) => at ?? closed + time));
+  const end = Math.max(...batch.joints.map((id) => curedBy(c, id)));
   const until = Math.min(end, index.record.entries.at(-1)?.dayStart ?? end);
   const known = until > to ? index.shop.warmth(to, until) : undefined;
   if (known === undefined || atMost(known.greatest, most)) return [];
@@ -59,8 +58,14 @@ function laterHeat(c: BatchCase): Finding[] {
   return [find("cure-temperature/above-later", "rejects", values, beside)];
 }
 
+/** By when a joint of it had cured as far as that is shown, else after as long as it takes. */
+export function curedBy({ index, batch }: GlueCase, joint: string): number {
+  const { at, from, time } = jointCure(index, lookUp(index.joints, joint), batch);
+  return at ?? from + time;
+}
+
 /** The most that the sheet allows, or has it cure or be heated at; undefined where it names no end. */
-function mostOfCure({ temperature, cure, postCure }: Adhesive): number | undefined {
+export function mostOfCure({ temperature, cure, postCure }: Adhesive): number | undefined {
   const heated = postCure ? (postCure.temperature.most ?? Number.POSITIVE_INFINITY) : Number.NEGATIVE_INFINITY;
   const most = temperature?.most;
   return most === undefined ? undefined : Math.max(most, heated, ...cure.map((row) => row.temperature.value));
@@ -82,7 +87,7 @@ function ofLeastCure(c: BatchCase): Finding[] {
   return [find("cure-temperature/to-come", "waits", { over }, { limit, alsoOn: index.shop.restsOn(read, to) })];
 }
 
-function limitOf({ adhesive }: BatchCase): Limit | undefined {
+export function limitOf({ adhesive }: GlueCase): Limit | undefined {
   const asked = adhesive.temperature;
   return asked && { code: "limit/shop", values: { asked: asked.typed }, from: sheetOf(adhesive) };
 }

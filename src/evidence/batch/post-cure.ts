@@ -6,6 +6,7 @@ import { indexBy, lookUp, type RecordIndex } from "../record-index.ts";
 import { sheetOf } from "../sources.ts";
 import type { Limit } from "../types/source.ts";
 import type { Finding, PieceFile } from "../types.ts";
+import { curedBy, limitOf, mostOfCure } from "./cure-temperature.ts";
 import { type BatchCase, entryRef, type GlueCase } from "./case.ts";
 
 const all = ({ record }: RecordIndex): PostCure[] => record.entries.flatMap(({ postCures }) => postCures);
@@ -77,7 +78,7 @@ export function postCureRule(c: BatchCase): Finding[] {
   const { adhesive, batch, index, find } = c;
   const asked = adhesive.postCure;
   if (batch.joints.length === 0) return [];
-  if (asked === undefined) return unheated(c);
+  if (asked === undefined) return [...batch.joints.flatMap((joint) => heatNotAsked(c, joint)), ...unheated(c)];
   const values = { temperature: asked.temperature.typed, time: asked.time.typed };
   const limit: Limit = { code: "limit/post-cure", values, from: sheetOf(adhesive) };
   const closed = closedAtLatest(index, batch);
@@ -98,6 +99,31 @@ export function postCureRule(c: BatchCase): Finding[] {
       : find("post-cure/outside", "unproven", { ...found, ...values }, beside);
   });
   return [...ofJoints, ...unheated(c)];
+}
+
+/**
+ * Heat that the sheet asks for nowhere, noted of one joint: while it cured it is held against the sheet's temperatures,
+ * and once it had against what cured adhesive may see.
+ */
+function heatNotAsked(c: BatchCase, joint: string): Finding[] {
+  const { adhesive, batch, index, find } = c;
+  const [most, service] = [mostOfCure(adhesive), adhesive.service];
+  const begun = batch.mixed?.epoch ?? closedAtLatest(index, batch);
+  const isAbove = ({ temperature }: PostCure, limit: number | undefined): boolean =>
+    limit !== undefined && standing(temperature, { most: limit }) === "above";
+  const heatings = (index.memo.once(index, byJoint).get(joint) ?? []).filter(({ to }) => to.epoch > begun);
+  return heatings.flatMap((one) => {
+    const found = { joint, found: one.temperature.typed, lasted: one.to.epoch - one.from.epoch };
+    const alsoOn: readonly Ref[] = [{ kind: "joint", id: joint }, entryRef(one.entry)];
+    const asked = adhesive.temperature;
+    if (asked && one.from.epoch < curedBy(c, joint) && isAbove(one, most))
+      return [
+        find("post-cure/while-it-cured", "rejects", { ...found, asked: asked.typed }, { limit: limitOf(c), alsoOn }),
+      ];
+    if (service === undefined || !isAbove(one, service.value)) return [];
+    const limit: Limit = { code: "limit/service", values: { asked: service.typed }, from: sheetOf(adhesive) };
+    return [find("post-cure/above-service", "caution", { ...found, asked: service.typed }, { limit, alsoOn })];
+  });
 }
 
 type How = "too hot" | "done" | "estimate" | "too little";

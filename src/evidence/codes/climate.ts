@@ -76,6 +76,9 @@ export interface ClimateValues {
   "post-cure/done": Heated;
   "post-cure/estimate": Heated & HeatAsked;
   "post-cure/outside": Heated & HeatAsked;
+  /** Heat that the sheet asks for nowhere. */
+  "post-cure/while-it-cured": Heated & Asked;
+  "post-cure/above-service": Heated & Asked;
   "service-heat/below": Heat;
   "service-heat/below-in-part": Heat;
   "service-heat/above": Heat & { readonly limit: number };

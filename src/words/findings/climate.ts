@@ -22,6 +22,9 @@ export const CLIMATE: Sentences<ClimateValues> = {
   "post-cure/estimate": (v) =>
     `${heated(v)}, which is only an estimate; the sheet asks ${v.temperature} for ${v.time}.`,
   "post-cure/outside": (v) => `${heated(v)}; the sheet asks ${v.temperature} for ${v.time}.`,
+  "post-cure/while-it-cured": (v) =>
+    `${heated(v)} before it had cured, for which the sheet asks nothing above ${v.asked}.`,
+  "post-cure/above-service": (v) => `${heated(v)}, above the ${v.asked} that the sheet lets cured adhesive see.`,
   "shop-temperature/not-noted": () => "The temperature of the shop is not noted.",
   "shop-temperature/estimate": ({ found }) =>
     `The temperature of the shop is only an estimate (${found}), which shows nothing.`,

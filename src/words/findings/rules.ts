@@ -59,7 +59,8 @@ export const RULES: Sentences<RuleValues> = {
     "and too hot is not mended by heating again. " +
     "Test pieces lie in the heat with them: a piece of which that is not noted, or not before it was broken, counts for nothing. " +
     "Where the sheet asks no heat, a piece that was heated before it was broken, and no joint of its batch with it, " +
-    "counts for nothing either.",
+    "counts for nothing either. A joint heated all the same above the sheet's temperatures, and any at which it has " +
+    "the adhesive cure, before it had cured rejects the batch; heat above what cured adhesive may see is a caution.",
   "title/service-heat": () => "Heat after the cure",
   "rule/service-heat": () =>
     "Since the joint was closed, up to the day before the record's last, the shop stayed by logger and thermometer at or below the temperature that the data sheet lets cured adhesive see. Above it, and time that was not logged, is a caution: " +
