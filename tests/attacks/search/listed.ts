@@ -146,6 +146,9 @@ export const REMOVALS: Listed = {
     "a procedure that nobody said was followed asks nothing; the sheet and the drawing ask all the same",
   "entry batches[].glue_up.dry_spots": "a dry spot that nobody noted",
   "entry batches[].glue_up.beaded": "a drop in a bead that nobody noted",
+  "entry batches[].glue_up.spread": "that what is not mixed was spread before the time that the batch notes",
+  "entry batches[].glue_up.spread_to": "that a face was spread after the last joint was closed",
+  "entry batches[].glue_up.resin": "that the resin was warmer than the shop",
   "entry batches[].glue_up.over_cured": "cured adhesive of which nobody noted that it was bonded again",
   "adhesive storage": "a limit that the sheet gives and the record does not",
   "procedure overlap":
