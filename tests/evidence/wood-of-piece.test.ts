@@ -255,7 +255,7 @@ describe("The strengths that a piece is reckoned with", () => {
     ]);
   });
 
-  it("show as much as the legs bear: of a lap of one face half as much, of a block all", () => {
+  it("show as much as the legs bear: of a lap of one face half as much, of a block of three thicknesses all", () => {
     const woodOf = {
       crushing: 30e6,
       shear: 10e6,
@@ -264,7 +264,8 @@ describe("The strengths that a piece is reckoned with", () => {
     const three = shapeShows("three-leg", 3, woodOf);
     expect(three).toBeGreaterThan(0);
     expect(shapeShows("single-lap", 6, woodOf)).toBe(three);
-    expect(shapeShows("block-shear", 30, woodOf)).toBe(1);
+    expect(shapeShows("block-shear", 3, woodOf)).toBe(1);
+    expect(shapeShows("block-shear", 30, woodOf)).toBe(shapeShows("single-lap", 30, woodOf));
     expect(floorOf(woodOf)).toBe(three);
   });
 });
