@@ -40,6 +40,7 @@ describe("What is measured at a joint", () => {
     const id = "2025-03-11-measured";
     const one = measurement({ what: "gap", limits: LIMITS, joint: "W-1", entry: id, ...change });
     const entries = [entry(id, { measurements: [one] }), entry("2025-03-12-departs", { departures })];
+    entries.push(entry("2025-03-13-accepts"));
     return measuredAt(recordIndexOf(record({ entries })), joint("W-1"), find).map(whole);
   };
   const limit = ["limit/measured", { asked: "at most 1 mm", isSlope: false }, "source/record"];

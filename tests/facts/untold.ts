@@ -6,7 +6,7 @@ const NOWHERE: readonly Because[] = [
   ["problems name it", "*.place"],
   ["it decides who sees the fact", "*.audience", "aircraft.publicShows"],
   ["it is reckoned with", "entries.dayStart", "entries.dayEnd", "entries.coats.latest", "before"],
-  ["addresses are made from ids", "entries.file", "climate.file", "earlier.file"],
+  ["addresses are made from ids", "entries.file"],
   ["hours are held against it when the record is checked", "aircraft.tasks"],
   ["it decides whether a change is shown", "entries.amendments.changes.needs"],
 ];
@@ -27,10 +27,12 @@ const PAGE: readonly Because[] = [
   ],
 ];
 
+const FILES = ["addresses are made from ids", "climate.file", "earlier.file"] as const;
 const STORY = "the appendix prints the evidence, not the story";
 const ONLINE = "the appendix prints what was found; what it is held against stands on pages and on the sheet";
 
 const APPENDIX: readonly Because[] = [
+  FILES,
   [
     STORY,
     "aircraft.start",
@@ -115,6 +117,7 @@ const NO_NUMBERS = "ledgers are numbers, days and verdicts; words of a builder s
 const NO_LEDGER = "there is no ledger of these";
 
 const LEDGER: readonly Because[] = [
+  FILES,
   ["a visitor's time is no work", "entries.visits.*"],
   ["it is reckoned with", "entries.measurements.dimension"],
   [

@@ -70,13 +70,17 @@ export function untried(index: RecordIndex, now: readonly BatchFile[], held: rea
     return { c, samples: pieces.filter((file) => file.piece.trial === undefined && isSample(c, file)) };
   });
   const has = (lot: Lot, verdict: PieceVerdict): boolean =>
-    cases.some(({ c, samples }) => isTried(c, samples, lot, verdict));
+    cases.some(({ c, samples }) => isTried(c, samples, lot, verdict) || isTriedByScraps(c, samples, verdict));
   const without = held
     .filter((id) => !named.has(id))
     .map((id) => lookUp(index.record.lots, id))
     .filter((lot) => WOODS.includes(lot.material) && !has(lot, "pass"));
   return { lots: ids(without), waits: without.every((lot) => has(lot, "not broken")) };
 }
+
+/** Of a batch that names no wood the joint's scraps are of whatever the joint holds. */
+const isTriedByScraps = ({ batch }: GlueCase, samples: readonly PieceFile[], verdict: PieceVerdict): boolean =>
+  batch.timber.length === 0 && samples.some((file) => isOfScraps(file) && file.verdict === verdict);
 
 const WOODS: readonly Lot["material"][] = ["timber", "plywood"];
 

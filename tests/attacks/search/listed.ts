@@ -6,7 +6,6 @@ import { asksSchema } from "../../../src/facts/glue/asks.ts";
 import type { Found } from "./search.ts";
 
 type Listed = { readonly [name: string]: string };
-
 /** Each thing that may be asked of a glue-up, wherever it is asked. */
 const asked = (where: string, reason: string): Listed =>
   Object.fromEntries(Object.keys(asksSchema.shape).map((key) => [`${where}asks.${key}`, reason]));
