@@ -62,7 +62,7 @@ function Events({ site, events }: { readonly site: Site; readonly events: readon
 function Recalls({ site }: { readonly site: Site }): JSX.Element {
   const recalls = recalledLots(site.shown);
   return (
-    <Section id="recalls" title="Recalls, and what became of what they were in">
+    <Section id="recalls" title="Recalls, and what became of each joint and part">
       {recalls.length === 0 ? <None>No lot was recalled.</None> : null}
       {recalls.map((recalled) => (
         <OfLot site={site} recalled={recalled} />

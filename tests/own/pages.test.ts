@@ -138,7 +138,7 @@ describe("Own pages", () => {
     expect(files.get("data/record/style.css")).toBe(OWN["style.css"]);
     expect(files.get("data/site/for-looking.html")).toContain("marmalade");
     expect(files.get("README.txt")).toMatch(
-      /data\/record\/pages\/, record\/layouts\/ and record\/style\.css\n.*no evidence/s,
+      /data\/record\/pages\/, data\/record\/layouts\/ and data\/record\/style\.css\n.*no evidence/s,
     );
     const { code, out: told } = await command(["restore", join(out, bag), join(folder, "back")]);
     expect([code, told.includes("They are left out of all that is built here.")]).toEqual([0, true]);
