@@ -65,16 +65,19 @@ const isTried = (c: GlueCase, samples: readonly PieceFile[], lot: Lot, verdict: 
  */
 export function untried(index: RecordIndex, now: readonly BatchFile[], held: readonly string[]) {
   const named = new Set(now.flatMap(({ batch }) => batch.timber));
+  const wood = held
+    .filter((id) => !named.has(id))
+    .map((id) => lookUp(index.record.lots, id))
+    .filter(({ material }) => WOODS.includes(material));
+  // Most joints hold no wood but what their batches name, and ask nothing of their pieces here.
+  if (wood.length === 0) return { lots: [], waits: true };
   const cases = now.map(({ batch, pieces }) => {
     const c: GlueCase = { index, batch, adhesive: lookUp(index.record.adhesives, batch.adhesive) };
     return { c, samples: pieces.filter((file) => file.piece.trial === undefined && isSample(c, file)) };
   });
   const has = (lot: Lot, verdict: PieceVerdict): boolean =>
     cases.some(({ c, samples }) => isTried(c, samples, lot, verdict) || isTriedByScraps(c, samples, verdict));
-  const without = held
-    .filter((id) => !named.has(id))
-    .map((id) => lookUp(index.record.lots, id))
-    .filter((lot) => WOODS.includes(lot.material) && !has(lot, "pass"));
+  const without = wood.filter((lot) => !has(lot, "pass"));
   return { lots: ids(without), waits: without.every((lot) => has(lot, "not broken")) };
 }
 

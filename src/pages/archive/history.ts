@@ -29,7 +29,7 @@ export const assemblyHistory = (shown: Shown, id: string): readonly HistoryDay[]
 function made(shown: Shown, id: string): HistoryDay[] {
   const { record, evidence } = shown;
   const { entriesOf, homesOf } = storyOf(shown);
-  const within = allWithin(shown, id);
+  const within = new Set(evidence.assemblies.get(id)?.within);
   const joints = [...within].flatMap((one) => record.assemblies.get(one)?.joints ?? []);
   const lots = new Set([
     ...joints.flatMap((joint) => lotsInJoint(shown, joint.id)),
@@ -45,14 +45,6 @@ function made(shown: Shown, id: string): HistoryDay[] {
     return { day: entry.day, lots: [], entry, isOwn, lines: linesOf(shown, entry) };
   });
   return inOrder(shown, lots, days);
-}
-
-/** An assembly and all that stand in it. */
-function allWithin(shown: Shown, id: string): ReadonlySet<string> {
-  const { children } = storyOf(shown);
-  const all = new Set([id]);
-  for (const one of all) for (const child of children.get(one) ?? []) all.add(child.id);
-  return all;
 }
 
 export function jointHistory(shown: Shown, id: string): HistoryDay[] {

@@ -45,7 +45,7 @@ function filePlaces(shown: Shown): Place[] {
   return [
     {
       what: "Papers: letters, certificates, data sheets, scans of signatures",
-      folders: foldersOf([...papersOf(shown).map(({ file }) => file), ...scansOf(record)]),
+      folders: foldersOf(papersOf(shown).map(({ file }) => file)),
       page: PAGES.papers,
     },
     { what: "Pictures as they were taken", folders: foldersOf(picturesOf(record)), page: "entries.html" },
@@ -85,9 +85,6 @@ function foldersOf(files: readonly FilePath[]): string[] {
   const folders = files.map((file) => `record/${file.includes("/") ? `${file.split("/", 1)[0]}/` : ""}`);
   return [...new Set(folders)].sort();
 }
-
-const scansOf = ({ entries }: Record): FilePath[] =>
-  entries.flatMap(({ inspections }) => inspections.flatMap(({ scan }) => scan ?? []));
 
 const picturesOf = ({ aircraft, entries }: Record): FilePath[] =>
   [...(aircraft.photo === undefined ? [] : [aircraft.photo]), ...entries.flatMap(({ photos }) => photos)].map(
