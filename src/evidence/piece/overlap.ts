@@ -30,6 +30,7 @@ export function overlap(c: PieceCase): Check {
   }
   const { thickness, outer } = c.legs;
   const shape = { overlap: piece.overlap?.typed ?? "", thickness: thickness?.typed ?? "", ratio };
+  // By equilibrium each outer leg carries half of what the middle one does.
   if (thickness && outer && !atLeast(outer.value, thickness.value / 2))
     return inconclusive(find("overlap/thin-outer", severity, { outer: outer.typed, thickness: thickness.typed }));
   const where = against(ratio, range);
