@@ -8,9 +8,11 @@ const LONGEST = 60;
  */
 export function idFrom(words: string, otherwise: string): string {
   const small = words
+    .normalize("NFKC")
     .toLowerCase()
     .slice(0, LONGEST)
     .replaceAll(/[^\p{L}\p{M}\p{N}]+/gu, "-");
   const fault = idFault(small, otherwise);
-  return fault === undefined ? small : (fault.instead ?? otherwise);
+  if (fault === undefined) return small;
+  return fault.instead?.slice(0, LONGEST).replace(/[.-]+$/u, "") ?? otherwise;
 }

@@ -232,11 +232,18 @@ it("No two things that begin have one id", async () => {
     "procedures/three-leg-pieces.md",
   ]);
   expect(await begin(folder, files, "2021-06-01")).toEqual([]);
-  expect([...filesOf({ ...NEEDED, assembly: "Builder", first: "日本" }).keys()]).toEqual([
-    "aircraft.md",
+  const pathsOf = (answers: object) => [...filesOf({ ...NEEDED, ...answers }).keys()].slice(1);
+  expect(pathsOf({ assembly: "Builder", first: "日本" })).toEqual([
     "assemblies/builder-part.md",
     "entries/2021-03-07-first.md",
   ]);
+  expect(pathsOf({ ...same, adhesive: "Three-leg pieces" })).toEqual([
+    "assemblies/three-leg.md",
+    "adhesives/three-leg-pieces.md",
+    "procedures/three-leg-pieces-pieces.md",
+  ]);
+  expect(pathsOf({ ...same, assembly: "{a", adhesive: "𝔸" })).toContain("adhesives/a-adhesive.md");
+  expect(pathsOf({ assembly: "æ".repeat(70) })).toEqual([`assemblies/${"ae".repeat(30)}.md`]);
 });
 
 const TRAPS = ["no", "12:30", "null", "#", "# 1", "~", "1e3", "- a", "a: b", "{a", "[", "*a", "&a", "!a", "%a", "@a"];

@@ -37,7 +37,8 @@ export function filesOf(answers: WholeAnswers): Files {
 function freeIds(...ids: readonly string[]): (id: string, kind: string) => string {
   const taken = new Set(ids);
   return (id, kind) => {
-    const free = taken.has(id) ? `${id}-${kind}` : id;
+    let free = id;
+    while (taken.has(free)) free += `-${kind}`;
     taken.add(free);
     return free;
   };
