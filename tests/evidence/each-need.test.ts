@@ -175,7 +175,7 @@ describe("What is out", () => {
 
   const side = (which: "left" | "right", found: string, change: Partial<Measurement> = {}) =>
     measurement({ what: which, pair: "P", side: which, found: mm(found), pairTolerance: mm("0.5"), ...change });
-  const pairNeeds = (...sides: Measurement[]) => need.pairNeed(of(sides), pairFile("P", sides));
+  const pairNeeds = (...sides: Measurement[]) => need.pairNeed(of(sides), pairFile(of(sides), "P", sides));
 
   it("of a pair is told on the later of its sides, with the departures noted beside either", () => {
     const values = {

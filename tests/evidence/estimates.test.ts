@@ -147,6 +147,16 @@ describe("The working life of a batch", () => {
       climate: [log("shop", "2025-03-01", 24 * 30, () => ({ temperature: 31 }))],
     };
     expect(asked(workingLifeRule, shop)[0]?.[1]).toMatchObject({ temperature: "what the logger read" });
+    const by = (change: object) => asked(workingLifeRule, { batch: change as never })[0]?.[1];
+    const warm = {
+      surface: celsius("31"),
+      wood: celsius("30"),
+      glueUp: { drop: [], beaded: [], resin: celsius("30.5") },
+    };
+    expect(by(warm)).toMatchObject({ temperature: "31 °C, as warm as the surfaces were" });
+    expect(by({ ...warm, wood: celsius("32") })).toMatchObject({ temperature: "32 °C, as warm as the wood was" });
+    expect(by({ ...warm, surface: undefined })).toMatchObject({ temperature: "30.5 °C, as warm as the resin was" });
+    expect(by({ ...warm, temperature: celsius("31") })).toMatchObject({ temperature: "31 °C" });
     const limit = ["limit/working-life", { life: "30 min", mass: "100 g", temperature: "25 °C" }, "source/sheet"];
     const found = (change: object) =>
       workingLifeRule(caseOf({ batch: change as never })).map((one) => [one.code, limitOf(one)]);
@@ -154,6 +164,20 @@ describe("The working life of a batch", () => {
     expect(found({ closed: moment("2025-03-10", "14:31") })).toEqual([["working-life/exceeded", limit]]);
     expect(found({ temperature: about("about 20 °C", 19, 21, "°C") })).toEqual([["working-life/estimate", limit]]);
   });
+});
+
+it("A working life is also told to be over where the clamps were tight after it, and decides nothing then", () => {
+  const clamped = (on: string, change: object = {}) =>
+    asked(workingLifeRule, {
+      batch: { glueUp: { drop: [], beaded: [], on: moment("2025-03-10", on) }, ...change } as never,
+    });
+  expect(clamped("14:30").map(([code]) => code)).toEqual(["meets working-life/within"]);
+  expect(clamped("14:31").slice(1)).toEqual([
+    ["caution working-life/clamped-later", { began: "mixed", on: "14:31", waited: 31 * 60, life: "30 min" }, []],
+  ]);
+  expect(clamped("14:40", { closed: moment("2025-03-10", "14:31") }).map(([code]) => code)).toEqual([
+    "rejects working-life/exceeded",
+  ]);
 });
 
 describe("A test piece that was glued at a time of its own", () => {

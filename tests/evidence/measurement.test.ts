@@ -4,7 +4,7 @@ import { recordIndexOf } from "../../src/evidence/record-index.ts";
 import { reckon } from "./reckoned.ts";
 import { askedOf, measurementFile } from "../../src/evidence/measures/measurement.ts";
 import type { MeasurementFile, PairFile } from "../../src/evidence/types.ts";
-import type { Measurement, Side } from "../../src/facts/types.ts";
+import type { Measurement, Noted, Side } from "../../src/facts/types.ts";
 import { assembly, departure, entry, holdPoint, measurement, record } from "./make.ts";
 import { inches, mm } from "./quantities.ts";
 
@@ -172,6 +172,10 @@ const SIDE = (side: Side, found: string, change: Partial<Measurement> = {}): Par
   found: mm(found),
   ...change,
 });
+const roughly = (found: string): Noted => {
+  const { typed, value, unit, step } = mm(found);
+  return { typed: `about ${typed}`, about: { least: value, most: value }, unit, step };
+};
 const half = { pairTolerance: mm("0.5") };
 const pair = (...changes: Partial<Measurement>[]): PairFile => {
   const file = measured(...changes).pairs.get("rib-3");
@@ -238,6 +242,26 @@ describe("A pair of sides", () => {
       file.before.map(({ found }) => found.typed),
     ]).toEqual(["within", ["62.2 mm", "62.0 mm"], ["63.0 mm"]]);
     expect(pair(SIDE("left", "62.2", half), SIDE("right", "62.0"), SIDE("left", "63.0")).verdict).toBe("out");
+  });
+
+  it("counts what a later day gave of other words, on another part or by estimate beside what stood, and the worst of it", () => {
+    const [left, right] = [SIDE("left", "63.0", half), SIDE("right", "62.0")];
+    const with_ = (change: Partial<Measurement>) => pair(left, right, SIDE("left", "62.2", change));
+    expect(with_({}).verdict).toBe("within");
+    for (const change of [
+      { what: "rib 3, shimmed" },
+      { assembly: "fin" },
+      { joint: "J-1" },
+      { found: roughly("62.2") },
+    ]) {
+      const file = with_(change);
+      expect([file.verdict, file.now.length, file.before]).toEqual(["out", 3, []]);
+      expect(file.difference).toBeCloseTo(0.001, 12);
+    }
+    expect(pair(right, left, SIDE("right", "62.9", { what: "other" })).difference).toBeCloseTo(0.001, 12);
+    expect(pair(SIDE("left", "62.2", half), right, SIDE("left", "62.2", { found: roughly("62.2") })).verdict).toBe(
+      "estimated",
+    );
   });
 
   it("blocks a hold point while it is out and neither side names a departure", () => {

@@ -3,7 +3,8 @@ import { reckon } from "../../src/evidence/evidence.ts";
 import { Seconded } from "../../src/evidence/seconded.ts";
 import type { PairFile, Standing } from "../../src/evidence/types.ts";
 import { pairFile } from "../../src/evidence/measures/pair.ts";
-import { departure, measurement, record } from "./make.ts";
+import { recordIndexOf } from "../../src/evidence/record-index.ts";
+import { departure, entry, measurement, record } from "./make.ts";
 
 const NOW = reckon(record({}));
 
@@ -34,7 +35,9 @@ describe("How far a departure is accepted", () => {
 });
 
 describe("A pair of sides", () => {
-  const file = pairFile("P", [measurement({ pair: "P", side: "left" })]);
+  const file = pairFile(recordIndexOf(record({ entries: [entry("2025-03-10-other")] })), "P", [
+    measurement({ pair: "P", side: "left" }),
+  ]);
   const held = (before: Partial<PairFile>) =>
     new Seconded(record({}), [
       { ...NOW, pairs: new Map([["Q", { ...file, id: "Q", verdict: "out" as const, ...before }]]) },

@@ -192,7 +192,7 @@ describe("A measurement", () => {
         measurement({ side: "left", found: found(left) }),
         measurement({ side: "right", found: found(right) }),
       ];
-      return pairFile("P", sides).difference;
+      return pairFile(index, "P", sides).difference;
     };
     expect(apart([1, 2], [1.5, 1.75])).toBe(-0.75);
     expect(apart([1, 2], [1.25, 1.5])).toBe(0.75);
@@ -208,9 +208,9 @@ describe("A measurement", () => {
         entry: `2025-03-1${at === "left" ? 0 : 1}-other`,
         ...(tolerance && { pairTolerance: mm("1.0") }),
       });
-    const pair = pairFile("P", [side("left", mm("62.0")), side("right", about(0.0619, 0.0622))]);
-    expect(pair.verdict).toBe("estimated");
     const both = recordIndexOf(record({ entries: [entry("2025-03-10-other"), entry("2025-03-11-other")] }));
+    const pair = pairFile(both, "P", [side("left", mm("62.0")), side("right", about(0.0619, 0.0622))]);
+    expect(pair.verdict).toBe("estimated");
     expect(pairNeed(both, pair)).toEqual([
       {
         about: ref("entry", "2025-03-11-other"),
@@ -221,9 +221,9 @@ describe("A measurement", () => {
         restsOn: [ref("entry", "2025-03-10-other"), ref("entry", "2025-03-11-other")],
       },
     ]);
-    const untold = pairFile("P", [side("left", mm("62.0"), false), side("right", mm("62.0"), false)]);
+    const untold = pairFile(both, "P", [side("left", mm("62.0"), false), side("right", mm("62.0"), false)]);
     expect(entriesOf(untold)).toEqual([ref("entry", "2025-03-10-other"), ref("entry", "2025-03-11-other")]);
-    expect(pairValues(pairFile("P", [side("left", mm("62.0"), false)]))).toEqual({
+    expect(pairValues(pairFile(both, "P", [side("left", mm("62.0"), false)]))).toEqual({
       pair: "P",
       sides: [{ side: "left", found: "62.0 mm" }],
       tolerance: undefined,

@@ -96,7 +96,9 @@ const JUDGES: Judges = {
     const isWhole = parts.length > 1 && c.batch.timber.every((lot) => parts.some((one) => one.lot === lot));
     if (!isWhole) return UNKNOWN;
     const all = parts.map(({ moisture }) => moisture);
-    const share = widest(all.map(saidEnds));
+    const whole = c.batch.moisture;
+    // What was read of no part by name is of one of them: it only tells against them.
+    const share = widest([...all, ...(whole && !isEstimate(whole) ? [whole] : [])].map(saidEnds));
     const isMet = atMost(share, asked.value);
     if (isMet && all.some(isEstimate)) return estimated(all);
     return answer(

@@ -82,7 +82,7 @@ export interface Ratio {
 
 /**
  * `logged` is the greatest that the logger read while it was glued, °C: the working life is that of the warmest of it,
- * the note and the resin.
+ * the note, the resin, the surfaces and the wood.
  */
 export function factsOf(batch: Batch, adhesive: Adhesive, logged?: number): BatchFacts {
   const { parts, pair, mixed } = MADE[adhesive.kind];
@@ -123,10 +123,11 @@ function openOf(batch: Batch, isMixed: boolean): Open | undefined {
   return mixed && closed && { mixed, closed, openFor: closed.epoch - mixed.epoch };
 }
 
-/** Resin that was warmer than the air goes off as warm; alone it says nothing of the air. */
-function warmestOf({ temperature, glueUp }: Batch, logged: number | undefined): number | undefined {
+/** Resin, surfaces and wood that were warmer than the air make it go off as warm; alone they say nothing of the air. */
+function warmestOf({ temperature, glueUp, surface, wood }: Batch, logged: number | undefined): number | undefined {
   const air = [temperature && saidEnds(temperature).most, logged].filter((value) => value !== undefined);
-  return air.length === 0 ? undefined : Math.max(...air, ...(glueUp?.resin ? [saidEnds(glueUp.resin).most] : []));
+  const touching = [glueUp?.resin, surface, wood].flatMap((one) => (one ? [saidEnds(one).most] : []));
+  return air.length === 0 ? undefined : Math.max(...air, ...touching);
 }
 
 function lifeOf({ workingLife }: Adhesive, warmest: number, most: number): Life | undefined {

@@ -4,6 +4,7 @@ import { MADE } from "../../facts/build/adhesive-kind.ts";
 import { saidEnds } from "../../facts/quantity/ends.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { sheetOf } from "../sources.ts";
+import type { Moment, Quantity } from "../../facts/types.ts";
 import type { Limit } from "../types/source.ts";
 import type { Finding } from "../types.ts";
 import type { BatchCase } from "./case.ts";
@@ -37,18 +38,42 @@ export function workingLifeRule(c: BatchCase): Finding[] {
   const values = { ...stood, life: row.time.typed };
   if (!atMost(openFor, life.time)) return [find("working-life/exceeded", "rejects", values, { limit })];
   const estimates = lifeEstimates.map(({ typed }) => typed);
-  return estimates.length === 0
-    ? [find("working-life/within", "meets", values, { limit })]
-    : [find("working-life/estimate", "unproven", { ...values, estimates }, { limit })];
+  const held =
+    estimates.length === 0
+      ? find("working-life/within", "meets", values, { limit })
+      : find("working-life/estimate", "unproven", { ...values, estimates }, { limit });
+  return [held, ...clampedLater(c, began, open.mixed, life)];
 }
 
-/** Whichever is warmest of the note, the logger and the resin, as by it the row was looked for. */
+/** It ends with the closing: how long what is closed may wait for pressure is the sheet's assembly time. */
+function clampedLater(
+  { batch, find }: BatchCase,
+  began: "mixed" | "spread",
+  { epoch }: Moment,
+  { time, row }: { readonly time: number; readonly row: { readonly time: Quantity } },
+): Finding[] {
+  const on = batch.glueUp?.on;
+  const waited = on ? on.epoch - epoch : 0;
+  if (!on || atMost(waited, time)) return [];
+  return [find("working-life/clamped-later", "caution", { began, on: on.typed, waited, life: row.time.typed })];
+}
+
+/** Whichever is warmest of the note, the logger, the resin, the surfaces and the wood, as by it the row was looked for. */
 function warmestWords({ batch, read }: BatchCase): string {
   const logged = warmestOf(read, batch) ?? Number.NEGATIVE_INFINITY;
-  const { temperature, glueUp } = batch;
-  const resin = glueUp?.resin;
+  const { temperature, glueUp, surface, wood } = batch;
   const air = Math.max(logged, temperature ? saidEnds(temperature).most : logged);
-  if (resin && saidEnds(resin).most > air) return `${resin.typed}, as warm as the resin was`;
+  const [warmer] = [
+    { found: glueUp?.resin, as: "the resin was" },
+    { found: surface, as: "the surfaces were" },
+    { found: wood, as: "the wood was" },
+  ]
+    .flatMap(({ found, as }) =>
+      found ? [{ most: saidEnds(found).most, words: `${found.typed}, as warm as ${as}` }] : [],
+    )
+    .filter(({ most }) => most > air)
+    .sort((a, b) => b.most - a.most);
+  if (warmer) return warmer.words;
   return temperature && saidEnds(temperature).most >= logged ? temperature.typed : "what the logger read";
 }
 

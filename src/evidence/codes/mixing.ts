@@ -80,5 +80,11 @@ export interface MixingValues {
   "working-life/no-row": Stood & { readonly mass?: number | undefined; readonly temperature: string };
   "working-life/estimate": Stood & { readonly life: string; readonly estimates: readonly string[] };
   "working-life/within": Stood & { readonly life: string };
+  /** `waited` in s, until the clamps were tight. */
+  "working-life/clamped-later": Pick<Stood, "began"> & {
+    readonly on: string;
+    readonly waited: number;
+    readonly life: string;
+  };
   "working-life/exceeded": Stood & { readonly life: string };
 }

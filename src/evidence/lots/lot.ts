@@ -1,5 +1,5 @@
 /** Where a lot was used: batches, pieces, joints now and formerly, their assemblies and the hold points that wait for them. */
-import type { Batch, Lot, Piece, Remainder } from "../../facts/types.ts";
+import type { Batch, Lot, Piece, Remainder, Rework } from "../../facts/types.ts";
 import { lotsOf } from "../batch/lots.ts";
 import { remainsOf } from "./remains.ts";
 import { indexBy, lookUp, type RecordIndex } from "../record-index.ts";
@@ -9,6 +9,8 @@ export interface Uses {
   readonly batches: ReadonlyMap<string, readonly Batch[]>;
   readonly pieces: ReadonlyMap<string, readonly Piece[]>;
   readonly remains: ReadonlyMap<string, readonly Remainder[]>;
+  /** Joints that a rework put it into, with all that was reworked of each. */
+  readonly putInto: ReadonlyMap<string, readonly (readonly [joint: string, reworks: readonly Rework[]])[]>;
   readonly jointsHolding: ReadonlyMap<string, readonly JointFile[]>;
   readonly holdPointsOfJoint: ReadonlyMap<string, readonly HoldPointFile[]>;
 }
@@ -27,6 +29,9 @@ export function usesOf(
       index.record.entries.flatMap(({ remains }) => remains),
       ({ lot }) => lot,
     ),
+    putInto: indexBy([...index.reworks], ([, reworks]) =>
+      reworks.flatMap(({ replaced = [] }) => replaced.map((one) => one.with)),
+    ),
     jointsHolding: indexBy([...joints.values()], ({ lots }) => lots),
     holdPointsOfJoint: indexBy([...holdPoints], (file) => file.joints),
   };
@@ -39,7 +44,10 @@ export function lotFiles(index: RecordIndex, uses: Uses, joints: ReadonlyMap<str
 function lotFile(index: RecordIndex, uses: Uses, files: ReadonlyMap<string, JointFile>, lot: Lot): LotFile {
   const { id } = lot;
   const batches = uses.batches.get(id) ?? [];
-  const touched = [...new Set(batches.flatMap((batch) => batch.joints))].map((joint) => lookUp(files, joint));
+  const putInto = (uses.putInto.get(id) ?? []).map(([joint]) => joint);
+  const touched = [...new Set([...batches.flatMap((batch) => batch.joints), ...putInto])].map((joint) =>
+    lookUp(files, joint),
+  );
   const isHolding = (file: JointFile): boolean => file.lots.includes(id);
   const holding = new Set([...touched.filter(isHolding), ...(uses.jointsHolding.get(id) ?? [])]);
   const joints = [...holding].map((file) => file.joint.id);

@@ -44,26 +44,34 @@ function verdictOf(measurement: Measurement): MeasurementFile["verdict"] {
   return where === "within" ? "within" : "out";
 }
 
-/**
- * A measurement of a later day of the same in the same words, on the same assembly, at the same joint, on the same side
- * of the same pair and against the same limits, that is within them.
- */
+/** A later one of the same against the same limits, that is within them. */
 function measuredAgain(index: RecordIndex, out: Measurement): Measurement | undefined {
   const limits = limitsOf(out);
   return (index.measurementsOf.get(out.assembly) ?? []).find((one) => {
     const same = limitsOf(one);
     return (
-      one.what === out.what &&
-      one.joint === out.joint &&
-      one.pair === out.pair &&
-      one.side === out.side &&
-      dayOf(index, one) > dayOf(index, out) &&
+      takesPlaceOf(index, one, out) &&
       same?.least === limits?.least &&
       same?.most === limits?.most &&
-      verdictOf(one) === "within" &&
-      couldBeMended(index, out, one)
+      verdictOf(one) === "within"
     );
   });
+}
+
+/**
+ * Whether it is a measurement of a later day of the same in the same words, on the same assembly, at the same joint, on
+ * the same side of the same pair, of what can have changed between.
+ */
+export function takesPlaceOf(index: RecordIndex, one: Measurement, before: Measurement): boolean {
+  return (
+    one.what === before.what &&
+    one.assembly === before.assembly &&
+    one.joint === before.joint &&
+    one.pair === before.pair &&
+    one.side === before.side &&
+    dayOf(index, one) > dayOf(index, before) &&
+    couldBeMended(index, before, one)
+  );
 }
 
 const dayOf = (index: RecordIndex, { entry }: Measurement): number => lookUp(index.entries, entry).dayStart;

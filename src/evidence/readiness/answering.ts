@@ -3,6 +3,7 @@ import type { Departure, Ref } from "../../facts/types.ts";
 import { type Changed, changesOf } from "../amended.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
 import type { Standing } from "../types.ts";
+import { isPaper } from "./paper.ts";
 import { within } from "./within.ts";
 
 interface Refused {
@@ -31,7 +32,7 @@ export function standingOf(index: RecordIndex, departure: Departure, until = END
   const inside = new Set([assembly, ...measured].flatMap((one) => within(index, one)).map((one) => one.id));
   const no = refused(index, acceptedBy, inside);
   if (no) return no.because === "role" ? "accepted by no inspector" : "accepted by one who worked on it";
-  if (reference === undefined) return "told by the builder";
+  if (!isPaper(reference)) return "told by the builder";
   if (condition !== undefined) return "accepted on a condition";
   return isChangedSince(index, departure, until) ? "changed since it was accepted" : "accepted";
 }

@@ -4,6 +4,7 @@ import { orderOf, type RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";
 import type { Need } from "../types.ts";
 import { refused } from "./answering.ts";
+import { isPaper } from "./paper.ts";
 
 export interface Looks {
   /** Those that count, in the order of the record. */
@@ -47,7 +48,7 @@ function refusedLook(
 ) {
   const may = kind === "return to service" && index.record.aircraft.people.get(by)?.mayReturn !== undefined;
   const no = may ? undefined : refused(index, by, assemblies);
-  if (no || reference !== undefined || scan !== undefined) return no;
+  if (no || isPaper(reference) || scan !== undefined) return no;
   return { because: "told", restsOn: [] } as const;
 }
 

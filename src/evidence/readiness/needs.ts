@@ -3,7 +3,7 @@ import type { Departure, Inspection, Measurement, OpenItem, Ref } from "../../fa
 import type { RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";
 import { asAnswered, askedOf, measurementFile } from "../measures/measurement.ts";
-import { entriesOf, pairValues } from "../measures/pair.ts";
+import { entriesOf, isPairAnswered, pairAcceptedBefore, pairValues } from "../measures/pair.ts";
 import type { Coded } from "../codes/coded.ts";
 import type { FindingValues } from "../codes/findings.ts";
 import type { Finding, HoldPointFile, JointFile, Need, PairFile } from "../types.ts";
@@ -96,11 +96,11 @@ export function measurementNeed(index: RecordIndex, measurement: Measurement): N
     return [{ about, values, ...told, blocks: false, restsOn: [about] }];
   }
   if (verdict !== "out") return [];
-  const departures = beforeOf(index, [measurement]);
-  if (departures.length > 0) {
+  const before = acceptedBefore(index, asAnswered(measurement));
+  if (before !== undefined) {
     const told = { code: "need/measure-after", takes: takes("take/accept-again") } as const;
-    const restsOn = [about, ...departureRefs(departures)];
-    return [{ about, values: { ...values, departures }, ...told, blocks: true, restsOn }];
+    const restsOn = [about, ...departureRefs([before])];
+    return [{ about, values: { ...values, departures: [before] }, ...told, blocks: true, restsOn }];
   }
   const beside = besideOf(index, measurement);
   return [
@@ -121,13 +121,8 @@ const besideOf = (index: RecordIndex, { entry: id }: Measurement): string[] =>
 
 const departureRefs = (ids: readonly string[]): Ref[] => ids.map((id) => ({ kind: "departure", id }));
 
-/** Departures that these name and that were accepted before them. */
-const beforeOf = (index: RecordIndex, measurements: readonly Measurement[]): string[] => [
-  ...new Set(measurements.flatMap((one) => acceptedBefore(index, asAnswered(one)) ?? [])),
-];
-
 function pairOutNeed(index: RecordIndex, pair: PairFile, about: Ref): Need {
-  const departures = beforeOf(index, pair.now);
+  const departures = pairAcceptedBefore(index, pair);
   const beside = [...new Set(pair.now.flatMap((one) => besideOf(index, one)))];
   const named = departures.length > 0;
   const told = named
@@ -137,14 +132,14 @@ function pairOutNeed(index: RecordIndex, pair: PairFile, about: Ref): Need {
   return { about, ...told, takes: takes(named ? "take/accept-again" : "take/mend-measure"), blocks: true, restsOn };
 }
 
-/** A pair is answered for by a departure that either side names. */
+/** A pair is answered for by a departure that a side names, accepted when all sides were noted. */
 export function pairNeed(index: RecordIndex, pair: PairFile): Need[] {
   const [first] = pair.now;
   const last = pair.now
     .map((one) => one.entry)
     .sort()
     .at(-1);
-  if (!first || last === undefined || pair.now.some((one) => isAnswered(index, asAnswered(one)))) return [];
+  if (!first || last === undefined || isPairAnswered(index, pair)) return [];
   const restsOn = distinct(entriesOf(pair));
   if (pair.verdict === "out") return [pairOutNeed(index, pair, entry(last))];
   if (pair.verdict === "estimated")

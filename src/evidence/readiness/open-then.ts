@@ -8,7 +8,7 @@ import { distinct } from "../finding.ts";
 import { heldBy } from "../held.ts";
 import { isWhole } from "../joint-stages.ts";
 import { asAnswered, askedOf, measurementFile } from "../measures/measurement.ts";
-import { entriesOf, pairFile } from "../measures/pair.ts";
+import { entriesOf, isPairAnswered, pairFile } from "../measures/pair.ts";
 import { lookUp, orderOf, type RecordIndex } from "../record-index.ts";
 import type { BatchFile, HoldPointFile, JointFile, Need } from "../types.ts";
 import { isAnswered, standingOf } from "./answering.ts";
@@ -158,10 +158,10 @@ function measuresThen({ index, at, isLater }: Moment, { measurements }: Scope): 
 function pairsThen({ index, at, isLater }: Moment, { pairs }: Scope): Opening[] {
   return pairs.flatMap((pair): Opening[] => {
     const seen = (index.pairs.get(pair.id) ?? []).filter(({ entry }) => !isLater(entry));
-    const then = pairFile(pair.id, seen);
+    const then = pairFile(index, pair.id, seen);
     const [last] = then.now;
     const isOpen = ["out", "one side", "estimated"].includes(then.verdict);
-    if (last === undefined || !isOpen || then.now.some((one) => isAnswered(index, asAnswered(one), at))) return [];
+    if (last === undefined || !isOpen || isPairAnswered(index, then, at)) return [];
     if (pair.verdict === then.verdict) return [{}];
     const entries = [...entriesOf(then), ...entriesOf(pair)].map(({ id }) => id);
     return [settled({ kind: "entry", id: last.entry }, { code: "then/pair", values: { pair: pair.id } }, entries)];

@@ -21,9 +21,9 @@ export function insideOf(index: RecordIndex, { kind, assembly }: HoldPoint): Ass
   return kind === "flight" ? [...new Set([...own, ...index.record.assemblies.values()])] : own;
 }
 
-/** Joints that must be shown. Only before a skin or a closing may a hold point ask for fewer than all of them. */
+/** Joints that must be shown. Only before a skin or a closing may a hold point ask for fewer than all of them, and never for none. */
 export function jointsOf({ kind, joints }: HoldPoint, inside: readonly Assembly[]): readonly string[] {
-  if (joints !== undefined && (kind === "next skin" || kind === "close-up")) return joints;
+  if (joints !== undefined && joints.length > 0 && (kind === "next skin" || kind === "close-up")) return joints;
   return [...new Set([...inside.flatMap((one) => one.joints.map(({ id }) => id)), ...(joints ?? [])])];
 }
 

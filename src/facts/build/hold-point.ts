@@ -15,7 +15,7 @@ export const holdPointSchema = block({
   kind: choice(HOLD_KINDS, "What may not happen before someone has looked."),
   joints: list(
     idOf("joint", "A joint.", "TP-J01"),
-    "The joints that must be shown; without it all joints of the assembly and of those within it.",
+    "The joints that must be shown; without any all joints of the assembly and of those within it.",
   ).optional(),
 });
 
@@ -25,7 +25,7 @@ export interface HoldPoint extends Placed {
   readonly title: string;
   readonly kind: HoldKind;
   readonly assembly: string;
-  /** The joints that must be shown; without it all joints of the assembly and of those within it. */
+  /** The joints that must be shown; without any all joints of the assembly and of those within it. */
   readonly joints?: readonly string[];
 }
 

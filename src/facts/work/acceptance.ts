@@ -9,7 +9,7 @@ import { idOf } from "../id.ts";
 export const acceptanceSchema = block({
   departure: idOf("departure", "Which departure.", "D-05"),
   by: idOf("person", "Who accepts it.", "inspector-1"),
-  reference: words("Number of the paper on which it was accepted.", "letter 4").optional(),
+  reference: words("Number of the paper on which it was accepted; word of mouth is none.", "letter 4").optional(),
   condition: words(
     "On what condition; it is open until a later acceptance of the same departure without one.",
     "Two more screws at the root",

@@ -13,7 +13,7 @@ export const departureSchema = block({
   what: words("What differs from the drawing.", "Spruce packer added behind the sternpost"),
   why: words("Why.", "Wider glue face"),
   accepted_by: idOf("person", "Who accepted it that day.", "inspector-1").optional(),
-  reference: words("Number of the paper on which it was accepted.", "letter 4").optional(),
+  reference: words("Number of the paper on which it was accepted; word of mouth is none.", "letter 4").optional(),
   condition: words("On what condition it was accepted.", "Two more screws at the root").optional(),
   assembly: idOf("assembly", "On which assembly, if not the entry's.", "tailplane").optional(),
   for: audience().optional(),

@@ -12,7 +12,7 @@ export const inspectionSchema = block({
   hold_point: idOf("hold point", "Which hold point.", "TP-H1"),
   by: idOf("person", "Who looked.", "inspector-1"),
   result: choice(["signed", "not signed"], "Whether it was signed."),
-  reference: words("Number of the paper it was signed on.", "form 12").optional(),
+  reference: words("Number of the paper it was signed on; word of mouth is none.", "form 12").optional(),
   scan: file("A scan of it.", "form-12.pdf").optional(),
   remarks: words("What was said.", "Clean the drain hole before closing").optional(),
 });

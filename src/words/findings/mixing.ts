@@ -54,6 +54,8 @@ export const MIXING: Sentences<MixingValues> = {
   "working-life/estimate": (v) =>
     `${stood(v)}: ${span(v.openFor)} of ${v.life}; but ${listed(v.estimates)} ${v.estimates.length === 1 ? "is only an estimate" : "are only estimates"}, so that working life is not shown.`,
   "working-life/within": (v) => `${stood(v)}: ${span(v.openFor)} of ${v.life}.`,
+  "working-life/clamped-later": (v) =>
+    `The clamps were tight at ${v.on}, ${span(v.waited)} after it was ${BEGAN[v.began]}: longer than ${v.life}, to which only the closing of the joint is held.`,
   "working-life/exceeded": (v) => `${stood(v)}: ${span(v.openFor)}, more than ${v.life}.`,
 };
 
