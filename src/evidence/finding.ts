@@ -42,7 +42,8 @@ const ruleOf = <R extends RuleId>(code: `${R}/${string}`): R => code.slice(0, co
 /** From so many on a set is quicker than going through those that were kept. */
 const MANY = 100;
 
-const NONE: readonly Ref[] = [];
+/** Shared by all findings that rest on no more. */
+const NONE: readonly Ref[] = Object.freeze([]);
 
 /** Each once, where it is named first: after those that are there, which are distinct, or those themselves where there are no others. */
 export function distinct(refs: readonly Ref[], there: readonly Ref[] = NONE): readonly Ref[] {

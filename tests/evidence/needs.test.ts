@@ -24,7 +24,7 @@ const ID = "2025-04-01-m";
 const of = { entry: ID, day: "2025-04-01" };
 
 function needs(change: Partial<Entry>, ...others: Entry[]): readonly SaidNeed[] {
-  const wing = assembly("wing", { joints: [joint("W-1")], holdPoints: [holdPoint("CLOSE", { joints: [] })] });
+  const wing = assembly("wing", { holdPoints: [holdPoint("CLOSE")] });
   return (
     reckon(record({ assemblies: [wing], entries: [entry(ID, change), ...others] })).holdPoints.get("CLOSE")?.needs ?? []
   );
