@@ -5,8 +5,8 @@ import { get } from "node:http";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { contestants, HUGO, prepare } from "../contestants.mjs";
-import { byTurns, inFolder, medians, root } from "../measure.mjs";
-import { TIMES, times } from "../table.mjs";
+import { inFolder, median, medians, root } from "../measure.mjs";
+import { TIMES, times, told } from "../table.mjs";
 
 /** The dev server's own. */
 const { WebSocket } = createRequire(createRequire(import.meta.url).resolve("@11ty/eleventy-dev-server"))("ws");
@@ -14,24 +14,32 @@ const { WebSocket } = createRequire(createRequire(import.meta.url).resolve("@11t
 export function edit({ entries, rounds, dir }) {
   return inFolder(dir, async (work) => {
     const ids = prepare(work, entries);
-    const hugo = byTurns(
-      contestants(work).filter(({ name }) => name === HUGO),
-      rounds,
-    ).get(HUGO);
-    const ours = medians(await measureEdits(join(work, "content"), ids[Math.floor(ids.length / 2)], rounds, work));
+    const hugo = contestants(work).find(({ name }) => name === HUGO);
+    const builds = [];
+    const turn = (round) => {
+      if (hugo !== undefined && round > 0) builds.push(hugo.run(round));
+    };
+    const edits = await measureEdits(join(work, "content"), ids[Math.floor(ids.length / 2)], rounds, work, turn);
+    const [ours, theirs] = [medians(edits), hugo && medians(builds)];
     return {
-      title: `One entry edited in a preview of ${entries}, medians of ${rounds}`,
+      title: `One entry edited in a preview of ${entries}, medians of ${rounds} by turns`,
       heads: ["", ...TIMES],
       rows: [
-        ["from saved to page served again", ...times(ours, hugo ?? ours)],
-        ...(hugo === undefined ? [] : [["full build of Hugo's", ...times(hugo, hugo)]]),
+        ["from saved to page served again", ...times(ours, theirs ?? ours)],
+        ...(theirs === undefined ? [] : [["full build of Hugo's", ...times(theirs, theirs)]]),
       ],
+      notes: theirs === undefined ? [] : [eachTurn(edits, builds)],
     };
   });
 }
 
-/** Seconds on the clock and of processor time of each edit after the first, which is left out because the program is still warming up. */
-async function measureEdits(content, entry, rounds, cwd) {
+function eachTurn(edits, builds) {
+  const ratios = edits.map(({ cpu }, at) => cpu / builds[at].cpu).sort((a, b) => a - b);
+  return `Of each turn by itself: ${told(median(ratios), 2)} × Hugo's processor time, from ${told(ratios[0], 2)} to ${told(ratios.at(-1), 2)}.`;
+}
+
+/** Seconds on the clock and of processor time of each edit after the first, which is left out because the program is still warming up; before each another takes its turn. */
+async function measureEdits(content, entry, rounds, cwd, turn) {
   const preview = spawn(
     process.execPath,
     [join(root, ".build/cli.js"), "preview", "--content", content, "--port", "8790"],
@@ -45,6 +53,7 @@ async function measureEdits(content, entry, rounds, cwd) {
     await new Promise((open) => socket.once("open", open));
     const edits = [];
     for (let round = 0; round <= rounds; round += 1) {
+      turn(round);
       const reload = new Promise((told) =>
         socket.on("message", (data) => (JSON.parse(data).type === "eleventy.reload" ? told() : undefined)),
       );
@@ -75,11 +84,11 @@ function cpuOf(pid) {
 /** The preview's address, once it has read the record for the first time. */
 function served(preview) {
   return new Promise((ready, failed) => {
-    let told = "";
-    preview.once("exit", () => failed(new Error(`The preview ended: ${told}`)));
+    let said = "";
+    preview.once("exit", () => failed(new Error(`The preview ended: ${said}`)));
     preview.stdout.on("data", (data) => {
-      told += data;
-      if (told.includes("Read and reckoned")) ready(/http:\/\/\S+/.exec(told)[0]);
+      said += data;
+      if (said.includes("Read and reckoned")) ready(/http:\/\/\S+/.exec(said)[0]);
     });
   });
 }
