@@ -71,6 +71,28 @@ describe("A drop of water is asked of the plywood that is glued", () => {
   });
 });
 
+it("A lot that stood in a bead is told where it is not glued too, and of others' drops those on lots that are", () => {
+  const P1 = lot("P-1", { material: "plywood", adhesive: undefined });
+  const drops = (timber: readonly string[], own: Said, other: Said) => {
+    const two = [
+      batch("B-1", { timber, glueUp: said(own) }),
+      batch("B-2", { joints: ["W-2"], timber: ["S-1"], glueUp: said(other) }),
+    ];
+    const lots = [...LOTS, P1, { ...P1, id: "P-2" }];
+    const file = reckon(glued(two, [], { adhesives: [adhesive({ asks: { waterDrop: "yes" } })], lots })).batches.get(
+      "B-1",
+    );
+    return file?.findings
+      .filter(({ code }) => code === "glue-up/not-as-asked")
+      .map(({ values, restsOn }) => [(values as { found?: unknown }).found, restsOn.slice(2).map(({ id }) => id)]);
+  };
+  expect(drops(["S-1"], { beaded: ["P-2"] }, {})).toEqual([[{ lots: ["P-2"], beaded: true }, ["P-2"]]]);
+  expect(drops(["P-1"], { drop: ["P-1"] }, { beaded: ["P-2", "P-1"] })).toEqual([
+    [{ lots: ["P-1"], beaded: true }, ["P-1", "B-2"]],
+  ]);
+  expect(drops(["P-1"], { drop: ["P-1"] }, { beaded: ["P-2"] })).toEqual([]);
+});
+
 describe("Cured adhesive that is bonded again", () => {
   const EARLIER = "2025-03-08";
   function again(own: Said | undefined, earlier: readonly Partial<Batch>[] = [{}]) {

@@ -29,6 +29,7 @@ describe("How thick the legs of a piece are", () => {
   it("is of three the pressed one, and beside it the thinner outer one", () => {
     expect(typed("three-leg", legs(["S-1", "6.0"], ["S-1", "5.0"], ["S-1", "4.0"]))).toEqual(["6.0 mm", "4.0 mm"]);
     expect(typed("three-leg", legs(["S-1", "6.0"], ["S-1", "4.0"], ["S-1", "5.0"]))).toEqual(["6.0 mm", "4.0 mm"]);
+    expect(typed("three-leg", legs(["S-1", "4.0"], ["S-1", "6.0"], ["S-1", "5.0"]))).toEqual(["4.0 mm", "5.0 mm"]);
   });
 
   it("is nothing where an outer one, or either of a lap, is not noted", () => {

@@ -4,8 +4,8 @@ import { recordIndexOf } from "../../src/evidence/record-index.ts";
 import { reckon } from "./reckoned.ts";
 import { askedOf, measurementFile } from "../../src/evidence/measures/measurement.ts";
 import type { MeasurementFile, PairFile } from "../../src/evidence/types.ts";
-import type { Measurement, Noted, Side } from "../../src/facts/types.ts";
-import { assembly, departure, entry, holdPoint, measurement, record } from "./make.ts";
+import type { Entry, Measurement, Noted, Side } from "../../src/facts/types.ts";
+import { assembly, batch, departure, entry, holdPoint, joint, measurement, record } from "./make.ts";
 import { inches, mm } from "./quantities.ts";
 
 const about = { typed: "+0.5 mm −0.2 mm", minus: -0.0002, plus: 0.0005 };
@@ -136,6 +136,39 @@ describe("A measurement that was out", () => {
     expect(first({ ...left, side: "right" })).toBeUndefined();
     expect(first({ ...left, pair: "rib-4" })).toBeUndefined();
     expect(first({})).toBeUndefined();
+  });
+
+  it("at a joint that is glued is answered for only where that was opened after the one and by the other", () => {
+    const [first, last] = ["2025-04-02-m", "2025-04-06-m"];
+    const of = (id: string, change: Partial<Measurement>) => measurement({ ...change, joint: "W-1", entry: id });
+    const opened = (at: string) => {
+      const rework = {
+        place: { file: "", line: 1, column: 1 },
+        entry: at,
+        day: at.slice(0, 10),
+        joints: ["W-1"],
+        why: "steep",
+      };
+      const holding: Entry[] = [entry("2025-03-10-glue", { batches: [batch("B-1")] })];
+      const ids = [...new Set([first, last, at])];
+      const all = ids.map((id) =>
+        entry(id, {
+          measurements: [...(id === first ? [of(first, OUT)] : []), ...(id === last ? [of(last, IN)] : [])],
+          reworks: id === at ? [rework] : [],
+          batches: id === at ? [batch("B-2", { entry: at }, at.slice(0, 10))] : [],
+        }),
+      );
+      const made = record({
+        assemblies: [assembly("wing", { joints: [joint("W-1")] })],
+        entries: [...holding, ...all],
+      });
+      return reckon(made).assemblies.get("wing")?.measurements[0]?.again?.found.typed;
+    };
+    expect(opened("2025-04-01-o")).toBeUndefined();
+    expect(opened(first)).toBeUndefined();
+    expect(opened("2025-04-04-o")).toBe("62.1 mm");
+    expect(opened(last)).toBe("62.1 mm");
+    expect(opened("2025-04-07-o")).toBeUndefined();
   });
 
   it("is not answered for within the entry that it stands in, nor by a later one without the limit that it broke", () => {

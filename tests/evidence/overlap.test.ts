@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { isBlock } from "../../src/evidence/piece/strength.ts";
 import { reckon } from "./reckoned.ts";
 import { strengthsOf } from "../../src/evidence/piece/strength.ts";
 import { batch, glued, lot, piece, procedure } from "./make.ts";
@@ -188,4 +189,9 @@ describe("The overlap of a piece", () => {
       ["overlap", "caution"],
     ]);
   });
+});
+
+it("A block is one by its form where its overlap in thicknesses is not known, and no longer than three", () => {
+  expect([undefined, 3, 3.1].map((ratio) => isBlock("block-shear", ratio))).toEqual([true, true, false]);
+  expect([undefined, 3].map((ratio) => isBlock("three-leg", ratio))).toEqual([false, false]);
 });

@@ -161,7 +161,13 @@ describe("Heat that the sheet does not ask", () => {
     ];
     expect(heats([hot("31")], asked)).toEqual(rejected("31 °C"));
     expect([heats([hot("30")], asked), heats([hot("31", cured)], asked)]).toEqual([[], []]);
-    expect(heats([hot("31", { from: at(DAY, "10:00"), to: at(DAY, "12:00") })], asked)).toEqual([]);
+    const until = (time: string) => heats([hot("31", { from: at(DAY, "10:00"), to: at(DAY, time) })], asked).length;
+    expect([until("12:00"), until("14:00"), until("14:01")]).toEqual([0, 0, 1]);
+    const from = (time: string) =>
+      heats([hot("31", { from: at("2025-03-15", time), to: at("2025-03-18", "12:00") })], asked).length;
+    expect([from("14:19"), from("14:20")]).toEqual([1, 0]);
+    const [rests] = told([hot("31")], { asked: undefined, sheet: asked, test: "none" });
+    expect(rests?.restsOn).toEqual(onHeat);
     expect(heats([hot("40")], { ...asked, cure: [...cure, { temperature: celsius("40"), time: d("1") }] })).toEqual([]);
     expect(heats([hot("31")], { temperature: undefined, cure })).toEqual([]);
   });
@@ -172,6 +178,8 @@ describe("Heat that the sheet does not ask", () => {
       ["caution", "post-cure/above-service", { ...found("51 °C", 2), asked: "50 °C" }, "limit/service"],
     ]);
     expect(heats([hot("50", cured)], { ...asked, service })).toEqual([]);
+    const [first] = told([hot("51", cured)], { asked: undefined, sheet: { ...asked, service }, test: "none" });
+    expect(first?.limit).toEqual(["limit/service", { asked: "50 °C" }, "source/sheet"]);
   });
 });
 

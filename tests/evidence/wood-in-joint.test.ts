@@ -1,6 +1,7 @@
 /** Wood that a joint holds and no batch that is in it names is tried too. */
 import { describe, expect, it } from "vitest";
-import { assembly, batch, entry, joint, lot, piece, record, test } from "./make.ts";
+import { assembly, batch, entry, joint, lot, piece, procedure, record, test } from "./make.ts";
+import { mpa } from "./quantities.ts";
 import { reckon } from "./reckoned.ts";
 
 const wood = (id: string, species: string, material: "timber" | "plywood" = "timber") =>
@@ -71,4 +72,75 @@ describe("Wood in a joint that was glued again", () => {
   it("is not asked for where the earlier glue names none", () => {
     expect(of({ first: [], again: ["S-1"] })).toEqual(["shown", undefined]);
   });
+});
+
+/** Pieces of scraps are of wood whose strengths it gives. */
+const GIVEN = procedure({ wood: { crushing: mpa("40"), shear: mpa("8") } });
+
+/** J-0 of spruce, opened and glued again by two batches, each of one wood and with a piece of it, or of scraps. */
+function ofTwo(batches: readonly (readonly [timber: string[], broken: boolean, failure?: "glue line"])[]) {
+  const place = { file: "", line: 1, column: 1 };
+  const opened = { place, entry: "2025-04-01-open", day: "2025-04-01", joints: ["J-0"], why: "a gap" };
+  const [own, again] = ["2025-03-10-glue", "2025-04-02-glue"];
+  const made = batches.map(([timber], at) => {
+    const id = `B-${at + 2}`;
+    const wood = timber.length === 0 ? { scraps: true } : { legs: timber.map((lot) => ({ lot })) };
+    return batch(
+      id,
+      { joints: ["J-0"], timber, entry: again, pieces: [piece(id, 1, { lot: undefined, ...wood })] },
+      "2025-04-02",
+    );
+  });
+  const tests = batches.flatMap(([, broken, failure], at) =>
+    broken
+      ? [test(`B-${at + 2}/1`, failure === undefined ? {} : { failure, woodFailure: undefined }, "2025-12-01")]
+      : [],
+  );
+  const entries = [
+    entry(own, { batches: [batch("B-1", { joints: ["J-0"], timber: ["S-1"], entry: own }, "2025-03-10")] }),
+    entry("2025-04-01-open", { reworks: [opened] }),
+    entry(again, { batches: made }),
+    entry("2025-12-01-tests", { tests }),
+  ];
+  const assemblies = [assembly("wing", { joints: [joint("J-0")] })];
+  const told = reckon(record({ lots: LOTS, assemblies, entries, procedures: [GIVEN] }))
+    .joints.get("J-0")
+    ?.findings.find(({ code }) => code === "joint-glued/wood-lacking");
+  return told && [told.severity, told.values];
+}
+
+describe("Wood in a joint that two batches glued again", () => {
+  it("is tried by either of them", () => {
+    expect(
+      ofTwo([
+        [["S-2"], true],
+        [["A-1"], true],
+      ]),
+    ).toBeUndefined();
+    expect(
+      ofTwo([
+        [["A-1"], true],
+        [["S-2"], true],
+      ]),
+    ).toBeUndefined();
+    expect(
+      ofTwo([
+        [["A-1"], true],
+        [["P-1"], true],
+      ]),
+    ).toEqual(lacking("unproven", "S-1"));
+  });
+
+  it("is tried by the scraps of one that names no wood, and by no others", () => {
+    expect(ofTwo([[[], true]])).toBeUndefined();
+    expect(ofTwo([[[], false]])).toEqual(lacking("waits", "S-1"));
+    expect(ofTwo([[[], true, "glue line"]])).toEqual(lacking("unproven", "S-1"));
+    expect(ofTwo([[["A-1"], true]])).toEqual(lacking("unproven", "S-1"));
+  });
+});
+
+it("Wood of two kinds waits only where a piece of each is still to be broken", () => {
+  expect(of({ first: ["S-1", "P-1"], again: ["A-1"], legs: ["S-1"], broken: false })[1]).toEqual(
+    lacking("unproven", "S-1", "P-1"),
+  );
 });
