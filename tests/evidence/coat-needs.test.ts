@@ -6,7 +6,7 @@ import { orderOf, recordIndexOf } from "../../src/evidence/record-index.ts";
 import { Seconded } from "../../src/evidence/seconded.ts";
 import type { CoatFile, Evidence, Need } from "../../src/evidence/types.ts";
 import type { Coat, Entry, Finish, HoldKind, PlannedCoat } from "../../src/facts/types.ts";
-import { assembly, entry, lot, record } from "./make.ts";
+import { assembly, departure, entry, lot, record } from "./make.ts";
 import { celsius, d, epochOf, moment, pc, range } from "./quantities.ts";
 
 const place = { file: "", line: 1, column: 1 };
@@ -105,6 +105,15 @@ describe("What is needed of coats", () => {
     expect(needs([puts(DAY, { ...BAD, departure: "D-1" }), recalls("2025-04-02")]).map(({ code }) => code)).toEqual([
       "need/coat",
     ]);
+  });
+
+  it("names the departure that was accepted before the coat was put on", () => {
+    const id = "2025-03-30-letter";
+    const letter = entry(id, {
+      departures: [departure("D-1", { entry: id, acceptedBy: "ins", acceptedIn: id, reference: "letter 4" })],
+    });
+    const [after] = needs([letter, puts(DAY, { ...BAD, departure: "D-1" })]);
+    expect(after).toMatchObject({ values: { departures: ["D-1"] }, restsOn: [ID, "departure D-1"] });
   });
 
   it("is that it has dried, where such a coat is asked before", () => {
