@@ -100,19 +100,36 @@ async function tryAll({ longest, tries }: Round, but: readonly string[] = []): P
   }
 }
 
-/** Mutants whose code ran before any test, or that may hide behind something remembered: a process for each. */
-async function tryAfresh(mutants: readonly Mutant[]): Promise<void> {
-  for (const { id } of mutants) {
+/**
+ * Mutants whose code ran before any test, or that may hide behind something remembered: a process for each. First it is
+ * asked the files that noticed most others of the same source.
+ */
+async function tryAfresh(all: readonly Mutant[]): Promise<void> {
+  for (const { id, file } of needingProcess(all)) {
     const notes = read();
     const files = [
       ...new Set(notes.flatMap((one) => (one.note === "covered" && one.ids.includes(id) ? [one.file] : []))),
     ];
     write({ note: "afresh", id, by: files.join(" ") });
     if (files.length === 0) continue;
-    const { code, hung } = await vitest({ MUTANTS_ONE: id, MUTANTS_LONGEST_TEST: String(LONGEST_AFRESH_MS) }, files);
+    const of = noticing(new Set(all.flatMap((one) => (one.file === file ? [one.id] : []))));
+    files.sort((a, b) => (of.get(b) ?? 0) - (of.get(a) ?? 0));
+    const env = { MUTANTS_ONE: id, MUTANTS_ORDER: files.join(" "), MUTANTS_LONGEST_TEST: String(LONGEST_AFRESH_MS) };
+    const { code, hung } = await vitest(env, files);
     if (hung) write({ note: "timed out", id, by: "afresh" });
     else if (code !== 0) write({ note: "killed", id, by: "afresh" });
   }
+}
+
+/** How many of these mutants each test file has noticed. */
+function noticing(ids: ReadonlySet<string>): ReadonlyMap<string, number> {
+  const times = new Map<string, number>();
+  for (const one of read()) {
+    if (one.note !== "killed" || !ids.has(one.id)) continue;
+    const file = one.by.slice(0, one.by.indexOf(": "));
+    times.set(file, (times.get(file) ?? 0) + 1);
+  }
+  return times;
 }
 
 const killed = (): Set<string> =>
@@ -142,7 +159,7 @@ async function trySample(mutants: readonly Mutant[]): Promise<Mutant[]> {
 /** Those that need a process each are many, and die of quick tests: the longest tests come after them. */
 async function tryWhole(mutants: readonly Mutant[]): Promise<readonly Mutant[]> {
   for (const round of ROUNDS.slice(0, -1)) await tryAll(round, SLOW);
-  await tryAfresh(needingProcess(mutants));
+  await tryAfresh(mutants);
   for (const round of ROUNDS.slice(-1)) await tryAll(round, SLOW);
   return mutants;
 }
