@@ -267,7 +267,7 @@ describe("A pair of sides", () => {
     expect(standing(SIDE("right", "62.0", half))).toEqual(["ahead", "Of rib-3 only the right side is measured."]);
   });
 
-  it("counts the last measurement of each side", () => {
+  it("counts of each side the last measurement of the same", () => {
     const file = pair(SIDE("left", "63.0", half), SIDE("right", "62.0"), SIDE("left", "62.2"));
     expect([
       file.verdict,

@@ -47,12 +47,13 @@ export function Measurements({ site }: Pick<Where, "site">): JSX.Element {
         <div class="prose">
           <p>
             Equal to a limit is within it. A measure that is out stands against every hold point of its assembly until
-            it is measured again within the same limits, in the same words and in a later entry, or a departure answers
+            it is measured again within the same limits, in the same words and on a later day, or a departure answers
             for it.
           </p>
           <p>
-            Of each side of a pair the last measure counts. The difference is left minus right, front minus back, or
-            upper minus lower; without a tolerance of its own a pair has no verdict.
+            Of each side of a pair all counts that no later measure of the same words, part and joint took the place of,
+            and the worst of it. The difference is left minus right, front minus back, or upper minus lower; without a
+            tolerance of its own a pair has no verdict.
           </p>
         </div>
       </Section>

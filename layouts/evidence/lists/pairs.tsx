@@ -1,6 +1,6 @@
 /** Two sides held against each other. */
 import type { JSX } from "preact";
-import { type PairRow, pairs } from "../../../src/pages/evidence/evidence-lists.ts";
+import { type PairRow, pairs, type SideTold } from "../../../src/pages/evidence/evidence-lists.ts";
 import { WITHHELD } from "../../../src/facts/visibility.ts";
 import type { Noted, Quantity } from "../../../src/facts/types.ts";
 import { Mark } from "../../parts/mark.tsx";
@@ -48,9 +48,9 @@ function PairCells({ row, site, from }: Where & { readonly row: PairRow }): JSX.
     <>
       <th scope="row">{pair.id}</th>
       <td>{assemblies.join(", ")}</td>
-      {[0, 1].map((at) => (
+      {sides.map((all) => (
         <td>
-          <Side side={sides[at]} hidden={pair.verdict !== "one side"} site={site} from={from} />
+          <Sides all={all} hidden={pair.verdict !== "one side"} site={site} from={from} />
         </td>
       ))}
       <FigureCell of={figureOf(pair.difference, pair.now[0]?.found)}>{difference}</FigureCell>
@@ -69,19 +69,21 @@ function PairCells({ row, site, from }: Where & { readonly row: PairRow }): JSX.
   );
 }
 
-function Side({
-  side,
+function Sides({
+  all,
   hidden,
   site,
   from,
-}: Where & {
-  readonly side: { readonly side: string; readonly found: string; readonly entry: string } | undefined;
-  readonly hidden: boolean;
-}): JSX.Element {
-  if (side === undefined) return <span class="quiet">{hidden ? "not shown in this edition" : "not measured yet"}</span>;
+}: Where & { readonly all: readonly SideTold[]; readonly hidden: boolean }): JSX.Element {
+  if (all.length === 0) return <span class="quiet">{hidden ? "not shown in this edition" : "not measured yet"}</span>;
   return (
     <>
-      {side.side} {side.found}, <EntryLink site={site} from={from} id={side.entry} />
+      {all.map(({ side, found, entry }, at) => (
+        <>
+          {at > 0 ? "; " : ""}
+          {side} {found}, <EntryLink site={site} from={from} id={entry} />
+        </>
+      ))}
     </>
   );
 }

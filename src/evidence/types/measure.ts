@@ -18,12 +18,12 @@ export interface PairFile {
   readonly id: string;
   /** "one side" while the other has not been measured. */
   readonly verdict: "within" | "out" | "no tolerance" | "one side" | "estimated";
-  /** The last measurement of each side, left, front or upper first; and earlier ones, which count no more. */
+  /** What counts of each side, left, front or upper first; and what later measurements took the place of. */
   readonly now: readonly Measurement[];
   readonly before: readonly Measurement[];
   /** How far they may differ, and the entry that says so first. */
   readonly tolerance?: Quantity & { readonly entry: string };
-  /** Left, front or upper minus the other, in the unit of reckoning. */
+  /** Left, front or upper minus the other, where they are furthest apart, in the unit of reckoning. */
   readonly difference?: number;
   /** Entries whose amendments would better the verdict, and that no second person saw: it stays what it was. */
   readonly stands?: readonly string[];

@@ -79,11 +79,18 @@ export function drawingWords(shown: Shown, measurement: Measurement): string {
   return limits?.typed ?? NOT_GIVEN;
 }
 
+export interface SideTold {
+  readonly side: string;
+  readonly found: string;
+  readonly entry: string;
+}
+
 export interface PairRow {
   readonly pair: PairFile;
   /** Titles of the assemblies that the sides stand on. */
   readonly assemblies: readonly string[];
-  readonly sides: readonly { readonly side: string; readonly found: string; readonly entry: string }[];
+  /** What counts of the one and of the other. */
+  readonly sides: readonly [readonly SideTold[], readonly SideTold[]];
   readonly difference: string;
   /** Departures that a side names. */
   readonly departures: readonly string[];
@@ -105,14 +112,20 @@ export function pairs(shown: Shown): PairRow[] {
       assemblies: [
         ...new Set(pair.now.map(({ assembly }) => shown.record.assemblies.get(assembly)?.title ?? assembly)),
       ],
-      sides: pair.now.map(({ side = "left", found, entry }) => ({
-        side,
-        found: quantityWords(found, shown.record.aircraft.units),
-        entry,
-      })),
+      sides: sidesOf(shown, pair),
       departures: [...new Set(pair.now.flatMap(({ departure }) => departure ?? []))],
       difference: pair.difference === undefined ? "" : signed(pair.difference, pair.now[0]?.found.unit ?? "m", shown),
     }));
+}
+
+function sidesOf(shown: Shown, { now }: PairFile): PairRow["sides"] {
+  const told = now.map(({ side = "left", found, entry }) => ({
+    side,
+    found: quantityWords(found, shown.record.aircraft.units),
+    entry,
+  }));
+  const isOne = ({ side }: SideTold): boolean => side === told[0]?.side;
+  return [told.filter(isOne), told.filter((one) => !isOne(one))];
 }
 
 /** How far off the drawing, with a sign and in the aircraft's units. */
