@@ -1,10 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { reckon } from "./reckoned.ts";
-import type { Adhesive } from "../../src/facts/types.ts";
+import type { Adhesive, Batch } from "../../src/facts/types.ts";
 import { equilibriumMoisture } from "../../src/reckoning/climate/equilibrium-moisture.ts";
+import { curedBy, mostOfCure } from "../../src/evidence/batch/cure-temperature.ts";
+import { jointCure } from "../../src/evidence/cure/joint-cure.ts";
+import { lookUp } from "../../src/evidence/record-index.ts";
 import { log } from "./logs.ts";
 import { adhesive, assembly, batch, entry, glued, joint } from "./make.ts";
 import { reckoned, found, ofBatch, steady } from "./one-cure.ts";
+import { caseOf } from "./one-rule.ts";
 import { celsius, d, moment, range } from "./quantities.ts";
 
 /** A record that goes on until the cure is over. */
@@ -44,6 +48,25 @@ describe("The temperature of the shop while it cured", () => {
     expect(later(270, 30.5, { cure: [row("20"), row("31")] })).toEqual([]);
     const postCure = { temperature: range("at least 60 °C", 60), time: d("1") };
     expect(later(270, 30.5, { postCure })).toEqual([]);
+    const atOnce = reckoned({ adhesive: { cure: [row("20")] }, climate: cold(303, 30.5) }).batches.get("B-1");
+    expect(atOnce?.findings.filter(({ code }) => code === "cure-temperature/above-later")).toEqual([]);
+  });
+
+  it("lasts for a joint until that has cured, by what the logger shows or else by the time that it takes", () => {
+    const sheet = adhesive({ cure: [{ temperature: celsius("20"), time: d("3") }] });
+    const cured = (climate: ReturnType<typeof steady>, temperature?: Batch["temperature"]) => {
+      const c = caseOf({ adhesives: [sheet], climate, batch: { temperature } });
+      const { at, from, time } = jointCure(c.index, lookUp(c.index.joints, "W-1"), c.batch);
+      return { at: at && at - from, time, by: curedBy(c, "W-1") - from };
+    };
+    const { at = 0, time, by } = cured(steady(16), celsius("16"));
+    expect([at > time, by]).toEqual([true, at]);
+    expect(cured([])).toEqual({ at: undefined, time, by: time });
+  });
+
+  it("has no most where the sheet has none", () => {
+    expect(mostOfCure(adhesive({ temperature: range("at least 15 °C", 15) }))).toBeUndefined();
+    expect(mostOfCure(adhesive({ temperature: range("15 °C to 30 °C", 15, 30), cure: [] }))).toBe(30);
   });
 
   it("lasts three days, as is usual, for a batch without pieces", () => {
