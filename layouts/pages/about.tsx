@@ -2,10 +2,12 @@ import type { JSX } from "preact";
 import { KNOWN_WORDS, limitsOfAdhesive, limitsOfFinish, limitsOfProcedure } from "../../src/pages/story/about.ts";
 import type { Limit } from "../../src/pages/story/about.ts";
 import { anchor, relative } from "../../src/pages/address.ts";
+import { filledLedgers } from "../../src/pages/ledgers/ledgers.ts";
 import { toldRules } from "../../src/words/findings/told.ts";
 import { MADE } from "../../src/facts/build/adhesive-kind.ts";
 import type { Finish } from "../../src/facts/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
+import { AboutLedgers } from "./about-ledgers.tsx";
 import { AboutVerdicts } from "./about-verdicts.tsx";
 import { Page, Prose } from "../shell/page.tsx";
 import { SealText } from "../shell/seal.tsx";
@@ -29,7 +31,7 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
           What the verdicts on these pages mean, how they are reached, and what they cannot tell.
         </p>
       </div>
-      <Contents />
+      <Contents has={(id) => id !== "ledgers" || filledLedgers(site.shown).length > 0} />
       <Cautions />
       <AboutVerdicts />
       <Rules site={site} />
@@ -37,6 +39,7 @@ export function AboutPage({ site }: { readonly site: Site }): JSX.Element {
       <Finishes site={site} />
       <Procedures site={site} />
       <LeftOut site={site} />
+      <AboutLedgers site={site} from={PATH} />
       <section class="section" id="seal">
         <h2>Seal</h2>
         <SealText seal={site.shown.seal} />
@@ -53,14 +56,15 @@ const PARTS: readonly (readonly [id: string, words: string])[] = [
   ["finishes", "What is put on"],
   ["procedures", "Test procedures"],
   ["left-out", "What this edition leaves out"],
+  ["ledgers", "Ledgers"],
   ["seal", "Seal"],
 ];
 
-function Contents(): JSX.Element {
+function Contents({ has }: { readonly has: (id: string) => boolean }): JSX.Element {
   return (
     <nav class="contents" aria-label="On this page">
       <ul class="bare">
-        {PARTS.map(([id, words]) => (
+        {PARTS.filter(([id]) => has(id)).map(([id, words]) => (
           <li>
             <a href={`#${id}`}>{words}</a>
           </li>
