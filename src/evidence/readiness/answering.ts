@@ -1,6 +1,7 @@
 /** Who may answer for work, by a signature or by accepting a departure: an inspector who has not worked on it. */
 import type { Departure, Ref } from "../../facts/types.ts";
 import { type Changed, changesOf } from "../amended.ts";
+import type { DepartureSpec } from "../../facts/work/departure.ts";
 import { orderOf, type RecordIndex } from "../record-index.ts";
 import type { Standing } from "../types.ts";
 import { isPaper } from "./paper.ts";
@@ -38,10 +39,21 @@ export function standingOf(index: RecordIndex, departure: Departure, until = END
 }
 
 /** What is accepted of a departure: that this, for that reason, is so there. */
-const ACCEPTED: readonly (keyof Departure)[] = ["what", "why", "assembly"];
+const ACCEPTED: { readonly [key in keyof DepartureSpec]-?: boolean } = {
+  id: true,
+  what: true,
+  why: true,
+  assembly: true,
+  accepted_by: false,
+  reference: false,
+  condition: false,
+  for: false,
+  note: false,
+};
+/** As amendments name them. */
+const BESIDE = new Set(Object.entries(ACCEPTED).flatMap(([key, is]) => (is ? [] : [key.replaceAll("_", " ")])));
 
-const isOfAccepted = ({ change: { value } }: Changed): boolean =>
-  value === undefined || ACCEPTED.some((key) => key === value);
+const isOfAccepted = ({ change: { value } }: Changed): boolean => value === undefined || !BESIDE.has(value);
 
 function isChangedSince(index: RecordIndex, { id, acceptedIn }: Departure, until: number): boolean {
   if (acceptedIn === undefined) return false;

@@ -20,6 +20,8 @@ export const departureSchema = block({
   note: note(),
 });
 
+export type DepartureSpec = z.output<typeof departureSchema>;
+
 export interface Departure extends Placed {
   readonly entry: string;
   readonly day: Day;
@@ -36,7 +38,7 @@ export interface Departure extends Placed {
   readonly note?: string;
 }
 
-export function departureOf(spec: z.output<typeof departureSchema>, path: Path, of: InEntry): Departure {
+export function departureOf(spec: DepartureSpec, path: Path, of: InEntry): Departure {
   const { accepted_by: by, reference, condition } = spec;
   const own = by === undefined ? undefined : { by, entry: of.entry, reference, condition };
   const accepted = of.later.accepted.get(spec.id) ?? own;
