@@ -326,6 +326,12 @@ describe("The time at which a batch was glued", () => {
     expect(of("14:20", "14:00")).toBeUndefined();
   });
 
+  it("is as cold as the colder of two loggers reads, and as warm as the warmer", () => {
+    const two = [20, 29].map((temperature) => log(`at-${temperature}`, DAY, 24, () => ({ temperature })));
+    two[1] = { ...two[1], times: two[1]?.times.map((time) => time + 600) } as (typeof two)[number];
+    expect(new Shop(two, []).warmth(at("14:00"), at("15:00"))).toMatchObject({ whole: true, least: 20, greatest: 29 });
+  });
+
   it("is logged where readings stand on both sides of it", () => {
     const shop = new Shop(logs(18, 22, [0.4, 0.6]), []);
     const of = (mixed: string, closed: string) => {

@@ -215,6 +215,12 @@ describe("The shop", () => {
     expect(warmth(20, 30)?.slice(0, 2)).toEqual([false, 4 * 3600]);
   });
 
+  it("was between a logger that ended and a thermometer that began as the worse end of that says", () => {
+    const ended = { ...log("shop", DAY, 3, () => ({ temperature: 20 })), gap: 20_000 };
+    const two = new Shop([ended], [read("noon", "06:00", "07:00", "5", "33")]);
+    expect(two.warmth(at(4), at(6))).toMatchObject({ whole: true, least: 5, greatest: 33 });
+  });
+
   it("rests on logs and thermometers of then, both ends included, each entry once", () => {
     const rests = (from: number, to: number) => shop.restsOn(at(from), at(to));
     const [logged, noon] = [ref("climate log", "shop"), ref("entry", "noon")];

@@ -16,6 +16,8 @@ import {
   record,
   test,
 } from "./make.ts";
+import { jointCure } from "../../src/evidence/cure/joint-cure.ts";
+import { caseOf } from "./one-rule.ts";
 import { celsius, d, g, mm, min } from "./quantities.ts";
 import { reckon } from "./reckoned.ts";
 
@@ -164,5 +166,41 @@ describe("What comes before a joint has cured", () => {
   it("leaves a hold point ahead while it cures, and says to let it cure", () => {
     const { state, needs } = reckon(recordOf([])).holdPoints.get("CLOSE") ?? {};
     expect([state, needs?.map((need) => need.needs)]).toEqual(["ahead", ["let it cure, and note how warm it was"]]);
+  });
+});
+
+describe("How far a joint has cured", () => {
+  const secondary = { ...joint("W-1"), structure: "secondary" as const };
+  const cured = (about: Parameters<typeof caseOf>[0], of = secondary) => {
+    const { index, batch: glue } = caseOf({ adhesives: [SHEET], ...about });
+    return { index, ...jointCure(index, of, glue) };
+  };
+
+  it("is assumed of a secondary one only as far as the logger does not show the same", () => {
+    expect(cured({ climate: [STEADY] }).assumed).toBeUndefined();
+    expect(cured({}).assumed).toMatchObject({ temperature: 20 });
+    const warmer = log("shop", "2025-02-20", 24 * 25, () => ({ temperature: 20 }));
+    expect(cured({ climate: [warmer] }).assumed).toMatchObject({ temperature: 20 });
+  });
+
+  it("is by the days alone shown until the record's day, where nothing is known of the warmth and the sheet has no limit", () => {
+    const sheet = adhesive({ cure: [], temperature: undefined });
+    const { index, from, shown, assumed } = cured({
+      adhesives: [sheet],
+      batch: { temperature: undefined },
+      entries: [entry("2025-03-12-last")],
+    });
+    expect([assumed, shown, shown > 86_400]).toEqual(["days", index.now - from, true]);
+  });
+
+  it("rests on what was logged until it had cured, or else until the record's day", () => {
+    const after = log("after", "2025-04-15", 24, () => ({ temperature: 20 }));
+    const rests = (climate: readonly ReturnType<typeof log>[]) =>
+      cured({ climate, batch: { temperature: undefined }, entries: [entry("2025-05-01-last")] }).restsOn.map(
+        ({ id }) => id,
+      );
+    expect(rests([STEADY, after])).toEqual(["shop"]);
+    const short = log("short", "2025-03-10", 48, () => ({ temperature: 20 }));
+    expect(rests([short, after])).toEqual(["short", "after"]);
   });
 });

@@ -365,6 +365,12 @@ describe("What a finding rests on", () => {
     }
   });
 
+  it("is what is there already where nothing is added to it", () => {
+    const there = [ref("lot", "L")];
+    expect(distinct([], there)).toBe(there);
+    expect(distinct([ref("lot", "L")], there)).toBe(there);
+  });
+
   it("stands after what is there already, be there any of it or not", () => {
     const kinds = ["piece", "batch", "lot"] as const;
     const refs = (most: number) =>
