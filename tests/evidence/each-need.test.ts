@@ -206,6 +206,70 @@ describe("What is out", () => {
     );
   });
 
+  it("of a measurement that is only estimated is still to be measured", () => {
+    const { typed, value, unit, step } = mm("61.0");
+    const about = { typed: `about ${typed}`, about: { least: value, most: value }, unit, step };
+    const out = measurement({ ...OUT, found: about });
+    expect(need.measurementNeed(of([out]), out)).toEqual([
+      {
+        about: ref("entry", HERE),
+        code: "need/measure-estimated",
+        values: { what: "rib height", found: "about 61.0 mm", asked: "61.0 mm ±0.5 mm" },
+        takes: { code: "take/measure-estimated", values: {} },
+        blocks: false,
+        restsOn: [ref("entry", HERE)],
+      },
+    ]);
+    expect(need.measurementNeed(of([out]), { ...out, drawing: undefined, tolerance: undefined })).toEqual([]);
+  });
+
+  describe("and names a departure that was accepted before it was noted", () => {
+    const letter = departure("D-1", { acceptedBy: "ins", acceptedIn: HERE, reference: "letter 4" });
+    const known = (measurements: readonly Measurement[]) =>
+      recordIndexOf(
+        record({
+          entries: [
+            entry(HERE, { departures: [letter], measurements: measurements.filter((one) => one.entry === HERE) }),
+            entry(THERE, { measurements: measurements.filter((one) => one.entry === THERE) }),
+          ],
+        }),
+      );
+
+    it("of a measurement asks for that to be accepted again", () => {
+      const later = measurement({ ...OUT, entry: THERE, departure: "D-1" });
+      expect(need.measurementNeed(known([later]), later)).toMatchObject([
+        {
+          code: "need/measure-after",
+          values: { departures: ["D-1"] },
+          takes: { code: "take/accept-again" },
+          blocks: true,
+          restsOn: [ref("entry", THERE), ref("departure", "D-1")],
+        },
+      ]);
+    });
+
+    it("of a pair asks for it where one side came later, whichever names it, and not where both had been noted", () => {
+      const two = (left: Partial<Measurement>, right: Partial<Measurement>) => {
+        const sides = [side("left", "62.0", left), side("right", "63.0", right)];
+        return need
+          .pairNeed(known(sides), pairFile(known(sides), "P", sides))
+          .map(({ code, values, takes, restsOn }) => [
+            code,
+            "departures" in values ? values.departures : undefined,
+            takes.code,
+            restsOn.map(({ id }) => id),
+          ]);
+      };
+      const after = [["need/pair-after", ["D-1"], "take/accept-again", [HERE, THERE, "D-1"]]];
+      expect(two({ departure: "D-1" }, { entry: THERE })).toEqual(after);
+      expect(two({}, { entry: THERE, departure: "D-1" })).toEqual(after);
+      expect(two({ departure: "D-1" }, {})).toEqual([]);
+      expect(two({}, { entry: THERE })).toEqual([
+        ["need/pair-out", undefined, "take/mend-measure", [HERE, THERE, "D-1"]],
+      ]);
+    });
+  });
+
   it("of a pair is answered for by a departure that either side names", () => {
     expect(pairNeeds(side("left", "62.0", { departure: "D-1" }), side("right", "63.0"))).toEqual([]);
     expect(pairNeeds(side("left", "62.0"), side("right", "63.0", { departure: "D-1" }))).toEqual([]);
