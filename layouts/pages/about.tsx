@@ -7,7 +7,7 @@ import { toldRules } from "../../src/words/findings/told.ts";
 import { MADE } from "../../src/facts/build/adhesive-kind.ts";
 import type { Finish } from "../../src/facts/types.ts";
 import type { Site } from "../../src/editions/shown.ts";
-import { AboutLedgers } from "./about-ledgers.tsx";
+import { AboutLedgers, LeftOut } from "./about-edition.tsx";
 import { AboutVerdicts } from "./about-verdicts.tsx";
 import { Page, Prose } from "../shell/page.tsx";
 import { SealText } from "../shell/seal.tsx";
@@ -222,30 +222,6 @@ function Procedures({ site }: { readonly site: Site }): JSX.Element {
           <Limits limits={limitsOfProcedure(procedure, aircraft.units)} />
         </article>
       ))}
-    </section>
-  );
-}
-
-function LeftOut({ site }: { readonly site: Site }): JSX.Element {
-  const { leavesOut } = site.shown;
-  return (
-    <section class="section" id="left-out">
-      <h2>What this edition leaves out</h2>
-      {leavesOut.length === 0 ? (
-        <p>Nothing: this is the whole record.</p>
-      ) : (
-        <>
-          <p>
-            Verdicts are those of the whole record, so nothing that is left out can better one. Sums of hours are over
-            what is shown. Left out are:
-          </p>
-          <ul class="cautions">
-            {leavesOut.map((words) => (
-              <li>{words}</li>
-            ))}
-          </ul>
-        </>
-      )}
     </section>
   );
 }

@@ -23,7 +23,6 @@ const sheet = (id: string, change: Partial<Finish> = {}): Finish => ({
 });
 const SHEETS = [
   sheet("ages", { dry: d("365") }),
-
   sheet("clear"),
   sheet("dope", { kind: "dope" }),
   sheet("twice", { coats: 2 }),
@@ -109,11 +108,9 @@ describe("What is needed of coats", () => {
 
   it("names the departure that was accepted before the coat was put on", () => {
     const id = "2025-03-30-letter";
-    const letter = entry(id, {
-      departures: [departure("D-1", { entry: id, acceptedBy: "ins", acceptedIn: id, reference: "letter 4" })],
-    });
-    const [after] = needs([letter, puts(DAY, { ...BAD, departure: "D-1" })]);
-    expect(after).toMatchObject({ values: { departures: ["D-1"] }, restsOn: [ID, "departure D-1"] });
+    const letter = departure("D-1", { entry: id, acceptedBy: "ins", acceptedIn: id, reference: "letter 4" });
+    const all = [entry(id, { departures: [letter] }), puts(DAY, { ...BAD, departure: "D-1" })];
+    expect(needs(all)[0]).toMatchObject({ values: { departures: ["D-1"] }, restsOn: [ID, "departure D-1"] });
   });
 
   it("is that it has dried, where such a coat is asked before", () => {

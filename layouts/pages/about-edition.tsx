@@ -1,3 +1,4 @@
+/** What an edition leaves out, and where its ledgers lie. */
 import type { JSX } from "preact";
 import { relative } from "../../src/pages/address.ts";
 import { PAGES } from "../../src/pages/archive/guide.ts";
@@ -35,6 +36,30 @@ export function AboutLedgers({ site, from }: { readonly site: Site; readonly fro
           </li>
         ))}
       </ul>
+    </section>
+  );
+}
+
+export function LeftOut({ site }: { readonly site: Site }): JSX.Element {
+  const { leavesOut } = site.shown;
+  return (
+    <section class="section" id="left-out">
+      <h2>What this edition leaves out</h2>
+      {leavesOut.length === 0 ? (
+        <p>Nothing: this is the whole record.</p>
+      ) : (
+        <>
+          <p>
+            Verdicts are those of the whole record, so nothing that is left out can better one. Sums of hours are over
+            what is shown. Left out are:
+          </p>
+          <ul class="cautions">
+            {leavesOut.map((words) => (
+              <li>{words}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }
