@@ -43,6 +43,8 @@ function of({ first = ["S-1"], replaced, again, legs = again, trial, broken = tr
     record({ lots: LOTS, assemblies: [assembly("wing", { joints: [joint("J-0")] })], entries }),
   ).joints.get("J-0");
   const told = file?.findings.find(({ code }) => code === "joint-glued/wood-lacking");
+  const rests = told?.restsOn.filter(({ kind }) => kind === "lot").map(({ id }) => id);
+  expect(rests).toEqual(told && (told.values as { lots: string[] }).lots);
   return [file?.state, told && [told.severity, told.values]];
 }
 const lacking = (severity: string, ...lots: string[]) => [severity, { lots }];
