@@ -79,6 +79,7 @@ describe("A departure that something names", () => {
       [undefined, true],
       ["D-1", false],
     ]);
+    expect(acceptedBefore(index, thing(LATER), orderOf(index, LATER))).toBe("D-1");
     expect(acceptedBefore(index, thing(LATER, "D-9"))).toBeUndefined();
     expect(isAnswered(index, { entry: LATER, fact: "Measurement: rib" })).toBe(false);
   });

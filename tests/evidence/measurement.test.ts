@@ -141,20 +141,20 @@ describe("A measurement that was out", () => {
   it("at a joint that is glued is answered for only where that was opened after the one and by the other", () => {
     const [first, last] = ["2025-04-02-m", "2025-04-06-m"];
     const of = (id: string, change: Partial<Measurement>) => measurement({ ...change, joint: "W-1", entry: id });
-    const opened = (at: string) => {
-      const rework = {
+    const opened = (at: string, ...more: string[]) => {
+      const rework = (id: string) => ({
         place: { file: "", line: 1, column: 1 },
-        entry: at,
-        day: at.slice(0, 10),
+        entry: id,
+        day: id.slice(0, 10),
         joints: ["W-1"],
         why: "steep",
-      };
+      });
       const holding: Entry[] = [entry("2025-03-10-glue", { batches: [batch("B-1")] })];
-      const ids = [...new Set([first, last, at])];
+      const ids = [...new Set([first, last, at, ...more])];
       const all = ids.map((id) =>
         entry(id, {
           measurements: [...(id === first ? [of(first, OUT)] : []), ...(id === last ? [of(last, IN)] : [])],
-          reworks: id === at ? [rework] : [],
+          reworks: id === at ? [rework(at)] : more.includes(id) ? [rework(id)] : [],
           batches: id === at ? [batch("B-2", { entry: at }, at.slice(0, 10))] : [],
         }),
       );
@@ -167,8 +167,26 @@ describe("A measurement that was out", () => {
     expect(opened("2025-04-01-o")).toBeUndefined();
     expect(opened(first)).toBeUndefined();
     expect(opened("2025-04-04-o")).toBe("62.1 mm");
+    expect(opened("2025-04-04-o", "2025-04-08-o")).toBe("62.1 mm");
     expect(opened(last)).toBe("62.1 mm");
     expect(opened("2025-04-07-o")).toBeUndefined();
+  });
+
+  it("at a joint that holds nothing yet is answered for, also where that is glued by the same entry, and of an estimate too", () => {
+    const of = (found: Measurement["found"], glued: string) => {
+      const at = (id: string, change: Partial<Measurement>) =>
+        entry(id, {
+          measurements: [measurement({ ...OUT, ...change, joint: "W-1", entry: id })],
+          batches: id === glued ? [batch("B-1", { entry: id }, id.slice(0, 10))] : [],
+        });
+      const entries = [at("2025-04-02-m", { found }), at("2025-04-06-m", IN)];
+      const made = record({ assemblies: [assembly("wing", { joints: [joint("W-1")] })], entries });
+      return reckon(made).assemblies.get("wing")?.measurements[0]?.again?.found.typed;
+    };
+    expect(of(OUT.found, "none")).toBe("62.1 mm");
+    expect(of(OUT.found, "2025-04-06-m")).toBe("62.1 mm");
+    expect(of(OUT.found, "2025-04-02-m")).toBeUndefined();
+    expect(of(roughly("62.1"), "none")).toBe("62.1 mm");
   });
 
   it("is not answered for within the entry that it stands in, nor by a later one without the limit that it broke", () => {
@@ -292,6 +310,14 @@ describe("A pair of sides", () => {
       expect(file.difference).toBeCloseTo(0.001, 12);
     }
     expect(pair(right, left, SIDE("right", "62.9", { what: "other" })).difference).toBeCloseTo(0.001, 12);
+    expect(pair(SIDE("left", "62.2", half), right, SIDE("left", "63.0", { what: "other" })).difference).toBeCloseTo(
+      0.001,
+      12,
+    );
+    expect(pair(SIDE("left", "62.5", half), right, SIDE("left", "61.5", { what: "other" })).difference).toBeCloseTo(
+      0.0005,
+      12,
+    );
     expect(pair(SIDE("left", "62.2", half), right, SIDE("left", "62.2", { found: roughly("62.2") })).verdict).toBe(
       "estimated",
     );

@@ -2,7 +2,19 @@ import { expect, it } from "vitest";
 import { isPaper } from "../../src/evidence/readiness/paper.ts";
 
 it("What is given as a paper is none where it says so, or is only of what was spoken", () => {
-  const no = ["none", "No.", "-", "?", " n/a ", "N.A.", "to follow", "tbd", "by telephone", "told me on the phone"];
+  const no = [
+    "none",
+    "none..",
+    "No.",
+    "-",
+    "?",
+    " n/a ",
+    "N.A.",
+    "to follow",
+    "tbd",
+    "by telephone",
+    "told me on the phone",
+  ];
   const spoken = ["Verbally", "by word of mouth, 3 May", "in person", "she said so", "called back 12", "pending"];
   for (const words of [...no, ...spoken, "", "telephoned", "a nod, handshake", "lost"])
     expect([words, isPaper(words)]).toEqual([words, false]);

@@ -80,13 +80,16 @@ describe("Wood in a joint that was glued again", () => {
 const GIVEN = procedure({ wood: { crushing: mpa("40"), shear: mpa("8") } });
 
 /** J-0 of spruce, opened and glued again by two batches, each of one wood and with a piece of it, or of scraps. */
-function ofTwo(batches: readonly (readonly [timber: string[], broken: boolean, failure?: "glue line"])[]) {
+function ofTwo(
+  batches: readonly (readonly [timber: string[], broken: boolean, failure?: "glue line"])[],
+  scraps = false,
+) {
   const place = { file: "", line: 1, column: 1 };
   const opened = { place, entry: "2025-04-01-open", day: "2025-04-01", joints: ["J-0"], why: "a gap" };
   const [own, again] = ["2025-03-10-glue", "2025-04-02-glue"];
   const made = batches.map(([timber], at) => {
     const id = `B-${at + 2}`;
-    const wood = timber.length === 0 ? { scraps: true } : { legs: timber.map((lot) => ({ lot })) };
+    const wood = timber.length === 0 || scraps ? { scraps: true } : { legs: timber.map((lot) => ({ lot })) };
     return batch(
       id,
       { joints: ["J-0"], timber, entry: again, pieces: [piece(id, 1, { lot: undefined, ...wood })] },
@@ -138,11 +141,12 @@ describe("Wood in a joint that two batches glued again", () => {
     expect(ofTwo([[[], false]])).toEqual(lacking("waits", "S-1"));
     expect(ofTwo([[[], true, "glue line"]])).toEqual(lacking("unproven", "S-1"));
     expect(ofTwo([[["A-1"], true]])).toEqual(lacking("unproven", "S-1"));
+    expect(ofTwo([[["A-1"], true]], true)).toEqual(lacking("unproven", "S-1"));
   });
 });
 
 it("Wood of two kinds waits only where a piece of each is still to be broken", () => {
-  expect(of({ first: ["S-1", "P-1"], again: ["A-1"], legs: ["S-1"], broken: false })[1]).toEqual(
-    lacking("unproven", "S-1", "P-1"),
-  );
+  const first = ["S-1", "P-1"];
+  expect(of({ first, again: ["A-1"], broken: false })[1]).toEqual(lacking("unproven", "S-1", "P-1"));
+  expect(of({ first, again: ["S-2"], broken: false })[1]).toEqual(lacking("unproven", "S-1", "P-1"));
 });

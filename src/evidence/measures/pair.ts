@@ -6,7 +6,7 @@ import { defined } from "../../defined.ts";
 import { atMost } from "../../reckoning/compare.ts";
 import { isEstimate, saidEnds } from "../../facts/quantity/ends.ts";
 import type { Ends, Measurement, Ref, Side } from "../../facts/types.ts";
-import { acceptedBefore, isAnswered } from "../readiness/answering.ts";
+import { isAnswered } from "../readiness/answering.ts";
 import type { RecordIndex } from "../record-index.ts";
 import type { ChangeValues } from "../codes/hold-points.ts";
 import type { PairFile } from "../types.ts";
@@ -74,16 +74,13 @@ export function pairValues({ id, now, tolerance }: PairFile): ChangeValues["chan
   return { pair: id, sides, tolerance: tolerance?.typed };
 }
 
-const named = ({ now }: PairFile): string[] => [...new Set(now.flatMap(({ departure }) => departure ?? []))];
+/** Departures that what counts of its sides names. */
+export const departuresOf = ({ now }: PairFile): string[] => [
+  ...new Set(now.flatMap(({ departure }) => departure ?? [])),
+];
 
 /** Whether a departure that a side names was accepted before no side, or is open itself. */
 export const isPairAnswered = (index: RecordIndex, pair: PairFile, until?: number): boolean =>
-  named(pair).some((departure) =>
+  departuresOf(pair).some((departure) =>
     pair.now.every((side) => isAnswered(index, { ...asAnswered(side), departure }, until)),
-  );
-
-/** Departures that sides name and that were accepted before one of the sides. */
-export const pairAcceptedBefore = (index: RecordIndex, pair: PairFile): string[] =>
-  named(pair).filter((departure) =>
-    pair.now.some((side) => acceptedBefore(index, { ...asAnswered(side), departure }) !== undefined),
   );

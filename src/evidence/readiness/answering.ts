@@ -51,9 +51,12 @@ const ACCEPTED: { readonly [key in keyof DepartureSpec]-?: boolean } = {
   note: false,
 };
 /** As amendments name them. */
-const BESIDE = new Set(Object.entries(ACCEPTED).flatMap(([key, is]) => (is ? [] : [key.replaceAll("_", " ")])));
+const BESIDE = new Set<string | undefined>(
+  Object.entries(ACCEPTED).flatMap(([key, is]) => (is ? [] : [key.replaceAll("_", " ")])),
+);
 
-const isOfAccepted = ({ change: { value } }: Changed): boolean => value === undefined || !BESIDE.has(value);
+/** A change of no one value is one of the whole. */
+const isOfAccepted = ({ change: { value } }: Changed): boolean => !BESIDE.has(value);
 
 function isChangedSince(index: RecordIndex, { id, acceptedIn }: Departure, until: number): boolean {
   if (acceptedIn === undefined) return false;

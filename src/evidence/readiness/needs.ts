@@ -3,7 +3,7 @@ import type { Departure, Inspection, Measurement, OpenItem, Ref } from "../../fa
 import type { RecordIndex } from "../record-index.ts";
 import { distinct } from "../finding.ts";
 import { asAnswered, askedOf, measurementFile } from "../measures/measurement.ts";
-import { entriesOf, isPairAnswered, pairAcceptedBefore, pairValues } from "../measures/pair.ts";
+import { departuresOf, entriesOf, isPairAnswered, pairValues } from "../measures/pair.ts";
 import type { Coded } from "../codes/coded.ts";
 import type { FindingValues } from "../codes/findings.ts";
 import type { Finding, HoldPointFile, JointFile, Need, PairFile } from "../types.ts";
@@ -122,7 +122,8 @@ const besideOf = (index: RecordIndex, { entry: id }: Measurement): string[] =>
 const departureRefs = (ids: readonly string[]): Ref[] => ids.map((id) => ({ kind: "departure", id }));
 
 function pairOutNeed(index: RecordIndex, pair: PairFile, about: Ref): Need {
-  const departures = pairAcceptedBefore(index, pair);
+  // None of them answers for it: each was accepted before one of the sides was noted.
+  const departures = departuresOf(pair);
   const beside = [...new Set(pair.now.flatMap((one) => besideOf(index, one)))];
   const named = departures.length > 0;
   const told = named
