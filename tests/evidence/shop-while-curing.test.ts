@@ -41,9 +41,9 @@ describe("The temperature of the shop while it cured", () => {
       reckoned({ ...aDay, adhesive: { cure: [row("20")], ...sheet }, climate: cold(hour, temperature) })
         .batches.get("B-1")
         ?.findings.filter(({ code, severity }) => code === "cure-temperature/above-later" && severity === "rejects")
-        .map(({ values }) => values);
+        .map(({ values, limit, restsOn }) => [values, limit?.from.known, restsOn.some(({ id }) => id === "shop")]);
     const found = { over: 87_600, greatest: 30.5, limit: 30, asked: "15 °C to 30 °C" };
-    expect(later(270, 30.5)).toEqual([found]);
+    expect(later(270, 30.5)).toEqual([[found, "record", true]]);
     expect([later(270, 30), later(270, 10), later(310, 30.5), later(250, 30.5)]).toEqual([[], [], [], []]);
     expect(later(270, 30.5, { cure: [row("20"), row("31")] })).toEqual([]);
     const postCure = { temperature: range("at least 60 °C", 60), time: d("1") };
