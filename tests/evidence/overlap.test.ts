@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isBlock } from "../../src/evidence/piece/strength.ts";
+import { isBlock, shapeShows } from "../../src/evidence/piece/strength.ts";
 import { reckon } from "./reckoned.ts";
 import { strengthsOf } from "../../src/evidence/piece/strength.ts";
 import { batch, glued, lot, piece, procedure } from "./make.ts";
@@ -194,4 +194,6 @@ describe("The overlap of a piece", () => {
 it("A block is one by its form where its overlap in thicknesses is not known, and no longer than three", () => {
   expect([undefined, 3, 3.1].map((ratio) => isBlock("block-shear", ratio))).toEqual([true, true, false]);
   expect([undefined, 3].map((ratio) => isBlock("three-leg", ratio))).toEqual([false, false]);
+  const shows = (ratio: number) => shapeShows("block-shear", ratio, { crushing: 8e6, shear: 8e6 } as never);
+  expect([shows(2.9), shows(3.1) === 1]).toEqual([1, false]);
 });

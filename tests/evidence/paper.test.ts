@@ -16,6 +16,22 @@ it("What is given as a paper is none where it says so, or is only of what was sp
     "told me on the phone",
   ];
   const spoken = ["Verbally", "by word of mouth, 3 May", "in person", "she said so", "called back 12", "pending"];
+  const each = ["phone", "phoned", "telephoning", "call", "calls", "called", "verbal", "verbally", "oral", "orally"];
+  const more = [
+    "talk",
+    "talked",
+    "nod",
+    "nodded",
+    "n.a.",
+    "n a",
+    "to come",
+    "t.b.d.",
+    "tba",
+    "not any",
+    "not yet",
+    "?!",
+  ];
+  for (const words of [...each, ...more]) expect([words, isPaper(words)]).toEqual([words, false]);
   for (const words of [...no, ...spoken, "", "telephoned", "a nod, handshake", "lost"])
     expect([words, isPaper(words)]).toEqual([words, false]);
   expect(isPaper(undefined)).toBe(false);

@@ -48,6 +48,9 @@ describe("The temperature of the shop while it cured", () => {
     expect(later(270, 30.5, { cure: [row("20"), row("31")] })).toEqual([]);
     const postCure = { temperature: range("at least 60 °C", 60), time: d("1") };
     expect(later(270, 30.5, { postCure })).toEqual([]);
+    expect(later(270, 30.5, { temperature: range("at least 15 °C", 15) })).toEqual([]);
+    const long = { cure: [{ temperature: celsius("20"), time: d("20") }] };
+    expect([450, 500].map((hour) => later(hour, 30.5, long)?.length)).toEqual([1, 0]);
     const atOnce = reckoned({ adhesive: { cure: [row("20")] }, climate: cold(303, 30.5) }).batches.get("B-1");
     expect(atOnce?.findings.filter(({ code }) => code === "cure-temperature/above-later")).toEqual([]);
   });
