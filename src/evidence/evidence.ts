@@ -40,7 +40,7 @@ export function reckon(record: Record): Evidence {
     ),
   );
   const minutes = minutesByAssembly(record);
-  const lots = lotFiles(index, usesOf(index, holdPoints.values(), joints), joints);
+  const lots = lotFiles(index, usesOf(index, holdPoints.values()), joints);
   return {
     pieces,
     batches,

@@ -8,7 +8,7 @@ import { mkdirSync, rmSync, statSync } from "node:fs";
 import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
 import { instrument } from "./instrument.ts";
-import { CACHE, JOURNAL_FILE, type Mutant, read, write } from "./journal.ts";
+import { CACHE, JOURNAL_FILE, type Mutant, type Note, read, write } from "./journal.ts";
 import { report } from "./report.ts";
 import { isListed } from "./survivors.ts";
 
@@ -112,7 +112,7 @@ async function tryAfresh(all: readonly Mutant[]): Promise<void> {
     ];
     write({ note: "afresh", id, by: files.join(" ") });
     if (files.length === 0) continue;
-    const of = noticing(new Set(all.flatMap((one) => (one.file === file ? [one.id] : []))));
+    const of = noticing(notes, new Set(all.flatMap((one) => (one.file === file ? [one.id] : []))));
     files.sort((a, b) => (of.get(b) ?? 0) - (of.get(a) ?? 0));
     const env = { MUTANTS_ONE: id, MUTANTS_ORDER: files.join(" "), MUTANTS_LONGEST_TEST: String(LONGEST_AFRESH_MS) };
     const { code, hung } = await vitest(env, files);
@@ -122,9 +122,9 @@ async function tryAfresh(all: readonly Mutant[]): Promise<void> {
 }
 
 /** How many of these mutants each test file has noticed. */
-function noticing(ids: ReadonlySet<string>): ReadonlyMap<string, number> {
+function noticing(notes: readonly Note[], ids: ReadonlySet<string>): ReadonlyMap<string, number> {
   const times = new Map<string, number>();
-  for (const one of read()) {
+  for (const one of notes) {
     if (one.note !== "killed" || !ids.has(one.id)) continue;
     const file = one.by.slice(0, one.by.indexOf(": "));
     times.set(file, (times.get(file) ?? 0) + 1);

@@ -11,15 +11,10 @@ export interface Uses {
   readonly remains: ReadonlyMap<string, readonly Remainder[]>;
   /** Joints that a rework put it into, with all that was reworked of each. */
   readonly putInto: ReadonlyMap<string, readonly (readonly [joint: string, reworks: readonly Rework[]])[]>;
-  readonly jointsHolding: ReadonlyMap<string, readonly JointFile[]>;
   readonly holdPointsOfJoint: ReadonlyMap<string, readonly HoldPointFile[]>;
 }
 
-export function usesOf(
-  index: RecordIndex,
-  holdPoints: Iterable<HoldPointFile>,
-  joints: ReadonlyMap<string, JointFile>,
-): Uses {
+export function usesOf(index: RecordIndex, holdPoints: Iterable<HoldPointFile>): Uses {
   return {
     batches: indexBy([...index.batches.values()], (batch) => lotsOf({ batch })),
     pieces: indexBy([...index.pieces.values()], (piece) => [
@@ -32,7 +27,6 @@ export function usesOf(
     putInto: indexBy([...index.reworks], ([, reworks]) =>
       reworks.flatMap(({ replaced = [] }) => replaced.map((one) => one.with)),
     ),
-    jointsHolding: indexBy([...joints.values()], ({ lots }) => lots),
     holdPointsOfJoint: indexBy([...holdPoints], (file) => file.joints),
   };
 }
@@ -49,8 +43,8 @@ function lotFile(index: RecordIndex, uses: Uses, files: ReadonlyMap<string, Join
     lookUp(files, joint),
   );
   const isHolding = (file: JointFile): boolean => file.lots.includes(id);
-  const holding = new Set([...touched.filter(isHolding), ...(uses.jointsHolding.get(id) ?? [])]);
-  const joints = [...holding].map((file) => file.joint.id);
+  const holding = touched.filter(isHolding);
+  const joints = holding.map((file) => file.joint.id);
   return {
     lot,
     recalls: index.recalls.get(id) ?? [],
@@ -58,8 +52,8 @@ function lotFile(index: RecordIndex, uses: Uses, files: ReadonlyMap<string, Join
     batches: batches.map((batch) => batch.id),
     pieces: (uses.pieces.get(id) ?? []).map((piece) => piece.id),
     joints,
-    formerJoints: touched.filter((file) => !holding.has(file)).map((file) => file.joint.id),
-    assemblies: [...new Set([...holding].map((file) => file.joint.assembly))],
+    formerJoints: touched.filter((file) => !isHolding(file)).map((file) => file.joint.id),
+    assemblies: [...new Set(holding.map((file) => file.joint.assembly))],
     holdPoints: [
       ...new Set(joints.flatMap((joint) => (uses.holdPointsOfJoint.get(joint) ?? []).map((file) => file.holdPoint.id))),
     ],
